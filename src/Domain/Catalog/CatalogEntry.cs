@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
+
+namespace Litterfall.Domain.Catalog;
+
+/// <summary>A published or other source.</summary>
+/// <param name="Key">Short name used by values.</param>
+/// <param name="Title">Full citation.</param>
+/// <param name="Year">Year of publication, if any.</param>
+/// <param name="Kind">journal, standard, handbook, dataset, law, web page, common practice or own.</param>
+/// <param name="Read">How much of it was read: whole, abstract, data, excerpt, title or none.</param>
+public sealed record Source(string Key, string Title, int? Year, string Kind, string Read);
+
+/// <summary>One value of a catalog entry: a number with unit, or a text, with its citation.</summary>
+public sealed record CatalogValue
+{
+    /// <summary>Name of the value, e.g. "bulkDensity".</summary>
+    public required string Name { get; init; }
+    /// <summary>The number in <see cref="Unit"/>; null for a text.</summary>
+    public double? Number { get; init; }
+    /// <summary>Lower end of its band.</summary>
+    public double? Low { get; init; }
+    /// <summary>Upper end of its band.</summary>
+    public double? High { get; init; }
+    /// <summary>Unit of the number.</summary>
+    public Unit? Unit { get; init; }
+    /// <summary>The text; null for a number.</summary>
+    public string? Text { get; init; }
+    /// <summary>Where it stands.</summary>
+    public required Citation Origin { get; init; }
+}
+
+/// <summary>One ingredient of a recipe by loose volume.</summary>
+public sealed record RecipePart(string Material, double Parts);
+
+/// <summary>A material, recipe, animal, plant, crew animal, lamp or pack.</summary>
+public sealed record CatalogEntry
+{
+    /// <summary>Key used in design files.</summary>
+    public required string Key { get; init; }
+    /// <summary>Kind, e.g. "aggregate".</summary>
+    public required string Kind { get; init; }
+    /// <summary>Name on screens.</summary>
+    public required string Name { get; init; }
+    /// <summary>Words people also use for it.</summary>
+    public ImmutableArray<string> Synonyms { get; init; } = [];
+    /// <summary>A remark.</summary>
+    public string? Note { get; init; }
+    /// <summary>Values by name.</summary>
+    public required ImmutableDictionary<string, CatalogValue> Values { get; init; }
+    /// <summary>Ingredients of a recipe.</summary>
+    public ImmutableArray<RecipePart> Parts { get; init; } = [];
+    /// <summary>Where the ingredients stand.</summary>
+    public Citation? PartsOrigin { get; init; }
+    /// <summary>For a pack: the material it holds.</summary>
+    public string? Material { get; init; }
+    /// <summary>True when it came from the workshop's own folder.</summary>
+    public bool IsWorkshops { get; init; }
+
+    /// <summary>The text value, or null.</summary>
+    public string? Text(string name) => Values.GetValueOrDefault(name)?.Text;
+
+    /// <summary>The numeric value as a figure, or null when the entry does not have it.</summary>
+    public Figure? Figure(string name)
+    {
+        var value = Values.GetValueOrDefault(name);
+        return value is { Number: { } number, Unit: { } unit }
+            ? Figures.Figure.Given($"{Words(name)} of {Name}", unit.ToSiValue(number), unit, value.Origin)
+            : null;
+    }
+
+    /// <summary>"bulkDensityDry" as "bulk density dry".</summary>
+    private static string Words(string name)
+    {
+        var words = new System.Text.StringBuilder(name.Length + 4);
+        foreach (var letter in name)
+        {
+            if (char.IsUpper(letter))
+            {
+                words.Append(' ').Append(char.ToLowerInvariant(letter));
+            }
+            else
+            {
+                words.Append(letter);
+            }
+        }
+
+        return words.ToString();
+    }
+}

@@ -1,0 +1,188 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
+
+namespace Litterfall.Domain.Catalog;
+
+/// <summary>One file of a catalog or workshop folder.</summary>
+public sealed record CatalogFile(string Path, string Text);
+
+/// <summary>Reads catalog files (JSON).</summary>
+public static class CatalogReader
+{
+    private const string SourcesFile = "sources.json";
+
+    /// <summary>The embedded catalog with an optional workshop on top; a fault in it is our own mistake.</summary>
+    /// <exception cref="InvalidDataException">The embedded catalog is not well formed.</exception>
+    public static TradeCatalog Read(IReadOnlyCollection<CatalogFile> files, Workshop? workshop = null)
+    {
+        var faults = new List<TextFault>();
+        var sources = files.Where(IsSources).SelectMany(file => ReadSources(file, faults)).ToList();
+        sources.AddRange(workshop?.Sources ?? []);
+        var entries = files.Where(file => !IsSources(file)).SelectMany(file => ReadEntries(file, false, faults)).ToList();
+        return faults.Count == 0
+            ? new TradeCatalog(entries, sources, workshop)
+            : throw new InvalidDataException($"{faults[0].File}: {faults[0].Message}");
+    }
+
+    /// <summary>True for a list of sources.</summary>
+    public static bool IsSources(CatalogFile file) => file.Path.EndsWith(SourcesFile, StringComparison.Ordinal);
+
+    /// <summary>Sources of a file.</summary>
+    public static ImmutableArray<Source> ReadSources(CatalogFile file, ICollection<TextFault> faults)
+    {
+        return [.. Items(file, faults).Select(item => new Source(
+            Text(item, "key") ?? "", Text(item, "title") ?? "",
+            item.TryGetProperty("year", out var year) && year.ValueKind == JsonValueKind.Number ? year.GetInt32() : null,
+            Text(item, "kind") ?? "", Text(item, "read") ?? ""))];
+    }
+
+    /// <summary>Entries of a file; faults are collected, the faulty entry is left out.</summary>
+    public static ImmutableArray<CatalogEntry> ReadEntries(
+        CatalogFile file, bool workshops, ICollection<TextFault> faults)
+    {
+        var entries = ImmutableArray.CreateBuilder<CatalogEntry>();
+        foreach (var item in Items(file, faults))
+        {
+            try
+            {
+                entries.Add(ReadEntry(file, item, workshops));
+            }
+            catch (FormatException e)
+            {
+                faults.Add(new TextFault(file.Path, 1, 1, e.Message, "an entry with key, kind, name and values"));
+            }
+        }
+
+        return entries.ToImmutable();
+    }
+
+    private static IEnumerable<JsonElement> Items(CatalogFile file, ICollection<TextFault> faults)
+    {
+        try
+        {
+            var root = JsonDocument.Parse(file.Text).RootElement;
+            if (root.ValueKind == JsonValueKind.Array)
+            {
+                return root.EnumerateArray();
+            }
+
+            faults.Add(new TextFault(file.Path, 1, 1, "the file is not a list", "a JSON list of entries"));
+        }
+        catch (JsonException e)
+        {
+            faults.Add(new TextFault(file.Path, (int)(e.LineNumber ?? 0) + 1, (int)(e.BytePositionInLine ?? 0) + 1,
+                "the file is not JSON", "a JSON list of entries"));
+        }
+
+        return [];
+    }
+
+    private static CatalogEntry ReadEntry(CatalogFile file, JsonElement item, bool workshops)
+    {
+        var key = Text(item, "key") ?? throw new FormatException("an entry has no key");
+        var values = ImmutableDictionary.CreateBuilder<string, CatalogValue>(StringComparer.Ordinal);
+        if (item.TryGetProperty("values", out var all))
+        {
+            foreach (var value in all.EnumerateObject())
+            {
+                values[value.Name] = ReadValue(file, key, value, workshops);
+            }
+        }
+
+        return new CatalogEntry
+        {
+            Key = TradeCatalog.Canonical(key),
+            Kind = Text(item, "kind") ?? throw new FormatException($"'{key}' has no kind"),
+            Name = Text(item, "name") ?? throw new FormatException($"'{key}' has no name"),
+            Synonyms = Texts(item, "synonyms"),
+            Note = Text(item, "note"),
+            Values = values.ToImmutable(),
+            Parts = Parts(item, key),
+            PartsOrigin = item.TryGetProperty("partsSource", out var origin)
+                ? ReadOrigin(file, key, "partsSource", origin, workshops)
+                : workshops ? new Citation("workshop", $"{file.Path}, {key}, parts", Provenance.Entered) : null,
+            Material = Text(item, "material"),
+            IsWorkshops = workshops,
+        };
+    }
+
+    private static CatalogValue ReadValue(CatalogFile file, string key, JsonProperty value, bool workshops)
+    {
+        if (value.Value.ValueKind != JsonValueKind.Object)
+        {
+            throw new FormatException($"'{key}' has a bare {value.Name}; write value and unit");
+        }
+
+        var number = OptionalNumber(value.Value, "value", key);
+        var text = Text(value.Value, "text");
+        var symbol = Text(value.Value, "unit");
+        var unit = symbol is null ? null : Units.Find(symbol);
+        if (number is null == text is null || (number is not null && unit is null))
+        {
+            throw new FormatException($"'{key}' needs for {value.Name} a number with a known unit, or a text");
+        }
+
+        return new CatalogValue
+        {
+            Name = value.Name, Number = number, Text = text, Unit = unit,
+            Low = OptionalNumber(value.Value, "low", key), High = OptionalNumber(value.Value, "high", key),
+            Origin = ReadOrigin(file, key, value.Name, value.Value, workshops),
+        };
+    }
+
+    private static Citation ReadOrigin(CatalogFile file, string key, string name, JsonElement value, bool workshops)
+    {
+        var source = Text(value, "source");
+        var provenance = ProvenanceWords.Find(Text(value, "provenance") ?? "");
+        if (source is not null && provenance is { } known)
+        {
+            return new Citation(source, Text(value, "place") ?? "", known);
+        }
+
+        return workshops
+            ? new Citation("workshop", $"{file.Path}, {key}, {name}", provenance ?? Provenance.Entered)
+            : throw new FormatException($"'{key}' gives no source or provenance for {name}");
+    }
+
+    private static ImmutableArray<RecipePart> Parts(JsonElement item, string key)
+    {
+        if (!item.TryGetProperty("parts", out var parts))
+        {
+            return [];
+        }
+
+        if (parts.ValueKind != JsonValueKind.Array)
+        {
+            throw new FormatException($"'{key}' needs its parts as a list");
+        }
+
+        return [.. parts.EnumerateArray().Select(part => new RecipePart(
+            TradeCatalog.Canonical(Text(part, "material") ?? throw new FormatException($"a part of '{key}' names no material")),
+            OptionalNumber(part, "parts", key) is { } n and > 0 ? n
+                : throw new FormatException($"a part of '{key}' needs a number of parts above 0")))];
+    }
+
+    private static double? OptionalNumber(JsonElement item, string name, string key)
+    {
+        if (!item.TryGetProperty(name, out var value) || value.ValueKind == JsonValueKind.Null)
+        {
+            return null;
+        }
+
+        return value.ValueKind == JsonValueKind.Number && value.TryGetDouble(out var number) && double.IsFinite(number)
+            ? number
+            : throw new FormatException($"'{key}' has a {name} that is not a number");
+    }
+
+    private static string? Text(JsonElement item, string name) =>
+        item.ValueKind == JsonValueKind.Object && item.TryGetProperty(name, out var value)
+            && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
+
+    private static ImmutableArray<string> Texts(JsonElement item, string name) =>
+        item.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Array
+            ? [.. value.EnumerateArray().Where(v => v.ValueKind == JsonValueKind.String).Select(v => v.GetString()!)]
+            : [];
+}

@@ -1,0 +1,123 @@
+using System.Collections.Immutable;
+
+namespace Litterfall.Domain.Catalog;
+
+/// <summary>What the product knows of materials, species and packs, with the workshop's own entries on top.</summary>
+public sealed class TradeCatalog
+{
+    private readonly ImmutableDictionary<string, CatalogEntry> entries;
+
+    /// <summary>From entries and sources; keys are matched without regard to case, blanks as hyphens.</summary>
+    public TradeCatalog(
+        IEnumerable<CatalogEntry> entries, IEnumerable<Source> sources, Workshop? workshop = null)
+    {
+        var all = ImmutableDictionary.CreateBuilder<string, CatalogEntry>(StringComparer.Ordinal);
+        foreach (var entry in entries)
+        {
+            all[entry.Key] = entry;
+        }
+
+        foreach (var entry in workshop?.Entries ?? [])
+        {
+            all[entry.Key] = all.TryGetValue(entry.Key, out var known) ? Over(known, entry) : entry;
+        }
+
+        this.entries = all.ToImmutable();
+        Sources = sources.ToImmutableDictionary(source => source.Key, StringComparer.Ordinal);
+        Workshop = workshop;
+    }
+
+    /// <summary>Sources by key.</summary>
+    public ImmutableDictionary<string, Source> Sources { get; }
+
+    /// <summary>The workshop's own entries and prices, if a folder was named.</summary>
+    public Workshop? Workshop { get; }
+
+    /// <summary>All entries, by kind and key.</summary>
+    public IEnumerable<CatalogEntry> Entries =>
+        entries.Values.OrderBy(e => e.Kind, StringComparer.Ordinal).ThenBy(e => e.Key, StringComparer.Ordinal);
+
+    /// <summary>The key in its canonical spelling: lower case, hyphens for blanks.</summary>
+    public static string Canonical(string key) => key.Trim().ToLowerInvariant().Replace(' ', '-');
+
+    /// <summary>The entry with this key, or null.</summary>
+    public CatalogEntry? Find(string key) => entries.GetValueOrDefault(Canonical(key));
+
+    /// <summary>Packs that hold a material, largest first.</summary>
+    public ImmutableArray<CatalogEntry> PacksOf(string material) =>
+    [
+        .. entries.Values.Where(e => e.Kind == "pack" && e.Material == material)
+            .OrderByDescending(e => e.Figure("litres")?.Si ?? 0).ThenBy(e => e.Key, StringComparer.Ordinal),
+    ];
+
+    /// <summary>Up to three keys of the kinds that look like what was typed.</summary>
+    public ImmutableArray<string> Near(string typed, IReadOnlyCollection<string> kinds)
+    {
+        var key = Canonical(typed);
+        return
+        [
+            .. entries.Values.Where(e => kinds.Contains(e.Kind))
+                .Select(e => (e.Key, Distance: e.Synonyms.Any(s => Canonical(s) == key) ? 0 : EditDistance(key, e.Key)))
+                .Where(pair => pair.Distance <= Math.Max(2, key.Length / 3) || pair.Key.Contains(key, StringComparison.Ordinal))
+                .OrderBy(pair => pair.Distance).ThenBy(pair => pair.Key, StringComparer.Ordinal)
+                .Select(pair => pair.Key).Take(3),
+        ];
+    }
+
+    /// <summary>A workshop's entry replaces single values and keeps the rest.</summary>
+    private static CatalogEntry Over(CatalogEntry known, CatalogEntry own) => known with
+    {
+        Name = own.Name,
+        Note = own.Note ?? known.Note,
+        Values = known.Values.SetItems(own.Values),
+        Parts = own.Parts.IsDefaultOrEmpty ? known.Parts : own.Parts,
+        PartsOrigin = own.Parts.IsDefaultOrEmpty ? known.PartsOrigin : own.PartsOrigin,
+        Material = own.Material ?? known.Material,
+        IsWorkshops = true,
+    };
+
+    private static int EditDistance(string a, string b)
+    {
+        var row = Enumerable.Range(0, b.Length + 1).ToArray();
+        for (var i = 1; i <= a.Length; i++)
+        {
+            var diagonal = row[0];
+            row[0] = i;
+            for (var j = 1; j <= b.Length; j++)
+            {
+                var cost = a[i - 1] == b[j - 1] ? 0 : 1;
+                (diagonal, row[j]) = (row[j], Math.Min(Math.Min(row[j] + 1, row[j - 1] + 1), diagonal + cost));
+            }
+        }
+
+        return row[b.Length];
+    }
+}
+
+/// <summary>A price the workshop pays for one pack, with quantity breaks.</summary>
+/// <param name="Pack">Key of the pack.</param>
+/// <param name="Breaks">Packs from which a price holds for all packs, lowest first.</param>
+/// <param name="Place">File and row, shown when the price is asked where it comes from.</param>
+public sealed record PackPrice(string Pack, ImmutableArray<PriceBreak> Breaks, string Place);
+
+/// <summary>From this many packs on, each pack costs this.</summary>
+public sealed record PriceBreak(int FromPacks, decimal Price);
+
+/// <summary>A workshop's own folder: entries that add or override, prices, stock, currency.</summary>
+public sealed record Workshop
+{
+    /// <summary>Its name or folder.</summary>
+    public required string Name { get; init; }
+    /// <summary>ISO 4217 code of its prices; null when the folder does not say.</summary>
+    public string? Currency { get; init; }
+    /// <summary>Own catalog entries.</summary>
+    public ImmutableArray<CatalogEntry> Entries { get; init; } = [];
+    /// <summary>Prices by pack key.</summary>
+    public ImmutableDictionary<string, PackPrice> Prices { get; init; } =
+        ImmutableDictionary<string, PackPrice>.Empty;
+    /// <summary>Liters in stock by material key.</summary>
+    public ImmutableDictionary<string, double> StockLitres { get; init; } =
+        ImmutableDictionary<string, double>.Empty;
+    /// <summary>Own sources.</summary>
+    public ImmutableArray<Source> Sources { get; init; } = [];
+}

@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
+
+namespace Litterfall.Domain.Checking;
+
+/// <summary>
+/// A design whose names are resolved and whose parts fit together; only <see cref="DesignChecker"/> makes one.
+/// </summary>
+public sealed class CheckedDesign
+{
+    private readonly ImmutableDictionary<string, CatalogEntry> resolved;
+
+    internal CheckedDesign(
+        DesignDocument document, TradeCatalog catalog, ImmutableDictionary<string, CatalogEntry> resolved)
+    {
+        Document = document;
+        Catalog = catalog;
+        this.resolved = resolved;
+    }
+
+    /// <summary>The file.</summary>
+    public DesignDocument Document { get; }
+
+    /// <summary>What it says.</summary>
+    public Design Design => Document.Design;
+
+    /// <summary>The catalog it was checked against.</summary>
+    public TradeCatalog Catalog { get; }
+
+    /// <summary>The catalog entry named at a path such as "floor.soil.recipe".</summary>
+    /// <exception cref="KeyNotFoundException">Nothing is named there.</exception>
+    public CatalogEntry Entry(string path) => resolved[path];
+
+    /// <summary>The catalog entry named at a path, or null.</summary>
+    public CatalogEntry? Find(string path) => resolved.GetValueOrDefault(path);
+
+    /// <summary>A typed value as a figure that names its place in the file.</summary>
+    public Figure Figure<T>(string path, string name, Typed<T> typed, Unit unit) where T : struct, IQuantity<T>
+    {
+        var line = Document.LineOf(path);
+        var place = line.Length == 0 ? path : $"{path}, {line}";
+        return Figures.Figure.Given(
+            name, typed.Si, unit, new Citation("design", place, Provenance.Entered), $"typed as '{typed.Text}'");
+    }
+
+    /// <summary>A whole number of the design as a figure.</summary>
+    public Figure Count(string path, string name, int count)
+    {
+        var line = Document.LineOf(path);
+        var place = line.Length == 0 ? $"{path}, left out" : $"{path}, {line}";
+        return Figures.Figure.Given(name, count, Units.One, new Citation("design", place, Provenance.Entered));
+    }
+}

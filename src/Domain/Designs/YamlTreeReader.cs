@@ -1,0 +1,147 @@
+using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
+
+namespace Litterfall.Domain.Designs;
+
+/// <summary>Turns text into a tree with places. Anchors, tags and deep nesting have no use here and are refused.</summary>
+internal sealed class YamlTreeReader(string file, string text)
+{
+    private const int DeepestNesting = 12;
+    private const string PlainForm = "plain keys and values as `litterfall new` writes them";
+    private readonly Parser parser = new(new StringReader(text));
+    private ParsingEvent current = null!;
+
+    /// <summary>The root, or the first fault.</summary>
+    public (FileNode? Root, TextFault? Fault) Read()
+    {
+        try
+        {
+            Next();
+            Next();
+            if (current is StreamEnd)
+            {
+                return (null, new TextFault(file, 1, 1, "the file is empty", "litterfall: 1 and a design below it"));
+            }
+
+            Next();
+            var root = ReadNode(0, false);
+            Next();
+            Next();
+            return current is StreamEnd
+                ? (root, null)
+                : (null, Fault(current.Start, "the file holds a second document", "one design in one file"));
+        }
+        catch (FileTroubleException trouble)
+        {
+            return (null, trouble.Fault);
+        }
+        catch (YamlException e)
+        {
+            return (null, Explained(e));
+        }
+    }
+
+    private TextFault Explained(YamlException e)
+    {
+        var line = (int)e.Start.Line;
+        var column = (int)e.Start.Column;
+        var message = e.Message.Contains("did not find expected ',' or", StringComparison.OrdinalIgnoreCase)
+            ? "a comma or a closing bracket is missing here"
+            : e.Message.Contains("mapping values are not allowed", StringComparison.OrdinalIgnoreCase)
+                ? "a colon stands where no key can be"
+                : "the line cannot be read";
+        return new TextFault(file, line, column, message, PlainForm);
+    }
+
+    private void Next()
+    {
+        if (!parser.MoveNext())
+        {
+            throw new FileTroubleException(new TextFault(file, 1, 1, "the file ends too early", "a complete design"));
+        }
+
+        current = parser.Current!;
+    }
+
+    private FileNode ReadNode(int depth, bool inFlow)
+    {
+        if (depth > DeepestNesting)
+        {
+            throw Trouble(current.Start, "the file is nested too deeply", $"at most {DeepestNesting} levels");
+        }
+
+        if (current is AnchorAlias || current is NodeEvent { Anchor.IsEmpty: false })
+        {
+            throw Trouble(current.Start, "anchors and aliases are not used here", "every value written out");
+        }
+
+        if (current is NodeEvent { Tag.IsEmpty: false })
+        {
+            throw Trouble(current.Start, "tags are not used here", "plain values without !");
+        }
+
+        return current switch
+        {
+            YamlDotNet.Core.Events.Scalar scalar => ReadScalar(scalar, inFlow),
+            MappingStart map => ReadMap(map, depth, inFlow || map.Style == MappingStyle.Flow),
+            SequenceStart list => ReadList(list, depth, inFlow || list.Style == SequenceStyle.Flow),
+            _ => throw Trouble(current.Start, "something unexpected stands here", PlainForm),
+        };
+    }
+
+    private static FileScalar ReadScalar(YamlDotNet.Core.Events.Scalar scalar, bool inFlow) =>
+        new(Span(scalar.Start, scalar.End), scalar.Value, scalar.Style, inFlow);
+
+    private FileMap ReadMap(MappingStart start, int depth, bool inFlow)
+    {
+        var members = new List<(FileScalar, FileNode)>();
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        for (Next(); current is not MappingEnd; Next())
+        {
+            if (ReadNode(depth + 1, inFlow) is not FileScalar key)
+            {
+                throw Trouble(start.Start, "a key must be a word", PlainForm);
+            }
+
+            if (!seen.Add(key.Text))
+            {
+                throw new FileTroubleException(new TextFault(file, key.Span.Line, key.Span.Column,
+                    $"the key '{Shown(key.Text)}' stands here twice", "each key once"));
+            }
+
+            Next();
+            members.Add((key, ReadNode(depth + 1, inFlow)));
+        }
+
+        return new FileMap(Span(start.Start, current.End), members, inFlow);
+    }
+
+    private FileList ReadList(SequenceStart start, int depth, bool inFlow)
+    {
+        var items = new List<FileNode>();
+        for (Next(); current is not SequenceEnd; Next())
+        {
+            items.Add(ReadNode(depth + 1, inFlow));
+        }
+
+        return new FileList(Span(start.Start, current.End), items);
+    }
+
+    internal static string Shown(string text) => text.Length <= 40 ? text : text[..40] + "…";
+
+    private static TextSpan Span(Mark start, Mark end) =>
+        new((int)start.Index, (int)end.Index, (int)start.Line, (int)start.Column);
+
+    private TextFault Fault(Mark at, string message, string expected) =>
+        new(file, (int)at.Line, (int)at.Column, message, expected);
+
+    private FileTroubleException Trouble(Mark at, string message, string expected) => new(Fault(at, message, expected));
+}
+
+/// <summary>Carries a fault out of the recursive reader; never leaves this folder.</summary>
+#pragma warning disable CA1032, CA1064 // private to the reader
+internal sealed class FileTroubleException(TextFault fault) : Exception(fault.Message)
+{
+    public TextFault Fault { get; } = fault;
+}
+#pragma warning restore CA1032, CA1064

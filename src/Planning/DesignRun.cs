@@ -1,0 +1,81 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Planning.Costing;
+using Litterfall.Planning.Cutting;
+using Litterfall.Planning.Hygiene;
+using Litterfall.Planning.Judging;
+using Litterfall.Planning.Sizing;
+
+namespace Litterfall.Planning;
+
+/// <summary>Everything computed from one design, before it is judged.</summary>
+public sealed record DesignNumbers
+{
+    /// <summary>The design.</summary>
+    public required CheckedDesign Design { get; init; }
+    /// <summary>True sizes.</summary>
+    public required BoxGeometry Box { get; init; }
+    /// <summary>Layers from the base up.</summary>
+    public required ImmutableArray<FloorLayer> Layers { get; init; }
+    /// <summary>Air above them.</summary>
+    public required Headspace Headspace { get; init; }
+    /// <summary>Masses.</summary>
+    public required Weights Weights { get; init; }
+    /// <summary>Load on the shelf.</summary>
+    public required ShelfLoad Shelf { get; init; }
+    /// <summary>Parts to cut.</summary>
+    public required ImmutableArray<CutPart> Cuts { get; init; }
+    /// <summary>Foam, silicone, cure.</summary>
+    public required Sealants Sealants { get; init; }
+    /// <summary>Packs to buy.</summary>
+    public required ImmutableArray<PackNeed> Packs { get; init; }
+    /// <summary>Panes under load.</summary>
+    public required ImmutableArray<PaneCheck> Panes { get; init; }
+    /// <summary>Float check; null without aggregate.</summary>
+    public FloatCheck? Float { get; init; }
+    /// <summary>Plant dip; null without a label strength.</summary>
+    public PlantDip? Dip { get; init; }
+}
+
+/// <summary>A computed and judged design.</summary>
+public sealed record DesignResult(DesignNumbers Numbers, ImmutableArray<Finding> Findings, ReportObject Report)
+{
+    /// <summary>True when something must stop the build.</summary>
+    public bool Stops => Findings.Any(f => f.Severity == Severity.Stop);
+}
+
+/// <summary>The main path from a checked design to quantities and findings.</summary>
+public static class DesignRun
+{
+    /// <summary>Computes, judges and reports.</summary>
+    public static DesignResult Execute(CheckedDesign design)
+    {
+        var numbers = Compute(design);
+        var findings = Rules.Judge(numbers);
+        return new DesignResult(numbers, findings, CheckReport.Write(numbers, findings));
+    }
+
+    private static DesignNumbers Compute(CheckedDesign design)
+    {
+        var box = BoxGeometry.Of(design);
+        var layers = FloorLayers.Of(design, box);
+        var weights = Weights.Of(design, box, layers);
+        return new DesignNumbers
+        {
+            Design = design,
+            Box = box,
+            Layers = layers,
+            Headspace = Headspace.Of(design, box, layers),
+            Weights = weights,
+            Shelf = ShelfLoad.Of(design, box, weights),
+            Cuts = CutList.Of(design, box),
+            Sealants = Sealants.Of(design, box),
+            Packs = GoodsCost.Packs(design, layers),
+            Panes = GlassCheck.Of(design, box, layers),
+            Float = FloatCheck.Of(layers),
+            Dip = PlantDip.Of(design),
+        };
+    }
+}

@@ -1,0 +1,24 @@
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Quantities;
+
+namespace Litterfall.Planning.Judging.Box;
+
+/// <summary>Glass or background leaves no room inside.</summary>
+internal static class NothingLeftInside
+{
+    private static readonly Figure Nothing = Figure.Choice("room that must be left", 0, Units.Millimeter, "a box has an inside");
+
+    public static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Box.IsBuildable)
+        {
+            yield break;
+        }
+
+        var smallest = Figure.Min(n.Box.OpenLength, n.Box.OpenDepth, n.Box.InsideHeight).As("smallest inside edge", Units.Millimeter);
+        yield return new Finding("nothing-left-inside", Severity.Stop, Protects.Build,
+            "Glass and background leave no room inside this box.", smallest, Nothing,
+            "Enter the real outside size and the real thickness of glass and background.") { Where = "box" };
+    }
+}

@@ -1,0 +1,24 @@
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
+
+namespace Litterfall.Planning.Judging.Floor;
+
+/// <summary>The components bring more water than the mix should hold.</summary>
+internal static class MixTooWet
+{
+    public static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        var soil = n.Layers.FirstOrDefault(l => l.Layer == "soil");
+        if (soil?.SqueezeWater is not { Si: > 0 } wanted || soil.WaterToAdd is not { Si: 0 })
+        {
+            yield break;
+        }
+
+        var brought = Figure.Total([.. soil.Components.Where(c => c.WaterIn is not null).Select(c => c.WaterIn!)],
+            Units.Litre.Dimension).As("water the components bring", Units.Litre);
+        yield return new Finding("mix-too-wet", Severity.Caution, Protects.Build,
+            "The components as sold already hold more water than the mix needs; none can be added.",
+            brought, wanted, "Dry the wettest component or take another lot.") { Where = "floor.soil" };
+    }
+}

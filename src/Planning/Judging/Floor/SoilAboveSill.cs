@@ -1,0 +1,31 @@
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Quantities;
+
+namespace Litterfall.Planning.Judging.Floor;
+
+/// <summary>Soil at the front stands above the sill of the doors and falls out.</summary>
+internal static class SoilAboveSill
+{
+    public static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Design.Design.Box is not { Opening: Opening.Front, Sill: { } typed })
+        {
+            yield break;
+        }
+
+        var sill = n.Design.Figure("box.sill", "height of the front sill", typed, Units.Centimeter);
+        var front = Figure.Total([.. n.Layers.Where(l => l.Layer is "drainage" or "soil").Select(l => l.FrontDepth)],
+            Units.Meter.Dimension).As("drainage and soil at the front", Units.Centimeter);
+        if (front.Si <= sill.Si + 1e-9)
+        {
+            yield break;
+        }
+
+        yield return new Finding("soil-above-sill", Severity.Stop, Protects.Build, FormattableString.Invariant(
+            $"At the front, drainage and soil stand {front.Value:0.#} cm high, above the sill of {sill.Value:0.#} cm: soil and crew fall out when the doors open."),
+            front, sill, FormattableString.Invariant($"Lower the layers at the front by {(front.Si - sill.Si) * 100:0.#} cm, or slope the soil up to the back."))
+        { Where = "floor.soil" };
+    }
+}

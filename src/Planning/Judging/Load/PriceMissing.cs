@@ -1,0 +1,18 @@
+using Litterfall.Domain.Findings;
+
+namespace Litterfall.Planning.Judging.Load;
+
+/// <summary>A workshop folder is named, but a material that is bought has no price in it.</summary>
+internal static class PriceMissing
+{
+    public static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        var missing = n.Packs.Where(p => p.Cost is null).Select(p => p.Material.Name).ToArray();
+        if (n.Design.Catalog.Workshop is not null && missing.Length > 0)
+        {
+            yield return new Finding("price-missing", Severity.Note, Protects.Build,
+                $"The workshop folder has no price for {string.Join(", ", missing)}, so there is no cost of goods.",
+                null, null, "Add the packs to prices.json.") { Where = "workshop" };
+        }
+    }
+}

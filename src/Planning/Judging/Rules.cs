@@ -1,0 +1,44 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Planning.Judging.Box;
+using Litterfall.Planning.Judging.Floor;
+using Litterfall.Planning.Judging.Load;
+
+namespace Litterfall.Planning.Judging;
+
+/// <summary>All rules, by name, in the order they are shown.</summary>
+public static class Rules
+{
+    private static readonly ImmutableArray<Func<DesignNumbers, IEnumerable<Finding>>> All =
+    [
+        NothingLeftInside.Judge,
+        LayersTooHigh.Judge,
+        SoilAboveSill.Judge,
+        NominalSize.Judge,
+        BarrierTooSmall.Judge,
+        LidFit.Judge,
+        GlassTooThin.Judge,
+        GlassNotForWater.Judge,
+        GlassBelowTable.Judge,
+        ShelfOverloaded.Judge,
+        FloatingAggregate.Judge,
+        MixTooWet.Judge,
+        PriceMissing.Judge,
+    ];
+
+    /// <summary>
+    /// Judges a design: stops first. A stop that rests on a recalled value or on common practice is lowered to a
+    /// caution unless it protects an animal or a person.
+    /// </summary>
+    public static ImmutableArray<Finding> Judge(DesignNumbers numbers) =>
+        [.. All.SelectMany(rule => rule(numbers)).Select(Held).OrderByDescending(f => f.Severity)];
+
+    private static Finding Held(Finding finding) =>
+        finding is { Severity: Severity.Stop, Protects: Protects.Build } && finding.Provenance.IsWeak()
+            ? finding with { Severity = Severity.Caution }
+            : finding;
+
+    /// <summary>A habit of the trade as the source of a rule.</summary>
+    internal static Citation Habit(string place) => new("common-practice", place, Provenance.CommonPractice);
+}

@@ -1,0 +1,53 @@
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
+
+namespace Litterfall.Planning.Sizing;
+
+/// <summary>Depths of a level, wedge or stepped soil in meters.</summary>
+public sealed record SoilDepths(Figure Mean, Figure Front, Figure Back, Figure Highest)
+{
+    /// <summary>Reads the three forms; a wedge is straight from front to back.</summary>
+    public static SoilDepths Of(CheckedDesign design, SoilLayer soil)
+    {
+        if (soil.Zones.Count == 0)
+        {
+            return One(design, "floor.soil", "soil depth", soil.Depth, soil.Front, soil.Back);
+        }
+
+        var means = new List<Figure>();
+        var fronts = new List<Figure>();
+        var backs = new List<Figure>();
+        for (var i = 0; i < soil.Zones.Count; i++)
+        {
+            var zone = soil.Zones[i];
+            var path = $"floor.soil.zones[{i}]";
+            var depths = One(design, path, $"soil depth of step {i + 1}", zone.Depth, zone.Front, zone.Back);
+            means.Add(design.Figure($"{path}.share", $"length share of step {i + 1}", zone.Share, Units.Percent) * depths.Mean);
+            fronts.Add(depths.Front);
+            backs.Add(depths.Back);
+        }
+
+        var front = Figure.Max([.. fronts]).As("largest soil depth at the front", Units.Centimeter);
+        var back = Figure.Max([.. backs]).As("largest soil depth at the back", Units.Centimeter);
+        return new SoilDepths(
+            Figure.Total(means, Units.Meter.Dimension).As("mean soil depth", Units.Centimeter), front, back,
+            Figure.Max(front, back).As("largest soil depth", Units.Centimeter));
+    }
+
+    private static SoilDepths One(
+        CheckedDesign design, string path, string name, Typed<Length>? depth, Typed<Length>? front, Typed<Length>? back)
+    {
+        if (depth is { } level)
+        {
+            var figure = design.Figure($"{path}.depth", name, level, Units.Centimeter);
+            return new SoilDepths(figure, figure, figure, figure);
+        }
+
+        var low = design.Figure($"{path}.front", $"{name} at the front", front!.Value, Units.Centimeter);
+        var high = design.Figure($"{path}.back", $"{name} at the back", back!.Value, Units.Centimeter);
+        return new SoilDepths(((low + high) / Figure.Number(2)).As($"mean {name}", Units.Centimeter), low, high,
+            Figure.Max(low, high).As($"largest {name}", Units.Centimeter));
+    }
+}
