@@ -3,7 +3,9 @@ using System.Runtime.CompilerServices;
 
 namespace Litterfall.Domain;
 
-/// <summary>An immutable list that is equal when its items are equal, so that records holding it are too.</summary>
+/// <summary>
+/// An immutable list that is equal when its items are equal, so that records holding it are too.
+/// </summary>
 [CollectionBuilder(typeof(Seq), nameof(Seq.Create))]
 public sealed class Seq<T> : IReadOnlyList<T>, IEquatable<Seq<T>>
 {
@@ -49,5 +51,6 @@ public sealed class Seq<T> : IReadOnlyList<T>, IEquatable<Seq<T>>
 public static class Seq
 {
     /// <summary>A list of the given items.</summary>
-    public static Seq<T> Create<T>(ReadOnlySpan<T> items) => items.Length == 0 ? Seq<T>.Empty : new(items.ToArray());
+    public static Seq<T> Create<T>(ReadOnlySpan<T> items) =>
+        items.Length == 0 ? Seq<T>.Empty : new(items.ToArray());
 }

@@ -8,41 +8,57 @@ using Litterfall.Planning.Sizing;
 
 namespace Litterfall.Planning;
 
-/// <summary>The machine-readable face of a check. Every number enters as a figure with its derivation.</summary>
+/// <summary>
+/// The machine-readable face of a check. Every number enters as a figure with its derivation.
+/// </summary>
 public static class CheckReport
 {
     /// <summary>The report; the caller adds how long it took.</summary>
-    public static ReportObject Write(DesignNumbers numbers, ImmutableArray<Finding> findings) => ReportObject.Of(
-        ("design", ReportObject.Of(
-            ("name", new ReportText(numbers.Design.Design.Name)),
-            ("hash", new ReportText(DesignHash.Of(numbers.Design.Document.Text))),
-            ("boxes", Number(numbers.Design.Count("boxes", "number of boxes", numbers.Design.Design.Boxes), Units.One)))),
-        ("geometry", Geometry(numbers)),
-        ("quantities", List(numbers.Layers.SelectMany(Rows))),
-        ("packs", List(numbers.Packs.Select(Pack))),
-        ("cuts", List(numbers.Cuts.Select(Cut))),
-        ("sealants", Seal(numbers.Sealants)),
-        ("weights", Weigh(numbers)),
-        ("shelf", ShelfNode(numbers.Shelf)),
-        ("glass", List(numbers.Panes.Select(Pane))),
-        ("float", Float(numbers.Float)),
-        ("dip", Dip(numbers)),
-        ("cost", Cost(numbers)),
-        ("findings", List(findings.Select(FindingNode))));
+    public static ReportObject Write(DesignNumbers numbers, ImmutableArray<Finding> findings) =>
+        ReportObject.Of(
+            (
+                "design",
+                ReportObject.Of(
+                    ("name", new ReportText(numbers.Design.Design.Name)),
+                    ("hash", new ReportText(DesignHash.Of(numbers.Design.Document.Text))),
+                    (
+                        "boxes",
+                        Number(
+                            numbers.Design.Count("boxes", "number of boxes", numbers.Design.Design.Boxes),
+                            Units.One
+                        )
+                    )
+                )
+            ),
+            ("geometry", Geometry(numbers)),
+            ("quantities", List(numbers.Layers.SelectMany(Rows))),
+            ("packs", List(numbers.Packs.Select(Pack))),
+            ("cuts", List(numbers.Cuts.Select(Cut))),
+            ("sealants", Seal(numbers.Sealants)),
+            ("weights", Weigh(numbers)),
+            ("shelf", ShelfNode(numbers.Shelf)),
+            ("glass", List(numbers.Panes.Select(Pane))),
+            ("float", Float(numbers.Float)),
+            ("dip", Dip(numbers)),
+            ("cost", Cost(numbers)),
+            ("findings", List(findings.Select(FindingNode)))
+        );
 
-    private static ReportObject Geometry(DesignNumbers n) => ReportObject.Of(
-        ("outsideLengthMm", Maybe(n.Box.OutsideLength, Units.Millimeter, NoGlass)),
-        ("outsideDepthMm", Maybe(n.Box.OutsideDepth, Units.Millimeter, NoGlass)),
-        ("outsideHeightMm", Maybe(n.Box.OutsideHeight, Units.Millimeter, NoGlass)),
-        ("insideLengthMm", Number(n.Box.InsideLength, Units.Millimeter)),
-        ("insideDepthMm", Number(n.Box.InsideDepth, Units.Millimeter)),
-        ("insideHeightMm", Number(n.Box.InsideHeight, Units.Millimeter)),
-        ("insideFloorCm2", Number(n.Box.GrossFloor, Units.SquareCentimeter)),
-        ("openFloorCm2", Number(n.Box.OpenFloor, Units.SquareCentimeter)),
-        ("layersHeightCm", Number(n.Headspace.LayersHeight, Units.Centimeter)),
-        ("airHeightCm", Number(n.Headspace.AirHeight, Units.Centimeter)),
-        ("headspaceLitres", Number(n.Headspace.Volume, Units.Litre)),
-        ("reservoirFullLitres", Number(n.Weights.ReservoirWater, Units.Litre)));
+    private static ReportObject Geometry(DesignNumbers n) =>
+        ReportObject.Of(
+            ("outsideLengthMm", Maybe(n.Box.OutsideLength, Units.Millimeter, NoGlass)),
+            ("outsideDepthMm", Maybe(n.Box.OutsideDepth, Units.Millimeter, NoGlass)),
+            ("outsideHeightMm", Maybe(n.Box.OutsideHeight, Units.Millimeter, NoGlass)),
+            ("insideLengthMm", Number(n.Box.InsideLength, Units.Millimeter)),
+            ("insideDepthMm", Number(n.Box.InsideDepth, Units.Millimeter)),
+            ("insideHeightMm", Number(n.Box.InsideHeight, Units.Millimeter)),
+            ("insideFloorCm2", Number(n.Box.GrossFloor, Units.SquareCentimeter)),
+            ("openFloorCm2", Number(n.Box.OpenFloor, Units.SquareCentimeter)),
+            ("layersHeightCm", Number(n.Headspace.LayersHeight, Units.Centimeter)),
+            ("airHeightCm", Number(n.Headspace.AirHeight, Units.Centimeter)),
+            ("headspaceLitres", Number(n.Headspace.Volume, Units.Litre)),
+            ("reservoirFullLitres", Number(n.Weights.ReservoirWater, Units.Litre))
+        );
 
     private const string NoGlass = "the outside is not known without the glass thickness";
     private const string NoDensity = "the library has no density for it";
@@ -55,107 +71,188 @@ public static class CheckReport
         }
 
         yield return ReportObject.Of(
-            ("item", new ReportText(layer.Material.Key)), ("layer", new ReportText(layer.Layer)),
-            ("row", new ReportText("layer")), ("name", new ReportText(layer.Material.Name)),
-            ("finishedLitres", Number(layer.Finished, Units.Litre)), ("mixedLitres", Number(layer.Mixed, Units.Litre)),
-            ("looseLitres", Number(layer.Loose, Units.Litre)), ("toBuyLitres", Number(layer.ToBuy, Units.Litre)),
+            ("item", new ReportText(layer.Material.Key)),
+            ("layer", new ReportText(layer.Layer)),
+            ("row", new ReportText("layer")),
+            ("name", new ReportText(layer.Material.Name)),
+            ("finishedLitres", Number(layer.Finished, Units.Litre)),
+            ("mixedLitres", Number(layer.Mixed, Units.Litre)),
+            ("looseLitres", Number(layer.Loose, Units.Litre)),
+            ("toBuyLitres", Number(layer.ToBuy, Units.Litre)),
             ("massKg", Maybe(layer.Mass, Units.Kilogram, NoDensity)),
             ("meanDepthCm", Number(layer.Depth, Units.Centimeter)),
             ("squeezeWaterLitres", Maybe(layer.SqueezeWater, Units.Litre, "this layer is not wetted")),
-            ("waterToAddLitres", Maybe(layer.WaterToAdd, Units.Litre, "this layer is not wetted")));
+            ("waterToAddLitres", Maybe(layer.WaterToAdd, Units.Litre, "this layer is not wetted"))
+        );
         foreach (var part in layer.Components)
         {
             yield return ReportObject.Of(
-                ("item", new ReportText(part.Material.Key)), ("layer", new ReportText(layer.Layer)),
-                ("row", new ReportText("component")), ("name", new ReportText(part.Material.Name)),
-                ("finishedLitres", Number(part.Finished, Units.Litre)), ("mixedLitres", Number(part.Mixed, Units.Litre)),
-                ("looseLitres", Number(part.Loose, Units.Litre)), ("toBuyLitres", Number(part.ToBuy, Units.Litre)),
-                ("massKg", Maybe(part.Mass, Units.Kilogram, NoDensity)));
+                ("item", new ReportText(part.Material.Key)),
+                ("layer", new ReportText(layer.Layer)),
+                ("row", new ReportText("component")),
+                ("name", new ReportText(part.Material.Name)),
+                ("finishedLitres", Number(part.Finished, Units.Litre)),
+                ("mixedLitres", Number(part.Mixed, Units.Litre)),
+                ("looseLitres", Number(part.Loose, Units.Litre)),
+                ("toBuyLitres", Number(part.ToBuy, Units.Litre)),
+                ("massKg", Maybe(part.Mass, Units.Kilogram, NoDensity))
+            );
         }
     }
 
-    private static ReportObject Pack(PackNeed need) => ReportObject.Of(
-        ("material", new ReportText(need.Material.Key)),
-        ("needLitres", Number(need.Need, Units.Litre)),
-        ("stockLitres", Number(need.Stock, Units.Litre)),
-        ("buy", List(need.Packs.Select(pack => ReportObject.Of(
-            ("pack", new ReportText(pack.Pack.Key)), ("name", new ReportText(pack.Pack.Name)),
-            ("packs", Number(pack.Count, Units.One)), ("litres", Number(pack.Litres, Units.Litre)),
-            ("price", Maybe(pack.Price, Units.Money, "the workshop has no price for this pack")))))),
-        ("leftLitres", Number(need.Left, Units.Litre)),
-        ("cost", Maybe(need.Cost, Units.Money, "a price is missing")),
-        ("note", new ReportText(need.Note)));
+    private static ReportObject Pack(PackNeed need) =>
+        ReportObject.Of(
+            ("material", new ReportText(need.Material.Key)),
+            ("needLitres", Number(need.Need, Units.Litre)),
+            ("stockLitres", Number(need.Stock, Units.Litre)),
+            (
+                "buy",
+                List(
+                    need.Packs.Select(pack =>
+                        ReportObject.Of(
+                            ("pack", new ReportText(pack.Pack.Key)),
+                            ("name", new ReportText(pack.Pack.Name)),
+                            ("packs", Number(pack.Count, Units.One)),
+                            ("litres", Number(pack.Litres, Units.Litre)),
+                            (
+                                "price",
+                                Maybe(pack.Price, Units.Money, "the workshop has no price for this pack")
+                            )
+                        )
+                    )
+                )
+            ),
+            ("leftLitres", Number(need.Left, Units.Litre)),
+            ("cost", Maybe(need.Cost, Units.Money, "a price is missing")),
+            ("note", new ReportText(need.Note))
+        );
 
-    private static ReportObject Cut(CutPart part) => ReportObject.Of(
-        ("part", new ReportText(part.Part)), ("material", new ReportText(part.Material)),
-        ("count", Number(part.Count, Units.One)), ("lengthMm", Number(part.Length, Units.Millimeter)),
-        ("widthMm", Number(part.Width, Units.Millimeter)),
-        ("thicknessMm", Maybe(part.Thickness, Units.Millimeter, "no thickness is entered for it")),
-        ("note", new ReportText(part.Note)));
+    private static ReportObject Cut(CutPart part) =>
+        ReportObject.Of(
+            ("part", new ReportText(part.Part)),
+            ("material", new ReportText(part.Material)),
+            ("count", Number(part.Count, Units.One)),
+            ("lengthMm", Number(part.Length, Units.Millimeter)),
+            ("widthMm", Number(part.Width, Units.Millimeter)),
+            ("thicknessMm", Maybe(part.Thickness, Units.Millimeter, "no thickness is entered for it")),
+            ("note", new ReportText(part.Note))
+        );
 
-    private static ReportObject Seal(Sealants s) => ReportObject.Of(
-        ("foamLitres", Maybe(s.FoamVolume, Units.Litre, "nothing is foamed")),
-        ("foamCans", Maybe(s.FoamCans, Units.One, "nothing is foamed")),
-        ("siliconeMl", Number(s.Silicone, Units.Millilitre)),
-        ("siliconeCartridges", Maybe(s.Cartridges, Units.One, "the library has no cartridge")),
-        ("cureDaysBeforePlanting", Maybe(s.CureBeforePlanting, Units.Day, "nothing has to cure")),
-        ("cureDaysBeforeAnimals", Maybe(s.CureBeforeAnimals, Units.Day, "nothing has to cure")));
+    private static ReportObject Seal(Sealants s) =>
+        ReportObject.Of(
+            ("foamLitres", Maybe(s.FoamVolume, Units.Litre, "nothing is foamed")),
+            ("foamCans", Maybe(s.FoamCans, Units.One, "nothing is foamed")),
+            ("siliconeMl", Number(s.Silicone, Units.Millilitre)),
+            ("siliconeCartridges", Maybe(s.Cartridges, Units.One, "the library has no cartridge")),
+            ("cureDaysBeforePlanting", Maybe(s.CureBeforePlanting, Units.Day, "nothing has to cure")),
+            ("cureDaysBeforeAnimals", Maybe(s.CureBeforeAnimals, Units.Day, "nothing has to cure"))
+        );
 
-    private static ReportObject Weigh(DesignNumbers n) => ReportObject.Of(
-        ("boxKg", Maybe(n.Weights.Box, Units.Kilogram, NoGlass)),
-        ("lidKg", Maybe(n.Weights.Lid, Units.Kilogram, "there is no lid of known thickness")),
-        ("dryKg", Number(n.Weights.Dry, Units.Kilogram)),
-        ("plantedKg", Number(n.Weights.Planted, Units.Kilogram)),
-        ("wetKg", Number(n.Weights.Wet, Units.Kilogram)),
-        ("missing", List(n.Weights.Missing.Select(m => new ReportText(m)))));
+    private static ReportObject Weigh(DesignNumbers n) =>
+        ReportObject.Of(
+            ("boxKg", Maybe(n.Weights.Box, Units.Kilogram, NoGlass)),
+            ("lidKg", Maybe(n.Weights.Lid, Units.Kilogram, "there is no lid of known thickness")),
+            ("dryKg", Number(n.Weights.Dry, Units.Kilogram)),
+            ("plantedKg", Number(n.Weights.Planted, Units.Kilogram)),
+            ("wetKg", Number(n.Weights.Wet, Units.Kilogram)),
+            ("missing", List(n.Weights.Missing.Select(m => new ReportText(m))))
+        );
 
-    private static ReportObject ShelfNode(ShelfLoad s) => ReportObject.Of(
-        ("wetKg", Number(s.Total, Units.Kilogram)),
-        ("pressureKPa", Maybe(s.Pressure, Units.Kilopascal, NoGlass)),
-        ("kgPerMetre", Maybe(s.PerMeter, Units.KilogramPerMeter, NoGlass)),
-        ("ratedKg", Maybe(s.Rated, Units.Kilogram, "no rated load was entered for the shelf")));
+    private static ReportObject ShelfNode(ShelfLoad s) =>
+        ReportObject.Of(
+            ("wetKg", Number(s.Total, Units.Kilogram)),
+            ("pressureKPa", Maybe(s.Pressure, Units.Kilopascal, NoGlass)),
+            ("kgPerMetre", Maybe(s.PerMeter, Units.KilogramPerMeter, NoGlass)),
+            ("ratedKg", Maybe(s.Rated, Units.Kilogram, "no rated load was entered for the shelf"))
+        );
 
-    private static ReportObject Pane(PaneCheck p) => ReportObject.Of(
-        ("pane", new ReportText(p.Pane)), ("widthMm", Number(p.Width, Units.Millimeter)),
-        ("heightMm", Number(p.Height, Units.Millimeter)), ("stressMPa", Number(p.Stress, Units.Megapascal)),
-        ("allowableMPa", Number(p.Allowable, Units.Megapascal)), ("neededMm", Number(p.Needed, Units.Millimeter)),
-        ("deepestWaterMm", Number(p.LargestWaterDepth, Units.Millimeter)));
+    private static ReportObject Pane(PaneCheck p) =>
+        ReportObject.Of(
+            ("pane", new ReportText(p.Pane)),
+            ("widthMm", Number(p.Width, Units.Millimeter)),
+            ("heightMm", Number(p.Height, Units.Millimeter)),
+            ("stressMPa", Number(p.Stress, Units.Megapascal)),
+            ("allowableMPa", Number(p.Allowable, Units.Megapascal)),
+            ("neededMm", Number(p.Needed, Units.Millimeter)),
+            ("deepestWaterMm", Number(p.LargestWaterDepth, Units.Millimeter))
+        );
 
-    private static ReportNode Float(FloatCheck? f) => f is null
-        ? new ReportAbsent("there is no aggregate of known density")
-        : ReportObject.Of(("liftHeightCm", Number(f.LiftHeight, Units.Centimeter)),
-            ("safetyWhenFull", Number(f.SafetyWhenFull, Units.One)),
-            ("loadKgPerM2", Number(f.Load, Units.KilogramPerSquareMeter)),
-            ("lifts", new ReportFlag(f.Lifts)));
+    private static ReportNode Float(FloatCheck? f) =>
+        f is null
+            ? new ReportAbsent("there is no aggregate of known density")
+            : ReportObject.Of(
+                ("liftHeightCm", Number(f.LiftHeight, Units.Centimeter)),
+                ("safetyWhenFull", Number(f.SafetyWhenFull, Units.One)),
+                ("loadKgPerM2", Number(f.Load, Units.KilogramPerSquareMeter)),
+                ("lifts", new ReportFlag(f.Lifts))
+            );
 
-    private static ReportNode Dip(DesignNumbers n) => n.Dip is not { } d
-        ? new ReportAbsent("enter hygiene: { bleach: ... } with the strength on the product's label")
-        : ReportObject.Of(("labelPercent", Number(d.Label, Units.Percent)), ("bathLitres", Number(d.Bath, Units.Litre)),
-            ("productMl", Number(d.ProductMillilitres, Units.Millilitre)), ("waterLitres", Number(d.WaterLitres, Units.Litre)),
-            ("strengthPercent", Number(d.Strength, Units.Percent)),
-            ("chlorineMgPerLitre", Number(d.ChlorineMgPerLitre, Units.MilligramPerLitre)),
-            ("overChytridDose", Number(d.OverDose, Units.One)));
+    private static ReportNode Dip(DesignNumbers n) =>
+        n.Dip is not { } d
+            ? new ReportAbsent("enter hygiene: { bleach: ... } with the strength on the product's label")
+            : ReportObject.Of(
+                ("labelPercent", Number(d.Label, Units.Percent)),
+                ("bathLitres", Number(d.Bath, Units.Litre)),
+                ("productMl", Number(d.ProductMillilitres, Units.Millilitre)),
+                ("waterLitres", Number(d.WaterLitres, Units.Litre)),
+                ("strengthPercent", Number(d.Strength, Units.Percent)),
+                ("chlorineMgPerLitre", Number(d.ChlorineMgPerLitre, Units.MilligramPerLitre)),
+                ("overChytridDose", Number(d.OverDose, Units.One))
+            );
 
-    private static ReportObject Cost(DesignNumbers n) => ReportObject.Of(
-        ("currency", n.Design.Catalog.Workshop?.Currency is { } c
-            ? new ReportText(c) : new ReportAbsent("no workshop folder names a currency")),
-        ("goods", Maybe(GoodsCost.Total(n.Packs), Units.Money, "a price is missing; see missingPrices")),
-        ("missingPrices", List(n.Packs.Where(p => p.Cost is null).Select(p => new ReportText(p.Material.Key)))),
-        ("note", new ReportText(n.Design.Catalog.Workshop is null
-            ? "no workshop folder was named, so nothing has a price"
-            : "bulk goods in whole packs; labor, glass and live goods are not in it")));
+    private static ReportObject Cost(DesignNumbers n) =>
+        ReportObject.Of(
+            (
+                "currency",
+                n.Design.Catalog.Workshop?.Currency is { } c
+                    ? new ReportText(c)
+                    : new ReportAbsent("no workshop folder names a currency")
+            ),
+            ("goods", Maybe(GoodsCost.Total(n.Packs), Units.Money, "a price is missing; see missingPrices")),
+            (
+                "missingPrices",
+                List(n.Packs.Where(p => p.Cost is null).Select(p => new ReportText(p.Material.Key)))
+            ),
+            (
+                "note",
+                new ReportText(
+                    n.Design.Catalog.Workshop is null
+                        ? "no workshop folder was named, so nothing has a price"
+                        : "bulk goods in whole packs; labor, glass and live goods are not in it"
+                )
+            )
+        );
 
-    private static ReportObject FindingNode(Finding f) => ReportObject.Of(
-        ("slug", new ReportText(f.Slug)), ("severity", new ReportText(Lower(f.Severity))),
-        ("text", new ReportText(f.Text)), ("protects", new ReportText(Lower(f.Protects))),
-        ("measured", Maybe(f.Measured, f.Measured?.Unit ?? Units.One, "this rule measures nothing")),
-        ("limit", Maybe(f.Limit, f.Measured?.Unit ?? f.Limit?.Unit ?? Units.One, "this rule has no numeric limit")),
-        ("unit", f.Measured?.Unit is { } unit ? new ReportText(unit.Symbol) : new ReportAbsent("this rule measures nothing")),
-        ("source", new ReportText(f.Source.Source)), ("place", new ReportText(f.Source.Place)),
-        ("provenance", new ReportText(f.Provenance.Word())),
-        ("where", new ReportText(f.Where)), ("fix", new ReportText(f.Fix)));
+    private static ReportObject FindingNode(Finding f) =>
+        ReportObject.Of(
+            ("slug", new ReportText(f.Slug)),
+            ("severity", new ReportText(Lower(f.Severity))),
+            ("text", new ReportText(f.Text)),
+            ("protects", new ReportText(Lower(f.Protects))),
+            ("measured", Maybe(f.Measured, f.Measured?.Unit ?? Units.One, "this rule measures nothing")),
+            (
+                "limit",
+                Maybe(
+                    f.Limit,
+                    f.Measured?.Unit ?? f.Limit?.Unit ?? Units.One,
+                    "this rule has no numeric limit"
+                )
+            ),
+            (
+                "unit",
+                f.Measured?.Unit is { } unit
+                    ? new ReportText(unit.Symbol)
+                    : new ReportAbsent("this rule measures nothing")
+            ),
+            ("source", new ReportText(f.Source.Source)),
+            ("place", new ReportText(f.Source.Place)),
+            ("provenance", new ReportText(f.Provenance.Word())),
+            ("where", new ReportText(f.Where)),
+            ("fix", new ReportText(f.Fix))
+        );
 
-    private static string Lower<T>(T word) where T : struct, Enum => word.ToString().ToLowerInvariant();
+    private static string Lower<T>(T word)
+        where T : struct, Enum => word.ToString().ToLowerInvariant();
 
     private static ReportNumber Number(Figure figure, Unit unit) => new(figure, unit);
 

@@ -15,32 +15,47 @@ public sealed record DesignNumbers
 {
     /// <summary>The design.</summary>
     public required CheckedDesign Design { get; init; }
+
     /// <summary>True sizes.</summary>
     public required BoxGeometry Box { get; init; }
+
     /// <summary>Layers from the base up.</summary>
     public required ImmutableArray<FloorLayer> Layers { get; init; }
+
     /// <summary>Air above them.</summary>
     public required Headspace Headspace { get; init; }
+
     /// <summary>Masses.</summary>
     public required Weights Weights { get; init; }
+
     /// <summary>Load on the shelf.</summary>
     public required ShelfLoad Shelf { get; init; }
+
     /// <summary>Parts to cut.</summary>
     public required ImmutableArray<CutPart> Cuts { get; init; }
+
     /// <summary>Foam, silicone, cure.</summary>
     public required Sealants Sealants { get; init; }
+
     /// <summary>Packs to buy.</summary>
     public required ImmutableArray<PackNeed> Packs { get; init; }
+
     /// <summary>Panes under load.</summary>
     public required ImmutableArray<PaneCheck> Panes { get; init; }
+
     /// <summary>Float check; null without aggregate.</summary>
     public FloatCheck? Float { get; init; }
+
     /// <summary>Plant dip; null without a label strength.</summary>
     public PlantDip? Dip { get; init; }
 }
 
 /// <summary>A computed and judged design.</summary>
-public sealed record DesignResult(DesignNumbers Numbers, ImmutableArray<Finding> Findings, ReportObject Report)
+public sealed record DesignResult(
+    DesignNumbers Numbers,
+    ImmutableArray<Finding> Findings,
+    ReportObject Report
+)
 {
     /// <summary>True when something must stop the build.</summary>
     public bool Stops => Findings.Any(f => f.Severity == Severity.Stop);

@@ -28,25 +28,38 @@ public sealed class EveryCase
     [MemberData(nameof(Names))]
     public void Agrees_or_is_a_known_shortfall(string source, string quantity)
     {
-        VerificationCase one = All.Single(c => string.Equals(c.Source, source, StringComparison.Ordinal)
-            && string.Equals(c.Quantity + " [" + c.Unit + "]", quantity, StringComparison.Ordinal));
+        VerificationCase one = All.Single(c =>
+            string.Equals(c.Source, source, StringComparison.Ordinal)
+            && string.Equals(c.Quantity + " [" + c.Unit + "]", quantity, StringComparison.Ordinal)
+        );
         VerificationResult result = one.Run();
         bool known = Known.Names(one.Source, one.Quantity);
-        Assert.True(result.Agrees != known, string.Create(
-            CultureInfo.InvariantCulture,
-            $"{source}: {quantity}: expected {one.Expected} ± {one.Tolerance}, "
-                + $"got {result.Got:G7}; known: {known}"));
+        Assert.True(
+            result.Agrees != known,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{source}: {quantity}: expected {one.Expected} ± {one.Tolerance}, "
+                    + $"got {result.Got:G7}; known: {known}"
+            )
+        );
     }
 
     [Fact]
     public void Every_known_shortfall_names_a_case_and_a_reason()
     {
-        Assert.All(Known.Shortfalls, shortfall =>
-        {
-            Assert.Contains(All, c => string.Equals(c.Source, shortfall.Source, StringComparison.Ordinal)
-                && string.Equals(c.Quantity, shortfall.Quantity, StringComparison.Ordinal));
-            Assert.False(string.IsNullOrWhiteSpace(shortfall.Reason));
-        });
+        Assert.All(
+            Known.Shortfalls,
+            shortfall =>
+            {
+                Assert.Contains(
+                    All,
+                    c =>
+                        string.Equals(c.Source, shortfall.Source, StringComparison.Ordinal)
+                        && string.Equals(c.Quantity, shortfall.Quantity, StringComparison.Ordinal)
+                );
+                Assert.False(string.IsNullOrWhiteSpace(shortfall.Reason));
+            }
+        );
         Assert.Distinct(Known.Shortfalls.Select(s => (s.Source, s.Quantity)));
     }
 
@@ -54,12 +67,15 @@ public sealed class EveryCase
     public void Cases_are_complete_and_distinct()
     {
         Assert.Distinct(All.Select(c => (c.Source, c.Quantity, c.Unit)));
-        Assert.All(All, c =>
-        {
-            Assert.False(string.IsNullOrWhiteSpace(c.Subject + c.Unit));
-            Assert.False(string.IsNullOrWhiteSpace(c.Reason));
-            Assert.True(c.Tolerance >= 0.0);
-            Assert.True(double.IsFinite(c.Expected));
-        });
+        Assert.All(
+            All,
+            c =>
+            {
+                Assert.False(string.IsNullOrWhiteSpace(c.Subject + c.Unit));
+                Assert.False(string.IsNullOrWhiteSpace(c.Reason));
+                Assert.True(c.Tolerance >= 0.0);
+                Assert.True(double.IsFinite(c.Expected));
+            }
+        );
     }
 }

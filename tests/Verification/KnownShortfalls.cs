@@ -9,15 +9,18 @@ internal sealed record KnownShortfalls(IReadOnlyList<Shortfall> Shortfalls)
 
     public static KnownShortfalls Read()
     {
-        using Stream stream = typeof(KnownShortfalls).Assembly.GetManifestResourceStream(FileName)
+        using Stream stream =
+            typeof(KnownShortfalls).Assembly.GetManifestResourceStream(FileName)
             ?? throw new InvalidOperationException(FileName + " is not embedded in the test assembly.");
         return JsonSerializer.Deserialize<KnownShortfalls>(stream, JsonSerializerOptions.Web)
             ?? throw new InvalidOperationException(FileName + " is empty.");
     }
 
-    public bool Names(string source, string quantity) => Shortfalls.Any(s =>
-        string.Equals(s.Source, source, StringComparison.Ordinal)
-        && string.Equals(s.Quantity, quantity, StringComparison.Ordinal));
+    public bool Names(string source, string quantity) =>
+        Shortfalls.Any(s =>
+            string.Equals(s.Source, source, StringComparison.Ordinal)
+            && string.Equals(s.Quantity, quantity, StringComparison.Ordinal)
+        );
 }
 
 /// <summary>One known miss.</summary>

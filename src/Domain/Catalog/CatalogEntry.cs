@@ -17,16 +17,22 @@ public sealed record CatalogValue
 {
     /// <summary>Name of the value, e.g. "bulkDensity".</summary>
     public required string Name { get; init; }
+
     /// <summary>The number in <see cref="Unit"/>; null for a text.</summary>
     public double? Number { get; init; }
+
     /// <summary>Lower end of its band.</summary>
     public double? Low { get; init; }
+
     /// <summary>Upper end of its band.</summary>
     public double? High { get; init; }
+
     /// <summary>Unit of the number.</summary>
     public Unit? Unit { get; init; }
+
     /// <summary>The text; null for a number.</summary>
     public string? Text { get; init; }
+
     /// <summary>Where it stands.</summary>
     public required Citation Origin { get; init; }
 }
@@ -39,22 +45,31 @@ public sealed record CatalogEntry
 {
     /// <summary>Key used in design files.</summary>
     public required string Key { get; init; }
+
     /// <summary>Kind, e.g. "aggregate".</summary>
     public required string Kind { get; init; }
+
     /// <summary>Name on screens.</summary>
     public required string Name { get; init; }
+
     /// <summary>Words people also use for it.</summary>
     public ImmutableArray<string> Synonyms { get; init; } = [];
+
     /// <summary>A remark.</summary>
     public string? Note { get; init; }
+
     /// <summary>Values by name.</summary>
     public required ImmutableDictionary<string, CatalogValue> Values { get; init; }
+
     /// <summary>Ingredients of a recipe.</summary>
     public ImmutableArray<RecipePart> Parts { get; init; } = [];
+
     /// <summary>Where the ingredients stand.</summary>
     public Citation? PartsOrigin { get; init; }
+
     /// <summary>For a pack: the material it holds.</summary>
     public string? Material { get; init; }
+
     /// <summary>True when it came from the workshop's own folder.</summary>
     public bool IsWorkshops { get; init; }
 

@@ -14,34 +14,52 @@ public static class CatalogReader
 {
     private const string SourcesFile = "sources.json";
 
-    /// <summary>The embedded catalog with an optional workshop on top; a fault in it is our own mistake.</summary>
+    /// <summary>
+    /// The embedded catalog with an optional workshop on top; a fault in it is our own mistake.
+    /// </summary>
     /// <exception cref="InvalidDataException">The embedded catalog is not well formed.</exception>
     public static TradeCatalog Read(IReadOnlyCollection<CatalogFile> files, Workshop? workshop = null)
     {
         var faults = new List<TextFault>();
         var sources = files.Where(IsSources).SelectMany(file => ReadSources(file, faults)).ToList();
         sources.AddRange(workshop?.Sources ?? []);
-        var entries = files.Where(file => !IsSources(file)).SelectMany(file => ReadEntries(file, false, faults)).ToList();
+        var entries = files
+            .Where(file => !IsSources(file))
+            .SelectMany(file => ReadEntries(file, false, faults))
+            .ToList();
         return faults.Count == 0
             ? new TradeCatalog(entries, sources, workshop)
             : throw new InvalidDataException($"{faults[0].File}: {faults[0].Message}");
     }
 
     /// <summary>True for a list of sources.</summary>
-    public static bool IsSources(CatalogFile file) => file.Path.EndsWith(SourcesFile, StringComparison.Ordinal);
+    public static bool IsSources(CatalogFile file) =>
+        file.Path.EndsWith(SourcesFile, StringComparison.Ordinal);
 
     /// <summary>Sources of a file.</summary>
     public static ImmutableArray<Source> ReadSources(CatalogFile file, ICollection<TextFault> faults)
     {
-        return [.. Items(file, faults).Select(item => new Source(
-            Text(item, "key") ?? "", Text(item, "title") ?? "",
-            item.TryGetProperty("year", out var year) && year.ValueKind == JsonValueKind.Number ? year.GetInt32() : null,
-            Text(item, "kind") ?? "", Text(item, "read") ?? ""))];
+        return
+        [
+            .. Items(file, faults)
+                .Select(item => new Source(
+                    Text(item, "key") ?? "",
+                    Text(item, "title") ?? "",
+                    item.TryGetProperty("year", out var year) && year.ValueKind == JsonValueKind.Number
+                        ? year.GetInt32()
+                        : null,
+                    Text(item, "kind") ?? "",
+                    Text(item, "read") ?? ""
+                )),
+        ];
     }
 
     /// <summary>Entries of a file; faults are collected, the faulty entry is left out.</summary>
     public static ImmutableArray<CatalogEntry> ReadEntries(
-        CatalogFile file, bool workshops, ICollection<TextFault> faults)
+        CatalogFile file,
+        bool workshops,
+        ICollection<TextFault> faults
+    )
     {
         var entries = ImmutableArray.CreateBuilder<CatalogEntry>();
         foreach (var item in Items(file, faults))
@@ -52,7 +70,9 @@ public static class CatalogReader
             }
             catch (FormatException e)
             {
-                faults.Add(new TextFault(file.Path, 1, 1, e.Message, "an entry with key, kind, name and values"));
+                faults.Add(
+                    new TextFault(file.Path, 1, 1, e.Message, "an entry with key, kind, name and values")
+                );
             }
         }
 
@@ -73,8 +93,15 @@ public static class CatalogReader
         }
         catch (JsonException e)
         {
-            faults.Add(new TextFault(file.Path, (int)(e.LineNumber ?? 0) + 1, (int)(e.BytePositionInLine ?? 0) + 1,
-                "the file is not JSON", "a JSON list of entries"));
+            faults.Add(
+                new TextFault(
+                    file.Path,
+                    (int)(e.LineNumber ?? 0) + 1,
+                    (int)(e.BytePositionInLine ?? 0) + 1,
+                    "the file is not JSON",
+                    "a JSON list of entries"
+                )
+            );
         }
 
         return [];
@@ -101,9 +128,11 @@ public static class CatalogReader
             Note = Text(item, "note"),
             Values = values.ToImmutable(),
             Parts = Parts(item, key),
-            PartsOrigin = item.TryGetProperty("partsSource", out var origin)
-                ? ReadOrigin(file, key, "partsSource", origin, workshops)
-                : workshops ? new Citation("workshop", $"{file.Path}, {key}, parts", Provenance.Entered) : null,
+            PartsOrigin =
+                item.TryGetProperty("partsSource", out var origin)
+                    ? ReadOrigin(file, key, "partsSource", origin, workshops)
+                : workshops ? new Citation("workshop", $"{file.Path}, {key}, parts", Provenance.Entered)
+                : null,
             Material = Text(item, "material"),
             IsWorkshops = workshops,
         };
@@ -122,18 +151,30 @@ public static class CatalogReader
         var unit = symbol is null ? null : Units.Find(symbol);
         if (number is null == text is null || (number is not null && unit is null))
         {
-            throw new FormatException($"'{key}' needs for {value.Name} a number with a known unit, or a text");
+            throw new FormatException(
+                $"'{key}' needs for {value.Name} a number with a known unit, or a text"
+            );
         }
 
         return new CatalogValue
         {
-            Name = value.Name, Number = number, Text = text, Unit = unit,
-            Low = OptionalNumber(value.Value, "low", key), High = OptionalNumber(value.Value, "high", key),
+            Name = value.Name,
+            Number = number,
+            Text = text,
+            Unit = unit,
+            Low = OptionalNumber(value.Value, "low", key),
+            High = OptionalNumber(value.Value, "high", key),
             Origin = ReadOrigin(file, key, value.Name, value.Value, workshops),
         };
     }
 
-    private static Citation ReadOrigin(CatalogFile file, string key, string name, JsonElement value, bool workshops)
+    private static Citation ReadOrigin(
+        CatalogFile file,
+        string key,
+        string name,
+        JsonElement value,
+        bool workshops
+    )
     {
         var source = Text(value, "source");
         var provenance = ProvenanceWords.Find(Text(value, "provenance") ?? "");
@@ -159,10 +200,20 @@ public static class CatalogReader
             throw new FormatException($"'{key}' needs its parts as a list");
         }
 
-        return [.. parts.EnumerateArray().Select(part => new RecipePart(
-            TradeCatalog.Canonical(Text(part, "material") ?? throw new FormatException($"a part of '{key}' names no material")),
-            OptionalNumber(part, "parts", key) is { } n and > 0 ? n
-                : throw new FormatException($"a part of '{key}' needs a number of parts above 0")))];
+        return
+        [
+            .. parts
+                .EnumerateArray()
+                .Select(part => new RecipePart(
+                    TradeCatalog.Canonical(
+                        Text(part, "material")
+                            ?? throw new FormatException($"a part of '{key}' names no material")
+                    ),
+                    OptionalNumber(part, "parts", key) is { } n and > 0
+                        ? n
+                        : throw new FormatException($"a part of '{key}' needs a number of parts above 0")
+                )),
+        ];
     }
 
     private static double? OptionalNumber(JsonElement item, string name, string key)
@@ -172,17 +223,29 @@ public static class CatalogReader
             return null;
         }
 
-        return value.ValueKind == JsonValueKind.Number && value.TryGetDouble(out var number) && double.IsFinite(number)
+        return
+            value.ValueKind == JsonValueKind.Number
+            && value.TryGetDouble(out var number)
+            && double.IsFinite(number)
             ? number
             : throw new FormatException($"'{key}' has a {name} that is not a number");
     }
 
     private static string? Text(JsonElement item, string name) =>
-        item.ValueKind == JsonValueKind.Object && item.TryGetProperty(name, out var value)
-            && value.ValueKind == JsonValueKind.String ? value.GetString() : null;
+        item.ValueKind == JsonValueKind.Object
+        && item.TryGetProperty(name, out var value)
+        && value.ValueKind == JsonValueKind.String
+            ? value.GetString()
+            : null;
 
     private static ImmutableArray<string> Texts(JsonElement item, string name) =>
         item.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Array
-            ? [.. value.EnumerateArray().Where(v => v.ValueKind == JsonValueKind.String).Select(v => v.GetString()!)]
+            ?
+            [
+                .. value
+                    .EnumerateArray()
+                    .Where(v => v.ValueKind == JsonValueKind.String)
+                    .Select(v => v.GetString()!),
+            ]
             : [];
 }

@@ -2,14 +2,21 @@ using System.Collections.Immutable;
 
 namespace Litterfall.Domain.Catalog;
 
-/// <summary>What the product knows of materials, species and packs, with the workshop's own entries on top.</summary>
+/// <summary>
+/// What the product knows of materials, species and packs, with the workshop's own entries on top.
+/// </summary>
 public sealed class TradeCatalog
 {
     private readonly ImmutableDictionary<string, CatalogEntry> entries;
 
-    /// <summary>From entries and sources; keys are matched without regard to case, blanks as hyphens.</summary>
+    /// <summary>
+    /// From entries and sources; keys are matched without regard to case, blanks as hyphens.
+    /// </summary>
     public TradeCatalog(
-        IEnumerable<CatalogEntry> entries, IEnumerable<Source> sources, Workshop? workshop = null)
+        IEnumerable<CatalogEntry> entries,
+        IEnumerable<Source> sources,
+        Workshop? workshop = null
+    )
     {
         var all = ImmutableDictionary.CreateBuilder<string, CatalogEntry>(StringComparer.Ordinal);
         foreach (var entry in entries)
@@ -35,7 +42,9 @@ public sealed class TradeCatalog
 
     /// <summary>All entries, by kind and key.</summary>
     public IEnumerable<CatalogEntry> Entries =>
-        entries.Values.OrderBy(e => e.Kind, StringComparer.Ordinal).ThenBy(e => e.Key, StringComparer.Ordinal);
+        entries
+            .Values.OrderBy(e => e.Kind, StringComparer.Ordinal)
+            .ThenBy(e => e.Key, StringComparer.Ordinal);
 
     /// <summary>The key in its canonical spelling: lower case, hyphens for blanks.</summary>
     public static string Canonical(string key) => key.Trim().ToLowerInvariant().Replace(' ', '-');
@@ -45,10 +54,12 @@ public sealed class TradeCatalog
 
     /// <summary>Packs that hold a material, largest first.</summary>
     public ImmutableArray<CatalogEntry> PacksOf(string material) =>
-    [
-        .. entries.Values.Where(e => e.Kind == "pack" && e.Material == material)
-            .OrderByDescending(e => e.Figure("litres")?.Si ?? 0).ThenBy(e => e.Key, StringComparer.Ordinal),
-    ];
+        [
+            .. entries
+                .Values.Where(e => e.Kind == "pack" && e.Material == material)
+                .OrderByDescending(e => e.Figure("litres")?.Si ?? 0)
+                .ThenBy(e => e.Key, StringComparer.Ordinal),
+        ];
 
     /// <summary>Up to three keys of the kinds that look like what was typed.</summary>
     public ImmutableArray<string> Near(string typed, IReadOnlyCollection<string> kinds)
@@ -56,25 +67,34 @@ public sealed class TradeCatalog
         var key = Canonical(typed);
         return
         [
-            .. entries.Values.Where(e => kinds.Contains(e.Kind))
-                .Select(e => (e.Key, Distance: e.Synonyms.Any(s => Canonical(s) == key) ? 0 : EditDistance(key, e.Key)))
-                .Where(pair => pair.Distance <= Math.Max(2, key.Length / 3) || pair.Key.Contains(key, StringComparison.Ordinal))
-                .OrderBy(pair => pair.Distance).ThenBy(pair => pair.Key, StringComparer.Ordinal)
-                .Select(pair => pair.Key).Take(3),
+            .. entries
+                .Values.Where(e => kinds.Contains(e.Kind))
+                .Select(e =>
+                    (e.Key, Distance: e.Synonyms.Any(s => Canonical(s) == key) ? 0 : EditDistance(key, e.Key))
+                )
+                .Where(pair =>
+                    pair.Distance <= Math.Max(2, key.Length / 3)
+                    || pair.Key.Contains(key, StringComparison.Ordinal)
+                )
+                .OrderBy(pair => pair.Distance)
+                .ThenBy(pair => pair.Key, StringComparer.Ordinal)
+                .Select(pair => pair.Key)
+                .Take(3),
         ];
     }
 
     /// <summary>A workshop's entry replaces single values and keeps the rest.</summary>
-    private static CatalogEntry Over(CatalogEntry known, CatalogEntry own) => known with
-    {
-        Name = own.Name,
-        Note = own.Note ?? known.Note,
-        Values = known.Values.SetItems(own.Values),
-        Parts = own.Parts.IsDefaultOrEmpty ? known.Parts : own.Parts,
-        PartsOrigin = own.Parts.IsDefaultOrEmpty ? known.PartsOrigin : own.PartsOrigin,
-        Material = own.Material ?? known.Material,
-        IsWorkshops = true,
-    };
+    private static CatalogEntry Over(CatalogEntry known, CatalogEntry own) =>
+        known with
+        {
+            Name = own.Name,
+            Note = own.Note ?? known.Note,
+            Values = known.Values.SetItems(own.Values),
+            Parts = own.Parts.IsDefaultOrEmpty ? known.Parts : own.Parts,
+            PartsOrigin = own.Parts.IsDefaultOrEmpty ? known.PartsOrigin : own.PartsOrigin,
+            Material = own.Material ?? known.Material,
+            IsWorkshops = true,
+        };
 
     private static int EditDistance(string a, string b)
     {
@@ -86,7 +106,10 @@ public sealed class TradeCatalog
             for (var j = 1; j <= b.Length; j++)
             {
                 var cost = a[i - 1] == b[j - 1] ? 0 : 1;
-                (diagonal, row[j]) = (row[j], Math.Min(Math.Min(row[j] + 1, row[j - 1] + 1), diagonal + cost));
+                (diagonal, row[j]) = (
+                    row[j],
+                    Math.Min(Math.Min(row[j] + 1, row[j - 1] + 1), diagonal + cost)
+                );
             }
         }
 
@@ -108,16 +131,21 @@ public sealed record Workshop
 {
     /// <summary>Its name or folder.</summary>
     public required string Name { get; init; }
+
     /// <summary>ISO 4217 code of its prices; null when the folder does not say.</summary>
     public string? Currency { get; init; }
+
     /// <summary>Own catalog entries.</summary>
     public ImmutableArray<CatalogEntry> Entries { get; init; } = [];
+
     /// <summary>Prices by pack key.</summary>
     public ImmutableDictionary<string, PackPrice> Prices { get; init; } =
         ImmutableDictionary<string, PackPrice>.Empty;
+
     /// <summary>Liters in stock by material key.</summary>
     public ImmutableDictionary<string, double> StockLitres { get; init; } =
         ImmutableDictionary<string, double>.Empty;
+
     /// <summary>Own sources.</summary>
     public ImmutableArray<Source> Sources { get; init; } = [];
 }

@@ -7,14 +7,18 @@ using Litterfall.Domain.Quantities;
 namespace Litterfall.Domain.Checking;
 
 /// <summary>
-/// A design whose names are resolved and whose parts fit together; only <see cref="DesignChecker"/> makes one.
+/// A design whose names are resolved and whose parts fit together; only <see cref="DesignChecker"/> makes
+/// one.
 /// </summary>
 public sealed class CheckedDesign
 {
     private readonly ImmutableDictionary<string, CatalogEntry> resolved;
 
     internal CheckedDesign(
-        DesignDocument document, TradeCatalog catalog, ImmutableDictionary<string, CatalogEntry> resolved)
+        DesignDocument document,
+        TradeCatalog catalog,
+        ImmutableDictionary<string, CatalogEntry> resolved
+    )
     {
         Document = document;
         Catalog = catalog;
@@ -38,12 +42,18 @@ public sealed class CheckedDesign
     public CatalogEntry? Find(string path) => resolved.GetValueOrDefault(path);
 
     /// <summary>A typed value as a figure that names its place in the file.</summary>
-    public Figure Figure<T>(string path, string name, Typed<T> typed, Unit unit) where T : struct, IQuantity<T>
+    public Figure Figure<T>(string path, string name, Typed<T> typed, Unit unit)
+        where T : struct, IQuantity<T>
     {
         var line = Document.LineOf(path);
         var place = line.Length == 0 ? path : $"{path}, {line}";
         return Figures.Figure.Given(
-            name, typed.Si, unit, new Citation("design", place, Provenance.Entered), $"typed as '{typed.Text}'");
+            name,
+            typed.Si,
+            unit,
+            new Citation("design", place, Provenance.Entered),
+            $"typed as '{typed.Text}'"
+        );
     }
 
     /// <summary>A whole number of the design as a figure.</summary>
@@ -51,6 +61,11 @@ public sealed class CheckedDesign
     {
         var line = Document.LineOf(path);
         var place = line.Length == 0 ? $"{path}, left out" : $"{path}, {line}";
-        return Figures.Figure.Given(name, count, Units.One, new Citation("design", place, Provenance.Entered));
+        return Figures.Figure.Given(
+            name,
+            count,
+            Units.One,
+            new Citation("design", place, Provenance.Entered)
+        );
     }
 }

@@ -68,8 +68,13 @@ public sealed class DesignChecker
         var entry = catalog.Find(name);
         if (entry is null || !kinds.Contains(entry.Kind))
         {
-            var bySynonym = catalog.Entries.Where(e => kinds.Contains(e.Kind) && e.Synonyms.Any(s =>
-                TradeCatalog.Canonical(s) == TradeCatalog.Canonical(name))).Take(2).ToList();
+            var bySynonym = catalog
+                .Entries.Where(e =>
+                    kinds.Contains(e.Kind)
+                    && e.Synonyms.Any(s => TradeCatalog.Canonical(s) == TradeCatalog.Canonical(name))
+                )
+                .Take(2)
+                .ToList();
             if (bySynonym.Count == 1)
             {
                 resolved[path] = bySynonym[0];
@@ -78,8 +83,15 @@ public sealed class DesignChecker
 
             var wanted = string.Join(" or ", kinds);
             var near = catalog.Near(name, kinds);
-            Add(path, entry is null ? $"the library has no {wanted} '{name}'" : $"'{name}' is a {entry.Kind}, not a {wanted}",
-                near.Length > 0 ? $"perhaps {string.Join(" or ", near)}" : $"a key of `litterfall library {kinds[0]}`");
+            Add(
+                path,
+                entry is null
+                    ? $"the library has no {wanted} '{name}'"
+                    : $"'{name}' is a {entry.Kind}, not a {wanted}",
+                near.Length > 0
+                    ? $"perhaps {string.Join(" or ", near)}"
+                    : $"a key of `litterfall library {kinds[0]}`"
+            );
             return;
         }
 
@@ -91,13 +103,20 @@ public sealed class DesignChecker
         var box = document.Design.Box;
         if (box.Outside is null == box.Inside is null)
         {
-            Add("box", box.Inside is null ? "the box has no size" : "the box has two sizes",
-                "either outside edges with glass, or inside edges");
+            Add(
+                "box",
+                box.Inside is null ? "the box has no size" : "the box has two sizes",
+                "either outside edges with glass, or inside edges"
+            );
         }
 
         if (box.Outside is not null && box.Glass is null)
         {
-            Add("box.outside", "outside edges alone do not tell the inside", "glass: { walls: 5 mm, base: 5 mm } beside them");
+            Add(
+                "box.outside",
+                "outside edges alone do not tell the inside",
+                "glass: { walls: 5 mm, base: 5 mm } beside them"
+            );
         }
 
         foreach (var (edges, path) in new[] { (box.Outside, "box.outside"), (box.Inside, "box.inside") })
@@ -116,7 +135,14 @@ public sealed class DesignChecker
             return;
         }
 
-        foreach (var (edge, name) in new[] { (edges.Length, "length"), (edges.Depth, "depth"), (edges.Height, "height") })
+        foreach (
+            var (edge, name) in new[]
+            {
+                (edges.Length, "length"),
+                (edges.Depth, "depth"),
+                (edges.Height, "height"),
+            }
+        )
         {
             for (var i = 0; i < edge.Count; i++)
             {
@@ -148,24 +174,39 @@ public sealed class DesignChecker
     {
         if (drainage.Raised is null && (drainage.Material is null || drainage.Depth is null))
         {
-            Add("floor.drainage", "the drainage layer is incomplete", "material and depth, or raised, or none");
+            Add(
+                "floor.drainage",
+                "the drainage layer is incomplete",
+                "material and depth, or raised, or none"
+            );
         }
 
         if (drainage.Raised is not null && drainage.Depth is not null)
         {
-            Add("floor.drainage", "the floor is both raised and filled", "either raised, or material and depth");
+            Add(
+                "floor.drainage",
+                "the floor is both raised and filled",
+                "either raised, or material and depth"
+            );
         }
 
         if (drainage.Raised is not null && drainage.Material is not null)
         {
-            Add("floor.drainage.material", "a raised floor holds no aggregate", "raised with an optional grid");
+            Add(
+                "floor.drainage.material",
+                "a raised floor holds no aggregate",
+                "raised with an optional grid"
+            );
         }
     }
 
     private void CheckSoil(SoilLayer soil)
     {
         const string expected = "depth, or front and back, or zones";
-        if (Forms(soil.Depth is not null, soil.Front is not null, soil.Back is not null, soil.Zones.Count > 0) != 1)
+        if (
+            Forms(soil.Depth is not null, soil.Front is not null, soil.Back is not null, soil.Zones.Count > 0)
+            != 1
+        )
         {
             Add("floor.soil", "the soil depth is not clear", expected);
         }
@@ -175,15 +216,22 @@ public sealed class DesignChecker
             var zone = soil.Zones[i];
             if (Forms(zone.Depth is not null, zone.Front is not null, zone.Back is not null, false) != 1)
             {
-                Add($"floor.soil.zones[{i}]", "the depth of this step is not clear", "depth, or front and back");
+                Add(
+                    $"floor.soil.zones[{i}]",
+                    "the depth of this step is not clear",
+                    "depth, or front and back"
+                );
             }
         }
 
         var shares = soil.Zones.Sum(zone => zone.Share.Si);
         if (soil.Zones.Count > 0 && Math.Abs(shares - 1) > 1e-6)
         {
-            Add("floor.soil.zones", FormattableString.Invariant($"the steps cover {shares * 100:0.##} % of the length"),
-                "shares that add up to 100 %");
+            Add(
+                "floor.soil.zones",
+                FormattableString.Invariant($"the steps cover {shares * 100:0.##} % of the length"),
+                "shares that add up to 100 %"
+            );
         }
 
         if (soil.Settling?.Si >= 0.9)
@@ -193,13 +241,25 @@ public sealed class DesignChecker
 
         if (soil.MixingYield?.Si < 0.1)
         {
-            Add("floor.soil.mixingYield", "a mix cannot yield almost nothing", "a mixing yield of at least 10 %");
+            Add(
+                "floor.soil.mixingYield",
+                "a mix cannot yield almost nothing",
+                "a mixing yield of at least 10 %"
+            );
         }
     }
 
-    /// <summary>How many complete forms of a depth are given; half a wedge counts as two to be refused.</summary>
+    /// <summary>
+    /// How many complete forms of a depth are given; half a wedge counts as two to be refused.
+    /// </summary>
     private static int Forms(bool depth, bool front, bool back, bool zones) =>
-        (depth ? 1 : 0) + (front && back ? 1 : front || back ? 2 : 0) + (zones ? 1 : 0);
+        (depth ? 1 : 0)
+        + (
+            front && back ? 1
+            : front || back ? 2
+            : 0
+        )
+        + (zones ? 1 : 0);
 
     private void CheckFittings()
     {

@@ -7,6 +7,7 @@ public enum BuildForm
 {
     /// <summary>Planted on the bench.</summary>
     Planted,
+
     /// <summary>Packed to be built by the customer.</summary>
     Kit,
 }
@@ -18,69 +19,94 @@ public sealed record Design
     /// <summary>Version of the file form.</summary>
     [Key("litterfall"), Means("Version of the file form; write 1."), Whole(1, 1)]
     public required int Version { get; init; }
+
     /// <summary>Name of the build.</summary>
     [Means("Name of the build, as on the build sheet.")]
     public required string Name { get; init; }
+
     /// <summary>Planting day.</summary>
     [Means("Planting day, as 2026-08-14; dates count from it.")]
     public DateOnly? Planted { get; init; }
+
     /// <summary>Kit or planted.</summary>
     [Means("Planted on the bench, or packed as a kit.")]
     public BuildForm Form { get; init; } = BuildForm.Planted;
+
     /// <summary>Number of equal boxes.</summary>
-    [Means("How many equal boxes are built; quantities, packs and cost are for all of them."), Whole(1, 1000)]
+    [
+        Means("How many equal boxes are built; quantities, packs and cost are for all of them."),
+        Whole(1, 1000)
+    ]
     public int Boxes { get; init; } = 1;
+
     /// <summary>The box.</summary>
     [Means("The glass box.")]
     public required Box Box { get; init; }
+
     /// <summary>Background.</summary>
     [Means("What covers the walls, or none.")]
     public Background? Background { get; init; }
+
     /// <summary>The floor.</summary>
     [Means("The layers of the floor from the base up.")]
     public required Floor Floor { get; init; }
+
     /// <summary>Wood and stone.</summary>
     [Means("Wood, cork and stone.")]
     public Seq<HardscapePiece> Hardscape { get; init; } = [];
+
     /// <summary>Lid.</summary>
     [Means("The lid of the opening on top, or none.")]
     public Lid? Lid { get; init; }
+
     /// <summary>Vents.</summary>
     [Means("Openings in walls or lid that let air through.")]
     public Seq<Vent> Vents { get; init; } = [];
+
     /// <summary>Drain.</summary>
     [Means("How water is taken out, or none.")]
     public Drain? Drain { get; init; }
+
     /// <summary>Misting.</summary>
     [Means("The misting system, or none for hand misting.")]
     public Misting? Misting { get; init; }
+
     /// <summary>Lamps.</summary>
     [Means("Lamps above the box.")]
     public Seq<Lamp> Lamps { get; init; } = [];
+
     /// <summary>Plants.</summary>
     [Means("Plants and where they sit.")]
     public Seq<Planting> Plants { get; init; } = [];
+
     /// <summary>Clean-up crew.</summary>
     [Means("The clean-up crew to seed.")]
     public Seq<Inhabitant> Crew { get; init; } = [];
+
     /// <summary>Animals.</summary>
     [Means("The animals the box is for.")]
     public Seq<Resident> Animals { get; init; } = [];
+
     /// <summary>Room.</summary>
     [Means("The room the box stands in.")]
     public Room? Room { get; init; }
+
     /// <summary>Constant headspace.</summary>
     [Means("Replaces the climate model by constants.")]
     public Headspace? Headspace { get; init; }
+
     /// <summary>Keeper's habits.</summary>
     [Means("What the keeper does and how often.")]
     public Habits? Habits { get; init; }
+
     /// <summary>Shelf or stand.</summary>
     [Means("What the box stands on.")]
     public Shelf? Shelf { get; init; }
+
     /// <summary>Plant hygiene.</summary>
     [Means("What is used to clean plants and tools.")]
     public Hygiene? Hygiene { get; init; }
+
     /// <summary>Workshop folder.</summary>
     [Means("Folder with the workshop's own entries and prices, seen from this file; or none.")]
     public string? Workshop { get; init; }

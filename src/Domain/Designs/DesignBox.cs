@@ -7,6 +7,7 @@ public enum Opening
 {
     /// <summary>Open on top, under a lid.</summary>
     Top,
+
     /// <summary>Doors in front, above a sill.</summary>
     Front,
 }
@@ -16,12 +17,16 @@ public enum Side
 {
     /// <summary>Front.</summary>
     Front,
+
     /// <summary>Back.</summary>
     Back,
+
     /// <summary>Left.</summary>
     Left,
+
     /// <summary>Right.</summary>
     Right,
+
     /// <summary>Top.</summary>
     Top,
 }
@@ -31,6 +36,7 @@ public enum TopEdge
 {
     /// <summary>Rimless: the upper edges stand free.</summary>
     Free,
+
     /// <summary>Held by a rim, a glued bar or a glued top.</summary>
     Held,
 }
@@ -42,39 +48,50 @@ public sealed record Box
     /// <summary>Outside edges.</summary>
     [Means("Outside edges; needs glass.")]
     public Edges? Outside { get; init; }
+
     /// <summary>Inside edges.</summary>
     [Means("Inside edges.")]
     public Edges? Inside { get; init; }
+
     /// <summary>Glass.</summary>
     [Means("Thickness of the panes.")]
     public Glass? Glass { get; init; }
+
     /// <summary>Sheet material of the panes.</summary>
     [Means("Material of the panes; float-glass if left out."), Names("sheet")]
     public string? Material { get; init; }
+
     /// <summary>Top or front.</summary>
     [Means("Where the box opens.")]
     public Opening Opening { get; init; } = Opening.Top;
+
     /// <summary>Height of the front sill over the inside floor.</summary>
     [Means("Height of the front sill above the base inside; layers must stay below it.")]
     public Typed<Length>? Sill { get; init; }
+
     /// <summary>How far a rim narrows the opening on each side.</summary>
     [Means("How far a rim narrows the top opening on each side.")]
     public Typed<Length>? Rim { get; init; }
+
     /// <summary>Free or held upper edges.</summary>
     [Means("free for a rimless box, held under a rim, bar or glued top.")]
     public TopEdge? TopEdge { get; init; }
 }
 
 /// <summary>Three edges, each measured up to three times; the smallest counts.</summary>
-[Means("Length along the front, depth front to back, height; each up to three measurements, the smallest counts.")]
+[Means(
+    "Length along the front, depth front to back, height; each up to three measurements, the smallest counts."
+)]
 public sealed record Edges
 {
     /// <summary>Along the front.</summary>
     [Means("Along the front."), AtMost(3)]
     public required Seq<Typed<Length>> Length { get; init; }
+
     /// <summary>Front to back.</summary>
     [Means("From front to back."), AtMost(3)]
     public required Seq<Typed<Length>> Depth { get; init; }
+
     /// <summary>Bottom to top.</summary>
     [Means("From bottom to top."), AtMost(3)]
     public required Seq<Typed<Length>> Height { get; init; }
@@ -87,6 +104,7 @@ public sealed record Glass
     /// <summary>Walls.</summary>
     [Means("Thickness of the four walls.")]
     public required Typed<Length> Walls { get; init; }
+
     /// <summary>Base.</summary>
     [Means("Thickness of the base; that of the walls if left out.")]
     public Typed<Length>? Base { get; init; }
@@ -99,12 +117,15 @@ public sealed record Background
     /// <summary>Material.</summary>
     [Means("Material of the background."), Names("background")]
     public required string Material { get; init; }
+
     /// <summary>Thickness.</summary>
     [Means("Mean thickness; it takes floor from the box.")]
     public required Typed<Length> Thickness { get; init; }
+
     /// <summary>Covered sides.</summary>
     [Means("Covered sides; the back if left out.")]
     public Seq<Side> Sides { get; init; } = [];
+
     /// <summary>Whether it stands on the base glass or on the floor layers.</summary>
     [Means("Lower edge above the base inside; 0 if left out.")]
     public Typed<Length>? From { get; init; }
@@ -117,18 +138,23 @@ public sealed record Lid
     /// <summary>"glass", a sheet or a mesh.</summary>
     [Means("glass, another sheet, or a mesh."), Names("sheet", "mesh")]
     public required string Material { get; init; }
+
     /// <summary>Thickness of a pane.</summary>
     [Means("Thickness of a pane.")]
     public Typed<Length>? Thickness { get; init; }
+
     /// <summary>Clearance on each side of an inset pane.</summary>
     [Means("Clearance on each side of a pane set into the opening; 2 mm if left out.")]
     public Typed<Length>? Gap { get; init; }
+
     /// <summary>Overlap of a pane that lies on the rim.</summary>
     [Means("Overlap on each side of a pane that lies on the rim.")]
     public Typed<Length>? Overlap { get; init; }
+
     /// <summary>Share of a mesh lid left open.</summary>
     [Means("Share of the lid that is open mesh.")]
     public Typed<Share>? Share { get; init; }
+
     /// <summary>Width of a plastic strip for hoses and cables.</summary>
     [Means("Width of a lift-out strip at the back for hoses and cables.")]
     public Typed<Length>? Strip { get; init; }
@@ -141,18 +167,23 @@ public sealed record Vent
     /// <summary>Area.</summary>
     [Means("Open area; or give length and width.")]
     public Typed<Area>? Area { get; init; }
+
     /// <summary>Length.</summary>
     [Means("Length of the opening.")]
     public Typed<Length>? Length { get; init; }
+
     /// <summary>Width.</summary>
     [Means("Width of the opening.")]
     public Typed<Length>? Width { get; init; }
+
     /// <summary>Height of its middle above the base inside.</summary>
     [Means("Height of its middle above the base inside.")]
     public Typed<Length>? Height { get; init; }
+
     /// <summary>Mesh.</summary>
     [Means("Mesh over the opening, or none."), Names("mesh")]
     public string? Mesh { get; init; }
+
     /// <summary>Side.</summary>
     [Means("The side it is in.")]
     public Side? Side { get; init; }
@@ -174,6 +205,7 @@ public sealed record Hygiene
     /// <summary>Label strength of the bleach.</summary>
     [Means("Sodium hypochlorite on the label of the bleach, such as 6 %.")]
     public Typed<Share>? Bleach { get; init; }
+
     /// <summary>Volume of the bath.</summary>
     [Means("Volume of the bath; 10 L if left out.")]
     public Typed<Volume>? Bath { get; init; }

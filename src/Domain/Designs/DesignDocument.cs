@@ -6,7 +6,11 @@ namespace Litterfall.Domain.Designs;
 public sealed class DesignDocument
 {
     internal DesignDocument(
-        string file, string text, Design design, ImmutableDictionary<string, TextSpan> spans)
+        string file,
+        string text,
+        Design design,
+        ImmutableDictionary<string, TextSpan> spans
+    )
     {
         File = file;
         Text = text;
@@ -23,11 +27,14 @@ public sealed class DesignDocument
     /// <summary>What it says.</summary>
     public Design Design { get; }
 
-    /// <summary>Where each value stands, by path such as <c>floor.soil.front</c> or <c>vents[0].area</c>.</summary>
+    /// <summary>
+    /// Where each value stands, by path such as <c>floor.soil.front</c> or <c>vents[0].area</c>.
+    /// </summary>
     public ImmutableDictionary<string, TextSpan> Spans { get; }
 
     /// <summary>
-    /// The document with one single value replaced; comments, order and every other character stay as they are.
+    /// The document with one single value replaced; comments, order and every other character stay as they
+    /// are.
     /// </summary>
     /// <param name="path">A path in <see cref="Spans"/> that leads to a single value.</param>
     /// <param name="value">New text of the value, e.g. "5 1/2 in".</param>
@@ -35,21 +42,42 @@ public sealed class DesignDocument
     {
         if (!Spans.TryGetValue(path, out var span))
         {
-            return new(null, [new TextFault(File, 1, 1, $"the design does not write '{path}'", "a value that is written")]);
+            return new(
+                null,
+                [new TextFault(File, 1, 1, $"the design does not write '{path}'", "a value that is written")]
+            );
         }
 
         var old = Text[span.Start..span.End];
         if (old.Contains('\n', StringComparison.Ordinal) || old.StartsWith('{') || old.StartsWith('['))
         {
-            return new(null, [new TextFault(File, span.Line, span.Column, $"'{path}' has parts", "the path of one of them")]);
+            return new(
+                null,
+                [
+                    new TextFault(
+                        File,
+                        span.Line,
+                        span.Column,
+                        $"'{path}' has parts",
+                        "the path of one of them"
+                    ),
+                ]
+            );
         }
 
-        return DesignReader.Read(File, string.Concat(
-            Text.AsSpan(0, span.Start), YamlText.Scalar(value, old.StartsWith('"') || old.StartsWith('\'')),
-            Text.AsSpan(span.End)));
+        return DesignReader.Read(
+            File,
+            string.Concat(
+                Text.AsSpan(0, span.Start),
+                YamlText.Scalar(value, old.StartsWith('"') || old.StartsWith('\'')),
+                Text.AsSpan(span.End)
+            )
+        );
     }
 
-    /// <summary>The fault for a value at a path; the nearest written parent is used when it is not written.</summary>
+    /// <summary>
+    /// The fault for a value at a path; the nearest written parent is used when it is not written.
+    /// </summary>
     public TextFault Fault(string path, string message, string expected)
     {
         for (var at = path; at.Length > 0; at = Parent(at))
@@ -76,14 +104,27 @@ public sealed class DesignDocument
 /// <summary>Spelling of single values.</summary>
 internal static class YamlText
 {
-    /// <summary>The value as YAML that reads back as exactly this text, in block and flow form alike.</summary>
+    /// <summary>
+    /// The value as YAML that reads back as exactly this text, in block and flow form alike.
+    /// </summary>
     public static string Scalar(string value, bool keepQuotes = false)
     {
-        var plain = !keepQuotes && value.Length > 0 && value == value.Trim()
-            && (char.IsLetterOrDigit(value[0]) || value[0] == '-' && value.Length > 1 && char.IsAsciiDigit(value[1]))
+        var plain =
+            !keepQuotes
+            && value.Length > 0
+            && value == value.Trim()
+            && (
+                char.IsLetterOrDigit(value[0])
+                || value[0] == '-' && value.Length > 1 && char.IsAsciiDigit(value[1])
+            )
             && value.All(c => c is >= ' ' and not (',' or '[' or ']' or '{' or '}' or '#' or ':' or '\\'))
             && value is not ("null" or "none");
-        return plain ? value : "\"" + value.Replace("\\", "\\\\", StringComparison.Ordinal)
-            .Replace("\"", "\\\"", StringComparison.Ordinal) + "\"";
+        return plain
+            ? value
+            : "\""
+                + value
+                    .Replace("\\", "\\\\", StringComparison.Ordinal)
+                    .Replace("\"", "\\\"", StringComparison.Ordinal)
+                + "\"";
     }
 }

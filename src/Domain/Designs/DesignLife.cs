@@ -7,8 +7,10 @@ public enum DrainKind
 {
     /// <summary>A hose through which water is drawn by hand.</summary>
     Siphon,
+
     /// <summary>A drilled fitting in the wall or base.</summary>
     Bulkhead,
+
     /// <summary>A pipe that keeps a fixed level.</summary>
     Standpipe,
 }
@@ -20,9 +22,11 @@ public sealed record Drain
     /// <summary>Kind.</summary>
     [Means("siphon, bulkhead or standpipe.")]
     public required DrainKind Kind { get; init; }
+
     /// <summary>Height over the base inside.</summary>
     [Means("Height of the outlet above the base inside.")]
     public Typed<Length>? Height { get; init; }
+
     /// <summary>Diameter of the hole.</summary>
     [Means("Diameter of the hole to be drilled.")]
     public Typed<Length>? Diameter { get; init; }
@@ -35,9 +39,11 @@ public sealed record Misting
     /// <summary>Nozzles.</summary>
     [Means("Number of nozzles."), Whole(1, 100)]
     public required int Nozzles { get; init; }
+
     /// <summary>Flow of each.</summary>
     [Means("Flow of each nozzle, measured in a cup.")]
     public required Typed<Flow> Each { get; init; }
+
     /// <summary>Times.</summary>
     [Means("When it mists, and for how long.")]
     public Seq<MistTime> Times { get; init; } = [];
@@ -50,6 +56,7 @@ public sealed record MistTime
     /// <summary>Time of day.</summary>
     [Means("Time of day, as \"07:30\".")]
     public required TimeOnly At { get; init; }
+
     /// <summary>Duration.</summary>
     [Means("How long.")]
     public required Typed<Duration> For { get; init; }
@@ -62,33 +69,42 @@ public sealed record Lamp
     /// <summary>Catalog lamp.</summary>
     [Key("lamp"), Means("Lamp."), Names("lamp")]
     public required string Kind { get; init; }
+
     /// <summary>Light.</summary>
     [Means("Luminous flux in lumens.")]
     public Typed<LuminousFlux>? Lumens { get; init; }
+
     /// <summary>Power.</summary>
     [Means("Electrical power in watts.")]
     public Typed<Power>? Watts { get; init; }
+
     /// <summary>Height above the lid.</summary>
     [Means("Height above the lid.")]
     public Typed<Length>? Above { get; init; }
+
     /// <summary>Switched on at.</summary>
     [Means("Time it goes on, as \"08:00\".")]
     public TimeOnly? On { get; init; }
+
     /// <summary>Switched off at.</summary>
     [Means("Time it goes off, as \"20:00\".")]
     public TimeOnly? Off { get; init; }
 }
 
-/// <summary>A point in the box: x along the front from the left, y from front to back, z up from the base.</summary>
+/// <summary>
+/// A point in the box: x along the front from the left, y from front to back, z up from the base.
+/// </summary>
 [Means("A point inside: x along the front from the left, y from front to back, z up from the base.")]
 public sealed record Place
 {
     /// <summary>Along the front.</summary>
     [Means("Along the front from the left.")]
     public required Typed<Length> X { get; init; }
+
     /// <summary>Front to back.</summary>
     [Means("From front to back.")]
     public required Typed<Length> Y { get; init; }
+
     /// <summary>Up.</summary>
     [Means("Up from the base; the ground there if left out.")]
     public Typed<Length>? Z { get; init; }
@@ -101,12 +117,15 @@ public sealed record Planting
     /// <summary>Catalog plant.</summary>
     [Key("plant"), Means("Plant."), Names("plant")]
     public required string Kind { get; init; }
+
     /// <summary>Count.</summary>
     [Means("How many."), Whole(1, 1000)]
     public int Count { get; init; } = 1;
+
     /// <summary>Place.</summary>
     [Means("Where it sits.")]
     public Place? At { get; init; }
+
     /// <summary>Mounted above the ground.</summary>
     [Means("true when it is mounted on wood or background, not planted in soil.")]
     public bool Mounted { get; init; }
@@ -119,6 +138,7 @@ public sealed record Inhabitant
     /// <summary>Catalog crew.</summary>
     [Key("animal"), Means("Crew animal."), Names("crew")]
     public required string Kind { get; init; }
+
     /// <summary>Count.</summary>
     [Means("How many per box."), Whole(0, 1_000_000)]
     public required int Count { get; init; }
@@ -131,6 +151,7 @@ public sealed record Resident
     /// <summary>Catalog animal.</summary>
     [Key("animal"), Means("Animal."), Names("animal")]
     public required string Kind { get; init; }
+
     /// <summary>Count.</summary>
     [Means("How many per box."), Whole(0, 1000)]
     public required int Count { get; init; }
@@ -141,10 +162,13 @@ public enum Facing
 {
     /// <summary>The room.</summary>
     Room,
+
     /// <summary>An outer wall of the house.</summary>
     OuterWall,
+
     /// <summary>A window.</summary>
     Window,
+
     /// <summary>Another box.</summary>
     Box,
 }
@@ -156,15 +180,19 @@ public sealed record Faces
     /// <summary>Front.</summary>
     [Means("The front.")]
     public Facing Front { get; init; }
+
     /// <summary>Back.</summary>
     [Means("The back.")]
     public Facing Back { get; init; }
+
     /// <summary>Left.</summary>
     [Means("The left side.")]
     public Facing Left { get; init; }
+
     /// <summary>Right.</summary>
     [Means("The right side.")]
     public Facing Right { get; init; }
+
     /// <summary>Top.</summary>
     [Means("The top.")]
     public Facing Top { get; init; }
@@ -177,9 +205,11 @@ public sealed record RoomAir
     /// <summary>Temperature.</summary>
     [Means("Mean temperature.")]
     public Typed<Temperature>? Temperature { get; init; }
+
     /// <summary>Swing.</summary>
     [Means("Half the difference between the warmest and the coolest hour.")]
     public Typed<TemperatureDifference>? Swing { get; init; }
+
     /// <summary>Humidity.</summary>
     [Means("Relative humidity.")]
     public Typed<Share>? Humidity { get; init; }
@@ -192,36 +222,47 @@ public sealed record RoomYear
     /// <summary>January.</summary>
     [Means("January.")]
     public RoomAir? Jan { get; init; }
+
     /// <summary>February.</summary>
     [Means("February.")]
     public RoomAir? Feb { get; init; }
+
     /// <summary>March.</summary>
     [Means("March.")]
     public RoomAir? Mar { get; init; }
+
     /// <summary>April.</summary>
     [Means("April.")]
     public RoomAir? Apr { get; init; }
+
     /// <summary>May.</summary>
     [Means("May.")]
     public RoomAir? May { get; init; }
+
     /// <summary>June.</summary>
     [Means("June.")]
     public RoomAir? Jun { get; init; }
+
     /// <summary>July.</summary>
     [Means("July.")]
     public RoomAir? Jul { get; init; }
+
     /// <summary>August.</summary>
     [Means("August.")]
     public RoomAir? Aug { get; init; }
+
     /// <summary>September.</summary>
     [Means("September.")]
     public RoomAir? Sep { get; init; }
+
     /// <summary>October.</summary>
     [Means("October.")]
     public RoomAir? Oct { get; init; }
+
     /// <summary>November.</summary>
     [Means("November.")]
     public RoomAir? Nov { get; init; }
+
     /// <summary>December.</summary>
     [Means("December.")]
     public RoomAir? Dec { get; init; }
@@ -234,21 +275,27 @@ public sealed record Room
     /// <summary>Temperature.</summary>
     [Means("Mean temperature.")]
     public Typed<Temperature>? Temperature { get; init; }
+
     /// <summary>Swing.</summary>
     [Means("Half the difference between the warmest and the coolest hour.")]
     public Typed<TemperatureDifference>? Swing { get; init; }
+
     /// <summary>Humidity.</summary>
     [Means("Relative humidity.")]
     public Typed<Share>? Humidity { get; init; }
+
     /// <summary>Weekend.</summary>
     [Means("Saturdays and Sundays, where they differ.")]
     public RoomAir? Weekend { get; init; }
+
     /// <summary>Months.</summary>
     [Means("The months that differ.")]
     public RoomYear? Months { get; init; }
+
     /// <summary>Logger file.</summary>
     [Means("Logger file with time, temperature and humidity, seen from this file.")]
     public string? Log { get; init; }
+
     /// <summary>What each pane faces.</summary>
     [Means("What each pane faces.")]
     public Faces? Faces { get; init; }
@@ -270,9 +317,11 @@ public sealed record HeldAir
     /// <summary>Temperature.</summary>
     [Means("Temperature of the air.")]
     public required Typed<Temperature> Air { get; init; }
+
     /// <summary>Humidity.</summary>
     [Means("Relative humidity.")]
     public required Typed<Share> Humidity { get; init; }
+
     /// <summary>Air changes.</summary>
     [Means("How often the air is replaced per hour.")]
     public required Typed<AirChangeRate> AirChanges { get; init; }
@@ -283,8 +332,10 @@ public enum MistWater
 {
     /// <summary>Reverse osmosis or distilled.</summary>
     Purified,
+
     /// <summary>Rain water.</summary>
     Rain,
+
     /// <summary>Tap water.</summary>
     Tap,
 }
@@ -296,15 +347,19 @@ public sealed record Habits
     /// <summary>Looks at the level every.</summary>
     [Means("How often the water level is looked at.")]
     public Typed<Duration>? LevelCheck { get; init; }
+
     /// <summary>Feeds every.</summary>
     [Means("How often the animals are fed.")]
     public Typed<Duration>? Feeding { get; init; }
+
     /// <summary>Away at a stretch.</summary>
     [Means("Longest time nobody is there.")]
     public Typed<Duration>? Away { get; init; }
+
     /// <summary>Hand misting per day.</summary>
     [Means("Water misted by hand per day.")]
     public Typed<Volume>? HandMist { get; init; }
+
     /// <summary>Water.</summary>
     [Means("Water used for misting.")]
     public MistWater? Water { get; init; }

@@ -5,7 +5,9 @@ using Litterfall.Domain.Quantities;
 
 namespace Litterfall.Domain.Designs;
 
-/// <summary>Reads design files. Every fault says where, what, and what was expected; the file is never changed.</summary>
+/// <summary>
+/// Reads design files. Every fault says where, what, and what was expected; the file is never changed.
+/// </summary>
 public static class DesignReader
 {
     /// <summary>Largest design file in bytes; the samples have about 2 000.</summary>
@@ -48,7 +50,13 @@ public static class DesignReader
         text = "";
         if (bytes.Length > LargestFile)
         {
-            return new(file, 1, 1, $"the file has {bytes.Length / 1024} KB", $"a design of at most {LargestFile / 1024} KB");
+            return new(
+                file,
+                1,
+                1,
+                $"the file has {bytes.Length / 1024} KB",
+                $"a design of at most {LargestFile / 1024} KB"
+            );
         }
 
         if (bytes.StartsWith<byte>([0xFF, 0xFE]) || bytes.StartsWith<byte>([0xFE, 0xFF]))
@@ -65,7 +73,13 @@ public static class DesignReader
         catch (DecoderFallbackException e)
         {
             var (line, column) = PlaceOf(bytes[..Math.Clamp(e.Index, 0, bytes.Length)]);
-            return new(file, line, column, "a byte here is not UTF-8 text (an older code page, or not a text file)", expected);
+            return new(
+                file,
+                line,
+                column,
+                "a byte here is not UTF-8 text (an older code page, or not a text file)",
+                expected
+            );
         }
     }
 
@@ -90,7 +104,13 @@ public static class DesignReader
 
             if (c < ' ' && c is not ('\t' or '\n' or '\r'))
             {
-                return new(file, line, i - lineStart + 1, "a control character stands here", "a text file in UTF-8");
+                return new(
+                    file,
+                    line,
+                    i - lineStart + 1,
+                    "a control character stands here",
+                    "a text file in UTF-8"
+                );
             }
 
             onlyBlanks &= c is ' ';
@@ -150,23 +170,37 @@ internal sealed class DesignBinder(string file)
             }
         }
 
-        foreach (var missing in shape.Members.Where(m => m.IsRequired && map.Members.All(x => x.Key.Text != m.Key)))
+        foreach (
+            var missing in shape.Members.Where(m => m.IsRequired && map.Members.All(x => x.Key.Text != m.Key))
+        )
         {
-            Add(map, $"'{missing.Key}' is missing{(path.Length == 0 ? "" : $" in '{Label(path)}'")}", Expected(missing));
+            Add(
+                map,
+                $"'{missing.Key}' is missing{(path.Length == 0 ? "" : $" in '{Label(path)}'")}",
+                Expected(missing)
+            );
         }
 
         return made;
     }
 
-    /// <summary>{ depth: 4,5 cm } reads as depth 4 and a key "5 cm": say so instead of "unknown key".</summary>
+    /// <summary>
+    /// { depth: 4,5 cm } reads as depth 4 and a key "5 cm": say so instead of "unknown key".
+    /// </summary>
     private void AddUnknown(FileScalar key, FileNode value, FileMap map, string keys)
     {
-        var lookLikeDecimals = map.InFlow && key.Text.Length > 0 && char.IsAsciiDigit(key.Text[0])
+        var lookLikeDecimals =
+            map.InFlow
+            && key.Text.Length > 0
+            && char.IsAsciiDigit(key.Text[0])
             && value is FileScalar { IsEmpty: true };
         if (lookLikeDecimals)
         {
-            Add(key, $"inside {{ }} the comma before '{YamlTreeReader.Shown(key.Text)}' ends the value",
-                "a decimal comma in quotes, such as \"4,5 cm\", or a decimal point");
+            Add(
+                key,
+                $"inside {{ }} the comma before '{YamlTreeReader.Shown(key.Text)}' ends the value",
+                "a decimal comma in quotes, such as \"4,5 cm\", or a decimal point"
+            );
         }
         else
         {
@@ -184,7 +218,11 @@ internal sealed class DesignBinder(string file)
 
         if (node is FileScalar { IsEmpty: true })
         {
-            Add(node, $"'{member.Key}' has no value", member.AcceptsNone ? $"{Expected(member)}, or none" : Expected(member));
+            Add(
+                node,
+                $"'{member.Key}' has no value",
+                member.AcceptsNone ? $"{Expected(member)}, or none" : Expected(member)
+            );
             return;
         }
 
@@ -226,9 +264,14 @@ internal sealed class DesignBinder(string file)
         return SeqOf(itemType, items);
     }
 
-    private static object SeqOf(Type itemType, Array items) => Activator.CreateInstance(
-        typeof(Seq<>).MakeGenericType(itemType),
-        System.Reflection.BindingFlags.Instance | System.Reflection.BindingFlags.NonPublic, null, [items], null)!;
+    private static object SeqOf(Type itemType, Array items) =>
+        Activator.CreateInstance(
+            typeof(Seq<>).MakeGenericType(itemType),
+            System.Reflection.BindingFlags.Instance | System.Reflection.BindingFlags.NonPublic,
+            null,
+            [items],
+            null
+        )!;
 
     private object? BindOne(Type type, FileMember member, FileNode node, string path)
     {
@@ -252,9 +295,10 @@ internal sealed class DesignBinder(string file)
         return null;
     }
 
-    private static string Expected(FileMember member) => member.IsList
-        ? FileTypes.Expected(member.Type.GenericTypeArguments[0], member)
-        : FileTypes.Expected(member.Type, member);
+    private static string Expected(FileMember member) =>
+        member.IsList
+            ? FileTypes.Expected(member.Type.GenericTypeArguments[0], member)
+            : FileTypes.Expected(member.Type, member);
 
     private static string Label(string path) => path.Length == 0 ? "the design" : path;
 

@@ -4,10 +4,14 @@ using Litterfall.Domain.Quantities;
 
 namespace Litterfall.Domain.Designs;
 
-/// <summary>The JSON Schema (2020-12) of the design file, generated from the same shapes the reader uses.</summary>
+/// <summary>
+/// The JSON Schema (2020-12) of the design file, generated from the same shapes the reader uses.
+/// </summary>
 public static class DesignSchema
 {
-    /// <summary>The schema; catalog keys are offered for completion, a workshop's own keys stay allowed.</summary>
+    /// <summary>
+    /// The schema; catalog keys are offered for completion, a workshop's own keys stay allowed.
+    /// </summary>
     public static JsonObject Write(TradeCatalog catalog)
     {
         var definitions = new JsonObject();
@@ -37,7 +41,12 @@ public static class DesignSchema
             properties[member.Key] = Member(member, catalog, definitions);
         }
 
-        var record = new JsonObject { ["type"] = "object", ["description"] = shape.Means, ["properties"] = properties };
+        var record = new JsonObject
+        {
+            ["type"] = "object",
+            ["description"] = shape.Means,
+            ["properties"] = properties,
+        };
         var required = shape.Members.Where(m => m.IsRequired).Select(m => (JsonNode)m.Key).ToArray();
         if (required.Length > 0)
         {
@@ -76,7 +85,9 @@ public static class DesignSchema
         var item = member.Type.GenericTypeArguments[0];
         var list = new JsonObject
         {
-            ["type"] = "array", ["minItems"] = 1, ["maxItems"] = member.MostItems,
+            ["type"] = "array",
+            ["minItems"] = 1,
+            ["maxItems"] = member.MostItems,
             ["items"] = One(item, member, catalog, definitions),
         };
         return FileTypes.IsRecord(item)
@@ -106,35 +117,55 @@ public static class DesignSchema
     }
 
     private static JsonObject Plain(Type type, FileMember member) =>
-        type.IsEnum ? new JsonObject
-        {
-            ["enum"] = new JsonArray([.. Enum.GetValues(type).Cast<object>()
-                .SelectMany(v => new[] { FileMember.EnumWord(v), FileMember.EnumWord(v).Replace('-', ' ') })
-                .Distinct().Select(word => (JsonNode)word)]),
-        }
-        : type == typeof(int) ? new JsonObject
-        {
-            ["type"] = "integer", ["minimum"] = member.Whole?.From ?? 0, ["maximum"] = member.Whole?.To ?? int.MaxValue,
-        }
+        type.IsEnum
+            ? new JsonObject
+            {
+                ["enum"] = new JsonArray([
+                    .. Enum.GetValues(type)
+                        .Cast<object>()
+                        .SelectMany(v =>
+                            new[] { FileMember.EnumWord(v), FileMember.EnumWord(v).Replace('-', ' ') }
+                        )
+                        .Distinct()
+                        .Select(word => (JsonNode)word),
+                ]),
+            }
+        : type == typeof(int)
+            ? new JsonObject
+            {
+                ["type"] = "integer",
+                ["minimum"] = member.Whole?.From ?? 0,
+                ["maximum"] = member.Whole?.To ?? int.MaxValue,
+            }
         : type == typeof(bool) ? new JsonObject { ["type"] = "boolean" }
         : type == typeof(DateOnly) ? Pattern("^\\d{4}-\\d{2}-\\d{2}$")
         : type == typeof(TimeOnly) ? Pattern("^\\d{1,2}:\\d{2}$")
-        : new JsonObject { ["type"] = "string", ["minLength"] = 1, ["maxLength"] = 200 };
+        : new JsonObject
+        {
+            ["type"] = "string",
+            ["minLength"] = 1,
+            ["maxLength"] = 200,
+        };
 
     private static JsonObject Pattern(string pattern) => new() { ["type"] = "string", ["pattern"] = pattern };
 
-    private static JsonObject CatalogKey(string[] kinds, TradeCatalog catalog) => new()
-    {
-        ["anyOf"] = new JsonArray(
-            new JsonObject
-            {
-                ["enum"] = new JsonArray([.. catalog.Entries.Where(e => kinds.Contains(e.Kind))
-                    .Select(e => (JsonNode)e.Key)]),
-            },
-            new JsonObject { ["type"] = "string", ["pattern"] = "^[A-Za-z0-9].*$" }),
-    };
+    private static JsonObject CatalogKey(string[] kinds, TradeCatalog catalog) =>
+        new()
+        {
+            ["anyOf"] = new JsonArray(
+                new JsonObject
+                {
+                    ["enum"] = new JsonArray([
+                        .. catalog.Entries.Where(e => kinds.Contains(e.Kind)).Select(e => (JsonNode)e.Key),
+                    ]),
+                },
+                new JsonObject { ["type"] = "string", ["pattern"] = "^[A-Za-z0-9].*$" }
+            ),
+        };
 
-    /// <summary>A number, optional fraction and unit; the reader is stricter about ambiguous commas.</summary>
+    /// <summary>
+    /// A number, optional fraction and unit; the reader is stricter about ambiguous commas.
+    /// </summary>
     private static JsonObject Quantity(QuantityKind kind)
     {
         const string number = "[-−+]?(\\d+([.,]\\d+)?|\\d+/\\d+|\\d+[ -]\\d+/\\d+|\\d*\\s*[½¼¾⅛⅜⅝⅞])";
@@ -147,10 +178,19 @@ public static class DesignSchema
             ["examples"] = new JsonArray(kind.Expected),
         };
         return bare
-            ? new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "number", ["minimum"] = 0 }, text) }
+            ? new JsonObject
+            {
+                ["anyOf"] = new JsonArray(new JsonObject { ["type"] = "number", ["minimum"] = 0 }, text),
+            }
             : text;
     }
 
-    private static string CaseBlind(string word) => string.Concat(word.Select(c =>
-        char.IsAsciiLetter(c) ? $"[{char.ToLowerInvariant(c)}{char.ToUpperInvariant(c)}]" : c.ToString()));
+    private static string CaseBlind(string word) =>
+        string.Concat(
+            word.Select(c =>
+                char.IsAsciiLetter(c)
+                    ? $"[{char.ToLowerInvariant(c)}{char.ToUpperInvariant(c)}]"
+                    : c.ToString()
+            )
+        );
 }

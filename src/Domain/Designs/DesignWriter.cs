@@ -3,7 +3,9 @@ using System.Text;
 
 namespace Litterfall.Domain.Designs;
 
-/// <summary>Writes a design that has no file yet; reading the text gives an equal design, units as typed.</summary>
+/// <summary>
+/// Writes a design that has no file yet; reading the text gives an equal design, units as typed.
+/// </summary>
 public static class DesignWriter
 {
     /// <summary>The text of a design, keys in the order of the types, defaults left out.</summary>

@@ -5,7 +5,8 @@ using System.Runtime.CompilerServices;
 namespace Litterfall.Domain.Designs;
 
 /// <summary>
-/// What the file form says about one record type, read once from its properties. Reader, writer and JSON Schema
+/// What the file form says about one record type, read once from its properties. Reader, writer and JSON
+/// Schema
 /// all work from this, so they cannot drift apart.
 /// </summary>
 internal sealed class FileShape
@@ -16,8 +17,12 @@ internal sealed class FileShape
     {
         Type = type;
         Means = type.GetCustomAttribute<MeansAttribute>()?.Text ?? "";
-        Members = [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
-            .Where(p => p.CanWrite).Select(p => new FileMember(p))];
+        Members =
+        [
+            .. type.GetProperties(BindingFlags.Public | BindingFlags.Instance)
+                .Where(p => p.CanWrite)
+                .Select(p => new FileMember(p)),
+        ];
     }
 
     public Type Type { get; }
@@ -34,7 +39,8 @@ internal sealed class FileShape
 /// <summary>One key of a record type.</summary>
 internal sealed class FileMember(PropertyInfo property)
 {
-    public string Key { get; } = property.GetCustomAttribute<KeyAttribute>()?.Key
+    public string Key { get; } =
+        property.GetCustomAttribute<KeyAttribute>()?.Key
         ?? char.ToLowerInvariant(property.Name[0]) + property.Name[1..];
 
     public Type Type { get; } = Nullable.GetUnderlyingType(property.PropertyType) ?? property.PropertyType;
@@ -62,8 +68,10 @@ internal sealed class FileMember(PropertyInfo property)
     public static string EnumWord(object value)
     {
         var name = value.ToString()!;
-        return string.Concat(name.Select((c, i) => char.IsUpper(c)
-            ? (i > 0 ? "-" : "") + char.ToLowerInvariant(c)
-            : c.ToString()));
+        return string.Concat(
+            name.Select(
+                (c, i) => char.IsUpper(c) ? (i > 0 ? "-" : "") + char.ToLowerInvariant(c) : c.ToString()
+            )
+        );
     }
 }

@@ -12,9 +12,18 @@ internal static class FileTypes
     private static readonly FrozenDictionary<Type, (QuantityKind Kind, QuantityReader Read)> Quantities =
         new[]
         {
-            Quantity<Length>(), Quantity<Area>(), Quantity<Volume>(), Quantity<Mass>(), Quantity<Temperature>(),
-            Quantity<TemperatureDifference>(), Quantity<Share>(), Quantity<Flow>(), Quantity<Duration>(),
-            Quantity<Power>(), Quantity<LuminousFlux>(), Quantity<AirChangeRate>(),
+            Quantity<Length>(),
+            Quantity<Area>(),
+            Quantity<Volume>(),
+            Quantity<Mass>(),
+            Quantity<Temperature>(),
+            Quantity<TemperatureDifference>(),
+            Quantity<Share>(),
+            Quantity<Flow>(),
+            Quantity<Duration>(),
+            Quantity<Power>(),
+            Quantity<LuminousFlux>(),
+            Quantity<AirChangeRate>(),
         }.ToFrozenDictionary(pair => pair.Type, pair => (pair.Kind, pair.Read));
 
     public static bool IsRecord(Type type) =>
@@ -32,7 +41,8 @@ internal static class FileTypes
 
         if (type.IsEnum)
         {
-            return "one of " + string.Join(", ", Enum.GetValues(type).Cast<object>().Select(FileMember.EnumWord));
+            return "one of "
+                + string.Join(", ", Enum.GetValues(type).Cast<object>().Select(FileMember.EnumWord));
         }
 
         if (member.Kinds.Length > 0)
@@ -43,19 +53,27 @@ internal static class FileTypes
         return type == typeof(DateOnly) ? "a date such as 2026-08-14"
             : type == typeof(TimeOnly) ? "a time of day such as \"07:30\""
             : type == typeof(bool) ? "true or false"
-            : type == typeof(int) ? $"a whole number from {member.Whole?.From ?? 0} to {member.Whole?.To ?? int.MaxValue}"
+            : type == typeof(int)
+                ? $"a whole number from {member.Whole?.From ?? 0} to {member.Whole?.To ?? int.MaxValue}"
             : type == typeof(string) ? "a text"
             : "keys below it: " + string.Join(", ", FileShape.Of(type).Members.Select(m => m.Key));
     }
 
-    public static bool TryParse(Type type, FileMember member, string text, out object? value, out string problem)
+    public static bool TryParse(
+        Type type,
+        FileMember member,
+        string text,
+        out object? value,
+        out string problem
+    )
     {
         if (Quantities.TryGetValue(type, out var quantity))
         {
             return quantity.Read(text, out value, out problem);
         }
 
-        value = type.IsEnum ? EnumValue(type, text)
+        value =
+            type.IsEnum ? EnumValue(type, text)
             : type == typeof(string) ? TextValue(text)
             : type == typeof(int) ? WholeValue(member, text)
             : type == typeof(bool) ? BoolValue(text)
@@ -65,18 +83,20 @@ internal static class FileTypes
         return value is not null;
     }
 
-    public static string Write(object value) => value switch
-    {
-        string text => text,
-        bool flag => flag ? "true" : "false",
-        int number => number.ToString(CultureInfo.InvariantCulture),
-        DateOnly date => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
-        TimeOnly time => time.ToString("HH:mm", CultureInfo.InvariantCulture),
-        Enum word => FileMember.EnumWord(word),
-        _ => value.ToString()!,
-    };
+    public static string Write(object value) =>
+        value switch
+        {
+            string text => text,
+            bool flag => flag ? "true" : "false",
+            int number => number.ToString(CultureInfo.InvariantCulture),
+            DateOnly date => date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
+            TimeOnly time => time.ToString("HH:mm", CultureInfo.InvariantCulture),
+            Enum word => FileMember.EnumWord(word),
+            _ => value.ToString()!,
+        };
 
-    private static string? TextValue(string text) => text.Length is > 0 and <= 200 ? text : null;
+    private static string? TextValue(string text) =>
+        text.Length is > 0 and <= 200 && !text.Any(char.IsControl) ? text : null;
 
     private static object? EnumValue(Type type, string text)
     {
@@ -86,22 +106,43 @@ internal static class FileTypes
 
     private static object? WholeValue(FileMember member, string text) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
-            && number >= (member.Whole?.From ?? 0) && number <= (member.Whole?.To ?? int.MaxValue) ? number : null;
+        && number >= (member.Whole?.From ?? 0)
+        && number <= (member.Whole?.To ?? int.MaxValue)
+            ? number
+            : null;
 
-    private static object? BoolValue(string text) => text switch
-    {
-        "true" or "yes" => true,
-        "false" or "no" => false,
-        _ => null,
-    };
+    private static object? BoolValue(string text) =>
+        text switch
+        {
+            "true" or "yes" => true,
+            "false" or "no" => false,
+            _ => null,
+        };
 
-    private static object? DateValue(string text) => DateOnly.TryParseExact(
-        text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var date) ? date : null;
+    private static object? DateValue(string text) =>
+        DateOnly.TryParseExact(
+            text,
+            "yyyy-MM-dd",
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.None,
+            out var date
+        )
+            ? date
+            : null;
 
-    private static object? TimeValue(string text) => TimeOnly.TryParseExact(
-        text, ["HH:mm", "H:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var time) ? time : null;
+    private static object? TimeValue(string text) =>
+        TimeOnly.TryParseExact(
+            text,
+            ["HH:mm", "H:mm"],
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.None,
+            out var time
+        )
+            ? time
+            : null;
 
-    private static (Type Type, QuantityKind Kind, QuantityReader Read) Quantity<T>() where T : struct, IQuantity<T>
+    private static (Type Type, QuantityKind Kind, QuantityReader Read) Quantity<T>()
+        where T : struct, IQuantity<T>
     {
         return (typeof(Typed<T>), T.Kind, Read);
 

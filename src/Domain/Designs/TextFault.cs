@@ -8,7 +8,8 @@ public sealed record TextFault(string File, int Line, int Column, string Message
 }
 
 /// <summary>A value, or the faults that kept it from being read.</summary>
-public sealed record Reading<T>(T? Value, Seq<TextFault> Faults) where T : class
+public sealed record Reading<T>(T? Value, Seq<TextFault> Faults)
+    where T : class
 {
     /// <summary>True when there is a value.</summary>
     public bool IsGood => Value is not null && Faults.Count == 0;

@@ -3,7 +3,9 @@ using YamlDotNet.Core.Events;
 
 namespace Litterfall.Domain.Designs;
 
-/// <summary>Turns text into a tree with places. Anchors, tags and deep nesting have no use here and are refused.</summary>
+/// <summary>
+/// Turns text into a tree with places. Anchors, tags and deep nesting have no use here and are refused.
+/// </summary>
 internal sealed class YamlTreeReader(string file, string text)
 {
     private const int DeepestNesting = 12;
@@ -20,7 +22,10 @@ internal sealed class YamlTreeReader(string file, string text)
             Next();
             if (current is StreamEnd)
             {
-                return (null, new TextFault(file, 1, 1, "the file is empty", "litterfall: 1 and a design below it"));
+                return (
+                    null,
+                    new TextFault(file, 1, 1, "the file is empty", "litterfall: 1 and a design below it")
+                );
             }
 
             Next();
@@ -45,11 +50,12 @@ internal sealed class YamlTreeReader(string file, string text)
     {
         var line = (int)e.Start.Line;
         var column = (int)e.Start.Column;
-        var message = e.Message.Contains("did not find expected ',' or", StringComparison.OrdinalIgnoreCase)
-            ? "a comma or a closing bracket is missing here"
+        var message =
+            e.Message.Contains("did not find expected ',' or", StringComparison.OrdinalIgnoreCase)
+                ? "a comma or a closing bracket is missing here"
             : e.Message.Contains("mapping values are not allowed", StringComparison.OrdinalIgnoreCase)
                 ? "a colon stands where no key can be"
-                : "the line cannot be read";
+            : "the line cannot be read";
         return new TextFault(file, line, column, message, PlainForm);
     }
 
@@ -57,7 +63,9 @@ internal sealed class YamlTreeReader(string file, string text)
     {
         if (!parser.MoveNext())
         {
-            throw new FileTroubleException(new TextFault(file, 1, 1, "the file ends too early", "a complete design"));
+            throw new FileTroubleException(
+                new TextFault(file, 1, 1, "the file ends too early", "a complete design")
+            );
         }
 
         current = parser.Current!;
@@ -105,8 +113,15 @@ internal sealed class YamlTreeReader(string file, string text)
 
             if (!seen.Add(key.Text))
             {
-                throw new FileTroubleException(new TextFault(file, key.Span.Line, key.Span.Column,
-                    $"the key '{Shown(key.Text)}' stands here twice", "each key once"));
+                throw new FileTroubleException(
+                    new TextFault(
+                        file,
+                        key.Span.Line,
+                        key.Span.Column,
+                        $"the key '{Shown(key.Text)}' stands here twice",
+                        "each key once"
+                    )
+                );
             }
 
             Next();
@@ -135,7 +150,8 @@ internal sealed class YamlTreeReader(string file, string text)
     private TextFault Fault(Mark at, string message, string expected) =>
         new(file, (int)at.Line, (int)at.Column, message, expected);
 
-    private FileTroubleException Trouble(Mark at, string message, string expected) => new(Fault(at, message, expected));
+    private FileTroubleException Trouble(Mark at, string message, string expected) =>
+        new(Fault(at, message, expected));
 }
 
 /// <summary>Carries a fault out of the recursive reader; never leaves this folder.</summary>

@@ -5,7 +5,8 @@ namespace Litterfall.Domain.Figures;
 
 /// <summary>
 /// A number that knows where it comes from. Arithmetic on figures computes the value and writes the equation
-/// in the same step, so the equation shown can never differ from the sum done. Adding a length to a mass is our
+/// in the same step, so the equation shown can never differ from the sum done. Adding a length to a mass is
+/// our
 /// own mistake and throws <see cref="InvalidOperationException"/>.
 /// </summary>
 public sealed class Figure
@@ -15,7 +16,13 @@ public sealed class Figure
     private const int Sum = 2;
     private readonly int precedence;
 
-    private Figure(double si, Dimension dimension, string equation, int precedence, ImmutableArray<Figure> inputs)
+    private Figure(
+        double si,
+        Dimension dimension,
+        string equation,
+        int precedence,
+        ImmutableArray<Figure> inputs
+    )
     {
         Si = si;
         Dimension = dimension;
@@ -56,17 +63,31 @@ public sealed class Figure
 
     /// <summary>A given value: typed by the maker, or from the catalog, or chosen by us.</summary>
     public static Figure Given(string name, double si, Unit unit, Citation origin, string? remark = null) =>
-        new(si, unit.Dimension, "", Atom, []) { Name = name, Unit = unit, Origin = origin, Remark = remark };
+        new(si, unit.Dimension, "", Atom, [])
+        {
+            Name = name,
+            Unit = unit,
+            Origin = origin,
+            Remark = remark,
+        };
 
     /// <summary>Our own choice with its reason.</summary>
     public static Figure Choice(string name, double number, Unit unit, string reason) =>
-        Given(name, unit.ToSiValue(number), unit, new Citation("own-choice", reason, Provenance.OwnChoice), reason);
+        Given(
+            name,
+            unit.ToSiValue(number),
+            unit,
+            new Citation("own-choice", reason, Provenance.OwnChoice),
+            reason
+        );
 
     /// <summary>A bare number in an equation, such as the 2 of "two sides".</summary>
     public static Figure Number(double value) =>
         new(value, Dimension.None, FormattableString.Invariant($"{value:0.######}"), Atom, []);
 
-    /// <summary>Gives a computed step its name, unit and, where published, the source of the equation.</summary>
+    /// <summary>
+    /// Gives a computed step its name, unit and, where published, the source of the equation.
+    /// </summary>
     public Figure As(string name, Unit unit, Citation? origin = null, string? remark = null)
     {
         if (unit.Dimension != Dimension)
@@ -76,14 +97,19 @@ public sealed class Figure
 
         return new Figure(Si, Dimension, Equation, precedence, Inputs)
         {
-            Name = name, Unit = unit, Origin = origin ?? Origin, Remark = remark ?? Remark,
+            Name = name,
+            Unit = unit,
+            Origin = origin ?? Origin,
+            Remark = remark ?? Remark,
         };
     }
 
     /// <summary>The weakest provenance among this figure and everything it rests on.</summary>
     public Provenance Weakest()
     {
-        var own = IsGiven ? Origin.Provenance : (Provenance)Math.Max((int)Origin.Provenance, (int)Provenance.Recomputed);
+        var own = IsGiven
+            ? Origin.Provenance
+            : (Provenance)Math.Max((int)Origin.Provenance, (int)Provenance.Recomputed);
         foreach (var input in Inputs)
         {
             own = (Provenance)Math.Max((int)own, (int)input.Weakest());
@@ -93,14 +119,22 @@ public sealed class Figure
     }
 
     /// <summary>Sum.</summary>
-    public static Figure operator +(Figure a, Figure b) => Same(a, b, a.Si + b.Si, $"{a.In(Sum)} + {b.In(Sum)}");
+    public static Figure operator +(Figure a, Figure b) =>
+        Same(a, b, a.Si + b.Si, $"{a.In(Sum)} + {b.In(Sum)}");
 
     /// <summary>Difference.</summary>
-    public static Figure operator -(Figure a, Figure b) => Same(a, b, a.Si - b.Si, $"{a.In(Sum)} − {b.In(Product)}");
+    public static Figure operator -(Figure a, Figure b) =>
+        Same(a, b, a.Si - b.Si, $"{a.In(Sum)} − {b.In(Product)}");
 
     /// <summary>Product.</summary>
     public static Figure operator *(Figure a, Figure b) =>
-        new(a.Si * b.Si, a.Dimension * b.Dimension, $"{a.In(Product)} × {b.In(Product)}", Product, Both(a, b));
+        new(
+            a.Si * b.Si,
+            a.Dimension * b.Dimension,
+            $"{a.In(Product)} × {b.In(Product)}",
+            Product,
+            Both(a, b)
+        );
 
     /// <summary>Quotient.</summary>
     public static Figure operator /(Figure a, Figure b) =>
@@ -134,7 +168,12 @@ public sealed class Figure
     }
 
     /// <summary>A value computed by a named method; the equation says which, the inputs are listed.</summary>
-    public static Figure Computed(string equation, double si, Dimension dimension, params ReadOnlySpan<Figure> inputs)
+    public static Figure Computed(
+        string equation,
+        double si,
+        Dimension dimension,
+        params ReadOnlySpan<Figure> inputs
+    )
     {
         var all = ImmutableArray<Figure>.Empty;
         foreach (var input in inputs)
@@ -166,9 +205,12 @@ public sealed class Figure
         return new Figure(best, figures[0].Dimension, equation, Atom, inputs);
     }
 
-    private static Figure Same(Figure a, Figure b, double si, string equation) => a.Dimension == b.Dimension
-        ? new Figure(si, a.Dimension, equation, Sum, Both(a, b))
-        : throw new InvalidOperationException($"Cannot add {a.Name ?? a.Equation} and {b.Name ?? b.Equation}.");
+    private static Figure Same(Figure a, Figure b, double si, string equation) =>
+        a.Dimension == b.Dimension
+            ? new Figure(si, a.Dimension, equation, Sum, Both(a, b))
+            : throw new InvalidOperationException(
+                $"Cannot add {a.Name ?? a.Equation} and {b.Name ?? b.Equation}."
+            );
 
     private static ImmutableArray<Figure> Both(Figure a, Figure b) => Merge(a.AsInputs(), b.AsInputs());
 
@@ -187,6 +229,12 @@ public sealed class Figure
 
     private ImmutableArray<Figure> AsInputs() => Name is null ? Inputs : [this];
 
-    private string In(int outer) => Name ?? (precedence > outer || (precedence == outer && outer == Product
-        && Equation.Contains('÷', StringComparison.Ordinal)) ? $"({Equation})" : Equation);
+    private string In(int outer) =>
+        Name
+        ?? (
+            precedence > outer
+            || (precedence == outer && outer == Product && Equation.Contains('÷', StringComparison.Ordinal))
+                ? $"({Equation})"
+                : Equation
+        );
 }

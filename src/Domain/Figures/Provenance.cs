@@ -5,18 +5,25 @@ public enum Provenance
 {
     /// <summary>Typed into the design or the workshop folder by its maker.</summary>
     Entered,
+
     /// <summary>Measured by the maker.</summary>
     Measured,
+
     /// <summary>Read in the cited publication.</summary>
     Read,
+
     /// <summary>Read off a published figure.</summary>
     Digitized,
+
     /// <summary>Computed from other values.</summary>
     Recomputed,
+
     /// <summary>Our own choice, with its reason.</summary>
     OwnChoice,
+
     /// <summary>A habit of the trade without published source.</summary>
     CommonPractice,
+
     /// <summary>Recalled from a publication or field, not yet read.</summary>
     Recalled,
 }
@@ -25,33 +32,37 @@ public enum Provenance
 public static class ProvenanceWords
 {
     /// <summary>As written in files and on screens.</summary>
-    public static string Word(this Provenance provenance) => provenance switch
-    {
-        Provenance.Entered => "entered",
-        Provenance.Measured => "measured",
-        Provenance.Read => "read",
-        Provenance.Digitized => "digitized",
-        Provenance.Recomputed => "recomputed",
-        Provenance.OwnChoice => "own choice",
-        Provenance.CommonPractice => "common practice",
-        Provenance.Recalled => "recalled",
-        _ => throw new ArgumentOutOfRangeException(nameof(provenance)),
-    };
+    public static string Word(this Provenance provenance) =>
+        provenance switch
+        {
+            Provenance.Entered => "entered",
+            Provenance.Measured => "measured",
+            Provenance.Read => "read",
+            Provenance.Digitized => "digitized",
+            Provenance.Recomputed => "recomputed",
+            Provenance.OwnChoice => "own choice",
+            Provenance.CommonPractice => "common practice",
+            Provenance.Recalled => "recalled",
+            _ => throw new ArgumentOutOfRangeException(nameof(provenance)),
+        };
 
     /// <summary>The provenance written so in a catalog file, or null.</summary>
-    public static Provenance? Find(string word) => word switch
-    {
-        "measured" => Provenance.Measured,
-        "entered" => Provenance.Entered,
-        "read" => Provenance.Read,
-        "digitized" => Provenance.Digitized,
-        "recomputed" => Provenance.Recomputed,
-        "common practice" => Provenance.CommonPractice,
-        "recalled" => Provenance.Recalled,
-        _ => null,
-    };
+    public static Provenance? Find(string word) =>
+        word switch
+        {
+            "measured" => Provenance.Measured,
+            "entered" => Provenance.Entered,
+            "read" => Provenance.Read,
+            "digitized" => Provenance.Digitized,
+            "recomputed" => Provenance.Recomputed,
+            "common practice" => Provenance.CommonPractice,
+            "recalled" => Provenance.Recalled,
+            _ => null,
+        };
 
-    /// <summary>True for values that back at most a caution, unless they protect an animal or a person.</summary>
+    /// <summary>
+    /// True for values that back at most a caution, unless they protect an animal or a person.
+    /// </summary>
     public static bool IsWeak(this Provenance provenance) =>
         provenance is Provenance.CommonPractice or Provenance.Recalled;
 }
@@ -63,6 +74,9 @@ public static class ProvenanceWords
 public sealed record Citation(string Source, string Place, Provenance Provenance)
 {
     /// <summary>Geometry and book-keeping derived here; the equation is its own evidence.</summary>
-    public static readonly Citation OwnDerivation =
-        new("own-derivation", "the equation as shown", Provenance.Recomputed);
+    public static readonly Citation OwnDerivation = new(
+        "own-derivation",
+        "the equation as shown",
+        Provenance.Recomputed
+    );
 }

@@ -9,14 +9,18 @@ namespace Litterfall.Domain.Figures;
 /// </summary>
 public abstract record ReportNode
 {
-    /// <summary>All numbers and named gaps below this node, by path such as <c>quantities[2].massKg</c>.</summary>
-    public IEnumerable<(string Path, ReportNode Node)> Leaves(string path = "") => this switch
-    {
-        ReportObject branch => branch.Members.SelectMany(member =>
-            member.Value.Leaves(path.Length == 0 ? member.Key : $"{path}.{member.Key}")),
-        ReportList list => list.Items.SelectMany((item, i) => item.Leaves($"{path}[{i}]")),
-        _ => [(path, this)],
-    };
+    /// <summary>
+    /// All numbers and named gaps below this node, by path such as <c>quantities[2].massKg</c>.
+    /// </summary>
+    public IEnumerable<(string Path, ReportNode Node)> Leaves(string path = "") =>
+        this switch
+        {
+            ReportObject branch => branch.Members.SelectMany(member =>
+                member.Value.Leaves(path.Length == 0 ? member.Key : $"{path}.{member.Key}")
+            ),
+            ReportList list => list.Items.SelectMany((item, i) => item.Leaves($"{path}[{i}]")),
+            _ => [(path, this)],
+        };
 }
 
 /// <summary>Named members in order.</summary>
@@ -68,7 +72,9 @@ public sealed record ReportNumber(Figure Figure, Unit Unit) : ReportNode
     {
         if (value == 0 || !double.IsFinite(value))
         {
-            return double.IsFinite(value) ? 0 : throw new InvalidOperationException("A figure is not finite.");
+            return double.IsFinite(value)
+                ? 0
+                : throw new InvalidOperationException("A figure is not finite.");
         }
 
         var digits = 9 - (int)Math.Floor(Math.Log10(Math.Abs(value)));

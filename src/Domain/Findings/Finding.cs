@@ -7,8 +7,10 @@ public enum Severity
 {
     /// <summary>Worth knowing.</summary>
     Note,
+
     /// <summary>Build it only with a reason.</summary>
     Caution,
+
     /// <summary>Do not build it so.</summary>
     Stop,
 }
@@ -18,8 +20,10 @@ public enum Protects
 {
     /// <summary>The build itself.</summary>
     Build,
+
     /// <summary>The animals.</summary>
     Animal,
+
     /// <summary>People.</summary>
     Person,
 }
@@ -33,7 +37,14 @@ public enum Protects
 /// <param name="Limit">What the rule allows; null where the rule is no limit.</param>
 /// <param name="Fix">What would make it disappear.</param>
 public sealed record Finding(
-    string Slug, Severity Severity, Protects Protects, string Text, Figure? Measured, Figure? Limit, string Fix)
+    string Slug,
+    Severity Severity,
+    Protects Protects,
+    string Text,
+    Figure? Measured,
+    Figure? Limit,
+    string Fix
+)
 {
     /// <summary>Where in the design the finding points, e.g. "floor.soil".</summary>
     public string Where { get; init; } = "";
@@ -45,6 +56,6 @@ public sealed record Finding(
     public Citation Source => Limit?.Origin ?? Rule;
 
     /// <summary>The weakest provenance among rule, measured value and limit.</summary>
-    public Provenance Provenance => new[] { Measured?.Weakest(), Limit?.Weakest(), Rule.Provenance }
-        .Max(p => p ?? Provenance.Entered);
+    public Provenance Provenance =>
+        new[] { Measured?.Weakest(), Limit?.Weakest(), Rule.Provenance }.Max(p => p ?? Provenance.Entered);
 }

@@ -1,7 +1,8 @@
 namespace Litterfall.Domain.Quantities;
 
 /// <summary>A typed amount in SI.</summary>
-public interface IQuantity<TSelf> where TSelf : struct, IQuantity<TSelf>
+public interface IQuantity<TSelf>
+    where TSelf : struct, IQuantity<TSelf>
 {
     /// <summary>What people may write for it.</summary>
     static abstract QuantityKind Kind { get; }
@@ -18,8 +19,10 @@ public readonly record struct Length(double Meters) : IQuantity<Length>
 {
     /// <inheritdoc/>
     public static QuantityKind Kind => QuantityKinds.Length;
+
     /// <inheritdoc/>
     public static Length FromSi(double si) => new(si);
+
     /// <inheritdoc/>
     public double Si => Meters;
 }
@@ -29,8 +32,10 @@ public readonly record struct Area(double SquareMeters) : IQuantity<Area>
 {
     /// <inheritdoc/>
     public static QuantityKind Kind => QuantityKinds.Area;
+
     /// <inheritdoc/>
     public static Area FromSi(double si) => new(si);
+
     /// <inheritdoc/>
     public double Si => SquareMeters;
 }
@@ -40,8 +45,10 @@ public readonly record struct Volume(double CubicMeters) : IQuantity<Volume>
 {
     /// <inheritdoc/>
     public static QuantityKind Kind => QuantityKinds.Volume;
+
     /// <inheritdoc/>
     public static Volume FromSi(double si) => new(si);
+
     /// <inheritdoc/>
     public double Si => CubicMeters;
 }
@@ -51,8 +58,10 @@ public readonly record struct Mass(double Kilograms) : IQuantity<Mass>
 {
     /// <inheritdoc/>
     public static QuantityKind Kind => QuantityKinds.Mass;
+
     /// <inheritdoc/>
     public static Mass FromSi(double si) => new(si);
+
     /// <inheritdoc/>
     public double Si => Kilograms;
 }
@@ -62,8 +71,10 @@ public readonly record struct Temperature(double Kelvins) : IQuantity<Temperatur
 {
     /// <inheritdoc/>
     public static QuantityKind Kind => QuantityKinds.Temperature;
+
     /// <inheritdoc/>
     public static Temperature FromSi(double si) => new(si);
+
     /// <inheritdoc/>
     public double Si => Kelvins;
 }
@@ -73,8 +84,10 @@ public readonly record struct TemperatureDifference(double Kelvins) : IQuantity<
 {
     /// <inheritdoc/>
     public static QuantityKind Kind => QuantityKinds.TemperatureDifference;
+
     /// <inheritdoc/>
     public static TemperatureDifference FromSi(double si) => new(si);
+
     /// <inheritdoc/>
     public double Si => Kelvins;
 }
@@ -84,8 +97,10 @@ public readonly record struct Share(double Fraction) : IQuantity<Share>
 {
     /// <inheritdoc/>
     public static QuantityKind Kind => QuantityKinds.Share;
+
     /// <inheritdoc/>
     public static Share FromSi(double si) => new(si);
+
     /// <inheritdoc/>
     public double Si => Fraction;
 }
@@ -95,8 +110,10 @@ public readonly record struct Flow(double CubicMetersPerSecond) : IQuantity<Flow
 {
     /// <inheritdoc/>
     public static QuantityKind Kind => QuantityKinds.Flow;
+
     /// <inheritdoc/>
     public static Flow FromSi(double si) => new(si);
+
     /// <inheritdoc/>
     public double Si => CubicMetersPerSecond;
 }
@@ -106,8 +123,10 @@ public readonly record struct Duration(double Seconds) : IQuantity<Duration>
 {
     /// <inheritdoc/>
     public static QuantityKind Kind => QuantityKinds.Duration;
+
     /// <inheritdoc/>
     public static Duration FromSi(double si) => new(si);
+
     /// <inheritdoc/>
     public double Si => Seconds;
 }
@@ -117,8 +136,10 @@ public readonly record struct Power(double Watts) : IQuantity<Power>
 {
     /// <inheritdoc/>
     public static QuantityKind Kind => QuantityKinds.Power;
+
     /// <inheritdoc/>
     public static Power FromSi(double si) => new(si);
+
     /// <inheritdoc/>
     public double Si => Watts;
 }
@@ -128,8 +149,10 @@ public readonly record struct LuminousFlux(double Lumens) : IQuantity<LuminousFl
 {
     /// <inheritdoc/>
     public static QuantityKind Kind => QuantityKinds.LuminousFlux;
+
     /// <inheritdoc/>
     public static LuminousFlux FromSi(double si) => new(si);
+
     /// <inheritdoc/>
     public double Si => Lumens;
 }
@@ -139,14 +162,17 @@ public readonly record struct AirChangeRate(double PerSecond) : IQuantity<AirCha
 {
     /// <inheritdoc/>
     public static QuantityKind Kind => QuantityKinds.AirChangeRate;
+
     /// <inheritdoc/>
     public static AirChangeRate FromSi(double si) => new(si);
+
     /// <inheritdoc/>
     public double Si => PerSecond;
 }
 
 /// <summary>A quantity together with the text a person typed for it, e.g. "17 3/4 in".</summary>
-public readonly record struct Typed<T>(T Value, string Text) where T : struct, IQuantity<T>
+public readonly record struct Typed<T>(T Value, string Text)
+    where T : struct, IQuantity<T>
 {
     /// <summary>Value in SI.</summary>
     public double Si => Value.Si;

@@ -10,16 +10,22 @@ public sealed record QuantityKind
 {
     /// <summary>Its name in messages, e.g. "a length".</summary>
     public required string Name { get; init; }
+
     /// <summary>What to write, e.g. "45 cm, 17 3/4 in or 1' 6\"".</summary>
     public required string Expected { get; init; }
+
     /// <summary>Accepted unit words, matched without regard to case, longest first.</summary>
     public required ImmutableArray<UnitWord> Words { get; init; }
+
     /// <summary>Factor for a number without unit; null when a unit must be written.</summary>
     public double? BareFactor { get; init; }
+
     /// <summary>Largest believable value in SI.</summary>
     public required double Maximum { get; init; }
+
     /// <summary>Smallest value in SI; negative only for temperatures.</summary>
     public double Minimum { get; init; }
+
     /// <summary>Words that look like a unit of this kind but do not say enough, with the advice.</summary>
     public ImmutableDictionary<string, string> Ambiguous { get; init; } =
         ImmutableDictionary<string, string>.Empty;
@@ -39,12 +45,28 @@ public static class QuantityKinds
         Expected = "a length with its unit, such as 450 mm, 45 cm, 17 3/4 in or 1' 6\"",
         Maximum = 20,
         Words = Sorted(
-            ("mm", 1e-3), ("cm", 1e-2), ("m", 1), ("in", Inch), ("inch", Inch), ("inches", Inch), ("\"", Inch),
-            ("″", Inch), ("”", Inch), ("''", Inch), ("ft", 12 * Inch), ("foot", 12 * Inch), ("feet", 12 * Inch),
-            ("'", 12 * Inch), ("′", 12 * Inch), ("’", 12 * Inch)),
-        Ambiguous = Advice(("gal", "a size in gallons is only a name: measure the edges"),
+            ("mm", 1e-3),
+            ("cm", 1e-2),
+            ("m", 1),
+            ("in", Inch),
+            ("inch", Inch),
+            ("inches", Inch),
+            ("\"", Inch),
+            ("″", Inch),
+            ("”", Inch),
+            ("''", Inch),
+            ("ft", 12 * Inch),
+            ("foot", 12 * Inch),
+            ("feet", 12 * Inch),
+            ("'", 12 * Inch),
+            ("′", 12 * Inch),
+            ("’", 12 * Inch)
+        ),
+        Ambiguous = Advice(
+            ("gal", "a size in gallons is only a name: measure the edges"),
             ("gallon", "a size in gallons is only a name: measure the edges"),
-            ("gallons", "a size in gallons is only a name: measure the edges")),
+            ("gallons", "a size in gallons is only a name: measure the edges")
+        ),
     };
 
     /// <summary>Areas.</summary>
@@ -53,9 +75,20 @@ public static class QuantityKinds
         Name = "an area",
         Expected = "an area with its unit, such as 60 cm2 or 9 sq in",
         Maximum = 100,
-        Words = Sorted(("mm2", 1e-6), ("mm²", 1e-6), ("cm2", 1e-4), ("cm²", 1e-4), ("m2", 1), ("m²", 1),
-            ("in2", Inch * Inch), ("in²", Inch * Inch), ("sq in", Inch * Inch),
-            ("sq ft", 144 * Inch * Inch), ("ft2", 144 * Inch * Inch), ("ft²", 144 * Inch * Inch)),
+        Words = Sorted(
+            ("mm2", 1e-6),
+            ("mm²", 1e-6),
+            ("cm2", 1e-4),
+            ("cm²", 1e-4),
+            ("m2", 1),
+            ("m²", 1),
+            ("in2", Inch * Inch),
+            ("in²", Inch * Inch),
+            ("sq in", Inch * Inch),
+            ("sq ft", 144 * Inch * Inch),
+            ("ft2", 144 * Inch * Inch),
+            ("ft²", 144 * Inch * Inch)
+        ),
     };
 
     /// <summary>Volumes; the two US quarts must be told apart.</summary>
@@ -64,14 +97,37 @@ public static class QuantityKinds
         Name = "a volume",
         Expected = "a volume with its unit, such as 20 L, 2.5 gal, 8 dry qt or 8 liquid qt",
         Maximum = 100,
-        Words = Sorted(("mL", 1e-6), ("cm3", 1e-6), ("cm³", 1e-6), ("dm3", Liter), ("L", Liter),
-            ("liter", Liter), ("liters", Liter), ("litre", Liter), ("litres", Liter), ("m3", 1), ("m³", 1),
-            ("gal", Gal), ("us gal", Gal), ("gallon", Gal), ("gallons", Gal), ("liquid qt", Gal / 4),
-            ("liq qt", Gal / 4), ("qt liquid", Gal / 4), ("dry qt", 0.00110122094272), ("qt dry", 0.00110122094272),
-            ("cu ft", 0.028316846592), ("ft3", 0.028316846592), ("ft³", 0.028316846592), ("fl oz", Gal / 128)),
-        Ambiguous = Advice(("qt", "say which quart: dry qt (1.101 L) or liquid qt (0.946 L)"),
+        Words = Sorted(
+            ("mL", 1e-6),
+            ("cm3", 1e-6),
+            ("cm³", 1e-6),
+            ("dm3", Liter),
+            ("L", Liter),
+            ("liter", Liter),
+            ("liters", Liter),
+            ("litre", Liter),
+            ("litres", Liter),
+            ("m3", 1),
+            ("m³", 1),
+            ("gal", Gal),
+            ("us gal", Gal),
+            ("gallon", Gal),
+            ("gallons", Gal),
+            ("liquid qt", Gal / 4),
+            ("liq qt", Gal / 4),
+            ("qt liquid", Gal / 4),
+            ("dry qt", 0.00110122094272),
+            ("qt dry", 0.00110122094272),
+            ("cu ft", 0.028316846592),
+            ("ft3", 0.028316846592),
+            ("ft³", 0.028316846592),
+            ("fl oz", Gal / 128)
+        ),
+        Ambiguous = Advice(
+            ("qt", "say which quart: dry qt (1.101 L) or liquid qt (0.946 L)"),
             ("quart", "say which quart: dry qt (1.101 L) or liquid qt (0.946 L)"),
-            ("quarts", "say which quart: dry qt (1.101 L) or liquid qt (0.946 L)")),
+            ("quarts", "say which quart: dry qt (1.101 L) or liquid qt (0.946 L)")
+        ),
     };
 
     /// <summary>Masses.</summary>
@@ -80,8 +136,14 @@ public static class QuantityKinds
         Name = "a mass",
         Expected = "a mass with its unit, such as 0.8 kg, 250 g or 2 lb 3 oz",
         Maximum = 100_000,
-        Words = Sorted(("mg", 1e-6), ("g", 1e-3), ("kg", 1), ("lb", 0.45359237), ("lbs", 0.45359237),
-            ("oz", 0.028349523125)),
+        Words = Sorted(
+            ("mg", 1e-6),
+            ("g", 1e-3),
+            ("kg", 1),
+            ("lb", 0.45359237),
+            ("lbs", 0.45359237),
+            ("oz", 0.028349523125)
+        ),
     };
 
     /// <summary>Points on the temperature scale.</summary>
@@ -91,8 +153,14 @@ public static class QuantityKinds
         Expected = "a temperature with its unit, such as 22 C or 72 F",
         Maximum = 473.15,
         Minimum = 173.15,
-        Words = [new("°C", 1, 273.15), new("°F", 5 / 9.0, 273.15 - 32 * 5 / 9.0), new("C", 1, 273.15),
-            new("F", 5 / 9.0, 273.15 - 32 * 5 / 9.0), new("K", 1)],
+        Words =
+        [
+            new("°C", 1, 273.15),
+            new("°F", 5 / 9.0, 273.15 - 32 * 5 / 9.0),
+            new("C", 1, 273.15),
+            new("F", 5 / 9.0, 273.15 - 32 * 5 / 9.0),
+            new("K", 1),
+        ],
     };
 
     /// <summary>Differences of temperature.</summary>
@@ -119,8 +187,16 @@ public static class QuantityKinds
         Name = "a flow",
         Expected = "a flow with its unit, such as 90 mL/min",
         Maximum = 0.1,
-        Words = Sorted(("mL/min", 1e-6 / 60), ("mL/s", 1e-6), ("mL/h", 1e-6 / 3600), ("L/min", Liter / 60),
-            ("L/h", Liter / 3600), ("gal/h", Gal / 3600), ("gal/min", Gal / 60), ("fl oz/min", Gal / 128 / 60)),
+        Words = Sorted(
+            ("mL/min", 1e-6 / 60),
+            ("mL/s", 1e-6),
+            ("mL/h", 1e-6 / 3600),
+            ("L/min", Liter / 60),
+            ("L/h", Liter / 3600),
+            ("gal/h", Gal / 3600),
+            ("gal/min", Gal / 60),
+            ("fl oz/min", Gal / 128 / 60)
+        ),
     };
 
     /// <summary>Time spans.</summary>
@@ -129,8 +205,19 @@ public static class QuantityKinds
         Name = "a time span",
         Expected = "a time span with its unit, such as 20 s, 2 min, 12 h, 3 d or 6 weeks",
         Maximum = 100 * 365.25 * 86400,
-        Words = Sorted(("s", 1), ("sec", 1), ("min", 60), ("h", 3600), ("hour", 3600), ("hours", 3600), ("d", 86400),
-            ("day", 86400), ("days", 86400), ("week", 604800), ("weeks", 604800)),
+        Words = Sorted(
+            ("s", 1),
+            ("sec", 1),
+            ("min", 60),
+            ("h", 3600),
+            ("hour", 3600),
+            ("hours", 3600),
+            ("d", 86400),
+            ("day", 86400),
+            ("days", 86400),
+            ("week", 604800),
+            ("weeks", 604800)
+        ),
     };
 
     /// <summary>Electrical power.</summary>

@@ -2,12 +2,20 @@ using System.Globalization;
 
 namespace Litterfall.Domain.Quantities;
 
-/// <summary>Reads quantities as people write them: mixed inches, decimal comma or point, units of both worlds.</summary>
+/// <summary>
+/// Reads quantities as people write them: mixed inches, decimal comma or point, units of both worlds.
+/// </summary>
 public static class QuantityText
 {
     private static readonly Dictionary<char, double> VulgarFractions = new()
     {
-        ['½'] = 0.5, ['¼'] = 0.25, ['¾'] = 0.75, ['⅛'] = 0.125, ['⅜'] = 0.375, ['⅝'] = 0.625, ['⅞'] = 0.875,
+        ['½'] = 0.5,
+        ['¼'] = 0.25,
+        ['¾'] = 0.75,
+        ['⅛'] = 0.125,
+        ['⅜'] = 0.375,
+        ['⅝'] = 0.625,
+        ['⅞'] = 0.875,
     };
 
     /// <summary>Reads one quantity.</summary>
@@ -46,9 +54,10 @@ public static class QuantityText
         problem = "";
         if (si < kind.Minimum - 1e-12)
         {
-            problem = kind.Minimum == 0
-                ? $"'{text}' is negative; {kind.Name} cannot be"
-                : $"'{text}' is colder than anything a tank will meet";
+            problem =
+                kind.Minimum == 0
+                    ? $"'{text}' is negative; {kind.Name} cannot be"
+                    : $"'{text}' is colder than anything a tank will meet";
         }
         else if (si > kind.Maximum * (1 + 1e-12))
         {
@@ -60,12 +69,21 @@ public static class QuantityText
 
     /// <summary>Feet and inches, or pounds and ounces: the second term must be of a smaller unit.</summary>
     private static bool ReadSmallerTerm(
-        QuantityKind kind, ref Cursor cursor, double firstFactor, ref double si, out string problem)
+        QuantityKind kind,
+        ref Cursor cursor,
+        double firstFactor,
+        ref double si,
+        out string problem
+    )
     {
         var mixes = kind == QuantityKinds.Length || kind == QuantityKinds.Mass;
         var rest = cursor.Rest;
-        if (!mixes || !ReadTerm(kind, ref cursor, out var more, out var factor, out problem)
-            || factor >= firstFactor || !cursor.SkippedToEnd())
+        if (
+            !mixes
+            || !ReadTerm(kind, ref cursor, out var more, out var factor, out problem)
+            || factor >= firstFactor
+            || !cursor.SkippedToEnd()
+        )
         {
             problem = $"'{rest}' is left over after the first amount";
             return false;
@@ -77,7 +95,12 @@ public static class QuantityText
     }
 
     private static bool ReadTerm(
-        QuantityKind kind, ref Cursor cursor, out double si, out double factor, out string problem)
+        QuantityKind kind,
+        ref Cursor cursor,
+        out double si,
+        out double factor,
+        out string problem
+    )
     {
         si = factor = 0;
         if (!cursor.TryReadNumber(VulgarFractions, out var number, out problem))
@@ -99,7 +122,13 @@ public static class QuantityText
         return ReadBare(kind, ref cursor, number, out si, out problem);
     }
 
-    private static bool ReadBare(QuantityKind kind, ref Cursor cursor, double number, out double si, out string problem)
+    private static bool ReadBare(
+        QuantityKind kind,
+        ref Cursor cursor,
+        double number,
+        out double si,
+        out string problem
+    )
     {
         si = 0;
         problem = "";
@@ -153,7 +182,11 @@ public static class QuantityText
             }
 
             var next = at + word.Length;
-            if (char.IsLetter(word[^1]) && next < all.Length && (char.IsLetterOrDigit(all[next]) || all[next] == '/'))
+            if (
+                char.IsLetter(word[^1])
+                && next < all.Length
+                && (char.IsLetterOrDigit(all[next]) || all[next] == '/')
+            )
             {
                 return false;
             }
@@ -192,7 +225,12 @@ public static class QuantityText
         }
 
         private bool ReadAfterDigits(
-            string digits, double sign, Dictionary<char, double> vulgar, out double number, out string problem)
+            string digits,
+            double sign,
+            Dictionary<char, double> vulgar,
+            out double number,
+            out string problem
+        )
         {
             problem = "";
             number = 0;
@@ -240,7 +278,9 @@ public static class QuantityText
 
             if (mark == ',' && decimals.Length == 3 && digits.Length <= 3 && digits[0] != '0')
             {
-                problem = $"'{digits},{decimals}' could be {digits}{decimals} or {digits}.{decimals}; write one of them";
+                problem =
+                    $"'{digits},{decimals}' could be {digits}{decimals} or {digits}.{decimals}; write "
+                    + $"one of them";
                 return false;
             }
 

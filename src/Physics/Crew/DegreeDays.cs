@@ -27,7 +27,10 @@ public static class DegreeDays
     /// <returns>Days.</returns>
     /// <exception cref="ArgumentOutOfRangeException">K is not positive or T is not above T0.</exception>
     public static double DevelopmentDays(
-        double degreeDays, double thresholdCelsius, double temperatureCelsius)
+        double degreeDays,
+        double thresholdCelsius,
+        double temperatureCelsius
+    )
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(degreeDays);
         ArgumentOutOfRangeException.ThrowIfLessThanOrEqual(temperatureCelsius, thresholdCelsius);

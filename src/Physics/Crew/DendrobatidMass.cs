@@ -32,9 +32,10 @@ public static class DendrobatidMass
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(lengthMillimeters, 8.0);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(lengthMillimeters, 60.0);
-        double k = lengthMillimeters > LargeFrogMillimeters
-            ? LargeFrogGramsPerCubicMillimeter
-            : GramsPerCubicMillimeter;
+        double k =
+            lengthMillimeters > LargeFrogMillimeters
+                ? LargeFrogGramsPerCubicMillimeter
+                : GramsPerCubicMillimeter;
         return k * lengthMillimeters * lengthMillimeters * lengthMillimeters;
     }
 }

@@ -24,6 +24,7 @@ public static class Gillooly
         ArgumentOutOfRangeException.ThrowIfLessThan(temperatureKelvin, 273.0);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(temperatureKelvin, 313.0);
         return Math.Exp(Intercept - (ActivationKelvin / temperatureKelvin))
-            * Math.Pow(massGrams, MassExponent) / SecondsPerMinute;
+            * Math.Pow(massGrams, MassExponent)
+            / SecondsPerMinute;
     }
 }

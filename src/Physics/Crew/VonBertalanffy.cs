@@ -5,7 +5,10 @@ namespace Litterfall.Physics.Crew;
 /// <param name="RatePerDay">k, per day.</param>
 /// <param name="HeadStartDays">t0, days by which the curve starts before birth.</param>
 public readonly record struct VonBertalanffy(
-    double LargestMillimeters, double RatePerDay, double HeadStartDays)
+    double LargestMillimeters,
+    double RatePerDay,
+    double HeadStartDays
+)
 {
     /// <summary>
     /// Head width of female Atlantoscia floridana at 20 °C: 1.682, 0.00575, 59.13

@@ -7,7 +7,11 @@ namespace Litterfall.Physics.Floor;
 /// <param name="LoadAboveKilogramsPerSquareMeter">Soil and everything else resting on the layer,
 /// kg/m².</param>
 public readonly record struct AggregateLayer(
-    double DepthMeters, double BulkDensity, double VoidFraction, double LoadAboveKilogramsPerSquareMeter);
+    double DepthMeters,
+    double BulkDensity,
+    double VoidFraction,
+    double LoadAboveKilogramsPerSquareMeter
+);
 
 /// <summary>
 /// Whether water rising in a light drainage aggregate lifts it with the soil on top (Archimedes' principle).
@@ -57,11 +61,11 @@ public static class AggregateFlotation
     /// <param name="layer">The layer.</param>
     /// <returns>Ratio without unit.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
-    public static double SafetyRatioWhenFull(AggregateLayer layer)
-        => Weight(layer) / UpliftKilogramsPerSquareMeter(layer, layer.DepthMeters);
+    public static double SafetyRatioWhenFull(AggregateLayer layer) =>
+        Weight(layer) / UpliftKilogramsPerSquareMeter(layer, layer.DepthMeters);
 
-    private static double Weight(AggregateLayer layer)
-        => (layer.DepthMeters * layer.BulkDensity) + layer.LoadAboveKilogramsPerSquareMeter;
+    private static double Weight(AggregateLayer layer) =>
+        (layer.DepthMeters * layer.BulkDensity) + layer.LoadAboveKilogramsPerSquareMeter;
 
     private static void ThrowIfImpossible(AggregateLayer layer)
     {

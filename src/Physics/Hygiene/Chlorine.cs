@@ -67,9 +67,9 @@ public static class Chlorine
     /// <param name="sodiumHypochloritePercent">NaOCl, % w/v, 0 to 100.</param>
     /// <returns>Chlorine, mg/L as Cl2.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
-    public static double ChlorineMilligramsPerLiter(double sodiumHypochloritePercent)
-        => SodiumHypochloriteMilligramsPerLiter(sodiumHypochloritePercent)
-            * (Constants.ChlorineGramsPerMole / Constants.SodiumHypochloriteGramsPerMole);
+    public static double ChlorineMilligramsPerLiter(double sodiumHypochloritePercent) =>
+        SodiumHypochloriteMilligramsPerLiter(sodiumHypochloritePercent)
+        * (Constants.ChlorineGramsPerMole / Constants.SodiumHypochloriteGramsPerMole);
 
     /// <summary>Chlorine left after rinses that each carry a fixed share of liquid over, c · s^n.</summary>
     /// <param name="startMilligramsPerLiter">Chlorine in the bath, mg/L, 0 or more.</param>
@@ -80,7 +80,10 @@ public static class Chlorine
     /// side.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
     public static double AfterRinsesMilligramsPerLiter(
-        double startMilligramsPerLiter, double carryOverShare, int rinses)
+        double startMilligramsPerLiter,
+        double carryOverShare,
+        int rinses
+    )
     {
         ArgumentOutOfRangeException.ThrowIfNegative(startMilligramsPerLiter);
         ThrowIfNotShare(carryOverShare, nameof(carryOverShare));
@@ -98,8 +101,10 @@ public static class Chlorine
     public static double ThiosulfateMilligrams(double chlorineMilligrams)
     {
         ArgumentOutOfRangeException.ThrowIfNegative(chlorineMilligrams);
-        return chlorineMilligrams * ThiosulfatePerChlorine
-            * Constants.ThiosulfatePentahydrateGramsPerMole / Constants.ChlorineGramsPerMole;
+        return chlorineMilligrams
+            * ThiosulfatePerChlorine
+            * Constants.ThiosulfatePentahydrateGramsPerMole
+            / Constants.ChlorineGramsPerMole;
     }
 
     /// <summary>

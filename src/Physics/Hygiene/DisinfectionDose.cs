@@ -49,23 +49,33 @@ public sealed record DisinfectionDose
     /// Chytrid fungus Batrachochytrium dendrobatidis: 0.12 % NaOCl killed all at 30 s and longer, 0.03 % at
     /// 15 min (Becker and Gratwicke 2017, PLoS ONE 12:e0176439, abstract read; one isolate, clean water).
     /// </summary>
-    public static DisinfectionDose Chytrid { get; } = new(
-        "Batrachochytrium dendrobatidis",
-        DoseBasis.SodiumHypochloritePercent,
-        [new(0.12, 30.0, true), new(0.03, 900.0, true)]);
+    public static DisinfectionDose Chytrid { get; } =
+        new(
+            "Batrachochytrium dendrobatidis",
+            DoseBasis.SodiumHypochloritePercent,
+            [new(0.12, 30.0, true), new(0.03, 900.0, true)]
+        );
 
     /// <summary>
     /// Ranavirus: bleach at 3 % and 5 % worked at 1 and 5 min, at 0.2 % and 1 % it did not (Bryan et al.
     /// 2009, Dis. Aquat. Org. 84:89, abstract read). The abstract gives no basis; product by volume is the
     /// careful reading for household bleach, and a product weaker than the usual 5 to 8 % is not covered.
     /// </summary>
-    public static DisinfectionDose Ranavirus { get; } = new(
-        "Ranavirus",
-        DoseBasis.ProductVolumePercent,
-        [
-            new(3.0, 60.0, true), new(3.0, 300.0, true), new(5.0, 60.0, true), new(5.0, 300.0, true),
-            new(0.2, 60.0, false), new(0.2, 300.0, false), new(1.0, 60.0, false), new(1.0, 300.0, false),
-        ]);
+    public static DisinfectionDose Ranavirus { get; } =
+        new(
+            "Ranavirus",
+            DoseBasis.ProductVolumePercent,
+            [
+                new(3.0, 60.0, true),
+                new(3.0, 300.0, true),
+                new(5.0, 60.0, true),
+                new(5.0, 300.0, true),
+                new(0.2, 60.0, false),
+                new(0.2, 300.0, false),
+                new(1.0, 60.0, false),
+                new(1.0, 300.0, false),
+            ]
+        );
 
     /// <summary>Name of the pathogen.</summary>
     public string Pathogen { get; }
@@ -85,14 +95,20 @@ public sealed record DisinfectionDose
         var verdict = DoseVerdict.NotShown;
         foreach (DoseTrial trial in trials)
         {
-            if (trial.KilledAll && strengthPercent >= trial.StrengthPercent
-                && contactSeconds >= trial.ContactSeconds)
+            if (
+                trial.KilledAll
+                && strengthPercent >= trial.StrengthPercent
+                && contactSeconds >= trial.ContactSeconds
+            )
             {
                 return DoseVerdict.Sufficient;
             }
 
-            if (!trial.KilledAll && strengthPercent <= trial.StrengthPercent
-                && contactSeconds <= trial.ContactSeconds)
+            if (
+                !trial.KilledAll
+                && strengthPercent <= trial.StrengthPercent
+                && contactSeconds <= trial.ContactSeconds
+            )
             {
                 verdict = DoseVerdict.ShownToFail;
             }
@@ -112,8 +128,11 @@ public sealed record DisinfectionDose
         double? least = null;
         foreach (DoseTrial trial in trials)
         {
-            if (trial.KilledAll && trial.ContactSeconds <= contactSeconds
-                && (least is null || trial.StrengthPercent < least))
+            if (
+                trial.KilledAll
+                && trial.ContactSeconds <= contactSeconds
+                && (least is null || trial.StrengthPercent < least)
+            )
             {
                 least = trial.StrengthPercent;
             }

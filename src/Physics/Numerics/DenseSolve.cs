@@ -55,8 +55,10 @@ public static class DenseSolve
 
         for (int k = column; k < n; k++)
         {
-            (matrix[(column * n) + k], matrix[(best * n) + k]) =
-                (matrix[(best * n) + k], matrix[(column * n) + k]);
+            (matrix[(column * n) + k], matrix[(best * n) + k]) = (
+                matrix[(best * n) + k],
+                matrix[(column * n) + k]
+            );
         }
 
         (right[column], right[best]) = (right[best], right[column]);

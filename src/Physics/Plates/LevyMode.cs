@@ -73,12 +73,16 @@ internal readonly struct LevyMode
         ModeValue strip = Strip(alpha, yMeters, load);
         return new ModeValue(
             strip.Value + ((bottom + (bottomEta * eta)) * low) + ((top + (topZeta * zeta)) * high),
-            strip.First + ((bottomEta - bottom - (bottomEta * eta)) * low)
+            strip.First
+                + ((bottomEta - bottom - (bottomEta * eta)) * low)
                 - ((topZeta - top - (topZeta * zeta)) * high),
-            strip.Second + ((bottom - (2.0 * bottomEta) + (bottomEta * eta)) * low)
+            strip.Second
+                + ((bottom - (2.0 * bottomEta) + (bottomEta * eta)) * low)
                 + ((top - (2.0 * topZeta) + (topZeta * zeta)) * high),
-            strip.Third + (((3.0 * bottomEta) - bottom - (bottomEta * eta)) * low)
-                - (((3.0 * topZeta) - top - (topZeta * zeta)) * high));
+            strip.Third
+                + (((3.0 * bottomEta) - bottom - (bottomEta * eta)) * low)
+                - (((3.0 * topZeta) - top - (topZeta * zeta)) * high)
+        );
     }
 
     private static ModeValue EndTerm(int term, double eta, double length)

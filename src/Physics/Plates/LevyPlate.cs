@@ -38,7 +38,11 @@ public static class LevyPlate
     /// <returns>Moments in N (N·m per m) and deflection in m.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A size, a knot or the point is out of range.</exception>
     public static PlateMoments At(
-        PlatePane pane, ReadOnlySpan<PressureKnot> load, double xMeters, double yMeters)
+        PlatePane pane,
+        ReadOnlySpan<PressureKnot> load,
+        double xMeters,
+        double yMeters
+    )
     {
         pane.ThrowIfImpossible(nameof(pane));
         ThrowIfOutside(xMeters, pane.WidthMeters, nameof(xMeters));
@@ -93,14 +97,17 @@ public static class LevyPlate
     /// <exception cref="ArgumentOutOfRangeException">A size, a knot or the allowable stress is out of
     /// range.</exception>
     public static double ThicknessNeeded(
-        PlatePane pane, ReadOnlySpan<PressureKnot> load, double allowablePascals)
+        PlatePane pane,
+        ReadOnlySpan<PressureKnot> load,
+        double allowablePascals
+    )
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(allowablePascals);
         return pane.ThicknessMeters * Math.Sqrt(Solve(pane, load).LargestStressPascals / allowablePascals);
     }
 
-    private static double WaterStress(PlatePane pane, double depthMeters)
-        => Solve(pane, PlateLoad.Water(depthMeters)).LargestStressPascals;
+    private static double WaterStress(PlatePane pane, double depthMeters) =>
+        Solve(pane, PlateLoad.Water(depthMeters)).LargestStressPascals;
 
     private static void ThrowIfOutside(double value, double size, string name)
     {
@@ -118,7 +125,11 @@ public static class LevyPlate
 /// <param name="TwistNewtons">Mxy, twisting, N·m per m.</param>
 /// <param name="DeflectionMeters">Deflection in the direction of the pressure, m.</param>
 public readonly record struct PlateMoments(
-    double AcrossNewtons, double UpNewtons, double TwistNewtons, double DeflectionMeters)
+    double AcrossNewtons,
+    double UpNewtons,
+    double TwistNewtons,
+    double DeflectionMeters
+)
 {
     /// <summary>The principal moment of larger magnitude, N·m per m, as a magnitude.</summary>
     public double LargestPrincipalNewtons

@@ -50,7 +50,13 @@ internal sealed class LevyScan
         (double deflection, double deflectionY) = LargestDeflection();
         double perMoment = 6.0 / (pane.ThicknessMeters * pane.ThicknessMeters);
         return new PlateResult(
-            perMoment * best.Moment, best.X, best.Y, perMoment * topEdgeMoment, deflection, deflectionY);
+            perMoment * best.Moment,
+            best.X,
+            best.Y,
+            perMoment * topEdgeMoment,
+            deflection,
+            deflectionY
+        );
     }
 
     public PlateMoments At(double x, double y)
@@ -75,7 +81,9 @@ internal sealed class LevyScan
             {
                 int start = i * modes.Length;
                 PlateMoments sum = Sum(
-                    sines.AsSpan(start, modes.Length), cosines.AsSpan(start, modes.Length));
+                    sines.AsSpan(start, modes.Length),
+                    cosines.AsSpan(start, modes.Length)
+                );
                 double moment = sum.LargestPrincipalNewtons;
                 rowBest = Math.Max(rowBest, moment);
                 best = moment > best.Moment ? new Spot(XOf(i), y, moment) : best;
@@ -185,7 +193,9 @@ internal sealed class LevyScan
 
     private PlateMoments Sum(ReadOnlySpan<double> sines, ReadOnlySpan<double> cosines)
     {
-        double mx = 0.0, my = 0.0, mxy = 0.0;
+        double mx = 0.0,
+            my = 0.0,
+            mxy = 0.0;
         for (int k = 0; k < sines.Length; k++)
         {
             mx += across[k] * sines[k];

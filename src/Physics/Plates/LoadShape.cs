@@ -23,8 +23,10 @@ internal readonly struct LoadShape
     {
         ThrowIfImpossible(load, heightMeters);
         var steps = new List<LoadStep>(load.Length);
-        double startValue = 0.0, startSlope = 0.0, slopeBefore = 0.0;
-        for (int first = 0; first < load.Length;)
+        double startValue = 0.0,
+            startSlope = 0.0,
+            slopeBefore = 0.0;
+        for (int first = 0; first < load.Length; )
         {
             int last = LastAtSameHeight(load, first);
             bool ends = last == load.Length - 1;
@@ -70,7 +72,10 @@ internal readonly struct LoadShape
             if (!(knot.YMeters >= previous && knot.YMeters <= heightMeters) || !double.IsFinite(knot.Pascals))
             {
                 throw new ArgumentOutOfRangeException(
-                    nameof(load), knot, "Knots must rise from the bottom edge to at most the top edge.");
+                    nameof(load),
+                    knot,
+                    "Knots must rise from the bottom edge to at most the top edge."
+                );
             }
 
             previous = knot.YMeters;

@@ -12,7 +12,11 @@ namespace Litterfall.Physics.Plates;
 /// Earth pressure coefficient at rest K0, 0 to 1; 1 − sin φ of Jaky (1944), about 0.5 (recalled).
 /// </param>
 public readonly record struct WetSoil(
-    double SoilHeightMeters, double WaterTableMeters, double BulkDensity, double RestCoefficient = 0.5);
+    double SoilHeightMeters,
+    double WaterTableMeters,
+    double BulkDensity,
+    double RestCoefficient = 0.5
+);
 
 /// <summary>Pressure lines over the height of a pane, as knots for <see cref="LevyPlate"/>.</summary>
 public static class PlateLoad
@@ -68,8 +72,8 @@ public static class PlateLoad
 
     private static double Pressure(WetSoil soil, double y)
     {
-        double pore = Constants.WaterDensity * Constants.StandardGravity
-            * Math.Max(0.0, soil.WaterTableMeters - y);
+        double pore =
+            Constants.WaterDensity * Constants.StandardGravity * Math.Max(0.0, soil.WaterTableMeters - y);
         double total = soil.BulkDensity * Constants.StandardGravity * (soil.SoilHeightMeters - y);
         return (soil.RestCoefficient * Math.Max(0.0, total - pore)) + pore;
     }
@@ -78,8 +82,8 @@ public static class PlateLoad
     private static double GrainStressZero(WetSoil soil)
     {
         double lighter = Constants.WaterDensity - soil.BulkDensity;
-        double shortfall = (Constants.WaterDensity * soil.WaterTableMeters)
-            - (soil.BulkDensity * soil.SoilHeightMeters);
+        double shortfall =
+            (Constants.WaterDensity * soil.WaterTableMeters) - (soil.BulkDensity * soil.SoilHeightMeters);
         return lighter > 0.0 ? shortfall / lighter : 0.0;
     }
 
@@ -88,7 +92,10 @@ public static class PlateLoad
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(soil.SoilHeightMeters, nameof(soil));
         ArgumentOutOfRangeException.ThrowIfNegative(soil.WaterTableMeters, nameof(soil));
         ArgumentOutOfRangeException.ThrowIfGreaterThan(
-            soil.WaterTableMeters, soil.SoilHeightMeters, nameof(soil));
+            soil.WaterTableMeters,
+            soil.SoilHeightMeters,
+            nameof(soil)
+        );
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(soil.BulkDensity, nameof(soil));
         ArgumentOutOfRangeException.ThrowIfNegative(soil.RestCoefficient, nameof(soil));
         ArgumentOutOfRangeException.ThrowIfGreaterThan(soil.RestCoefficient, 1.0, nameof(soil));

@@ -28,7 +28,8 @@ public readonly record struct PlatePane(
     double ThicknessMeters,
     double YoungsModulusPascals,
     double PoissonRatio,
-    PlateEdge Top)
+    PlateEdge Top
+)
 {
     // EN 572-1 (recalled): E = 70 GPa, density 2500 kg/m³. Published Poisson's ratios of soda-lime glass run
     // from 0.20 to 0.23; 0.22 is the middle one and moves the stress by less than 2 %.
@@ -37,7 +38,10 @@ public readonly record struct PlatePane(
 
     /// <summary>Bending stiffness E t³ / (12 (1 − ν²)), N·m.</summary>
     public double StiffnessNewtonMeters =>
-        YoungsModulusPascals * ThicknessMeters * ThicknessMeters * ThicknessMeters
+        YoungsModulusPascals
+        * ThicknessMeters
+        * ThicknessMeters
+        * ThicknessMeters
         / (12.0 * (1.0 - (PoissonRatio * PoissonRatio)));
 
     /// <summary>A pane of soda-lime float glass: E = 70 GPa, ν = 0.22 (EN 572-1, recalled).</summary>
@@ -47,9 +51,11 @@ public readonly record struct PlatePane(
     /// <param name="top">How the top edge is held.</param>
     /// <returns>The pane.</returns>
     public static PlatePane Glass(
-        double widthMeters, double heightMeters, double thicknessMeters, PlateEdge top)
-        => new(
-            widthMeters, heightMeters, thicknessMeters, GlassYoungsModulusPascals, GlassPoissonRatio, top);
+        double widthMeters,
+        double heightMeters,
+        double thicknessMeters,
+        PlateEdge top
+    ) => new(widthMeters, heightMeters, thicknessMeters, GlassYoungsModulusPascals, GlassPoissonRatio, top);
 
     internal void ThrowIfImpossible(string parameter)
     {
@@ -88,7 +94,8 @@ public readonly record struct PlateResult(
     double StressYMeters,
     double TopEdgeStressPascals,
     double LargestDeflectionMeters,
-    double DeflectionYMeters)
+    double DeflectionYMeters
+)
 {
     /// <summary>
     /// Whether linear theory may be trusted: deflection below half the thickness. Above it the pane is
@@ -96,6 +103,6 @@ public readonly record struct PlateResult(
     /// </summary>
     /// <param name="thicknessMeters">Thickness of the pane, m, above 0.</param>
     /// <returns>True when the deflection is below half the thickness.</returns>
-    public bool IsWithinLinearRange(double thicknessMeters)
-        => LargestDeflectionMeters < 0.5 * thicknessMeters;
+    public bool IsWithinLinearRange(double thicknessMeters) =>
+        LargestDeflectionMeters < 0.5 * thicknessMeters;
 }

@@ -27,7 +27,9 @@ public static class PressedSpot
         double shortSide = Math.Min(pane.WidthMeters, pane.HeightMeters);
         double longSide = Math.Max(pane.WidthMeters, pane.HeightMeters);
         double spread = (1.0 + pane.PoissonRatio) * Math.Log(2.0 * shortSide / (Math.PI * discRadiusMeters));
-        return 3.0 * forceNewtons / (2.0 * Math.PI * pane.ThicknessMeters * pane.ThicknessMeters)
+        return 3.0
+            * forceNewtons
+            / (2.0 * Math.PI * pane.ThicknessMeters * pane.ThicknessMeters)
             * (spread + Beta(longSide / shortSide));
     }
 

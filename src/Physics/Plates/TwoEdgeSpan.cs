@@ -27,11 +27,17 @@ public static class TwoEdgeSpan
     /// <returns>Deflection, m.</returns>
     /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
     public static double DeflectionMeters(
-        double loadPascals, double spanMeters, double thicknessMeters, double youngsModulusPascals)
+        double loadPascals,
+        double spanMeters,
+        double thicknessMeters,
+        double youngsModulusPascals
+    )
     {
         ThrowIfImpossible(loadPascals, spanMeters, thicknessMeters);
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(youngsModulusPascals);
-        return 5.0 * loadPascals * Math.Pow(spanMeters, 4.0)
+        return 5.0
+            * loadPascals
+            * Math.Pow(spanMeters, 4.0)
             / (32.0 * youngsModulusPascals * Math.Pow(thicknessMeters, 3.0));
     }
 

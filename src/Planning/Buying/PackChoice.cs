@@ -2,16 +2,21 @@ using System.Collections.Immutable;
 
 namespace Litterfall.Planning.Buying;
 
-/// <summary>A pack on offer: its usable liters and its price, in whole cents, from a number of packs on.</summary>
+/// <summary>
+/// A pack on offer: its usable liters and its price, in whole cents, from a number of packs on.
+/// </summary>
 /// <param name="Name">Key of the pack.</param>
 /// <param name="Litres">Usable loose liters.</param>
 /// <param name="Tiers">All-units price tiers, lowest number first; the first starts at 1.</param>
 public sealed record PackOffer(string Name, double Litres, ImmutableArray<PackTier> Tiers)
 {
     /// <summary>An offer without breaks.</summary>
-    public static PackOffer Flat(string name, double litres, long cents) => new(name, litres, [new(1, cents)]);
+    public static PackOffer Flat(string name, double litres, long cents) =>
+        new(name, litres, [new(1, cents)]);
 
-    /// <summary>Price of so many packs in cents: the price of the highest tier reached applies to all.</summary>
+    /// <summary>
+    /// Price of so many packs in cents: the price of the highest tier reached applies to all.
+    /// </summary>
     public long Cents(int packs)
     {
         var each = 0L;
@@ -45,7 +50,8 @@ public sealed record PackSet(ImmutableArray<PackLine> Lines, long Cents, double 
 }
 
 /// <summary>
-/// Exact choice of packs for one material by depth-first search; the bound is the cheapest price per liter still
+/// Exact choice of packs for one material by depth-first search; the bound is the cheapest price per liter
+/// still
 /// on offer.
 /// </summary>
 public static class PackChoice
@@ -75,13 +81,22 @@ public static class PackChoice
         private readonly int[] counts;
         private long nodes;
         private int[]? best;
-        private (long Cents, double Left, int Packs) bestRank = (long.MaxValue, double.MaxValue, int.MaxValue);
+        private (long Cents, double Left, int Packs) bestRank = (
+            long.MaxValue,
+            double.MaxValue,
+            int.MaxValue
+        );
 
         public Search(double needLitres, PackOffer[] offers)
         {
             need = needLitres;
-            this.offers = [.. offers.OrderBy(PerLitre).ThenByDescending(o => o.Litres)
-                .ThenBy(o => o.Name, StringComparer.Ordinal)];
+            this.offers =
+            [
+                .. offers
+                    .OrderBy(PerLitre)
+                    .ThenByDescending(o => o.Litres)
+                    .ThenBy(o => o.Name, StringComparer.Ordinal),
+            ];
             counts = new int[offers.Length];
             cheapestAfter = new double[offers.Length + 1];
             cheapestAfter[^1] = double.PositiveInfinity;
@@ -94,9 +109,15 @@ public static class PackChoice
         public PackSet Run()
         {
             Descend(0, need, 0);
-            var lines = offers.Select((offer, i) => new PackLine(offer, best![i])).Where(line => line.Packs > 0);
-            return new PackSet([.. lines.OrderByDescending(line => line.Offer.Litres)], bestRank.Cents,
-                bestRank.Left, nodes < MostNodes);
+            var lines = offers
+                .Select((offer, i) => new PackLine(offer, best![i]))
+                .Where(line => line.Packs > 0);
+            return new PackSet(
+                [.. lines.OrderByDescending(line => line.Offer.Litres)],
+                bestRank.Cents,
+                bestRank.Left,
+                nodes < MostNodes
+            );
         }
 
         private static double PerLitre(PackOffer offer) => offer.Tiers.Min(t => t.CentsEach) / offer.Litres;
@@ -109,7 +130,11 @@ public static class PackChoice
                 return;
             }
 
-            if (at == offers.Length || ++nodes > MostNodes || cents + rest * cheapestAfter[at] > bestRank.Cents + 1e-6)
+            if (
+                at == offers.Length
+                || ++nodes > MostNodes
+                || cents + rest * cheapestAfter[at] > bestRank.Cents + 1e-6
+            )
             {
                 return;
             }
@@ -139,7 +164,8 @@ public static class PackChoice
         private void Keep(double left, long cents)
         {
             var rank = (cents, left < Tolerance ? 0 : left, counts.Sum());
-            var better = rank.cents != bestRank.Cents ? rank.cents < bestRank.Cents
+            var better =
+                rank.cents != bestRank.Cents ? rank.cents < bestRank.Cents
                 : Math.Abs(rank.Item2 - bestRank.Left) > Tolerance ? rank.Item2 < bestRank.Left
                 : rank.Item3 < bestRank.Packs;
             if (better)

@@ -21,10 +21,16 @@ public sealed record Purchase(SupplierOffer Offer, int Packs, long Cents);
 /// <param name="TotalCents">Goods and deliveries.</param>
 /// <param name="BoundCents">No basket costs less.</param>
 /// <param name="IsProved">True when total and bound meet.</param>
-public sealed record Basket(ImmutableArray<Purchase> Purchases, long TotalCents, long BoundCents, bool IsProved);
+public sealed record Basket(
+    ImmutableArray<Purchase> Purchases,
+    long TotalCents,
+    long BoundCents,
+    bool IsProved
+);
 
 /// <summary>
-/// Which packs from which suppliers: all-units price tiers, delivery charges, free delivery and smallest orders,
+/// Which packs from which suppliers: all-units price tiers, delivery charges, free delivery and smallest
+/// orders,
 /// as an integer program solved to proof (one worker, fixed seed, deterministic limit).
 /// </summary>
 public static class SupplierChoice
@@ -34,8 +40,10 @@ public static class SupplierChoice
     /// <param name="terms">Suppliers.</param>
     /// <param name="offers">Their packs.</param>
     public static Basket? Cheapest(
-        IReadOnlyDictionary<string, double> needLitres, IReadOnlyCollection<SupplierTerms> terms,
-        IReadOnlyCollection<SupplierOffer> offers)
+        IReadOnlyDictionary<string, double> needLitres,
+        IReadOnlyCollection<SupplierTerms> terms,
+        IReadOnlyCollection<SupplierOffer> offers
+    )
     {
         var program = new Program(needLitres, terms, offers);
         return program.Solve();
@@ -50,8 +58,10 @@ public static class SupplierChoice
         private readonly Dictionary<string, List<LinearExpr>> spend = new(StringComparer.Ordinal);
 
         public Program(
-            IReadOnlyDictionary<string, double> need, IReadOnlyCollection<SupplierTerms> terms,
-            IReadOnlyCollection<SupplierOffer> offers)
+            IReadOnlyDictionary<string, double> need,
+            IReadOnlyCollection<SupplierTerms> terms,
+            IReadOnlyCollection<SupplierOffer> offers
+        )
         {
             foreach (var supplier in terms)
             {
@@ -65,8 +75,11 @@ public static class SupplierChoice
 
             foreach (var (material, litres) in need.Where(n => n.Value > 0))
             {
-                var cover = choices.Where(c => c.Offer.Material == material)
-                    .Select(c => (LinearExpr)(c.Packs * (long)Math.Floor(c.Offer.Pack.Litres * LitresScale + 1e-6)));
+                var cover = choices
+                    .Where(c => c.Offer.Material == material)
+                    .Select(c =>
+                        (LinearExpr)(c.Packs * (long)Math.Floor(c.Offer.Pack.Litres * LitresScale + 1e-6))
+                    );
                 model.Add(LinearExpr.Sum(cover) >= (long)Math.Ceiling(litres * LitresScale - 1e-6));
             }
 
@@ -90,11 +103,17 @@ public static class SupplierChoice
                 return null;
             }
 
-            var purchases = choices.Select(c => (c.Offer, c.Tier, Packs: (int)solver.Value(c.Packs)))
+            var purchases = choices
+                .Select(c => (c.Offer, c.Tier, Packs: (int)solver.Value(c.Packs)))
                 .Where(c => c.Packs > 0)
-                .Select(c => new Purchase(c.Offer, c.Packs, c.Packs * c.Tier.CentsEach)).ToImmutableArray();
-            return new Basket(purchases, (long)Math.Round(solver.ObjectiveValue),
-                (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6), status == CpSolverStatus.Optimal);
+                .Select(c => new Purchase(c.Offer, c.Packs, c.Packs * c.Tier.CentsEach))
+                .ToImmutableArray();
+            return new Basket(
+                purchases,
+                (long)Math.Round(solver.ObjectiveValue),
+                (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6),
+                status == CpSolverStatus.Optimal
+            );
         }
 
         private void AddOffer(SupplierOffer offer, double need)

@@ -12,16 +12,22 @@ public sealed record CutPart
 {
     /// <summary>What it is: barrier, lid, vent-mesh, background, grid or strip.</summary>
     public required string Part { get; init; }
+
     /// <summary>Catalog key of the material.</summary>
     public required string Material { get; init; }
+
     /// <summary>Pieces per box.</summary>
     public required Figure Count { get; init; }
+
     /// <summary>Longer statement of the size along the front, or across.</summary>
     public required Figure Length { get; init; }
+
     /// <summary>The other edge.</summary>
     public required Figure Width { get; init; }
+
     /// <summary>Thickness of a sheet; null for mesh.</summary>
     public Figure? Thickness { get; init; }
+
     /// <summary>How it is cut and fitted.</summary>
     public required string Note { get; init; }
 }
@@ -34,24 +40,44 @@ public static class CutList
     private static Citation Habit(string place) => new("common-practice", place, Provenance.CommonPractice);
 
     /// <summary>Clearance of a flat barrier, over both edges together.</summary>
-    public static readonly Figure BarrierClearance = Figure.Given("clearance of a flat barrier", 0.002, Units.Millimeter,
-        Habit("no source; a flat barrier is cut 0 to 2 mm smaller than the inside"));
+    public static readonly Figure BarrierClearance = Figure.Given(
+        "clearance of a flat barrier",
+        0.002,
+        Units.Millimeter,
+        Habit("no source; a flat barrier is cut 0 to 2 mm smaller than the inside")
+    );
 
     /// <summary>Clearance on each side of an inset lid.</summary>
-    public static readonly Figure LidClearance = Figure.Given("lid clearance on each side", 0.002, Units.Millimeter,
-        Habit("no source; a lid is 3 to 4 mm smaller than the opening in each direction"));
+    public static readonly Figure LidClearance = Figure.Given(
+        "lid clearance on each side",
+        0.002,
+        Units.Millimeter,
+        Habit("no source; a lid is 3 to 4 mm smaller than the opening in each direction")
+    );
 
     /// <summary>Extra on each side of a vent mesh, trimmed after fitting.</summary>
-    public static readonly Figure VentAllowance = Figure.Given("mesh allowance on each side", 0.025, Units.Millimeter,
-        Habit("no source; 25 to 30 mm on each side, trimmed after"));
+    public static readonly Figure VentAllowance = Figure.Given(
+        "mesh allowance on each side",
+        0.025,
+        Units.Millimeter,
+        Habit("no source; 25 to 30 mm on each side, trimmed after")
+    );
 
     /// <summary>Clearance of a background panel per axis.</summary>
-    public static readonly Figure PanelClearance = Figure.Given("panel clearance per axis", 0.003, Units.Millimeter,
-        Habit("no source; panels are cut 2 to 3 mm smaller per axis"));
+    public static readonly Figure PanelClearance = Figure.Given(
+        "panel clearance per axis",
+        0.003,
+        Units.Millimeter,
+        Habit("no source; panels are cut 2 to 3 mm smaller per axis")
+    );
 
     /// <summary>Play of a raised grid per axis.</summary>
-    public static readonly Figure GridClearance = Figure.Given("grid clearance per axis", 0.003, Units.Millimeter,
-        Habit("no source; as for panels"));
+    public static readonly Figure GridClearance = Figure.Given(
+        "grid clearance per axis",
+        0.003,
+        Units.Millimeter,
+        Habit("no source; as for panels")
+    );
 
     /// <summary>All parts of one box.</summary>
     public static ImmutableArray<CutPart> Of(CheckedDesign design, BoxGeometry box)
@@ -72,8 +98,16 @@ public static class CutList
     {
         if (design.Find("floor.drainage.grid") is { } grid)
         {
-            parts.Add(Part("grid", grid.Key, design, Fit("grid length", box.OpenLength - GridClearance),
-                Fit("grid depth", box.OpenDepth - GridClearance), "rests on feet; round the corners"));
+            parts.Add(
+                Part(
+                    "grid",
+                    grid.Key,
+                    design,
+                    Fit("grid length", box.OpenLength - GridClearance),
+                    Fit("grid depth", box.OpenDepth - GridClearance),
+                    "rests on feet; round the corners"
+                )
+            );
         }
 
         if (design.Design.Floor.Barrier is not { } barrier)
@@ -85,13 +119,29 @@ public static class CutList
         if (barrier.Upturn is { Si: > 0 } typed)
         {
             var upturn = design.Figure("floor.barrier.upturn", "upturn", typed, Units.Millimeter);
-            parts.Add(Part("barrier", key, design, Fit("barrier length", box.OpenLength + Two * upturn),
-                Fit("barrier depth", box.OpenDepth + Two * upturn), "upturn on all four edges, silicone spots every 10 cm"));
+            parts.Add(
+                Part(
+                    "barrier",
+                    key,
+                    design,
+                    Fit("barrier length", box.OpenLength + Two * upturn),
+                    Fit("barrier depth", box.OpenDepth + Two * upturn),
+                    "upturn on all four edges, silicone spots every 10 cm"
+                )
+            );
             return;
         }
 
-        parts.Add(Part("barrier", key, design, Fit("barrier length", box.OpenLength - BarrierClearance),
-            Fit("barrier depth", box.OpenDepth - BarrierClearance), "flat; no gap over 2 mm, sealed around a drain tube"));
+        parts.Add(
+            Part(
+                "barrier",
+                key,
+                design,
+                Fit("barrier length", box.OpenLength - BarrierClearance),
+                Fit("barrier depth", box.OpenDepth - BarrierClearance),
+                "flat; no gap over 2 mm, sealed around a drain tube"
+            )
+        );
     }
 
     private static void AddLid(CheckedDesign design, BoxGeometry box, ImmutableArray<CutPart>.Builder parts)
@@ -102,26 +152,62 @@ public static class CutList
         }
 
         var entry = design.Entry("lid.material");
-        var strip = lid.Strip is { } s ? design.Figure("lid.strip", "strip for hoses and cables", s, Units.Millimeter) : null;
+        var strip = lid.Strip is { } s
+            ? design.Figure("lid.strip", "strip for hoses and cables", s, Units.Millimeter)
+            : null;
         var depth = strip is null ? box.OpeningDepth : box.OpeningDepth - strip;
-        var thickness = lid.Thickness is { } t ? design.Figure("lid.thickness", "lid thickness", t, Units.Millimeter) : null;
+        var thickness = lid.Thickness is { } t
+            ? design.Figure("lid.thickness", "lid thickness", t, Units.Millimeter)
+            : null;
         if (lid.Overlap is { } o)
         {
             var overlap = design.Figure("lid.overlap", "overlap on each side", o, Units.Millimeter);
-            parts.Add(Part("lid", entry.Key, design, Fit("lid length", box.OpeningLength + Two * overlap),
-                Fit("lid depth", depth + Two * overlap), "lies on the rim; seam the edges") with { Thickness = thickness });
+            parts.Add(
+                Part(
+                    "lid",
+                    entry.Key,
+                    design,
+                    Fit("lid length", box.OpeningLength + Two * overlap),
+                    Fit("lid depth", depth + Two * overlap),
+                    "lies on the rim; seam the edges"
+                ) with
+                {
+                    Thickness = thickness,
+                }
+            );
         }
         else
         {
-            var gap = lid.Gap is { } g ? design.Figure("lid.gap", "lid clearance on each side", g, Units.Millimeter) : LidClearance;
-            parts.Add(Part("lid", entry.Key, design, Fit("lid length", box.OpeningLength - Two * gap),
-                Fit("lid depth", depth - Two * gap), "set into the opening; polish edges that are touched") with { Thickness = thickness });
+            var gap = lid.Gap is { } g
+                ? design.Figure("lid.gap", "lid clearance on each side", g, Units.Millimeter)
+                : LidClearance;
+            parts.Add(
+                Part(
+                    "lid",
+                    entry.Key,
+                    design,
+                    Fit("lid length", box.OpeningLength - Two * gap),
+                    Fit("lid depth", depth - Two * gap),
+                    "set into the opening; polish edges that are touched"
+                ) with
+                {
+                    Thickness = thickness,
+                }
+            );
         }
 
         if (strip is not null)
         {
-            parts.Add(Part("strip", "acrylic-sheet", design, Fit("strip length", box.OpeningLength - Two * LidClearance),
-                strip, "plastic strip for hoses and cables, taped or latched"));
+            parts.Add(
+                Part(
+                    "strip",
+                    "acrylic-sheet",
+                    design,
+                    Fit("strip length", box.OpeningLength - Two * LidClearance),
+                    strip,
+                    "plastic strip for hoses and cables, taped or latched"
+                )
+            );
         }
     }
 
@@ -135,11 +221,23 @@ public static class CutList
 
         var length = design.Figure($"vents[{i}].length", "vent length", vent.Length.Value, Units.Millimeter);
         var width = design.Figure($"vents[{i}].width", "vent width", vent.Width.Value, Units.Millimeter);
-        parts.Add(Part("vent-mesh", mesh.Key, design, Fit("mesh length", length + Two * VentAllowance),
-            Fit("mesh width", width + Two * VentAllowance), "trim after fitting"));
+        parts.Add(
+            Part(
+                "vent-mesh",
+                mesh.Key,
+                design,
+                Fit("mesh length", length + Two * VentAllowance),
+                Fit("mesh width", width + Two * VentAllowance),
+                "trim after fitting"
+            )
+        );
     }
 
-    private static void AddBackground(CheckedDesign design, BoxGeometry box, ImmutableArray<CutPart>.Builder parts)
+    private static void AddBackground(
+        CheckedDesign design,
+        BoxGeometry box,
+        ImmutableArray<CutPart>.Builder parts
+    )
     {
         if (design.Design.Background is not { } background)
         {
@@ -151,19 +249,40 @@ public static class CutList
         foreach (var side in background.Sides.Count == 0 ? [Side.Back] : background.Sides)
         {
             var across = side is Side.Left or Side.Right ? box.OpenDepth : box.InsideLength;
-            parts.Add(Part("background", entry.Key, design, Fit($"panel width, {side.ToString().ToLowerInvariant()}",
-                across - PanelClearance), height, $"{side.ToString().ToLowerInvariant()}; check that it passes the opening") with
-            {
-                Thickness = box.BackgroundThickness,
-            });
+            parts.Add(
+                Part(
+                    "background",
+                    entry.Key,
+                    design,
+                    Fit($"panel width, {side.ToString().ToLowerInvariant()}", across - PanelClearance),
+                    height,
+                    $"{side.ToString().ToLowerInvariant()}; check that it passes the opening"
+                ) with
+                {
+                    Thickness = box.BackgroundThickness,
+                }
+            );
         }
     }
 
-    private static CutPart Part(string part, string material, CheckedDesign design, Figure length, Figure width, string note) => new()
-    {
-        Part = part, Material = material, Length = length, Width = width, Note = note,
-        Count = design.Count("boxes", "pieces, one per box", design.Design.Boxes),
-    };
+    private static CutPart Part(
+        string part,
+        string material,
+        CheckedDesign design,
+        Figure length,
+        Figure width,
+        string note
+    ) =>
+        new()
+        {
+            Part = part,
+            Material = material,
+            Length = length,
+            Width = width,
+            Note = note,
+            Count = design.Count("boxes", "pieces, one per box", design.Design.Boxes),
+        };
 
-    private static Figure Fit(string name, Figure size) => Figure.NotNegative(size).As(name, Units.Millimeter);
+    private static Figure Fit(string name, Figure size) =>
+        Figure.NotNegative(size).As(name, Units.Millimeter);
 }

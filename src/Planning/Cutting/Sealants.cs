@@ -11,14 +11,19 @@ public sealed record Sealants
 {
     /// <summary>Foam to expand in liters; null when nothing is foamed.</summary>
     public Figure? FoamVolume { get; init; }
+
     /// <summary>Whole cans for all boxes.</summary>
     public Figure? FoamCans { get; init; }
+
     /// <summary>Silicone in mL.</summary>
     public required Figure Silicone { get; init; }
+
     /// <summary>Whole cartridges for all boxes.</summary>
     public Figure? Cartridges { get; init; }
+
     /// <summary>Days from the last bead to planting.</summary>
     public Figure? CureBeforePlanting { get; init; }
+
     /// <summary>Days from the last bead to animals.</summary>
     public Figure? CureBeforeAnimals { get; init; }
 
@@ -30,13 +35,20 @@ public sealed record Sealants
         var volume = Foam(design, box);
         var glue = Glue(design, box, silicone);
         var boxes = design.Count("boxes", "number of boxes", design.Design.Boxes);
-        var used = new[] { glue.Si > 0 ? silicone : null, volume is null ? null : foam }.Where(e => e is not null).ToArray();
+        var used = new[] { glue.Si > 0 ? silicone : null, volume is null ? null : foam }
+            .Where(e => e is not null)
+            .ToArray();
         return new Sealants
         {
             FoamVolume = volume,
-            FoamCans = volume is not null && foam?.Figure("yield") is { } can ? Whole("foam cans", volume * boxes, can) : null,
+            FoamCans =
+                volume is not null && foam?.Figure("yield") is { } can
+                    ? Whole("foam cans", volume * boxes, can)
+                    : null,
             Silicone = glue,
-            Cartridges = silicone?.Figure("cartridge") is { } tube ? Whole("silicone cartridges", glue * boxes, tube) : null,
+            Cartridges = silicone?.Figure("cartridge") is { } tube
+                ? Whole("silicone cartridges", glue * boxes, tube)
+                : null,
             CureBeforePlanting = Longest("days of cure before planting", used, "cureDaysBeforePlanting"),
             CureBeforeAnimals = Longest("days of cure before animals", used, "cureDaysBeforeAnimals"),
         };
@@ -49,7 +61,8 @@ public sealed record Sealants
             return null;
         }
 
-        return Figure.NotNegative((box.GrossFloor - box.OpenFloor) * (box.InsideHeight - box.BackgroundFrom!))
+        return Figure
+            .NotNegative((box.GrossFloor - box.OpenFloor) * (box.InsideHeight - box.BackgroundFrom!))
             .As("foam to expand", Units.Litre);
     }
 
@@ -57,30 +70,56 @@ public sealed record Sealants
     private static Figure Glue(CheckedDesign design, BoxGeometry box, CatalogEntry? silicone)
     {
         var parts = new List<Figure>();
-        if (design.Design.Floor.Barrier is not null
-            && silicone?.Figure("spotSpacing") is { } spacing && silicone.Figure("spotVolume") is { } spot)
+        if (
+            design.Design.Floor.Barrier is not null
+            && silicone?.Figure("spotSpacing") is { } spacing
+            && silicone.Figure("spotVolume") is { } spot
+        )
         {
-            var around = (Figure.Number(2) * (box.OpenLength + box.OpenDepth)).As("edge of the barrier", Units.Centimeter);
+            var around = (Figure.Number(2) * (box.OpenLength + box.OpenDepth)).As(
+                "edge of the barrier",
+                Units.Centimeter
+            );
             parts.Add(around / spacing * spot);
         }
 
-        if (box.BackgroundThickness is not null && design.Entry("background.material").Figure("adhesiveCoverage") is { } coverage)
+        if (
+            box.BackgroundThickness is not null
+            && design.Entry("background.material").Figure("adhesiveCoverage") is { } coverage
+        )
         {
-            var panel = Figure.NotNegative((box.GrossFloor - box.OpenFloor) / box.BackgroundThickness
-                * (box.InsideHeight - box.BackgroundFrom!)).As("glued area of the background", Units.SquareCentimeter);
-            parts.Add(coverage.Dimension == Units.Meter.Dimension ? panel * coverage : panel / coverage * Cartridge(silicone));
+            var panel = Figure
+                .NotNegative(
+                    (box.GrossFloor - box.OpenFloor)
+                        / box.BackgroundThickness
+                        * (box.InsideHeight - box.BackgroundFrom!)
+                )
+                .As("glued area of the background", Units.SquareCentimeter);
+            parts.Add(
+                coverage.Dimension == Units.Meter.Dimension
+                    ? panel * coverage
+                    : panel / coverage * Cartridge(silicone)
+            );
         }
 
         return Figure.Total(parts, Units.Litre.Dimension).As("silicone", Units.Millilitre);
     }
 
     /// <summary>One cartridge, where a coverage is given as area per cartridge.</summary>
-    private static Figure Cartridge(CatalogEntry? silicone) => silicone?.Figure("cartridge")
+    private static Figure Cartridge(CatalogEntry? silicone) =>
+        silicone?.Figure("cartridge")
         ?? Figure.Choice("cartridge", 310, Units.Millilitre, "the usual cartridge");
 
-    private static Figure Whole(string name, Figure amount, Figure pack) => Figure.Computed(
-        $"({amount.Equation}) ÷ {pack.Name}, rounded up", Math.Ceiling(amount.Si / pack.Si - 1e-9), Dimension.None, amount, pack)
-        .As(name, Units.One);
+    private static Figure Whole(string name, Figure amount, Figure pack) =>
+        Figure
+            .Computed(
+                $"({amount.Equation}) ÷ {pack.Name}, rounded up",
+                Math.Ceiling(amount.Si / pack.Si - 1e-9),
+                Dimension.None,
+                amount,
+                pack
+            )
+            .As(name, Units.One);
 
     private static Figure? Longest(string name, CatalogEntry?[] used, string value)
     {

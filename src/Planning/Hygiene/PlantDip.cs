@@ -14,16 +14,38 @@ namespace Litterfall.Planning.Hygiene;
 /// <param name="ChlorineMgPerLitre">The same as chlorine.</param>
 /// <param name="OverDose">Strength over the dose that kills the frog chytrid in 30 s.</param>
 public sealed record PlantDip(
-    Figure Label, Figure Bath, Figure ProductMillilitres, Figure WaterLitres, Figure Strength,
-    Figure ChlorineMgPerLitre, Figure OverDose)
+    Figure Label,
+    Figure Bath,
+    Figure ProductMillilitres,
+    Figure WaterLitres,
+    Figure Strength,
+    Figure ChlorineMgPerLitre,
+    Figure OverDose
+)
 {
-    private static readonly Figure ProductShare = Figure.Given("bleach product in the bath", 0.05, Units.Percent,
-        new Citation("common-practice", "no source; keepers' dip of 1 part product and 19 parts water", Provenance.CommonPractice));
+    private static readonly Figure ProductShare = Figure.Given(
+        "bleach product in the bath",
+        0.05,
+        Units.Percent,
+        new Citation(
+            "common-practice",
+            "no source; keepers' dip of 1 part product and 19 parts water",
+            Provenance.CommonPractice
+        )
+    );
 
-    private static readonly Figure ChytridDose = Figure.Given("dose that kills the frog chytrid in 30 s", 0.0012,
-        Units.Percent, new Citation("becker-gratwicke-2017", "abstract: 0.12 % sodium hypochlorite, 30 s", Provenance.Read));
+    private static readonly Figure ChytridDose = Figure.Given(
+        "dose that kills the frog chytrid in 30 s",
+        0.0012,
+        Units.Percent,
+        new Citation("becker-gratwicke-2017", "abstract: 0.12 % sodium hypochlorite, 30 s", Provenance.Read)
+    );
 
-    private static readonly Citation Arithmetic = new("own-derivation", "dilution arithmetic, c1 v1 = c2 v2", Provenance.Recomputed);
+    private static readonly Citation Arithmetic = new(
+        "own-derivation",
+        "dilution arithmetic, c1 v1 = c2 v2",
+        Provenance.Recomputed
+    );
 
     /// <summary>The dip; null when no label strength was entered.</summary>
     public static PlantDip? Of(CheckedDesign design)
@@ -39,12 +61,21 @@ public sealed record PlantDip(
             : Figure.Choice("volume of the bath", 10, Units.Litre, "a bucket");
         var strength = (label * ProductShare).As("strength of the dip", Units.Percent, Arithmetic);
         var chlorine = Chlorine.ChlorineMilligramsPerLiter(strength.Value);
-        return new PlantDip(label, bath,
+        return new PlantDip(
+            label,
+            bath,
             (bath * ProductShare).As("bleach product", Units.Millilitre, Arithmetic),
             (bath * (Figure.Number(1) - ProductShare)).As("water of the bath", Units.Litre, Arithmetic),
             strength,
-            Figure.Computed("strength × 10 000 × 70.906 ÷ 74.44", chlorine * 1e-3, Units.MilligramPerLitre.Dimension, strength)
+            Figure
+                .Computed(
+                    "strength × 10 000 × 70.906 ÷ 74.44",
+                    chlorine * 1e-3,
+                    Units.MilligramPerLitre.Dimension,
+                    strength
+                )
                 .As("dip as chlorine", Units.MilligramPerLitre, Arithmetic),
-            (strength / ChytridDose).As("strength over the dose", Units.One, Arithmetic));
+            (strength / ChytridDose).As("strength over the dose", Units.One, Arithmetic)
+        );
     }
 }

@@ -28,7 +28,8 @@ public static class Rules
     ];
 
     /// <summary>
-    /// Judges a design: stops first. A stop that rests on a recalled value or on common practice is lowered to a
+    /// Judges a design: stops first. A stop that rests on a recalled value or on common practice is lowered
+    /// to a
     /// caution unless it protects an animal or a person.
     /// </summary>
     public static ImmutableArray<Finding> Judge(DesignNumbers numbers) =>
@@ -36,7 +37,10 @@ public static class Rules
 
     private static Finding Held(Finding finding) =>
         finding is { Severity: Severity.Stop, Protects: Protects.Build } && finding.Provenance.IsWeak()
-            ? finding with { Severity = Severity.Caution }
+            ? finding with
+            {
+                Severity = Severity.Caution,
+            }
             : finding;
 
     /// <summary>A habit of the trade as the source of a rule.</summary>

@@ -14,18 +14,25 @@ public sealed record MixOrder
 {
     /// <summary>Recipe.</summary>
     public required ImmutableArray<MixComponent> Components { get; init; }
+
     /// <summary>Mixed liters needed.</summary>
     public required double NeedLitres { get; init; }
+
     /// <summary>Share lost in handling, added on the need.</summary>
     public double LossShare { get; init; }
+
     /// <summary>Packing shrinkage: the share of the loose liters that disappears in mixing.</summary>
     public required double ShrinkageShare { get; init; }
+
     /// <summary>Volume of the tub in liters.</summary>
     public required double TubLitres { get; init; }
+
     /// <summary>Share of the tub that may be filled.</summary>
     public double FillShare { get; init; } = 1;
+
     /// <summary>Target water as a share of the wet mass.</summary>
     public required double TargetMoistureShare { get; init; }
+
     /// <summary>Graduation of the measuring jug in liters; 0 for none.</summary>
     public double JugLitres { get; init; }
 }
@@ -36,23 +43,37 @@ public sealed record MixOrder
 /// <param name="Kilograms">Mass as it lies, in all batches.</param>
 /// <param name="JugLitres">Liters per batch rounded to the jug.</param>
 /// <param name="JugErrorShare">Relative error of the rounding.</param>
-public sealed record MixDose(string Name, double Litres, double Kilograms, double JugLitres, double JugErrorShare);
+public sealed record MixDose(
+    string Name,
+    double Litres,
+    double Kilograms,
+    double JugLitres,
+    double JugErrorShare
+);
 
 /// <summary>A planned mix.</summary>
 public sealed record MixPlan
 {
     /// <summary>Mixed liters with the loss.</summary>
     public required double FinishedLitres { get; init; }
+
     /// <summary>Loose liters put in.</summary>
     public required double LooseLitres { get; init; }
-    /// <summary>Number of equal batches; the loose volume binds, for it fills the tub before mixing.</summary>
+
+    /// <summary>
+    /// Number of equal batches; the loose volume binds, for it fills the tub before mixing.
+    /// </summary>
     public required int Batches { get; init; }
+
     /// <summary>Components.</summary>
     public required ImmutableArray<MixDose> Doses { get; init; }
+
     /// <summary>Dry mass in kg.</summary>
     public required double DryKilograms { get; init; }
+
     /// <summary>Water already in the components in kg.</summary>
     public required double WaterPresentKilograms { get; init; }
+
     /// <summary>Water of the target in kg.</summary>
     public required double WaterTargetKilograms { get; init; }
 
@@ -78,17 +99,28 @@ public static class MixBatch
     /// <exception cref="ArgumentException">A share is outside its range or there is no component.</exception>
     public static MixPlan Plan(MixOrder order)
     {
-        Require(order.Components.Length > 0 && order.Components.All(c => c.Parts > 0 && c.MoistureShare is >= 0 and < 1),
-            "every component needs parts above 0 and a moisture from 0 to below 1");
+        Require(
+            order.Components.Length > 0
+                && order.Components.All(c => c.Parts > 0 && c.MoistureShare is >= 0 and < 1),
+            "every component needs parts above 0 and a moisture from 0 to below 1"
+        );
         Require(order.ShrinkageShare is >= 0 and < 1, "the shrinkage must be from 0 to below 1");
         Require(order.TargetMoistureShare is >= 0 and < 1, "the target moisture must be from 0 to below 1");
-        Require(order is { TubLitres: > 0, FillShare: > 0 and <= 1, NeedLitres: >= 0 }, "the tub must hold something");
+        Require(
+            order is { TubLitres: > 0, FillShare: > 0 and <= 1, NeedLitres: >= 0 },
+            "the tub must hold something"
+        );
 
         var finished = order.NeedLitres * (1 + order.LossShare);
         var loose = finished / (1 - order.ShrinkageShare);
-        var batches = Math.Max(1, (int)Math.Ceiling(Math.Max(loose, finished) / (order.TubLitres * order.FillShare) - 1e-9));
+        var batches = Math.Max(
+            1,
+            (int)Math.Ceiling(Math.Max(loose, finished) / (order.TubLitres * order.FillShare) - 1e-9)
+        );
         var parts = order.Components.Sum(c => c.Parts);
-        var doses = order.Components.Select(c => Dose(c, loose * c.Parts / parts, batches, order.JugLitres)).ToImmutableArray();
+        var doses = order
+            .Components.Select(c => Dose(c, loose * c.Parts / parts, batches, order.JugLitres))
+            .ToImmutableArray();
         var water = order.Components.Zip(doses, (c, dose) => dose.Kilograms * c.MoistureShare).Sum();
         var dry = doses.Sum(dose => dose.Kilograms) - water;
         return new MixPlan
@@ -106,9 +138,17 @@ public static class MixBatch
     private static MixDose Dose(MixComponent component, double litres, int batches, double jugLitres)
     {
         var perBatch = litres / batches;
-        var jug = jugLitres > 0 ? Math.Round(perBatch / jugLitres, MidpointRounding.AwayFromZero) * jugLitres : perBatch;
-        return new MixDose(component.Name, litres, litres * component.KilogramsPerLitre, jug,
-            perBatch > 0 ? jug / perBatch - 1 : 0);
+        var jug =
+            jugLitres > 0
+                ? Math.Round(perBatch / jugLitres, MidpointRounding.AwayFromZero) * jugLitres
+                : perBatch;
+        return new MixDose(
+            component.Name,
+            litres,
+            litres * component.KilogramsPerLitre,
+            jug,
+            perBatch > 0 ? jug / perBatch - 1 : 0
+        );
     }
 
     private static void Require(bool condition, string message)

@@ -31,23 +31,29 @@ public sealed record Displacement(Figure FromDrainage, Figure FromSoil)
         }
 
         return new Displacement(
-            Figure.Total(drainage, Units.Litre.Dimension).As("displaced from the drainage layer", Units.Litre),
-            Figure.Total(soil, Units.Litre.Dimension).As("displaced from the soil", Units.Litre));
+            Figure
+                .Total(drainage, Units.Litre.Dimension)
+                .As("displaced from the drainage layer", Units.Litre),
+            Figure.Total(soil, Units.Litre.Dimension).As("displaced from the soil", Units.Litre)
+        );
     }
 
     /// <summary>What the piece stands on: as entered, else as the catalog says, else the soil.</summary>
     public static Seat SeatOf(CheckedDesign design, int piece) =>
         design.Design.Hardscape[piece].Seat
-            ?? (design.Entry($"hardscape[{piece}].material").Text("seat") == "base" ? Seat.Base : Seat.Soil);
+        ?? (design.Entry($"hardscape[{piece}].material").Text("seat") == "base" ? Seat.Base : Seat.Soil);
 
     private static Figure Buried(CheckedDesign design, int i)
     {
         var piece = design.Design.Hardscape[i];
         var entry = design.Entry($"hardscape[{i}].material");
         var share = piece.Buried is { } b
-            ? design.Figure($"hardscape[{i}].buried", "buried share", b, Units.Percent) : SizingPolicy.Buried;
-        return (VolumeOf(design, i, entry.Figure("envelopeDensity")) * share)
-            .As($"buried volume of {entry.Name} ({i + 1})", Units.Litre);
+            ? design.Figure($"hardscape[{i}].buried", "buried share", b, Units.Percent)
+            : SizingPolicy.Buried;
+        return (VolumeOf(design, i, entry.Figure("envelopeDensity")) * share).As(
+            $"buried volume of {entry.Name} ({i + 1})",
+            Units.Litre
+        );
     }
 
     private static Figure VolumeOf(CheckedDesign design, int i, Figure? density)
@@ -58,9 +64,22 @@ public sealed record Displacement(Figure FromDrainage, Figure FromSoil)
             return design.Figure($"hardscape[{i}].volume", "outside volume", volume, Units.Litre);
         }
 
-        var mass = design.Figure($"hardscape[{i}].mass", "mass of the piece", piece.Mass!.Value, Units.Kilogram);
-        return mass / (density ?? Figure.Choice("density of the piece", 600, Units.KilogramPerCubicMeter,
-            "air-dry wood, where the catalog has no density"));
+        var mass = design.Figure(
+            $"hardscape[{i}].mass",
+            "mass of the piece",
+            piece.Mass!.Value,
+            Units.Kilogram
+        );
+        return mass
+            / (
+                density
+                ?? Figure.Choice(
+                    "density of the piece",
+                    600,
+                    Units.KilogramPerCubicMeter,
+                    "air-dry wood, where the catalog has no density"
+                )
+            );
     }
 
     private static Figure DrainageShare(CheckedDesign design)
@@ -68,7 +87,12 @@ public sealed record Displacement(Figure FromDrainage, Figure FromSoil)
         var drainage = design.Design.Floor.Drainage;
         var deep = drainage?.Raised?.Si ?? drainage?.Depth?.Si ?? 0;
         var soil = design.Design.Floor.Soil is { } s ? SoilDepths.Of(design, s).Mean.Si : 0;
-        return Figure.Computed("drainage depth ÷ (drainage depth + mean soil depth)",
-            deep + soil > 0 ? deep / (deep + soil) : 0, Dimension.None).As("drainage share of the floor depth", Units.Percent);
+        return Figure
+            .Computed(
+                "drainage depth ÷ (drainage depth + mean soil depth)",
+                deep + soil > 0 ? deep / (deep + soil) : 0,
+                Dimension.None
+            )
+            .As("drainage share of the floor depth", Units.Percent);
     }
 }

@@ -6,14 +6,18 @@ using Litterfall.Physics.Floor;
 namespace Litterfall.Planning.Sizing;
 
 /// <summary>Whether rising water lifts a light aggregate with the soil on it.</summary>
-/// <param name="LiftHeight">Water height over the base at which lift equals weight; may lie above the layer.</param>
+/// <param name="LiftHeight">Water height over the base at which lift equals weight; may lie above the
+/// layer.</param>
 /// <param name="SafetyWhenFull">Weight over lift with the layer full.</param>
 /// <param name="Depth">Depth of the drainage layer.</param>
 /// <param name="Load">Mass of the moist soil per area at its thinnest place.</param>
 public sealed record FloatCheck(Figure LiftHeight, Figure SafetyWhenFull, Figure Depth, Figure Load)
 {
-    private static readonly Citation Archimedes = new("own-derivation",
-        "Archimedes' principle per square meter of floor", Provenance.Recomputed);
+    private static readonly Citation Archimedes = new(
+        "own-derivation",
+        "Archimedes' principle per square meter of floor",
+        Provenance.Recomputed
+    );
 
     /// <summary>True when it lifts before the layer is full.</summary>
     public bool Lifts => SafetyWhenFull.Si < 1;
@@ -31,25 +35,50 @@ public sealed record FloatCheck(Figure LiftHeight, Figure SafetyWhenFull, Figure
         var load = LoadAbove(layers.FirstOrDefault(l => l.Layer == "soil"));
         var layer = new AggregateLayer(drainage.Depth.Si, density.Si, voids.Si, load.Si);
         return new FloatCheck(
-            Figure.Computed("(aggregate depth × its bulk density + load above) ÷ ((1 − voids) × density of water)",
-                AggregateFlotation.BalanceHeightMeters(layer), Units.Meter.Dimension, drainage.Depth, density, load, voids)
+            Figure
+                .Computed(
+                    "(aggregate depth × its bulk density + load above) ÷ ((1 − voids) × density of water)",
+                    AggregateFlotation.BalanceHeightMeters(layer),
+                    Units.Meter.Dimension,
+                    drainage.Depth,
+                    density,
+                    load,
+                    voids
+                )
                 .As("water height that lifts the floor", Units.Centimeter, Archimedes),
-            Figure.Computed("(aggregate depth × its bulk density + load above) ÷ (depth × (1 − voids) × density of water)",
-                AggregateFlotation.SafetyRatioWhenFull(layer), Dimension.None, drainage.Depth, density, load, voids)
+            Figure
+                .Computed(
+                    "(aggregate depth × its bulk density + load above) ÷ (depth × (1 − voids) × "
+                        + "density of water)",
+                    AggregateFlotation.SafetyRatioWhenFull(layer),
+                    Dimension.None,
+                    drainage.Depth,
+                    density,
+                    load,
+                    voids
+                )
                 .As("weight over lift when full", Units.One, Archimedes),
-            drainage.Depth, load);
+            drainage.Depth,
+            load
+        );
     }
 
     private static Figure LoadAbove(FloorLayer? soil)
     {
         if (soil?.DryMass is null || soil.Finished.Si <= 0)
         {
-            return Figure.Choice("load on the aggregate", 0, Units.KilogramPerSquareMeter,
-                "no soil of known density lies on it");
+            return Figure.Choice(
+                "load on the aggregate",
+                0,
+                Units.KilogramPerSquareMeter,
+                "no soil of known density lies on it"
+            );
         }
 
-        var moist = ((soil.DryMass + soil.SqueezeWater! * SizingPolicy.Water) / soil.Finished)
-            .As("density of the moist soil", Units.KilogramPerCubicMeter);
+        var moist = ((soil.DryMass + soil.SqueezeWater! * SizingPolicy.Water) / soil.Finished).As(
+            "density of the moist soil",
+            Units.KilogramPerCubicMeter
+        );
         var thinnest = Figure.Min(soil.FrontDepth, soil.BackDepth).As("thinnest soil", Units.Centimeter);
         return (moist * thinnest).As("load on the aggregate", Units.KilogramPerSquareMeter);
     }

@@ -43,35 +43,77 @@ public static class FloorLayers
         return layers.ToImmutable();
     }
 
-    private static FloorLayer Drainage(CheckedDesign design, BoxGeometry box, DrainageLayer drainage, Displacement displaced)
+    private static FloorLayer Drainage(
+        CheckedDesign design,
+        BoxGeometry box,
+        DrainageLayer drainage,
+        Displacement displaced
+    )
     {
         var raised = drainage.Raised is not null;
         var depth = raised
-            ? design.Figure("floor.drainage.raised", "height of the raised floor", drainage.Raised!.Value, Units.Centimeter)
-            : design.Figure("floor.drainage.depth", "drainage depth", drainage.Depth!.Value, Units.Centimeter);
+            ? design.Figure(
+                "floor.drainage.raised",
+                "height of the raised floor",
+                drainage.Raised!.Value,
+                Units.Centimeter
+            )
+            : design.Figure(
+                "floor.drainage.depth",
+                "drainage depth",
+                drainage.Depth!.Value,
+                Units.Centimeter
+            );
         var area = LayerArea(box, "drainage", null, depth);
-        var finished = Figure.NotNegative(area * depth - displaced.FromDrainage).As("drainage volume", Units.Litre);
+        var finished = Figure
+            .NotNegative(area * depth - displaced.FromDrainage)
+            .As("drainage volume", Units.Litre);
         var material = design.Find("floor.drainage.material");
-        var layer = Flat("drainage", depth, area, finished, Loss(design, "floor.drainage.loss", drainage.Loss))
-            with { Material = material };
-        var mass = material?.Figure("bulkDensity") is { } density ? (layer.Loose * density).As("mass of aggregate", Units.Kilogram) : null;
+        var layer = Flat(
+            "drainage",
+            depth,
+            area,
+            finished,
+            Loss(design, "floor.drainage.loss", drainage.Loss)
+        ) with
+        {
+            Material = material,
+        };
+        var mass = material?.Figure("bulkDensity") is { } density
+            ? (layer.Loose * density).As("mass of aggregate", Units.Kilogram)
+            : null;
         return raised
-            ? layer with { Material = null }
-            : layer with { Mass = mass, DryMass = Dry(material, finished, "bulkDensity", "dry mass of aggregate") };
+            ? layer with
+            {
+                Material = null,
+            }
+            : layer with
+            {
+                Mass = mass,
+                DryMass = Dry(material, finished, "bulkDensity", "dry mass of aggregate"),
+            };
     }
 
     private static FloorLayer Soil(
-        CheckedDesign design, BoxGeometry box, SoilLayer soil, Displacement displaced, Figure? below)
+        CheckedDesign design,
+        BoxGeometry box,
+        SoilLayer soil,
+        Displacement displaced,
+        Figure? below
+    )
     {
         var depths = SoilDepths.Of(design, soil);
         var recipe = design.Entry("floor.soil.recipe");
         var area = LayerArea(box, "soil", below, depths.Mean);
-        var finished = Figure.NotNegative(area * depths.Mean - displaced.FromSoil).As("finished soil", Units.Litre);
+        var finished = Figure
+            .NotNegative(area * depths.Mean - displaced.FromSoil)
+            .As("finished soil", Units.Litre);
         var settling = soil.Settling is { } s
             ? design.Figure("floor.soil.settling", "settling", s, Units.Percent)
             : recipe.Figure("settling") ?? SizingPolicy.Settling;
-        var yield = soil.MixingYield is { } y
-            ? design.Figure("floor.soil.mixingYield", "mixing yield", y, Units.Percent)
+        var yield =
+            soil.MixingYield is { } y
+                ? design.Figure("floor.soil.mixingYield", "mixing yield", y, Units.Percent)
             : recipe.Parts.IsDefaultOrEmpty ? recipe.Figure("mixingYield") ?? SizingPolicy.WholeYield
             : recipe.Figure("mixingYield") ?? SizingPolicy.MixingYield;
         var mixed = (finished / (One - settling)).As("mixed soil", Units.Litre);
@@ -79,8 +121,16 @@ public static class FloorLayers
         var loss = Loss(design, "floor.soil.loss", soil.Loss);
         var layer = new FloorLayer
         {
-            Layer = "soil", Material = recipe, Depth = depths.Mean, FrontDepth = depths.Front, BackDepth = depths.Back,
-            Highest = depths.Highest, Area = area, Finished = finished, Mixed = mixed, Loose = loose,
+            Layer = "soil",
+            Material = recipe,
+            Depth = depths.Mean,
+            FrontDepth = depths.Front,
+            BackDepth = depths.Back,
+            Highest = depths.Highest,
+            Area = area,
+            Finished = finished,
+            Mixed = mixed,
+            Loose = loose,
             ToBuy = (loose * (One + loss)).As("soil parts to buy", Units.Litre),
         };
         layer = layer with { Components = MixComponents.Of(design.Catalog, layer, loss) };
@@ -94,7 +144,10 @@ public static class FloorLayers
         var area = (box.OpenFloor * cover).As("area under moss", Units.SquareCentimeter);
         var finished = (area * depth).As("moss volume", Units.Litre);
         var material = design.Entry("floor.moss.material");
-        var layer = Flat("moss", depth, area, finished, Loss(design, "floor.moss.loss", moss.Loss)) with { Material = material };
+        var layer = Flat("moss", depth, area, finished, Loss(design, "floor.moss.loss", moss.Loss)) with
+        {
+            Material = material,
+        };
         var squeeze = material.Figure("squeezeWater") ?? SizingPolicy.SqueezeWater;
         var water = (finished * squeeze).As("water in the moss at squeeze wetness", Units.Litre);
         return layer with
@@ -104,7 +157,8 @@ public static class FloorLayers
             SqueezeWater = water,
             WaterToAdd = water,
             SaturatedWater = material.Figure("thetaS") is { } full
-                ? (finished * full).As("water in the saturated moss", Units.Litre) : water,
+                ? (finished * full).As("water in the saturated moss", Units.Litre)
+                : water,
         };
     }
 
@@ -115,7 +169,10 @@ public static class FloorLayers
         var area = (box.OpenFloor * cover).As("area under litter", Units.SquareCentimeter);
         var finished = (area * depth).As("loose litter volume", Units.Litre);
         var material = design.Entry("floor.litter.material");
-        var layer = Flat("litter", depth, area, finished, Loss(design, "floor.litter.loss", litter.Loss)) with { Material = material };
+        var layer = Flat("litter", depth, area, finished, Loss(design, "floor.litter.loss", litter.Loss)) with
+        {
+            Material = material,
+        };
         return layer with
         {
             Mass = Dry(material, layer.Loose, "bulkDensityDry", "mass of leaves"),
@@ -130,8 +187,15 @@ public static class FloorLayers
         var loose = (mixed / SizingPolicy.WholeYield).As($"loose {layer}", Units.Litre);
         return new FloorLayer
         {
-            Layer = layer, Depth = depth, FrontDepth = depth, BackDepth = depth, Highest = depth, Area = area,
-            Finished = finished, Mixed = mixed, Loose = loose,
+            Layer = layer,
+            Depth = depth,
+            FrontDepth = depth,
+            BackDepth = depth,
+            Highest = depth,
+            Area = area,
+            Finished = finished,
+            Mixed = mixed,
+            Loose = loose,
             ToBuy = (loose * (One + loss)).As($"{layer} to buy", Units.Litre),
         };
     }
@@ -146,15 +210,24 @@ public static class FloorLayers
 
         var bottom = below?.Si ?? 0;
         var share = depth.Si <= 0 ? 0 : Math.Clamp((bottom + depth.Si - from.Si) / depth.Si, 0, 1);
-        var height = Figure.Computed($"share of the {layer} depth that the background covers", share, Dimension.None, from, depth);
-        return (box.GrossFloor - (box.GrossFloor - box.OpenFloor) * height).As($"area of the {layer}", Units.SquareCentimeter);
+        var height = Figure.Computed(
+            $"share of the {layer} depth that the background covers",
+            share,
+            Dimension.None,
+            from,
+            depth
+        );
+        return (box.GrossFloor - (box.GrossFloor - box.OpenFloor) * height).As(
+            $"area of the {layer}",
+            Units.SquareCentimeter
+        );
     }
 
-    private static Figure Cover(CheckedDesign design, string path, Typed<Share>? cover) => cover is { } c
-        ? design.Figure(path, "covered share", c, Units.Percent) : SizingPolicy.FullCover;
+    private static Figure Cover(CheckedDesign design, string path, Typed<Share>? cover) =>
+        cover is { } c ? design.Figure(path, "covered share", c, Units.Percent) : SizingPolicy.FullCover;
 
-    private static Figure Loss(CheckedDesign design, string path, Typed<Share>? loss) => loss is { } l
-        ? design.Figure(path, "handling loss", l, Units.Percent) : SizingPolicy.NoLoss;
+    private static Figure Loss(CheckedDesign design, string path, Typed<Share>? loss) =>
+        loss is { } l ? design.Figure(path, "handling loss", l, Units.Percent) : SizingPolicy.NoLoss;
 
     private static Figure? Dry(CatalogEntry? material, Figure volume, string density, string name) =>
         material?.Figure(density) is { } d ? (volume * d).As(name, Units.Kilogram) : null;

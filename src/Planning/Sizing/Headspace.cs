@@ -11,16 +11,26 @@ public sealed record Headspace(Figure LayersHeight, Figure AirHeight, Figure Vol
     /// <summary>Inside less layers; pieces of wood and stone take their volume once.</summary>
     public static Headspace Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers)
     {
-        var heights = layers.Select(l => l.Layer is "moss" or "litter" ? l.Depth * (l.Area / box.OpenFloor) : l.Depth).ToList();
-        var stack = box.OpenFloor.Si > 0
-            ? Figure.Total(heights, Units.Meter.Dimension).As("mean height of all layers", Units.Centimeter)
-            : Figure.Choice("mean height of all layers", 0, Units.Centimeter, "there is no floor");
-        var filled = Figure.Total([.. layers.Select(l => l.Finished)], Units.Litre.Dimension).As("volume of all layers", Units.Litre);
+        var heights = layers
+            .Select(l => l.Layer is "moss" or "litter" ? l.Depth * (l.Area / box.OpenFloor) : l.Depth)
+            .ToList();
+        var stack =
+            box.OpenFloor.Si > 0
+                ? Figure
+                    .Total(heights, Units.Meter.Dimension)
+                    .As("mean height of all layers", Units.Centimeter)
+                : Figure.Choice("mean height of all layers", 0, Units.Centimeter, "there is no floor");
+        var filled = Figure
+            .Total([.. layers.Select(l => l.Finished)], Units.Litre.Dimension)
+            .As("volume of all layers", Units.Litre);
         var pieces = Pieces(design);
         return new Headspace(
             stack,
             Figure.NotNegative(box.InsideHeight - stack).As("mean height of the air", Units.Centimeter),
-            Figure.NotNegative(box.OpenFloor * box.InsideHeight - filled - pieces).As("volume of the air", Units.Litre));
+            Figure
+                .NotNegative(box.OpenFloor * box.InsideHeight - filled - pieces)
+                .As("volume of the air", Units.Litre)
+        );
     }
 
     private static Figure Pieces(CheckedDesign design)
@@ -35,7 +45,14 @@ public sealed record Headspace(Figure LayersHeight, Figure AirHeight, Figure Vol
             }
             else if (design.Entry($"hardscape[{i}].material").Figure("envelopeDensity") is { } density)
             {
-                volumes.Add(design.Figure($"hardscape[{i}].mass", "mass of the piece", piece.Mass!.Value, Units.Kilogram) / density);
+                volumes.Add(
+                    design.Figure(
+                        $"hardscape[{i}].mass",
+                        "mass of the piece",
+                        piece.Mass!.Value,
+                        Units.Kilogram
+                    ) / density
+                );
             }
         }
 

@@ -18,11 +18,22 @@ public static class MixComponents
         }
 
         var origin = recipe.PartsOrigin ?? Citation.OwnDerivation;
-        var parts = recipe.Parts.Select(part => Figure.Given(
-            $"parts of {part.Material}", part.Parts, Units.One, origin)).ToArray();
+        var parts = recipe
+            .Parts.Select(part => Figure.Given($"parts of {part.Material}", part.Parts, Units.One, origin))
+            .ToArray();
         var all = Figure.Total(parts, Dimension.None).As($"all parts of {recipe.Name}", Units.One);
-        return [.. recipe.Parts.Select((part, i) =>
-            One(catalog.Find(part.Material)!, (parts[i] / all).As($"share of {part.Material}", Units.Percent), layer, loss))];
+        return
+        [
+            .. recipe.Parts.Select(
+                (part, i) =>
+                    One(
+                        catalog.Find(part.Material)!,
+                        (parts[i] / all).As($"share of {part.Material}", Units.Percent),
+                        layer,
+                        loss
+                    )
+            ),
+        ];
     }
 
     private static LayerComponent One(CatalogEntry material, Figure share, FloorLayer layer, Figure loss)
@@ -30,7 +41,9 @@ public static class MixComponents
         var loose = (layer.Loose * share).As($"loose {material.Name}", Units.Litre);
         var dry = material.Figure("bulkDensityDry");
         var sold = material.Figure("bulkDensityAsSold") ?? dry;
-        var mass = sold is null ? null : (loose * sold).As($"mass of {material.Name} as sold", Units.Kilogram);
+        var mass = sold is null
+            ? null
+            : (loose * sold).As($"mass of {material.Name} as sold", Units.Kilogram);
         return new LayerComponent
         {
             Material = material,
@@ -41,8 +54,10 @@ public static class MixComponents
             ToBuy = (loose * (Figure.Number(1) + loss)).As($"{material.Name} to buy", Units.Litre),
             Mass = mass,
             DryMass = dry is null ? null : (loose * dry).As($"dry mass of {material.Name}", Units.Kilogram),
-            WaterIn = mass is not null && material.Figure("moistureAsSold") is { } wet
-                ? (mass * wet / SizingPolicy.Water).As($"water in {material.Name} as sold", Units.Litre) : null,
+            WaterIn =
+                mass is not null && material.Figure("moistureAsSold") is { } wet
+                    ? (mass * wet / SizingPolicy.Water).As($"water in {material.Name} as sold", Units.Litre)
+                    : null,
         };
     }
 }

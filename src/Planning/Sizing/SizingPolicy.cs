@@ -1,5 +1,6 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Quantities;
+using Litterfall.Physics;
 
 namespace Litterfall.Planning.Sizing;
 
@@ -9,54 +10,114 @@ public static class SizingPolicy
     private static Citation Habit(string place) => new("common-practice", place, Provenance.CommonPractice);
 
     /// <summary>Settling of a fresh mix: share of depth.</summary>
-    public static readonly Figure Settling = Figure.Given("settling of a fresh mix", 0.15, Units.Percent,
-        Habit("no source; settling of fresh mix 10 to 20 % in 4 to 8 weeks, middle taken"));
+    public static readonly Figure Settling = Figure.Given(
+        "settling of a fresh mix",
+        0.15,
+        Units.Percent,
+        Habit("no source; settling of fresh mix 10 to 20 % in 4 to 8 weeks, middle taken")
+    );
 
     /// <summary>Mixed liters per loose liter where a recipe stores none.</summary>
-    public static readonly Figure MixingYield = Figure.Given("mixing yield", 0.88, Units.Percent,
-        Habit("no source; mixing yield 80 to 92 %, to be measured with a bucket"));
+    public static readonly Figure MixingYield = Figure.Given(
+        "mixing yield",
+        0.88,
+        Units.Percent,
+        Habit("no source; mixing yield 80 to 92 %, to be measured with a bucket")
+    );
 
     /// <summary>Water by volume of the finished mix at squeeze wetness.</summary>
-    public static readonly Figure SqueezeWater = Figure.Given("water at squeeze wetness", 0.36, Units.Percent,
-        Habit("no source; 30 to 45 % by volume for bark, peat and fiber mixes"));
+    public static readonly Figure SqueezeWater = Figure.Given(
+        "water at squeeze wetness",
+        0.36,
+        Units.Percent,
+        Habit("no source; 30 to 45 % by volume for bark, peat and fiber mixes")
+    );
 
     /// <summary>No loss unless the maker enters one.</summary>
-    public static readonly Figure NoLoss = Figure.Choice("handling loss", 0, Units.Percent,
-        "a loss is the workshop's own number; none is added unseen");
+    public static readonly Figure NoLoss = Figure.Choice(
+        "handling loss",
+        0,
+        Units.Percent,
+        "a loss is the workshop's own number; none is added unseen"
+    );
 
     /// <summary>A ready mix and an unmixed material yield what is poured.</summary>
-    public static readonly Figure WholeYield = Figure.Choice("mixing yield", 100, Units.Percent,
-        "nothing is mixed, so nothing is lost in mixing");
+    public static readonly Figure WholeYield = Figure.Choice(
+        "mixing yield",
+        100,
+        Units.Percent,
+        "nothing is mixed, so nothing is lost in mixing"
+    );
 
     /// <summary>Layers that are not mixed do not settle in the sum.</summary>
-    public static readonly Figure NoSettling = Figure.Choice("settling", 0, Units.Percent,
-        "the depth of this layer is its depth as laid");
+    public static readonly Figure NoSettling = Figure.Choice(
+        "settling",
+        0,
+        Units.Percent,
+        "the depth of this layer is its depth as laid"
+    );
 
     /// <summary>Share of a piece that lies in the layers.</summary>
-    public static readonly Figure Buried = Figure.Choice("buried share", 25, Units.Percent,
-        "a quarter of a piece pressed into the floor; enter buried to replace it");
+    public static readonly Figure Buried = Figure.Choice(
+        "buried share",
+        25,
+        Units.Percent,
+        "a quarter of a piece pressed into the floor; enter buried to replace it"
+    );
 
     /// <summary>Full cover.</summary>
-    public static readonly Figure FullCover = Figure.Choice("covered share", 100, Units.Percent,
-        "the layer covers the whole floor unless the design says less");
+    public static readonly Figure FullCover = Figure.Choice(
+        "covered share",
+        100,
+        Units.Percent,
+        "the layer covers the whole floor unless the design says less"
+    );
 
     /// <summary>Voids of an aggregate without a value.</summary>
-    public static readonly Figure Voids = Figure.Given("voids between particles", 0.42, Units.Percent,
-        new Citation("container-media-textbook", "recalled: random packing of near spheres, 38 to 45 %", Provenance.Recalled));
+    public static readonly Figure Voids = Figure.Given(
+        "voids between particles",
+        0.42,
+        Units.Percent,
+        new Citation(
+            "container-media-textbook",
+            "recalled: random packing of near spheres, 38 to 45 %",
+            Provenance.Recalled
+        )
+    );
 
     /// <summary>Mass of a planted plant with its root ball.</summary>
-    public static readonly Figure PlantMass = Figure.Choice("mass of a plant", 0.15, Units.Kilogram,
-        "a small potted plant without its pot; weigh yours if the shelf is near its limit");
+    public static readonly Figure PlantMass = Figure.Choice(
+        "mass of a plant",
+        0.15,
+        Units.Kilogram,
+        "a small potted plant without its pot; weigh yours if the shelf is near its limit"
+    );
 
-    /// <summary>Density of water.</summary>
-    public static readonly Figure Water = Figure.Given("density of water", 998, Units.KilogramPerCubicMeter,
-        new Citation("crc-handbook", "recalled: density of water at 20 to 22 C", Provenance.Recalled));
+    /// <summary>Density of water in weights and loads.</summary>
+    public static readonly Figure Water = Figure.Choice(
+        "density of water",
+        Constants.WaterDensity,
+        Units.KilogramPerCubicMeter,
+        "rounded for loads; water of 21 C has 998"
+    );
 
     /// <summary>Standard gravity.</summary>
-    public static readonly Figure Gravity = Figure.Given("standard gravity", 9.80665, Units.MeterPerSecondSquared,
-        new Citation("cgpm-1901", "recalled: third general conference, declaration on g_n", Provenance.Recalled));
+    public static readonly Figure Gravity = Figure.Given(
+        "standard gravity",
+        9.80665,
+        Units.MeterPerSecondSquared,
+        new Citation(
+            "cgpm-1901",
+            "recalled: third general conference, declaration on g_n",
+            Provenance.Recalled
+        )
+    );
 
     /// <summary>Distance kept between the highest planned water level and the barrier.</summary>
-    public static readonly Figure WaterGap = Figure.Given("distance kept below the barrier", 0.01, Units.Centimeter,
-        Habit("no source; the level stays at least 1 cm below the barrier"));
+    public static readonly Figure WaterGap = Figure.Given(
+        "distance kept below the barrier",
+        0.01,
+        Units.Centimeter,
+        Habit("no source; the level stays at least 1 cm below the barrier")
+    );
 }

@@ -24,7 +24,10 @@ public sealed record SoilDepths(Figure Mean, Figure Front, Figure Back, Figure H
             var zone = soil.Zones[i];
             var path = $"floor.soil.zones[{i}]";
             var depths = One(design, path, $"soil depth of step {i + 1}", zone.Depth, zone.Front, zone.Back);
-            means.Add(design.Figure($"{path}.share", $"length share of step {i + 1}", zone.Share, Units.Percent) * depths.Mean);
+            means.Add(
+                design.Figure($"{path}.share", $"length share of step {i + 1}", zone.Share, Units.Percent)
+                    * depths.Mean
+            );
             fronts.Add(depths.Front);
             backs.Add(depths.Back);
         }
@@ -32,12 +35,21 @@ public sealed record SoilDepths(Figure Mean, Figure Front, Figure Back, Figure H
         var front = Figure.Max([.. fronts]).As("largest soil depth at the front", Units.Centimeter);
         var back = Figure.Max([.. backs]).As("largest soil depth at the back", Units.Centimeter);
         return new SoilDepths(
-            Figure.Total(means, Units.Meter.Dimension).As("mean soil depth", Units.Centimeter), front, back,
-            Figure.Max(front, back).As("largest soil depth", Units.Centimeter));
+            Figure.Total(means, Units.Meter.Dimension).As("mean soil depth", Units.Centimeter),
+            front,
+            back,
+            Figure.Max(front, back).As("largest soil depth", Units.Centimeter)
+        );
     }
 
     private static SoilDepths One(
-        CheckedDesign design, string path, string name, Typed<Length>? depth, Typed<Length>? front, Typed<Length>? back)
+        CheckedDesign design,
+        string path,
+        string name,
+        Typed<Length>? depth,
+        Typed<Length>? front,
+        Typed<Length>? back
+    )
     {
         if (depth is { } level)
         {
@@ -47,7 +59,11 @@ public sealed record SoilDepths(Figure Mean, Figure Front, Figure Back, Figure H
 
         var low = design.Figure($"{path}.front", $"{name} at the front", front!.Value, Units.Centimeter);
         var high = design.Figure($"{path}.back", $"{name} at the back", back!.Value, Units.Centimeter);
-        return new SoilDepths(((low + high) / Figure.Number(2)).As($"mean {name}", Units.Centimeter), low, high,
-            Figure.Max(low, high).As($"largest {name}", Units.Centimeter));
+        return new SoilDepths(
+            ((low + high) / Figure.Number(2)).As($"mean {name}", Units.Centimeter),
+            low,
+            high,
+            Figure.Max(low, high).As($"largest {name}", Units.Centimeter)
+        );
     }
 }

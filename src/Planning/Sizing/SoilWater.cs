@@ -17,17 +17,25 @@ public static class SoilWater
             : recipe.Figure("squeezeWater") ?? SizingPolicy.SqueezeWater;
         var water = (layer.Finished * squeeze).As("water in the soil at squeeze wetness", Units.Litre);
         var present = layer.Components.Where(c => c.WaterIn is not null).Select(c => c.WaterIn!).ToList();
-        var brought = Figure.Total(present, Units.Litre.Dimension).As("water the components bring", Units.Litre);
+        var brought = Figure
+            .Total(present, Units.Litre.Dimension)
+            .As("water the components bring", Units.Litre);
         var dry = DryMass(layer);
         return layer with
         {
             DryMass = dry,
-            Mass = MassAsSold(layer) ?? (recipe.Figure("bulkDensityAsSold") is { } sold
-                ? (layer.Loose * sold).As("mass of the mix as sold", Units.Kilogram) : dry),
+            Mass =
+                MassAsSold(layer)
+                ?? (
+                    recipe.Figure("bulkDensityAsSold") is { } sold
+                        ? (layer.Loose * sold).As("mass of the mix as sold", Units.Kilogram)
+                        : dry
+                ),
             SqueezeWater = water,
             WaterToAdd = Figure.NotNegative(water - brought).As("water to add to the soil", Units.Litre),
             SaturatedWater = recipe.Figure("thetaS") is { } full
-                ? (layer.Finished * full).As("water in the saturated soil", Units.Litre) : water,
+                ? (layer.Finished * full).As("water in the saturated soil", Units.Litre)
+                : water,
         };
     }
 
@@ -35,16 +43,20 @@ public static class SoilWater
     {
         if (layer.Components.Length > 0 && layer.Components.All(c => c.DryMass is not null))
         {
-            return Figure.Total([.. layer.Components.Select(c => c.DryMass!)], Units.Kilogram.Dimension)
+            return Figure
+                .Total([.. layer.Components.Select(c => c.DryMass!)], Units.Kilogram.Dimension)
                 .As("dry mass of the soil", Units.Kilogram);
         }
 
         return layer.Material!.Figure("bulkDensityDry") is { } density
-            ? (layer.Finished * density).As("dry mass of the soil", Units.Kilogram) : null;
+            ? (layer.Finished * density).As("dry mass of the soil", Units.Kilogram)
+            : null;
     }
 
     private static Figure? MassAsSold(FloorLayer layer) =>
         layer.Components.Length > 0 && layer.Components.All(c => c.Mass is not null)
-            ? Figure.Total([.. layer.Components.Select(c => c.Mass!)], Units.Kilogram.Dimension)
-                .As("mass of the soil parts as sold", Units.Kilogram) : null;
+            ? Figure
+                .Total([.. layer.Components.Select(c => c.Mass!)], Units.Kilogram.Dimension)
+                .As("mass of the soil parts as sold", Units.Kilogram)
+            : null;
 }

@@ -6,21 +6,29 @@ using Litterfall.Domain.Quantities;
 
 namespace Litterfall.Planning.Sizing;
 
-/// <summary>Masses in kg: dry, planted at squeeze wetness, and wet at its worst (saturated, reservoir full).</summary>
+/// <summary>
+/// Masses in kg: dry, planted at squeeze wetness, and wet at its worst (saturated, reservoir full).
+/// </summary>
 public sealed record Weights
 {
     /// <summary>Glass of the box; null when no glass was entered.</summary>
     public Figure? Box { get; init; }
+
     /// <summary>Lid; null without one or without its thickness.</summary>
     public Figure? Lid { get; init; }
+
     /// <summary>Everything dry.</summary>
     public required Figure Dry { get; init; }
+
     /// <summary>With plants and water at squeeze wetness.</summary>
     public required Figure Planted { get; init; }
+
     /// <summary>Saturated, reservoir filled to the barrier.</summary>
     public required Figure Wet { get; init; }
+
     /// <summary>Water that fills the reservoir to the barrier.</summary>
     public required Figure ReservoirWater { get; init; }
+
     /// <summary>What could not be weighed, in words.</summary>
     public ImmutableArray<string> Missing { get; init; } = [];
 
@@ -39,7 +47,12 @@ public sealed record Weights
         }
 
         dry.AddRange(Hardscape(design));
-        Add(dry, BackgroundMass(design, box), design.Design.Background is null ? null : "the background (no density)", missing);
+        Add(
+            dry,
+            BackgroundMass(design, box),
+            design.Design.Background is null ? null : "the background (no density)",
+            missing
+        );
         var dryMass = Figure.Total(dry, Units.Kilogram.Dimension).As("dry mass", Units.Kilogram);
         var planted = PlantedMass(design, layers, dryMass);
         var reservoir = Reservoir(layers);
@@ -47,14 +60,25 @@ public sealed record Weights
         var squeezed = Water(layers, l => l.SqueezeWater, "water in the moist layers");
         return new Weights
         {
-            Box = glass, Lid = lid, Dry = dryMass, Planted = planted, ReservoirWater = reservoir,
-            Wet = (planted + (saturated - squeezed) * SizingPolicy.Water + reservoir * SizingPolicy.Water)
-                .As("wet mass at its worst", Units.Kilogram),
+            Box = glass,
+            Lid = lid,
+            Dry = dryMass,
+            Planted = planted,
+            ReservoirWater = reservoir,
+            Wet = (planted + (saturated - squeezed) * SizingPolicy.Water + reservoir * SizingPolicy.Water).As(
+                "wet mass at its worst",
+                Units.Kilogram
+            ),
             Missing = missing.ToImmutable(),
         };
     }
 
-    private static void Add(List<Figure> parts, Figure? part, string? what, ImmutableArray<string>.Builder missing)
+    private static void Add(
+        List<Figure> parts,
+        Figure? part,
+        string? what,
+        ImmutableArray<string>.Builder missing
+    )
     {
         if (part is not null)
         {
@@ -69,14 +93,25 @@ public sealed record Weights
     private static Figure PlantedMass(CheckedDesign design, ImmutableArray<FloorLayer> layers, Figure dry)
     {
         var count = design.Design.Plants.Sum(p => p.Count);
-        var plants = (design.Count("plants", "number of plants", count) * SizingPolicy.PlantMass)
-            .As("mass of the plants", Units.Kilogram);
-        return (dry + Water(layers, l => l.SqueezeWater, "water in the moist layers") * SizingPolicy.Water + plants)
-            .As("planted mass", Units.Kilogram);
+        var plants = (design.Count("plants", "number of plants", count) * SizingPolicy.PlantMass).As(
+            "mass of the plants",
+            Units.Kilogram
+        );
+        return (
+            dry
+            + Water(layers, l => l.SqueezeWater, "water in the moist layers") * SizingPolicy.Water
+            + plants
+        ).As("planted mass", Units.Kilogram);
     }
 
-    private static Figure Water(ImmutableArray<FloorLayer> layers, Func<FloorLayer, Figure?> of, string name) => Figure.Total(
-        [.. layers.Select(of).Where(w => w is not null).Select(w => w!)], Units.Litre.Dimension).As(name, Units.Litre);
+    private static Figure Water(
+        ImmutableArray<FloorLayer> layers,
+        Func<FloorLayer, Figure?> of,
+        string name
+    ) =>
+        Figure
+            .Total([.. layers.Select(of).Where(w => w is not null).Select(w => w!)], Units.Litre.Dimension)
+            .As(name, Units.Litre);
 
     private static Figure Reservoir(ImmutableArray<FloorLayer> layers)
     {
@@ -86,7 +121,12 @@ public sealed record Weights
         }
 
         var voids = drainage.Material is null
-            ? Figure.Choice("open share of a raised floor", 100, Units.Percent, "under a raised floor stands open water")
+            ? Figure.Choice(
+                "open share of a raised floor",
+                100,
+                Units.Percent,
+                "under a raised floor stands open water"
+            )
             : drainage.Material.Figure("interparticleVoids") ?? SizingPolicy.Voids;
         return (drainage.Finished * voids).As("water in the full reservoir", Units.Litre);
     }
@@ -115,28 +155,44 @@ public sealed record Weights
         }
 
         var entry = design.Entry("lid.material");
-        var area = (box.OpeningLength * box.OpeningDepth).As("area of the top opening", Units.SquareCentimeter);
+        var area = (box.OpeningLength * box.OpeningDepth).As(
+            "area of the top opening",
+            Units.SquareCentimeter
+        );
         if (entry.Kind == "mesh")
         {
-            var mesh = entry.Figure("areaMass") ?? Figure.Choice("mass of mesh", 0.15, Units.KilogramPerSquareMeter,
-                "a light screen; it hardly counts");
+            var mesh =
+                entry.Figure("areaMass")
+                ?? Figure.Choice(
+                    "mass of mesh",
+                    0.15,
+                    Units.KilogramPerSquareMeter,
+                    "a light screen; it hardly counts"
+                );
             return (area * mesh).As("mass of the lid", Units.Kilogram);
         }
 
         return lid.Thickness is { } thickness && entry.Figure("density") is { } density
-            ? (area * design.Figure("lid.thickness", "lid thickness", thickness, Units.Millimeter) * density)
-                .As("mass of the lid", Units.Kilogram)
+            ? (
+                area * design.Figure("lid.thickness", "lid thickness", thickness, Units.Millimeter) * density
+            ).As("mass of the lid", Units.Kilogram)
             : null;
     }
 
     private static Figure? BackgroundMass(CheckedDesign design, BoxGeometry box)
     {
-        if (box.BackgroundThickness is null || design.Entry("background.material").Figure("density") is not { } density)
+        if (
+            box.BackgroundThickness is null
+            || design.Entry("background.material").Figure("density") is not { } density
+        )
         {
             return null;
         }
 
-        return Figure.NotNegative((box.GrossFloor - box.OpenFloor) * (box.InsideHeight - box.BackgroundFrom!) * density)
+        return Figure
+            .NotNegative(
+                (box.GrossFloor - box.OpenFloor) * (box.InsideHeight - box.BackgroundFrom!) * density
+            )
             .As("mass of the background", Units.Kilogram);
     }
 
@@ -148,12 +204,23 @@ public sealed record Weights
             var entry = design.Entry($"hardscape[{i}].material");
             if (piece.Mass is { } mass)
             {
-                yield return design.Figure($"hardscape[{i}].mass", $"mass of {entry.Name} ({i + 1})", mass, Units.Kilogram);
+                yield return design.Figure(
+                    $"hardscape[{i}].mass",
+                    $"mass of {entry.Name} ({i + 1})",
+                    mass,
+                    Units.Kilogram
+                );
             }
             else if (entry.Figure("envelopeDensity") is { } density)
             {
-                yield return (design.Figure($"hardscape[{i}].volume", "outside volume", piece.Volume!.Value, Units.Litre)
-                    * density).As($"mass of {entry.Name} ({i + 1})", Units.Kilogram);
+                yield return (
+                    design.Figure(
+                        $"hardscape[{i}].volume",
+                        "outside volume",
+                        piece.Volume!.Value,
+                        Units.Litre
+                    ) * density
+                ).As($"mass of {entry.Name} ({i + 1})", Units.Kilogram);
             }
         }
     }

@@ -13,23 +13,35 @@ public static class Horvathova2015
     /// <returns>The comparisons with this source.</returns>
     public static IEnumerable<VerificationCase> Cases()
     {
-        yield return Case("lower threshold from rate ratio 2.9", "°C", 11.3, 0.05,
-            () => DegreeDays.LowerThresholdCelsius(15.0, 22.0, 2.9));
+        yield return Case(
+            "lower threshold from rate ratio 2.9",
+            "°C",
+            11.3,
+            0.05,
+            () => DegreeDays.LowerThresholdCelsius(15.0, 22.0, 2.9)
+        );
     }
 
     private static VerificationCase Case(
-        string quantity, string unit, double expected, double tolerance, Func<double> got) => new()
-    {
-        Source = "Horváthová et al. 2015",
-        Subject = "Crew",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Got = got,
-        Tolerance = tolerance,
-        Reason = "Half a unit of the last digit; the ratio itself is printed only as almost three.",
-        Evidence = Evidence.ClosedForm,
-        Provenance = Provenance.Recomputed,
-        KnownDisagreement = "McQueen and Carnio 1974 find no growth of Porcellio spinicornis below 10 °C.",
-    };
+        string quantity,
+        string unit,
+        double expected,
+        double tolerance,
+        Func<double> got
+    ) =>
+        new()
+        {
+            Source = "Horváthová et al. 2015",
+            Subject = "Crew",
+            Quantity = quantity,
+            Unit = unit,
+            Expected = expected,
+            Got = got,
+            Tolerance = tolerance,
+            Reason = "Half a unit of the last digit; the ratio itself is printed only as almost three.",
+            Evidence = Evidence.ClosedForm,
+            Provenance = Provenance.Recomputed,
+            KnownDisagreement =
+                "McQueen and Carnio 1974 find no growth of Porcellio spinicornis below 10 " + "°C.",
+        };
 }

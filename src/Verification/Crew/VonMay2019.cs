@@ -14,21 +14,41 @@ public static class VonMay2019
     {
         foreach ((string species, double length, double mass, double expected, double half) in Frogs)
         {
-            yield return Case("k of " + species, "1e-5 g/mm³", expected, half,
-                () => 1e5 * DendrobatidMass.Coefficient(mass, length));
+            yield return Case(
+                "k of " + species,
+                "1e-5 g/mm³",
+                expected,
+                half,
+                () => 1e5 * DendrobatidMass.Coefficient(mass, length)
+            );
         }
 
-        yield return Case("mean k of the four", "1e-5 g/mm³", 9.10, 0.005,
-            () => 1e5 * Frogs.Average(frog => DendrobatidMass.Coefficient(frog.Mass, frog.Length)));
-        yield return Case("mass of Ameerega hahneli at 19.54 mm", "g", 0.673, 0.168,
-            () => DendrobatidMass.Grams(19.54)) with
+        yield return Case(
+            "mean k of the four",
+            "1e-5 g/mm³",
+            9.10,
+            0.005,
+            () => 1e5 * Frogs.Average(frog => DendrobatidMass.Coefficient(frog.Mass, frog.Length))
+        );
+        yield return Case(
+            "mass of Ameerega hahneli at 19.54 mm",
+            "g",
+            0.673,
+            0.168,
+            () => DendrobatidMass.Grams(19.54)
+        ) with
         {
             Reason = "The rule is given for within 25 %.",
             Evidence = Evidence.PrintedTable,
             Provenance = Provenance.Read,
         };
-        yield return Case("mass of Ameerega trivittata at 36.9 mm", "g", 4.2, 1.05,
-            () => DendrobatidMass.Grams(36.9)) with
+        yield return Case(
+            "mass of Ameerega trivittata at 36.9 mm",
+            "g",
+            4.2,
+            1.05,
+            () => DendrobatidMass.Grams(36.9)
+        ) with
         {
             Reason = "The rule is given for within 25 %.",
             Evidence = Evidence.PrintedTable,
@@ -37,8 +57,13 @@ public static class VonMay2019
     }
 
     // species, snout-vent length mm, mass g, k by hand in 1e-5 g/mm³, half its last digit
-    private static readonly
-        (string Species, double Length, double Mass, double Expected, double Half)[] Frogs =
+    private static readonly (
+        string Species,
+        double Length,
+        double Mass,
+        double Expected,
+        double Half
+    )[] Frogs =
     [
         ("Allobates trilineatus", 14.58, 0.252, 8.13, 0.005),
         ("Ranitomeya sirensis", 16.2, 0.463, 10.90, 0.01),
@@ -47,17 +72,23 @@ public static class VonMay2019
     ];
 
     private static VerificationCase Case(
-        string quantity, string unit, double expected, double tolerance, Func<double> got) => new()
-    {
-        Source = "von May et al. 2019",
-        Subject = "Crew",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Got = got,
-        Tolerance = tolerance,
-        Reason = "Half a unit of the last digit.",
-        Evidence = Evidence.ClosedForm,
-        Provenance = Provenance.Recomputed,
-    };
+        string quantity,
+        string unit,
+        double expected,
+        double tolerance,
+        Func<double> got
+    ) =>
+        new()
+        {
+            Source = "von May et al. 2019",
+            Subject = "Crew",
+            Quantity = quantity,
+            Unit = unit,
+            Expected = expected,
+            Got = got,
+            Tolerance = tolerance,
+            Reason = "Half a unit of the last digit.",
+            Evidence = Evidence.ClosedForm,
+            Provenance = Provenance.Recomputed,
+        };
 }

@@ -21,28 +21,29 @@ public static class Bryan2009
         yield return Case("3 % v/v, 30 s, not tried", 0.0, 3.0, 30.0);
     }
 
-    private static double Verdict(double percent, double seconds)
-        => DisinfectionDose.Ranavirus.Judge(percent, seconds) switch
+    private static double Verdict(double percent, double seconds) =>
+        DisinfectionDose.Ranavirus.Judge(percent, seconds) switch
         {
             DoseVerdict.Sufficient => 1.0,
             DoseVerdict.ShownToFail => -1.0,
             _ => 0.0,
         };
 
-    private static VerificationCase Case(
-        string quantity, double expected, double percent, double seconds) => new()
-    {
-        Source = "Bryan et al. 2009",
-        Subject = "Hygiene",
-        Quantity = quantity + " (1 sufficient, 0 not shown, −1 shown to fail)",
-        Unit = "1",
-        Expected = expected,
-        Got = () => Verdict(percent, seconds),
-        Tolerance = 0.0,
-        Reason = "A published dose is met or it is not.",
-        Evidence = Evidence.PrintedText,
-        Provenance = Provenance.Read,
-        KnownDisagreement = "The abstract does not say whether the percentage is of product or of NaOCl; "
-            + "product by volume is assumed.",
-    };
+    private static VerificationCase Case(string quantity, double expected, double percent, double seconds) =>
+        new()
+        {
+            Source = "Bryan et al. 2009",
+            Subject = "Hygiene",
+            Quantity = quantity + " (1 sufficient, 0 not shown, −1 shown to fail)",
+            Unit = "1",
+            Expected = expected,
+            Got = () => Verdict(percent, seconds),
+            Tolerance = 0.0,
+            Reason = "A published dose is met or it is not.",
+            Evidence = Evidence.PrintedText,
+            Provenance = Provenance.Read,
+            KnownDisagreement =
+                "The abstract does not say whether the percentage is of product or of NaOCl; "
+                + "product by volume is assumed.",
+        };
 }

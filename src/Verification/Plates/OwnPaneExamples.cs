@@ -6,12 +6,13 @@ namespace Litterfall.Verification.Plates;
 
 /// <summary>
 /// Own worked example, lids and fronts: stress and deflection of panes of everyday size, computed beforehand
-/// by another program. Glass 2500 kg/m³; lids carry their weight and 20 Pa; the wet soil weighs 1400 kg/m³,
-/// K0 0.5.
+/// by another program with g = 9.81 m/s². Glass 2500 kg/m³; lids carry their weight and 20 Pa; the wet soil
+/// weighs 1400 kg/m³ at K0 = 0.5.
 /// </summary>
 public static class OwnPaneExamples
 {
     private const double GlassDensity = 2500.0;
+    private const double Gravity = 9.81;
     private const double LidExtraPascals = 20.0;
     private const double SoilDensity = 1400.0;
 
@@ -57,9 +58,16 @@ public static class OwnPaneExamples
         Lids.SelectMany(r => Pair($"lid {Size(r.W, r.H, r.T)}", r.Stress, r.Sag, () => Lid(r.W, r.H, r.T)))
             .Concat(Spans.SelectMany(r => SpanPair(r.Span, r.T, r.Stress, r.Sag)))
             .Concat(Fronts())
-            .Concat(StripsFullOfWater.SelectMany(r => Pair(
-                $"strip full of water {Size(r.W, r.H, r.T)}", r.Stress, r.Sag,
-                () => Front(r.W, r.H, r.T, PlateLoad.Water(r.H / 1e3)))))
+            .Concat(
+                StripsFullOfWater.SelectMany(r =>
+                    Pair(
+                        $"strip full of water {Size(r.W, r.H, r.T)}",
+                        r.Stress,
+                        r.Sag,
+                        () => Front(r.W, r.H, r.T, PlateLoad.Water(r.H / 1e3))
+                    )
+                )
+            )
             .Concat(BrimFull.SelectMany(Thickness))
             .Append(HandPush());
 
@@ -75,21 +83,41 @@ public static class OwnPaneExamples
             .Concat(Pair($"front {small}, brim-full", 20.0, 5.3, () => Front(600, 500, 4, full), 0.05))
             .Concat(Pair($"front {wide}, water 150 mm", 0.93, 0.26, () => Front(900, 500, 5, water)))
             .Concat(Pair($"front {wide}, wet soil 200/60 mm", 1.40, 0.44, () => Front(900, 500, 5, soil)))
-            .Append(Case($"front {wide}, brim-full, stress", "MPa", 20.7, 0.05,
-                () => Front(900, 500, 5, full).LargestStressPascals / 1e6))
-            .Append(Case($"front {wide}, brim-full, deflection", "mm", 10.0, 0.5,
-                () => Front(900, 500, 5, full).LargestDeflectionMeters * 1e3));
+            .Append(
+                Case(
+                    $"front {wide}, brim-full, stress",
+                    "MPa",
+                    20.7,
+                    0.05,
+                    () => Front(900, 500, 5, full).LargestStressPascals / 1e6
+                )
+            )
+            .Append(
+                Case(
+                    $"front {wide}, brim-full, deflection",
+                    "mm",
+                    10.0,
+                    0.5,
+                    () => Front(900, 500, 5, full).LargestDeflectionMeters * 1e3
+                )
+            );
     }
 
     private static IEnumerable<VerificationCase> Thickness(
-        (double W, double H, double Free, double Held, double Half) row)
+        (double W, double H, double Free, double Held, double Half) row
+    )
     {
-        double Needed(PlateEdge top) => 1e3 * LevyPlate.ThicknessNeeded(
-            PlatePane.Glass(row.W / 1e3, row.H / 1e3, 0.006, top),
-            PlateLoad.Water(row.H / 1e3),
-            AllowableStress.PermanentPascals);
+        double Needed(PlateEdge top) =>
+            1e3
+            * LevyPlate.ThicknessNeeded(
+                PlatePane.Glass(row.W / 1e3, row.H / 1e3, 0.006, top),
+                Rounded(PlateLoad.Water(row.H / 1e3)),
+                AllowableStress.PermanentPascals
+            );
         string name = string.Create(
-            CultureInfo.InvariantCulture, $"brim-full {row.W}×{row.H}, thickness for 7.2 MPa");
+            CultureInfo.InvariantCulture,
+            $"brim-full {row.W}×{row.H}, thickness for 7.2 MPa"
+        );
         yield return Case(name + ", top free", "mm", row.Free, row.Half, () => Needed(PlateEdge.TopFree));
         yield return Case(name + ", top held", "mm", row.Held, row.Half, () => Needed(PlateEdge.TopHeld));
     }
@@ -97,56 +125,104 @@ public static class OwnPaneExamples
     private static VerificationCase HandPush()
     {
         var pane = PlatePane.Glass(0.45, 0.90, 0.004, PlateEdge.TopHeld);
-        return Case("hand 100 N on a 50 mm disc, 450×900×4", "MPa", 11.7, 0.05,
-            () => PressedSpot.StressPascals(pane, 100.0, 0.025) / 1e6);
+        return Case(
+            "hand 100 N on a 50 mm disc, 450×900×4",
+            "MPa",
+            11.7,
+            0.05,
+            () => PressedSpot.StressPascals(pane, 100.0, 0.025) / 1e6
+        );
     }
 
-    private static double LidPressure(double thickness)
-        => (GlassDensity * Constants.StandardGravity * thickness / 1e3) + LidExtraPascals;
+    private static double LidPressure(double thickness) =>
+        (GlassDensity * Gravity * thickness / 1e3) + LidExtraPascals;
 
-    private static PlateResult Lid(double width, double height, double thickness) => LevyPlate.Solve(
-        PlatePane.Glass(width / 1e3, height / 1e3, thickness / 1e3, PlateEdge.TopHeld),
-        PlateLoad.Uniform(LidPressure(thickness), height / 1e3));
+    private static PlateResult Lid(double width, double height, double thickness) =>
+        LevyPlate.Solve(
+            PlatePane.Glass(width / 1e3, height / 1e3, thickness / 1e3, PlateEdge.TopHeld),
+            PlateLoad.Uniform(LidPressure(thickness), height / 1e3)
+        );
 
-    private static PlateResult Front(double width, double height, double thickness, PressureKnot[] load)
-        => LevyPlate.Solve(
-            PlatePane.Glass(width / 1e3, height / 1e3, thickness / 1e3, PlateEdge.TopFree), load);
+    private static PlateResult Front(double width, double height, double thickness, PressureKnot[] load) =>
+        LevyPlate.Solve(
+            PlatePane.Glass(width / 1e3, height / 1e3, thickness / 1e3, PlateEdge.TopFree),
+            Rounded(load)
+        );
+
+    // The same load with g = 9.81.
+    private static PressureKnot[] Rounded(PressureKnot[] load) =>
+        [.. load.Select(k => k with { Pascals = k.Pascals * Gravity / Constants.StandardGravity })];
 
     private static IEnumerable<VerificationCase> SpanPair(
-        double span, double thickness, double stress, double sag)
+        double span,
+        double thickness,
+        double stress,
+        double sag
+    )
     {
         string name = string.Create(CultureInfo.InvariantCulture, $"two edges, span {span} × {thickness}");
         double q = LidPressure(thickness);
-        yield return Case(name + ", stress", "MPa", stress, 0.005,
-            () => TwoEdgeSpan.StressPascals(q, span / 1e3, thickness / 1e3) / 1e6);
-        yield return Case(name + ", deflection", "mm", sag, 0.005,
-            () => TwoEdgeSpan.DeflectionMeters(q, span / 1e3, thickness / 1e3, 70e9) * 1e3);
+        yield return Case(
+            name + ", stress",
+            "MPa",
+            stress,
+            0.005,
+            () => TwoEdgeSpan.StressPascals(q, span / 1e3, thickness / 1e3) / 1e6
+        );
+        yield return Case(
+            name + ", deflection",
+            "mm",
+            sag,
+            0.005,
+            () => TwoEdgeSpan.DeflectionMeters(q, span / 1e3, thickness / 1e3, 70e9) * 1e3
+        );
     }
 
     private static IEnumerable<VerificationCase> Pair(
-        string name, double stress, double sag, Func<PlateResult> solve, double tolerance = 0.005)
+        string name,
+        double stress,
+        double sag,
+        Func<PlateResult> solve,
+        double tolerance = 0.005
+    )
     {
-        yield return Case(name + ", stress", "MPa", stress, tolerance,
-            () => solve().LargestStressPascals / 1e6);
-        yield return Case(name + ", deflection", "mm", sag, tolerance,
-            () => solve().LargestDeflectionMeters * 1e3);
+        yield return Case(
+            name + ", stress",
+            "MPa",
+            stress,
+            tolerance,
+            () => solve().LargestStressPascals / 1e6
+        );
+        yield return Case(
+            name + ", deflection",
+            "mm",
+            sag,
+            tolerance,
+            () => solve().LargestDeflectionMeters * 1e3
+        );
     }
 
-    private static string Size(double width, double height, double thickness)
-        => string.Create(CultureInfo.InvariantCulture, $"{width}×{height}×{thickness}");
+    private static string Size(double width, double height, double thickness) =>
+        string.Create(CultureInfo.InvariantCulture, $"{width}×{height}×{thickness}");
 
     private static VerificationCase Case(
-        string quantity, string unit, double expected, double tolerance, Func<double> got) => new()
-    {
-        Source = "Own worked example, lids and fronts",
-        Subject = "Plates",
-        Quantity = quantity,
-        Unit = unit,
-        Expected = expected,
-        Got = got,
-        Tolerance = tolerance + 1e-12,
-        Reason = "Half a unit of the last digit written down.",
-        Evidence = Evidence.OtherCode,
-        Provenance = Provenance.Recomputed,
-    };
+        string quantity,
+        string unit,
+        double expected,
+        double tolerance,
+        Func<double> got
+    ) =>
+        new()
+        {
+            Source = "Own worked example, lids and fronts",
+            Subject = "Plates",
+            Quantity = quantity,
+            Unit = unit,
+            Expected = expected,
+            Got = got,
+            Tolerance = tolerance + 1e-12,
+            Reason = "Half a unit of the last digit written down.",
+            Evidence = Evidence.OtherCode,
+            Provenance = Provenance.Recomputed,
+        };
 }

@@ -54,46 +54,69 @@ public static class OwnPlateTables
     /// <summary>The cases.</summary>
     /// <returns>Stress and deflection coefficients of the three tables.</returns>
     public static IEnumerable<VerificationCase> Cases() =>
-        Uniform.SelectMany(row => Pair(
-                "uniform, four edges, long/short",
-                (row.Ratio, row.Stress, row.Sag, 1e-4),
-                () => Solve(1.0, row.Ratio, PlateEdge.TopHeld, PlateLoad.Uniform(1.0, row.Ratio))))
-            .Concat(WaterTopFree.SelectMany(row => Pair(
-                "water, top free, width/height", row, () => Water(row.Ratio, PlateEdge.TopFree))))
-            .Concat(WaterTopHeld.SelectMany(row => Pair(
-                "water, top held, width/height", row, () => Water(row.Ratio, PlateEdge.TopHeld))));
+        Uniform
+            .SelectMany(row =>
+                Pair(
+                    "uniform, four edges, long/short",
+                    (row.Ratio, row.Stress, row.Sag, 1e-4),
+                    () => Solve(1.0, row.Ratio, PlateEdge.TopHeld, PlateLoad.Uniform(1.0, row.Ratio))
+                )
+            )
+            .Concat(
+                WaterTopFree.SelectMany(row =>
+                    Pair("water, top free, width/height", row, () => Water(row.Ratio, PlateEdge.TopFree))
+                )
+            )
+            .Concat(
+                WaterTopHeld.SelectMany(row =>
+                    Pair("water, top held, width/height", row, () => Water(row.Ratio, PlateEdge.TopHeld))
+                )
+            );
 
-    private static PlateResult Water(double ratio, PlateEdge top)
-        => Solve(ratio, 1.0, top, [new(0.0, 1.0), new(1.0, 0.0)]);
+    private static PlateResult Water(double ratio, PlateEdge top) =>
+        Solve(ratio, 1.0, top, [new(0.0, 1.0), new(1.0, 0.0)]);
 
-    private static PlateResult Solve(double width, double height, PlateEdge top, PressureKnot[] load)
-        => LevyPlate.Solve(new PlatePane(width, height, Thin, 1.0, Nu, top), load);
+    private static PlateResult Solve(double width, double height, PlateEdge top, PressureKnot[] load) =>
+        LevyPlate.Solve(new PlatePane(width, height, Thin, 1.0, Nu, top), load);
 
     private static IEnumerable<VerificationCase> Pair(
-        string name, (double Ratio, double Stress, double Sag, double Unit) row, Func<PlateResult> solve)
+        string name,
+        (double Ratio, double Stress, double Sag, double Unit) row,
+        Func<PlateResult> solve
+    )
     {
         string label = string.Create(CultureInfo.InvariantCulture, $"{name} = {row.Ratio}");
         yield return Case(
-            "stress, " + label, row.Stress, () => solve().LargestStressPascals * Thin * Thin, 5e-4);
+            "stress, " + label,
+            row.Stress,
+            () => solve().LargestStressPascals * Thin * Thin,
+            5e-4
+        );
         yield return Case(
             "deflection, " + label,
             row.Sag,
             () => solve().LargestDeflectionMeters * Thin * Thin * Thin,
-            0.5 * row.Unit);
+            0.5 * row.Unit
+        );
     }
 
     private static VerificationCase Case(
-        string quantity, double expected, Func<double> got, double tolerance) => new()
-    {
-        Source = "Own worked example, thin-plate tables",
-        Subject = "Plates",
-        Quantity = quantity,
-        Unit = "1",
-        Expected = expected,
-        Got = got,
-        Tolerance = tolerance + 1e-12,
-        Reason = "Half a unit of the last digit of the table.",
-        Evidence = Evidence.OtherCode,
-        Provenance = Provenance.Recomputed,
-    };
+        string quantity,
+        double expected,
+        Func<double> got,
+        double tolerance
+    ) =>
+        new()
+        {
+            Source = "Own worked example, thin-plate tables",
+            Subject = "Plates",
+            Quantity = quantity,
+            Unit = "1",
+            Expected = expected,
+            Got = got,
+            Tolerance = tolerance + 1e-12,
+            Reason = "Half a unit of the last digit of the table.",
+            Evidence = Evidence.OtherCode,
+            Provenance = Provenance.Recomputed,
+        };
 }

@@ -43,17 +43,22 @@ public static class TimoshenkoWoinowskyKrieger1959
     }
 
     private static VerificationCase Case(
-        string quantity, double expected, Func<double> got, double tolerance) => new()
-    {
-        Source = Source,
-        Subject = "Plates",
-        Quantity = quantity,
-        Unit = "1",
-        Expected = expected,
-        Got = got,
-        Tolerance = tolerance,
-        Reason = "Half a unit of the last printed digit.",
-        Evidence = Evidence.PrintedTable,
-        Provenance = Provenance.Recalled,
-    };
+        string quantity,
+        double expected,
+        Func<double> got,
+        double tolerance
+    ) =>
+        new()
+        {
+            Source = Source,
+            Subject = "Plates",
+            Quantity = quantity,
+            Unit = "1",
+            Expected = expected,
+            Got = got,
+            Tolerance = tolerance,
+            Reason = "Half a unit of the last printed digit.",
+            Evidence = Evidence.PrintedTable,
+            Provenance = Provenance.Recalled,
+        };
 }

@@ -45,53 +45,74 @@ public static class YoungBudynas2002
     /// <summary>The cases.</summary>
     /// <returns>Stress and deflection coefficients of cases 1a, 2a and 2d.</returns>
     public static IEnumerable<VerificationCase> Cases() =>
-        FourEdges.SelectMany(row => Pair(row, "1a", PlateEdge.TopHeld, 3e-4, 1e-4))
+        FourEdges
+            .SelectMany(row => Pair(row, "1a", PlateEdge.TopHeld, 3e-4, 1e-4))
             .Concat(ThreeEdges.SelectMany(row => Pair(row, "2a", PlateEdge.TopFree, 5e-3, 5e-4)))
-            .Concat(ThreeEdgesWater.Select(row => Case(
-                Label("β case 2d", row.Ratio),
-                row.Beta,
-                () => Beta(Solve(row.Ratio, PlateEdge.TopFree, [new(0.0, 1.0), new(row.Ratio, 0.0)])),
-                5e-3) with { Provenance = Provenance.Recalled }));
+            .Concat(
+                ThreeEdgesWater.Select(row =>
+                    Case(
+                        Label("β case 2d", row.Ratio),
+                        row.Beta,
+                        () => Beta(Solve(row.Ratio, PlateEdge.TopFree, [new(0.0, 1.0), new(row.Ratio, 0.0)])),
+                        5e-3
+                    ) with
+                    {
+                        Provenance = Provenance.Recalled,
+                    }
+                )
+            );
 
     private static IEnumerable<VerificationCase> Pair(
         (double Ratio, double Beta, double Alpha) row,
         string number,
         PlateEdge top,
         double betaTolerance,
-        double alphaTolerance)
+        double alphaTolerance
+    )
     {
         PlateResult Uniform() => Solve(row.Ratio, top, PlateLoad.Uniform(1.0, row.Ratio));
         yield return Case(
-            Label("β case " + number, row.Ratio), row.Beta, () => Beta(Uniform()), betaTolerance);
+            Label("β case " + number, row.Ratio),
+            row.Beta,
+            () => Beta(Uniform()),
+            betaTolerance
+        );
         yield return Case(
             Label("α case " + number, row.Ratio),
             row.Alpha,
             () => Uniform().LargestDeflectionMeters * Thin * Thin * Thin,
-            alphaTolerance);
+            alphaTolerance
+        );
     }
 
     private static double Beta(PlateResult result) => result.LargestStressPascals * Thin * Thin;
 
     // b = 1 m across, E = 1 Pa.
-    private static PlateResult Solve(double ratio, PlateEdge top, PressureKnot[] load)
-        => LevyPlate.Solve(new PlatePane(1.0, ratio, Thin, 1.0, Nu, top), load);
+    private static PlateResult Solve(double ratio, PlateEdge top, PressureKnot[] load) =>
+        LevyPlate.Solve(new PlatePane(1.0, ratio, Thin, 1.0, Nu, top), load);
 
-    private static string Label(string name, double ratio)
-        => string.Create(CultureInfo.InvariantCulture, $"{name}, a/b = {ratio}");
+    private static string Label(string name, double ratio) =>
+        string.Create(CultureInfo.InvariantCulture, $"{name}, a/b = {ratio}");
 
     private static VerificationCase Case(
-        string quantity, double expected, Func<double> got, double tolerance) => new()
-    {
-        Source = Source,
-        Subject = "Plates",
-        Quantity = quantity,
-        Unit = "1",
-        Expected = expected,
-        Got = got,
-        Tolerance = tolerance,
-        Reason = "Case 1a: the table is six times (β) and 10.92 times (α) coefficients of plate theory, so "
-            + "six and ten times half their last digit. Case 2: half a unit of the last digit.",
-        Evidence = Evidence.PrintedTable,
-        Provenance = Provenance.Read,
-    };
+        string quantity,
+        double expected,
+        Func<double> got,
+        double tolerance
+    ) =>
+        new()
+        {
+            Source = Source,
+            Subject = "Plates",
+            Quantity = quantity,
+            Unit = "1",
+            Expected = expected,
+            Got = got,
+            Tolerance = tolerance,
+            Reason =
+                "Case 1a: the table is six times (β) and 10.92 times (α) coefficients of plate theory, "
+                + "so six and ten times half their last digit. Case 2: half a unit of the last digit.",
+            Evidence = Evidence.PrintedTable,
+            Provenance = Provenance.Read,
+        };
 }

@@ -37,7 +37,13 @@ internal sealed class FiniteDifferencePlate
     public double LargestDeflection => w.Max(Math.Abs);
 
     public static FiniteDifferencePlate Solve(
-        double width, double height, double nu, bool topFree, Func<double, double> load, int cells)
+        double width,
+        double height,
+        double nu,
+        bool topFree,
+        Func<double, double> load,
+        int cells
+    )
     {
         var plate = new FiniteDifferencePlate(width, height, nu, topFree, cells);
         plate.Assemble(load);
@@ -89,8 +95,8 @@ internal sealed class FiniteDifferencePlate
     // Twist at x = y = 0, linear along the diagonal from the two nearest cell centers.
     private double CornerTwist() => (1.0 - nu) * ((1.5 * Twist(0, 0)) - (0.5 * Twist(1, 1)));
 
-    private double Twist(int i, int j)
-        => (At(i, j) - At(i + 1, j) - At(i, j + 1) + At(i + 1, j + 1)) / (dx * dy);
+    private double Twist(int i, int j) =>
+        (At(i, j) - At(i + 1, j) - At(i, j + 1) + At(i + 1, j + 1)) / (dx * dy);
 
     private double At(int i, int j)
     {
@@ -98,8 +104,8 @@ internal sealed class FiniteDifferencePlate
         return k < 0 ? 0.0 : w[k];
     }
 
-    private int Index(int i, int j)
-        => i <= 0 || i >= nx || j <= 0 || (j >= ny && !topFree) ? -1 : ((j - 1) * (nx - 1)) + i - 1;
+    private int Index(int i, int j) =>
+        i <= 0 || i >= nx || j <= 0 || (j >= ny && !topFree) ? -1 : ((j - 1) * (nx - 1)) + i - 1;
 
     private void Assemble(Func<double, double> load)
     {
@@ -129,10 +135,13 @@ internal sealed class FiniteDifferencePlate
                 double s = 1.0 / area;
                 AddSquare(
                     [
-                        (Index(i, j), s), (Index(i + 1, j), -s),
-                        (Index(i, j + 1), -s), (Index(i + 1, j + 1), s),
+                        (Index(i, j), s),
+                        (Index(i + 1, j), -s),
+                        (Index(i, j + 1), -s),
+                        (Index(i + 1, j + 1), s),
                     ],
-                    2.0 * (1.0 - nu) * area);
+                    2.0 * (1.0 - nu) * area
+                );
             }
         }
     }
@@ -162,7 +171,10 @@ internal sealed class FiniteDifferencePlate
 
     // factor · (row · other), made symmetric.
     private void AddProduct(
-        (int Index, double Weight)[] row, (int Index, double Weight)[] other, double factor)
+        (int Index, double Weight)[] row,
+        (int Index, double Weight)[] other,
+        double factor
+    )
     {
         foreach ((int p, double a) in row)
         {

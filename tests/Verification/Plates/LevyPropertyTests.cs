@@ -62,7 +62,13 @@ public sealed class LevyPropertyTests
     {
         PressureKnot[] plain = [new(0.0, 1000.0), new(0.4, 0.0)];
         PressureKnot[] split =
-            [new(0.0, 1000.0), new(0.1, 750.0), new(0.1, 750.0), new(0.4, 0.0), new(0.5, 0.0)];
+        [
+            new(0.0, 1000.0),
+            new(0.1, 750.0),
+            new(0.1, 750.0),
+            new(0.4, 0.0),
+            new(0.5, 0.0),
+        ];
         PlateResult a = LevyPlate.Solve(Free, plain);
         PlateResult b = LevyPlate.Solve(Free, split);
         Close(a.LargestStressPascals, b.LargestStressPascals);
@@ -78,7 +84,8 @@ public sealed class LevyPropertyTests
         Assert.Equal(
             LevyPlate.Solve(Free, jump).LargestStressPascals,
             LevyPlate.Solve(Free, ramp).LargestStressPascals,
-            1.0);
+            1.0
+        );
     }
 
     // Linear theory: σ ~ p, σ ~ 1/t², w ~ 1/t³; all lengths doubled under the same pressure: σ same, w
@@ -89,9 +96,16 @@ public sealed class LevyPropertyTests
         PlateResult one = LevyPlate.Solve(Free, PlateLoad.Uniform(100.0, 0.5));
         PlateResult loaded = LevyPlate.Solve(Free, PlateLoad.Uniform(300.0, 0.5));
         PlateResult thick = LevyPlate.Solve(
-            Free with { ThicknessMeters = 0.008 }, PlateLoad.Uniform(100.0, 0.5));
+            Free with
+            {
+                ThicknessMeters = 0.008,
+            },
+            PlateLoad.Uniform(100.0, 0.5)
+        );
         PlateResult big = LevyPlate.Solve(
-            PlatePane.Glass(1.2, 1.0, 0.008, PlateEdge.TopFree), PlateLoad.Uniform(100.0, 1.0));
+            PlatePane.Glass(1.2, 1.0, 0.008, PlateEdge.TopFree),
+            PlateLoad.Uniform(100.0, 1.0)
+        );
         Close(3.0 * one.LargestStressPascals, loaded.LargestStressPascals);
         Close(one.LargestStressPascals / 4.0, thick.LargestStressPascals);
         Close(one.LargestDeflectionMeters / 8.0, thick.LargestDeflectionMeters);
@@ -128,18 +142,22 @@ public sealed class LevyPropertyTests
     public void Impossible_panes_and_loads_are_refused()
     {
         PressureKnot[] load = PlateLoad.Water(0.1);
-        Assert.Throws<ArgumentOutOfRangeException>(
-            () => LevyPlate.Solve(Free with { ThicknessMeters = 0.0 }, load));
-        Assert.Throws<ArgumentOutOfRangeException>(
-            () => LevyPlate.Solve(Free with { PoissonRatio = 0.5 }, load));
-        Assert.Throws<ArgumentOutOfRangeException>(
-            () => LevyPlate.Solve(Free with { WidthMeters = double.NaN }, load));
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            LevyPlate.Solve(Free with { ThicknessMeters = 0.0 }, load)
+        );
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            LevyPlate.Solve(Free with { PoissonRatio = 0.5 }, load)
+        );
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            LevyPlate.Solve(Free with { WidthMeters = double.NaN }, load)
+        );
         Assert.Throws<ArgumentOutOfRangeException>(() => LevyPlate.Solve(Free, [new(0.0, 1.0)]));
         Assert.Throws<ArgumentOutOfRangeException>(() => LevyPlate.Solve(Free, PlateLoad.Water(0.6)));
-        Assert.Throws<ArgumentOutOfRangeException>(
-            () => LevyPlate.Solve(Free, [new(0.3, 1.0), new(0.1, 1.0)]));
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            LevyPlate.Solve(Free, [new(0.3, 1.0), new(0.1, 1.0)])
+        );
     }
 
-    private static void Close(double expected, double got)
-        => Assert.Equal(expected, got, 1e-9 * Math.Max(1e-9, Math.Abs(expected)));
+    private static void Close(double expected, double got) =>
+        Assert.Equal(expected, got, 1e-9 * Math.Max(1e-9, Math.Abs(expected)));
 }

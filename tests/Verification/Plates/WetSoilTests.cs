@@ -40,6 +40,6 @@ public sealed class WetSoilTests
     }
 
     [Fact]
-    public void A_water_table_above_the_soil_is_refused()
-        => Assert.Throws<ArgumentOutOfRangeException>(() => PlateLoad.Of(new WetSoil(0.1, 0.2, 1000.0)));
+    public void A_water_table_above_the_soil_is_refused() =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => PlateLoad.Of(new WetSoil(0.1, 0.2, 1000.0)));
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -9,29 +10,63 @@ namespace Litterfall.Planning.Judging.Box;
 /// <summary>An inset pane that may not go in once both tolerances go the wrong way.</summary>
 internal static class LidFit
 {
-    private static readonly Figure ShopTolerance = Figure.Given("cutting tolerance of an ordinary shop", 0.0015, Units.Millimeter,
-        Rules.Habit("no source; ±1.5 mm in an ordinary shop, ±0.8 mm in a careful one"));
+    private static readonly Figure ShopTolerance = Figure.Given(
+        "cutting tolerance of an ordinary shop",
+        0.0015,
+        Units.Millimeter,
+        Rules.Habit("no source; ±1.5 mm in an ordinary shop, ±0.8 mm in a careful one")
+    );
 
-    private static readonly Figure OpeningTolerance = Figure.Choice("measuring tolerance of the opening", 1, Units.Millimeter,
-        "three readings with a tape, smallest taken");
+    private static readonly Figure OpeningTolerance = Figure.Choice(
+        "measuring tolerance of the opening",
+        1,
+        Units.Millimeter,
+        "three readings with a tape, smallest taken"
+    );
 
-    private static readonly Figure LeastPlay = Figure.Choice("least play", 0.5, Units.Millimeter, "a pane must go in without force");
+    private static readonly Figure LeastPlay = Figure.Choice(
+        "least play",
+        0.5,
+        Units.Millimeter,
+        "a pane must go in without force"
+    );
 
     public static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        if (n.Design.Design.Lid is not { Overlap: null } lid || n.Design.Find("lid.material")?.Kind != "sheet")
+        if (
+            n.Design.Design.Lid is not { Overlap: null } lid
+            || n.Design.Find("lid.material")?.Kind != "sheet"
+        )
         {
             yield break;
         }
 
         var gap = lid.Gap is { } g
-            ? n.Design.Figure("lid.gap", "lid clearance on each side", g, Units.Millimeter) : CutList.LidClearance;
-        var play = (Figure.Number(2) * gap - ShopTolerance - OpeningTolerance).As("play of the lid at worst", Units.Millimeter);
+            ? n.Design.Figure("lid.gap", "lid clearance on each side", g, Units.Millimeter)
+            : CutList.LidClearance;
+        var play = (Figure.Number(2) * gap - ShopTolerance - OpeningTolerance).As(
+            "play of the lid at worst",
+            Units.Millimeter
+        );
         if (play.Si < LeastPlay.Si - 1e-9)
         {
-            yield return new Finding("lid-may-not-fit", Severity.Caution, Protects.Build, FormattableString.Invariant(
-                $"With {gap.Value:0.#} mm on each side the lid may not go in: at worst {play.Value:0.#} mm of play are left, and glass cannot be recut by less than about half its thickness."),
-                play, LeastPlay, "Give 2 mm on each side, or let the lid lie on the rim (overlap).") { Where = "lid.gap" };
+            yield return new Finding(
+                "lid-may-not-fit",
+                Severity.Caution,
+                Protects.Build,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"With {gap.Value:0.#} mm on each side the lid may not go in: at worst "
+                        + $"{play.Value:0.#} mm of play are left, and glass cannot be recut by less than "
+                        + $"about half its thickness."
+                ),
+                play,
+                LeastPlay,
+                "Give 2 mm on each side, or let the lid lie on the rim (overlap)."
+            )
+            {
+                Where = "lid.gap",
+            };
         }
     }
 }

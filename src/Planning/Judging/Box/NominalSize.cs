@@ -1,3 +1,4 @@
+using System.Globalization;
 using Litterfall.Domain;
 using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
@@ -9,10 +10,18 @@ namespace Litterfall.Planning.Judging.Box;
 /// <summary>A size typed in inches that is also the name of a metric box, or the other way round.</summary>
 internal static class NominalSize
 {
-    private static readonly (int Inches, int Centimeters)[] Names = [(12, 30), (18, 45), (24, 60), (36, 90), (48, 120)];
+    private static readonly (int Inches, int Centimeters)[] Names =
+    [
+        (12, 30),
+        (18, 45),
+        (24, 60),
+        (36, 90),
+        (48, 120),
+    ];
 
     private static readonly Citation Rule = Rules.Habit(
-        "no source; boxes come in 30, 45, 60, 90, 120 cm and in 12, 18, 24, 36, 48 in, which are not equal");
+        "no source; boxes come in 30, 45, 60, 90, 120 cm and in 12, 18, 24, 36, 48 in, which are not equal"
+    );
 
     public static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -22,19 +31,39 @@ internal static class NominalSize
         }
 
         var traps = new[] { ("length", edges.Length), ("depth", edges.Depth), ("height", edges.Height) }
-            .Select(e => (Edge: e.Item1, Typed: e.Item2, Trap: Trap(e.Item2))).Where(e => e.Trap is not null).ToList();
+            .Select(e => (Edge: e.Item1, Typed: e.Item2, Trap: Trap(e.Item2)))
+            .Where(e => e.Trap is not null)
+            .ToList();
         if (traps.Count == 0)
         {
             yield break;
         }
 
         var (edge, typed, trap) = traps.MaxBy(t => Math.Abs(t.Trap!.Value.Other - t.Typed[0].Si));
-        var figure = n.Design.Figure($"box.outside.{edge}", $"outside {edge} as typed", typed[0], Units.Millimeter);
+        var figure = n.Design.Figure(
+            $"box.outside.{edge}",
+            $"outside {edge} as typed",
+            typed[0],
+            Units.Millimeter
+        );
         var other = Figure.Given("the size of the same name", trap!.Value.Other, Units.Millimeter, Rule);
         var names = string.Join(" and ", traps.Select(t => t.Edge));
-        yield return new Finding("nominal-size", Severity.Note, Protects.Build, FormattableString.Invariant(
-            $"The {names} may be a name, not a measure: {typed[0].Text} is {figure.Value:0.#} mm, but a box sold as {trap.Value.Name} is {other.Value:0.#} mm."),
-            figure, other, "Measure each edge three times with a tape and enter all three.") { Where = "box.outside" };
+        yield return new Finding(
+            "nominal-size",
+            Severity.Note,
+            Protects.Build,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"The {names} may be a name, not a measure: {typed[0].Text} is {figure.Value:0.#} mm, "
+                    + $"but a box sold as {trap.Value.Name} is {other.Value:0.#} mm."
+            ),
+            figure,
+            other,
+            "Measure each edge three times with a tape and enter all three."
+        )
+        {
+            Where = "box.outside",
+        };
     }
 
     private static (double Other, string Name)? Trap(Seq<Typed<Length>> edge)
@@ -45,8 +74,11 @@ internal static class NominalSize
         }
 
         var text = edge[0].Text;
-        var inInches = text.Contains("in", StringComparison.OrdinalIgnoreCase) || text.Contains('"', StringComparison.Ordinal)
-            || text.Contains('\'', StringComparison.Ordinal) || text.Contains('″', StringComparison.Ordinal);
+        var inInches =
+            text.Contains("in", StringComparison.OrdinalIgnoreCase)
+            || text.Contains('"', StringComparison.Ordinal)
+            || text.Contains('\'', StringComparison.Ordinal)
+            || text.Contains('″', StringComparison.Ordinal);
         foreach (var (inches, centimeters) in Names)
         {
             if (inInches && Math.Abs(edge[0].Si - inches * 0.0254) < 1e-6)

@@ -7,7 +7,12 @@ namespace Litterfall.Planning.Judging.Box;
 /// <summary>Glass or background leaves no room inside.</summary>
 internal static class NothingLeftInside
 {
-    private static readonly Figure Nothing = Figure.Choice("room that must be left", 0, Units.Millimeter, "a box has an inside");
+    private static readonly Figure Nothing = Figure.Choice(
+        "room that must be left",
+        0,
+        Units.Millimeter,
+        "a box has an inside"
+    );
 
     public static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -16,9 +21,20 @@ internal static class NothingLeftInside
             yield break;
         }
 
-        var smallest = Figure.Min(n.Box.OpenLength, n.Box.OpenDepth, n.Box.InsideHeight).As("smallest inside edge", Units.Millimeter);
-        yield return new Finding("nothing-left-inside", Severity.Stop, Protects.Build,
-            "Glass and background leave no room inside this box.", smallest, Nothing,
-            "Enter the real outside size and the real thickness of glass and background.") { Where = "box" };
+        var smallest = Figure
+            .Min(n.Box.OpenLength, n.Box.OpenDepth, n.Box.InsideHeight)
+            .As("smallest inside edge", Units.Millimeter);
+        yield return new Finding(
+            "nothing-left-inside",
+            Severity.Stop,
+            Protects.Build,
+            "Glass and background leave no room inside this box.",
+            smallest,
+            Nothing,
+            "Enter the real outside size and the real thickness of glass and background."
+        )
+        {
+            Where = "box",
+        };
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -9,8 +10,15 @@ namespace Litterfall.Planning.Judging.Floor;
 /// <summary>A piece of mesh on hand that leaves a gap at an edge: frogs have died under barriers.</summary>
 internal static class BarrierTooSmall
 {
-    private static readonly Figure LargestGap = Figure.Given("largest gap at an edge", 0.002, Units.Millimeter,
-        Rules.Habit("no source; froglets and crew get through more than 2 mm; frogs trapped below a barrier are reported"));
+    private static readonly Figure LargestGap = Figure.Given(
+        "largest gap at an edge",
+        0.002,
+        Units.Millimeter,
+        Rules.Habit(
+            "no source; froglets and crew get through more than 2 mm; frogs trapped below a barrier "
+                + "are reported"
+        )
+    );
 
     public static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -19,24 +27,50 @@ internal static class BarrierTooSmall
             yield break;
         }
 
-        foreach (var finding in Edge(n, piece.Length, "length", n.Box.OpenLength)
-            .Concat(Edge(n, piece.Depth, "depth", n.Box.OpenDepth)))
+        foreach (
+            var finding in Edge(n, piece.Length, "length", n.Box.OpenLength)
+                .Concat(Edge(n, piece.Depth, "depth", n.Box.OpenDepth))
+        )
         {
             yield return finding;
         }
     }
 
     private static IEnumerable<Finding> Edge(
-        DesignNumbers n, Litterfall.Domain.Seq<Typed<Length>> edge, string name, Figure inside)
+        DesignNumbers n,
+        Litterfall.Domain.Seq<Typed<Length>> edge,
+        string name,
+        Figure inside
+    )
     {
-        var piece = BoxGeometry.Smallest(n.Design, edge, $"floor.barrier.onHand.{name}", $"{name} of the piece on hand");
+        var piece = BoxGeometry.Smallest(
+            n.Design,
+            edge,
+            $"floor.barrier.onHand.{name}",
+            $"{name} of the piece on hand"
+        );
         var gap = Figure.NotNegative(inside - piece).As($"gap along the {name}", Units.Millimeter);
         if (gap.Si > LargestGap.Si + 1e-9)
         {
-            yield return new Finding("barrier-gap", Severity.Stop, Protects.Animal, FormattableString.Invariant(
-                $"The piece on hand is {gap.Value:0.#} mm short in {name}: a gap over 2 mm lets froglets and crew under the barrier."),
-                gap, LargestGap, FormattableString.Invariant($"Cut a new piece: {inside.Value - 1:0} mm in {name} flat, or more with an upturn."))
-            { Where = "floor.barrier.onHand" };
+            yield return new Finding(
+                "barrier-gap",
+                Severity.Stop,
+                Protects.Animal,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The piece on hand is {gap.Value:0.#} mm short in {name}: a gap over 2 mm lets "
+                        + $"froglets and crew under the barrier."
+                ),
+                gap,
+                LargestGap,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Cut a new piece: {inside.Value - 1:0} mm in {name} flat, or more with an upturn."
+                )
+            )
+            {
+                Where = "floor.barrier.onHand",
+            };
         }
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Quantities;
@@ -14,9 +15,21 @@ internal static class FloatingAggregate
             yield break;
         }
 
-        yield return new Finding("aggregate-floats", Severity.Caution, Protects.Build, FormattableString.Invariant(
-            $"Water {f.LiftHeight.Value:0.#} cm deep lifts the drainage aggregate and the soil on it; the layer is {f.Depth.Value:0.#} cm deep."),
-            f.LiftHeight, f.Depth, "Put more soil on it, take a heavier aggregate, or drain below that level.")
-        { Where = "floor.drainage" };
+        yield return new Finding(
+            "aggregate-floats",
+            Severity.Caution,
+            Protects.Build,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Water {f.LiftHeight.Value:0.#} cm deep lifts the drainage aggregate and the soil on "
+                    + $"it; the layer is {f.Depth.Value:0.#} cm deep."
+            ),
+            f.LiftHeight,
+            f.Depth,
+            "Put more soil on it, take a heavier aggregate, or drain below that level."
+        )
+        {
+            Where = "floor.drainage",
+        };
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Quantities;
@@ -9,14 +10,29 @@ internal static class LayersTooHigh
 {
     public static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        var stack = Figure.Total([.. n.Layers.Select(l => l.Highest)], Units.Meter.Dimension).As("highest stack of layers", Units.Centimeter);
+        var stack = Figure
+            .Total([.. n.Layers.Select(l => l.Highest)], Units.Meter.Dimension)
+            .As("highest stack of layers", Units.Centimeter);
         if (stack.Si < n.Box.InsideHeight.Si || !n.Box.IsBuildable)
         {
             yield break;
         }
 
-        yield return new Finding("layers-higher-than-box", Severity.Stop, Protects.Build, FormattableString.Invariant(
-            $"The layers stand {stack.Value:0.#} cm high, the box is {n.Box.InsideHeight.Value / 10:0.#} cm high inside."),
-            stack, n.Box.InsideHeight, "Make the layers thinner or the box higher.") { Where = "floor" };
+        yield return new Finding(
+            "layers-higher-than-box",
+            Severity.Stop,
+            Protects.Build,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"The layers stand {stack.Value:0.#} cm high, the box is "
+                    + $"{n.Box.InsideHeight.Value / 10:0.#} cm high inside."
+            ),
+            stack,
+            n.Box.InsideHeight,
+            "Make the layers thinner or the box higher."
+        )
+        {
+            Where = "floor",
+        };
     }
 }

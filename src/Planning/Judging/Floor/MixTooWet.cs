@@ -1,5 +1,5 @@
-using Litterfall.Domain.Findings;
 using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
 using Litterfall.Domain.Quantities;
 
 namespace Litterfall.Planning.Judging.Floor;
@@ -15,10 +15,23 @@ internal static class MixTooWet
             yield break;
         }
 
-        var brought = Figure.Total([.. soil.Components.Where(c => c.WaterIn is not null).Select(c => c.WaterIn!)],
-            Units.Litre.Dimension).As("water the components bring", Units.Litre);
-        yield return new Finding("mix-too-wet", Severity.Caution, Protects.Build,
+        var brought = Figure
+            .Total(
+                [.. soil.Components.Where(c => c.WaterIn is not null).Select(c => c.WaterIn!)],
+                Units.Litre.Dimension
+            )
+            .As("water the components bring", Units.Litre);
+        yield return new Finding(
+            "mix-too-wet",
+            Severity.Caution,
+            Protects.Build,
             "The components as sold already hold more water than the mix needs; none can be added.",
-            brought, wanted, "Dry the wettest component or take another lot.") { Where = "floor.soil" };
+            brought,
+            wanted,
+            "Dry the wettest component or take another lot."
+        )
+        {
+            Where = "floor.soil",
+        };
     }
 }

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -16,16 +17,36 @@ internal static class SoilAboveSill
         }
 
         var sill = n.Design.Figure("box.sill", "height of the front sill", typed, Units.Centimeter);
-        var front = Figure.Total([.. n.Layers.Where(l => l.Layer is "drainage" or "soil").Select(l => l.FrontDepth)],
-            Units.Meter.Dimension).As("drainage and soil at the front", Units.Centimeter);
+        var front = Figure
+            .Total(
+                [.. n.Layers.Where(l => l.Layer is "drainage" or "soil").Select(l => l.FrontDepth)],
+                Units.Meter.Dimension
+            )
+            .As("drainage and soil at the front", Units.Centimeter);
         if (front.Si <= sill.Si + 1e-9)
         {
             yield break;
         }
 
-        yield return new Finding("soil-above-sill", Severity.Stop, Protects.Build, FormattableString.Invariant(
-            $"At the front, drainage and soil stand {front.Value:0.#} cm high, above the sill of {sill.Value:0.#} cm: soil and crew fall out when the doors open."),
-            front, sill, FormattableString.Invariant($"Lower the layers at the front by {(front.Si - sill.Si) * 100:0.#} cm, or slope the soil up to the back."))
-        { Where = "floor.soil" };
+        yield return new Finding(
+            "soil-above-sill",
+            Severity.Stop,
+            Protects.Build,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"At the front, drainage and soil stand {front.Value:0.#} cm high, above the sill of "
+                    + $"{sill.Value:0.#} cm: soil and crew fall out when the doors open."
+            ),
+            front,
+            sill,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Lower the layers at the front by {(front.Si - sill.Si) * 100:0.#} cm, or slope the "
+                    + $"soil up to the back."
+            )
+        )
+        {
+            Where = "floor.soil",
+        };
     }
 }

@@ -10,9 +10,19 @@ internal static class PriceMissing
         var missing = n.Packs.Where(p => p.Cost is null).Select(p => p.Material.Name).ToArray();
         if (n.Design.Catalog.Workshop is not null && missing.Length > 0)
         {
-            yield return new Finding("price-missing", Severity.Note, Protects.Build,
-                $"The workshop folder has no price for {string.Join(", ", missing)}, so there is no cost of goods.",
-                null, null, "Add the packs to prices.json.") { Where = "workshop" };
+            yield return new Finding(
+                "price-missing",
+                Severity.Note,
+                Protects.Build,
+                $"The workshop folder has no price for {string.Join(", ", missing)}, so there is no "
+                    + $"cost of goods.",
+                null,
+                null,
+                "Add the packs to prices.json."
+            )
+            {
+                Where = "workshop",
+            };
         }
     }
 }

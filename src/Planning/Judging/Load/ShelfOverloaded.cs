@@ -1,3 +1,4 @@
+using System.Globalization;
 using Litterfall.Domain.Findings;
 
 namespace Litterfall.Planning.Judging.Load;
@@ -9,9 +10,22 @@ internal static class ShelfOverloaded
     {
         if (n.Shelf.Rated is { } rated && n.Shelf.Total.Si > rated.Si)
         {
-            yield return new Finding("shelf-overloaded", Severity.Stop, Protects.Person, FormattableString.Invariant(
-                $"At its wettest the box weighs about {n.Shelf.Total.Value:0} kg; the shelf is rated for {rated.Value:0} kg."),
-                n.Shelf.Total, rated, "Take a stronger stand; ask an engineer for racks and wall shelves.") { Where = "shelf.rated" };
+            yield return new Finding(
+                "shelf-overloaded",
+                Severity.Stop,
+                Protects.Person,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"At its wettest the box weighs about {n.Shelf.Total.Value:0} kg; the shelf is "
+                        + $"rated for {rated.Value:0} kg."
+                ),
+                n.Shelf.Total,
+                rated,
+                "Take a stronger stand; ask an engineer for racks and wall shelves."
+            )
+            {
+                Where = "shelf.rated",
+            };
         }
     }
 }

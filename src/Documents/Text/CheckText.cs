@@ -1,0 +1,311 @@
+using System.Globalization;
+using System.Text;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning;
+using Litterfall.Planning.Costing;
+using Litterfall.Planning.Sizing;
+
+namespace Litterfall.Documents.Text;
+
+/// <summary>A check as a maker reads it on a terminal or prints it.</summary>
+public static class CheckText
+{
+    /// <summary>Verdict and findings first, then what to buy, cut and weigh.</summary>
+    public static string Write(DesignResult result)
+    {
+        var n = result.Numbers;
+        var text = new StringBuilder();
+        text.Append(Terminal.Clean(n.Design.Design.Name)).Append("\n\n");
+        Findings(text, result);
+        Section(text, "Sizes", Sizes(n));
+        Section(text, Boxes(n) > 1 ? "Floor, for one box" : "Floor", Layers(n));
+        Section(text, "Parts of the mix", Components(n));
+        Section(text, Boxes(n) > 1 ? $"Packs to buy, for {Boxes(n)} boxes" : "Packs to buy", Packs(n));
+        Section(text, "Cut", Cuts(n));
+        Section(text, "Foam, silicone, weights, shelf", Weights(n));
+        Section(text, "Glass (an estimate; ask a glazier)", Glass(n));
+        Section(text, "Plant dip", Dip(n));
+        text.Append(Cost(n));
+        text.Append(
+            "\nAsk any number where it comes from: litterfall why DESIGN KEY (keys as in check --json)\n"
+        );
+        return text.ToString();
+    }
+
+    private static int Boxes(DesignNumbers n) => n.Design.Design.Boxes;
+
+    private static void Section(StringBuilder text, string title, TextTable table)
+    {
+        if (!table.IsEmpty)
+        {
+            text.Append(title).Append('\n').Append(table).Append('\n');
+        }
+    }
+
+    private static void Findings(StringBuilder text, DesignResult result)
+    {
+        if (result.Findings.Length == 0)
+        {
+            text.Append("Nothing to object.\n\n");
+            return;
+        }
+
+        foreach (var finding in result.Findings)
+        {
+            var word = finding.Severity switch
+            {
+                Severity.Stop => "STOP",
+                Severity.Caution => "CAUTION",
+                _ => "note",
+            };
+            text.Append(Terminal.Wrapped($"{word}: {finding.Text}", "  "));
+            text.Append(Terminal.Wrapped($"Fix: {finding.Fix}", "      "));
+            if (finding.Provenance.IsWeak())
+            {
+                text.Append(
+                    Terminal.Wrapped($"Rests on {Weak(finding.Provenance)} ({finding.Slug}).", "      ")
+                );
+            }
+        }
+
+        text.Append('\n');
+    }
+
+    private static string Weak(Provenance provenance) =>
+        provenance == Provenance.Recalled
+            ? "a value recalled, not yet read"
+            : "common practice, no published source";
+
+    private static TextTable Sizes(DesignNumbers n)
+    {
+        var table = new TextTable("", "length", "depth", "height", "");
+        if (n.Box.OutsideLength is not null)
+        {
+            table.Add(
+                "outside",
+                Mm(n.Box.OutsideLength),
+                Mm(n.Box.OutsideDepth!),
+                Mm(n.Box.OutsideHeight!),
+                "mm"
+            );
+        }
+
+        table.Add("inside", Mm(n.Box.InsideLength), Mm(n.Box.InsideDepth), Mm(n.Box.InsideHeight), "mm");
+        table.Add(
+            "inside",
+            Inches(n.Box.InsideLength),
+            Inches(n.Box.InsideDepth),
+            Inches(n.Box.InsideHeight),
+            "in"
+        );
+        table.Add("floor between backgrounds", Of(n.Box.OpenFloor, Units.SquareCentimeter, 0), "", "", "cm2");
+        table.Add(
+            "air above the floor",
+            Of(n.Headspace.AirHeight, Units.Centimeter, 1),
+            "",
+            "",
+            $"cm mean, {Of(n.Headspace.Volume, Units.Litre, 1)} L"
+        );
+        return table;
+    }
+
+    private static TextTable Layers(DesignNumbers n)
+    {
+        var table = new TextTable(
+            "layer",
+            "material",
+            "depth cm",
+            "finished L",
+            "mixed L",
+            "loose L",
+            "to buy L",
+            "gal",
+            "dry qt",
+            "water L"
+        );
+        foreach (var layer in n.Layers)
+        {
+            table.Add(
+                layer.Layer,
+                layer.Material?.Name ?? "raised floor",
+                Of(layer.Depth, Units.Centimeter, 1),
+                Of(layer.Finished, Units.Litre, 1),
+                Of(layer.Mixed, Units.Litre, 1),
+                Of(layer.Loose, Units.Litre, 1),
+                Of(layer.ToBuy, Units.Litre, 1),
+                Of(layer.ToBuy, Units.Gallon, 2),
+                Of(layer.ToBuy, Units.DryQuart, 1),
+                layer.WaterToAdd is { } water ? Of(water, Units.Litre, 1) : ""
+            );
+        }
+
+        return table;
+    }
+
+    private static TextTable Components(DesignNumbers n)
+    {
+        var table = new TextTable("part", "loose L", "to buy L", "dry qt", "kg as sold");
+        foreach (var part in n.Layers.SelectMany(l => l.Components))
+        {
+            table.Add(
+                part.Material.Name,
+                Of(part.Loose, Units.Litre, 1),
+                Of(part.ToBuy, Units.Litre, 1),
+                Of(part.ToBuy, Units.DryQuart, 1),
+                part.Mass is { } mass ? Of(mass, Units.Kilogram, 2) : ""
+            );
+        }
+
+        return table;
+    }
+
+    private static TextTable Packs(DesignNumbers n)
+    {
+        var table = new TextTable("material", "need L", "buy", "left L", "cost", "");
+        foreach (var need in n.Packs)
+        {
+            var buy = string.Join(" + ", need.Packs.Select(p => $"{p.Count.Value:0} × {p.Pack.Name}"));
+            table.Add(
+                need.Material.Name,
+                Of(need.Need, Units.Litre, 1),
+                buy.Length > 0 ? buy : "nothing",
+                Of(need.Left, Units.Litre, 1),
+                need.Cost is { } cost ? Of(cost, Units.Money, 2) : "–",
+                need.Note
+            );
+        }
+
+        return table;
+    }
+
+    private static TextTable Cuts(DesignNumbers n)
+    {
+        var table = new TextTable("part", "material", "pieces", "mm", "mm", "in", "in", "");
+        foreach (var cut in n.Cuts)
+        {
+            table.Add(
+                cut.Part,
+                cut.Material,
+                $"{cut.Count.Value:0}",
+                Mm(cut.Length),
+                Mm(cut.Width),
+                Inches(cut.Length),
+                Inches(cut.Width),
+                cut.Note
+            );
+        }
+
+        return table;
+    }
+
+    private static TextTable Weights(DesignNumbers n)
+    {
+        var table = new TextTable("", "", "");
+        AddIf(table, "foam", n.Sealants.FoamCans, Units.One, "cans");
+        AddIf(table, "silicone", n.Sealants.Cartridges, Units.One, "cartridges");
+        AddIf(table, "cure before planting", n.Sealants.CureBeforePlanting, Units.Day, "days");
+        AddIf(table, "cure before animals", n.Sealants.CureBeforeAnimals, Units.Day, "days");
+        table.Add("dry", Of(n.Weights.Dry, Units.Kilogram, 1), "kg");
+        table.Add("planted", Of(n.Weights.Planted, Units.Kilogram, 1), "kg");
+        table.Add("wet at its worst", Of(n.Weights.Wet, Units.Kilogram, 1), "kg");
+        AddIf(table, "on its footprint", n.Shelf.Pressure, Units.Kilopascal, "kPa");
+        AddIf(table, "per meter of shelf", n.Shelf.PerMeter, Units.KilogramPerMeter, "kg");
+        if (n.Float is { } f)
+        {
+            table.Add(
+                "aggregate lifts at",
+                Of(f.LiftHeight, Units.Centimeter, 1),
+                f.Lifts ? "cm of water" : "cm of water, more than the layer holds"
+            );
+        }
+
+        foreach (var missing in n.Weights.Missing)
+        {
+            table.Add("not weighed", "–", missing);
+        }
+
+        return table;
+    }
+
+    private static void AddIf(TextTable table, string name, Figure? figure, Unit unit, string word)
+    {
+        if (figure is not null)
+        {
+            table.Add(name, Of(figure, unit, unit == Units.Kilopascal ? 2 : 0), word);
+        }
+    }
+
+    private static TextTable Glass(DesignNumbers n)
+    {
+        var table = new TextTable(
+            "pane",
+            "stress MPa, floor flooded",
+            "allowed",
+            "needs mm",
+            "carries water to cm"
+        );
+        foreach (var pane in n.Panes)
+        {
+            table.Add(
+                pane.Pane,
+                Of(pane.Stress, Units.Megapascal, 2),
+                Of(pane.Allowable, Units.Megapascal, 1),
+                Of(pane.Needed, Units.Millimeter, 1),
+                Of(pane.LargestWaterDepth, Units.Centimeter, 0)
+            );
+        }
+
+        return table;
+    }
+
+    private static TextTable Dip(DesignNumbers n)
+    {
+        var table = new TextTable("", "", "");
+        if (n.Dip is { } dip)
+        {
+            table.Add(
+                "bleach",
+                Of(dip.ProductMillilitres, Units.Millilitre, 0),
+                "mL, poured into the water, never the other way"
+            );
+            table.Add("water", Of(dip.WaterLitres, Units.Litre, 1), "L");
+            table.Add(
+                "strength",
+                Of(dip.Strength, Units.Percent, 2),
+                $"% sodium hypochlorite, {Of(dip.OverDose, Units.One, 1)} times the dose against the "
+                    + $"frog chytrid"
+            );
+            table.Add(
+                "caution",
+                "–",
+                "gloves, goggles, open window; never with acid or ammonia; rinse five times; not for "
+                    + "soft leaves"
+            );
+        }
+
+        return table;
+    }
+
+    private static string Cost(DesignNumbers n)
+    {
+        var currency = n.Design.Catalog.Workshop?.Currency ?? "";
+        return GoodsCost.Total(n.Packs) is { } total
+            ? $"Cost of goods: {Of(total, Units.Money, 2)} {currency}\n".Replace(
+                " \n",
+                "\n",
+                StringComparison.Ordinal
+            )
+            : "Cost of goods: not known, because a price is missing (name a workshop folder with "
+                + "--workshop).\n";
+    }
+
+    private static string Mm(Figure figure) => Of(figure, Units.Millimeter, 1);
+
+    private static string Inches(Figure figure) => Of(figure, Units.InchUnit, 2);
+
+    private static string Of(Figure figure, Unit unit, int decimals) =>
+        unit.FromSi(figure.Si)
+            .ToString("F" + decimals.ToString(CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
+}

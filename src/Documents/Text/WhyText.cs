@@ -1,0 +1,71 @@
+using System.Globalization;
+using System.Text;
+using Litterfall.Domain.Figures;
+
+namespace Litterfall.Documents.Text;
+
+/// <summary>Where a number comes from, as an indented tree.</summary>
+public static class WhyText
+{
+    /// <summary>The derivation of one key.</summary>
+    public static string Write(string key, ReportNode node, IReadOnlyDictionary<string, string> titles)
+    {
+        if (node is not ReportNumber number)
+        {
+            return $"{key} is not given: {Terminal.Clean(((ReportAbsent)node).Reason)}\n";
+        }
+
+        var text = new StringBuilder();
+        text.Append(CultureInfo.InvariantCulture, $"{key} = {number.Number} {number.Unit.Symbol}\n");
+        var sources = new SortedSet<string>(StringComparer.Ordinal);
+        Describe(text, number.Figure, 1, sources);
+        text.Append("\nSources\n");
+        foreach (var source in sources)
+        {
+            text.Append("  ").Append(source).Append(": ").Append(Title(source, titles)).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
+    private static string Title(string source, IReadOnlyDictionary<string, string> titles) =>
+        source switch
+        {
+            "design" => "the design file",
+            "workshop" => "the workshop's own folder",
+            "own-choice" => "our own choice, with the reason given",
+            _ => titles.GetValueOrDefault(source, "our own derivation; the equation is its evidence"),
+        };
+
+    private static void Describe(StringBuilder text, Figure figure, int depth, SortedSet<string> sources)
+    {
+        var indent = new string(' ', depth * 2);
+        sources.Add(figure.Origin.Source);
+        var unit = figure.Unit!;
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"{indent}{Terminal.Clean(figure.Name!)} = {new ReportNumber(figure, unit).Number} "
+                + $"{unit.Symbol}\n"
+        );
+        if (!figure.IsGiven)
+        {
+            text.Append(Terminal.Wrapped("= " + figure.Equation, indent + "  "));
+        }
+
+        text.Append(
+            Terminal.Wrapped(
+                $"[{figure.Origin.Provenance.Word()}; {figure.Origin.Source}: {figure.Origin.Place}]"
+                    + (
+                        figure.Remark is null || figure.Remark == figure.Origin.Place
+                            ? ""
+                            : $" {figure.Remark}"
+                    ),
+                indent + "  "
+            )
+        );
+        foreach (var input in figure.Inputs)
+        {
+            Describe(text, input, depth + 1, sources);
+        }
+    }
+}

@@ -1,0 +1,93 @@
+using System.CommandLine;
+using System.Diagnostics;
+using Litterfall.Documents.Json;
+using Litterfall.Documents.Text;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning;
+
+namespace Litterfall.App.Commands;
+
+/// <summary><c>litterfall check DESIGN</c>.</summary>
+internal static class CheckCommand
+{
+    public static Command Create()
+    {
+        var design = Arguments.Design();
+        var (json, workshop) = (Arguments.Json(), Arguments.Workshop());
+        var command = new Command("check", "Quantities, cut sizes, weights and findings of a design.")
+        {
+            design,
+            json,
+            workshop,
+        };
+        command.SetAction(parsed =>
+            Run(parsed.GetValue(design)!, parsed.GetValue(json), parsed.GetValue(workshop))
+        );
+        return command;
+    }
+
+    private static int Run(string path, bool json, string? workshop)
+    {
+        var watch = Stopwatch.StartNew();
+        var reading = Shop.Design(path, workshop);
+        if (!reading.IsGood)
+        {
+            return Exit.Unusable(json, [.. reading.Faults]);
+        }
+
+        var result = DesignRun.Execute(reading.Value!);
+        if (json)
+        {
+            Console.Out.WriteLine(ReportJson.Write(Timed(result.Report, watch)));
+        }
+        else
+        {
+            Console.Out.Write(CheckText.Write(result));
+        }
+
+        return result.Stops ? Exit.Stopped : Exit.Done;
+    }
+
+    /// <summary>The report with the time it took, a number like all others.</summary>
+    internal static ReportObject Timed(ReportObject report, Stopwatch watch) =>
+        new(
+            report.Members.Add(
+                new(
+                    "elapsedMs",
+                    new ReportNumber(
+                        Figure.Given(
+                            "time this check took",
+                            watch.Elapsed.TotalSeconds,
+                            Milliseconds,
+                            new Citation("own-derivation", "stopwatch of this run", Provenance.Measured)
+                        ),
+                        Milliseconds
+                    )
+                )
+            )
+        );
+
+    private static readonly Unit Milliseconds = new("ms", 1e-3, Units.Second.Dimension);
+}
+
+/// <summary>Arguments and options that commands share.</summary>
+internal static class Arguments
+{
+    public static Argument<string> Design() => new("DESIGN") { Description = "A design file (*.viv.yaml)." };
+
+    public static Option<bool> Json() =>
+        new("--json") { Description = "Print one JSON document and nothing else." };
+
+    public static Option<string?> Workshop() =>
+        new("--workshop")
+        {
+            Description = "Folder with the workshop's own entries and prices.",
+            HelpName = "DIR",
+        };
+
+    /// <summary>Titles of sources by key.</summary>
+    public static Dictionary<string, string> Titles(TradeCatalog catalog) =>
+        catalog.Sources.ToDictionary(s => s.Key, s => s.Value.Title, StringComparer.Ordinal);
+}

@@ -1,0 +1,99 @@
+using System.CommandLine;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Designs;
+
+namespace Litterfall.App.Commands;
+
+/// <summary><c>litterfall new</c>.</summary>
+internal static class NewCommand
+{
+    public static Command Create()
+    {
+        var box = new Option<string?>("--box")
+        {
+            Description = "Outside size, length x depth x height: \"45 x 45 x 60 cm\".",
+            HelpName = "SIZE",
+        };
+        var inside = new Option<string?>("--inside")
+        {
+            Description = "Inside size, instead of --box.",
+            HelpName = "SIZE",
+        };
+        var glass = new Option<string?>("--glass")
+        {
+            Description = "Thickness of the glass, with --box: \"5 mm\".",
+            HelpName = "MM",
+        };
+        var animal = new Option<string?>("--animal")
+        {
+            Description = "A key of `litterfall library animal`.",
+            HelpName = "NAME",
+        };
+        var output = new Option<string>("--out")
+        {
+            Description = "The file to write; it must not exist yet.",
+            HelpName = "FILE",
+            Required = true,
+        };
+        var json = Arguments.Json();
+        var command = new Command("new", "A commented starter design.")
+        {
+            box,
+            inside,
+            glass,
+            animal,
+            output,
+            json,
+        };
+        command.SetAction(parsed =>
+            Run(
+                new StarterWish(
+                    parsed.GetValue(box),
+                    parsed.GetValue(inside),
+                    parsed.GetValue(glass),
+                    parsed.GetValue(animal)
+                ),
+                parsed.GetValue(output)!,
+                parsed.GetValue(json)
+            )
+        );
+        return command;
+    }
+
+    private static int Run(StarterWish wish, string path, bool json)
+    {
+        var catalog = CatalogReader.Read(Shop.CatalogFiles());
+        var starter = Starter.Write(wish, catalog, Path.GetFileName(path).Split('.')[0]);
+        if (starter.Value is not { } text || !starter.IsGood)
+        {
+            return Exit.Unusable(json, [.. starter.Faults]);
+        }
+
+        if (File.Exists(path))
+        {
+            return Exit.Unusable(
+                json,
+                new TextFault(path, 1, 1, "the file exists already; nothing was changed", "a new file name")
+            );
+        }
+
+        Shop.WriteWhole(path, text);
+        if (!json)
+        {
+            Console.Out.WriteLine($"Wrote {path}. Next: litterfall check {path}");
+        }
+        else
+        {
+            Console.Out.WriteLine(
+                Litterfall.Documents.Json.ReportJson.Text(w =>
+                {
+                    w.WriteStartObject();
+                    w.WriteString("wrote", path);
+                    w.WriteEndObject();
+                })
+            );
+        }
+
+        return Exit.Done;
+    }
+}

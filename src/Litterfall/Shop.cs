@@ -1,0 +1,153 @@
+using System.Reflection;
+using System.Text;
+using Litterfall.Domain;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.Designs;
+
+namespace Litterfall.App;
+
+/// <summary>
+/// The edge where files become text: the embedded catalog, design files and workshop folders.
+/// </summary>
+public static class Shop
+{
+    private const long LargestWorkshopFile = 4 * 1024 * 1024;
+
+    /// <summary>Files of the catalog embedded at build.</summary>
+    public static IReadOnlyCollection<CatalogFile> CatalogFiles()
+    {
+        var assembly = Assembly.GetExecutingAssembly();
+        return
+        [
+            .. assembly
+                .GetManifestResourceNames()
+                .Where(n => n.StartsWith("catalog/", StringComparison.Ordinal))
+                .Order(StringComparer.Ordinal)
+                .Select(name =>
+                {
+                    using var reader = new StreamReader(
+                        assembly.GetManifestResourceStream(name)!,
+                        Encoding.UTF8
+                    );
+                    return new CatalogFile(name, reader.ReadToEnd());
+                }),
+        ];
+    }
+
+    /// <summary>The catalog, with a workshop's folder on top when one is named.</summary>
+    public static Reading<TradeCatalog> Catalog(string? folder)
+    {
+        if (folder is null)
+        {
+            return new(CatalogReader.Read(CatalogFiles()), []);
+        }
+
+        if (!Directory.Exists(folder))
+        {
+            return new(
+                null,
+                [new TextFault(folder, 1, 1, "there is no such folder", "a workshop folder with JSON files")]
+            );
+        }
+
+        var files = new List<CatalogFile>();
+        foreach (var path in Directory.EnumerateFiles(folder, "*.json").Order(StringComparer.Ordinal))
+        {
+            if (new FileInfo(path).Length > LargestWorkshopFile)
+            {
+                return new(null, [new TextFault(path, 1, 1, "the file is too large", "at most 4 MB")]);
+            }
+
+            files.Add(new CatalogFile(path, File.ReadAllText(path)));
+        }
+
+        var workshop = WorkshopReader.Read(Path.GetFileName(Path.GetFullPath(folder)), files);
+        if (!workshop.IsGood)
+        {
+            return new(null, workshop.Faults);
+        }
+
+        var catalog = CatalogReader.Read(CatalogFiles(), workshop.Value);
+        var unknown = WorkshopReader.Unknown(catalog, folder);
+        return unknown.Count > 0 ? new(null, unknown) : new(catalog, []);
+    }
+
+    /// <summary>A checked design from a file.</summary>
+    /// <param name="path">The design file.</param>
+    /// <param name="workshop">Folder from the command line; it wins over the one named in the design.</param>
+    public static Reading<CheckedDesign> Design(string path, string? workshop)
+    {
+        if (!File.Exists(path))
+        {
+            return new(
+                null,
+                [
+                    new TextFault(
+                        path,
+                        1,
+                        1,
+                        Directory.Exists(path) ? "this is a folder" : "there is no such file",
+                        "a design file such as tank.viv.yaml"
+                    ),
+                ]
+            );
+        }
+
+        var reading = DesignReader.Read(path, Bytes(path));
+        if (reading.Value is not { } document || !reading.IsGood)
+        {
+            return new(null, reading.Faults);
+        }
+
+        var folder = workshop ?? Beside(path, document.Design.Workshop);
+        var catalog = Catalog(folder);
+        if (!catalog.IsGood)
+        {
+            return new(
+                null,
+                workshop is null && !Directory.Exists(folder)
+                    ?
+                    [
+                        document.Fault(
+                            "workshop",
+                            $"there is no folder '{document.Design.Workshop}'",
+                            "a folder seen from the design file, or none"
+                        ),
+                    ]
+                    : catalog.Faults
+            );
+        }
+
+        return DesignChecker.Check(document, catalog.Value!);
+    }
+
+    /// <summary>Writes a new file whole or not at all.</summary>
+    public static void WriteWhole(string path, string text)
+    {
+        var aside = $"{path}.{Environment.ProcessId}.part";
+        try
+        {
+            File.WriteAllText(aside, text, new UTF8Encoding(false));
+            File.Move(aside, path, overwrite: true);
+        }
+        finally
+        {
+            File.Delete(aside);
+        }
+    }
+
+    /// <summary>At most one byte more than a design may have, so that a huge file costs nothing.</summary>
+    private static byte[] Bytes(string path)
+    {
+        using var file = File.OpenRead(path);
+        var buffer = new byte[
+            Math.Min(file.CanSeek ? file.Length : DesignReader.LargestFile, DesignReader.LargestFile) + 1
+        ];
+        var read = file.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
+        return buffer[..read];
+    }
+
+    private static string? Beside(string path, string? folder) =>
+        folder is null ? null : Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, folder);
+}
