@@ -124,6 +124,7 @@ public static class CheckReport
             ),
             ("leftLitres", Number(need.Left, Units.Litre)),
             ("cost", Maybe(need.Cost, Units.Money, "a price is missing")),
+            ("usedValue", Maybe(need.UsedValue, Units.Money, "no pack of it has a price")),
             ("note", new ReportText(need.Note))
         );
 
@@ -208,17 +209,25 @@ public static class CheckReport
                     ? new ReportText(c)
                     : new ReportAbsent("no workshop folder names a currency")
             ),
-            ("goods", Maybe(GoodsCost.Total(n.Packs), Units.Money, "a price is missing; see missingPrices")),
+            ("goods", Maybe(GoodsCost.Goods(n.Packs), Units.Money, "a price is missing; see missingPrices")),
+            (
+                "purchase",
+                Maybe(GoodsCost.Purchase(n.Packs), Units.Money, "a price is missing; see missingPrices")
+            ),
             (
                 "missingPrices",
-                List(n.Packs.Where(p => p.Cost is null).Select(p => new ReportText(p.Material.Key)))
+                List(
+                    n.Packs.Where(p => p.UsedValue is null || p.Cost is null)
+                        .Select(p => new ReportText(p.Material.Key))
+                )
             ),
             (
                 "note",
                 new ReportText(
                     n.Design.Catalog.Workshop is null
                         ? "no workshop folder was named, so nothing has a price"
-                        : "bulk goods in whole packs; labor, glass and live goods are not in it"
+                        : "goods: bulk goods used; purchase: whole packs to buy; labor, glass and live "
+                            + "goods are in neither"
                 )
             )
         );

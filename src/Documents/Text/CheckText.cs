@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Quantities;
@@ -26,7 +27,12 @@ public static class CheckText
         Section(text, "Cut", Cuts(n));
         Section(text, "Foam, silicone, weights, shelf", Weights(n));
         Section(text, "Glass (an estimate; ask a glazier)", Glass(n));
-        Section(text, "Plant dip", Dip(n));
+        if (n.Dip is not null)
+        {
+            Section(text, "Plant dip", Dip(n));
+            text.Append(Terminal.Wrapped(DipCaution, "  ")).Append('\n');
+        }
+
         text.Append(Cost(n));
         text.Append(
             "\nAsk any number where it comes from: litterfall why DESIGN KEY (keys as in check --json)\n"
@@ -127,9 +133,16 @@ public static class CheckText
         );
         foreach (var layer in n.Layers)
         {
+            if (layer.Material is null)
+            {
+                var height = Of(layer.Depth, Units.Centimeter, 1);
+                table.Add(layer.Layer, "raised floor over water", height, "", "", "", "", "", "", "");
+                continue;
+            }
+
             table.Add(
                 layer.Layer,
-                layer.Material?.Name ?? "raised floor",
+                layer.Material.Name,
                 Of(layer.Depth, Units.Centimeter, 1),
                 Of(layer.Finished, Units.Litre, 1),
                 Of(layer.Mixed, Units.Litre, 1),
@@ -166,7 +179,10 @@ public static class CheckText
         var table = new TextTable("material", "need L", "buy", "left L", "cost", "");
         foreach (var need in n.Packs)
         {
-            var buy = string.Join(" + ", need.Packs.Select(p => $"{p.Count.Value:0} × {p.Pack.Name}"));
+            var buy = string.Join(
+                " + ",
+                need.Packs.Select(p => $"{p.Count.Value:0} × {Short(p.Pack, need.Material)}")
+            );
             table.Add(
                 need.Material.Name,
                 Of(need.Need, Units.Litre, 1),
@@ -229,9 +245,15 @@ public static class CheckText
         return table;
     }
 
+    /// <summary>The pack without the name of its material, which stands in the row already.</summary>
+    private static string Short(CatalogEntry pack, CatalogEntry material) =>
+        pack.Name.StartsWith(material.Name + ", ", StringComparison.Ordinal)
+            ? pack.Name[(material.Name.Length + 2)..]
+            : pack.Name;
+
     private static void AddIf(TextTable table, string name, Figure? figure, Unit unit, string word)
     {
-        if (figure is not null)
+        if (figure is { Si: > 0 })
         {
             table.Add(name, Of(figure, unit, unit == Units.Kilopascal ? 2 : 0), word);
         }
@@ -277,28 +299,27 @@ public static class CheckText
                 $"% sodium hypochlorite, {Of(dip.OverDose, Units.One, 1)} times the dose against the "
                     + $"frog chytrid"
             );
-            table.Add(
-                "caution",
-                "–",
-                "gloves, goggles, open window; never with acid or ammonia; rinse five times; not for "
-                    + "soft leaves"
-            );
         }
 
         return table;
     }
 
+    private const string DipCaution =
+        "Gloves, goggles, open window; never with acid or ammonia; rinse five times; not for soft leaves.";
+
     private static string Cost(DesignNumbers n)
     {
-        var currency = n.Design.Catalog.Workshop?.Currency ?? "";
-        return GoodsCost.Total(n.Packs) is { } total
-            ? $"Cost of goods: {Of(total, Units.Money, 2)} {currency}\n".Replace(
-                " \n",
-                "\n",
-                StringComparison.Ordinal
-            )
-            : "Cost of goods: not known, because a price is missing (name a workshop folder with "
-                + "--workshop).\n";
+        var workshop = n.Design.Catalog.Workshop;
+        var currency = workshop?.Currency is { } code ? " " + code : "";
+        if (GoodsCost.Goods(n.Packs) is { } goods && GoodsCost.Purchase(n.Packs) is { } purchase)
+        {
+            return $"Cost of goods: {Of(goods, Units.Money, 2)}{currency} used, "
+                + $"{Of(purchase, Units.Money, 2)}{currency} of packs to buy now.\n";
+        }
+
+        return workshop is null
+            ? "Cost of goods: not known; name a folder with prices by --workshop or in the design.\n"
+            : "Cost of goods: not known, because a price is missing.\n";
     }
 
     private static string Mm(Figure figure) => Of(figure, Units.Millimeter, 1);

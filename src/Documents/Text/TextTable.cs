@@ -29,7 +29,7 @@ public sealed class TextTable(params string[] heads)
             .Select((_, i) => rows.Count > 0 && rows.All(r => r[i].Length == 0 || IsNumber(r[i])))
             .ToArray();
         var text = new StringBuilder();
-        foreach (var row in rows.Prepend(heads))
+        foreach (var row in heads.All(h => h.Length == 0) ? rows : rows.Prepend(heads))
         {
             var line = new StringBuilder("  ");
             for (var i = 0; i < row.Length; i++)

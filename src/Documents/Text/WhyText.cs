@@ -54,7 +54,8 @@ public static class WhyText
 
         text.Append(
             Terminal.Wrapped(
-                $"[{figure.Origin.Provenance.Word()}; {figure.Origin.Source}: {figure.Origin.Place}]"
+                $"[{(figure.IsGiven ? figure.Origin.Provenance : figure.Weakest()).Word()}; "
+                    + $"{figure.Origin.Source}: {figure.Origin.Place}]"
                     + (
                         figure.Remark is null || figure.Remark == figure.Origin.Place
                             ? ""

@@ -34,7 +34,7 @@ public sealed record Design
 
     /// <summary>Number of equal boxes.</summary>
     [
-        Means("How many equal boxes are built; quantities, packs and cost are for all of them."),
+        Means("How many equal boxes are built; quantities are for one, packs and cost for all."),
         Whole(1, 1000)
     ]
     public int Boxes { get; init; } = 1;

@@ -29,8 +29,11 @@ public sealed record PackNeed
     /// <summary>Liters left over, stock included.</summary>
     public required Figure Left { get; init; }
 
-    /// <summary>Price of the packs; null when one has none.</summary>
+    /// <summary>Price of the packs to buy; null when one has none.</summary>
     public Figure? Cost { get; init; }
+
+    /// <summary>Value of the liters used, from stock or bought; null when no pack has a price.</summary>
+    public Figure? UsedValue { get; init; }
 
     /// <summary>What the buyer should know.</summary>
     public required string Note { get; init; }
@@ -49,6 +52,7 @@ public static class GoodsCost
     public static ImmutableArray<PackNeed> Packs(CheckedDesign design, ImmutableArray<FloorLayer> layers)
     {
         var boxes = design.Count("boxes", "number of boxes", design.Design.Boxes);
+        var inches = Imperial.IsUsed(design.Design);
         var wanted = layers
             .Where(l => l.Material is not null)
             .SelectMany(layer =>
@@ -68,25 +72,34 @@ public static class GoodsCost
                         (Figure.Total([.. group.Select(w => w.ToBuy)], Units.Litre.Dimension) * boxes).As(
                             $"{group.First().Item1.Name} for all boxes",
                             Units.Litre
-                        )
+                        ),
+                        inches
                     )
                 ),
         ];
     }
 
-    /// <summary>Sum of the packs' prices; null when any price is missing.</summary>
-    public static Figure? Total(ImmutableArray<PackNeed> packs) =>
-        packs.All(p => p.Cost is not null)
-            ? Figure
-                .Total([.. packs.Select(p => p.Cost!)], Units.Money.Dimension)
-                .As("cost of goods", Units.Money)
-            : null;
+    /// <summary>Value of the goods that go into the boxes; null when any price is missing.</summary>
+    public static Figure? Goods(ImmutableArray<PackNeed> packs) =>
+        Sum("cost of goods", packs.Select(p => p.UsedValue));
 
-    private static PackNeed Choose(TradeCatalog catalog, CatalogEntry material, Figure need)
+    /// <summary>Price of the packs to buy now; null when any price is missing.</summary>
+    public static Figure? Purchase(ImmutableArray<PackNeed> packs) =>
+        Sum("price of the packs to buy", packs.Select(p => p.Cost));
+
+    private static Figure? Sum(string name, IEnumerable<Figure?> costs)
+    {
+        var all = costs.ToArray();
+        return all.All(c => c is not null)
+            ? Figure.Total([.. all.Select(c => c!)], Units.Money.Dimension).As(name, Units.Money)
+            : null;
+    }
+
+    private static PackNeed Choose(TradeCatalog catalog, CatalogEntry material, Figure need, bool inches)
     {
         var stock = Stock(catalog, material);
         var net = Figure.NotNegative(need - stock).As($"{material.Name} to order", Units.Litre);
-        var packs = catalog.PacksOf(material.Key).Where(p => p.Figure("litres") is { Si: > 0 }).ToArray();
+        var packs = Offered(catalog, material, inches);
         var priced = packs.Where(p => Price(catalog, p.Key) is not null).ToArray();
         var offers = (priced.Length > 0 ? priced : packs).ToDictionary(
             p => p.Key,
@@ -109,8 +122,48 @@ public static class GoodsCost
             Packs = bought,
             Left = Figure.NotNegative(stock + got - need).As($"{material.Name} left over", Units.Litre),
             Cost = Cost(bought, net),
+            UsedValue = UsedValue(catalog, priced, need),
             Note = Note(packs.Length, priced.Length, net, bought),
         };
+    }
+
+    /// <summary>
+    /// Packs with a price; without any, the packs of one measure only, so that dry and liquid quarts are not
+    /// mixed: no liquid quarts for a box typed in inches, no US packs otherwise.
+    /// </summary>
+    private static CatalogEntry[] Offered(TradeCatalog catalog, CatalogEntry material, bool inches)
+    {
+        var all = catalog.PacksOf(material.Key).Where(p => p.Figure("litres") is { Si: > 0 }).ToArray();
+        var wanted = all.Where(p => Price(catalog, p.Key) is not null).ToArray();
+        if (wanted.Length == 0)
+        {
+            wanted = [.. all.Where(p => IsUsual(p, inches))];
+        }
+
+        return wanted.Length > 0 ? wanted : all;
+    }
+
+    private static bool IsUsual(CatalogEntry pack, bool inches) =>
+        pack.Values.GetValueOrDefault("volume")?.Unit?.Symbol is var unit
+        && (inches ? unit is not "liquid qt" : unit is null or "L" or "mL");
+
+    /// <summary>Liters used at the lowest price per liter of a priced pack.</summary>
+    private static Figure? UsedValue(TradeCatalog catalog, CatalogEntry[] priced, Figure need)
+    {
+        var best = priced.MinBy(p => (double)Price(catalog, p.Key)!.Breaks[0].Price / p.Figure("litres")!.Si);
+        if (best is null)
+        {
+            return null;
+        }
+
+        var price = Price(catalog, best.Key)!;
+        var pack = Figure.Given(
+            $"price of {best.Name}",
+            (double)price.Breaks[0].Price,
+            Units.Money,
+            new Citation("workshop", price.Place, Provenance.Entered)
+        );
+        return (need * pack / best.Figure("litres")!).As("value of the liters used", Units.Money);
     }
 
     private static Figure? Cost(ImmutableArray<PackBought> bought, Figure net) =>
@@ -123,7 +176,7 @@ public static class GoodsCost
     private static string Note(int packs, int priced, Figure net, ImmutableArray<PackBought> bought) =>
         net.Si <= 0 ? "covered by stock"
         : packs == 0 ? "the library knows no pack of it; buy it loose"
-        : priced == 0 ? "no price known: packs chosen as if price grew with size to the power 0.75"
+        : priced == 0 ? "no price known; chosen by size"
         : bought.Any(b => b.Price is null) ? "a price is missing"
         : "cheapest set of packs";
 

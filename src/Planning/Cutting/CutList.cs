@@ -188,7 +188,9 @@ public static class CutList
                     design,
                     Fit("lid length", box.OpeningLength - Two * gap),
                     Fit("lid depth", depth - Two * gap),
-                    "set into the opening; polish edges that are touched"
+                    entry.Kind == "mesh"
+                        ? "in a frame, no wire ends inside"
+                        : "set into the opening; polish edges that are touched"
                 ) with
                 {
                     Thickness = thickness,

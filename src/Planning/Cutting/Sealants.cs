@@ -114,7 +114,7 @@ public sealed record Sealants
         Figure
             .Computed(
                 $"({amount.Equation}) ÷ {pack.Name}, rounded up",
-                Math.Ceiling(amount.Si / pack.Si - 1e-9),
+                Math.Max(0, Math.Ceiling(amount.Si / pack.Si - 1e-9)),
                 Dimension.None,
                 amount,
                 pack

@@ -80,6 +80,9 @@ public sealed record FloorLayer
     /// <summary>Water at squeeze wetness; null for layers that are not wetted.</summary>
     public Figure? SqueezeWater { get; init; }
 
+    /// <summary>Water the goods hold as sold.</summary>
+    public Figure? WaterBrought { get; init; }
+
     /// <summary>Water to add to reach it from the goods as sold.</summary>
     public Figure? WaterToAdd { get; init; }
 

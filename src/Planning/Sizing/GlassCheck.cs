@@ -38,7 +38,7 @@ public sealed record PaneCheck
 public static class GlassCheck
 {
     private static readonly Citation PlateTheory = new(
-        "timoshenko-1959",
+        "timoshenko-woinowsky-krieger-1959",
         "chapter 5, simply supported and three-edge rectangular plates, Levy's method",
         Provenance.Recomputed
     );

@@ -16,27 +16,36 @@ public static class SoilWater
             ? design.Figure("floor.soil.squeeze", "water at squeeze wetness", s, Units.Percent)
             : recipe.Figure("squeezeWater") ?? SizingPolicy.SqueezeWater;
         var water = (layer.Finished * squeeze).As("water in the soil at squeeze wetness", Units.Litre);
-        var present = layer.Components.Where(c => c.WaterIn is not null).Select(c => c.WaterIn!).ToList();
-        var brought = Figure
-            .Total(present, Units.Litre.Dimension)
-            .As("water the components bring", Units.Litre);
         var dry = DryMass(layer);
+        var sold = MassAsSold(layer);
+        var brought = Brought(layer, sold);
         return layer with
         {
             DryMass = dry,
-            Mass =
-                MassAsSold(layer)
-                ?? (
-                    recipe.Figure("bulkDensityAsSold") is { } sold
-                        ? (layer.Loose * sold).As("mass of the mix as sold", Units.Kilogram)
-                        : dry
-                ),
+            Mass = sold ?? dry,
             SqueezeWater = water,
+            WaterBrought = brought,
             WaterToAdd = Figure.NotNegative(water - brought).As("water to add to the soil", Units.Litre),
             SaturatedWater = recipe.Figure("thetaS") is { } full
                 ? (layer.Finished * full).As("water in the saturated soil", Units.Litre)
                 : water,
         };
+    }
+
+    /// <summary>Water in the goods as sold: of each part, or of a ready mix.</summary>
+    private static Figure Brought(FloorLayer layer, Figure? massAsSold)
+    {
+        var parts = layer.Components.Where(c => c.WaterIn is not null).Select(c => c.WaterIn!).ToList();
+        if (
+            layer.Components.Length == 0
+            && massAsSold is not null
+            && layer.Material!.Figure("moistureAsSold") is { } moisture
+        )
+        {
+            parts.Add(massAsSold * moisture / SizingPolicy.Water);
+        }
+
+        return Figure.Total(parts, Units.Litre.Dimension).As("water the goods bring", Units.Litre);
     }
 
     private static Figure? DryMass(FloorLayer layer)
@@ -53,10 +62,19 @@ public static class SoilWater
             : null;
     }
 
-    private static Figure? MassAsSold(FloorLayer layer) =>
-        layer.Components.Length > 0 && layer.Components.All(c => c.Mass is not null)
+    private static Figure? MassAsSold(FloorLayer layer)
+    {
+        if (layer.Components.Length == 0)
+        {
+            return layer.Material!.Figure("bulkDensityAsSold") is { } sold
+                ? (layer.Loose * sold).As("mass of the mix as sold", Units.Kilogram)
+                : null;
+        }
+
+        return layer.Components.All(c => c.Mass is not null)
             ? Figure
                 .Total([.. layer.Components.Select(c => c.Mass!)], Units.Kilogram.Dimension)
                 .As("mass of the soil parts as sold", Units.Kilogram)
             : null;
+    }
 }

@@ -1,5 +1,6 @@
 using CsCheck;
 using Litterfall.Planning.Buying;
+using Xunit;
 
 namespace Litterfall.Tests.Unit.Planning;
 

@@ -4,6 +4,7 @@ using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Planning;
+using Xunit;
 
 namespace Litterfall.Tests.Unit.Planning;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Domain.Findings;
+using Xunit;
 
 namespace Litterfall.Tests.Unit.Planning;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using CsCheck;
+using Xunit;
 
 namespace Litterfall.Tests.Unit.Planning;
 
@@ -166,7 +167,7 @@ public sealed class VolumeTests
         );
         Assert.Equal(500, result.Number("dip.productMl"), 1e-9);
         Assert.Equal(0.2625, result.Number("dip.strengthPercent"), 1e-9);
-        Assert.Equal(2500, result.Number("dip.chlorineMgPerLitre"), 1);
+        Assert.Equal(2500, result.Number("dip.chlorineMgPerLitre"), 0.5);
         Assert.Equal(0.2625 / 0.12, result.Number("dip.overChytridDose"), 1e-6);
     }
 }

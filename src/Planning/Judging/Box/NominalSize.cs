@@ -4,6 +4,7 @@ using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Costing;
 
 namespace Litterfall.Planning.Judging.Box;
 
@@ -73,12 +74,7 @@ internal static class NominalSize
             return null;
         }
 
-        var text = edge[0].Text;
-        var inInches =
-            text.Contains("in", StringComparison.OrdinalIgnoreCase)
-            || text.Contains('"', StringComparison.Ordinal)
-            || text.Contains('\'', StringComparison.Ordinal)
-            || text.Contains('″', StringComparison.Ordinal);
+        var inInches = Imperial.IsImperial(edge);
         foreach (var (inches, centimeters) in Names)
         {
             if (inInches && Math.Abs(edge[0].Si - inches * 0.0254) < 1e-6)

@@ -10,22 +10,19 @@ internal static class MixTooWet
     public static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         var soil = n.Layers.FirstOrDefault(l => l.Layer == "soil");
-        if (soil?.SqueezeWater is not { Si: > 0 } wanted || soil.WaterToAdd is not { Si: 0 })
+        if (
+            soil is not { SqueezeWater: { Si: > 0 } wanted, WaterBrought: { } brought }
+            || brought.Si <= wanted.Si
+        )
         {
             yield break;
         }
 
-        var brought = Figure
-            .Total(
-                [.. soil.Components.Where(c => c.WaterIn is not null).Select(c => c.WaterIn!)],
-                Units.Litre.Dimension
-            )
-            .As("water the components bring", Units.Litre);
         yield return new Finding(
             "mix-too-wet",
             Severity.Caution,
             Protects.Build,
-            "The components as sold already hold more water than the mix needs; none can be added.",
+            "The goods as sold already hold more water than the mix needs; none can be added.",
             brought,
             wanted,
             "Dry the wettest component or take another lot."

@@ -7,7 +7,10 @@ internal static class PriceMissing
 {
     public static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        var missing = n.Packs.Where(p => p.Cost is null).Select(p => p.Material.Name).ToArray();
+        var missing = n
+            .Packs.Where(p => p.Cost is null || p.UsedValue is null)
+            .Select(p => p.Material.Name)
+            .ToArray();
         if (n.Design.Catalog.Workshop is not null && missing.Length > 0)
         {
             yield return new Finding(

@@ -1,0 +1,18 @@
+using Litterfall.Domain;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Quantities;
+
+namespace Litterfall.Planning.Costing;
+
+/// <summary>Whether a maker thinks in inches: the first edge of the box says so.</summary>
+public static class Imperial
+{
+    private static readonly string[] Words = ["in", "ft", "foot", "feet", "'", "\"", "″", "′"];
+
+    /// <summary>True when the length of the box was typed in inches or feet.</summary>
+    public static bool IsUsed(Design design) => IsImperial((design.Box.Outside ?? design.Box.Inside)!.Length);
+
+    /// <summary>True when the first measurement was typed in inches or feet.</summary>
+    public static bool IsImperial(Seq<Typed<Length>> edge) =>
+        Words.Any(word => edge[0].Text.Contains(word, StringComparison.OrdinalIgnoreCase));
+}
