@@ -149,5 +149,5 @@ public static class Shop
     }
 
     private static string? Beside(string path, string? folder) =>
-        folder is null ? null : Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path))!, folder);
+        folder is null ? null : Path.Combine(Path.GetDirectoryName(path) ?? "", folder);
 }

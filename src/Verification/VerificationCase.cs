@@ -1,3 +1,5 @@
+using Litterfall.Domain.Figures;
+
 namespace Litterfall.Verification;
 
 /// <summary>What kind of evidence stands behind an expected value.</summary>
@@ -23,22 +25,6 @@ public enum Evidence
 
     /// <summary>An example worked through once, by hand or by another method.</summary>
     WorkedExample,
-}
-
-/// <summary>How an expected value came to us.</summary>
-public enum Provenance
-{
-    /// <summary>Read in the publication, its abstract, its data or its code.</summary>
-    Read,
-
-    /// <summary>Recomputed from values that were read or are exact.</summary>
-    Recomputed,
-
-    /// <summary>From memory of the publication; not seen.</summary>
-    Recalled,
-
-    /// <summary>Common practice of the trade.</summary>
-    CommonPractice,
 }
 
 /// <summary>One comparison of our result with a value from outside.</summary>

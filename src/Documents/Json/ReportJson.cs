@@ -29,7 +29,7 @@ public static class ReportJson
             {
                 json.WriteNumber("value", number.Number);
                 json.WriteString("unit", number.Unit.Symbol);
-                Derivation(json, number.Figure, titles, true);
+                Derivation(json, number.Figure, titles, []);
             }
             else
             {
@@ -77,11 +77,11 @@ public static class ReportJson
         Utf8JsonWriter json,
         Figure figure,
         IReadOnlyDictionary<string, string> titles,
-        bool isTop
+        HashSet<string> shown
     )
     {
         json.WriteString("name", figure.Name);
-        if (!isTop)
+        if (shown.Count > 0)
         {
             json.WriteNumber("value", new ReportNumber(figure, figure.Unit!).Number);
             json.WriteString("unit", figure.Unit!.Symbol);
@@ -91,13 +91,19 @@ public static class ReportJson
         json.WriteString("source", figure.Origin.Source);
         json.WriteString("sourceTitle", titles.GetValueOrDefault(figure.Origin.Source));
         json.WriteString("place", figure.Origin.Place);
-        json.WriteString("provenance", (figure.IsGiven ? figure.Origin.Provenance : figure.Weakest()).Word());
+        json.WriteString("provenance", figure.Trust.Word());
         json.WriteString("remark", figure.Remark);
+        var isNew = shown.Add(figure.Identity);
+        if (!isNew && !figure.IsGiven)
+        {
+            json.WriteBoolean("inputsShownAbove", true);
+        }
+
         json.WriteStartArray("inputs");
-        foreach (var input in figure.Inputs)
+        foreach (var input in isNew ? figure.Inputs : [])
         {
             json.WriteStartObject();
-            Derivation(json, input, titles, false);
+            Derivation(json, input, titles, shown);
             json.WriteEndObject();
         }
 

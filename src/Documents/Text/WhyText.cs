@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
 
 namespace Litterfall.Documents.Text;
 
@@ -16,9 +17,9 @@ public static class WhyText
         }
 
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"{key} = {number.Number} {number.Unit.Symbol}\n");
+        text.Append(CultureInfo.InvariantCulture, $"{key} = {number.Number} {Symbol(number.Unit)}\n");
         var sources = new SortedSet<string>(StringComparer.Ordinal);
-        Describe(text, number.Figure, 1, sources);
+        Describe(text, number.Figure, 1, sources, []);
         text.Append("\nSources\n");
         foreach (var source in sources)
         {
@@ -37,7 +38,15 @@ public static class WhyText
             _ => titles.GetValueOrDefault(source, "our own derivation; the equation is its evidence"),
         };
 
-    private static void Describe(StringBuilder text, Figure figure, int depth, SortedSet<string> sources)
+    private static string Symbol(Unit unit) => unit == Units.One ? "" : unit.Symbol;
+
+    private static void Describe(
+        StringBuilder text,
+        Figure figure,
+        int depth,
+        SortedSet<string> sources,
+        HashSet<string> shown
+    )
     {
         var indent = new string(' ', depth * 2);
         sources.Add(figure.Origin.Source);
@@ -45,8 +54,14 @@ public static class WhyText
         text.Append(
             CultureInfo.InvariantCulture,
             $"{indent}{Terminal.Clean(figure.Name!)} = {new ReportNumber(figure, unit).Number} "
-                + $"{unit.Symbol}\n"
+                + $"{Symbol(unit)}\n"
         );
+        if (!shown.Add(figure.Identity))
+        {
+            text.Append(indent).Append("  (shown above)\n");
+            return;
+        }
+
         if (!figure.IsGiven)
         {
             text.Append(Terminal.Wrapped("= " + figure.Equation, indent + "  "));
@@ -54,7 +69,7 @@ public static class WhyText
 
         text.Append(
             Terminal.Wrapped(
-                $"[{(figure.IsGiven ? figure.Origin.Provenance : figure.Weakest()).Word()}; "
+                $"[{figure.Trust.Word()}; "
                     + $"{figure.Origin.Source}: {figure.Origin.Place}]"
                     + (
                         figure.Remark is null || figure.Remark == figure.Origin.Place
@@ -66,7 +81,7 @@ public static class WhyText
         );
         foreach (var input in figure.Inputs)
         {
-            Describe(text, input, depth + 1, sources);
+            Describe(text, input, depth + 1, sources, shown);
         }
     }
 }

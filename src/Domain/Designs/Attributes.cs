@@ -14,6 +14,13 @@ internal sealed class KeyAttribute(string key) : Attribute
     public string Key { get; } = key;
 }
 
+/// <summary>Other spellings of a key that are read, but not written.</summary>
+[AttributeUsage(AttributeTargets.Property)]
+internal sealed class AlsoAttribute(params string[] keys) : Attribute
+{
+    public string[] Keys { get; } = keys;
+}
+
 /// <summary>The text names a catalog entry of one of these kinds.</summary>
 [AttributeUsage(AttributeTargets.Property)]
 internal sealed class NamesAttribute(params string[] kinds) : Attribute

@@ -220,51 +220,51 @@ public sealed record RoomAir
 public sealed record RoomYear
 {
     /// <summary>January.</summary>
-    [Means("January.")]
+    [Means("January."), Also("1", "01", "january")]
     public RoomAir? Jan { get; init; }
 
     /// <summary>February.</summary>
-    [Means("February.")]
+    [Means("February."), Also("2", "02", "february")]
     public RoomAir? Feb { get; init; }
 
     /// <summary>March.</summary>
-    [Means("March.")]
+    [Means("March."), Also("3", "03", "march")]
     public RoomAir? Mar { get; init; }
 
     /// <summary>April.</summary>
-    [Means("April.")]
+    [Means("April."), Also("4", "04", "april")]
     public RoomAir? Apr { get; init; }
 
     /// <summary>May.</summary>
-    [Means("May.")]
+    [Means("May."), Also("5", "05")]
     public RoomAir? May { get; init; }
 
     /// <summary>June.</summary>
-    [Means("June.")]
+    [Means("June."), Also("6", "06", "june")]
     public RoomAir? Jun { get; init; }
 
     /// <summary>July.</summary>
-    [Means("July.")]
+    [Means("July."), Also("7", "07", "july")]
     public RoomAir? Jul { get; init; }
 
     /// <summary>August.</summary>
-    [Means("August.")]
+    [Means("August."), Also("8", "08", "august")]
     public RoomAir? Aug { get; init; }
 
     /// <summary>September.</summary>
-    [Means("September.")]
+    [Means("September."), Also("9", "09", "september")]
     public RoomAir? Sep { get; init; }
 
     /// <summary>October.</summary>
-    [Means("October.")]
+    [Means("October."), Also("10", "october")]
     public RoomAir? Oct { get; init; }
 
     /// <summary>November.</summary>
-    [Means("November.")]
+    [Means("November."), Also("11", "november")]
     public RoomAir? Nov { get; init; }
 
     /// <summary>December.</summary>
-    [Means("December.")]
+    [Means("December."), Also("12", "december")]
     public RoomAir? Dec { get; init; }
 }
 

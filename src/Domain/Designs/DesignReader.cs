@@ -50,13 +50,7 @@ public static class DesignReader
         text = "";
         if (bytes.Length > LargestFile)
         {
-            return new(
-                file,
-                1,
-                1,
-                $"the file has {bytes.Length / 1024} KB",
-                $"a design of at most {LargestFile / 1024} KB"
-            );
+            return new(file, 1, 1, "the file is too large", $"a design of at most {LargestFile / 1024} KB");
         }
 
         if (bytes.StartsWith<byte>([0xFF, 0xFE]) || bytes.StartsWith<byte>([0xFE, 0xFF]))
@@ -158,15 +152,22 @@ internal sealed class DesignBinder(string file)
         }
 
         var made = Activator.CreateInstance(type)!;
-        foreach (var (key, value) in map.Members)
+        for (var i = 0; i < map.Members.Count; i++)
         {
+            var (key, value) = map.Members[i];
+            if (i + 1 < map.Members.Count && IsTornDecimal(map, i + 1))
+            {
+                // The torn-off decimals are the fault; what is left before the comma says nothing.
+                continue;
+            }
+
             if (shape.Find(key.Text) is { } member)
             {
                 BindMember(made, member, value, path.Length == 0 ? member.Key : $"{path}.{member.Key}");
             }
             else
             {
-                AddUnknown(key, value, map, keys);
+                AddUnknown(key, IsTornDecimal(map, i), keys);
             }
         }
 
@@ -187,14 +188,9 @@ internal sealed class DesignBinder(string file)
     /// <summary>
     /// { depth: 4,5 cm } reads as depth 4 and a key "5 cm": say so instead of "unknown key".
     /// </summary>
-    private void AddUnknown(FileScalar key, FileNode value, FileMap map, string keys)
+    private void AddUnknown(FileScalar key, bool isTornDecimal, string keys)
     {
-        var lookLikeDecimals =
-            map.InFlow
-            && key.Text.Length > 0
-            && char.IsAsciiDigit(key.Text[0])
-            && value is FileScalar { IsEmpty: true };
-        if (lookLikeDecimals)
+        if (isTornDecimal)
         {
             Add(
                 key,
@@ -208,9 +204,19 @@ internal sealed class DesignBinder(string file)
         }
     }
 
+    private static bool IsTornDecimal(FileMap map, int at) =>
+        map.InFlow
+        && map.Members[at] is ({ Text.Length: > 0 } key, FileScalar { IsEmpty: true })
+        && char.IsAsciiDigit(key.Text[0]);
+
     private void BindMember(object owner, FileMember member, FileNode node, string path)
     {
-        Spans[path] = node.Span;
+        if (!Spans.TryAdd(path, node.Span))
+        {
+            Add(node, $"'{member.Key}' stands here twice under two spellings", "each key once");
+            return;
+        }
+
         if (node is FileScalar { IsNone: true } && member.AcceptsNone)
         {
             return;

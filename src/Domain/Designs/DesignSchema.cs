@@ -39,6 +39,10 @@ public static class DesignSchema
         foreach (var member in shape.Members)
         {
             properties[member.Key] = Member(member, catalog, definitions);
+            foreach (var other in member.Also)
+            {
+                properties[other] = Member(member, catalog, definitions);
+            }
         }
 
         var record = new JsonObject

@@ -33,7 +33,7 @@ internal sealed class FileShape
 
     public static FileShape Of(Type type) => Known.GetOrAdd(type, static t => new FileShape(t));
 
-    public FileMember? Find(string key) => Array.Find(Members, m => m.Key == key);
+    public FileMember? Find(string key) => Array.Find(Members, m => m.Key == key || m.Also.Contains(key));
 }
 
 /// <summary>One key of a record type.</summary>
@@ -48,6 +48,8 @@ internal sealed class FileMember(PropertyInfo property)
     public bool IsRequired { get; } = property.IsDefined(typeof(RequiredMemberAttribute));
 
     public string Means { get; } = property.GetCustomAttribute<MeansAttribute>()?.Text ?? "";
+
+    public string[] Also { get; } = property.GetCustomAttribute<AlsoAttribute>()?.Keys ?? [];
 
     public string[] Kinds { get; } = property.GetCustomAttribute<NamesAttribute>()?.Kinds ?? [];
 

@@ -30,9 +30,9 @@ public static class Starter
         }
 
         var edges = Edges(wish.Box ?? wish.Inside!, faults);
-        var glass = Glass(wish, faults);
+        CheckGlass(wish, faults);
         var animal = Animal(wish, catalog, faults);
-        return faults.Count > 0 ? new(null, [.. faults]) : new(Text(wish, edges!, glass, animal, name), []);
+        return faults.Count > 0 ? new(null, [.. faults]) : new(Text(wish, edges!, catalog, animal, name), []);
     }
 
     private static string[]? Edges(string size, List<TextFault> faults)
@@ -71,19 +71,13 @@ public static class Starter
     private static string UnitOf(string edge) =>
         edge.TrimStart("0123456789.,/ -½¼¾⅛⅜⅝⅞".ToCharArray()).Trim();
 
-    private static string? Glass(StarterWish wish, List<TextFault> faults)
+    private static void CheckGlass(StarterWish wish, List<TextFault> faults)
     {
-        if (wish.Inside is not null)
+        if (wish.Inside is not null && wish.Glass is not null)
         {
-            if (wish.Glass is not null)
-            {
-                faults.Add(new(Place, 1, 1, "--glass goes with --box", "--inside without --glass"));
-            }
-
-            return null;
+            faults.Add(new(Place, 1, 1, "--glass goes with --box", "--inside without --glass"));
         }
-
-        if (wish.Glass is null)
+        else if (wish.Inside is null && wish.Glass is null)
         {
             faults.Add(
                 new(
@@ -95,20 +89,22 @@ public static class Starter
                 )
             );
         }
-        else if (!QuantityText.TryParse<Length>(wish.Glass, out var glass, out var problem) || glass.Si <= 0)
+        else if (wish.Glass is { } glass)
         {
-            faults.Add(
-                new(
-                    Place,
-                    1,
-                    1,
-                    $"--glass: {(problem.Length > 0 ? problem : "it is zero")}",
-                    "a thickness such as 5 mm"
-                )
-            );
+            var reads = QuantityText.TryParse<Length>(glass, out var thickness, out var problem);
+            if (!reads || thickness.Si <= 0)
+            {
+                faults.Add(
+                    new(
+                        Place,
+                        1,
+                        1,
+                        $"--glass: {(reads ? "it is zero" : problem)}",
+                        "a thickness such as 5 mm"
+                    )
+                );
+            }
         }
-
-        return wish.Glass;
     }
 
     private static CatalogEntry? Animal(StarterWish wish, TradeCatalog catalog, List<TextFault> faults)
@@ -142,53 +138,74 @@ public static class Starter
     private static string Text(
         StarterWish wish,
         string[] edges,
-        string? glass,
+        TradeCatalog catalog,
         CatalogEntry? animal,
         string name
     )
     {
         var e = edges.Select(edge => YamlText.Scalar(edge)).ToArray();
-        var text = new StringBuilder();
-        text.Append(
-                CultureInfo.InvariantCulture,
-                $$"""
-                # A starter design. Every quantity is a number with its unit: 45 cm, 17 3/4 in, 8 dry qt.
-                # `litterfall library` lists what can be named; `litterfall check` says what to buy and cut.
-                litterfall: 1
-                name: {{YamlText.Scalar(name)}}
-                form: planted                       # or kit
-                box:
-                  # {{(
-                    wish.Inside is null
-                        ? "Outside edges. Measure each three times and enter all: [45 cm, 448 mm, 45 cm]."
-                        : "Inside edges."
-                )}}
-                  {{(wish.Inside is null ? "outside" : "inside")}}: { length: {{e[0]}}, depth: {{e[
-                    1
-                ]}}, height: {{e[2]}} }
-                """
-            )
-            .Append('\n');
-        if (glass is not null)
+        var which = wish.Inside is null ? "outside" : "inside";
+        var advice = wish.Inside is null
+            ? "Outside edges. Measure each three times and enter all: [45 cm, 448 mm, 45 cm]."
+            : "Inside edges.";
+        var text = new StringBuilder(Head).Append("name: ").Append(YamlText.Scalar(name)).Append('\n');
+        text.Append("form: planted                       # or kit\nbox:\n  # ").Append(advice).Append('\n');
+        text.Append("  ")
+            .Append(which)
+            .Append(": { length: ")
+            .Append(e[0])
+            .Append(", depth: ")
+            .Append(e[1])
+            .Append(", height: ")
+            .Append(e[2])
+            .Append(" }\n");
+        if (wish.Glass is { } thickness)
         {
-            text.Append(
-                CultureInfo.InvariantCulture,
-                $"  glass: {{ walls: {YamlText.Scalar(glass)}, base: {YamlText.Scalar(glass)} }}\n"
-            );
+            var glass = YamlText.Scalar(thickness);
+            text.Append("  glass: { walls: ").Append(glass).Append(", base: ").Append(glass).Append(" }\n");
         }
 
-        text.Append(Rest)
-            .Append(
-                animal is null
-                    ? "# animals: [ { animal: dendrobates-auratus, count: 2 } ]   # quarantined, "
-                        + "captive bred, papers at hand\n"
-                    : $"animals: [ "
-                        + $"{{ animal: {animal.Key}, count: {animal.Figure("minTankCount")?.Value ?? 2:0} }} "
-                        + $"]"
-                        + $"   # {animal.Name}; quarantined, captive bred, papers at hand\n"
-            );
-        return text.ToString();
+        return text.Append(Rest).Append(Crew(edges, catalog)).Append(Animals(animal)).ToString();
     }
+
+    /// <summary>Springtails and dwarf isopods at the library's seeding density over the floor.</summary>
+    private static string Crew(string[] edges, TradeCatalog catalog)
+    {
+        var floor = Meters(edges[0]) * Meters(edges[1]);
+        var items = new[] { "folsomia-candida", "trichorhina-tomentosa" }
+            .Select(key => (Key: key, Density: catalog.Find(key)?.Figure("seedDensity")?.Si ?? 0))
+            .Where(crew => crew.Density > 0)
+            .Select(crew =>
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{{ animal: {crew.Key}, count: {Math.Min(1_000_000, Math.Ceiling(crew.Density * floor)):0} }}"
+                )
+            )
+            .ToArray();
+        return items.Length == 0 ? "" : $"crew: [ {string.Join(", ", items)} ]\n";
+    }
+
+    private static double Meters(string edge) =>
+        QuantityText.TryParse<Length>(edge, out var length, out _) ? length.Si : 0;
+
+    private static string Animals(CatalogEntry? animal)
+    {
+        var count = Math.Max(1, animal?.Figure("minTankCount")?.Value ?? 2);
+        var item = string.Create(
+            CultureInfo.InvariantCulture,
+            $"animals: [ {{ animal: {animal?.Key ?? "dendrobates-auratus"}, count: {count:0} }} ]"
+        );
+        return animal is null
+            ? $"# {item}   # quarantined, captive bred, papers at hand\n"
+            : $"# {animal.Name}: quarantined, captive bred, papers at hand.\n{item}\n";
+    }
+
+    private const string Head = """
+        # A starter design. Every quantity is a number with its unit: 45 cm, 17 3/4 in, 8 dry qt.
+        # `litterfall library` lists what can be named; `litterfall check` says what to buy and cut.
+        litterfall: 1
+
+        """;
 
     private const string Rest = """
           opening: top                      # or front, with sill: 5 cm
@@ -202,7 +219,6 @@ public static class Starter
         lid: { material: glass, thickness: 4 mm, gap: 2 mm }   # or { material: steel-gauze-0.5, share: 15 % }
         drain: { kind: siphon }
         # misting: { nozzles: 2, each: 90 mL/min, times: [ { at: "07:30", for: 20 s } ] }
-        crew: [ { animal: folsomia-candida, count: 400 }, { animal: trichorhina-tomentosa, count: 30 } ]
         room: { temperature: 22 C, humidity: 45 % }
         # shelf: { rated: 60 kg }                                   # what the shelf's maker allows
         # hygiene: { bleach: 6 % }                                  # strength on the label, for the plant dip

@@ -44,19 +44,52 @@ internal sealed class YamlTreeReader(string file, string text)
         {
             return (null, Explained(e));
         }
+        catch (Exception e)
+            when (e is InvalidOperationException or ArgumentException or IndexOutOfRangeException)
+        {
+            // The scanner of the YAML library gives up so on some unfinished flow maps.
+            var at = current?.End ?? Mark.Empty;
+            var after = new Mark(at.Index, Math.Max(1, at.Line), Math.Max(1, at.Column));
+            return (
+                null,
+                Fault(
+                    after,
+                    "a bracket is not closed after this place",
+                    "brackets closed on the line they open"
+                )
+            );
+        }
     }
+
+    /// <summary>What the library says, and what a maker can do about it.</summary>
+    private static readonly (string Says, string Message, string Expected)[] Explanations =
+    [
+        (
+            "expected ',' or",
+            "a comma or a closing bracket is missing here",
+            "entries parted by commas, brackets closed"
+        ),
+        ("invalid mapping", "a colon, or a line set deeper, stands where no key can be", PlainForm),
+        ("did not find expected key", "this line has no key, or its indent fits no line above", PlainForm),
+        (
+            "expected '-' indicator",
+            "this line does not go on with the list above",
+            "a dash, or a line set less deep"
+        ),
+        ("not allowed in this context", "a list cannot begin on this line", "the dashes below the key"),
+        ("cannot start any token", "a value cannot begin with this sign", "the value in quotes"),
+        ("unknown escape", "the backslash in this value is not understood", "the value without a backslash"),
+        ("quoted scalar", "a quote that opens here is not closed", "the closing quote on the same line"),
+        ("tab", "a tab indents this line", "spaces for indenting"),
+    ];
 
     private TextFault Explained(YamlException e)
     {
-        var line = (int)e.Start.Line;
-        var column = (int)e.Start.Column;
-        var message =
-            e.Message.Contains("did not find expected ',' or", StringComparison.OrdinalIgnoreCase)
-                ? "a comma or a closing bracket is missing here"
-            : e.Message.Contains("mapping values are not allowed", StringComparison.OrdinalIgnoreCase)
-                ? "a colon stands where no key can be"
-            : "the line cannot be read";
-        return new TextFault(file, line, column, message, PlainForm);
+        var known = Array.Find(
+            Explanations,
+            x => e.Message.Contains(x.Says, StringComparison.OrdinalIgnoreCase)
+        );
+        return Fault(e.Start, known.Message ?? "the line cannot be read", known.Expected ?? PlainForm);
     }
 
     private void Next()

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Litterfall.Domain.Quantities;
 
 namespace Litterfall.Domain.Figures;
@@ -15,6 +16,7 @@ public sealed class Figure
     private const int Product = 1;
     private const int Sum = 2;
     private readonly int precedence;
+    private Provenance? trust;
 
     private Figure(
         double si,
@@ -104,18 +106,26 @@ public sealed class Figure
         };
     }
 
-    /// <summary>The weakest provenance among this figure and everything it rests on.</summary>
-    public Provenance Weakest()
+    /// <summary>
+    /// How far the figure can be trusted: its own provenance when given; otherwise recomputed, or the weakest
+    /// of
+    /// what it rests on where that is common practice or recalled.
+    /// </summary>
+    public Provenance Trust => trust ??= FindTrust();
+
+    /// <summary>The same for every figure made by the same equation from the same numbers.</summary>
+    public string Identity =>
+        string.Create(CultureInfo.InvariantCulture, $"{Name}|{Si:R}|{Equation}|{Origin.Place}");
+
+    private Provenance FindTrust()
     {
-        var own = IsGiven
-            ? Origin.Provenance
-            : (Provenance)Math.Max((int)Origin.Provenance, (int)Provenance.Recomputed);
-        foreach (var input in Inputs)
+        if (IsGiven)
         {
-            own = (Provenance)Math.Max((int)own, (int)input.Weakest());
+            return Origin.Provenance;
         }
 
-        return own == Provenance.OwnChoice && !IsGiven ? Provenance.Recomputed : own;
+        var weakest = Inputs.Select(i => i.Trust).Append(Origin.Provenance).Max();
+        return weakest.IsWeak() ? weakest : Provenance.Recomputed;
     }
 
     /// <summary>Sum.</summary>

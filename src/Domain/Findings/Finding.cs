@@ -57,5 +57,5 @@ public sealed record Finding(
 
     /// <summary>The weakest provenance among rule, measured value and limit.</summary>
     public Provenance Provenance =>
-        new[] { Measured?.Weakest(), Limit?.Weakest(), Rule.Provenance }.Max(p => p ?? Provenance.Entered);
+        new[] { Measured?.Trust, Limit?.Trust, Rule.Provenance }.Max(p => p ?? Provenance.Entered);
 }

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
+using Litterfall.Domain.Figures;
 using Litterfall.Verification;
 
 namespace Litterfall.App.Commands;
@@ -84,7 +85,7 @@ internal static class VerifyCommand
                 json.WriteNumber("tolerance", c.Tolerance);
                 json.WriteString("reason", c.Reason);
                 json.WriteString("evidence", Words(c.Evidence.ToString()));
-                json.WriteString("provenance", Words(c.Provenance.ToString()));
+                json.WriteString("provenance", c.Provenance.Word());
                 json.WriteBoolean("agrees", result.Agrees);
                 json.WriteString("knownDisagreement", c.KnownDisagreement);
                 json.WriteEndObject();

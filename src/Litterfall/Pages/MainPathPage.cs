@@ -73,7 +73,7 @@ public static class MainPathPage
             )
             .Append(
                 "numbers, each a `Figure`; `ReportJson` prints them, `litterfall why` follows each "
-                + "back to the file.\n"
+                    + "back to the file.\n"
             );
         return text.ToString();
     }

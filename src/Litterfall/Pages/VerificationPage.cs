@@ -43,13 +43,10 @@ public static class VerificationPage
         {
             var values = kind.SelectMany(e => e.Values.Values).ToArray();
             int Of(Provenance p) => values.Count(v => v.Origin.Provenance == p);
-            text.Append(
-                    CultureInfo.InvariantCulture,
-                    $"| {kind.Key} | {Of(Domain.Figures.Provenance.Read)} | "
-                )
-                .Append(CultureInfo.InvariantCulture, $"{Of(Domain.Figures.Provenance.Recomputed)} | ")
-                .Append(CultureInfo.InvariantCulture, $"{Of(Domain.Figures.Provenance.CommonPractice)} | ")
-                .Append(CultureInfo.InvariantCulture, $"{Of(Domain.Figures.Provenance.Recalled)} |\n");
+            text.Append(CultureInfo.InvariantCulture, $"| {kind.Key} | {Of(Provenance.Read)} | ")
+                .Append(CultureInfo.InvariantCulture, $"{Of(Provenance.Recomputed)} | ")
+                .Append(CultureInfo.InvariantCulture, $"{Of(Provenance.CommonPractice)} | ")
+                .Append(CultureInfo.InvariantCulture, $"{Of(Provenance.Recalled)} |\n");
         }
 
         text.Append('\n');
@@ -64,7 +61,7 @@ public static class VerificationPage
         text.Append(CultureInfo.InvariantCulture, $"### {source}\n\n");
         text.Append(
                 "| quantity | unit | expected | got | tolerance and its reason | evidence | provenance "
-                + "| agrees |\n"
+                    + "| agrees |\n"
             )
             .Append("|---|---|---|---|---|---|---|---|\n");
         foreach (var result in results)
@@ -76,7 +73,7 @@ public static class VerificationPage
                 )
                 .Append(CultureInfo.InvariantCulture, $"{Number(result.Got)} | {Number(c.Tolerance)}; ")
                 .Append(CultureInfo.InvariantCulture, $"{Cell(c.Reason)} | {Words(c.Evidence.ToString())} | ")
-                .Append(CultureInfo.InvariantCulture, $"{Words(c.Provenance.ToString())} | ")
+                .Append(CultureInfo.InvariantCulture, $"{c.Provenance.Word()} | ")
                 .Append(result.Agrees ? "yes" : "**no**")
                 .Append(" |\n");
         }

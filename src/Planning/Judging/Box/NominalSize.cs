@@ -48,16 +48,21 @@ internal static class NominalSize
             Units.Millimeter
         );
         var other = Figure.Given("the size of the same name", trap!.Value.Other, Units.Millimeter, Rule);
-        var names = string.Join(" and ", traps.Select(t => t.Edge));
+        var pairs = traps
+            .Select(t =>
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{t.Typed[0].Text} is {t.Typed[0].Si * 1000:0.#} mm, a box sold as {t.Trap!.Value.Name} "
+                        + $"{t.Trap.Value.Other * 1000:0} mm"
+                )
+            )
+            .Distinct();
         yield return new Finding(
             "nominal-size",
             Severity.Note,
             Protects.Build,
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"The {names} may be a name, not a measure: {typed[0].Text} is {figure.Value:0.#} mm, "
-                    + $"but a box sold as {trap.Value.Name} is {other.Value:0.#} mm."
-            ),
+            $"The {Listed([.. traps.Select(t => t.Edge)])} may be a name, not a measure: "
+                + $"{string.Join("; ", pairs)}.",
             figure,
             other,
             "Measure each edge three times with a tape and enter all three."
@@ -66,6 +71,9 @@ internal static class NominalSize
             Where = "box.outside",
         };
     }
+
+    private static string Listed(string[] words) =>
+        words.Length < 2 ? words[0] : $"{string.Join(", ", words[..^1])} and {words[^1]}";
 
     private static (double Other, string Name)? Trap(Seq<Typed<Length>> edge)
     {

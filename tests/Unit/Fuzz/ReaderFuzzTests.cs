@@ -1,0 +1,79 @@
+using Litterfall.App;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.Designs;
+using Litterfall.Planning;
+using Xunit;
+
+namespace Litterfall.Tests.Unit.Fuzz;
+
+/// <summary>
+/// Samples with random damage: the reader either understands or says where and what, and whatever it accepts can
+/// be computed. Seeded, so a failure comes back.
+/// </summary>
+public sealed class ReaderFuzzTests
+{
+    private const int DamagedCopies = 400;
+    private const string Signs = "{}[],:-#'\"|>&*!%@`\\ \t\n0123456789.½acmiqtLF\u0007\u00e9";
+
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public void DamagedSamplesAreExplainedOrComputed(string sample)
+    {
+        var text = File.ReadAllText(Path.Combine(SampleFolder(), sample));
+        var catalog = Shop.Catalog(null).Value!;
+        var random = new Random(sample.Sum(c => c));
+        for (var i = 0; i < DamagedCopies; i++)
+        {
+            var damaged = Damaged(text, random);
+            var reading = DesignReader.Read(sample, damaged);
+            Assert.NotEqual(reading.IsGood, reading.Faults.Count > 0);
+            Assert.All(reading.Faults, fault => Explained(fault, damaged));
+            if (reading.IsGood && DesignChecker.Check(reading.Value!, catalog) is { IsGood: true } design)
+            {
+                Assert.NotEmpty(DesignRun.Execute(design.Value!).Report.Members);
+            }
+        }
+    }
+
+    public static TheoryData<string> Samples() =>
+        new(Directory.EnumerateFiles(SampleFolder(), "*.viv.yaml").Select(f => Path.GetFileName(f)!).Order());
+
+    private static void Explained(TextFault fault, string text)
+    {
+        Assert.InRange(fault.Line, 1, text.Count(c => c == '\n') + 2);
+        Assert.True(fault.Column >= 1);
+        Assert.NotEmpty(fault.Message);
+        Assert.NotEmpty(fault.Expected);
+    }
+
+    /// <summary>One to four cuts, insertions or swaps.</summary>
+    private static string Damaged(string text, Random random)
+    {
+        for (var edits = random.Next(1, 5); edits > 0; edits--)
+        {
+            var at = random.Next(text.Length);
+            var length = Math.Min(random.Next(1, 12), text.Length - at);
+            text = random.Next(4) switch
+            {
+                0 => text.Remove(at, length),
+                1 => text.Insert(at, Signs[random.Next(Signs.Length)].ToString()),
+                2 => text[..at],
+                _ => text.Insert(at, text.Substring(random.Next(text.Length - length), length)),
+            };
+            text = text.Length == 0 ? "x" : text;
+        }
+
+        return text;
+    }
+
+    private static string SampleFolder()
+    {
+        var folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder!.FullName, "Litterfall.slnx")))
+        {
+            folder = folder.Parent;
+        }
+
+        return Path.Combine(folder.FullName, "samples");
+    }
+}

@@ -1,0 +1,85 @@
+using System.Xml.Linq;
+
+namespace Litterfall.Tests.Unit.House;
+
+/// <summary>Who may use whom: Domain, then Physics, then Planning, then Documents; all four are pure.</summary>
+public sealed class DependencyTests
+{
+    private static readonly string[] Pure = ["Domain", "Physics", "Planning", "Documents"];
+
+    [Theory]
+    [InlineData("Domain", "")]
+    [InlineData("Physics", "Domain")]
+    [InlineData("Planning", "Domain Physics")]
+    [InlineData("Documents", "Domain Physics Planning")]
+    [InlineData("Verification", "Domain Physics Planning Documents")]
+    public void A_project_uses_only_those_below_it(string project, string allowed)
+    {
+        var extra = References(project).Except(allowed.Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        Assert.Empty(extra);
+    }
+
+    [Fact]
+    public void Every_project_under_src_is_in_the_solution()
+    {
+        var solution = XDocument.Load(SourceTree.Path("Litterfall.slnx"));
+        var listed = solution.Descendants("Project").Select(p => p.Attribute("Path")!.Value).ToHashSet();
+        var there = SourceTree.Files(["src", "tests"], ".csproj").Select(SourceTree.Relative);
+        Assert.Empty(there.Where(path => !listed.Contains(path)));
+    }
+
+    [Fact]
+    public void Pure_projects_are_watched_by_the_banned_symbols_analyzer()
+    {
+        var props = XDocument.Load(SourceTree.Path("Directory.Build.props"));
+        var watched = props
+            .Descendants("PureProject")
+            .Where(p => p.Value == "true")
+            .Select(p => p.Parent!.Attribute("Condition")!.Value)
+            .Single();
+        Assert.All(Pure, name => Assert.Contains($"'{name}'", watched, StringComparison.Ordinal));
+        var items = props
+            .Descendants("ItemGroup")
+            .Single(g => g.Attribute("Condition")?.Value == "'$(PureProject)' == 'true'");
+        Assert.Contains(
+            items.Elements("PackageReference"),
+            p => p.Attribute("Include")!.Value == "Microsoft.CodeAnalysis.BannedApiAnalyzers"
+        );
+        Assert.Contains(
+            items.Elements("AdditionalFiles"),
+            f => f.Attribute("Include")!.Value.EndsWith("BannedSymbols.Pure.txt", StringComparison.Ordinal)
+        );
+    }
+
+    [Theory]
+    [InlineData("T:System.IO.File")]
+    [InlineData("T:System.IO.Directory")]
+    [InlineData("T:System.Console")]
+    [InlineData("P:System.DateTime.Now")]
+    [InlineData("P:System.DateTime.UtcNow")]
+    [InlineData("T:System.Net.Http.HttpClient")]
+    [InlineData("M:System.Random.#ctor")]
+    public void Pure_projects_may_not_touch(string symbol)
+    {
+        var banned = File.ReadLines(SourceTree.Path("BannedSymbols.Pure.txt")).Select(l => l.Split(';')[0]);
+        Assert.Contains(symbol, banned);
+    }
+
+    [Fact]
+    public void No_pure_project_silences_the_analyzer_or_leaves_the_group()
+    {
+        var silenced =
+            from file in SourceTree.Files([.. Pure.Select(p => $"src/{p}")], ".cs", ".csproj", ".editorconfig")
+            let text = File.ReadAllText(file)
+            where text.Contains("RS0030", StringComparison.Ordinal)
+                || text.Contains("<PureProject>", StringComparison.Ordinal)
+            select SourceTree.Relative(file);
+        Assert.Empty(silenced);
+    }
+
+    private static IEnumerable<string> References(string project) =>
+        XDocument
+            .Load(SourceTree.Path("src", project, $"{project}.csproj"))
+            .Descendants("ProjectReference")
+            .Select(r => Path.GetFileNameWithoutExtension(r.Attribute("Include")!.Value.Replace('\\', '/')));
+}
