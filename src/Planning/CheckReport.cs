@@ -56,8 +56,8 @@ public static class CheckReport
             ("openFloorCm2", Number(n.Box.OpenFloor, Units.SquareCentimeter)),
             ("layersHeightCm", Number(n.Headspace.LayersHeight, Units.Centimeter)),
             ("airHeightCm", Number(n.Headspace.AirHeight, Units.Centimeter)),
-            ("headspaceLitres", Number(n.Headspace.Volume, Units.Litre)),
-            ("reservoirFullLitres", Number(n.Weights.ReservoirWater, Units.Litre))
+            ("headspaceLitres", Number(n.Headspace.Volume, Units.Liter)),
+            ("reservoirFullLitres", Number(n.Weights.ReservoirWater, Units.Liter))
         );
 
     private const string NoGlass = "the outside is not known without the glass thickness";
@@ -75,14 +75,14 @@ public static class CheckReport
             ("layer", new ReportText(layer.Layer)),
             ("row", new ReportText("layer")),
             ("name", new ReportText(layer.Material.Name)),
-            ("finishedLitres", Number(layer.Finished, Units.Litre)),
-            ("mixedLitres", Number(layer.Mixed, Units.Litre)),
-            ("looseLitres", Number(layer.Loose, Units.Litre)),
-            ("toBuyLitres", Number(layer.ToBuy, Units.Litre)),
+            ("finishedLitres", Number(layer.Finished, Units.Liter)),
+            ("mixedLitres", Number(layer.Mixed, Units.Liter)),
+            ("looseLitres", Number(layer.Loose, Units.Liter)),
+            ("toBuyLitres", Number(layer.ToBuy, Units.Liter)),
             ("massKg", Maybe(layer.Mass, Units.Kilogram, NoDensity)),
             ("meanDepthCm", Number(layer.Depth, Units.Centimeter)),
-            ("squeezeWaterLitres", Maybe(layer.SqueezeWater, Units.Litre, "this layer is not wetted")),
-            ("waterToAddLitres", Maybe(layer.WaterToAdd, Units.Litre, "this layer is not wetted"))
+            ("squeezeWaterLitres", Maybe(layer.SqueezeWater, Units.Liter, "this layer is not wetted")),
+            ("waterToAddLitres", Maybe(layer.WaterToAdd, Units.Liter, "this layer is not wetted"))
         );
         foreach (var part in layer.Components)
         {
@@ -91,10 +91,10 @@ public static class CheckReport
                 ("layer", new ReportText(layer.Layer)),
                 ("row", new ReportText("component")),
                 ("name", new ReportText(part.Material.Name)),
-                ("finishedLitres", Number(part.Finished, Units.Litre)),
-                ("mixedLitres", Number(part.Mixed, Units.Litre)),
-                ("looseLitres", Number(part.Loose, Units.Litre)),
-                ("toBuyLitres", Number(part.ToBuy, Units.Litre)),
+                ("finishedLitres", Number(part.Finished, Units.Liter)),
+                ("mixedLitres", Number(part.Mixed, Units.Liter)),
+                ("looseLitres", Number(part.Loose, Units.Liter)),
+                ("toBuyLitres", Number(part.ToBuy, Units.Liter)),
                 ("massKg", Maybe(part.Mass, Units.Kilogram, NoDensity))
             );
         }
@@ -103,8 +103,8 @@ public static class CheckReport
     private static ReportObject Pack(PackNeed need) =>
         ReportObject.Of(
             ("material", new ReportText(need.Material.Key)),
-            ("needLitres", Number(need.Need, Units.Litre)),
-            ("stockLitres", Number(need.Stock, Units.Litre)),
+            ("needLitres", Number(need.Need, Units.Liter)),
+            ("stockLitres", Number(need.Stock, Units.Liter)),
             (
                 "buy",
                 List(
@@ -113,7 +113,7 @@ public static class CheckReport
                             ("pack", new ReportText(pack.Pack.Key)),
                             ("name", new ReportText(pack.Pack.Name)),
                             ("packs", Number(pack.Count, Units.One)),
-                            ("litres", Number(pack.Litres, Units.Litre)),
+                            ("litres", Number(pack.Liters, Units.Liter)),
                             (
                                 "price",
                                 Maybe(pack.Price, Units.Money, "the workshop has no price for this pack")
@@ -122,7 +122,7 @@ public static class CheckReport
                     )
                 )
             ),
-            ("leftLitres", Number(need.Left, Units.Litre)),
+            ("leftLitres", Number(need.Left, Units.Liter)),
             ("cost", Maybe(need.Cost, Units.Money, "a price is missing")),
             ("usedValue", Maybe(need.UsedValue, Units.Money, "no pack of it has a price")),
             ("note", new ReportText(need.Note))
@@ -141,9 +141,9 @@ public static class CheckReport
 
     private static ReportObject Seal(Sealants s) =>
         ReportObject.Of(
-            ("foamLitres", Maybe(s.FoamVolume, Units.Litre, "nothing is foamed")),
+            ("foamLitres", Maybe(s.FoamVolume, Units.Liter, "nothing is foamed")),
             ("foamCans", Maybe(s.FoamCans, Units.One, "nothing is foamed")),
-            ("siliconeMl", Number(s.Silicone, Units.Millilitre)),
+            ("siliconeMl", Number(s.Silicone, Units.Milliliter)),
             ("siliconeCartridges", Maybe(s.Cartridges, Units.One, "the library has no cartridge")),
             ("cureDaysBeforePlanting", Maybe(s.CureBeforePlanting, Units.Day, "nothing has to cure")),
             ("cureDaysBeforeAnimals", Maybe(s.CureBeforeAnimals, Units.Day, "nothing has to cure"))
@@ -193,11 +193,11 @@ public static class CheckReport
             ? new ReportAbsent("enter hygiene: { bleach: ... } with the strength on the product's label")
             : ReportObject.Of(
                 ("labelPercent", Number(d.Label, Units.Percent)),
-                ("bathLitres", Number(d.Bath, Units.Litre)),
-                ("productMl", Number(d.ProductMillilitres, Units.Millilitre)),
-                ("waterLitres", Number(d.WaterLitres, Units.Litre)),
+                ("bathLitres", Number(d.Bath, Units.Liter)),
+                ("productMl", Number(d.ProductMilliliters, Units.Milliliter)),
+                ("waterLitres", Number(d.WaterLiters, Units.Liter)),
                 ("strengthPercent", Number(d.Strength, Units.Percent)),
-                ("chlorineMgPerLitre", Number(d.ChlorineMgPerLitre, Units.MilligramPerLitre)),
+                ("chlorineMgPerLitre", Number(d.ChlorineMgPerLiter, Units.MilligramPerLiter)),
                 ("overChytridDose", Number(d.OverDose, Units.One))
             );
 

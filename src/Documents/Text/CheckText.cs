@@ -112,7 +112,7 @@ public static class CheckText
             Of(n.Headspace.AirHeight, Units.Centimeter, 1),
             "",
             "",
-            $"cm mean, {Of(n.Headspace.Volume, Units.Litre, 1)} L"
+            $"cm mean, {Of(n.Headspace.Volume, Units.Liter, 1)} L"
         );
         return table;
     }
@@ -144,13 +144,13 @@ public static class CheckText
                 layer.Layer,
                 layer.Material.Name,
                 Of(layer.Depth, Units.Centimeter, 1),
-                Of(layer.Finished, Units.Litre, 1),
-                Of(layer.Mixed, Units.Litre, 1),
-                Of(layer.Loose, Units.Litre, 1),
-                Of(layer.ToBuy, Units.Litre, 1),
+                Of(layer.Finished, Units.Liter, 1),
+                Of(layer.Mixed, Units.Liter, 1),
+                Of(layer.Loose, Units.Liter, 1),
+                Of(layer.ToBuy, Units.Liter, 1),
                 Of(layer.ToBuy, Units.Gallon, 2),
                 Of(layer.ToBuy, Units.DryQuart, 1),
-                layer.WaterToAdd is { } water ? Of(water, Units.Litre, 1) : ""
+                layer.WaterToAdd is { } water ? Of(water, Units.Liter, 1) : ""
             );
         }
 
@@ -164,8 +164,8 @@ public static class CheckText
         {
             table.Add(
                 part.Material.Name,
-                Of(part.Loose, Units.Litre, 1),
-                Of(part.ToBuy, Units.Litre, 1),
+                Of(part.Loose, Units.Liter, 1),
+                Of(part.ToBuy, Units.Liter, 1),
                 Of(part.ToBuy, Units.DryQuart, 1),
                 part.Mass is { } mass ? Of(mass, Units.Kilogram, 2) : ""
             );
@@ -185,9 +185,9 @@ public static class CheckText
             );
             table.Add(
                 need.Material.Name,
-                Of(need.Need, Units.Litre, 1),
+                Of(need.Need, Units.Liter, 1),
                 buy.Length > 0 ? buy : "nothing",
-                Of(need.Left, Units.Litre, 1),
+                Of(need.Left, Units.Liter, 1),
                 need.Cost is { } cost ? Of(cost, Units.Money, 2) : "–",
                 need.Note
             );
@@ -289,10 +289,10 @@ public static class CheckText
         {
             table.Add(
                 "bleach",
-                Of(dip.ProductMillilitres, Units.Millilitre, 0),
+                Of(dip.ProductMilliliters, Units.Milliliter, 0),
                 "mL, poured into the water, never the other way"
             );
-            table.Add("water", Of(dip.WaterLitres, Units.Litre, 1), "L");
+            table.Add("water", Of(dip.WaterLiters, Units.Liter, 1), "L");
             table.Add(
                 "strength",
                 Of(dip.Strength, Units.Percent, 2),

@@ -143,7 +143,7 @@ public sealed record Workshop
         ImmutableDictionary<string, PackPrice>.Empty;
 
     /// <summary>Liters in stock by material key.</summary>
-    public ImmutableDictionary<string, double> StockLitres { get; init; } =
+    public ImmutableDictionary<string, double> StockLiters { get; init; } =
         ImmutableDictionary<string, double>.Empty;
 
     /// <summary>Own sources.</summary>

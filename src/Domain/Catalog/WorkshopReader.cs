@@ -28,7 +28,7 @@ public static class WorkshopReader
                 {
                     Prices = workshop.Prices.SetItems(ReadPrices(file, faults)),
                 },
-                "stock.json" => workshop with { StockLitres = ReadStock(file, faults) },
+                "stock.json" => workshop with { StockLiters = ReadStock(file, faults) },
                 "sources.json" => workshop with { Sources = CatalogReader.ReadSources(file, faults) },
                 _ => workshop with
                 {
@@ -57,7 +57,7 @@ public static class WorkshopReader
             .ToList();
         faults.AddRange(
             workshop
-                .StockLitres.Keys.Where(key => catalog.Find(key) is null)
+                .StockLiters.Keys.Where(key => catalog.Find(key) is null)
                 .Order(StringComparer.Ordinal)
                 .Select(key => new TextFault(
                     $"{folder}/stock.json",

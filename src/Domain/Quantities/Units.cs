@@ -49,10 +49,10 @@ public static class Units
     public static readonly Unit SquareMeter = new("m2", 1, L2);
 
     /// <summary>Liter.</summary>
-    public static readonly Unit Litre = new("L", 1e-3, L3);
+    public static readonly Unit Liter = new("L", 1e-3, L3);
 
     /// <summary>Milliliter.</summary>
-    public static readonly Unit Millilitre = new("mL", 1e-6, L3);
+    public static readonly Unit Milliliter = new("mL", 1e-6, L3);
 
     /// <summary>US gallon.</summary>
     public static readonly Unit Gallon = new("gal", 231 * CubicInch, L3);
@@ -97,13 +97,13 @@ public static class Units
     public static readonly Unit Money = new("money", 1, Cash);
 
     /// <summary>Liter per centimeter of level.</summary>
-    public static readonly Unit LitrePerCentimeter = new("L/cm", 0.1, L2);
+    public static readonly Unit LiterPerCentimeter = new("L/cm", 0.1, L2);
 
     /// <summary>Milliliter per liter.</summary>
-    public static readonly Unit MillilitrePerLitre = new("mL/L", 1e-3, Dimension.None);
+    public static readonly Unit MilliliterPerLiter = new("mL/L", 1e-3, Dimension.None);
 
     /// <summary>Milligram per liter.</summary>
-    public static readonly Unit MilligramPerLitre = new("mg/L", 1e-3, M / L3);
+    public static readonly Unit MilligramPerLiter = new("mg/L", 1e-3, M / L3);
 
     /// <summary>Meter per second squared.</summary>
     public static readonly Unit MeterPerSecondSquared = new("m/s2", 1, new(1, 0, -2, 0, 0, 0));
@@ -119,8 +119,8 @@ public static class Units
         Foot,
         SquareCentimeter,
         SquareMeter,
-        Litre,
-        Millilitre,
+        Liter,
+        Milliliter,
         Gallon,
         LiquidQuart,
         DryQuart,
@@ -135,9 +135,9 @@ public static class Units
         Kilopascal,
         Megapascal,
         Money,
-        LitrePerCentimeter,
-        MillilitrePerLitre,
-        MilligramPerLitre,
+        LiterPerCentimeter,
+        MilliliterPerLiter,
+        MilligramPerLiter,
         MeterPerSecondSquared,
         new("mm2", 1e-6, L2),
         new("m3", 1, L3),

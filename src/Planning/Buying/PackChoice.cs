@@ -6,13 +6,13 @@ namespace Litterfall.Planning.Buying;
 /// A pack on offer: its usable liters and its price, in whole cents, from a number of packs on.
 /// </summary>
 /// <param name="Name">Key of the pack.</param>
-/// <param name="Litres">Usable loose liters.</param>
+/// <param name="Liters">Usable loose liters.</param>
 /// <param name="Tiers">All-units price tiers, lowest number first; the first starts at 1.</param>
-public sealed record PackOffer(string Name, double Litres, ImmutableArray<PackTier> Tiers)
+public sealed record PackOffer(string Name, double Liters, ImmutableArray<PackTier> Tiers)
 {
     /// <summary>An offer without breaks.</summary>
-    public static PackOffer Flat(string name, double litres, long cents) =>
-        new(name, litres, [new(1, cents)]);
+    public static PackOffer Flat(string name, double liters, long cents) =>
+        new(name, liters, [new(1, cents)]);
 
     /// <summary>
     /// Price of so many packs in cents: the price of the highest tier reached applies to all.
@@ -41,9 +41,9 @@ public sealed record PackLine(PackOffer Offer, int Packs);
 /// <summary>A cheapest set of packs; ties go to the least left over, then to the fewest packs.</summary>
 /// <param name="Lines">Packs to buy.</param>
 /// <param name="Cents">Price of all.</param>
-/// <param name="LeftLitres">Liters left over.</param>
+/// <param name="LeftLiters">Liters left over.</param>
 /// <param name="IsProved">False when the search was cut short.</param>
-public sealed record PackSet(ImmutableArray<PackLine> Lines, long Cents, double LeftLitres, bool IsProved)
+public sealed record PackSet(ImmutableArray<PackLine> Lines, long Cents, double LeftLiters, bool IsProved)
 {
     /// <summary>Number of packs.</summary>
     public int Packs => Lines.Sum(line => line.Packs);
@@ -60,17 +60,17 @@ public static class PackChoice
     private const double Tolerance = 1e-9;
 
     /// <summary>The cheapest set that covers a need, or null when nothing is on offer.</summary>
-    /// <param name="needLitres">Net need in liters; at or below 0 nothing is bought.</param>
+    /// <param name="needLiters">Net need in liters; at or below 0 nothing is bought.</param>
     /// <param name="offers">Packs of this material.</param>
-    public static PackSet? Cheapest(double needLitres, IReadOnlyCollection<PackOffer> offers)
+    public static PackSet? Cheapest(double needLiters, IReadOnlyCollection<PackOffer> offers)
     {
-        if (needLitres <= Tolerance)
+        if (needLiters <= Tolerance)
         {
             return new PackSet([], 0, 0, true);
         }
 
-        var usable = offers.Where(o => o.Litres > 0 && o.Tiers.Length > 0).ToArray();
-        return usable.Length == 0 ? null : new Search(needLitres, usable).Run();
+        var usable = offers.Where(o => o.Liters > 0 && o.Tiers.Length > 0).ToArray();
+        return usable.Length == 0 ? null : new Search(needLiters, usable).Run();
     }
 
     private sealed class Search
@@ -87,14 +87,14 @@ public static class PackChoice
             int.MaxValue
         );
 
-        public Search(double needLitres, PackOffer[] offers)
+        public Search(double needLiters, PackOffer[] offers)
         {
-            need = needLitres;
+            need = needLiters;
             this.offers =
             [
                 .. offers
-                    .OrderBy(PerLitre)
-                    .ThenByDescending(o => o.Litres)
+                    .OrderBy(PerLiter)
+                    .ThenByDescending(o => o.Liters)
                     .ThenBy(o => o.Name, StringComparer.Ordinal),
             ];
             counts = new int[offers.Length];
@@ -102,7 +102,7 @@ public static class PackChoice
             cheapestAfter[^1] = double.PositiveInfinity;
             for (var i = offers.Length - 1; i >= 0; i--)
             {
-                cheapestAfter[i] = Math.Min(cheapestAfter[i + 1], PerLitre(this.offers[i]));
+                cheapestAfter[i] = Math.Min(cheapestAfter[i + 1], PerLiter(this.offers[i]));
             }
         }
 
@@ -113,14 +113,14 @@ public static class PackChoice
                 .Select((offer, i) => new PackLine(offer, best![i]))
                 .Where(line => line.Packs > 0);
             return new PackSet(
-                [.. lines.OrderByDescending(line => line.Offer.Litres)],
+                [.. lines.OrderByDescending(line => line.Offer.Liters)],
                 bestRank.Cents,
                 bestRank.Left,
                 nodes < MostNodes
             );
         }
 
-        private static double PerLitre(PackOffer offer) => offer.Tiers.Min(t => t.CentsEach) / offer.Litres;
+        private static double PerLiter(PackOffer offer) => offer.Tiers.Min(t => t.CentsEach) / offer.Liters;
 
         private void Descend(int at, double rest, long cents)
         {
@@ -140,7 +140,7 @@ public static class PackChoice
             }
 
             var offer = offers[at];
-            var enough = (int)Math.Ceiling(rest / offer.Litres - Tolerance);
+            var enough = (int)Math.Ceiling(rest / offer.Liters - Tolerance);
             foreach (var tier in offer.Tiers.Where(t => t.FromPacks > enough))
             {
                 Take(at, tier.FromPacks, rest, cents);
@@ -157,7 +157,7 @@ public static class PackChoice
         private void Take(int at, int packs, double rest, long cents)
         {
             counts[at] = packs;
-            Descend(at + 1, rest - packs * offers[at].Litres, cents + offers[at].Cents(packs));
+            Descend(at + 1, rest - packs * offers[at].Liters, cents + offers[at].Cents(packs));
             counts[at] = 0;
         }
 

@@ -36,22 +36,22 @@ public sealed record Basket(
 public static class SupplierChoice
 {
     /// <summary>The cheapest basket that covers every need, or null when none does.</summary>
-    /// <param name="needLitres">Net need by material in liters (or pieces).</param>
+    /// <param name="needLiters">Net need by material in liters (or pieces).</param>
     /// <param name="terms">Suppliers.</param>
     /// <param name="offers">Their packs.</param>
     public static Basket? Cheapest(
-        IReadOnlyDictionary<string, double> needLitres,
+        IReadOnlyDictionary<string, double> needLiters,
         IReadOnlyCollection<SupplierTerms> terms,
         IReadOnlyCollection<SupplierOffer> offers
     )
     {
-        var program = new Program(needLitres, terms, offers);
+        var program = new Program(needLiters, terms, offers);
         return program.Solve();
     }
 
     private sealed class Program
     {
-        private const long LitresScale = 1_000;
+        private const long LitersScale = 1_000;
         private readonly CpModel model = new();
         private readonly List<(SupplierOffer Offer, PackTier Tier, IntVar Packs)> choices = [];
         private readonly List<LinearExpr> costs = [];
@@ -73,14 +73,14 @@ public static class SupplierChoice
                 AddOffer(offer, need[offer.Material]);
             }
 
-            foreach (var (material, litres) in need.Where(n => n.Value > 0))
+            foreach (var (material, liters) in need.Where(n => n.Value > 0))
             {
                 var cover = choices
                     .Where(c => c.Offer.Material == material)
                     .Select(c =>
-                        (LinearExpr)(c.Packs * (long)Math.Floor(c.Offer.Pack.Litres * LitresScale + 1e-6))
+                        (LinearExpr)(c.Packs * (long)Math.Floor(c.Offer.Pack.Liters * LitersScale + 1e-6))
                     );
-                model.Add(LinearExpr.Sum(cover) >= (long)Math.Ceiling(litres * LitresScale - 1e-6));
+                model.Add(LinearExpr.Sum(cover) >= (long)Math.Ceiling(liters * LitersScale - 1e-6));
             }
 
             foreach (var supplier in terms)
@@ -118,7 +118,7 @@ public static class SupplierChoice
 
         private void AddOffer(SupplierOffer offer, double need)
         {
-            var most = (int)Math.Ceiling(need / offer.Pack.Litres) + offer.Pack.Tiers.Max(t => t.FromPacks);
+            var most = (int)Math.Ceiling(need / offer.Pack.Liters) + offer.Pack.Tiers.Max(t => t.FromPacks);
             var used = new List<BoolVar>();
             for (var i = 0; i < offer.Pack.Tiers.Length; i++)
             {

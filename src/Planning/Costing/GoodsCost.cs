@@ -40,7 +40,7 @@ public sealed record PackNeed
 }
 
 /// <summary>So many of one pack.</summary>
-public sealed record PackBought(CatalogEntry Pack, Figure Count, Figure Litres, Figure? Price);
+public sealed record PackBought(CatalogEntry Pack, Figure Count, Figure Liters, Figure? Price);
 
 /// <summary>Chooses packs per material and adds up the cost of goods.</summary>
 public static class GoodsCost
@@ -69,9 +69,9 @@ public static class GoodsCost
                     Choose(
                         design.Catalog,
                         group.First().Item1,
-                        (Figure.Total([.. group.Select(w => w.ToBuy)], Units.Litre.Dimension) * boxes).As(
+                        (Figure.Total([.. group.Select(w => w.ToBuy)], Units.Liter.Dimension) * boxes).As(
                             $"{group.First().Item1.Name} for all boxes",
-                            Units.Litre
+                            Units.Liter
                         ),
                         inches
                     )
@@ -98,7 +98,7 @@ public static class GoodsCost
     private static PackNeed Choose(TradeCatalog catalog, CatalogEntry material, Figure need, bool inches)
     {
         var stock = Stock(catalog, material);
-        var net = Figure.NotNegative(need - stock).As($"{material.Name} to order", Units.Litre);
+        var net = Figure.NotNegative(need - stock).As($"{material.Name} to order", Units.Liter);
         var packs = Offered(catalog, material, inches);
         var priced = packs.Where(p => Price(catalog, p.Key) is not null).ToArray();
         var offers = (priced.Length > 0 ? priced : packs).ToDictionary(
@@ -112,7 +112,7 @@ public static class GoodsCost
             : set
                 .Lines.Select(line => Bought(catalog, catalog.Find(line.Offer.Name)!, line, net))
                 .ToImmutableArray();
-        var got = Figure.Total([.. bought.Select(b => b.Litres)], Units.Litre.Dimension);
+        var got = Figure.Total([.. bought.Select(b => b.Liters)], Units.Liter.Dimension);
         return new PackNeed
         {
             Material = material,
@@ -120,7 +120,7 @@ public static class GoodsCost
             Stock = stock,
             Net = net,
             Packs = bought,
-            Left = Figure.NotNegative(stock + got - need).As($"{material.Name} left over", Units.Litre),
+            Left = Figure.NotNegative(stock + got - need).As($"{material.Name} left over", Units.Liter),
             Cost = Cost(bought, net),
             UsedValue = UsedValue(catalog, priced, need),
             Note = Note(packs.Length, priced.Length, net, bought),
@@ -181,25 +181,25 @@ public static class GoodsCost
         : "cheapest set of packs";
 
     private static Figure Stock(TradeCatalog catalog, CatalogEntry material) =>
-        catalog.Workshop?.StockLitres.TryGetValue(material.Key, out var litres) == true
+        catalog.Workshop?.StockLiters.TryGetValue(material.Key, out var liters) == true
             ? Figure.Given(
                 $"{material.Name} in stock",
-                litres / 1000,
-                Units.Litre,
+                liters / 1000,
+                Units.Liter,
                 new Citation("workshop", "stock", Provenance.Entered)
             )
-            : Figure.Choice($"{material.Name} in stock", 0, Units.Litre, "no stock was entered");
+            : Figure.Choice($"{material.Name} in stock", 0, Units.Liter, "no stock was entered");
 
     private static PackPrice? Price(TradeCatalog catalog, string pack) =>
         catalog.Workshop?.Prices.GetValueOrDefault(pack);
 
     private static PackOffer Offer(TradeCatalog catalog, CatalogEntry pack, bool priced)
     {
-        var litres = pack.Figure("litres")!.Si * 1000;
+        var liters = pack.Figure("litres")!.Si * 1000;
         return priced
             ? new PackOffer(
                 pack.Key,
-                litres,
+                liters,
                 [
                     .. Price(catalog, pack.Key)!
                         .Breaks.Select(b => new PackTier(
@@ -210,16 +210,16 @@ public static class GoodsCost
             )
             : PackOffer.Flat(
                 pack.Key,
-                litres,
-                (long)Math.Round(Math.Pow(litres, ProxyExponent) * ProxyScale)
+                liters,
+                (long)Math.Round(Math.Pow(liters, ProxyExponent) * ProxyScale)
             );
     }
 
     private static PackBought Bought(TradeCatalog catalog, CatalogEntry pack, PackLine line, Figure net)
     {
-        var litres = pack.Figure("litres")!;
+        var liters = pack.Figure("litres")!;
         var count = Figure
-            .Computed("cheapest set of packs that covers the need", line.Packs, Dimension.None, net, litres)
+            .Computed("cheapest set of packs that covers the need", line.Packs, Dimension.None, net, liters)
             .As($"packs of {pack.Name}", Units.One);
         var price = Price(catalog, pack.Key) is { } p
             ? (
@@ -232,6 +232,6 @@ public static class GoodsCost
                 )
             ).As($"price of all {pack.Name}", Units.Money)
             : null;
-        return new PackBought(pack, count, (count * litres).As($"liters in {pack.Name}", Units.Litre), price);
+        return new PackBought(pack, count, (count * liters).As($"liters in {pack.Name}", Units.Liter), price);
     }
 }

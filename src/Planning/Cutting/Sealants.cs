@@ -63,7 +63,7 @@ public sealed record Sealants
 
         return Figure
             .NotNegative((box.GrossFloor - box.OpenFloor) * (box.InsideHeight - box.BackgroundFrom!))
-            .As("foam to expand", Units.Litre);
+            .As("foam to expand", Units.Liter);
     }
 
     /// <summary>Spots that hold the barrier, and glue behind a panel background.</summary>
@@ -102,13 +102,13 @@ public sealed record Sealants
             );
         }
 
-        return Figure.Total(parts, Units.Litre.Dimension).As("silicone", Units.Millilitre);
+        return Figure.Total(parts, Units.Liter.Dimension).As("silicone", Units.Milliliter);
     }
 
     /// <summary>One cartridge, where a coverage is given as area per cartridge.</summary>
     private static Figure Cartridge(CatalogEntry? silicone) =>
         silicone?.Figure("cartridge")
-        ?? Figure.Choice("cartridge", 310, Units.Millilitre, "the usual cartridge");
+        ?? Figure.Choice("cartridge", 310, Units.Milliliter, "the usual cartridge");
 
     private static Figure Whole(string name, Figure amount, Figure pack) =>
         Figure

@@ -8,18 +8,18 @@ namespace Litterfall.Planning.Hygiene;
 /// <summary>A bleach dip for hardy plants, from the strength on the product's own label.</summary>
 /// <param name="Label">Sodium hypochlorite on the label.</param>
 /// <param name="Bath">Volume of the bath.</param>
-/// <param name="ProductMillilitres">Bleach to add to the water.</param>
-/// <param name="WaterLitres">Water.</param>
+/// <param name="ProductMilliliters">Bleach to add to the water.</param>
+/// <param name="WaterLiters">Water.</param>
 /// <param name="Strength">Sodium hypochlorite in the bath.</param>
-/// <param name="ChlorineMgPerLitre">The same as chlorine.</param>
+/// <param name="ChlorineMgPerLiter">The same as chlorine.</param>
 /// <param name="OverDose">Strength over the dose that kills the frog chytrid in 30 s.</param>
 public sealed record PlantDip(
     Figure Label,
     Figure Bath,
-    Figure ProductMillilitres,
-    Figure WaterLitres,
+    Figure ProductMilliliters,
+    Figure WaterLiters,
     Figure Strength,
-    Figure ChlorineMgPerLitre,
+    Figure ChlorineMgPerLiter,
     Figure OverDose
 )
 {
@@ -57,24 +57,24 @@ public sealed record PlantDip(
 
         var label = design.Figure("hygiene.bleach", "label strength of the bleach", typed, Units.Percent);
         var bath = design.Design.Hygiene.Bath is { } b
-            ? design.Figure("hygiene.bath", "volume of the bath", b, Units.Litre)
-            : Figure.Choice("volume of the bath", 10, Units.Litre, "a bucket");
+            ? design.Figure("hygiene.bath", "volume of the bath", b, Units.Liter)
+            : Figure.Choice("volume of the bath", 10, Units.Liter, "a bucket");
         var strength = (label * ProductShare).As("strength of the dip", Units.Percent, Arithmetic);
         var chlorine = Chlorine.ChlorineMilligramsPerLiter(strength.Value);
         return new PlantDip(
             label,
             bath,
-            (bath * ProductShare).As("bleach product", Units.Millilitre, Arithmetic),
-            (bath * (Figure.Number(1) - ProductShare)).As("water of the bath", Units.Litre, Arithmetic),
+            (bath * ProductShare).As("bleach product", Units.Milliliter, Arithmetic),
+            (bath * (Figure.Number(1) - ProductShare)).As("water of the bath", Units.Liter, Arithmetic),
             strength,
             Figure
                 .Computed(
                     "strength × 10 000 × 70.906 ÷ 74.44",
                     chlorine * 1e-3,
-                    Units.MilligramPerLitre.Dimension,
+                    Units.MilligramPerLiter.Dimension,
                     strength
                 )
-                .As("dip as chlorine", Units.MilligramPerLitre, Arithmetic),
+                .As("dip as chlorine", Units.MilligramPerLiter, Arithmetic),
             (strength / ChytridDose).As("strength over the dose", Units.One, Arithmetic)
         );
     }

@@ -5,9 +5,9 @@ namespace Litterfall.Planning.Mixing;
 /// <summary>One component of a recipe as it lies in the store.</summary>
 /// <param name="Name">Its key.</param>
 /// <param name="Parts">Parts by loose volume.</param>
-/// <param name="KilogramsPerLitre">Bulk density as it lies, water included.</param>
+/// <param name="KilogramsPerLiter">Bulk density as it lies, water included.</param>
 /// <param name="MoistureShare">Water as a share of the mass as it lies (wet basis), 0 to below 1.</param>
-public sealed record MixComponent(string Name, double Parts, double KilogramsPerLitre, double MoistureShare);
+public sealed record MixComponent(string Name, double Parts, double KilogramsPerLiter, double MoistureShare);
 
 /// <summary>What is to be mixed, and in what tub.</summary>
 public sealed record MixOrder
@@ -16,7 +16,7 @@ public sealed record MixOrder
     public required ImmutableArray<MixComponent> Components { get; init; }
 
     /// <summary>Mixed liters needed.</summary>
-    public required double NeedLitres { get; init; }
+    public required double NeedLiters { get; init; }
 
     /// <summary>Share lost in handling, added on the need.</summary>
     public double LossShare { get; init; }
@@ -25,7 +25,7 @@ public sealed record MixOrder
     public required double ShrinkageShare { get; init; }
 
     /// <summary>Volume of the tub in liters.</summary>
-    public required double TubLitres { get; init; }
+    public required double TubLiters { get; init; }
 
     /// <summary>Share of the tub that may be filled.</summary>
     public double FillShare { get; init; } = 1;
@@ -34,20 +34,20 @@ public sealed record MixOrder
     public required double TargetMoistureShare { get; init; }
 
     /// <summary>Graduation of the measuring jug in liters; 0 for none.</summary>
-    public double JugLitres { get; init; }
+    public double JugLiters { get; init; }
 }
 
 /// <summary>One component of a planned mix.</summary>
 /// <param name="Name">Its key.</param>
-/// <param name="Litres">Loose liters in all batches.</param>
+/// <param name="Liters">Loose liters in all batches.</param>
 /// <param name="Kilograms">Mass as it lies, in all batches.</param>
-/// <param name="JugLitres">Liters per batch rounded to the jug.</param>
+/// <param name="JugLiters">Liters per batch rounded to the jug.</param>
 /// <param name="JugErrorShare">Relative error of the rounding.</param>
 public sealed record MixDose(
     string Name,
-    double Litres,
+    double Liters,
     double Kilograms,
-    double JugLitres,
+    double JugLiters,
     double JugErrorShare
 );
 
@@ -55,10 +55,10 @@ public sealed record MixDose(
 public sealed record MixPlan
 {
     /// <summary>Mixed liters with the loss.</summary>
-    public required double FinishedLitres { get; init; }
+    public required double FinishedLiters { get; init; }
 
     /// <summary>Loose liters put in.</summary>
-    public required double LooseLitres { get; init; }
+    public required double LooseLiters { get; init; }
 
     /// <summary>
     /// Number of equal batches; the loose volume binds, for it fills the tub before mixing.
@@ -78,10 +78,10 @@ public sealed record MixPlan
     public required double WaterTargetKilograms { get; init; }
 
     /// <summary>Water to add in liters (1 kg/L); negative means the lots are too wet.</summary>
-    public double WaterToAddLitres => WaterTargetKilograms - WaterPresentKilograms;
+    public double WaterToAddLiters => WaterTargetKilograms - WaterPresentKilograms;
 
     /// <summary>True when no water can bring the mix to its target.</summary>
-    public bool IsTooWet => WaterToAddLitres < 0;
+    public bool IsTooWet => WaterToAddLiters < 0;
 
     /// <summary>Mass of the wet mix in kg.</summary>
     public double WetKilograms => DryKilograms + Math.Max(WaterTargetKilograms, WaterPresentKilograms);
@@ -107,26 +107,26 @@ public static class MixBatch
         Require(order.ShrinkageShare is >= 0 and < 1, "the shrinkage must be from 0 to below 1");
         Require(order.TargetMoistureShare is >= 0 and < 1, "the target moisture must be from 0 to below 1");
         Require(
-            order is { TubLitres: > 0, FillShare: > 0 and <= 1, NeedLitres: >= 0 },
+            order is { TubLiters: > 0, FillShare: > 0 and <= 1, NeedLiters: >= 0 },
             "the tub must hold something"
         );
 
-        var finished = order.NeedLitres * (1 + order.LossShare);
+        var finished = order.NeedLiters * (1 + order.LossShare);
         var loose = finished / (1 - order.ShrinkageShare);
         var batches = Math.Max(
             1,
-            (int)Math.Ceiling(Math.Max(loose, finished) / (order.TubLitres * order.FillShare) - 1e-9)
+            (int)Math.Ceiling(Math.Max(loose, finished) / (order.TubLiters * order.FillShare) - 1e-9)
         );
         var parts = order.Components.Sum(c => c.Parts);
         var doses = order
-            .Components.Select(c => Dose(c, loose * c.Parts / parts, batches, order.JugLitres))
+            .Components.Select(c => Dose(c, loose * c.Parts / parts, batches, order.JugLiters))
             .ToImmutableArray();
         var water = order.Components.Zip(doses, (c, dose) => dose.Kilograms * c.MoistureShare).Sum();
         var dry = doses.Sum(dose => dose.Kilograms) - water;
         return new MixPlan
         {
-            FinishedLitres = finished,
-            LooseLitres = loose,
+            FinishedLiters = finished,
+            LooseLiters = loose,
             Batches = batches,
             Doses = doses,
             DryKilograms = dry,
@@ -135,17 +135,17 @@ public static class MixBatch
         };
     }
 
-    private static MixDose Dose(MixComponent component, double litres, int batches, double jugLitres)
+    private static MixDose Dose(MixComponent component, double liters, int batches, double jugLiters)
     {
-        var perBatch = litres / batches;
+        var perBatch = liters / batches;
         var jug =
-            jugLitres > 0
-                ? Math.Round(perBatch / jugLitres, MidpointRounding.AwayFromZero) * jugLitres
+            jugLiters > 0
+                ? Math.Round(perBatch / jugLiters, MidpointRounding.AwayFromZero) * jugLiters
                 : perBatch;
         return new MixDose(
             component.Name,
-            litres,
-            litres * component.KilogramsPerLitre,
+            liters,
+            liters * component.KilogramsPerLiter,
             jug,
             perBatch > 0 ? jug / perBatch - 1 : 0
         );

@@ -32,9 +32,9 @@ public sealed record Displacement(Figure FromDrainage, Figure FromSoil)
 
         return new Displacement(
             Figure
-                .Total(drainage, Units.Litre.Dimension)
-                .As("displaced from the drainage layer", Units.Litre),
-            Figure.Total(soil, Units.Litre.Dimension).As("displaced from the soil", Units.Litre)
+                .Total(drainage, Units.Liter.Dimension)
+                .As("displaced from the drainage layer", Units.Liter),
+            Figure.Total(soil, Units.Liter.Dimension).As("displaced from the soil", Units.Liter)
         );
     }
 
@@ -52,7 +52,7 @@ public sealed record Displacement(Figure FromDrainage, Figure FromSoil)
             : SizingPolicy.Buried;
         return (VolumeOf(design, i, entry.Figure("envelopeDensity")) * share).As(
             $"buried volume of {entry.Name} ({i + 1})",
-            Units.Litre
+            Units.Liter
         );
     }
 
@@ -61,7 +61,7 @@ public sealed record Displacement(Figure FromDrainage, Figure FromSoil)
         var piece = design.Design.Hardscape[i];
         if (piece.Volume is { } volume)
         {
-            return design.Figure($"hardscape[{i}].volume", "outside volume", volume, Units.Litre);
+            return design.Figure($"hardscape[{i}].volume", "outside volume", volume, Units.Liter);
         }
 
         var mass = design.Figure(

@@ -67,7 +67,7 @@ public static class FloorLayers
         var area = LayerArea(box, "drainage", null, depth);
         var finished = Figure
             .NotNegative(area * depth - displaced.FromDrainage)
-            .As("drainage volume", Units.Litre);
+            .As("drainage volume", Units.Liter);
         var material = design.Find("floor.drainage.material");
         var layer = Flat(
             "drainage",
@@ -107,7 +107,7 @@ public static class FloorLayers
         var area = LayerArea(box, "soil", below, depths.Mean);
         var finished = Figure
             .NotNegative(area * depths.Mean - displaced.FromSoil)
-            .As("finished soil", Units.Litre);
+            .As("finished soil", Units.Liter);
         var settling = soil.Settling is { } s
             ? design.Figure("floor.soil.settling", "settling", s, Units.Percent)
             : recipe.Figure("settling") ?? SizingPolicy.Settling;
@@ -116,8 +116,8 @@ public static class FloorLayers
                 ? design.Figure("floor.soil.mixingYield", "mixing yield", y, Units.Percent)
             : recipe.Parts.IsDefaultOrEmpty ? recipe.Figure("mixingYield") ?? SizingPolicy.WholeYield
             : recipe.Figure("mixingYield") ?? SizingPolicy.MixingYield;
-        var mixed = (finished / (One - settling)).As("mixed soil", Units.Litre);
-        var loose = (mixed / yield).As("loose soil parts", Units.Litre);
+        var mixed = (finished / (One - settling)).As("mixed soil", Units.Liter);
+        var loose = (mixed / yield).As("loose soil parts", Units.Liter);
         var loss = Loss(design, "floor.soil.loss", soil.Loss);
         var layer = new FloorLayer
         {
@@ -131,7 +131,7 @@ public static class FloorLayers
             Finished = finished,
             Mixed = mixed,
             Loose = loose,
-            ToBuy = (loose * (One + loss)).As("soil parts to buy", Units.Litre),
+            ToBuy = (loose * (One + loss)).As("soil parts to buy", Units.Liter),
         };
         layer = layer with { Components = MixComponents.Of(design.Catalog, layer, loss) };
         return SoilWater.Add(design, soil, layer);
@@ -142,14 +142,14 @@ public static class FloorLayers
         var depth = design.Figure("floor.moss.depth", "moss depth", moss.Depth, Units.Centimeter);
         var cover = Cover(design, "floor.moss.cover", moss.Cover);
         var area = (box.OpenFloor * cover).As("area under moss", Units.SquareCentimeter);
-        var finished = (area * depth).As("moss volume", Units.Litre);
+        var finished = (area * depth).As("moss volume", Units.Liter);
         var material = design.Entry("floor.moss.material");
         var layer = Flat("moss", depth, area, finished, Loss(design, "floor.moss.loss", moss.Loss)) with
         {
             Material = material,
         };
         var squeeze = material.Figure("squeezeWater") ?? SizingPolicy.SqueezeWater;
-        var water = (finished * squeeze).As("water in the moss at squeeze wetness", Units.Litre);
+        var water = (finished * squeeze).As("water in the moss at squeeze wetness", Units.Liter);
         return layer with
         {
             Mass = Dry(material, layer.Loose, "bulkDensityDry", "mass of moss"),
@@ -157,7 +157,7 @@ public static class FloorLayers
             SqueezeWater = water,
             WaterToAdd = water,
             SaturatedWater = material.Figure("thetaS") is { } full
-                ? (finished * full).As("water in the saturated moss", Units.Litre)
+                ? (finished * full).As("water in the saturated moss", Units.Liter)
                 : water,
         };
     }
@@ -167,7 +167,7 @@ public static class FloorLayers
         var depth = design.Figure("floor.litter.depth", "loose litter depth", litter.Depth, Units.Centimeter);
         var cover = Cover(design, "floor.litter.cover", litter.Cover);
         var area = (box.OpenFloor * cover).As("area under litter", Units.SquareCentimeter);
-        var finished = (area * depth).As("loose litter volume", Units.Litre);
+        var finished = (area * depth).As("loose litter volume", Units.Liter);
         var material = design.Entry("floor.litter.material");
         var layer = Flat("litter", depth, area, finished, Loss(design, "floor.litter.loss", litter.Loss)) with
         {
@@ -183,8 +183,8 @@ public static class FloorLayers
     /// <summary>A layer that is neither mixed nor settles.</summary>
     private static FloorLayer Flat(string layer, Figure depth, Figure area, Figure finished, Figure loss)
     {
-        var mixed = (finished / (One - SizingPolicy.NoSettling)).As($"{layer} before settling", Units.Litre);
-        var loose = (mixed / SizingPolicy.WholeYield).As($"loose {layer}", Units.Litre);
+        var mixed = (finished / (One - SizingPolicy.NoSettling)).As($"{layer} before settling", Units.Liter);
+        var loose = (mixed / SizingPolicy.WholeYield).As($"loose {layer}", Units.Liter);
         return new FloorLayer
         {
             Layer = layer,
@@ -196,7 +196,7 @@ public static class FloorLayers
             Finished = finished,
             Mixed = mixed,
             Loose = loose,
-            ToBuy = (loose * (One + loss)).As($"{layer} to buy", Units.Litre),
+            ToBuy = (loose * (One + loss)).As($"{layer} to buy", Units.Liter),
         };
     }
 

@@ -21,15 +21,15 @@ public sealed record Headspace(Figure LayersHeight, Figure AirHeight, Figure Vol
                     .As("mean height of all layers", Units.Centimeter)
                 : Figure.Choice("mean height of all layers", 0, Units.Centimeter, "there is no floor");
         var filled = Figure
-            .Total([.. layers.Select(l => l.Finished)], Units.Litre.Dimension)
-            .As("volume of all layers", Units.Litre);
+            .Total([.. layers.Select(l => l.Finished)], Units.Liter.Dimension)
+            .As("volume of all layers", Units.Liter);
         var pieces = Pieces(design);
         return new Headspace(
             stack,
             Figure.NotNegative(box.InsideHeight - stack).As("mean height of the air", Units.Centimeter),
             Figure
                 .NotNegative(box.OpenFloor * box.InsideHeight - filled - pieces)
-                .As("volume of the air", Units.Litre)
+                .As("volume of the air", Units.Liter)
         );
     }
 
@@ -41,7 +41,7 @@ public sealed record Headspace(Figure LayersHeight, Figure AirHeight, Figure Vol
             var piece = design.Design.Hardscape[i];
             if (piece.Volume is { } v)
             {
-                volumes.Add(design.Figure($"hardscape[{i}].volume", "outside volume", v, Units.Litre));
+                volumes.Add(design.Figure($"hardscape[{i}].volume", "outside volume", v, Units.Liter));
             }
             else if (design.Entry($"hardscape[{i}].material").Figure("envelopeDensity") is { } density)
             {
@@ -56,6 +56,6 @@ public sealed record Headspace(Figure LayersHeight, Figure AirHeight, Figure Vol
             }
         }
 
-        return Figure.Total(volumes, Units.Litre.Dimension).As("volume of wood and stone", Units.Litre);
+        return Figure.Total(volumes, Units.Liter.Dimension).As("volume of wood and stone", Units.Liter);
     }
 }

@@ -38,7 +38,7 @@ public static class MixComponents
 
     private static LayerComponent One(CatalogEntry material, Figure share, FloorLayer layer, Figure loss)
     {
-        var loose = (layer.Loose * share).As($"loose {material.Name}", Units.Litre);
+        var loose = (layer.Loose * share).As($"loose {material.Name}", Units.Liter);
         var dry = material.Figure("bulkDensityDry");
         var sold = material.Figure("bulkDensityAsSold") ?? dry;
         var mass = sold is null
@@ -48,15 +48,15 @@ public static class MixComponents
         {
             Material = material,
             Share = share,
-            Finished = (layer.Finished * share).As($"{material.Name} in the finished soil", Units.Litre),
-            Mixed = (layer.Mixed * share).As($"{material.Name} in the mixed soil", Units.Litre),
+            Finished = (layer.Finished * share).As($"{material.Name} in the finished soil", Units.Liter),
+            Mixed = (layer.Mixed * share).As($"{material.Name} in the mixed soil", Units.Liter),
             Loose = loose,
-            ToBuy = (loose * (Figure.Number(1) + loss)).As($"{material.Name} to buy", Units.Litre),
+            ToBuy = (loose * (Figure.Number(1) + loss)).As($"{material.Name} to buy", Units.Liter),
             Mass = mass,
             DryMass = dry is null ? null : (loose * dry).As($"dry mass of {material.Name}", Units.Kilogram),
             WaterIn =
                 mass is not null && material.Figure("moistureAsSold") is { } wet
-                    ? (mass * wet / SizingPolicy.Water).As($"water in {material.Name} as sold", Units.Litre)
+                    ? (mass * wet / SizingPolicy.Water).As($"water in {material.Name} as sold", Units.Liter)
                     : null,
         };
     }

@@ -15,7 +15,7 @@ public static class SoilWater
         var squeeze = soil.Squeeze is { } s
             ? design.Figure("floor.soil.squeeze", "water at squeeze wetness", s, Units.Percent)
             : recipe.Figure("squeezeWater") ?? SizingPolicy.SqueezeWater;
-        var water = (layer.Finished * squeeze).As("water in the soil at squeeze wetness", Units.Litre);
+        var water = (layer.Finished * squeeze).As("water in the soil at squeeze wetness", Units.Liter);
         var dry = DryMass(layer);
         var sold = MassAsSold(layer);
         var brought = Brought(layer, sold);
@@ -25,9 +25,9 @@ public static class SoilWater
             Mass = sold ?? dry,
             SqueezeWater = water,
             WaterBrought = brought,
-            WaterToAdd = Figure.NotNegative(water - brought).As("water to add to the soil", Units.Litre),
+            WaterToAdd = Figure.NotNegative(water - brought).As("water to add to the soil", Units.Liter),
             SaturatedWater = recipe.Figure("thetaS") is { } full
-                ? (layer.Finished * full).As("water in the saturated soil", Units.Litre)
+                ? (layer.Finished * full).As("water in the saturated soil", Units.Liter)
                 : water,
         };
     }
@@ -45,7 +45,7 @@ public static class SoilWater
             parts.Add(massAsSold * moisture / SizingPolicy.Water);
         }
 
-        return Figure.Total(parts, Units.Litre.Dimension).As("water the goods bring", Units.Litre);
+        return Figure.Total(parts, Units.Liter.Dimension).As("water the goods bring", Units.Liter);
     }
 
     private static Figure? DryMass(FloorLayer layer)

@@ -110,14 +110,14 @@ public sealed record Weights
         string name
     ) =>
         Figure
-            .Total([.. layers.Select(of).Where(w => w is not null).Select(w => w!)], Units.Litre.Dimension)
-            .As(name, Units.Litre);
+            .Total([.. layers.Select(of).Where(w => w is not null).Select(w => w!)], Units.Liter.Dimension)
+            .As(name, Units.Liter);
 
     private static Figure Reservoir(ImmutableArray<FloorLayer> layers)
     {
         if (layers.FirstOrDefault(l => l.Layer == "drainage") is not { } drainage)
         {
-            return Figure.Choice("water in the reservoir", 0, Units.Litre, "there is no drainage layer");
+            return Figure.Choice("water in the reservoir", 0, Units.Liter, "there is no drainage layer");
         }
 
         var voids = drainage.Material is null
@@ -128,7 +128,7 @@ public sealed record Weights
                 "under a raised floor stands open water"
             )
             : drainage.Material.Figure("interparticleVoids") ?? SizingPolicy.Voids;
-        return (drainage.Finished * voids).As("water in the full reservoir", Units.Litre);
+        return (drainage.Finished * voids).As("water in the full reservoir", Units.Liter);
     }
 
     private static Figure? BoxMass(CheckedDesign design, BoxGeometry box)
@@ -218,7 +218,7 @@ public sealed record Weights
                         $"hardscape[{i}].volume",
                         "outside volume",
                         piece.Volume!.Value,
-                        Units.Litre
+                        Units.Liter
                     ) * density
                 ).As($"mass of {entry.Name} ({i + 1})", Units.Kilogram);
             }

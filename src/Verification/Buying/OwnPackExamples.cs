@@ -44,7 +44,7 @@ public static class OwnPackExamples
                 $"left over of {net} L",
                 "L",
                 left,
-                () => PackChoice.Cheapest(net, Offers)!.LeftLitres
+                () => PackChoice.Cheapest(net, Offers)!.LeftLiters
             );
         }
 
@@ -90,15 +90,15 @@ public static class OwnPackExamples
     private static SupplierOffer Offer(
         string supplier,
         string material,
-        double litres,
+        double liters,
         params (int From, long Cents)[] tiers
     ) =>
         new(
             supplier,
             material,
             new PackOffer(
-                $"{supplier} {material} {litres}",
-                litres,
+                $"{supplier} {material} {liters}",
+                liters,
                 [.. tiers.Select(t => new PackTier(t.From, t.Cents))]
             )
         );

@@ -16,16 +16,16 @@ public static class OwnMixExample
     /// <returns>Volumes, masses, water and batches of one mix, and the batch trap.</returns>
     public static IEnumerable<VerificationCase> Cases()
     {
-        yield return Case("mixed liters with loss", "L", 152.440, plan => plan.FinishedLitres, 5e-4);
-        yield return Case("loose liters", "L", 173.227, plan => plan.LooseLitres, 5e-4);
+        yield return Case("mixed liters with loss", "L", 152.440, plan => plan.FinishedLiters, 5e-4);
+        yield return Case("loose liters", "L", 173.227, plan => plan.LooseLiters, 5e-4);
         yield return Case("batches", "1", 4, plan => plan.Batches, 0);
         yield return Case("bark", "kg", 22.173, plan => plan.Doses[0].Kilograms, 5e-4);
         yield return Case("leaf mold", "kg", 13.858, plan => plan.Doses[3].Kilograms, 5e-4);
         yield return Case("dry mass", "kg", 29.345, plan => plan.DryKilograms, 1e-3);
         yield return Case("water present", "kg", 20.891, plan => plan.WaterPresentKilograms, 1e-3);
-        yield return Case("water to add", "L", 14.975, plan => plan.WaterToAddLitres, 1e-3);
+        yield return Case("water to add", "L", 14.975, plan => plan.WaterToAddLiters, 1e-3);
         yield return Case("wet mass", "kg", 65.210, plan => plan.WetKilograms, 1e-3);
-        yield return Case("bark by 0.5 L jug", "L", 17.5, plan => plan.Doses[0].JugLitres, 1e-9);
+        yield return Case("bark by 0.5 L jug", "L", 17.5, plan => plan.Doses[0].JugLiters, 1e-9);
         yield return Case("jug error of charcoal", "%", 3.9, plan => plan.Doses[2].JugErrorShare * 100, 0.05);
         yield return Case(
             "batches by loose volume at 136 L",
@@ -36,7 +36,7 @@ public static class OwnMixExample
         );
     }
 
-    private static MixOrder Order(double needLitres) =>
+    private static MixOrder Order(double needLiters) =>
         new()
         {
             Components =
@@ -46,13 +46,13 @@ public static class OwnMixExample
                 new("charcoal", 1, 0.28, 0.05),
                 new("leaf mold", 2, 0.40, 0.50),
             ],
-            NeedLitres = needLitres,
+            NeedLiters = needLiters,
             LossShare = 0.03,
             ShrinkageShare = 0.12,
-            TubLitres = 60,
+            TubLiters = 60,
             FillShare = 0.8,
             TargetMoistureShare = 0.55,
-            JugLitres = 0.5,
+            JugLiters = 0.5,
         };
 
     private static VerificationCase Case(

@@ -8,13 +8,13 @@ namespace Litterfall.Tests.Unit.Planning;
 public sealed class PackChoiceTests
 {
     private static readonly Gen<PackOffer> Offer =
-        from litres in Gen.Int[1, 50]
+        from liters in Gen.Int[1, 50]
         from cents in Gen.Int[50, 4000]
         from packs in Gen.Int[2, 8]
         from off in Gen.Int[0, 40]
         select new PackOffer(
-            $"{litres} {cents} {packs}",
-            litres,
+            $"{liters} {cents} {packs}",
+            liters,
             [new(1, cents), new(packs, Math.Max(1, cents * (100 - off) / 100))]
         );
 
@@ -26,7 +26,7 @@ public sealed class PackChoiceTests
                 {
                     var set = PackChoice.Cheapest(need, offers)!;
                     Assert.True(set.IsProved);
-                    Assert.True(set.Lines.Sum(l => l.Packs * l.Offer.Litres) >= need - 1e-9);
+                    Assert.True(set.Lines.Sum(l => l.Packs * l.Offer.Liters) >= need - 1e-9);
                     Assert.Equal(set.Cents, set.Lines.Sum(l => l.Offer.Cents(l.Packs)));
                     Assert.Equal(Enumerated(offers, 0, need), set.Cents);
                 },
@@ -52,7 +52,7 @@ public sealed class PackChoiceTests
             8,
             [PackOffer.Flat("ten", 10, 200), PackOffer.Flat("five", 5, 100), PackOffer.Flat("three", 3, 100)]
         )!;
-        Assert.Equal(0, exact.LeftLitres);
+        Assert.Equal(0, exact.LeftLiters);
     }
 
     [Fact]
@@ -62,7 +62,7 @@ public sealed class PackChoiceTests
             .Select(l => PackOffer.Flat($"{l}", l, (long)(Math.Pow(l, 0.75) * 10_000)))
             .ToArray();
         var set = PackChoice.Cheapest(4321.7, offers)!;
-        Assert.True(set.Lines.Sum(l => l.Packs * l.Offer.Litres) >= 4321.7);
+        Assert.True(set.Lines.Sum(l => l.Packs * l.Offer.Liters) >= 4321.7);
         Assert.True(set.IsProved);
     }
 
@@ -74,11 +74,11 @@ public sealed class PackChoiceTests
             return need <= 0 ? 0 : long.MaxValue / 4;
         }
 
-        var most = (int)Math.Ceiling(Math.Max(0, need) / offers[at].Litres) + 8;
+        var most = (int)Math.Ceiling(Math.Max(0, need) / offers[at].Liters) + 8;
         return Enumerable
             .Range(0, most + 1)
             .Min(packs =>
-                offers[at].Cents(packs) + Enumerated(offers, at + 1, need - packs * offers[at].Litres)
+                offers[at].Cents(packs) + Enumerated(offers, at + 1, need - packs * offers[at].Liters)
             );
     }
 }

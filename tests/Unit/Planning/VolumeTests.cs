@@ -40,10 +40,10 @@ public sealed class VolumeTests
             soil += z >= 0.04 && z < top ? 1 : 0;
         }
 
-        const double litresPerPoint = 0.8 * 0.4 * 0.2 * 1000 / points;
+        const double litersPerPoint = 0.8 * 0.4 * 0.2 * 1000 / points;
         // Standard error of a share p of n points is √(p(1 − p)/n): 0.03 % of 64 L; four of them are allowed.
-        Assert.Equal(drainage * litresPerPoint, result.Number("quantities[drainage].finishedLitres"), 0.09);
-        Assert.Equal(soil * litresPerPoint, result.Number("quantities[soil].finishedLitres"), 0.09);
+        Assert.Equal(drainage * litersPerPoint, result.Number("quantities[drainage].finishedLitres"), 0.09);
+        Assert.Equal(soil * litersPerPoint, result.Number("quantities[soil].finishedLitres"), 0.09);
     }
 
     [Fact]
@@ -81,12 +81,12 @@ public sealed class VolumeTests
     }
 
     [Fact]
-    public void LitresScaleWithTheCubeOfTheBox() =>
+    public void LitersScaleWithTheCubeOfTheBox() =>
         Gen.Double[0.5, 3]
             .Sample(
                 scale =>
                 {
-                    double Litres(double s) =>
+                    double Liters(double s) =>
                         Posed
                             .Run(
                                 string.Create(
@@ -101,7 +101,7 @@ public sealed class VolumeTests
                                 )
                             )
                             .Number("quantities[soil].finishedLitres");
-                    Assert.Equal(Litres(1) * scale * scale * scale, Litres(scale), 1e-4);
+                    Assert.Equal(Liters(1) * scale * scale * scale, Liters(scale), 1e-4);
                 },
                 iter: 20,
                 seed: "0N0XIzNsQ0O2"
