@@ -27,6 +27,18 @@ public enum Evidence
     WorkedExample,
 }
 
+/// <summary>Words for kinds of evidence.</summary>
+public static class EvidenceWords
+{
+    /// <summary>As printed: "closed form" for <see cref="Evidence.ClosedForm"/>.</summary>
+    public static string Word(this Evidence evidence) =>
+        string.Concat(
+            evidence
+                .ToString()
+                .Select((c, i) => char.IsUpper(c) ? (i > 0 ? " " : "") + char.ToLowerInvariant(c) : $"{c}")
+        );
+}
+
 /// <summary>One comparison of our result with a value from outside.</summary>
 public sealed record VerificationCase
 {

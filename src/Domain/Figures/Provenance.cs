@@ -79,4 +79,8 @@ public sealed record Citation(string Source, string Place, Provenance Provenance
         "the equation as shown",
         Provenance.Recomputed
     );
+
+    /// <summary>A habit of the trade without published source.</summary>
+    public static Citation Habit(string what) =>
+        new("common-practice", $"no source; {what}", Provenance.CommonPractice);
 }

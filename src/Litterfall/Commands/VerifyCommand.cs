@@ -84,7 +84,7 @@ internal static class VerifyCommand
 
                 json.WriteNumber("tolerance", c.Tolerance);
                 json.WriteString("reason", c.Reason);
-                json.WriteString("evidence", Words(c.Evidence.ToString()));
+                json.WriteString("evidence", c.Evidence.Word());
                 json.WriteString("provenance", c.Provenance.Word());
                 json.WriteBoolean("agrees", result.Agrees);
                 json.WriteString("knownDisagreement", c.KnownDisagreement);
@@ -94,12 +94,4 @@ internal static class VerifyCommand
             json.WriteEndArray();
             json.WriteEndObject();
         });
-
-    /// <summary>"ClosedForm" as "closed form".</summary>
-    private static string Words(string name) =>
-        string.Concat(
-            name.Select(
-                (c, i) => char.IsUpper(c) ? (i > 0 ? " " : "") + char.ToLowerInvariant(c) : c.ToString()
-            )
-        );
 }

@@ -72,7 +72,7 @@ public static class VerificationPage
                     $"| {Cell(c.Quantity)} | {c.Unit} | {Number(c.Expected)} | "
                 )
                 .Append(CultureInfo.InvariantCulture, $"{Number(result.Got)} | {Number(c.Tolerance)}; ")
-                .Append(CultureInfo.InvariantCulture, $"{Cell(c.Reason)} | {Words(c.Evidence.ToString())} | ")
+                .Append(CultureInfo.InvariantCulture, $"{Cell(c.Reason)} | {c.Evidence.Word()} | ")
                 .Append(CultureInfo.InvariantCulture, $"{c.Provenance.Word()} | ")
                 .Append(result.Agrees ? "yes" : "**no**")
                 .Append(" |\n");
@@ -91,9 +91,4 @@ public static class VerificationPage
     private static string Number(double value) => value.ToString("G5", CultureInfo.InvariantCulture);
 
     private static string Cell(string text) => text.Replace("|", "\\|", StringComparison.Ordinal);
-
-    private static string Words(string name) =>
-        string.Concat(
-            name.Select((c, i) => char.IsUpper(c) ? (i > 0 ? " " : "") + char.ToLowerInvariant(c) : $"{c}")
-        );
 }

@@ -26,7 +26,8 @@ internal readonly struct LoadShape
         double startValue = 0.0,
             startSlope = 0.0,
             slopeBefore = 0.0;
-        for (int first = 0; first < load.Length; )
+        int first = 0;
+        while (first < load.Length)
         {
             int last = LastAtSameHeight(load, first);
             bool ends = last == load.Length - 1;

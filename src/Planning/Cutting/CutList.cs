@@ -37,14 +37,12 @@ public static class CutList
 {
     private static readonly Figure Two = Figure.Number(2);
 
-    private static Citation Habit(string place) => new("common-practice", place, Provenance.CommonPractice);
-
     /// <summary>Clearance of a flat barrier, over both edges together.</summary>
     public static readonly Figure BarrierClearance = Figure.Given(
         "clearance of a flat barrier",
         0.002,
         Units.Millimeter,
-        Habit("no source; a flat barrier is cut 0 to 2 mm smaller than the inside")
+        Citation.Habit("a flat barrier is cut 0 to 2 mm smaller than the inside")
     );
 
     /// <summary>Clearance on each side of an inset lid.</summary>
@@ -52,7 +50,7 @@ public static class CutList
         "lid clearance on each side",
         0.002,
         Units.Millimeter,
-        Habit("no source; a lid is 3 to 4 mm smaller than the opening in each direction")
+        Citation.Habit("a lid is 3 to 4 mm smaller than the opening in each direction")
     );
 
     /// <summary>Extra on each side of a vent mesh, trimmed after fitting.</summary>
@@ -60,7 +58,7 @@ public static class CutList
         "mesh allowance on each side",
         0.025,
         Units.Millimeter,
-        Habit("no source; 25 to 30 mm on each side, trimmed after")
+        Citation.Habit("25 to 30 mm on each side, trimmed after")
     );
 
     /// <summary>Clearance of a background panel per axis.</summary>
@@ -68,7 +66,7 @@ public static class CutList
         "panel clearance per axis",
         0.003,
         Units.Millimeter,
-        Habit("no source; panels are cut 2 to 3 mm smaller per axis")
+        Citation.Habit("panels are cut 2 to 3 mm smaller per axis")
     );
 
     /// <summary>Play of a raised grid per axis.</summary>
@@ -76,7 +74,7 @@ public static class CutList
         "grid clearance per axis",
         0.003,
         Units.Millimeter,
-        Habit("no source; as for panels")
+        Citation.Habit("as for panels")
     );
 
     /// <summary>All parts of one box.</summary>

@@ -27,11 +27,7 @@ public sealed record PlantDip(
         "bleach product in the bath",
         0.05,
         Units.Percent,
-        new Citation(
-            "common-practice",
-            "no source; keepers' dip of 1 part product and 19 parts water",
-            Provenance.CommonPractice
-        )
+        Citation.Habit("keepers' dip of 1 part product and 19 parts water")
     );
 
     private static readonly Figure ChytridDose = Figure.Given(

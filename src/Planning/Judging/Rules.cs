@@ -42,7 +42,4 @@ public static class Rules
                 Severity = Severity.Caution,
             }
             : finding;
-
-    /// <summary>A habit of the trade as the source of a rule.</summary>
-    internal static Citation Habit(string place) => new("common-practice", place, Provenance.CommonPractice);
 }

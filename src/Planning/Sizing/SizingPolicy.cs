@@ -7,14 +7,12 @@ namespace Litterfall.Planning.Sizing;
 /// <summary>Our own defaults for what a design leaves out, each with its reason.</summary>
 public static class SizingPolicy
 {
-    private static Citation Habit(string place) => new("common-practice", place, Provenance.CommonPractice);
-
     /// <summary>Settling of a fresh mix: share of depth.</summary>
     public static readonly Figure Settling = Figure.Given(
         "settling of a fresh mix",
         0.15,
         Units.Percent,
-        Habit("no source; settling of fresh mix 10 to 20 % in 4 to 8 weeks, middle taken")
+        Citation.Habit("settling of fresh mix 10 to 20 % in 4 to 8 weeks, middle taken")
     );
 
     /// <summary>Mixed liters per loose liter where a recipe stores none.</summary>
@@ -22,7 +20,7 @@ public static class SizingPolicy
         "mixing yield",
         0.88,
         Units.Percent,
-        Habit("no source; mixing yield 80 to 92 %, to be measured with a bucket")
+        Citation.Habit("mixing yield 80 to 92 %, to be measured with a bucket")
     );
 
     /// <summary>Water by volume of the finished mix at squeeze wetness.</summary>
@@ -30,7 +28,7 @@ public static class SizingPolicy
         "water at squeeze wetness",
         0.36,
         Units.Percent,
-        Habit("no source; 30 to 45 % by volume for bark, peat and fiber mixes")
+        Citation.Habit("30 to 45 % by volume for bark, peat and fiber mixes")
     );
 
     /// <summary>No loss unless the maker enters one.</summary>
@@ -111,13 +109,5 @@ public static class SizingPolicy
             "recalled: third general conference, declaration on g_n",
             Provenance.Recalled
         )
-    );
-
-    /// <summary>Distance kept between the highest planned water level and the barrier.</summary>
-    public static readonly Figure WaterGap = Figure.Given(
-        "distance kept below the barrier",
-        0.01,
-        Units.Centimeter,
-        Habit("no source; the level stays at least 1 cm below the barrier")
     );
 }

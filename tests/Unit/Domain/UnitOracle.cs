@@ -41,7 +41,7 @@ internal static class UnitOracle
             "Share" => U.Ratio.FromPercent(number).DecimalFractions,
             "Flow" => Flow(word, number),
             "Duration" => Duration(word, number),
-            "Power" => U.Power.FromWatts(number).Watts,
+            "Power" => (double)U.Power.FromWatts(number).Watts,
             "LuminousFlux" => U.LuminousFlux.FromLumens(number * (word == "klm" ? 1000 : 1)).Lumens,
             "AirChangeRate" => U.Frequency.FromCyclesPerHour(number).Hertz,
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "no oracle"),

@@ -25,7 +25,7 @@ public sealed class DependencyTests
         var solution = XDocument.Load(SourceTree.Path("Litterfall.slnx"));
         var listed = solution.Descendants("Project").Select(p => p.Attribute("Path")!.Value).ToHashSet();
         var there = SourceTree.Files(["src", "tests"], ".csproj").Select(SourceTree.Relative);
-        Assert.Empty(there.Where(path => !listed.Contains(path)));
+        Assert.Empty(there.Except(listed));
     }
 
     [Fact]

@@ -145,9 +145,9 @@ internal static partial class SizeRules
         };
 
     // Spelled in two halves so that this file keeps its own rule.
-    [GeneratedRegex(@"\b(TO" + "DO|FIX" + "ME|HA" + @"CK)\b", RegexOptions.None, 1000)]
+    [GeneratedRegex(@"\b(TO" + "DO|FIX" + "ME|HA" + @"CK)\b", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex LeftOver();
 
-    [GeneratedRegex("[A-Z]+(?![a-z])|[A-Z][a-z0-9]*", RegexOptions.None, 1000)]
+    [GeneratedRegex("[A-Z]+(?![a-z])|[A-Z][a-z0-9]*", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex WordOf();
 }

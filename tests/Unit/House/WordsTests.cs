@@ -35,7 +35,7 @@ public sealed partial class WordsTests
         @"\b(job|biology|planning|contract|house)\.m" + @"d\b"
             + @"|\.\./sha" + @"red|/work/|\bsha" + @"red/|(?<![\w-])refere" + @"nce/|helper[ ]agent"
             + @"|buying_ca" + "ses|shop_ca" + "ses",
-        RegexOptions.IgnoreCase,
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
         1000
     )]
     private static partial Regex Outside();

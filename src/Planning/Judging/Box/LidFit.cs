@@ -14,7 +14,7 @@ internal static class LidFit
         "cutting tolerance of an ordinary shop",
         0.0015,
         Units.Millimeter,
-        Rules.Habit("no source; ±1.5 mm in an ordinary shop, ±0.8 mm in a careful one")
+        Citation.Habit("±1.5 mm in an ordinary shop, ±0.8 mm in a careful one")
     );
 
     private static readonly Figure OpeningTolerance = Figure.Choice(

@@ -20,8 +20,8 @@ internal static class NominalSize
         (48, 120),
     ];
 
-    private static readonly Citation Rule = Rules.Habit(
-        "no source; boxes come in 30, 45, 60, 90, 120 cm and in 12, 18, 24, 36, 48 in, which are not equal"
+    private static readonly Citation Rule = Citation.Habit(
+        "boxes come in 30, 45, 60, 90, 120 cm and in 12, 18, 24, 36, 48 in, which are not equal"
     );
 
     public static IEnumerable<Finding> Judge(DesignNumbers n)

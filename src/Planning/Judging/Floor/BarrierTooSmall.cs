@@ -14,9 +14,8 @@ internal static class BarrierTooSmall
         "largest gap at an edge",
         0.002,
         Units.Millimeter,
-        Rules.Habit(
-            "no source; froglets and crew get through more than 2 mm; frogs trapped below a barrier "
-                + "are reported"
+        Citation.Habit(
+            "froglets and crew get through more than 2 mm; frogs trapped below a barrier " + "are reported"
         )
     );
 

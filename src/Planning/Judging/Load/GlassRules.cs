@@ -91,9 +91,7 @@ internal static class GlassBelowTable
             "starting thickness for this edge",
             wanted,
             Units.Millimeter,
-            Rules.Habit(
-                "no source; starting table: to 45 cm 4 mm, 60 cm 5 mm, 90 cm 6 mm, 120 cm 8 mm, 150 cm 10 mm"
-            )
+            Citation.Habit("starting table: to 45 cm 4 mm, 60 cm 5 mm, 90 cm 6 mm, 120 cm 8 mm, 150 cm 10 mm")
         );
         if (n.Box.Walls.Si < wanted - 1e-9)
         {
