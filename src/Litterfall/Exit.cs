@@ -10,6 +10,7 @@ internal static class Exit
     public const int Done = 0;
     public const int Stopped = 1;
     public const int BadInput = 2;
+    public const int NoNumbers = 3;
 
     /// <summary>
     /// Says what cannot be used, one line each, or one JSON document; nothing else is printed.

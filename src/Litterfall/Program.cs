@@ -1,12 +1,15 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using Litterfall.App.Commands;
+using Litterfall.Domain.Designs;
 
 namespace Litterfall.App;
 
 /// <summary>The command line.</summary>
 public static class Program
 {
+    private static readonly InvocationConfiguration Plain = new() { EnableDefaultExceptionHandler = false };
+
     /// <summary>
     /// Runs one command; exit codes 0 done, 1 a stop, 2 unusable input, 3 numbers would not come out.
     /// </summary>
@@ -29,40 +32,38 @@ public static class Program
         try
         {
             var parsed = root.Parse(args);
-            return parsed.Errors.Count > 0 ? WrongCommandLine(parsed, args) : parsed.Invoke();
+            return parsed.Errors.Count > 0 ? WrongCommandLine(parsed, args) : parsed.Invoke(Plain);
         }
-        catch (IOException e)
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return Exit.Unusable(
-                args.Contains("--json"),
-                new Litterfall.Domain.Designs.TextFault(
-                    "",
-                    1,
-                    1,
-                    e.Message,
-                    "a place that can be read and written"
-                )
+            var fault = new TextFault(
+                "",
+                1,
+                1,
+                e.Message.TrimEnd('.'),
+                "a place that can be read and written"
             );
+            return Exit.Unusable(args.Contains("--json"), fault);
         }
-        catch (UnauthorizedAccessException e)
+        catch (Exception e) when (e is InvalidOperationException or InvalidDataException or ArgumentException)
         {
-            return Exit.Unusable(
-                args.Contains("--json"),
-                new Litterfall.Domain.Designs.TextFault(
-                    "",
-                    1,
-                    1,
-                    e.Message,
-                    "a place that can be read and written"
-                )
+            // A failed assertion of ours: the input was let in and the numbers did not come out.
+            var fault = new TextFault(
+                "",
+                1,
+                1,
+                $"our mistake: {e.Message.TrimEnd('.')}",
+                "a report of this input to us"
             );
+            Exit.Unusable(args.Contains("--json"), fault);
+            return Exit.NoNumbers;
         }
     }
 
     private static int WrongCommandLine(ParseResult parsed, string[] args)
     {
         var faults = parsed
-            .Errors.Select(e => new Litterfall.Domain.Designs.TextFault(
+            .Errors.Select(e => new TextFault(
                 "command line",
                 1,
                 1,

@@ -174,8 +174,15 @@ public static class CheckReport
             ("heightMm", Number(p.Height, Units.Millimeter)),
             ("stressMPa", Number(p.Stress, Units.Megapascal)),
             ("allowableMPa", Number(p.Allowable, Units.Megapascal)),
-            ("neededMm", Number(p.Needed, Units.Millimeter)),
-            ("deepestWaterMm", Number(p.LargestWaterDepth, Units.Millimeter))
+            (
+                "neededMm",
+                Maybe(
+                    p.Needed,
+                    Units.Millimeter,
+                    "the lid carries itself, so no thickness follows from the load"
+                )
+            ),
+            ("deepestWaterMm", Maybe(p.LargestWaterDepth, Units.Millimeter, "a lid holds no water"))
         );
 
     private static ReportNode Float(FloatCheck? f) =>

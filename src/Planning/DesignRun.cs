@@ -88,7 +88,11 @@ public static class DesignRun
             Cuts = CutList.Of(design, box),
             Sealants = Sealants.Of(design, box),
             Packs = GoodsCost.Packs(design, layers),
-            Panes = GlassCheck.Of(design, box, layers),
+            Panes =
+            [
+                .. GlassCheck.Of(design, box, layers),
+                .. new[] { GlassCheck.Lid(design, box) }.OfType<PaneCheck>(),
+            ],
             Float = FloatCheck.Of(layers),
             Dip = PlantDip.Of(design),
         };

@@ -263,7 +263,7 @@ public static class CheckText
     {
         var table = new TextTable(
             "pane",
-            "stress MPa, floor flooded",
+            "stress MPa at worst",
             "allowed",
             "needs mm",
             "carries water to cm"
@@ -274,8 +274,8 @@ public static class CheckText
                 pane.Pane,
                 Of(pane.Stress, Units.Megapascal, 2),
                 Of(pane.Allowable, Units.Megapascal, 1),
-                Of(pane.Needed, Units.Millimeter, 1),
-                Of(pane.LargestWaterDepth, Units.Centimeter, 0)
+                pane.Needed is { } needed ? Of(needed, Units.Millimeter, 1) : "–",
+                pane.LargestWaterDepth is { } water ? Of(water, Units.Centimeter, 0) : "–"
             );
         }
 

@@ -79,8 +79,70 @@ public static class WorkshopReader
                     Hint(catalog, p.Material, ["soil", "aggregate", "moss", "litter"], "soil")
                 ))
         );
+        faults.AddRange(workshop.Entries.SelectMany(e => Values(catalog, e, folder)));
         return [.. faults];
     }
+
+    /// <summary>Values measured in the wrong dimension, and zeros the sums would divide by.</summary>
+    private static IEnumerable<TextFault> Values(TradeCatalog catalog, CatalogEntry own, string folder)
+    {
+        foreach (var value in own.Values.Values.Where(v => v.Number is not null))
+        {
+            var usual = catalog
+                .Entries.Where(e => e.Kind == own.Kind && !e.IsWorkshops)
+                .Select(e => e.Values.GetValueOrDefault(value.Name)?.Unit)
+                .FirstOrDefault(unit => unit is not null);
+            if (usual is not null && usual.Dimension != value.Unit!.Dimension)
+            {
+                var message = $"{value.Name} of '{own.Key}' is not measured in {value.Unit.Symbol}";
+                yield return new TextFault(folder, 1, 1, message, $"a unit such as {usual.Symbol}");
+            }
+            else if (value.Number <= 0 && Divisors.Contains(value.Name))
+            {
+                yield return new TextFault(
+                    folder,
+                    1,
+                    1,
+                    $"{value.Name} of '{own.Key}' is not above 0",
+                    "a measured value"
+                );
+            }
+            else if (value.Unit!.Symbol == "%" && value.Number > (value.Name == "settling" ? 89 : 100))
+            {
+                yield return new TextFault(
+                    folder,
+                    1,
+                    1,
+                    $"{value.Name} of '{own.Key}' is too large a share",
+                    "a smaller share"
+                );
+            }
+            else if (value.Number < 0 && value.Unit!.Offset == 0)
+            {
+                yield return new TextFault(
+                    folder,
+                    1,
+                    1,
+                    $"{value.Name} of '{own.Key}' is negative",
+                    "0 or more"
+                );
+            }
+        }
+    }
+
+    private static readonly string[] Divisors =
+    [
+        "mixingYield",
+        "envelopeDensity",
+        "cartridge",
+        "spotSpacing",
+        "adhesiveCoverage",
+        "yield",
+        "litres",
+        "allowablePermanent",
+        "allowableFreeEdge",
+        "bulkDensity",
+    ];
 
     private static string Hint(TradeCatalog catalog, string key, string[] kinds, string kind)
     {

@@ -288,6 +288,7 @@ public sealed class DesignChecker
 
         Positive(design.Hygiene?.Bleach?.Si, "hygiene.bleach", "the strength on the label, such as 6 %");
         Positive(design.Lid?.Thickness?.Si, "lid.thickness", "a thickness above 0");
+        Positive(design.Background?.Thickness.Si, "background.thickness", "a thickness above 0");
     }
 
     private void Positive(double? si, string path, string expected)

@@ -78,9 +78,15 @@ public static class QuantityText
     {
         var mixes = kind == QuantityKinds.Length || kind == QuantityKinds.Mass;
         var rest = cursor.Rest;
+        if (kind == QuantityKinds.Length && Math.Abs(firstFactor - 0.3048) < 1e-9)
+        {
+            cursor.TryReadWord("-"); // 1'-6" on drawings: the hyphen joins feet and inches
+        }
+
         if (
             !mixes
             || !ReadTerm(kind, ref cursor, out var more, out var factor, out problem)
+            || more < 0
             || factor >= firstFactor
             || !cursor.SkippedToEnd()
         )

@@ -12,7 +12,7 @@ namespace Litterfall.Planning.Sizing;
 /// </summary>
 public sealed record PaneCheck
 {
-    /// <summary>front, side or sill.</summary>
+    /// <summary>front, side, sill or lid.</summary>
     public required string Pane { get; init; }
 
     /// <summary>Width between the corners.</summary>
@@ -21,17 +21,21 @@ public sealed record PaneCheck
     /// <summary>Height over the base.</summary>
     public required Figure Height { get; init; }
 
-    /// <summary>Stress with the floor flooded to the top of the soil.</summary>
+    /// <summary>
+    /// Stress with the floor flooded to the top of the soil; of the lid under its own weight.
+    /// </summary>
     public required Figure Stress { get; init; }
 
     /// <summary>Allowable stress of this pane.</summary>
     public required Figure Allowable { get; init; }
 
-    /// <summary>Thickness that would just carry the flooded floor.</summary>
-    public required Figure Needed { get; init; }
+    /// <summary>
+    /// Thickness that would just carry the flooded floor; null for the lid, whose load is itself.
+    /// </summary>
+    public Figure? Needed { get; init; }
 
-    /// <summary>Deepest water the pane carries, at most its height.</summary>
-    public required Figure LargestWaterDepth { get; init; }
+    /// <summary>Deepest water the pane carries, at most its height; null for the lid.</summary>
+    public Figure? LargestWaterDepth { get; init; }
 }
 
 /// <summary>The walls against a flooded floor, and against filling by mistake.</summary>
@@ -43,12 +47,20 @@ public static class GlassCheck
         Provenance.Recomputed
     );
 
-    /// <summary>Bulk density of soaked soil in the load; the upper end of wet mixes.</summary>
+    /// <summary>Bulk density of soaked soil where the library does not tell.</summary>
     private static readonly Figure SoakedSoil = Figure.Choice(
-        "bulk density of soaked soil",
-        1100,
+        "density of the soaked soil",
+        1400,
         Units.KilogramPerCubicMeter,
-        "a saturated organic mix; soil behind glass is taken at its heaviest"
+        "the upper end of wet vivarium mixes; soil behind glass is taken at its heaviest"
+    );
+
+    /// <summary>Load on a lid besides its own weight.</summary>
+    private static readonly Figure LidLoad = Figure.Choice(
+        "load on the lid",
+        0.02,
+        Units.Kilopascal,
+        "dust, drops and a light lamp; nothing heavy is put on a lid"
     );
 
     /// <summary>Thickness a pane of nominal thickness may fall short of it.</summary>
@@ -76,16 +88,19 @@ public static class GlassCheck
 
         var flood = Flood(ground, box);
         var sheet = design.Find("box.material") ?? design.Catalog.Find("float-glass");
+        if (
+            sheet?.Figure("allowablePermanent") is not { } permanent
+            || sheet.Figure("allowableFreeEdge") is not { } free
+        )
+        {
+            return [];
+        }
+
         var front = design.Design.Box is { Opening: Opening.Front, Sill: { Si: > 0 } s }
             ? design.Figure("box.sill", "height of the front sill", s, Units.Centimeter)
             : null;
         var held = Held(design);
-        var inputs = new PaneInputs(
-            box,
-            flood,
-            sheet?.Figure("allowablePermanent") ?? Permanent,
-            sheet?.Figure("allowableFreeEdge") ?? FreeEdge
-        );
+        var inputs = new PaneInputs(box, flood, Soaked(layers), permanent, free);
         return
         [
             front is null
@@ -101,27 +116,72 @@ public static class GlassCheck
         ];
     }
 
-    private sealed record PaneInputs(BoxGeometry Box, Figure Flood, Figure Permanent, Figure FreeEdge);
+    private sealed record PaneInputs(
+        BoxGeometry Box,
+        Figure Flood,
+        Figure Soil,
+        Figure Permanent,
+        Figure FreeEdge
+    );
 
-    private static Figure Permanent =>
-        Figure.Given(
-            "allowable permanent stress",
-            AllowableStress.PermanentPascals,
-            Units.Megapascal,
-            new Citation("en-16612", "recalled: annealed float, permanent load", Provenance.Recalled)
-        );
-
-    private static Figure FreeEdge =>
-        Figure.Given(
-            "allowable stress at a free edge",
-            AllowableStress.PermanentCutEdgePascals,
-            Units.Megapascal,
-            new Citation(
-                "en-16612",
-                "recalled: annealed float, permanent load, edge as cut",
-                Provenance.Recalled
+    /// <summary>Dry mass and all the water the soil holds, per finished volume.</summary>
+    private static Figure Soaked(ImmutableArray<FloorLayer> layers) =>
+        layers.FirstOrDefault(l => l.Layer == "soil")
+            is { DryMass: { } dry, SaturatedWater: { } water, Finished: { Si: > 0 } finished }
+            ? ((dry + water * SizingPolicy.Water) / finished).As(
+                "density of the soaked soil",
+                Units.KilogramPerCubicMeter
             )
+            : SoakedSoil;
+
+    /// <summary>The lid on four edges under its own weight; null for mesh or without a thickness.</summary>
+    public static PaneCheck? Lid(CheckedDesign design, BoxGeometry box)
+    {
+        if (
+            design.Design.Lid?.Thickness is not { } typed
+            || box.OpeningLength.Si <= 0
+            || box.OpeningDepth.Si <= 0
+            || design.Find("lid.material") is not { Kind: "sheet" } sheet
+            || sheet.Figure("density") is not { } density
+            || sheet.Figure("allowablePermanent") is not { } allowable
+        )
+        {
+            return null;
+        }
+
+        var thickness = design.Figure("lid.thickness", "lid thickness", typed, Units.Millimeter);
+        var load = (density * SizingPolicy.Gravity * thickness + LidLoad).As(
+            "weight and load on the lid",
+            Units.Kilopascal
         );
+        var pane = PlatePane.Glass(
+            box.OpeningLength.Si,
+            box.OpeningDepth.Si,
+            thickness.Si,
+            PlateEdge.TopHeld
+        );
+        var stress = LevyPlate
+            .Solve(pane, PlateLoad.Uniform(load.Si, pane.HeightMeters))
+            .LargestStressPascals;
+        return new PaneCheck
+        {
+            Pane = "lid",
+            Width = box.OpeningLength,
+            Height = box.OpeningDepth,
+            Allowable = allowable,
+            Stress = Figure
+                .Computed(
+                    "largest bending stress of a thin plate on four edges under an even load",
+                    stress,
+                    Units.Megapascal.Dimension,
+                    box.OpeningLength,
+                    box.OpeningDepth,
+                    thickness,
+                    load
+                )
+                .As("stress in the lid", Units.Megapascal, PlateTheory),
+        };
+    }
 
     private static PlateEdge Held(CheckedDesign design)
     {
@@ -154,7 +214,7 @@ public static class GlassCheck
         var allowable = edge == PlateEdge.TopFree ? inputs.FreeEdge : inputs.Permanent;
         var pane = PlatePane.Glass(width.Si, height.Si, Math.Max(thickness.Si, 1e-4), edge);
         var flooded = Math.Min(inputs.Flood.Si, height.Si);
-        var load = PlateLoad.Of(new WetSoil(flooded, flooded, SoakedSoil.Si));
+        var load = PlateLoad.Of(new WetSoil(flooded, flooded, inputs.Soil.Si));
         var stress = LevyPlate.Solve(pane, load).LargestStressPascals;
         var depth = LevyPlate.LargestWaterDepth(pane, allowable.Si);
         var top = edge == PlateEdge.TopFree ? "upper edge free" : "upper edge held";
@@ -173,7 +233,7 @@ public static class GlassCheck
                     height,
                     thickness,
                     inputs.Flood,
-                    SoakedSoil
+                    inputs.Soil
                 )
                 .As($"stress in the {name} pane", Units.Megapascal, PlateTheory),
             Needed = Figure

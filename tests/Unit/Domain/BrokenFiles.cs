@@ -42,7 +42,7 @@ internal static class BrokenFiles
         yield return Box("gallons", "length: 40 gal, depth: 45 cm, height: 45 cm", 21, "gallons");
         yield return Box("beyond belief", "length: 60 m, depth: 45 cm, height: 45 cm", 21, "beyond belief");
         yield return Box("thousands", "length: \"1,200 mm\", depth: 45 cm, height: 45 cm", 21, "1.200");
-        yield return Box("no value", "length: , depth: 45 cm, height: 45 cm", 19, "no value");
+        yield return Box("no value", "length: , depth: 45 cm, height: 45 cm", 21, "no value");
         yield return Box("word for a number", "length: long, depth: 45 cm, height: 45 cm", 21, "begin with");
         yield return Box("three measurements and one", "length: [1 m, 1 m, 1 m, 1 m], depth: 1 m, height: 1 m", 21, "4 entries");
         yield return Box("no measurement", "length: [], depth: 45 cm, height: 45 cm", 21, "0 entries");
@@ -70,7 +70,7 @@ internal static class BrokenFiles
     private static IEnumerable<BrokenFile> Forms()
     {
         yield return Floor("negative depth", "soil: { recipe: standard-rainforest, depth: -7 cm }", 47, "negative");
-        yield return Floor("comma in flow form", "soil: { recipe: standard-rainforest, depth: 4,5 cm }", 47, "comma");
+        yield return Floor("comma in flow form", "soil: { recipe: standard-rainforest, depth: 4,5 cm }", 49, "comma");
         yield return Floor("front without back", "soil: { recipe: standard-rainforest, front: 4 cm }", 9, "front and back");
         yield return Floor("back without front", "soil: { recipe: standard-rainforest, back: 4 cm }", 9, "front and back");
         yield return Floor("depth and wedge", "soil: { recipe: standard-rainforest, depth: 5 cm, front: 4 cm, back: 9 cm }", 9, "front and back");
@@ -125,7 +125,8 @@ internal static class BrokenFiles
         yield return Seventh("alias", "room: *r", 7, "anchors");
         yield return Seventh("tag", "room: !!python/object:os.system { humidity: 45 % }", 7, "tags");
         yield return Seventh("stray colon", "room: humidity: 45 %", 15, "colon");
-        yield return Seventh("missing bracket", "vents: [ { area: 60 cm2 }", 8, "bracket");
+        // The bracket can be missed only where the file ends: below its seventh and last line.
+        yield return new("missing bracket", Good + "vents: [ { area: 60 cm2 }\n", 8, 1, "bracket");
         yield return Seventh("too many brackets", "room: { humidity: 45 % } }", 26, "");
         yield return Seventh("NUL", "room: no\0ne", 9, "control character");
         yield return Seventh("bell", "# \a", 3, "control character");
@@ -138,7 +139,7 @@ internal static class BrokenFiles
     private static IEnumerable<BrokenFile> Huge()
     {
         yield return new("ten thousand brackets", Good + "room: " + new string('[', 10_000), 7, 19, "nested");
-        yield return new("ten thousand braces", Good + "room: " + Repeat("{a: ", 10_000), 7, 55, "nested");
+        yield return new("ten thousand braces", Good + "room: " + Repeat("{a: ", 10_000), 7, 52, "nested");
         yield return new("ten thousand dashes", Good + "vents:\n" + Repeat("- ", 10_000) + "1\n", 8, 25, "nested");
         yield return new("steps down", Good + "room:\n" + Stairs(200), 19, 13, "nested");
         yield return new("laughs", Laughs(), 1, 4, "anchors");

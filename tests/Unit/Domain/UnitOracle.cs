@@ -80,7 +80,8 @@ internal static class UnitOracle
             // NIST Handbook 44, appendix C: the dry quart is 67.200625 cubic inches.
             "dry qt" or "qt dry" => n * U.Volume.FromCubicInches(67.200625).CubicMeters,
             "cu ft" or "ft3" or "ft³" => U.Volume.FromCubicFeet(n).CubicMeters,
-            "fl oz" => U.Volume.FromUsOunces(n).CubicMeters,
+            // The package rounds its ounce in the twelfth digit; by definition 128 of them are a gallon.
+            "fl oz" => U.Volume.FromUsGallons(n / 128).CubicMeters,
             _ => throw Unknown(word),
         };
 
@@ -122,7 +123,7 @@ internal static class UnitOracle
             "L/h" => U.VolumeFlow.FromLitersPerHour(n).CubicMetersPerSecond,
             "gal/min" => U.VolumeFlow.FromUsGallonsPerMinute(n).CubicMetersPerSecond,
             "gal/h" => U.VolumeFlow.FromUsGallonsPerHour(n).CubicMetersPerSecond,
-            "fl oz/min" => U.Volume.FromUsOunces(n).CubicMeters / U.Duration.FromMinutes(1).Seconds,
+            "fl oz/min" => U.Volume.FromUsGallons(n / 128).CubicMeters / U.Duration.FromMinutes(1).Seconds,
             _ => throw Unknown(word),
         };
 

@@ -24,7 +24,7 @@ public sealed class UnitTests
 
     /// <summary>
     /// The factors are exact by definition, so only rounding may differ: 1e-14 is about 50 units in the last
-    /// place; the package's own products for temperatures, gallons and flows lose a little more.
+    /// place; the package's own products for temperatures, volumes and flows lose a little more.
     /// </summary>
     [Theory]
     [MemberData(nameof(Words))]
@@ -57,7 +57,7 @@ public sealed class UnitTests
     [InlineData("oz", 0.028349523125)] // lb / 16
     [InlineData("gal", 0.003785411784)] // 231 in3 of 16.387064 mL
     [InlineData("liquid qt", 0.000946352946)] // gal / 4
-    [InlineData("dry qt", 0.00110122094272)] // 67.200625 in3
+    [InlineData("dry qt", 0.001101220942715)] // 67.200625 in3
     [InlineData("cu ft", 0.028316846592)] // 0.3048^3
     [InlineData("L", 0.001)]
     [InlineData("mL", 1e-6)]

@@ -18,19 +18,23 @@ internal static class GlassTooThin
                 Protects.Person,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"With the floor flooded the {pane.Pane} pane is stressed to "
+                    $"{(pane.Needed is null ? "Under its own weight" : "With the floor flooded")} the "
+                        + $"{pane.Pane} "
+                        + $"pane is stressed to "
                         + $"{pane.Stress.Value:0.#} MPa, above {pane.Allowable.Value:0.#} MPa. This is an "
                         + $"estimate: ask a glazier."
                 ),
                 pane.Stress,
                 pane.Allowable,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Take glass of at least {pane.Needed.Value + 0.2:0.#} mm, or hold the upper edge."
-                )
+                pane.Needed is { } needed
+                    ? string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"Take glass of at least {needed.Value + 0.2:0.#} mm, or hold the upper edge."
+                    )
+                    : "Take a thicker lid, or set a bar under its middle."
             )
             {
-                Where = "box.glass.walls",
+                Where = pane.Needed is null ? "lid.thickness" : "box.glass.walls",
             });
 }
 
@@ -40,9 +44,9 @@ internal static class GlassNotForWater
     public static IEnumerable<Finding> Judge(DesignNumbers n) =>
         n
             .Panes.Where(pane =>
-                pane.Stress.Si <= pane.Allowable.Si && pane.LargestWaterDepth.Si < pane.Height.Si - 1e-6
+                pane.Stress.Si <= pane.Allowable.Si && pane.LargestWaterDepth?.Si < pane.Height.Si - 1e-6
             )
-            .OrderBy(pane => pane.LargestWaterDepth.Si)
+            .OrderBy(pane => pane.LargestWaterDepth!.Si)
             .Take(1)
             .Select(pane => new Finding(
                 "glass-not-for-water",
@@ -51,7 +55,7 @@ internal static class GlassNotForWater
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The {pane.Pane} pane carries water up to about "
-                        + $"{pane.LargestWaterDepth.Value / 10:0} cm; a blocked drain or misting left on "
+                        + $"{pane.LargestWaterDepth!.Value / 10:0} cm; a blocked drain or misting left on "
                         + $"must not fill the box above that. This is an estimate: ask a glazier."
                 ),
                 pane.LargestWaterDepth,
