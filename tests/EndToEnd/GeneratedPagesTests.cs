@@ -6,7 +6,9 @@ using Xunit;
 
 namespace Litterfall.Tests.EndToEnd;
 
-/// <summary>Generated pages are as the code would write them; LITTERFALL_WRITE_DOCS=1 rewrites them.</summary>
+/// <summary>
+/// Generated pages are as the code would write them; LITTERFALL_WRITE_DOCS=1 rewrites them.
+/// </summary>
 public sealed class GeneratedPagesTests
 {
     private const string Sample = "samples/ld-202-waiting-room.viv.yaml";

@@ -39,19 +39,43 @@ public static class CatalogReader
     /// <summary>Sources of a file.</summary>
     public static ImmutableArray<Source> ReadSources(CatalogFile file, ICollection<TextFault> faults)
     {
-        return
-        [
-            .. Items(file, faults)
-                .Select(item => new Source(
-                    Text(item, "key") ?? "",
-                    Text(item, "title") ?? "",
-                    item.TryGetProperty("year", out var year) && year.ValueKind == JsonValueKind.Number
-                        ? year.GetInt32()
-                        : null,
-                    Text(item, "kind") ?? "",
-                    Text(item, "read") ?? ""
-                )),
-        ];
+        var sources = ImmutableArray.CreateBuilder<Source>();
+        foreach (var item in Items(file, faults))
+        {
+            if (Text(item, "key") is { } key && Text(item, "title") is { } title && Year(item, out var year))
+            {
+                sources.Add(new(key, title, year, Text(item, "kind") ?? "", Text(item, "read") ?? ""));
+            }
+            else
+            {
+                faults.Add(
+                    new TextFault(
+                        file.Path,
+                        1,
+                        1,
+                        $"a source '{Text(item, "key")}' is not complete",
+                        "sources with key, title and, where known, a whole year"
+                    )
+                );
+            }
+        }
+
+        return sources.ToImmutable();
+    }
+
+    /// <summary>False for a year that is not a whole number; none or null is fine.</summary>
+    private static bool Year(JsonElement item, out int? year)
+    {
+        year = null;
+        if (!item.TryGetProperty("year", out var value) || value.ValueKind == JsonValueKind.Null)
+        {
+            return true;
+        }
+
+        var whole = 0;
+        var read = value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out whole);
+        year = read ? whole : null;
+        return read;
     }
 
     /// <summary>Entries of a file; faults are collected, the faulty entry is left out.</summary>
@@ -113,6 +137,11 @@ public static class CatalogReader
         var values = ImmutableDictionary.CreateBuilder<string, CatalogValue>(StringComparer.Ordinal);
         if (item.TryGetProperty("values", out var all))
         {
+            if (all.ValueKind != JsonValueKind.Object)
+            {
+                throw new FormatException($"'{key}' needs its values as an object");
+            }
+
             foreach (var value in all.EnumerateObject())
             {
                 values[value.Name] = ReadValue(file, key, value, workshops);

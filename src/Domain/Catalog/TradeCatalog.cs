@@ -30,7 +30,9 @@ public sealed class TradeCatalog
         }
 
         this.entries = all.ToImmutable();
-        Sources = sources.ToImmutableDictionary(source => source.Key, StringComparer.Ordinal);
+        Sources = sources
+            .GroupBy(source => source.Key, StringComparer.Ordinal)
+            .ToImmutableDictionary(group => group.Key, group => group.Last(), StringComparer.Ordinal);
         Workshop = workshop;
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace Litterfall.Domain.Designs;
 
@@ -104,6 +105,13 @@ public sealed class DesignDocument
 /// <summary>Spelling of single values.</summary>
 internal static class YamlText
 {
+    /// <summary>
+    /// True for a text that other YAML readers take for a number, or for yes or no, when it is not quoted.
+    /// </summary>
+    public static bool ReadsAsOther(string text) =>
+        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out _)
+        || text.ToLowerInvariant() is "true" or "false" or "yes" or "no" or "on" or "off" or "y" or "n";
+
     /// <summary>
     /// The value as YAML that reads back as exactly this text, in block and flow form alike.
     /// </summary>

@@ -52,7 +52,8 @@ public static class DesignWriter
         }
         else
         {
-            text.Append(' ').Append(YamlText.Scalar(FileTypes.Write(value), value is TimeOnly)).Append('\n');
+            var quoted = value is TimeOnly || (value is string word && YamlText.ReadsAsOther(word));
+            text.Append(' ').Append(YamlText.Scalar(FileTypes.Write(value), quoted)).Append('\n');
         }
     }
 

@@ -148,7 +148,10 @@ public static class Starter
         var advice = wish.Inside is null
             ? "Outside edges. Measure each three times and enter all: [45 cm, 448 mm, 45 cm]."
             : "Inside edges.";
-        var text = new StringBuilder(Head).Append("name: ").Append(YamlText.Scalar(name)).Append('\n');
+        var text = new StringBuilder(Head)
+            .Append("name: ")
+            .Append(YamlText.Scalar(name, YamlText.ReadsAsOther(name)))
+            .Append('\n');
         text.Append("form: planted                       # or kit\nbox:\n  # ").Append(advice).Append('\n');
         text.Append("  ")
             .Append(which)
@@ -178,7 +181,7 @@ public static class Starter
             .Select(crew =>
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{{ animal: {crew.Key}, count: {Math.Min(1_000_000, Math.Ceiling(crew.Density * floor)):0} }}"
+                    $"{{ animal: {crew.Key}, count: {Math.Ceiling(crew.Density * floor):0} }}"
                 )
             )
             .ToArray();

@@ -240,7 +240,7 @@ public static class QuantityText
         {
             problem = "";
             number = 0;
-            if (!AtEnd && all[at] == '/')
+            if (at + 1 < all.Length && all[at] == '/' && char.IsAsciiDigit(all[at + 1]))
             {
                 at++;
                 if (!ReadDenominator(out var denominator, out problem))

@@ -59,6 +59,12 @@ public static class MainPathPage
         Row(text, "`Weights.Of`", n.Weights.Wet);
         Row(text, "`CutList.Of`", n.Cuts[0].Length);
         Row(text, "`GlassCheck.Of`", n.Panes[0].Stress);
+        Findings(text, result);
+        return text.ToString();
+    }
+
+    private static void Findings(StringBuilder text, DesignResult result)
+    {
         text.Append("\n## 4. `Rules.Judge` finds\n\n");
         foreach (var finding in result.Findings)
         {
@@ -75,7 +81,6 @@ public static class MainPathPage
                 "numbers, each a `Figure`; `ReportJson` prints them, `litterfall why` follows each "
                     + "back to the file.\n"
             );
-        return text.ToString();
     }
 
     private static void Row(StringBuilder text, string step, Figure figure) =>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
@@ -154,61 +155,58 @@ public static class CutList
             ? design.Figure("lid.strip", "strip for hoses and cables", s, Units.Millimeter)
             : null;
         var depth = strip is null ? box.OpeningDepth : box.OpeningDepth - strip;
-        var thickness = lid.Thickness is { } t
-            ? design.Figure("lid.thickness", "lid thickness", t, Units.Millimeter)
-            : null;
-        if (lid.Overlap is { } o)
-        {
-            var overlap = design.Figure("lid.overlap", "overlap on each side", o, Units.Millimeter);
-            parts.Add(
-                Part(
-                    "lid",
-                    entry.Key,
-                    design,
-                    Fit("lid length", box.OpeningLength + Two * overlap),
-                    Fit("lid depth", depth + Two * overlap),
-                    "lies on the rim; seam the edges"
-                ) with
-                {
-                    Thickness = thickness,
-                }
-            );
-        }
-        else
-        {
-            var gap = lid.Gap is { } g
-                ? design.Figure("lid.gap", "lid clearance on each side", g, Units.Millimeter)
-                : LidClearance;
-            parts.Add(
-                Part(
-                    "lid",
-                    entry.Key,
-                    design,
-                    Fit("lid length", box.OpeningLength - Two * gap),
-                    Fit("lid depth", depth - Two * gap),
-                    entry.Kind == "mesh"
-                        ? "in a frame, no wire ends inside"
-                        : "set into the opening; polish edges that are touched"
-                ) with
-                {
-                    Thickness = thickness,
-                }
-            );
-        }
-
+        var (fitted, note) = LidMargin(design, entry);
+        parts.Add(
+            Part(
+                "lid",
+                entry.Key,
+                design,
+                Fit("lid length", fitted(box.OpeningLength)),
+                Fit("lid depth", fitted(depth)),
+                note
+            ) with
+            {
+                Thickness = lid.Thickness is { } t
+                    ? design.Figure("lid.thickness", "lid thickness", t, Units.Millimeter)
+                    : null,
+            }
+        );
         if (strip is not null)
         {
+            var length = Fit("strip length", box.OpeningLength - Two * LidClearance);
             parts.Add(
                 Part(
                     "strip",
                     "acrylic-sheet",
                     design,
-                    Fit("strip length", box.OpeningLength - Two * LidClearance),
+                    length,
                     strip,
-                    "plastic strip for hoses and cables, taped or latched"
+                    "for hoses and cables, taped or latched"
                 )
             );
         }
+    }
+
+    /// <summary>How a lid follows from its opening: larger on the rim, smaller when set in.</summary>
+    private static (Func<Figure, Figure> Fitted, string Note) LidMargin(
+        CheckedDesign design,
+        CatalogEntry entry
+    )
+    {
+        if (design.Design.Lid!.Overlap is { } o)
+        {
+            var overlap = design.Figure("lid.overlap", "overlap on each side", o, Units.Millimeter);
+            return (size => size + Two * overlap, "lies on the rim; seam the edges");
+        }
+
+        var gap = design.Design.Lid.Gap is { } g
+            ? design.Figure("lid.gap", "lid clearance on each side", g, Units.Millimeter)
+            : LidClearance;
+        var note =
+            entry.Kind == "mesh"
+                ? "in a frame, no wire ends inside"
+                : "set into the opening; polish edges that are touched";
+        return (size => size - Two * gap, note);
     }
 
     private static void AddVent(CheckedDesign design, int i, ImmutableArray<CutPart>.Builder parts)

@@ -157,7 +157,7 @@ public static class FloorLayers
             SqueezeWater = water,
             WaterToAdd = water,
             SaturatedWater = material.Figure("thetaS") is { } full
-                ? (finished * full).As("water in the saturated moss", Units.Liter)
+                ? Figure.Max(finished * full, water).As("water in the saturated moss", Units.Liter)
                 : water,
         };
     }

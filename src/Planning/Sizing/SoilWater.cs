@@ -27,7 +27,7 @@ public static class SoilWater
             WaterBrought = brought,
             WaterToAdd = Figure.NotNegative(water - brought).As("water to add to the soil", Units.Liter),
             SaturatedWater = recipe.Figure("thetaS") is { } full
-                ? (layer.Finished * full).As("water in the saturated soil", Units.Liter)
+                ? Figure.Max(layer.Finished * full, water).As("water in the saturated soil", Units.Liter)
                 : water,
         };
     }

@@ -31,6 +31,7 @@ public static class ChlorineArithmetic
                 }
             )
             .Concat(Recipes())
+            .Concat(Doses())
             .Concat(Rinses());
 
     private static IEnumerable<VerificationCase> Recipes()
@@ -71,6 +72,10 @@ public static class ChlorineArithmetic
             1e-9,
             () => Chlorine.Recipe(10.0, Chlorine.ProductVolumeShare(6.0, 0.12)).ProductMilliliters
         );
+    }
+
+    private static IEnumerable<VerificationCase> Doses()
+    {
         // 0.25/0.12, 0.4125/0.12, 0.15/0.12
         yield return Case(
             "5 % product at 5 % v/v over the chytrid dose at 30 s",

@@ -21,7 +21,7 @@ internal static class BrokenFiles
     /// <summary>A good file of 6 lines; a fault goes on line 7 or replaces one of them.</summary>
     public const string Good = Head + Sized + Soil;
 
-    public static IEnumerable<BrokenFile> All => [.. Values(), .. Forms(), .. Yaml(), .. Huge()];
+    public static IEnumerable<BrokenFile> All => [.. Values, .. Forms, .. Yaml(), .. Huge()];
 
     private static BrokenFile Seventh(string name, string line, int column, string says) =>
         new(name, Good + line + "\n", 7, column, says);
@@ -32,85 +32,119 @@ internal static class BrokenFiles
     private static BrokenFile Floor(string name, string line, int column, string says) =>
         new(name, Head + Sized + "floor:\n  " + line + "\n", 6, column, says);
 
-    private static IEnumerable<BrokenFile> Values()
-    {
+    private static readonly BrokenFile[] Values =
+    [
         // "  inside: { length: " is 20 characters, so the first value begins in column 21.
-        yield return Box("wrong unit", "length: 60 kg, depth: 45 cm, height: 45 cm", 21, "not a unit of a length");
-        yield return Box("missing unit", "length: 60, depth: 45 cm, height: 45 cm", 21, "unit is missing");
-        yield return Box("negative edge", "length: -60 cm, depth: 45 cm, height: 45 cm", 21, "negative");
-        yield return Box("zero edge", "length: 0 cm, depth: 45 cm, height: 45 cm", 21, "zero");
-        yield return Box("gallons", "length: 40 gal, depth: 45 cm, height: 45 cm", 21, "gallons");
-        yield return Box("beyond belief", "length: 60 m, depth: 45 cm, height: 45 cm", 21, "beyond belief");
-        yield return Box("thousands", "length: \"1,200 mm\", depth: 45 cm, height: 45 cm", 21, "1.200");
-        yield return Box("no value", "length: , depth: 45 cm, height: 45 cm", 21, "no value");
-        yield return Box("word for a number", "length: long, depth: 45 cm, height: 45 cm", 21, "begin with");
-        yield return Box("three measurements and one", "length: [1 m, 1 m, 1 m, 1 m], depth: 1 m, height: 1 m", 21, "4 entries");
-        yield return Box("no measurement", "length: [], depth: 45 cm, height: 45 cm", 21, "0 entries");
-        yield return Box("edges in a map", "length: { a: 1 cm }, depth: 45 cm, height: 45 cm", 21, "not a list");
-        yield return Box("missing edge", "length: 60 cm, depth: 45 cm", 11, "'height' is missing");
-        yield return Seventh("misting without flow", "misting: { nozzles: 2 }", 10, "'each' is missing");
-        yield return Seventh("quart of no kind", "habits: { handMist: 1 qt }", 21, "which quart");
-        yield return Seventh("bad date", "planted: 14.8.2026", 10, "2026-08-14");
-        yield return Seventh("no such day", "planted: 2026-02-30", 10, "2026-08-14");
-        yield return Seventh("bad form", "form: jar", 7, "planted, kit");
-        yield return Seventh("count with decimals", "animals: [ { animal: dendrobates-auratus, count: 1.5 } ]", 50, "whole number");
-        yield return Seventh("no box at all", "boxes: 0", 8, "from 1 to 1000");
-        yield return Seventh("too many boxes", "boxes: 1000000", 8, "from 1 to 1000");
-        yield return Seventh("minus one nozzle", "misting: { nozzles: -1, each: 90 mL/min }", 21, "whole number");
-        yield return Seventh("bad time", "lamps: [ { lamp: led-bar-6500k, on: \"25:00\" } ]", 37, "07:30");
-        yield return Seventh("more than the whole", "room: { humidity: 120 % }", 19, "more than the whole");
-        yield return Seventh("too cold", "room: { temperature: -200 C }", 22, "colder");
-        yield return Seventh("yes or no", "plants: [ { plant: pilea, mounted: maybe } ]", 36, "true or false");
-        yield return new("version 2", "litterfall: 2\nname: t\n" + Sized + Soil, 1, 13, "from 1 to 1");
-        yield return new("escape in a name", "litterfall: 1\nname: \"a\\e[31mb\"\n" + Sized + Soil, 2, 7, "name");
-        yield return new("endless name", $"litterfall: 1\nname: {new string('n', 201)}\n" + Sized + Soil, 2, 7, "name");
-        yield return new("empty name", "litterfall: 1\nname: \"\"\n" + Sized + Soil, 2, 7, "name");
-    }
+        Box("wrong unit", "length: 60 kg, depth: 45 cm, height: 45 cm", 21, "not a unit of a length"),
+        Box("missing unit", "length: 60, depth: 45 cm, height: 45 cm", 21, "unit is missing"),
+        Box("negative edge", "length: -60 cm, depth: 45 cm, height: 45 cm", 21, "negative"),
+        Box("zero edge", "length: 0 cm, depth: 45 cm, height: 45 cm", 21, "zero"),
+        Box("gallons", "length: 40 gal, depth: 45 cm, height: 45 cm", 21, "gallons"),
+        Box("beyond belief", "length: 60 m, depth: 45 cm, height: 45 cm", 21, "beyond belief"),
+        Box("thousands", "length: \"1,200 mm\", depth: 45 cm, height: 45 cm", 21, "1.200"),
+        Box("no value", "length: , depth: 45 cm, height: 45 cm", 21, "no value"),
+        Box("word for a number", "length: long, depth: 45 cm, height: 45 cm", 21, "begin with"),
+        Box(
+            "three measurements and one",
+            "length: [1 m, 1 m, 1 m, 1 m], depth: 1 m, height: 1 m",
+            21,
+            "4 entries"
+        ),
+        Box("no measurement", "length: [], depth: 45 cm, height: 45 cm", 21, "0 entries"),
+        Box("edges in a map", "length: { a: 1 cm }, depth: 45 cm, height: 45 cm", 21, "not a list"),
+        Box("missing edge", "length: 60 cm, depth: 45 cm", 11, "'height' is missing"),
+        Seventh("misting without flow", "misting: { nozzles: 2 }", 10, "'each' is missing"),
+        Seventh("quart of no kind", "habits: { handMist: 1 qt }", 21, "which quart"),
+        Seventh("bad date", "planted: 14.8.2026", 10, "2026-08-14"),
+        Seventh("no such day", "planted: 2026-02-30", 10, "2026-08-14"),
+        Seventh("bad form", "form: jar", 7, "planted, kit"),
+        Seventh(
+            "count with decimals",
+            "animals: [ { animal: dendrobates-auratus, count: 1.5 } ]",
+            50,
+            "whole number"
+        ),
+        Seventh("no box at all", "boxes: 0", 8, "from 1 to 1000"),
+        Seventh("too many boxes", "boxes: 1000000", 8, "from 1 to 1000"),
+        Seventh("minus one nozzle", "misting: { nozzles: -1, each: 90 mL/min }", 21, "whole number"),
+        Seventh("bad time", "lamps: [ { lamp: led-bar-6500k, on: \"25:00\" } ]", 37, "07:30"),
+        Seventh("more than the whole", "room: { humidity: 120 % }", 19, "more than the whole"),
+        Seventh("too cold", "room: { temperature: -200 C }", 22, "colder"),
+        Seventh("yes or no", "plants: [ { plant: pilea, mounted: maybe } ]", 36, "true or false"),
+        new("version 2", "litterfall: 2\nname: t\n" + Sized + Soil, 1, 13, "from 1 to 1"),
+        new("escape in a name", "litterfall: 1\nname: \"a\\e[31mb\"\n" + Sized + Soil, 2, 7, "name"),
+        new("endless name", $"litterfall: 1\nname: {new string('n', 201)}\n" + Sized + Soil, 2, 7, "name"),
+        new("empty name", "litterfall: 1\nname: \"\"\n" + Sized + Soil, 2, 7, "name"),
+    ];
 
-    private static IEnumerable<BrokenFile> Forms()
-    {
-        yield return Floor("negative depth", "soil: { recipe: standard-rainforest, depth: -7 cm }", 47, "negative");
-        yield return Floor("comma in flow form", "soil: { recipe: standard-rainforest, depth: 4,5 cm }", 49, "comma");
-        yield return Floor("front without back", "soil: { recipe: standard-rainforest, front: 4 cm }", 9, "front and back");
-        yield return Floor("back without front", "soil: { recipe: standard-rainforest, back: 4 cm }", 9, "front and back");
-        yield return Floor("depth and wedge", "soil: { recipe: standard-rainforest, depth: 5 cm, front: 4 cm, back: 9 cm }", 9, "front and back");
-        yield return Floor("no depth", "soil: { recipe: standard-rainforest }", 9, "depth");
-        yield return Floor("unknown recipe", "soil: { recipe: standard-rainforst, depth: 7 cm }", 19, "standard-rainforest");
-        yield return Floor("animal for soil", "soil: { recipe: dendrobates-auratus, depth: 7 cm }", 19, "is a animal");
-        yield return Floor("soil in a list", "soil: [ standard-rainforest ]", 9, "keys below it");
-        yield return Floor("soil in a word", "soil: standard-rainforest", 9, "keys below it");
-        yield return Floor("list for a depth", "soil: { recipe: standard-rainforest, depth: [ 7 cm, 8 cm ] }", 47, "single value");
-        yield return Floor("no layer", "moss: { material: sheet-moss, depth: 1 cm }", 3, "no layer");
-        yield return Floor("raised and filled", "drainage: { raised: 5 cm, depth: 5 cm }", 13, "raised");
-        yield return Floor(
+    private static readonly BrokenFile[] Forms =
+    [
+        Floor("negative depth", "soil: { recipe: standard-rainforest, depth: -7 cm }", 47, "negative"),
+        Floor("comma in flow form", "soil: { recipe: standard-rainforest, depth: 4,5 cm }", 49, "comma"),
+        Floor(
+            "front without back",
+            "soil: { recipe: standard-rainforest, front: 4 cm }",
+            9,
+            "front and back"
+        ),
+        Floor("back without front", "soil: { recipe: standard-rainforest, back: 4 cm }", 9, "front and back"),
+        Floor(
+            "depth and wedge",
+            "soil: { recipe: standard-rainforest, depth: 5 cm, front: 4 cm, back: 9 cm }",
+            9,
+            "front and back"
+        ),
+        Floor("no depth", "soil: { recipe: standard-rainforest }", 9, "depth"),
+        Floor(
+            "unknown recipe",
+            "soil: { recipe: standard-rainforst, depth: 7 cm }",
+            19,
+            "standard-rainforest"
+        ),
+        Floor("animal for soil", "soil: { recipe: dendrobates-auratus, depth: 7 cm }", 19, "is a animal"),
+        Floor("soil in a list", "soil: [ standard-rainforest ]", 9, "keys below it"),
+        Floor("soil in a word", "soil: standard-rainforest", 9, "keys below it"),
+        Floor(
+            "list for a depth",
+            "soil: { recipe: standard-rainforest, depth: [ 7 cm, 8 cm ] }",
+            47,
+            "single value"
+        ),
+        Floor("no layer", "moss: { material: sheet-moss, depth: 1 cm }", 3, "no layer"),
+        Floor("raised and filled", "drainage: { raised: 5 cm, depth: 5 cm }", 13, "raised"),
+        Floor(
             "steps over 100 %",
-            "soil: { recipe: standard-rainforest, zones: [ { share: 60 %, depth: 5 cm }, { share: 60 %, depth: 5 cm } ] }",
+            "soil: { recipe: standard-rainforest, zones: [ { share: 60 %, depth: 5 cm }, "
+                + "{ share: 60 %, depth: 5 cm } ] }",
             47,
             "100 %"
-        );
-        yield return Seventh("unknown key", "drainge: none", 1, "not a key");
-        yield return Seventh("key in capitals", "Room: { humidity: 45 % }", 1, "not a key");
-        yield return Seventh("duplicate key", "name: again", 1, "twice");
-        yield return Seventh("vent without size", "vents: [ { height: 44 cm } ]", 10, "no size");
-        yield return Seventh("wood without size", "hardscape: [ { material: cork-bark } ]", 14, "no size");
-        yield return new("no box", Head + Soil, 1, 1, "'box' is missing");
-        yield return new("no floor", Head + Sized, 1, 1, "'floor' is missing");
-        yield return new("box without size", Head + "box: { opening: top }\n" + Soil, 3, 6, "no size");
-        yield return new(
+        ),
+        Seventh("unknown key", "drainge: none", 1, "not a key"),
+        Seventh("key in capitals", "Room: { humidity: 45 % }", 1, "not a key"),
+        Seventh("duplicate key", "name: again", 1, "twice"),
+        Seventh("vent without size", "vents: [ { height: 44 cm } ]", 10, "no size"),
+        Seventh("wood without size", "hardscape: [ { material: cork-bark } ]", 14, "no size"),
+        new("no box", Head + Soil, 1, 1, "'box' is missing"),
+        new("no floor", Head + Sized, 1, 1, "'floor' is missing"),
+        new("box without size", Head + "box: { opening: top }\n" + Soil, 3, 6, "no size"),
+        new(
             "outside without glass",
             Head + "box:\n  outside: { length: 60 cm, depth: 45 cm, height: 45 cm }\n" + Soil,
             4,
             12,
             "glass"
-        );
-        yield return new(
+        ),
+        new(
             "two sizes",
-            Head + Sized + "  outside: { length: 60 cm, depth: 45 cm, height: 45 cm }\n  glass: { walls: 5 mm }\n" + Soil,
+            Head
+                + Sized
+                + "  outside: { length: 60 cm, depth: 45 cm, height: 45 cm }\n  glass: { walls: 5 mm }\n"
+                + Soil,
             4,
             3,
             "two sizes"
-        );
-    }
+        ),
+    ];
 
     private static IEnumerable<BrokenFile> Yaml()
     {
@@ -132,7 +166,13 @@ internal static class BrokenFiles
         yield return Seventh("bell", "# \a", 3, "control character");
         yield return Seventh("unclosed quote", "workshop: \"lantern", 11, "");
         yield return new("a map as key", "{ a: 1 }: 2\n", 1, 1, "key");
-        yield return new("wrong indent", Head + "box:\n  inside: { length: 1 m, depth: 1 m, height: 1 m }\n sill: 1 cm\n", 5, 2, "");
+        yield return new(
+            "wrong indent",
+            Head + "box:\n  inside: { length: 1 m, depth: 1 m, height: 1 m }\n sill: 1 cm\n",
+            5,
+            2,
+            ""
+        );
         yield return new("undefined escape", "litterfall: 1\nname: \"\\q\"\n" + Sized + Soil, 2, 7, "");
     }
 
@@ -140,11 +180,23 @@ internal static class BrokenFiles
     {
         yield return new("ten thousand brackets", Good + "room: " + new string('[', 10_000), 7, 19, "nested");
         yield return new("ten thousand braces", Good + "room: " + Repeat("{a: ", 10_000), 7, 52, "nested");
-        yield return new("ten thousand dashes", Good + "vents:\n" + Repeat("- ", 10_000) + "1\n", 8, 25, "nested");
+        yield return new(
+            "ten thousand dashes",
+            Good + "vents:\n" + Repeat("- ", 10_000) + "1\n",
+            8,
+            25,
+            "nested"
+        );
         yield return new("steps down", Good + "room:\n" + Stairs(200), 19, 13, "nested");
         yield return new("laughs", Laughs(), 1, 4, "anchors");
         yield return new("a long line", Good + "room: " + new string('a', 400_000) + "\n", 7, 7, "room");
-        yield return new("100 000 keys", Good + string.Concat(Enumerable.Range(0, 30_000).Select(i => $"k{i}: 1\n")), 7, 1, "not a key");
+        yield return new(
+            "100 000 keys",
+            Good + string.Concat(Enumerable.Range(0, 30_000).Select(i => $"k{i}: 1\n")),
+            7,
+            1,
+            "not a key"
+        );
         yield return new("100 000 vents", Good + "vents: [" + Repeat("{},", 50_000) + "]\n", 7, 8, "entries");
     }
 

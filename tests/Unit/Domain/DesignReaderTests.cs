@@ -33,7 +33,12 @@ public sealed class DesignReaderTests
     public static TheoryData<string, byte[], int, int> Bytes =>
         new()
         {
-            { "UTF-16 little endian", [.. Encoding.Unicode.Preamble, .. Encoding.Unicode.GetBytes("a: 1")], 1, 1 },
+            {
+                "UTF-16 little endian",
+                [.. Encoding.Unicode.Preamble, .. Encoding.Unicode.GetBytes("a: 1")],
+                1,
+                1
+            },
             {
                 "UTF-16 big endian",
                 [.. Encoding.BigEndianUnicode.Preamble, .. Encoding.BigEndianUnicode.GetBytes("a: 1")],
@@ -93,7 +98,38 @@ public sealed class DesignReaderTests
     [Fact]
     public void Damaged_samples_are_read_or_explained()
     {
-        string[] pieces = ["{", "}", "[", "]", ":", ",", "\"", "'", "#", "-", "\n", " ", "  ", "|", ">", "&", "*", "!", "%", "@", "?", "0", "9", "\u2028", "\u00A0", "none", "~", "cm", "\\"];
+        string[] pieces =
+        [
+            "{",
+            "}",
+            "[",
+            "]",
+            ":",
+            ",",
+            "\"",
+            "'",
+            "#",
+            "-",
+            "\n",
+            " ",
+            "  ",
+            "|",
+            ">",
+            "&",
+            "*",
+            "!",
+            "%",
+            "@",
+            "?",
+            "0",
+            "9",
+            "\u2028",
+            "\u00A0",
+            "none",
+            "~",
+            "cm",
+            "\\",
+        ];
         var gen = Gen.Select(
             Pick.From(SampleFiles.Texts),
             Gen.Select(Gen.Double[0, 1], Gen.Int[0, 4], Pick.From(pieces)).Array[1, 6]

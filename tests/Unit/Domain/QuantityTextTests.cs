@@ -66,6 +66,7 @@ public sealed class QuantityTextTests
             { "LuminousFlux", "2000", 2000 },
             { "LuminousFlux", "2 klm", 2000 },
             { "AirChangeRate", "2", 5.5555555555555556e-4 }, // 2 / 3600
+            { "AirChangeRate", "2/h", 5.5555555555555556e-4 },
             { "AirChangeRate", "0,5 /h", 1.3888888888888889e-4 },
         };
 
@@ -134,7 +135,10 @@ public sealed class QuantityTextTests
     [MemberData(nameof(Written))]
     public void Is_read_as_people_mean_it(string kind, string text, double si)
     {
-        Assert.True(QuantityText.TryParse(UnitOracle.Kind(kind), text, out var got, out var problem), problem);
+        Assert.True(
+            QuantityText.TryParse(UnitOracle.Kind(kind), text, out var got, out var problem),
+            problem
+        );
         Assert.Equal(si, got, Math.Abs(si) * 1e-14 + 1e-300);
     }
 
@@ -142,7 +146,10 @@ public sealed class QuantityTextTests
     [MemberData(nameof(Refused))]
     public void Is_refused_with_a_reason(string kind, string text)
     {
-        Assert.False(QuantityText.TryParse(UnitOracle.Kind(kind), text, out var got, out var problem), $"{got}");
+        Assert.False(
+            QuantityText.TryParse(UnitOracle.Kind(kind), text, out var got, out var problem),
+            $"{got}"
+        );
         Assert.NotEmpty(problem);
         Assert.DoesNotContain("\n", problem, StringComparison.Ordinal);
     }

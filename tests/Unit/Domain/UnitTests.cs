@@ -49,7 +49,9 @@ public sealed class UnitTests
         Assert.Equal(kinds.Order(), UnitOracle.Names.Order());
     }
 
-    /// <summary>Definitions: yard and pound agreement 1959, NIST Handbook 44 appendix C, SI brochure.</summary>
+    /// <summary>
+    /// Definitions: yard and pound agreement 1959, NIST Handbook 44 appendix C, SI brochure.
+    /// </summary>
     [Theory]
     [InlineData("in", 0.0254)]
     [InlineData("ft", 0.3048)]

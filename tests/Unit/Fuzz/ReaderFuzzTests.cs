@@ -7,7 +7,7 @@ using Xunit;
 namespace Litterfall.Tests.Unit.Fuzz;
 
 /// <summary>
-/// Samples with random damage: the reader either understands or says where and what, and whatever it accepts can
+/// Samples with random damage: the reader understands or says where and what, and whatever it accepts can
 /// be computed. Seeded, so a failure comes back.
 /// </summary>
 public sealed class ReaderFuzzTests

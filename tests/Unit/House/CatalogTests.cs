@@ -46,14 +46,26 @@ public sealed class CatalogTests
             where !CatalogReader.IsSources(file)
             from item in JsonDocument.Parse(file.Text).RootElement.EnumerateArray()
             select TradeCatalog.Canonical(item.GetProperty("key").GetString()!);
-        Assert.Empty(keys.GroupBy(k => k, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => g.Key));
+        Assert.Empty(
+            keys.GroupBy(k => k, StringComparer.Ordinal).Where(g => g.Count() > 1).Select(g => g.Key)
+        );
     }
 
     [Fact]
     public void No_value_or_member_stands_twice_and_none_is_misspelled()
     {
         string[] entry =
-            ["key", "kind", "name", "synonyms", "note", "values", "parts", "partsSource", "material"];
+        [
+            "key",
+            "kind",
+            "name",
+            "synonyms",
+            "note",
+            "values",
+            "parts",
+            "partsSource",
+            "material",
+        ];
         string[] value = ["value", "low", "high", "unit", "text", "source", "place", "provenance", "note"];
         var faults = new List<string>();
         foreach (var file in Shop.CatalogFiles().Where(f => !CatalogReader.IsSources(f)))
@@ -82,7 +94,9 @@ public sealed class CatalogTests
     public void Every_number_has_a_unit_and_every_text_says_something() =>
         Assert.Empty(
             Values
-                .Where(v => v.Value.Number is null ? string.IsNullOrWhiteSpace(v.Value.Text) : v.Value.Unit is null)
+                .Where(v =>
+                    v.Value.Number is null ? string.IsNullOrWhiteSpace(v.Value.Text) : v.Value.Unit is null
+                )
                 .Select(Named)
         );
 
@@ -97,7 +111,9 @@ public sealed class CatalogTests
                     .Select(e => (e.Key, e.PartsOrigin ?? new Citation("missing", "", Provenance.Recalled)))
             )
             .ToList();
-        Assert.Empty(origins.Where(o => !Catalog.Sources.ContainsKey(o.Item2.Source)).Select(o => o.ToString()));
+        Assert.Empty(
+            origins.Where(o => !Catalog.Sources.ContainsKey(o.Item2.Source)).Select(o => o.ToString())
+        );
         Assert.Empty(origins.Where(o => string.IsNullOrWhiteSpace(o.Item2.Place)).Select(o => o.ToString()));
     }
 
@@ -107,7 +123,11 @@ public sealed class CatalogTests
             Values
                 .Where(v =>
                     v.Value.Origin.Provenance is Provenance.Read or Provenance.Digitized
-                    && Catalog.Sources.GetValueOrDefault(v.Value.Origin.Source)?.Read is null or "none" or "title" or ""
+                    && Catalog.Sources.GetValueOrDefault(v.Value.Origin.Source)?.Read
+                        is null
+                            or "none"
+                            or "title"
+                            or ""
                 )
                 .Select(Named)
         );
@@ -115,14 +135,25 @@ public sealed class CatalogTests
     [Fact]
     public void Nothing_in_the_catalog_claims_to_be_typed_by_the_maker() =>
         Assert.Empty(
-            Values.Where(v => v.Value.Origin.Provenance is Provenance.Entered or Provenance.Measured).Select(Named)
+            Values
+                .Where(v => v.Value.Origin.Provenance is Provenance.Entered or Provenance.Measured)
+                .Select(Named)
         );
 
     [Fact]
     public void Every_source_is_described_and_used()
     {
         string[] kinds =
-            ["journal", "standard", "handbook", "dataset", "law", "web page", "common practice", "own"];
+        [
+            "journal",
+            "standard",
+            "handbook",
+            "dataset",
+            "law",
+            "web page",
+            "common practice",
+            "own",
+        ];
         string[] read = ["whole", "abstract", "data", "excerpt", "title", "none"];
         Assert.All(
             Catalog.Sources.Values,
@@ -155,7 +186,9 @@ public sealed class CatalogTests
     {
         string[] amounts = ["litres", "kilograms", "length", "pieces", "area", "volume"];
         var packs = Catalog.Entries.Where(e => e.Kind == "pack").ToList();
-        Assert.Empty(packs.Where(p => p.Material is null || Catalog.Find(p.Material) is null).Select(p => p.Key));
+        Assert.Empty(
+            packs.Where(p => p.Material is null || Catalog.Find(p.Material) is null).Select(p => p.Key)
+        );
         Assert.Empty(packs.Where(p => !amounts.Any(p.Values.ContainsKey)).Select(p => p.Key));
     }
 
@@ -163,7 +196,11 @@ public sealed class CatalogTests
     public void A_band_contains_its_value() =>
         Assert.Empty(
             Values
-                .Where(v => v.Value.Low > v.Value.Number || v.Value.High < v.Value.Number || v.Value.Low > v.Value.High)
+                .Where(v =>
+                    v.Value.Low > v.Value.Number
+                    || v.Value.High < v.Value.Number
+                    || v.Value.Low > v.Value.High
+                )
                 .Select(Named)
         );
 
@@ -260,7 +297,8 @@ public sealed class CatalogTests
             _ => null,
         };
 
-    private static string Named((CatalogEntry Entry, CatalogValue Value) v) => $"{v.Entry.Key}.{v.Value.Name}";
+    private static string Named((CatalogEntry Entry, CatalogValue Value) v) =>
+        $"{v.Entry.Key}.{v.Value.Name}";
 
     private static void Unlisted(JsonElement item, string[] listed, string place, List<string> faults)
     {

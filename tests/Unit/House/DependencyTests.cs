@@ -2,7 +2,9 @@ using System.Xml.Linq;
 
 namespace Litterfall.Tests.Unit.House;
 
-/// <summary>Who may use whom: Domain, then Physics, then Planning, then Documents; all four are pure.</summary>
+/// <summary>
+/// Who may use whom: Domain, then Physics, then Planning, then Documents; all four are pure.
+/// </summary>
 public sealed class DependencyTests
 {
     private static readonly string[] Pure = ["Domain", "Physics", "Planning", "Documents"];
@@ -69,9 +71,15 @@ public sealed class DependencyTests
     public void No_pure_project_silences_the_analyzer_or_leaves_the_group()
     {
         var silenced =
-            from file in SourceTree.Files([.. Pure.Select(p => $"src/{p}")], ".cs", ".csproj", ".editorconfig")
+            from file in SourceTree.Files(
+                [.. Pure.Select(p => $"src/{p}")],
+                ".cs",
+                ".csproj",
+                ".editorconfig"
+            )
             let text = File.ReadAllText(file)
-            where text.Contains("RS0030", StringComparison.Ordinal)
+            where
+                text.Contains("RS0030", StringComparison.Ordinal)
                 || text.Contains("<PureProject>", StringComparison.Ordinal)
             select SourceTree.Relative(file);
         Assert.Empty(silenced);

@@ -13,7 +13,7 @@ internal static class SampleFiles
 
     /// <summary>Paths of the samples and of the handbook's example.</summary>
     public static IReadOnlyList<string> Paths { get; } =
-        [.. SourceTree.Files(["samples", "tests"], ".viv.yaml").Select(SourceTree.Relative)];
+    [.. SourceTree.Files(["samples", "tests"], ".viv.yaml").Select(SourceTree.Relative)];
 
     public static IReadOnlyList<string> Texts { get; } = [.. Paths.Select(SourceTree.Text)];
 

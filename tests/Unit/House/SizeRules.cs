@@ -83,7 +83,11 @@ internal static partial class SizeRules
         where node is BaseMethodDeclarationSyntax or LocalFunctionStatementSyntax or AccessorDeclarationSyntax
         let lines = LinesOf(node)
         where lines > LongestMethod
-        select new Breach("method", $"{file.Place}:{NameOf(node)}", $"{lines} lines, at most {LongestMethod}");
+        select new Breach(
+            "method",
+            $"{file.Place}:{NameOf(node)}",
+            $"{lines} lines, at most {LongestMethod}"
+        );
 
     /// <summary>
     /// Positional records are lists of named members, each documented and equal by value, so they are free.

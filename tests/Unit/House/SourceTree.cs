@@ -9,17 +9,22 @@ internal static class SourceTree
 
     public static string Path(params string[] parts) => System.IO.Path.Combine([Root, .. parts]);
 
-    public static string Relative(string path) => System.IO.Path.GetRelativePath(Root, path).Replace('\\', '/');
+    public static string Relative(string path) =>
+        System.IO.Path.GetRelativePath(Root, path).Replace('\\', '/');
 
     public static string Text(string relative) => File.ReadAllText(Path(relative));
 
-    /// <summary>Files below folders of the checkout, with one of the endings, build output left out.</summary>
+    /// <summary>
+    /// Files below folders of the checkout, with one of the endings, build output left out.
+    /// </summary>
     public static IEnumerable<string> Files(string[] folders, params string[] endings) =>
         folders
             .Select(folder => Path(folder))
             .Where(Directory.Exists)
             .SelectMany(Below)
-            .Where(file => endings.Length == 0 || endings.Any(e => file.EndsWith(e, StringComparison.Ordinal)))
+            .Where(file =>
+                endings.Length == 0 || endings.Any(e => file.EndsWith(e, StringComparison.Ordinal))
+            )
             .Order(StringComparer.Ordinal);
 
     private static IEnumerable<string> Below(string folder)

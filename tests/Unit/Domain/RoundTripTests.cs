@@ -1,0 +1,111 @@
+using CsCheck;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Planning;
+using Litterfall.Tests.Unit.House;
+
+namespace Litterfall.Tests.Unit.Domain;
+
+/// <summary>
+/// What is written is read back equal; whatever is read can be computed and its sums close.
+/// </summary>
+public sealed class RoundTripTests
+{
+    private static readonly string[] Litres = ["finishedLitres", "mixedLitres", "looseLitres", "toBuyLitres"];
+
+    [Fact]
+    public void A_written_design_reads_back_equal() =>
+        RandomDesigns.All.Sample(
+            design =>
+            {
+                var text = DesignWriter.Write(design);
+                var reading = DesignReader.Read("random", text);
+                Assert.True(reading.IsGood, $"{string.Join('\n', reading.Faults)}\n{text}");
+                Assert.Equal(design, reading.Value!.Design);
+            },
+            iter: 2000
+        );
+
+    [Fact]
+    public void Every_valid_design_can_be_computed_and_its_sums_close() =>
+        RandomDesigns.All.Sample(design => Closes(Run(design)), iter: 1500);
+
+    [Fact]
+    public void The_samples_close_too() =>
+        Assert.All(
+            SampleFiles.Paths,
+            path =>
+                Closes(
+                    DesignRun.Execute(DesignChecker.Check(SampleFiles.Read(path), SampleFiles.Catalog).Value!)
+                )
+        );
+
+    private static DesignResult Run(Design design)
+    {
+        var reading = DesignReader.Read("random", DesignWriter.Write(design));
+        var check = DesignChecker.Check(reading.Value!, SampleFiles.Catalog);
+        Assert.True(check.IsGood, $"{string.Join('\n', check.Faults)}\n{reading.Value!.Text}");
+        return DesignRun.Execute(check.Value!);
+    }
+
+    private static void Closes(DesignResult result)
+    {
+        foreach (var (path, node) in result.Report.Leaves())
+        {
+            if (node is ReportNumber number)
+            {
+                Assert.True(double.IsFinite(number.Number), path);
+                Assert.True(
+                    number.Number >= 0 || !path.EndsWith("Litres", StringComparison.Ordinal),
+                    $"{path} = {number.Number}\n{result.Numbers.Design.Document.Text}"
+                );
+            }
+        }
+
+        foreach (var layer in result.Numbers.Layers.Where(l => !l.Components.IsDefaultOrEmpty))
+        {
+            var parts = layer.Components;
+            Adds("finished", layer.Finished, parts.Select(p => p.Finished));
+            Adds("mixed", layer.Mixed, parts.Select(p => p.Mixed));
+            Adds("loose", layer.Loose, parts.Select(p => p.Loose));
+            Adds("to buy", layer.ToBuy, parts.Select(p => p.ToBuy));
+        }
+
+        RowsAdd(result.Report);
+        var weights = result.Numbers.Weights;
+        Assert.True(weights.Dry.Si <= weights.Planted.Si + 1e-9, result.Numbers.Design.Document.Text);
+        Assert.True(weights.Planted.Si <= weights.Wet.Si + 1e-9, result.Numbers.Design.Document.Text);
+    }
+
+    /// <summary>The same in the printed report, whose numbers have ten digits.</summary>
+    private static void RowsAdd(ReportObject report)
+    {
+        var rows = ((ReportList)report.Find("quantities")!).Items.Cast<ReportObject>().ToList();
+        foreach (var layer in rows.Where(r => Word(r, "row") == "layer"))
+        {
+            var parts = rows.Where(r =>
+                    Word(r, "row") == "component" && Word(r, "layer") == Word(layer, "layer")
+                )
+                .ToList();
+            foreach (var key in parts.Count == 0 ? [] : Litres)
+            {
+                var whole = Number(layer, key);
+                Assert.Equal(whole, parts.Sum(p => Number(p, key)), Math.Abs(whole) * 1e-9 + 1e-12);
+            }
+        }
+    }
+
+    private static void Adds(string what, Figure whole, IEnumerable<Figure> parts)
+    {
+        var sum = parts.Sum(p => p.Si);
+        Assert.True(
+            Math.Abs(sum - whole.Si) <= Math.Abs(whole.Si) * 1e-12 + 1e-18,
+            $"{what}: {sum}, {whole.Si}"
+        );
+    }
+
+    private static string Word(ReportObject row, string key) => ((ReportText)row.Find(key)!).Text;
+
+    private static double Number(ReportObject row, string key) => ((ReportNumber)row.Find(key)!).Number;
+}
