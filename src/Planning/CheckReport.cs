@@ -61,6 +61,7 @@ public static class CheckReport
         );
 
     private const string NoGlass = "the outside is not known without the glass thickness";
+    private const string NoBand = "its settling and mixing yield were entered, or it has none";
     private const string NoDensity = "the library has no density for it";
 
     private static IEnumerable<ReportNode> Rows(FloorLayer layer)
@@ -79,6 +80,8 @@ public static class CheckReport
             ("mixedLitres", Number(layer.Mixed, Units.Liter)),
             ("looseLitres", Number(layer.Loose, Units.Liter)),
             ("toBuyLitres", Number(layer.ToBuy, Units.Liter)),
+            ("toBuyLitresLow", Maybe(layer.ToBuyLow, Units.Liter, NoBand)),
+            ("toBuyLitresHigh", Maybe(layer.ToBuyHigh, Units.Liter, NoBand)),
             ("massKg", Maybe(layer.Mass, Units.Kilogram, NoDensity)),
             ("meanDepthCm", Number(layer.Depth, Units.Centimeter)),
             ("squeezeWaterLitres", Maybe(layer.SqueezeWater, Units.Liter, "this layer is not wetted")),

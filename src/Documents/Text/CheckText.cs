@@ -22,6 +22,7 @@ public static class CheckText
         Findings(text, result);
         Section(text, "Sizes", Sizes(n));
         Section(text, Boxes(n) > 1 ? "Floor, for one box" : "Floor", Layers(n));
+        text.Append(Band(n));
         Section(text, "Parts of the mix", Components(n));
         Section(text, Boxes(n) > 1 ? $"Packs to buy, for {Boxes(n)} boxes" : "Packs to buy", Packs(n));
         Section(text, "Cut", Cuts(n));
@@ -156,6 +157,12 @@ public static class CheckText
 
         return table;
     }
+
+    private static string Band(DesignNumbers n) =>
+        n.Layers.FirstOrDefault(l => l.ToBuyLow is not null) is { } soil
+            ? $"  Until settling and mixing yield are measured: {Of(soil.ToBuyLow!, Units.Liter, 1)} to "
+                + $"{Of(soil.ToBuyHigh!, Units.Liter, 1)} L of soil parts to buy.\n\n"
+            : "";
 
     private static TextTable Components(DesignNumbers n)
     {

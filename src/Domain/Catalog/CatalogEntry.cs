@@ -77,13 +77,29 @@ public sealed record CatalogEntry
     public string? Text(string name) => Values.GetValueOrDefault(name)?.Text;
 
     /// <summary>The numeric value as a figure, or null when the entry does not have it.</summary>
-    public Figure? Figure(string name)
-    {
-        var value = Values.GetValueOrDefault(name);
-        return value is { Number: { } number, Unit: { } unit }
+    public Figure? Figure(string name) =>
+        Values.GetValueOrDefault(name) is { Number: { } number, Unit: { } unit } value
             ? Figures.Figure.Given($"{Words(name)} of {Name}", unit.ToSiValue(number), unit, value.Origin)
             : null;
-    }
+
+    /// <summary>The lower and upper end of a value's band, or null when it has none.</summary>
+    public (Figure Low, Figure High)? Band(string name) =>
+        Values.GetValueOrDefault(name) is { Low: { } low, High: { } high, Unit: { } unit } value
+            ? (
+                Figures.Figure.Given(
+                    $"least {Words(name)} of {Name}",
+                    unit.ToSiValue(low),
+                    unit,
+                    value.Origin
+                ),
+                Figures.Figure.Given(
+                    $"largest {Words(name)} of {Name}",
+                    unit.ToSiValue(high),
+                    unit,
+                    value.Origin
+                )
+            )
+            : null;
 
     /// <summary>"bulkDensityDry" as "bulk density dry".</summary>
     private static string Words(string name)

@@ -87,7 +87,7 @@ public sealed class DesignChecker
                 path,
                 entry is null
                     ? $"the library has no {wanted} '{name}'"
-                    : $"'{name}' is a {entry.Kind}, not a {wanted}",
+                    : $"'{name}' is of the kind {entry.Kind}, not {wanted}",
                 near.Length > 0
                     ? $"perhaps {string.Join(" or ", near)}"
                     : $"a key of `litterfall library {kinds[0]}`"

@@ -67,6 +67,12 @@ public static class DesignWriter
             {
                 var start = text.Length;
                 WriteMembers(text, item, indent + 4);
+                if (text.Length == start)
+                {
+                    text.Append(" {}\n");
+                    continue;
+                }
+
                 text.Remove(start, indent + 4).Insert(start, " ");
             }
             else

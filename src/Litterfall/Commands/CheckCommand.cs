@@ -80,12 +80,31 @@ internal static class Arguments
     public static Option<bool> Json() =>
         new("--json") { Description = "Print one JSON document and nothing else." };
 
-    public static Option<string?> Workshop() =>
-        new("--workshop")
+    public static Option<string?> Workshop()
+    {
+        var option = new Option<string?>("--workshop")
         {
             Description = "Folder with the workshop's own entries and prices.",
             HelpName = "DIR",
         };
+        RefuseOptionsAsValues(option);
+        return option;
+    }
+
+    /// <summary>A forgotten value must not swallow the next option: `--out --json` is refused.</summary>
+    public static void RefuseOptionsAsValues(params ReadOnlySpan<Option> options)
+    {
+        foreach (var option in options)
+        {
+            option.Validators.Add(result =>
+            {
+                if (result.Tokens.Any(token => token.Value.StartsWith("--", StringComparison.Ordinal)))
+                {
+                    result.AddError($"The option {option.Name} has no value");
+                }
+            });
+        }
+    }
 
     /// <summary>Titles of sources by key.</summary>
     public static Dictionary<string, string> Titles(TradeCatalog catalog) =>

@@ -35,6 +35,7 @@ internal static class NewCommand
             HelpName = "FILE",
             Required = true,
         };
+        Arguments.RefuseOptionsAsValues(box, inside, glass, animal, output);
         var json = Arguments.Json();
         var command = new Command("new", "A commented starter design.")
         {

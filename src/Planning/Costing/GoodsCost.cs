@@ -122,7 +122,7 @@ public static class GoodsCost
             Packs = bought,
             Left = Figure.NotNegative(stock + got - need).As($"{material.Name} left over", Units.Liter),
             Cost = Cost(bought, net),
-            UsedValue = UsedValue(catalog, priced, need),
+            UsedValue = UsedValue(catalog, priced, bought, need),
             Note = Note(packs.Length, priced.Length, net, bought),
         };
     }
@@ -147,9 +147,28 @@ public static class GoodsCost
         pack.Values.GetValueOrDefault("volume")?.Unit?.Symbol is var unit
         && (inches ? unit is not "liquid qt" : unit is null or "L" or "mL");
 
-    /// <summary>Liters used at the lowest price per liter of a priced pack.</summary>
-    private static Figure? UsedValue(TradeCatalog catalog, CatalogEntry[] priced, Figure need)
+    /// <summary>
+    /// Liters used at the price paid for the packs bought now; at the lowest price per liter of a single
+    /// priced
+    /// pack when all comes from stock.
+    /// </summary>
+    private static Figure? UsedValue(
+        TradeCatalog catalog,
+        CatalogEntry[] priced,
+        ImmutableArray<PackBought> bought,
+        Figure need
+    )
     {
+        if (bought.Length > 0)
+        {
+            return Cost(bought, need) is { } paid
+                ? (need * (paid / Figure.Total([.. bought.Select(b => b.Liters)], Units.Liter.Dimension))).As(
+                    "value of the liters used",
+                    Units.Money
+                )
+                : null;
+        }
+
         var best = priced.MinBy(p => (double)Price(catalog, p.Key)!.Breaks[0].Price / p.Figure("litres")!.Si);
         if (best is null)
         {
@@ -163,7 +182,7 @@ public static class GoodsCost
             Units.Money,
             new Citation("workshop", price.Place, Provenance.Entered)
         );
-        return (need * pack / best.Figure("litres")!).As("value of the liters used", Units.Money);
+        return (need * (pack / best.Figure("litres")!)).As("value of the liters used", Units.Money);
     }
 
     private static Figure? Cost(ImmutableArray<PackBought> bought, Figure net) =>

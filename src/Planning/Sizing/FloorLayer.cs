@@ -71,6 +71,15 @@ public sealed record FloorLayer
     /// <summary>Loose liters with loss.</summary>
     public required Figure ToBuy { get; init; }
 
+    /// <summary>
+    /// To buy if settling and mixing yield lie at the favorable ends of their bands; null when both were
+    /// entered.
+    /// </summary>
+    public Figure? ToBuyLow { get; init; }
+
+    /// <summary>To buy if they lie at the unfavorable ends.</summary>
+    public Figure? ToBuyHigh { get; init; }
+
     /// <summary>Mass as sold.</summary>
     public Figure? Mass { get; init; }
 

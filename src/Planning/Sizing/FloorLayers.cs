@@ -134,8 +134,22 @@ public static class FloorLayers
             ToBuy = (loose * (One + loss)).As("soil parts to buy", Units.Liter),
         };
         layer = layer with { Components = MixComponents.Of(design.Catalog, layer, loss) };
+        var settlings = soil.Settling is null ? recipe.Band("settling") : null;
+        var yields = soil.MixingYield is null ? recipe.Band("mixingYield") : null;
+        if (settlings is not null || yields is not null)
+        {
+            layer = layer with
+            {
+                ToBuyLow = ToBuy("least", finished, settlings?.Low ?? settling, yields?.High ?? yield, loss),
+                ToBuyHigh = ToBuy("most", finished, settlings?.High ?? settling, yields?.Low ?? yield, loss),
+            };
+        }
+
         return SoilWater.Add(design, soil, layer);
     }
+
+    private static Figure ToBuy(string which, Figure finished, Figure settling, Figure yield, Figure loss) =>
+        (finished / (One - settling) / yield * (One + loss)).As($"{which} soil parts to buy", Units.Liter);
 
     private static FloorLayer Moss(CheckedDesign design, BoxGeometry box, MossLayer moss)
     {

@@ -101,7 +101,12 @@ internal static class BrokenFiles
             19,
             "standard-rainforest"
         ),
-        Floor("animal for soil", "soil: { recipe: dendrobates-auratus, depth: 7 cm }", 19, "is a animal"),
+        Floor(
+            "animal for soil",
+            "soil: { recipe: dendrobates-auratus, depth: 7 cm }",
+            19,
+            "of the kind animal"
+        ),
         Floor("soil in a list", "soil: [ standard-rainforest ]", 9, "keys below it"),
         Floor("soil in a word", "soil: standard-rainforest", 9, "keys below it"),
         Floor(

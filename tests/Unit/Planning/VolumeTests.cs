@@ -170,4 +170,23 @@ public sealed class VolumeTests
         Assert.Equal(2500, result.Number("dip.chlorineMgPerLitre"), 0.5);
         Assert.Equal(0.2625 / 0.12, result.Number("dip.overChytridDose"), 1e-6);
     }
+
+    [Fact]
+    public void TheBandOfAMixFollowsSettlingAndYield()
+    {
+        // Floor 50 × 40 cm, 10 cm deep: 20 L. Settling 10 to 20 %, yield 80 to 92 % (bands of the library):
+        // least 20 ÷ 0.9 ÷ 0.92 = 24.155, most 20 ÷ 0.8 ÷ 0.8 = 31.25, middle 20 ÷ 0.85 ÷ 0.88 = 26.738 L.
+        const string box = "{ inside: { length: 50 cm, depth: 40 cm, height: 40 cm } }";
+        var open = Posed.Run(box, "{ soil: { recipe: standard-rainforest, depth: 10 cm } }");
+        Assert.Equal(24.154589, open.Number("quantities[soil].toBuyLitresLow"), 1e-5);
+        Assert.Equal(26.737968, open.Number("quantities[soil].toBuyLitres"), 1e-5);
+        Assert.Equal(31.25, open.Number("quantities[soil].toBuyLitresHigh"), 1e-9);
+        var measured = Posed.Run(
+            box,
+            "{ soil: { recipe: standard-rainforest, depth: 10 cm, settling: 12 %, mixingYield: 90 % } }"
+        );
+        Assert.IsType<Litterfall.Domain.Figures.ReportAbsent>(
+            Litterfall.Domain.Figures.ReportPath.Find(measured.Report, "quantities[soil].toBuyLitresLow")
+        );
+    }
 }
