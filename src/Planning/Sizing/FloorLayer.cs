@@ -89,6 +89,11 @@ public sealed record FloorLayer
     /// <summary>Water at squeeze wetness; null for layers that are not wetted.</summary>
     public Figure? SqueezeWater { get; init; }
 
+    /// <summary>
+    /// Most water the fresh mix may hold: the wet end of squeeze wetness, before it settles.
+    /// </summary>
+    public Figure? MostWater { get; init; }
+
     /// <summary>Water the goods hold as sold.</summary>
     public Figure? WaterBrought { get; init; }
 

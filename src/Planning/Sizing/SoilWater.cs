@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
@@ -25,12 +26,19 @@ public static class SoilWater
             Mass = sold ?? dry,
             SqueezeWater = water,
             WaterBrought = brought,
+            MostWater = (layer.Mixed * WetEnd(soil, recipe, squeeze)).As(
+                "most water the fresh mix may hold",
+                Units.Liter
+            ),
             WaterToAdd = Figure.NotNegative(water - brought).As("water to add to the soil", Units.Liter),
             SaturatedWater = recipe.Figure("thetaS") is { } full
                 ? Figure.Max(layer.Finished * full, water).As("water in the saturated soil", Units.Liter)
                 : water,
         };
     }
+
+    private static Figure WetEnd(SoilLayer soil, CatalogEntry recipe, Figure squeeze) =>
+        soil.Squeeze is null && recipe.Band("squeezeWater") is { } band ? band.High : squeeze;
 
     /// <summary>Water in the goods as sold: of each part, or of a ready mix.</summary>
     private static Figure Brought(FloorLayer layer, Figure? massAsSold)

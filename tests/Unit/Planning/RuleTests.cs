@@ -207,6 +207,21 @@ public sealed class RuleTests
     }
 
     [Fact]
+    public void GoodsWetterThanTheMixMayBeAreCautioned()
+    {
+        // A typed squeeze is its own limit. The ready mix holds 0.36 L/L as sold and settles by 15 %: with a
+        // squeeze of 30 % it is too wet by a fifth, with 40 % it is not.
+        const string floor =
+            "{ soil: { recipe: ready-rainforest, depth: 7 cm, settling: 15 %, squeeze: PC % } }";
+        Check(
+            "mix-too-wet",
+            Severity.Caution,
+            Posed.Run(Cube, floor.Replace("PC", "30", StringComparison.Ordinal)),
+            Posed.Run(Cube, floor.Replace("PC", "40", StringComparison.Ordinal))
+        );
+    }
+
+    [Fact]
     public void AStopThatRestsOnHabitAloneIsLoweredUnlessItProtectsLife()
     {
         foreach (

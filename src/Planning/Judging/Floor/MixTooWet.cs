@@ -10,10 +10,7 @@ internal static class MixTooWet
     public static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         var soil = n.Layers.FirstOrDefault(l => l.Layer == "soil");
-        if (
-            soil is not { SqueezeWater: { Si: > 0 } wanted, WaterBrought: { } brought }
-            || brought.Si <= wanted.Si
-        )
+        if (soil is not { MostWater: { Si: > 0 } most, WaterBrought: { } brought } || brought.Si <= most.Si)
         {
             yield break;
         }
@@ -22,9 +19,9 @@ internal static class MixTooWet
             "mix-too-wet",
             Severity.Caution,
             Protects.Build,
-            "The goods as sold already hold more water than the mix needs; none can be added.",
+            "The goods as sold hold more water than the mix may have even at the wet end of squeeze wetness.",
             brought,
-            wanted,
+            most,
             "Dry the wettest component or take another lot."
         )
         {
