@@ -35,12 +35,17 @@ public static class Shop
         ];
     }
 
+    /// <summary>The embedded catalog.</summary>
+    public static TradeCatalog Embedded() => CatalogReader.Read(CatalogFiles());
+
     /// <summary>The catalog, with a workshop's folder on top when one is named.</summary>
-    public static Reading<TradeCatalog> Catalog(string? folder)
+    public static Reading<TradeCatalog> Catalog(string? folder) => Catalog(folder, Embedded);
+
+    private static Reading<TradeCatalog> Catalog(string? folder, Func<TradeCatalog> embedded)
     {
         if (folder is null)
         {
-            return new(CatalogReader.Read(CatalogFiles()), []);
+            return new(embedded(), []);
         }
 
         if (!Directory.Exists(folder))
@@ -68,7 +73,7 @@ public static class Shop
             return new(null, workshop.Faults);
         }
 
-        var catalog = CatalogReader.Read(CatalogFiles(), workshop.Value);
+        var catalog = embedded().With(workshop.Value!);
         var unknown = WorkshopReader.Unknown(catalog, folder);
         return unknown.Count > 0 ? new(null, unknown) : new(catalog, []);
     }
@@ -94,6 +99,8 @@ public static class Shop
             );
         }
 
+        // The catalog is read on the second core while the design is read on the first.
+        var embedded = Task.Run(Embedded);
         var reading = DesignReader.Read(path, Bytes(path));
         if (reading.Value is not { } document || !reading.IsGood)
         {
@@ -101,7 +108,7 @@ public static class Shop
         }
 
         var folder = workshop ?? Beside(path, document.Design.Workshop);
-        var catalog = Catalog(folder);
+        var catalog = Catalog(folder, () => embedded.GetAwaiter().GetResult());
         if (!catalog.IsGood)
         {
             return new(

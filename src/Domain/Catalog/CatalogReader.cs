@@ -15,20 +15,19 @@ public static class CatalogReader
     private const string SourcesFile = "sources.json";
 
     /// <summary>
-    /// The embedded catalog with an optional workshop on top; a fault in it is our own mistake.
+    /// The embedded catalog; a fault in it is our own mistake.
     /// </summary>
     /// <exception cref="InvalidDataException">The embedded catalog is not well formed.</exception>
-    public static TradeCatalog Read(IReadOnlyCollection<CatalogFile> files, Workshop? workshop = null)
+    public static TradeCatalog Read(IReadOnlyCollection<CatalogFile> files)
     {
         var faults = new List<TextFault>();
         var sources = files.Where(IsSources).SelectMany(file => ReadSources(file, faults)).ToList();
-        sources.AddRange(workshop?.Sources ?? []);
         var entries = files
             .Where(file => !IsSources(file))
             .SelectMany(file => ReadEntries(file, false, faults))
             .ToList();
         return faults.Count == 0
-            ? new TradeCatalog(entries, sources, workshop)
+            ? new TradeCatalog(entries, sources)
             : throw new InvalidDataException($"{faults[0].File}: {faults[0].Message}");
     }
 

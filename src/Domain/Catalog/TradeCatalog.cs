@@ -36,6 +36,10 @@ public sealed class TradeCatalog
         Workshop = workshop;
     }
 
+    /// <summary>The same catalog with a workshop's entries, prices and sources on top.</summary>
+    public TradeCatalog With(Workshop workshop) =>
+        new(entries.Values, Sources.Values.Concat(workshop.Sources), workshop);
+
     /// <summary>Sources by key.</summary>
     public ImmutableDictionary<string, Source> Sources { get; }
 

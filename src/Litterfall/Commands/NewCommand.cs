@@ -63,7 +63,7 @@ internal static class NewCommand
 
     private static int Run(StarterWish wish, string path, bool json)
     {
-        var catalog = CatalogReader.Read(Shop.CatalogFiles());
+        var catalog = Shop.Embedded();
         var starter = Starter.Write(wish, catalog, Path.GetFileName(path).Split('.')[0]);
         if (starter.Value is not { } text || !starter.IsGood)
         {

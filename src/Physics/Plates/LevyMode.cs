@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Litterfall.Physics.Numerics;
 
 namespace Litterfall.Physics.Plates;
@@ -64,6 +65,7 @@ internal readonly struct LevyMode
     }
 
     /// <summary>f and its first three derivatives with respect to η at height y.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public ModeValue At(double yMeters)
     {
         double eta = alpha * yMeters;

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Litterfall.Physics.Plates;
 
 /// <summary>The summed Lévy series of one pane and one load, and the search for its extremes.</summary>
@@ -12,6 +14,8 @@ internal sealed class LevyScan
     private const int CellsUp = 48;
     private const int Zooms = 6;
 
+    // Marked methods are compiled for speed at once: a check solves a few dozen panes and then ends, too short a
+    // life for the runtime to find out by itself.
     private readonly PlatePane pane;
     private readonly LevyMode[] modes;
     private readonly double[] alphas;
@@ -151,6 +155,7 @@ internal sealed class LevyScan
         return size > best ? (size, y) : (best, at);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double Deflection(double x, double y)
     {
         double sum = 0.0;
@@ -165,6 +170,7 @@ internal sealed class LevyScan
     }
 
     // Amplitudes of Mx = −D(w_xx + ν w_yy), My = −D(w_yy + ν w_xx), Mxy = D(1 − ν) w_xy at one height.
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Row(double y)
     {
         double nu = pane.PoissonRatio;
@@ -191,6 +197,7 @@ internal sealed class LevyScan
         return Sum(sines, cosines);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private PlateMoments Sum(ReadOnlySpan<double> sines, ReadOnlySpan<double> cosines)
     {
         double mx = 0.0,
