@@ -14,7 +14,8 @@ internal sealed class LevyScan
     private const int CellsUp = 48;
     private const int Zooms = 6;
 
-    // Marked methods are compiled for speed at once: a check solves a few dozen panes and then ends, too short a
+    // Marked methods are compiled for speed at once: a check solves a few dozen panes and then ends, too
+    // short a
     // life for the runtime to find out by itself.
     private readonly PlatePane pane;
     private readonly LevyMode[] modes;
