@@ -26,16 +26,16 @@ public sealed class GeneratedPagesTests
     [Fact]
     public void MainPathPageIsCurrent()
     {
-        var design = Shop.Design(Path.Combine(Root(), Sample), null).Value!;
+        var design = Shop.Design(Path.Combine(Cli.Root, Sample), null).Value!;
         Check("docs/main-path.md", MainPathPage.Write(Sample, design, DesignRun.Execute(design)));
     }
 
     [Fact]
     public void EveryFindingHasItsLineInTheHandbook()
     {
-        var page = File.ReadAllText(Path.Combine(Root(), "docs/handbook/findings.md"));
+        var page = File.ReadAllText(Path.Combine(Cli.Root, "docs/handbook/findings.md"));
         var rules = Directory.EnumerateFiles(
-            Path.Combine(Root(), "src/Planning/Judging"),
+            Path.Combine(Cli.Root, "src/Planning/Judging"),
             "*.cs",
             SearchOption.AllDirectories
         );
@@ -57,23 +57,12 @@ public sealed class GeneratedPagesTests
 
     private static void Check(string page, string text)
     {
-        var path = Path.Combine(Root(), page);
+        var path = Path.Combine(Cli.Root, page);
         if (Environment.GetEnvironmentVariable("LITTERFALL_WRITE_DOCS") == "1")
         {
             File.WriteAllText(path, text);
         }
 
         Assert.Equal(text, File.ReadAllText(path));
-    }
-
-    private static string Root()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder!.FullName, "Litterfall.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return folder.FullName;
     }
 }

@@ -107,7 +107,10 @@ public static class WorkshopReader
                     "a measured value"
                 );
             }
-            else if (value.Unit!.Symbol == "%" && value.Number > (value.Name == "settling" ? 89 : 100))
+            else if (
+                value.Unit!.Symbol == "%"
+                && value.Number > (value.Name is "settling" or "interparticleVoids" ? 89 : 100)
+            )
             {
                 yield return new TextFault(
                     folder,

@@ -30,9 +30,11 @@ public sealed record Sealants
     /// <summary>Reckons what a design needs.</summary>
     public static Sealants Of(CheckedDesign design, BoxGeometry box)
     {
-        var foam = design.Catalog.Find("expanding-foam");
+        var foam = design.Find("background.material")?.Text("pouredFrom") is { } poured
+            ? design.Catalog.Find(poured)
+            : null;
         var silicone = design.Catalog.Find("silicone-neutral");
-        var volume = Foam(design, box);
+        var volume = foam is null ? null : Foam(box);
         var glue = Glue(design, box, silicone);
         var boxes = design.Count("boxes", "number of boxes", design.Design.Boxes);
         var used = new[] { glue.Si > 0 ? silicone : null, volume is null ? null : foam }
@@ -54,17 +56,10 @@ public sealed record Sealants
         };
     }
 
-    private static Figure? Foam(CheckedDesign design, BoxGeometry box)
-    {
-        if (box.BackgroundThickness is null || design.Entry("background.material").Key != "carved-foam")
-        {
-            return null;
-        }
-
-        return Figure
+    private static Figure Foam(BoxGeometry box) =>
+        Figure
             .NotNegative((box.GrossFloor - box.OpenFloor) * (box.InsideHeight - box.BackgroundFrom!))
             .As("foam to expand", Units.Liter);
-    }
 
     /// <summary>Spots that hold the barrier, and glue behind a panel background.</summary>
     private static Figure Glue(CheckedDesign design, BoxGeometry box, CatalogEntry? silicone)

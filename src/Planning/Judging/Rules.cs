@@ -29,8 +29,8 @@ public static class Rules
 
     /// <summary>
     /// Judges a design: stops first. A stop that rests on a recalled value or on common practice is lowered
-    /// to a
-    /// caution unless it protects an animal or a person.
+    /// to
+    /// a caution unless it protects an animal or a person.
     /// </summary>
     public static ImmutableArray<Finding> Judge(DesignNumbers numbers) =>
         [.. All.SelectMany(rule => rule(numbers)).Select(Held).OrderByDescending(f => f.Severity)];

@@ -43,7 +43,8 @@ public sealed record FloatCheck(Figure LiftHeight, Figure SafetyWhenFull, Figure
                     drainage.Depth,
                     density,
                     load,
-                    voids
+                    voids,
+                    SizingPolicy.Water
                 )
                 .As("water height that lifts the floor", Units.Centimeter, Archimedes),
             Figure
@@ -55,7 +56,8 @@ public sealed record FloatCheck(Figure LiftHeight, Figure SafetyWhenFull, Figure
                     drainage.Depth,
                     density,
                     load,
-                    voids
+                    voids,
+                    SizingPolicy.Water
                 )
                 .As("weight over lift when full", Units.One, Archimedes),
             drainage.Depth,
@@ -79,7 +81,6 @@ public sealed record FloatCheck(Figure LiftHeight, Figure SafetyWhenFull, Figure
             "density of the moist soil",
             Units.KilogramPerCubicMeter
         );
-        var thinnest = Figure.Min(soil.FrontDepth, soil.BackDepth).As("thinnest soil", Units.Centimeter);
-        return (moist * thinnest).As("load on the aggregate", Units.KilogramPerSquareMeter);
+        return (moist * soil.Lowest).As("load on the aggregate", Units.KilogramPerSquareMeter);
     }
 }

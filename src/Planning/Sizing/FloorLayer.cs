@@ -53,6 +53,9 @@ public sealed record FloorLayer
     /// <summary>Depth at the back.</summary>
     public required Figure BackDepth { get; init; }
 
+    /// <summary>Smallest depth anywhere.</summary>
+    public required Figure Lowest { get; init; }
+
     /// <summary>Largest depth anywhere.</summary>
     public required Figure Highest { get; init; }
 

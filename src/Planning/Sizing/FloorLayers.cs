@@ -18,16 +18,18 @@ public static class FloorLayers
     /// <summary>The layers from the base up.</summary>
     public static ImmutableArray<FloorLayer> Of(CheckedDesign design, BoxGeometry box)
     {
-        var displaced = Displacement.Of(design, box);
+        var below = DrainageDepth(design);
+        var depths = design.Design.Floor.Soil is { } forms ? SoilDepths.Of(design, forms) : null;
+        var displaced = Displacement.Of(design, below, depths?.Mean);
         var layers = ImmutableArray.CreateBuilder<FloorLayer>();
-        if (design.Design.Floor.Drainage is { } drainage)
+        if (below is not null)
         {
-            layers.Add(Drainage(design, box, drainage, displaced));
+            layers.Add(Drainage(design, box, below, displaced));
         }
 
-        if (design.Design.Floor.Soil is { } soil)
+        if (depths is not null)
         {
-            layers.Add(Soil(design, box, soil, displaced, layers.FirstOrDefault()?.Depth));
+            layers.Add(Soil(design, box, depths, displaced, below));
         }
 
         if (design.Design.Floor.Moss is { } moss)
@@ -43,66 +45,56 @@ public static class FloorLayers
         return layers.ToImmutable();
     }
 
+    /// <summary>Depth of the aggregate, or height of a raised floor; null without either.</summary>
+    private static Figure? DrainageDepth(CheckedDesign design) =>
+        design.Design.Floor.Drainage switch
+        {
+            null => null,
+            { Raised: { } raised } => design.Figure(
+                "floor.drainage.raised",
+                "height of the raised floor",
+                raised,
+                Units.Centimeter
+            ),
+            { Depth: var depth } => design.Figure(
+                "floor.drainage.depth",
+                "drainage depth",
+                depth!.Value,
+                Units.Centimeter
+            ),
+        };
+
+    /// <summary>Aggregate, or the water space under a raised floor, which has no material.</summary>
     private static FloorLayer Drainage(
         CheckedDesign design,
         BoxGeometry box,
-        DrainageLayer drainage,
+        Figure depth,
         Displacement displaced
     )
     {
-        var raised = drainage.Raised is not null;
-        var depth = raised
-            ? design.Figure(
-                "floor.drainage.raised",
-                "height of the raised floor",
-                drainage.Raised!.Value,
-                Units.Centimeter
-            )
-            : design.Figure(
-                "floor.drainage.depth",
-                "drainage depth",
-                drainage.Depth!.Value,
-                Units.Centimeter
-            );
         var area = LayerArea(box, "drainage", null, depth);
         var finished = Figure
             .NotNegative(area * depth - displaced.FromDrainage)
             .As("drainage volume", Units.Liter);
         var material = design.Find("floor.drainage.material");
-        var layer = Flat(
-            "drainage",
-            depth,
-            area,
-            finished,
-            Loss(design, "floor.drainage.loss", drainage.Loss)
-        ) with
+        var loss = Loss(design, "floor.drainage.loss", design.Design.Floor.Drainage!.Loss);
+        var layer = Flat("drainage", depth, area, finished, loss) with { Material = material };
+        return layer with
         {
-            Material = material,
+            Mass = Dry(material, layer.Loose, "bulkDensity", "mass of aggregate"),
+            DryMass = Dry(material, finished, "bulkDensity", "dry mass of aggregate"),
         };
-        var mass = material?.Figure("bulkDensity") is { } density
-            ? (layer.Loose * density).As("mass of aggregate", Units.Kilogram)
-            : null;
-        return raised
-            ? layer with
-            {
-                Material = null,
-            }
-            : layer with
-            {
-                Mass = mass,
-                DryMass = Dry(material, finished, "bulkDensity", "dry mass of aggregate"),
-            };
     }
 
     private static FloorLayer Soil(
         CheckedDesign design,
         BoxGeometry box,
-        SoilLayer soil,
+        SoilDepths depths,
         Displacement displaced,
         Figure? below
     )
     {
-        var depths = SoilDepths.Of(design, soil);
+        var soil = design.Design.Floor.Soil!;
         var recipe = design.Entry("floor.soil.recipe");
         var area = LayerArea(box, "soil", below, depths.Mean);
         var finished = Figure
@@ -127,6 +119,7 @@ public static class FloorLayers
             FrontDepth = depths.Front,
             BackDepth = depths.Back,
             Highest = depths.Highest,
+            Lowest = depths.Lowest,
             Area = area,
             Finished = finished,
             Mixed = mixed,
@@ -206,6 +199,7 @@ public static class FloorLayers
             FrontDepth = depth,
             BackDepth = depth,
             Highest = depth,
+            Lowest = depth,
             Area = area,
             Finished = finished,
             Mixed = mixed,
@@ -228,8 +222,7 @@ public static class FloorLayers
             $"share of the {layer} depth that the background covers",
             share,
             Dimension.None,
-            from,
-            depth
+            below is null ? [from, depth] : [from, depth, below]
         );
         return (box.GrossFloor - (box.GrossFloor - box.OpenFloor) * height).As(
             $"area of the {layer}",

@@ -55,6 +55,13 @@ public static class GlassCheck
         "the upper end of wet vivarium mixes; soil behind glass is taken at its heaviest"
     );
 
+    private static readonly Figure RestCoefficient = Figure.Given(
+        "earth pressure at rest",
+        0.5,
+        Units.One,
+        new Citation("jaky-1944", "recalled: 1 − sin φ, about 0.5 for loose soil", Provenance.Recalled)
+    );
+
     /// <summary>Load on a lid besides its own weight.</summary>
     private static readonly Figure LidLoad = Figure.Choice(
         "load on the lid",
@@ -200,6 +207,12 @@ public static class GlassCheck
         return Figure.Min(top, box.InsideHeight).As("flooded to", Units.Centimeter);
     }
 
+    private static PressureKnot[] Soaked(PaneInputs inputs, Figure height)
+    {
+        var flooded = Math.Min(inputs.Flood.Si, height.Si);
+        return PlateLoad.Of(new WetSoil(flooded, flooded, inputs.Soil.Si, RestCoefficient.Si));
+    }
+
     private static PaneCheck Check(
         string name,
         Figure width,
@@ -213,8 +226,7 @@ public static class GlassCheck
             .As("least wall thickness", Units.Millimeter);
         var allowable = edge == PlateEdge.TopFree ? inputs.FreeEdge : inputs.Permanent;
         var pane = PlatePane.Glass(width.Si, height.Si, Math.Max(thickness.Si, 1e-4), edge);
-        var flooded = Math.Min(inputs.Flood.Si, height.Si);
-        var load = PlateLoad.Of(new WetSoil(flooded, flooded, inputs.Soil.Si));
+        var load = Soaked(inputs, height);
         var stress = LevyPlate.Solve(pane, load).LargestStressPascals;
         var depth = LevyPlate.LargestWaterDepth(pane, allowable.Si);
         var top = edge == PlateEdge.TopFree ? "upper edge free" : "upper edge held";
@@ -233,7 +245,8 @@ public static class GlassCheck
                     height,
                     thickness,
                     inputs.Flood,
-                    inputs.Soil
+                    inputs.Soil,
+                    RestCoefficient
                 )
                 .As($"stress in the {name} pane", Units.Megapascal, PlateTheory),
             Needed = Figure

@@ -27,35 +27,28 @@ public sealed record Headspace(Figure LayersHeight, Figure AirHeight, Figure Vol
         return new Headspace(
             stack,
             Figure.NotNegative(box.InsideHeight - stack).As("mean height of the air", Units.Centimeter),
-            Figure
-                .NotNegative(box.OpenFloor * box.InsideHeight - filled - pieces)
-                .As("volume of the air", Units.Liter)
+            Figure.NotNegative(Room(box) - filled - pieces).As("volume of the air", Units.Liter)
         );
     }
 
-    private static Figure Pieces(CheckedDesign design)
-    {
-        var volumes = new List<Figure>();
-        for (var i = 0; i < design.Design.Hardscape.Count; i++)
-        {
-            var piece = design.Design.Hardscape[i];
-            if (piece.Volume is { } v)
-            {
-                volumes.Add(design.Figure($"hardscape[{i}].volume", "outside volume", v, Units.Liter));
-            }
-            else if (design.Entry($"hardscape[{i}].material").Figure("envelopeDensity") is { } density)
-            {
-                volumes.Add(
-                    design.Figure(
-                        $"hardscape[{i}].mass",
-                        "mass of the piece",
-                        piece.Mass!.Value,
-                        Units.Kilogram
-                    ) / density
-                );
-            }
-        }
+    private static Figure Pieces(CheckedDesign design) =>
+        Figure
+            .Total(
+                [
+                    .. Enumerable
+                        .Range(0, design.Design.Hardscape.Count)
+                        .Select(i => HardscapeSize.Volume(design, i)),
+                ],
+                Units.Liter.Dimension
+            )
+            .As("volume of wood and stone", Units.Liter);
 
-        return Figure.Total(volumes, Units.Liter.Dimension).As("volume of wood and stone", Units.Liter);
+    /// <summary>Inside volume less the background, which may end above the base.</summary>
+    private static Figure Room(BoxGeometry box)
+    {
+        var open = box.OpenFloor * box.InsideHeight;
+        return box.BackgroundFrom is { Si: > 0 } from
+            ? open + (box.GrossFloor - box.OpenFloor) * Figure.Min(from, box.InsideHeight)
+            : open;
     }
 }

@@ -6,7 +6,7 @@ using Litterfall.Domain.Quantities;
 namespace Litterfall.Planning.Sizing;
 
 /// <summary>Depths of a level, wedge or stepped soil in meters.</summary>
-public sealed record SoilDepths(Figure Mean, Figure Front, Figure Back, Figure Highest)
+public sealed record SoilDepths(Figure Mean, Figure Front, Figure Back, Figure Highest, Figure Lowest)
 {
     /// <summary>Reads the three forms; a wedge is straight from front to back.</summary>
     public static SoilDepths Of(CheckedDesign design, SoilLayer soil)
@@ -38,7 +38,8 @@ public sealed record SoilDepths(Figure Mean, Figure Front, Figure Back, Figure H
             Figure.Total(means, Units.Meter.Dimension).As("mean soil depth", Units.Centimeter),
             front,
             back,
-            Figure.Max(front, back).As("largest soil depth", Units.Centimeter)
+            Figure.Max(front, back).As("largest soil depth", Units.Centimeter),
+            Figure.Min([.. fronts, .. backs]).As("thinnest soil", Units.Centimeter)
         );
     }
 
@@ -54,7 +55,7 @@ public sealed record SoilDepths(Figure Mean, Figure Front, Figure Back, Figure H
         if (depth is { } level)
         {
             var figure = design.Figure($"{path}.depth", name, level, Units.Centimeter);
-            return new SoilDepths(figure, figure, figure, figure);
+            return new SoilDepths(figure, figure, figure, figure, figure);
         }
 
         var low = design.Figure($"{path}.front", $"{name} at the front", front!.Value, Units.Centimeter);
@@ -63,7 +64,8 @@ public sealed record SoilDepths(Figure Mean, Figure Front, Figure Back, Figure H
             ((low + high) / Figure.Number(2)).As($"mean {name}", Units.Centimeter),
             low,
             high,
-            Figure.Max(low, high).As($"largest {name}", Units.Centimeter)
+            Figure.Max(low, high).As($"largest {name}", Units.Centimeter),
+            Figure.Min(low, high).As($"thinnest {name}", Units.Centimeter)
         );
     }
 }

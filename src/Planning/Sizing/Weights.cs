@@ -46,7 +46,9 @@ public sealed record Weights
             Add(dry, layer.DryMass, $"the {layer.Layer} (no density in the library)", missing);
         }
 
-        dry.AddRange(Hardscape(design));
+        dry.AddRange(
+            Enumerable.Range(0, design.Design.Hardscape.Count).Select(i => HardscapeSize.Mass(design, i))
+        );
         Add(
             dry,
             BackgroundMass(design, box),
@@ -194,34 +196,5 @@ public sealed record Weights
                 (box.GrossFloor - box.OpenFloor) * (box.InsideHeight - box.BackgroundFrom!) * density
             )
             .As("mass of the background", Units.Kilogram);
-    }
-
-    private static IEnumerable<Figure> Hardscape(CheckedDesign design)
-    {
-        for (var i = 0; i < design.Design.Hardscape.Count; i++)
-        {
-            var piece = design.Design.Hardscape[i];
-            var entry = design.Entry($"hardscape[{i}].material");
-            if (piece.Mass is { } mass)
-            {
-                yield return design.Figure(
-                    $"hardscape[{i}].mass",
-                    $"mass of {entry.Name} ({i + 1})",
-                    mass,
-                    Units.Kilogram
-                );
-            }
-            else if (entry.Figure("envelopeDensity") is { } density)
-            {
-                yield return (
-                    design.Figure(
-                        $"hardscape[{i}].volume",
-                        "outside volume",
-                        piece.Volume!.Value,
-                        Units.Liter
-                    ) * density
-                ).As($"mass of {entry.Name} ({i + 1})", Units.Kilogram);
-            }
-        }
     }
 }

@@ -2,6 +2,7 @@ using Litterfall.App;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Designs;
 using Litterfall.Planning;
+using Litterfall.Tests.Unit.House;
 using Xunit;
 
 namespace Litterfall.Tests.Unit.Fuzz;
@@ -66,14 +67,5 @@ public sealed class ReaderFuzzTests
         return text;
     }
 
-    private static string SampleFolder()
-    {
-        var folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder!.FullName, "Litterfall.slnx")))
-        {
-            folder = folder.Parent;
-        }
-
-        return Path.Combine(folder.FullName, "samples");
-    }
+    private static string SampleFolder() => SourceTree.Path("samples");
 }

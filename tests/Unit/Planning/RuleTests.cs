@@ -207,6 +207,21 @@ public sealed class RuleTests
     }
 
     [Fact]
+    public void TheThinnestStepDecidesWhetherTheFloorFloats()
+    {
+        // 11.5 kg/m² hold the layer down (above); a step of 1 cm carries far less, one of 7 cm far more.
+        const string floor =
+            "{ drainage: { material: expanded-clay-8-16, depth: 5 cm }, soil: { recipe: "
+            + "ready-rainforest, zones: [ { share: 90 %, depth: 9 cm }, { share: 10 %, depth: CM cm } ] } }";
+        Check(
+            "aggregate-floats",
+            Severity.Caution,
+            Posed.Run(Cube, floor.Replace("CM", "1", StringComparison.Ordinal)),
+            Posed.Run(Cube, floor.Replace("CM", "7", StringComparison.Ordinal))
+        );
+    }
+
+    [Fact]
     public void GoodsWetterThanTheMixMayBeAreCautioned()
     {
         // A typed squeeze is its own limit. The ready mix holds 0.36 L/L as sold and settles by 15 %: with a

@@ -172,6 +172,23 @@ public sealed class VolumeTests
     }
 
     [Fact]
+    public void ABackgroundThatEndsAboveTheBaseLeavesTheFloorBelowIt()
+    {
+        // Floor 50 × 40 cm, panel 4 cm thick at the back (2 dm²) from 5 cm up, walls 40 cm high. Drainage 5
+        // cm on
+        // the whole 20 dm²: 10 L. Soil 6 cm on 18 dm²: 10.8 L. Air: 80 L − 2 dm² × 3.5 dm − 20.8 = 52.2 L.
+        var result = Posed.Run(
+            "{ inside: { length: 50 cm, depth: 40 cm, height: 40 cm } }",
+            "{ drainage: { material: expanded-clay-8-16, depth: 5 cm }, soil: { recipe: "
+                + "ready-rainforest, depth: 6 cm } }",
+            "background: { material: cork-tile, thickness: 4 cm, from: 5 cm }"
+        );
+        Assert.Equal(10, result.Number("quantities[drainage].finishedLitres"), 1e-9);
+        Assert.Equal(10.8, result.Number("quantities[soil].finishedLitres"), 1e-9);
+        Assert.Equal(52.2, result.Number("geometry.headspaceLitres"), 1e-9);
+    }
+
+    [Fact]
     public void TheBandOfAMixFollowsSettlingAndYield()
     {
         // Floor 50 × 40 cm, 10 cm deep: 20 L. Settling 10 to 20 %, yield 80 to 92 % (bands of the library):
