@@ -87,6 +87,34 @@ public sealed record Design
     [Means("The animals the box is for.")]
     public Seq<Resident> Animals { get; init; } = [];
 
+    /// <summary>Animals a kit is rated for.</summary>
+    [Means("Animals the box is rated for, where it is sold without them; judged as if they lived in it.")]
+    public Seq<Resident> RatedFor { get; init; } = [];
+
+    /// <summary>Day the animals move in.</summary>
+    [Means("Day the animals move in, as 2026-09-25.")]
+    public DateOnly? AnimalsIn { get; init; }
+
+    /// <summary>Water cups for egg feeders.</summary>
+    [Means("Water cups or film canisters hung for egg-feeding frogs."), Whole(0, 1000)]
+    public int? WaterCups { get; init; }
+
+    /// <summary>Open water as a share of the floor.</summary>
+    [Means("Share of the floor that is open water.")]
+    public Typed<Share>? WaterArea { get; init; }
+
+    /// <summary>Holes for cables and hoses.</summary>
+    [Means("Holes for cables, hoses and tubes in walls, lid or barrier.")]
+    public Seq<Passage> Passages { get; init; } = [];
+
+    /// <summary>Heating.</summary>
+    [Means("A heat mat or cable under the floor, or none.")]
+    public Heating? Heating { get; init; }
+
+    /// <summary>Electrical protection.</summary>
+    [Means("How the electrical parts are protected.")]
+    public Electrics? Electrics { get; init; }
+
     /// <summary>Room.</summary>
     [Means("The room the box stands in.")]
     public Room? Room { get; init; }

@@ -76,6 +76,37 @@ public sealed record Box
     /// <summary>Free or held upper edges.</summary>
     [Means("free for a rimless box, held under a rim, bar or glued top.")]
     public TopEdge? TopEdge { get; init; }
+
+    /// <summary>Whether the panes are cut for this build.</summary>
+    [Means("cut when the panes of the box are ordered for this build; bought if left out.")]
+    public PaneSource Panes { get; init; } = PaneSource.Bought;
+
+    /// <summary>Doors.</summary>
+    [Means("The doors of a front opening.")]
+    public Doors? Doors { get; init; }
+}
+
+/// <summary>Where the panes of the box come from.</summary>
+public enum PaneSource
+{
+    /// <summary>The box is bought ready.</summary>
+    Bought,
+
+    /// <summary>Its panes are ordered from the glass shop.</summary>
+    Cut,
+}
+
+/// <summary>Doors of a front opening.</summary>
+[Means("Doors of a front opening.")]
+public sealed record Doors
+{
+    /// <summary>Number of panes.</summary>
+    [Means("How many door panes."), Whole(1, 8)]
+    public int Count { get; init; } = 2;
+
+    /// <summary>Widest gap.</summary>
+    [Means("Widest gap between the panes, or between pane and frame, when closed.")]
+    public Typed<Length>? Gap { get; init; }
 }
 
 /// <summary>Three edges, each measured up to three times; the smallest counts.</summary>
@@ -129,6 +160,23 @@ public sealed record Background
     /// <summary>Whether it stands on the base glass or on the floor layers.</summary>
     [Means("Lower edge above the base inside; 0 if left out.")]
     public Typed<Length>? From { get; init; }
+
+    /// <summary>How foam is poured.</summary>
+    [Means("How foam is poured, where it is poured here.")]
+    public Pour? Poured { get; init; }
+}
+
+/// <summary>Pouring of foam.</summary>
+[Means("Pouring of expanding foam.")]
+public sealed record Pour
+{
+    /// <summary>Thickness of one pour.</summary>
+    [Means("Thickness of one pour.")]
+    public Typed<Length>? Lift { get; init; }
+
+    /// <summary>Poured into a closed space.</summary>
+    [Means("true when it is poured into a closed space, such as between trapped wood and a pane.")]
+    public bool Enclosed { get; init; }
 }
 
 /// <summary>Lid of the top opening.</summary>
@@ -158,6 +206,14 @@ public sealed record Lid
     /// <summary>Width of a plastic strip for hoses and cables.</summary>
     [Means("Width of a lift-out strip at the back for hoses and cables.")]
     public Typed<Length>? Strip { get; init; }
+
+    /// <summary>The strip is taped or latched.</summary>
+    [Means("true when the strip is taped or latched.")]
+    public bool Latched { get; init; }
+
+    /// <summary>A bar under the lid.</summary>
+    [Means("true when a bar holds the lid under its middle.")]
+    public bool Braced { get; init; }
 }
 
 /// <summary>An opening for air.</summary>

@@ -106,6 +106,10 @@ public sealed record SoilLayer
     [Means("Steps from left to right, each over its share of the length.")]
     public Seq<SoilZone> Zones { get; init; } = [];
 
+    /// <summary>A retainer holds the slope.</summary>
+    [Means("true when a retainer of wood, stone or grid holds a steep slope.")]
+    public bool Retainer { get; init; }
+
     /// <summary>Settling.</summary>
     [Means("Share of depth lost as the fresh mix settles; the recipe's if left out.")]
     public Typed<Share>? Settling { get; init; }
@@ -181,9 +185,32 @@ public sealed record LeafLitter
     [Means("Share of the floor they cover; all of it if left out.")]
     public Typed<Share>? Cover { get; init; }
 
+    /// <summary>Preparation.</summary>
+    [Means("How the leaves were cleaned; the build sheet gives the step if left out.")]
+    public Preparation? Prepared { get; init; }
+
     /// <summary>Loss.</summary>
     [Means("Share lost in handling; nothing if left out.")]
     public Typed<Share>? Loss { get; init; }
+}
+
+/// <summary>How wood, stone or leaves were cleaned.</summary>
+public enum Preparation
+{
+    /// <summary>Not at all.</summary>
+    Raw,
+
+    /// <summary>Soaked or scrubbed only.</summary>
+    Soaked,
+
+    /// <summary>Boiled, or scalded.</summary>
+    Boiled,
+
+    /// <summary>Baked through.</summary>
+    Baked,
+
+    /// <summary>Steamed.</summary>
+    Steamed,
 }
 
 /// <summary>What a piece of hardscape stands on.</summary>
@@ -219,4 +246,16 @@ public sealed record HardscapePiece
     /// <summary>Seat.</summary>
     [Means("base when it stands on the base glass, soil when it is pressed into the soil.")]
     public Seat? Seat { get; init; }
+
+    /// <summary>Preparation.</summary>
+    [Means("How it was cleaned; the build sheet gives the step if left out.")]
+    public Preparation? Prepared { get; init; }
+
+    /// <summary>Place of its foot.</summary>
+    [Means("Where its middle stands, for the drawing.")]
+    public Place? At { get; init; }
+
+    /// <summary>Length.</summary>
+    [Means("Its longest extent, for the drawing.")]
+    public Typed<Length>? Length { get; init; }
 }

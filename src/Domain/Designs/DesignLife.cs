@@ -30,6 +30,16 @@ public sealed record Drain
     /// <summary>Diameter of the hole.</summary>
     [Means("Diameter of the hole to be drilled.")]
     public Typed<Length>? Diameter { get; init; }
+
+    /// <summary>Side of the hole.</summary>
+    [Means("The side it is drilled in; the back if left out.")]
+    public Side? Side { get; init; }
+
+    /// <summary>Distance of the middle of the hole along that side.</summary>
+    [Means(
+        "Distance of its middle from the left end of the front or back, or from the front end of a side wall."
+    )]
+    public Typed<Length>? Along { get; init; }
 }
 
 /// <summary>Misting.</summary>
@@ -129,6 +139,10 @@ public sealed record Planting
     /// <summary>Mounted above the ground.</summary>
     [Means("true when it is mounted on wood or background, not planted in soil.")]
     public bool Mounted { get; init; }
+
+    /// <summary>Time in plant quarantine.</summary>
+    [Means("How long it has been in plant quarantine before planting.")]
+    public Typed<Duration>? Quarantined { get; init; }
 }
 
 /// <summary>A crew animal.</summary>
@@ -144,6 +158,42 @@ public sealed record Inhabitant
     public required int Count { get; init; }
 }
 
+/// <summary>Where an animal comes from.</summary>
+public enum AnimalOrigin
+{
+    /// <summary>Captive bred.</summary>
+    CaptiveBred,
+
+    /// <summary>Farm bred.</summary>
+    FarmBred,
+
+    /// <summary>Wild caught.</summary>
+    WildCaught,
+}
+
+/// <summary>State of the papers of an animal.</summary>
+public enum PaperState
+{
+    /// <summary>Proof of legal origin is on file.</summary>
+    Held,
+
+    /// <summary>Proof of legal origin is missing.</summary>
+    Missing,
+}
+
+/// <summary>Result of a pathogen test.</summary>
+public enum TestResult
+{
+    /// <summary>Negative.</summary>
+    Clear,
+
+    /// <summary>Not back yet.</summary>
+    Pending,
+
+    /// <summary>Positive.</summary>
+    Positive,
+}
+
 /// <summary>An animal.</summary>
 [Means("An animal the box is for.")]
 public sealed record Resident
@@ -155,6 +205,34 @@ public sealed record Resident
     /// <summary>Count.</summary>
     [Means("How many per box."), Whole(0, 1000)]
     public required int Count { get; init; }
+
+    /// <summary>Males among them.</summary>
+    [Means("How many of them are males, where the sexes are known."), Whole(0, 1000)]
+    public int? Males { get; init; }
+
+    /// <summary>Females among them.</summary>
+    [Means("How many of them are females, where the sexes are known."), Whole(0, 1000)]
+    public int? Females { get; init; }
+
+    /// <summary>Locality or line.</summary>
+    [Means("Locality or breeding line.")]
+    public string? Line { get; init; }
+
+    /// <summary>Origin.</summary>
+    [Means("captive-bred, farm-bred or wild-caught.")]
+    public AnimalOrigin? Origin { get; init; }
+
+    /// <summary>Papers.</summary>
+    [Means("held when proof of legal origin is on file, missing when it is not.")]
+    public PaperState? Papers { get; init; }
+
+    /// <summary>Time in quarantine.</summary>
+    [Means("How long they have been in quarantine.")]
+    public Typed<Duration>? Quarantined { get; init; }
+
+    /// <summary>Swab for chytrid fungus and ranavirus.</summary>
+    [Means("Result of the swab for chytrid fungus and ranavirus.")]
+    public TestResult? Swab { get; init; }
 }
 
 /// <summary>What a wall of the box faces.</summary>
@@ -299,6 +377,23 @@ public sealed record Room
     /// <summary>What each pane faces.</summary>
     [Means("What each pane faces.")]
     public Faces? Faces { get; init; }
+
+    /// <summary>Who else can reach the box.</summary>
+    [Means("Who else can reach the box: adults, children, pets.")]
+    public Seq<Visitor> Visitors { get; init; } = [];
+}
+
+/// <summary>Who can reach the box besides its keeper.</summary>
+public enum Visitor
+{
+    /// <summary>Grown people.</summary>
+    Adults,
+
+    /// <summary>Children.</summary>
+    Children,
+
+    /// <summary>Pets.</summary>
+    Pets,
 }
 
 /// <summary>The headspace held constant.</summary>

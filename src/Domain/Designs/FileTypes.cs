@@ -24,6 +24,7 @@ internal static class FileTypes
             Quantity<Power>(),
             Quantity<LuminousFlux>(),
             Quantity<AirChangeRate>(),
+            Quantity<ElectricCurrent>(),
         }.ToFrozenDictionary(pair => pair.Type, pair => (pair.Kind, pair.Read));
 
     public static bool IsRecord(Type type) =>

@@ -1,13 +1,14 @@
 namespace Litterfall.Domain.Quantities;
 
-/// <summary>Exponents of meter, kilogram, second, kelvin, lumen and money in a quantity.</summary>
+/// <summary>Exponents of meter, kilogram, second, kelvin, lumen, money and ampere.</summary>
 public readonly record struct Dimension(
     sbyte Length,
     sbyte Mass,
     sbyte Time,
     sbyte Temperature,
     sbyte Light,
-    sbyte Money
+    sbyte Money,
+    sbyte Current = 0
 )
 {
     /// <summary>A pure number.</summary>
@@ -21,7 +22,8 @@ public readonly record struct Dimension(
             (sbyte)(a.Time + b.Time),
             (sbyte)(a.Temperature + b.Temperature),
             (sbyte)(a.Light + b.Light),
-            (sbyte)(a.Money + b.Money)
+            (sbyte)(a.Money + b.Money),
+            (sbyte)(a.Current + b.Current)
         );
 
     /// <summary>Dimension of a quotient.</summary>
@@ -32,6 +34,7 @@ public readonly record struct Dimension(
             (sbyte)(a.Time - b.Time),
             (sbyte)(a.Temperature - b.Temperature),
             (sbyte)(a.Light - b.Light),
-            (sbyte)(a.Money - b.Money)
+            (sbyte)(a.Money - b.Money),
+            (sbyte)(a.Current - b.Current)
         );
 }

@@ -170,6 +170,19 @@ public readonly record struct AirChangeRate(double PerSecond) : IQuantity<AirCha
     public double Si => PerSecond;
 }
 
+/// <summary>Electric current in amperes.</summary>
+public readonly record struct ElectricCurrent(double Amperes) : IQuantity<ElectricCurrent>
+{
+    /// <inheritdoc/>
+    public static QuantityKind Kind => QuantityKinds.ElectricCurrent;
+
+    /// <inheritdoc/>
+    public static ElectricCurrent FromSi(double si) => new(si);
+
+    /// <inheritdoc/>
+    public double Si => Amperes;
+}
+
 /// <summary>A quantity together with the text a person typed for it, e.g. "17 3/4 in".</summary>
 public readonly record struct Typed<T>(T Value, string Text)
     where T : struct, IQuantity<T>

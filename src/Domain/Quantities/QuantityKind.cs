@@ -250,6 +250,15 @@ public static class QuantityKinds
         Words = Sorted(("/h", 1 / 3600.0), ("per hour", 1 / 3600.0)),
     };
 
+    /// <summary>Electric currents.</summary>
+    public static readonly QuantityKind ElectricCurrent = new()
+    {
+        Name = "an electric current",
+        Expected = "a current with its unit, such as 30 mA",
+        Maximum = 100,
+        Words = Sorted(("mA", 1e-3), ("A", 1)),
+    };
+
     private static ImmutableArray<UnitWord> Sorted(params ReadOnlySpan<(string Word, double Factor)> words)
     {
         var list = new List<UnitWord>(words.Length);

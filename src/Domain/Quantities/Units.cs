@@ -108,6 +108,27 @@ public static class Units
     /// <summary>Meter per second squared.</summary>
     public static readonly Unit MeterPerSecondSquared = new("m/s2", 1, new(1, 0, -2, 0, 0, 0));
 
+    /// <summary>Milliampere.</summary>
+    public static readonly Unit Milliampere = new("mA", 1e-3, new(0, 0, 0, 0, 0, 0, 1));
+
+    /// <summary>Watt.</summary>
+    public static readonly Unit Watt = new("W", 1, PowerDimension);
+
+    /// <summary>Watt per square meter.</summary>
+    public static readonly Unit WattPerSquareMeter = new("W/m2", 1, PowerDimension / L2);
+
+    /// <summary>Hour.</summary>
+    public static readonly Unit Hour = new("h", 3600, T);
+
+    /// <summary>Minute.</summary>
+    public static readonly Unit Minute = new("min", 60, T);
+
+    /// <summary>Angle in degrees.</summary>
+    public static readonly Unit Degree = new("°", Math.PI / 180, Dimension.None);
+
+    /// <summary>Number per square meter.</summary>
+    public static readonly Unit PerSquareMeter = new("1/m2", 1, Dimension.None / L2);
+
     private static readonly FrozenDictionary<string, Unit> BySymbol = new Unit[]
     {
         One,
@@ -139,6 +160,13 @@ public static class Units
         MilliliterPerLiter,
         MilligramPerLiter,
         MeterPerSecondSquared,
+        Milliampere,
+        Watt,
+        WattPerSquareMeter,
+        Hour,
+        Minute,
+        Degree,
+        PerSquareMeter,
         new("mm2", 1e-6, L2),
         new("m3", 1, L3),
         new("cu ft", 1728 * CubicInch, L3),
@@ -149,16 +177,12 @@ public static class Units
         new("g/L", 1, M / L3),
         new("g/m2", 1e-3, M / L2),
         new("1/cm", 100, Dimension.None / L1),
-        new("1/m2", 1, Dimension.None / L2),
         new("cm/h", 0.01 / 3600, L1 / T),
-        new("min", 60, T),
-        new("h", 3600, T),
         new("week", 7 * 86400, T),
         new("month", 30.4375 * 86400, T),
         new("year", 365.25 * 86400, T),
         new("1/d", 1 / 86400.0, Dimension.None / T),
         new("1/y", 1 / (365.25 * 86400), Dimension.None / T),
-        new("W", 1, PowerDimension),
         new("lm", 1, Lm),
         new("lm/W", 1, Lm / PowerDimension),
         new("umol/m2/s", 1e-6, Dimension.None / (L2 * T)),

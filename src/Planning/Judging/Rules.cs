@@ -10,21 +10,22 @@ namespace Litterfall.Planning.Judging;
 /// <summary>All rules, by name, in the order they are shown.</summary>
 public static class Rules
 {
-    private static readonly ImmutableArray<Func<DesignNumbers, IEnumerable<Finding>>> All =
+    /// <summary>The rules.</summary>
+    public static readonly ImmutableArray<Rule> All =
     [
-        NothingLeftInside.Judge,
-        LayersTooHigh.Judge,
-        SoilAboveSill.Judge,
-        NominalSize.Judge,
-        BarrierTooSmall.Judge,
-        LidFit.Judge,
-        GlassTooThin.Judge,
-        GlassNotForWater.Judge,
-        GlassBelowTable.Judge,
-        ShelfOverloaded.Judge,
-        FloatingAggregate.Judge,
-        MixTooWet.Judge,
-        PriceMissing.Judge,
+        NothingLeftInside.Rule,
+        LayersTooHigh.Rule,
+        SoilAboveSill.Rule,
+        NominalSize.Rule,
+        BarrierTooSmall.Rule,
+        LidFit.Rule,
+        GlassTooThin.Rule,
+        GlassNotForWater.Rule,
+        GlassBelowTable.Rule,
+        ShelfOverloaded.Rule,
+        FloatingAggregate.Rule,
+        MixTooWet.Rule,
+        PriceMissing.Rule,
     ];
 
     /// <summary>
@@ -33,7 +34,7 @@ public static class Rules
     /// a caution unless it protects an animal or a person.
     /// </summary>
     public static ImmutableArray<Finding> Judge(DesignNumbers numbers) =>
-        [.. All.SelectMany(rule => rule(numbers)).Select(Held).OrderByDescending(f => f.Severity)];
+        [.. All.SelectMany(rule => rule.Judge(numbers)).Select(Held).OrderByDescending(f => f.Severity)];
 
     private static Finding Held(Finding finding) =>
         finding is { Severity: Severity.Stop, Protects: Protects.Build } && finding.Provenance.IsWeak()

@@ -10,6 +10,13 @@ namespace Litterfall.Planning.Judging.Box;
 /// <summary>An inset pane that may not go in once both tolerances go the wrong way.</summary>
 internal static class LidFit
 {
+    public static readonly Rule Rule = new(
+        "lid-may-not-fit",
+        Protects.Build,
+        "with the shop's tolerance less than 0.5 mm of play is left around an inset pane",
+        Judge
+    );
+
     private static readonly Figure ShopTolerance = Figure.Given(
         "cutting tolerance of an ordinary shop",
         0.0015,
@@ -31,7 +38,7 @@ internal static class LidFit
         "a pane must go in without force"
     );
 
-    public static IEnumerable<Finding> Judge(DesignNumbers n)
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         if (
             n.Design.Design.Lid is not { Overlap: null } lid
@@ -50,23 +57,18 @@ internal static class LidFit
         );
         if (play.Si < LeastPlay.Si - 1e-9)
         {
-            yield return new Finding(
-                "lid-may-not-fit",
+            yield return Rule.Found(
                 Severity.Caution,
-                Protects.Build,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"With {gap.Value:0.#} mm on each side the lid may not go in: at worst "
                         + $"{play.Value:0.#} mm of play are left, and glass cannot be recut by less than "
                         + $"about half its thickness."
                 ),
-                play,
-                LeastPlay,
-                "Give 2 mm on each side, or let the lid lie on the rim (overlap)."
-            )
-            {
-                Where = "lid.gap",
-            };
+                (play, LeastPlay),
+                "Give 2 mm on each side, or let the lid lie on the rim (overlap).",
+                "lid.gap"
+            );
         }
     }
 }

@@ -11,6 +11,13 @@ namespace Litterfall.Planning.Judging.Box;
 /// <summary>A size typed in inches that is also the name of a metric box, or the other way round.</summary>
 internal static class NominalSize
 {
+    public static readonly Rule Rule = new(
+        "nominal-size",
+        Protects.Build,
+        "an edge typed in whole inches is also the name of a metric box, and was not measured",
+        Judge
+    );
+
     private static readonly (int Inches, int Centimeters)[] Names =
     [
         (12, 30),
@@ -20,11 +27,11 @@ internal static class NominalSize
         (48, 120),
     ];
 
-    private static readonly Citation Rule = Citation.Habit(
+    private static readonly Citation Habit = Citation.Habit(
         "boxes come in 30, 45, 60, 90, 120 cm and in 12, 18, 24, 36, 48 in, which are not equal"
     );
 
-    public static IEnumerable<Finding> Judge(DesignNumbers n)
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         if (n.Design.Design.Box.Outside is not { } edges)
         {
@@ -47,7 +54,7 @@ internal static class NominalSize
             typed[0],
             Units.Millimeter
         );
-        var other = Figure.Given("the size of the same name", trap!.Value.Other, Units.Millimeter, Rule);
+        var other = Figure.Given("the size of the same name", trap!.Value.Other, Units.Millimeter, Habit);
         var pairs = traps
             .Select(t =>
                 string.Create(
@@ -57,19 +64,14 @@ internal static class NominalSize
                 )
             )
             .Distinct();
-        yield return new Finding(
-            "nominal-size",
+        yield return Rule.Found(
             Severity.Note,
-            Protects.Build,
             $"The {Listed([.. traps.Select(t => t.Edge)])} may be a name, not a measure: "
                 + $"{string.Join("; ", pairs)}.",
-            figure,
-            other,
-            "Measure each edge three times with a tape and enter all three."
-        )
-        {
-            Where = "box.outside",
-        };
+            (figure, other),
+            "Measure each edge three times with a tape and enter all three.",
+            "box.outside"
+        );
     }
 
     private static string Listed(string[] words) =>

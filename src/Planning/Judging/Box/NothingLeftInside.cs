@@ -7,6 +7,13 @@ namespace Litterfall.Planning.Judging.Box;
 /// <summary>Glass or background leaves no room inside.</summary>
 internal static class NothingLeftInside
 {
+    public static readonly Rule Rule = new(
+        "nothing-left-inside",
+        Protects.Build,
+        "glass and background leave no room",
+        Judge
+    );
+
     private static readonly Figure Nothing = Figure.Choice(
         "room that must be left",
         0,
@@ -14,7 +21,7 @@ internal static class NothingLeftInside
         "a box has an inside"
     );
 
-    public static IEnumerable<Finding> Judge(DesignNumbers n)
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         if (n.Box.IsBuildable)
         {
@@ -24,17 +31,12 @@ internal static class NothingLeftInside
         var smallest = Figure
             .Min(n.Box.OpenLength, n.Box.OpenDepth, n.Box.InsideHeight)
             .As("smallest inside edge", Units.Millimeter);
-        yield return new Finding(
-            "nothing-left-inside",
+        yield return Rule.Found(
             Severity.Stop,
-            Protects.Build,
             "Glass and background leave no room inside this box.",
-            smallest,
-            Nothing,
-            "Enter the real outside size and the real thickness of glass and background."
-        )
-        {
-            Where = "box",
-        };
+            (smallest, Nothing),
+            "Enter the real outside size and the real thickness of glass and background.",
+            "box"
+        );
     }
 }

@@ -10,6 +10,13 @@ namespace Litterfall.Planning.Judging.Floor;
 /// <summary>A piece of mesh on hand that leaves a gap at an edge: frogs have died under barriers.</summary>
 internal static class BarrierTooSmall
 {
+    public static readonly Rule Rule = new(
+        "barrier-gap",
+        Protects.Animal,
+        "a piece of mesh on hand leaves more than 2 mm at an edge (common practice; frogs have died under barriers)",
+        Judge
+    );
+
     private static readonly Figure LargestGap = Figure.Given(
         "largest gap at an edge",
         0.002,
@@ -19,7 +26,7 @@ internal static class BarrierTooSmall
         )
     );
 
-    public static IEnumerable<Finding> Judge(DesignNumbers n)
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         if (n.Design.Design.Floor.Barrier?.OnHand is not { } piece)
         {
@@ -51,25 +58,20 @@ internal static class BarrierTooSmall
         var gap = Figure.NotNegative(inside - piece).As($"gap along the {name}", Units.Millimeter);
         if (gap.Si > LargestGap.Si + 1e-9)
         {
-            yield return new Finding(
-                "barrier-gap",
+            yield return Rule.Found(
                 Severity.Stop,
-                Protects.Animal,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The piece on hand is {gap.Value:0.#} mm short in {name}: a gap over 2 mm lets "
                         + $"froglets and crew under the barrier."
                 ),
-                gap,
-                LargestGap,
+                (gap, LargestGap),
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Cut a new piece: {inside.Value - 1:0} mm in {name} flat, or more with an upturn."
-                )
-            )
-            {
-                Where = "floor.barrier.onHand",
-            };
+                ),
+                "floor.barrier.onHand"
+            );
         }
     }
 }

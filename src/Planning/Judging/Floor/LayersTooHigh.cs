@@ -8,7 +8,14 @@ namespace Litterfall.Planning.Judging.Floor;
 /// <summary>The layers are higher than the box.</summary>
 internal static class LayersTooHigh
 {
-    public static IEnumerable<Finding> Judge(DesignNumbers n)
+    public static readonly Rule Rule = new(
+        "layers-higher-than-box",
+        Protects.Build,
+        "the highest stack of layers reaches the inside height",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         var stack = Figure
             .Total([.. n.Layers.Select(l => l.Highest)], Units.Meter.Dimension)
@@ -18,21 +25,16 @@ internal static class LayersTooHigh
             yield break;
         }
 
-        yield return new Finding(
-            "layers-higher-than-box",
+        yield return Rule.Found(
             Severity.Stop,
-            Protects.Build,
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"The layers stand {stack.Value:0.#} cm high, the box is "
                     + $"{n.Box.InsideHeight.Value / 10:0.#} cm high inside."
             ),
-            stack,
-            n.Box.InsideHeight,
-            "Make the layers thinner or the box higher."
-        )
-        {
-            Where = "floor",
-        };
+            (stack, n.Box.InsideHeight),
+            "Make the layers thinner or the box higher.",
+            "floor"
+        );
     }
 }

@@ -7,7 +7,14 @@ namespace Litterfall.Planning.Judging.Floor;
 /// <summary>The components bring more water than the mix should hold.</summary>
 internal static class MixTooWet
 {
-    public static IEnumerable<Finding> Judge(DesignNumbers n)
+    public static readonly Rule Rule = new(
+        "mix-too-wet",
+        Protects.Build,
+        "the goods as sold hold more water than the fresh mix may have at the wet end of squeeze wetness",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         var soil = n.Layers.FirstOrDefault(l => l.Layer == "soil");
         if (soil is not { MostWater: { Si: > 0 } most, WaterBrought: { } brought } || brought.Si <= most.Si)
@@ -15,17 +22,12 @@ internal static class MixTooWet
             yield break;
         }
 
-        yield return new Finding(
-            "mix-too-wet",
+        yield return Rule.Found(
             Severity.Caution,
-            Protects.Build,
             "The goods as sold hold more water than the mix may have even at the wet end of squeeze wetness.",
-            brought,
-            most,
-            "Dry the wettest component or take another lot."
-        )
-        {
-            Where = "floor.soil",
-        };
+            (brought, most),
+            "Dry the wettest component or take another lot.",
+            "floor.soil"
+        );
     }
 }

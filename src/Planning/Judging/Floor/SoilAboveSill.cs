@@ -9,7 +9,14 @@ namespace Litterfall.Planning.Judging.Floor;
 /// <summary>Soil at the front stands above the sill of the doors and falls out.</summary>
 internal static class SoilAboveSill
 {
-    public static IEnumerable<Finding> Judge(DesignNumbers n)
+    public static readonly Rule Rule = new(
+        "soil-above-sill",
+        Protects.Build,
+        "drainage and soil at the front stand above the sill of the doors",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         if (n.Design.Design.Box is not { Opening: Opening.Front, Sill: { } typed })
         {
@@ -28,25 +35,20 @@ internal static class SoilAboveSill
             yield break;
         }
 
-        yield return new Finding(
-            "soil-above-sill",
+        yield return Rule.Found(
             Severity.Stop,
-            Protects.Build,
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"At the front, drainage and soil stand {front.Value:0.#} cm high, above the sill of "
                     + $"{sill.Value:0.#} cm: soil and crew fall out when the doors open."
             ),
-            front,
-            sill,
+            (front, sill),
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"Lower the layers at the front by {(front.Si - sill.Si) * 100:0.#} cm, or slope the "
                     + $"soil up to the back."
-            )
-        )
-        {
-            Where = "floor.soil",
-        };
+            ),
+            "floor.soil"
+        );
     }
 }

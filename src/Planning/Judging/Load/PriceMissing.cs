@@ -5,7 +5,14 @@ namespace Litterfall.Planning.Judging.Load;
 /// <summary>A workshop folder is named, but a material that is bought has no price in it.</summary>
 internal static class PriceMissing
 {
-    public static IEnumerable<Finding> Judge(DesignNumbers n)
+    public static readonly Rule Rule = new(
+        "price-missing",
+        Protects.Build,
+        "a workshop folder is named but lacks a price",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         var missing = n
             .Packs.Where(p => p.Cost is null || p.UsedValue is null)
@@ -13,19 +20,14 @@ internal static class PriceMissing
             .ToArray();
         if (n.Design.Catalog.Workshop is not null && missing.Length > 0)
         {
-            yield return new Finding(
-                "price-missing",
+            yield return Rule.Found(
                 Severity.Note,
-                Protects.Build,
                 $"The workshop folder has no price for {string.Join(", ", missing)}, so there is no "
                     + $"cost of goods.",
-                null,
-                null,
-                "Add the packs to prices.json."
-            )
-            {
-                Where = "workshop",
-            };
+                (null, null),
+                "Add the packs to prices.json.",
+                "workshop"
+            );
         }
     }
 }
