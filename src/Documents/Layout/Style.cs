@@ -1,0 +1,41 @@
+using Litterfall.Documents.Drawings;
+
+namespace Litterfall.Documents.Layout;
+
+/// <summary>How close a page is set: the size of its text and the air around it.</summary>
+/// <param name="Points">Size of running text in points, never under 9 on paper.</param>
+/// <param name="Air">Factor on every gap.</param>
+public sealed record Style(double Points, double Air)
+{
+    /// <summary>From roomy to tight; a page takes the first that fits on one side.</summary>
+    public static readonly IReadOnlyList<Style> RoomyToTight =
+    [
+        new(10.5, 1),
+        new(10, 0.9),
+        new(9.5, 0.75),
+        new(9, 0.6),
+        new(9, 0.35),
+    ];
+
+    /// <summary>Distance of two baselines in millimeters.</summary>
+    public double Line => Points * Lettering.Point * (1.16 + 0.12 * Air);
+
+    /// <summary>A gap in millimeters.</summary>
+    public double Gap(double millimeters) => millimeters * Air;
+}
+
+/// <summary>A rectangle that takes blocks, in millimeters.</summary>
+public readonly record struct Room(double X, double Y, double Width, double Height);
+
+/// <summary>The sheets people have.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Width">Width in millimeters.</param>
+/// <param name="Height">Height in millimeters.</param>
+public sealed record PaperSize(string Name, double Width, double Height)
+{
+    /// <summary>ISO 216 A4.</summary>
+    public static readonly PaperSize A4 = new("A4", 210, 297);
+
+    /// <summary>ANSI letter, 8.5 × 11 in.</summary>
+    public static readonly PaperSize Letter = new("Letter", 215.9, 279.4);
+}

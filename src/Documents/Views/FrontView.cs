@@ -1,0 +1,246 @@
+using System.Collections.Immutable;
+using Litterfall.Documents.Drawings;
+using Litterfall.Domain.Designs;
+
+namespace Litterfall.Documents.Views;
+
+/// <summary>The box from the front, to scale: layers at the front pane, sill, doors, vents, lamps.</summary>
+public sealed class FrontView
+{
+    private const double Left = 24;
+    private const double Right = 12;
+    private const double Above = 12;
+    private const double Below = 12;
+    private readonly Sketch sketch = new();
+    private readonly Scene scene;
+    private readonly double scale;
+    private readonly double wall;
+    private readonly double baseGlass;
+    private readonly double lampRoom;
+
+    private FrontView(Scene scene, double scale)
+    {
+        this.scene = scene;
+        this.scale = scale;
+        wall = scene.Numbers.Box.Walls?.Si ?? 0.004;
+        baseGlass = scene.Numbers.Box.Base?.Si ?? 0.004;
+        lampRoom = LampRoom(scene);
+    }
+
+    private Terrain Terrain => scene.Terrain;
+
+    private double Length => Terrain.Length;
+
+    /// <summary>The front at the largest usual scale that fits a room on paper.</summary>
+    internal static Drawing Draw(Scene scene, (double Width, double Height) room)
+    {
+        var fitting = Math.Min(
+            ViewScale.Fitting(scene.Terrain.Length + 0.02, room.Width - Left - Right),
+            ViewScale.Fitting(scene.Terrain.Height + 0.02 + LampRoom(scene), room.Height - Above - Below)
+        );
+        return new FrontView(scene, fitting).Draw();
+    }
+
+    private static double LampRoom(Scene scene) =>
+        scene.Design.Lamps.Count > 0
+            ? 0.045 + Math.Min(0.3, scene.Design.Lamps.Max(l => l.Above?.Si ?? 0.03))
+            : 0.012;
+
+    private Spot At(double x, double z) =>
+        new(Left + (x + wall) * scale * 1000, Above + (lampRoom + Terrain.Height - z) * scale * 1000);
+
+    private ImmutableArray<Spot> Box(double x1, double z1, double x2, double z2) =>
+        [At(x1, z1), At(x2, z1), At(x2, z2), At(x1, z2)];
+
+    private Drawing Draw()
+    {
+        Layers();
+        foreach (var plant in scene.Plants.OrderByDescending(p => p.Y))
+        {
+            sketch.Key = plant.Key;
+            var foot = At(plant.X, plant.Z);
+            Symbols.Side(sketch, plant.Form, foot, plant.Size * scale * 1000);
+            Symbols.Balloon(sketch, foot.Moved(0, -1), plant.Number);
+        }
+
+        sketch.Key = "box.glass";
+        sketch.Area(Box(-wall, -baseGlass, Length + wall, Terrain.Height), new Pen(Tone.Ink, 0.4));
+        sketch.Area(Box(0, 0, Length, Terrain.Height), Pen.Thin);
+        Doors();
+        Fittings();
+        Figures();
+        return sketch.Done(
+            Left + Right + (Length + 2 * wall) * scale * 1000,
+            Above + (lampRoom + Terrain.Height + baseGlass) * scale * 1000 + Below,
+            scale
+        );
+    }
+
+    private void Layers()
+    {
+        var steps = Terrain.Steps().ToList();
+        if (Terrain.Drainage > 0)
+        {
+            sketch.Key = "floor.drainage.depth";
+            var band = Box(Terrain.Left, 0, Terrain.Right, Terrain.Drainage);
+            var layer = scene.Numbers.Layers.First(l => l.Layer == "drainage");
+            if (layer.Material is not null)
+            {
+                Hatching.Fill(sketch, band, Hatching.Of(layer), 2.4);
+            }
+
+            sketch.Area(band, Pen.Thin);
+        }
+
+        for (var i = 0; i + 1 < steps.Count; i++)
+        {
+            var middle = (steps[i] + steps[i + 1]) / 2;
+            var soil = Terrain.Soil(middle, Terrain.Front);
+            sketch.Key = "floor.soil.front";
+            var band = Box(steps[i], Terrain.Drainage, steps[i + 1], Terrain.Drainage + soil);
+            if (soil > 0 && scene.Numbers.Layers.FirstOrDefault(l => l.Layer == "soil") is { } layer)
+            {
+                Hatching.Fill(sketch, band, Hatching.Of(layer), 2.4);
+                sketch.Area(band, new Pen(Tone.Earth, 0.3));
+            }
+
+            sketch.Key = "floor.soil.back";
+            var back = Terrain.Ground(middle, Terrain.Back);
+            sketch.Line(At(steps[i], back), At(steps[i + 1], back), new Pen(Tone.Earth, 0.2, 1.4));
+        }
+    }
+
+    private void Doors()
+    {
+        if (scene.Design.Box.Opening != Opening.Front)
+        {
+            return;
+        }
+
+        sketch.Key = "box.sill";
+        var sill = scene.Design.Box.Sill?.Si ?? 0;
+        sketch.Line(At(0, sill), At(Length, sill), new Pen(Tone.Ink, 0.35));
+        sketch.Key = "box.doors";
+        var count = Math.Clamp(scene.Design.Box.Doors?.Count ?? 2, 1, 8);
+        for (var i = 1; i < count; i++)
+        {
+            sketch.Line(At(Length * i / count, sill), At(Length * i / count, Terrain.Height), Pen.Thin);
+        }
+    }
+
+    private void Fittings()
+    {
+        foreach (var vent in scene.Vents.Where(v => v.Side is Side.Front or Side.Back or Side.Top))
+        {
+            sketch.Key = vent.Key;
+            var half = vent.Length / 2;
+            if (vent.Side == Side.Top)
+            {
+                sketch.Line(
+                    At(vent.Middle - half, Terrain.Height).Moved(0, -0.6),
+                    At(vent.Middle + half, Terrain.Height).Moved(0, -0.6),
+                    new Pen(Tone.Note, 0.9, 0.7)
+                );
+            }
+            else
+            {
+                sketch.Area(
+                    Box(
+                        vent.Middle - half,
+                        vent.Height - vent.Width / 2,
+                        vent.Middle + half,
+                        vent.Height + vent.Width / 2
+                    ),
+                    new Pen(Tone.Note, 0.35, vent.Side == Side.Back ? 1 : 0)
+                );
+            }
+        }
+
+        if (scene.Drain is { Kind: DrainKind.Bulkhead } drain && drain.Side is Side.Front or Side.Back)
+        {
+            sketch.Key = "drain.height";
+            sketch.Rings(
+                [
+                    new Ring(
+                        At(scene.Drain.Along, scene.Drain.Height),
+                        Math.Max(0.9, scene.Drain.Diameter / 2 * scale * 1000)
+                    ),
+                ],
+                new Pen(Tone.Water, 0.35)
+            );
+        }
+
+        for (var i = 0; i < Math.Min(scene.Design.Lamps.Count, 4); i++)
+        {
+            sketch.Key = $"lamps[{i}].above";
+            var low = Terrain.Height + Math.Min(0.3, scene.Design.Lamps[i].Above?.Si ?? 0.03) + 0.004;
+            sketch.Area(Box(Length * 0.06, low, Length * 0.94, low + 0.022), Pen.Thin, Tone.Field);
+        }
+
+        sketch.Key = "";
+    }
+
+    private void Figures()
+    {
+        var box = scene.Numbers.Box;
+        var imperial = Planning.Costing.Imperial.IsUsed(scene.Design);
+        var outside = box.OutsideLength is not null && box.OutsideHeight is not null;
+        var edge = outside ? wall : 0;
+        var frame = outside ? "outside" : "inside";
+        Dimensions.Across(
+            sketch,
+            At(-edge, -baseGlass),
+            At(Length + edge, -baseGlass),
+            6.5,
+            (
+                Lengths.Edge((outside ? box.OutsideLength! : box.InsideLength).Si, imperial),
+                $"box.{frame}.length"
+            )
+        );
+        Dimensions.Upward(
+            sketch,
+            At(Length + wall, outside ? -baseGlass : 0),
+            At(Length + wall, Terrain.Height),
+            7,
+            (
+                Lengths.Edge((outside ? box.OutsideHeight! : box.InsideHeight).Si, imperial),
+                $"box.{frame}.height"
+            )
+        );
+        Dimensions.Beside(sketch, Heights(), Left - 3, Align.End, (Above + 3, At(0, -baseGlass).Y + 4));
+    }
+
+    /// <summary>Heights over the inside base at the front.</summary>
+    private IEnumerable<Callout> Heights()
+    {
+        var at = Length * 0.02;
+        if (Terrain.Drainage > 0)
+        {
+            yield return new(
+                At(at, Terrain.Drainage),
+                Lengths.Depth(Terrain.Drainage, false),
+                "floor.drainage.depth"
+            );
+        }
+
+        if (scene.Design.Floor.Soil is not null)
+        {
+            var top = Terrain.Ground(Terrain.Left + 1e-4, Terrain.Front);
+            yield return new(At(at, top), Lengths.Depth(top, false), "floor.soil.front");
+        }
+
+        if (scene.Design.Box is { Opening: Opening.Front, Sill: { } sill })
+        {
+            yield return new(At(0, sill.Si), $"sill {Lengths.Depth(sill.Si, false)}", "box.sill");
+        }
+
+        foreach (var vent in scene.Vents.Where(v => v.Side is Side.Front or Side.Back))
+        {
+            yield return new(
+                At(vent.Middle - vent.Length / 2, vent.Height),
+                $"vent {Lengths.Depth(vent.Height, false)}",
+                vent.Key + ".height"
+            );
+        }
+    }
+}

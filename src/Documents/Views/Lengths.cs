@@ -1,0 +1,42 @@
+using System.Globalization;
+
+namespace Litterfall.Documents.Views;
+
+/// <summary>Lengths as a maker writes them: metric, or inches to a sixteenth with the metric beside.</summary>
+public static class Lengths
+{
+    private const double Inch = 0.0254;
+
+    /// <summary>Whole millimeters, or inches with the millimeters.</summary>
+    public static string Edge(double meters, bool imperial) =>
+        imperial
+            ? string.Create(CultureInfo.InvariantCulture, $"{Inches(meters)} ({meters * 1000:0} mm)")
+            : string.Create(CultureInfo.InvariantCulture, $"{meters * 1000:0} mm");
+
+    /// <summary>Centimeters with one decimal, or inches with the centimeters.</summary>
+    public static string Depth(double meters, bool imperial) =>
+        imperial
+            ? string.Create(CultureInfo.InvariantCulture, $"{Inches(meters)} ({meters * 100:0.0} cm)")
+            : string.Create(CultureInfo.InvariantCulture, $"{meters * 100:0.0} cm");
+
+    /// <summary>Inches to the nearest sixteenth, the fraction in lowest terms.</summary>
+    public static string Inches(double meters)
+    {
+        var sixteenths = (long)Math.Round(meters / Inch * 16, MidpointRounding.AwayFromZero);
+        var (whole, part) = (sixteenths / 16, sixteenths % 16);
+        if (part == 0)
+        {
+            return string.Create(CultureInfo.InvariantCulture, $"{whole} in");
+        }
+
+        var below = 16L;
+        while (part % 2 == 0)
+        {
+            (part, below) = (part / 2, below / 2);
+        }
+
+        return whole == 0
+            ? string.Create(CultureInfo.InvariantCulture, $"{part}/{below} in")
+            : string.Create(CultureInfo.InvariantCulture, $"{whole} {part}/{below} in");
+    }
+}

@@ -1,0 +1,289 @@
+using System.Collections.Immutable;
+using Litterfall.Documents.Drawings;
+using Litterfall.Domain.Designs;
+
+namespace Litterfall.Documents.Views;
+
+/// <summary>The box from above, front at the bottom, to scale, with the depths at the four corners.</summary>
+public sealed class PlanView
+{
+    private const double Sides = 10;
+    private const double Above = 6;
+    private const double Below = 20;
+    private readonly Sketch sketch = new();
+    private readonly Scene scene;
+    private readonly double scale;
+    private readonly double wall;
+
+    private PlanView(Scene scene, double scale)
+    {
+        this.scene = scene;
+        this.scale = scale;
+        wall = scene.Numbers.Box.Walls?.Si ?? 0.004;
+    }
+
+    private Terrain Terrain => scene.Terrain;
+
+    private double Length => Terrain.Length;
+
+    private double Depth => Terrain.DepthOfBox;
+
+    /// <summary>The plan at the largest usual scale that fits a room on paper.</summary>
+    internal static Drawing Draw(Scene scene, (double Width, double Height) room)
+    {
+        var fitting = Math.Min(
+            ViewScale.Fitting(scene.Terrain.Length + 0.02, room.Width - 2 * Sides - 6),
+            ViewScale.Fitting(scene.Terrain.DepthOfBox + 0.02, room.Height - Above - Below)
+        );
+        return new PlanView(scene, fitting).Draw();
+    }
+
+    private Spot At(double x, double y) =>
+        new(Sides + (x + wall) * scale * 1000, Above + (Depth + wall - y) * scale * 1000);
+
+    private ImmutableArray<Spot> Box(double x1, double y1, double x2, double y2) =>
+        [At(x1, y1), At(x2, y1), At(x2, y2), At(x1, y2)];
+
+    private Drawing Draw()
+    {
+        sketch.Key = "box.glass";
+        sketch.Area(Box(-wall, -wall, Length + wall, Depth + wall), new Pen(Tone.Ink, 0.4), Tone.Glass, 0.4);
+        sketch.Area(Box(0, 0, Length, Depth), Pen.Thin, Tone.Paper);
+        Background();
+        Steps();
+        Moss();
+        Pieces();
+        Vents();
+        Plants();
+        Fittings();
+        Corners();
+        Cut();
+        Figures();
+        return sketch.Done(
+            2 * Sides + 6 + (Length + 2 * wall) * scale * 1000,
+            Above + (Depth + 2 * wall) * scale * 1000 + Below,
+            scale
+        );
+    }
+
+    private void Background()
+    {
+        sketch.Key = "background.sides";
+        foreach (var side in Terrain.Covered(scene.Design))
+        {
+            var area = side switch
+            {
+                Side.Left => Box(0, 0, Terrain.Left, Depth),
+                Side.Right => Box(Terrain.Right, 0, Length, Depth),
+                Side.Front => Box(0, 0, Length, Terrain.Front),
+                _ => Box(0, Terrain.Back, Length, Depth),
+            };
+            Hatching.Fill(sketch, area, [(Grain.Cork, 1)], 1.9);
+            sketch.Area(area, Pen.Thin);
+        }
+    }
+
+    private void Steps()
+    {
+        sketch.Key = "floor.soil.zones";
+        foreach (var x in Terrain.Steps().Where(x => x > Terrain.Left + 1e-6 && x < Terrain.Right - 1e-6))
+        {
+            sketch.Line(At(x, Terrain.Front), At(x, Terrain.Back), new Pen(Tone.Earth, 0.4));
+        }
+    }
+
+    private void Moss()
+    {
+        if (Terrain.Moss <= 0)
+        {
+            return;
+        }
+
+        sketch.Key = "floor.moss.cover";
+        var moss = scene.Numbers.Layers.First(l => l.Layer == "moss");
+        var share = Math.Clamp(scene.Design.Floor.Moss?.Cover?.Si ?? 1, 0, 1);
+        var from = Terrain.Back - share * (Terrain.Back - Terrain.Front);
+        var area = Box(Terrain.Left, from, Terrain.Right, Terrain.Back);
+        Hatching.Fill(sketch, area, Hatching.Of(moss), 2.6);
+        sketch.Line(At(Terrain.Left, from), At(Terrain.Right, from), new Pen(Tone.Leaf, 0.25, 1));
+    }
+
+    private void Pieces()
+    {
+        foreach (var piece in scene.Pieces)
+        {
+            sketch.Key = piece.Key;
+            var deep = Math.Min(piece.Length * 0.45, Depth * 0.6);
+            var corner = At(piece.X - piece.Length / 2, piece.Y + deep / 2);
+            var (w, h) = (piece.Length * scale * 1000, deep * scale * 1000);
+            var lump = Symbols.Lump(corner, w, h, piece.IsStone);
+            sketch.Area(lump, null, Tone.Paper);
+            if (!piece.IsStone)
+            {
+                Hatching.Fill(sketch, lump, [(Grain.Cork, 1)], 1.8);
+            }
+
+            sketch.Area(lump, new Pen(Tone.Earth, 0.35));
+            Symbols.Tag(sketch, corner.Moved(w / 2, h / 2), SectionView.Letter(piece.Number));
+        }
+    }
+
+    private void Plants()
+    {
+        foreach (var plant in scene.Plants)
+        {
+            sketch.Key = plant.Key;
+            var middle = At(plant.X, plant.Y);
+            Symbols.Above(sketch, plant.Form, middle, Math.Max(5, plant.Size * scale * 1000));
+            Symbols.Balloon(sketch, middle, plant.Number);
+        }
+    }
+
+    private void Vents()
+    {
+        foreach (var vent in scene.Vents)
+        {
+            sketch.Key = vent.Key;
+            var half = vent.Length / 2;
+            var pen = new Pen(Tone.Note, 0.35, 1);
+            switch (vent.Side)
+            {
+                case Side.Top:
+                    var y = Depth * 0.8;
+                    sketch.Area(
+                        Box(vent.Middle - half, y - vent.Width / 2, vent.Middle + half, y + vent.Width / 2),
+                        pen
+                    );
+                    break;
+                case Side.Left or Side.Right:
+                    var x = vent.Side == Side.Left ? -wall / 2 : Length + wall / 2;
+                    sketch.Line(At(x, vent.Middle - half), At(x, vent.Middle + half), pen with { Width = 1 });
+                    break;
+                default:
+                    var edge = vent.Side == Side.Front ? -wall / 2 : Depth + wall / 2;
+                    sketch.Line(
+                        At(vent.Middle - half, edge),
+                        At(vent.Middle + half, edge),
+                        pen with
+                        {
+                            Width = 1,
+                        }
+                    );
+                    break;
+            }
+        }
+    }
+
+    private void Fittings()
+    {
+        sketch.Key = "misting.nozzles";
+        foreach (var (x, y) in scene.Nozzles())
+        {
+            var at = At(x, y);
+            sketch.Area(
+                [at.Moved(-1.4, -1), at.Moved(1.4, -1), at.Moved(0, 1.5)],
+                new Pen(Tone.Water, 0.3),
+                Tone.Paper
+            );
+        }
+
+        if (scene.Design.Lid?.Strip is { } strip)
+        {
+            sketch.Key = "lid.strip";
+            sketch.Line(At(0, Depth - strip.Si), At(Length, Depth - strip.Si), Pen.Hidden);
+        }
+
+        if (scene.Drain is { } drain)
+        {
+            sketch.Key = "drain";
+            var at = drain.Side switch
+            {
+                Side.Left => At(drain.Kind == DrainKind.Bulkhead ? 0 : Terrain.Left + 0.02, drain.Along),
+                Side.Right => At(
+                    drain.Kind == DrainKind.Bulkhead ? Length : Terrain.Right - 0.02,
+                    drain.Along
+                ),
+                Side.Front => At(drain.Along, drain.Kind == DrainKind.Bulkhead ? 0 : Terrain.Front + 0.02),
+                _ => At(drain.Along, drain.Kind == DrainKind.Bulkhead ? Depth : Terrain.Back - 0.02),
+            };
+            var radius = Math.Max(1.1, drain.Diameter / 2 * scale * 1000);
+            sketch.Rings([new Ring(at, radius)], new Pen(Tone.Water, 0.4), Tone.Paper);
+            sketch.Rings([new Ring(at, 0.35)], null, Tone.Water);
+        }
+    }
+
+    /// <summary>Settled soil at the four corners, just inside them.</summary>
+    private void Corners()
+    {
+        if (scene.Design.Floor.Soil is null)
+        {
+            return;
+        }
+
+        foreach (
+            var (x, y, back, right) in new[]
+            {
+                (Terrain.Left, Terrain.Front, false, false),
+                (Terrain.Right, Terrain.Front, false, true),
+                (Terrain.Left, Terrain.Back, true, false),
+                (Terrain.Right, Terrain.Back, true, true),
+            }
+        )
+        {
+            sketch.Key = $"floor.soil.{(back ? "back" : "front")}";
+            var text = Lengths.Depth(Terrain.Soil(x + (right ? -1e-4 : 1e-4), y), false);
+            var width = Lettering.Width(text, Dimensions.Points) + 1.2;
+            var at = At(x, y).Moved(right ? -width - 0.8 : 0.8, back ? 0.8 : -4.6);
+            sketch.Rectangle(at, width, 3.8, null, Tone.Paper);
+            sketch.Text(at.Moved(0.6, 3), text, Dimensions.Points);
+        }
+    }
+
+    /// <summary>Where the section is cut.</summary>
+    private void Cut()
+    {
+        sketch.Key = "";
+        var pen = new Pen(Tone.Stop, 0.35, 2.2);
+        if (SectionView.IsLengthwise(scene))
+        {
+            sketch.Line(At(-wall, Depth / 2).Moved(-3, 0), At(Length + wall, Depth / 2).Moved(3, 0), pen);
+        }
+        else
+        {
+            sketch.Line(At(Length / 2, -wall).Moved(0, 3), At(Length / 2, Depth + wall).Moved(0, -3), pen);
+        }
+    }
+
+    private void Figures()
+    {
+        var box = scene.Numbers.Box;
+        var imperial = Planning.Costing.Imperial.IsUsed(scene.Design);
+        var outside = box.OutsideLength is not null && box.OutsideDepth is not null;
+        var edge = outside ? wall : 0;
+        var frame = outside ? "outside" : "inside";
+        Dimensions.Across(
+            sketch,
+            At(-edge, -wall),
+            At(Length + edge, -wall),
+            9,
+            (
+                Lengths.Edge((outside ? box.OutsideLength! : box.InsideLength).Si, imperial),
+                $"box.{frame}.length"
+            )
+        );
+        Dimensions.Upward(
+            sketch,
+            At(Length + wall, -edge),
+            At(Length + wall, Depth + edge),
+            7.5,
+            (Lengths.Edge((outside ? box.OutsideDepth! : box.InsideDepth).Si, imperial), $"box.{frame}.depth")
+        );
+        sketch.Text(
+            At(0, 0).Moved(0, (wall * scale * 1000) + 4.2),
+            "front",
+            Dimensions.Points,
+            Align.Start,
+            Tone.Quiet
+        );
+    }
+}

@@ -1,0 +1,334 @@
+using System.Collections.Immutable;
+using Litterfall.Documents.Drawings;
+using Litterfall.Domain.Designs;
+
+namespace Litterfall.Documents.Views;
+
+/// <summary>Glass, lid, outlet, lamps and the figures of the section.</summary>
+public sealed partial class SectionView
+{
+    private void Box()
+    {
+        sketch.Key = "box.glass";
+        Pane(-wall, Span + wall, -baseGlass, 0);
+        var front = scene.Design.Box is { Opening: Opening.Front } && !lengthwise;
+        var sill = scene.Design.Box.Sill?.Si ?? 0;
+        if (front)
+        {
+            sketch.Key = "box.sill";
+            Pane(-wall, 0, 0, sill);
+            sketch.Key = "box.doors";
+            var (a, b) = (At(-wall * 0.5, sill + 0.002), At(-wall * 0.5, Terrain.Height - 0.002));
+            sketch.Line(a, b, new Pen(Tone.Glass, Math.Max(0.3, wall * scale * 500)));
+            sketch.Key = "box.glass";
+        }
+        else
+        {
+            Pane(-wall, 0, 0, Terrain.Height);
+        }
+
+        Pane(Span, Span + wall, 0, Terrain.Height);
+        sketch.Key = "";
+    }
+
+    private void Pane(double from, double to, double low, double high) =>
+        sketch.Area(
+            [At(from, low), At(to, low), At(to, high), At(from, high)],
+            new Pen(Tone.Ink, 0.2),
+            Tone.Glass,
+            0.55
+        );
+
+    private void Outlet()
+    {
+        if (scene.Drain is not { } drain)
+        {
+            return;
+        }
+
+        sketch.Key = "drain";
+        var (low, high) = lengthwise ? (Side.Left, Side.Right) : (Side.Front, Side.Back);
+        var inPlane = drain.Side == low || drain.Side == high;
+        var across =
+            drain.Side == low ? 0
+            : drain.Side == high ? Span
+            : lengthwise ? drain.Along
+            : Span * 0.9;
+        var pipe = new Pen(Tone.Water, 0.4);
+        switch (drain.Kind)
+        {
+            case DrainKind.Bulkhead when inPlane:
+                var outside = drain.Side == low ? -wall - 0.02 : Span + wall + 0.02;
+                var half = drain.Diameter / 2;
+                sketch.Area(
+                    [
+                        At(across, drain.Height - half),
+                        At(outside, drain.Height - half),
+                        At(outside, drain.Height + half),
+                        At(across, drain.Height + half),
+                    ],
+                    pipe,
+                    Tone.Paper
+                );
+                break;
+            case DrainKind.Bulkhead:
+                sketch.Rings(
+                    [new Ring(At(across, drain.Height), Math.Max(0.8, drain.Diameter / 2 * scale * 1000))],
+                    pipe,
+                    Tone.Paper
+                );
+                break;
+            case DrainKind.Standpipe:
+            case DrainKind.Siphon:
+            default:
+                Tube(drain, across);
+                break;
+        }
+
+        sketch.Key = "";
+    }
+
+    /// <summary>A standpipe ends at its height; a dip tube for the siphon reaches through all layers.</summary>
+    private void Tube(DrainSpot drain, double across)
+    {
+        var place = Math.Clamp(
+            across,
+            0.02,
+            Math.Max(0.02, Span - 0.02 - (Span - (lengthwise ? Terrain.Right : Terrain.Back)))
+        );
+        var top =
+            drain.Kind == DrainKind.Standpipe
+                ? drain.Height
+                : Terrain.Ground(X(place), Y(place)) + Terrain.Moss + Terrain.Litter + 0.02;
+        var half = Math.Max(0.004, drain.Diameter / 2);
+        sketch.Area(
+            [At(place - half, 0), At(place + half, 0), At(place + half, top), At(place - half, top)],
+            new Pen(Tone.Water, 0.35),
+            Tone.Paper
+        );
+    }
+
+    private void Fittings()
+    {
+        Lid();
+        sketch.Key = "misting.nozzles";
+        foreach (var (x, y) in scene.Nozzles().Take(lengthwise ? 12 : 1))
+        {
+            var tip = At(lengthwise ? x : y, Terrain.Height - 0.004);
+            sketch.Area(
+                [tip.Moved(-1.3, 0), tip.Moved(1.3, 0), tip.Moved(0, 2.6)],
+                new Pen(Tone.Water, 0.25),
+                Tone.Paper
+            );
+            sketch.Lines(
+                [
+                    new([tip.Moved(-0.6, 3.2), tip.Moved(-1.8, 6)], false),
+                    new([tip.Moved(0, 3.2), tip.Moved(0, 6.4)], false),
+                    new([tip.Moved(0.6, 3.2), tip.Moved(1.8, 6)], false),
+                ],
+                new Pen(Tone.Water, 0.2, 0.6)
+            );
+        }
+
+        foreach (var vent in scene.Vents)
+        {
+            Vent(vent);
+        }
+
+        Lamps();
+        sketch.Key = "";
+    }
+
+    private void Lid()
+    {
+        if (scene.Design.Lid is not { } lid)
+        {
+            return;
+        }
+
+        sketch.Key = "lid";
+        var thick = Math.Max(lid.Thickness?.Si ?? 0.004, 0.4 / scale / 1000);
+        var mesh = scene.Numbers.Design.Find("lid.material")?.Kind == "mesh";
+        if (mesh)
+        {
+            sketch.Line(At(0, Terrain.Height), At(Span, Terrain.Height), new Pen(Tone.Ink, 0.6, 0.7));
+            return;
+        }
+
+        var over = lid.Overlap?.Si;
+        var (from, to) = over is { } o
+            ? (-o, Span + o)
+            : (lid.Gap?.Si ?? 0.002, Span - (lid.Gap?.Si ?? 0.002));
+        var low = over is null ? Terrain.Height - thick : Terrain.Height;
+        if (lid.Strip is { } strip && !lengthwise)
+        {
+            Pane(to - strip.Si, to, low, low + thick);
+            to -= strip.Si + 0.001;
+        }
+
+        Pane(from, to, low, low + thick);
+    }
+
+    private void Vent(VentSpot vent)
+    {
+        sketch.Key = vent.Key;
+        var pen = new Pen(Tone.Note, 0.8, 0.6);
+        var (low, high) = lengthwise ? (Side.Left, Side.Right) : (Side.Front, Side.Back);
+        if (vent.Side == Side.Top)
+        {
+            var half = (lengthwise ? vent.Length : vent.Width) / 2;
+            var middle = lengthwise ? Span / 2 : Span * 0.8;
+            sketch.Line(
+                At(middle - half, Terrain.Height).Moved(0, -0.8),
+                At(middle + half, Terrain.Height).Moved(0, -0.8),
+                pen
+            );
+        }
+        else if (vent.Side == low || vent.Side == high)
+        {
+            var across = vent.Side == low ? -wall / 2 : Span + wall / 2;
+            sketch.Line(
+                At(across, vent.Height - vent.Width / 2),
+                At(across, vent.Height + vent.Width / 2),
+                new Pen(Tone.Note, 1.2, 0.6)
+            );
+        }
+    }
+
+    private void Lamps()
+    {
+        for (var i = 0; i < Math.Min(scene.Design.Lamps.Count, 4); i++)
+        {
+            var lamp = scene.Design.Lamps[i];
+            sketch.Key = $"lamps[{i}]";
+            var low = Terrain.Height + Math.Min(0.3, lamp.Above?.Si ?? 0.03) + 0.004;
+            var middle = Span * (i + 1) / (Math.Min(scene.Design.Lamps.Count, 4) + 1);
+            var half = lengthwise
+                ? Span * 0.4 / Math.Min(scene.Design.Lamps.Count, 4)
+                : Math.Min(0.06, Span * 0.12);
+            sketch.Area(
+                [
+                    At(middle - half, low),
+                    At(middle + half, low),
+                    At(middle + half, low + 0.022),
+                    At(middle - half, low + 0.022),
+                ],
+                Pen.Thin,
+                Tone.Field
+            );
+            sketch.Line(
+                At(middle - half * 0.9, low),
+                At(middle + half * 0.9, low),
+                new Pen(Tone.Caution, 0.5)
+            );
+        }
+    }
+
+    private void Figures()
+    {
+        var box = scene.Numbers.Box;
+        var outside = box.OutsideDepth is not null && box.OutsideLength is not null;
+        var (spanSi, spanKey) = lengthwise
+            ? ((outside ? box.OutsideLength! : box.InsideLength).Si, "length")
+            : ((outside ? box.OutsideDepth! : box.InsideDepth).Si, "depth");
+        var frame = outside ? "outside" : "inside";
+        var edge = outside ? wall : 0;
+        Dimensions.Across(
+            sketch,
+            At(-edge, -baseGlass),
+            At(Span + edge, -baseGlass),
+            6.5,
+            (Lengths.Edge(spanSi, Imperial), $"box.{frame}.{spanKey}")
+        );
+        var high = outside ? box.OutsideHeight!.Si : box.InsideHeight.Si;
+        Dimensions.Upward(
+            sketch,
+            At(Span + edge, outside ? -baseGlass : 0),
+            At(Span + edge, Terrain.Height),
+            Sides - 2.5,
+            (Lengths.Edge(high, Imperial), $"box.{frame}.height")
+        );
+        var bottom = At(0, -baseGlass).Y + 13;
+        sketch.Text(
+            new(Sides, bottom),
+            lengthwise ? "left" : "front",
+            Dimensions.Points,
+            Align.Start,
+            Tone.Quiet
+        );
+        sketch.Text(
+            new(At(Span, 0).X, bottom),
+            lengthwise ? "right" : "back",
+            Dimensions.Points,
+            Align.End,
+            Tone.Quiet
+        );
+        var (from, to) = lengthwise ? (Terrain.Left, Terrain.Right) : (Terrain.Front, Terrain.Back);
+        var reach = (Above + 3, At(0, -baseGlass).Y + 4);
+        Dimensions.Beside(sketch, Named(from + 1e-4, lengthwise ? "" : "front"), Sides - 3, Align.End, reach);
+        Dimensions.Beside(
+            sketch,
+            Named(to - 1e-4, lengthwise ? "" : "back"),
+            At(Span, 0).X + 4,
+            Align.Start,
+            reach
+        );
+    }
+
+    /// <summary>Depths of the layers at one end of the cut.</summary>
+    private List<Callout> Named(double across, string end)
+    {
+        var list = new List<Callout>();
+        var inset = end == "back" || across > Span / 2 ? -0.012 : 0.012;
+        var at = across + inset;
+        var ground = Terrain.Ground(X(across), Y(across));
+        if (parts.HasFlag(Parts.Life) && Terrain.Litter > 0)
+        {
+            var middle = ground + Terrain.Moss + Terrain.Litter / 2;
+            list.Add(
+                new(At(at, middle), $"leaves {Lengths.Depth(Terrain.Litter, false)}", "floor.litter.depth")
+            );
+        }
+
+        if (parts.HasFlag(Parts.Life) && Terrain.Moss > 0 && across > Span / 2)
+        {
+            list.Add(
+                new(
+                    At(at, ground + Terrain.Moss / 2),
+                    $"moss {Lengths.Depth(Terrain.Moss, false)}",
+                    "floor.moss.depth"
+                )
+            );
+        }
+
+        if (parts.HasFlag(Parts.Soil) && scene.Design.Floor.Soil is { } soil)
+        {
+            var depth = Terrain.Soil(X(across), Y(across));
+            var key =
+                soil.Depth is not null || soil.Zones.Count > 0
+                    ? "floor.soil"
+                    : $"floor.soil.{(end.Length > 0 ? end : "front")}";
+            list.Add(
+                new(
+                    At(at, Terrain.Drainage + depth / 2),
+                    $"soil {Lengths.Depth(depth, false)}",
+                    soil.Depth is not null ? "floor.soil.depth" : key
+                )
+            );
+        }
+
+        if (parts.HasFlag(Parts.Drainage) && Terrain.Drainage > 0)
+        {
+            var raised = scene.Design.Floor.Drainage?.Raised is not null;
+            list.Add(
+                new(
+                    At(at, Terrain.Drainage / 2),
+                    $"{(raised ? "raised" : "drainage")} {Lengths.Depth(Terrain.Drainage, false)}",
+                    raised ? "floor.drainage.raised" : "floor.drainage.depth"
+                )
+            );
+        }
+
+        return list;
+    }
+}

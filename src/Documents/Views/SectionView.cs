@@ -1,0 +1,359 @@
+using System.Collections.Immutable;
+using Litterfall.Documents.Drawings;
+using Litterfall.Domain.Designs;
+using Litterfall.Planning.Costing;
+
+namespace Litterfall.Documents.Views;
+
+/// <summary>What of the build a drawing shows; a step card shows the build as far as its step.</summary>
+[Flags]
+public enum Parts
+{
+    /// <summary>The box alone.</summary>
+    Box = 0,
+
+    /// <summary>Background.</summary>
+    Background = 1,
+
+    /// <summary>Drainage layer, outlet and barrier.</summary>
+    Drainage = 2,
+
+    /// <summary>Soil, wood and stone.</summary>
+    Soil = 4,
+
+    /// <summary>Moss, litter and plants.</summary>
+    Life = 8,
+
+    /// <summary>Lid, vents, nozzles, lamps.</summary>
+    Fittings = 16,
+
+    /// <summary>Everything.</summary>
+    All = Background | Drainage | Soil | Life | Fittings,
+}
+
+/// <summary>
+/// The box cut open from front to back (front on the left), to scale; a stepped soil is cut along its length.
+/// </summary>
+public sealed partial class SectionView
+{
+    private const double Sides = 33;
+    private const double Above = 12;
+    private const double Below = 15;
+    private const double LampHeight = 0.035;
+    private readonly Sketch sketch = new();
+    private readonly Scene scene;
+    private readonly Parts parts;
+    private readonly double scale;
+    private readonly bool lengthwise;
+    private readonly double wall;
+    private readonly double baseGlass;
+    private readonly double lampRoom;
+
+    private SectionView(Scene scene, Parts parts, double scale)
+    {
+        this.scene = scene;
+        this.parts = parts;
+        this.scale = scale;
+        lengthwise = IsLengthwise(scene);
+        wall = scene.Numbers.Box.Walls?.Si ?? 0.004;
+        baseGlass = scene.Numbers.Box.Base?.Si ?? 0.004;
+        lampRoom = LampRoom(scene, parts);
+    }
+
+    private Terrain Terrain => scene.Terrain;
+
+    private double Span => lengthwise ? Terrain.Length : Terrain.DepthOfBox;
+
+    /// <summary>The section of a design at the largest usual scale that fits a room on paper.</summary>
+    internal static Drawing Draw(Scene scene, Parts parts, (double Width, double Height) room)
+    {
+        var span = (IsLengthwise(scene) ? scene.Terrain.Length : scene.Terrain.DepthOfBox) + 0.02;
+        var tall = scene.Terrain.Height + 0.02 + LampRoom(scene, Parts.All);
+        var fitting = Math.Min(
+            ViewScale.Fitting(span, room.Width - 2 * Sides),
+            ViewScale.Fitting(tall, room.Height - Above - Below)
+        );
+        return new SectionView(scene, parts, fitting).Draw();
+    }
+
+    /// <summary>True when the steps of the soil are better seen from the front.</summary>
+    internal static bool IsLengthwise(Scene scene) => scene.Design.Floor.Soil?.Zones.Count > 0;
+
+    private static double LampRoom(Scene scene, Parts parts) =>
+        parts.HasFlag(Parts.Fittings) && scene.Design.Lamps.Count > 0
+            ? LampHeight + Math.Min(0.3, scene.Design.Lamps.Max(l => l.Above?.Si ?? 0.03)) + 0.01
+            : 0.012;
+
+    private Spot At(double across, double up) =>
+        new(Sides + (across + wall) * scale * 1000, Above + (lampRoom + Terrain.Height - up) * scale * 1000);
+
+    private double X(double across) => lengthwise ? across : Terrain.Length / 2;
+
+    private double Y(double across) => lengthwise ? Terrain.DepthOfBox / 2 : across;
+
+    private Drawing Draw()
+    {
+        if (parts.HasFlag(Parts.Drainage))
+        {
+            Drainage();
+        }
+
+        if (parts.HasFlag(Parts.Soil))
+        {
+            SoilLayer();
+        }
+
+        if (parts.HasFlag(Parts.Background))
+        {
+            Background();
+        }
+
+        if (parts.HasFlag(Parts.Soil))
+        {
+            Pieces();
+        }
+
+        if (parts.HasFlag(Parts.Life))
+        {
+            Cover();
+            Plants();
+        }
+
+        Box();
+        if (parts.HasFlag(Parts.Drainage))
+        {
+            Outlet();
+        }
+
+        if (parts.HasFlag(Parts.Fittings))
+        {
+            Fittings();
+        }
+
+        Figures();
+        var width = 2 * Sides + (Span + 2 * wall) * scale * 1000;
+        var height = Above + (lampRoom + Terrain.Height + baseGlass) * scale * 1000 + Below;
+        return sketch.Done(width, height, scale);
+    }
+
+    /// <summary>A band between two heights, with points where the ground bends.</summary>
+    private ImmutableArray<Spot> Band(Func<double, double> low, Func<double, double> high)
+    {
+        var (from, to) = lengthwise ? (Terrain.Left, Terrain.Right) : (Terrain.Front, Terrain.Back);
+        var stops = lengthwise
+            ? Terrain.Steps().Distinct().SelectMany(x => new[] { x - 1e-6, x + 1e-6 })
+            : [from, to];
+        var inside = stops
+            .Where(s => s >= from - 1e-9 && s <= to + 1e-9)
+            .Prepend(from)
+            .Append(to)
+            .Distinct()
+            .Order()
+            .ToList();
+        return
+        [
+            .. inside.Select(s => At(s, low(s))),
+            .. inside.AsEnumerable().Reverse().Select(s => At(s, high(s))),
+        ];
+    }
+
+    private void Drainage()
+    {
+        var layer = scene.Numbers.Layers.FirstOrDefault(l => l.Layer == "drainage");
+        if (layer is null)
+        {
+            return;
+        }
+
+        sketch.Key = "floor.drainage.depth";
+        var band = Band(_ => 0, _ => Terrain.Drainage);
+        if (layer.Material is null)
+        {
+            sketch.Key = "floor.drainage.raised";
+            sketch.Area(band, Pen.Thin);
+            sketch.Line(band[0].Moved(0, -1.2), band[^1].Moved(0, 0) with { Y = band[^1].Y }, Pen.Thin);
+        }
+        else
+        {
+            sketch.Area(band, Pen.Thin);
+            Hatching.Fill(sketch, band, Hatching.Of(layer), 2.2);
+        }
+
+        Water();
+        Barrier();
+    }
+
+    private void Water()
+    {
+        if (scene.WaterLine is not { } line)
+        {
+            return;
+        }
+
+        sketch.Key = "drain.height";
+        var (from, to) = lengthwise ? (Terrain.Left, Terrain.Right) : (Terrain.Front, Terrain.Back);
+        sketch.Line(At(from, line), At(to, line), new Pen(Tone.Water, 0.35, 1.6));
+        var tip = At(from + 0.06 * (to - from), line);
+        sketch.Area(
+            [tip, tip.Moved(-1.2, -1.9), tip.Moved(1.2, -1.9)],
+            new Pen(Tone.Water, 0.25),
+            Tone.Paper
+        );
+    }
+
+    private void Barrier()
+    {
+        if (scene.Design.Floor.Barrier is not { } barrier)
+        {
+            return;
+        }
+
+        sketch.Key = "floor.barrier";
+        var (from, to) = lengthwise ? (Terrain.Left, Terrain.Right) : (Terrain.Front, Terrain.Back);
+        var up = Terrain.Drainage + (barrier.Upturn?.Si ?? 0);
+        var pen = new Pen(Tone.Ink, 0.5, 0.8);
+        sketch.Lines(
+            [
+                new(
+                    [
+                        At(from, up).Moved(0.5, 0),
+                        At(from, Terrain.Drainage).Moved(0.5, 0),
+                        At(to, Terrain.Drainage).Moved(-0.5, 0),
+                        At(to, up).Moved(-0.5, 0),
+                    ],
+                    false
+                ),
+            ],
+            pen
+        );
+    }
+
+    private void SoilLayer()
+    {
+        var layer = scene.Numbers.Layers.FirstOrDefault(l => l.Layer == "soil");
+        if (layer is null)
+        {
+            return;
+        }
+
+        sketch.Key = "floor.soil";
+        var band = Band(_ => Terrain.Drainage, s => Terrain.Ground(X(s), Y(s)));
+        sketch.Area(band, null, Tone.Field);
+        Hatching.Fill(sketch, band, Hatching.Of(layer));
+        sketch.Area(band, new Pen(Tone.Earth, 0.3));
+    }
+
+    private void Background()
+    {
+        if (scene.Design.Background is null)
+        {
+            return;
+        }
+
+        var from = scene.Numbers.Box.BackgroundFrom?.Si ?? 0;
+        var (low, high) = lengthwise ? (Side.Left, Side.Right) : (Side.Front, Side.Back);
+        sketch.Key = "background.thickness";
+        foreach (var side in Terrain.Covered(scene.Design).Where(s => s == low || s == high))
+        {
+            var (a, b) =
+                side == low
+                    ? (0, lengthwise ? Terrain.Left : Terrain.Front)
+                    : (lengthwise ? Terrain.Right : Terrain.Back, Span);
+            ImmutableArray<Spot> area =
+            [
+                At(a, from),
+                At(b, from),
+                At(b, Terrain.Height),
+                At(a, Terrain.Height),
+            ];
+            sketch.Area(area, null, Tone.Paper);
+            Hatching.Fill(sketch, area, [(Grain.Cork, 1)], 1.9);
+            sketch.Area(area, Pen.Thin);
+        }
+    }
+
+    private void Pieces()
+    {
+        foreach (var piece in scene.Pieces)
+        {
+            sketch.Key = piece.Key;
+            var middle = lengthwise ? piece.X : piece.Y;
+            var width = lengthwise ? piece.Length : Math.Min(piece.Length * 0.6, Span * 0.7);
+            var corner = At(middle - width / 2, piece.Foot + piece.Height);
+            var (w, h) = (width * scale * 1000, piece.Height * scale * 1000);
+            var lump = Symbols.Lump(corner, w, h, piece.IsStone);
+            sketch.Area(lump, null, Tone.Paper);
+            if (!piece.IsStone)
+            {
+                Hatching.Fill(sketch, lump, [(Grain.Cork, 1)], 1.8);
+            }
+
+            sketch.Area(lump, new Pen(Tone.Earth, 0.35));
+            if (w > 7 && h > 5)
+            {
+                Symbols.Tag(sketch, corner.Moved(w / 2, h / 2), Letter(piece.Number));
+            }
+        }
+    }
+
+    /// <summary>The letter of a piece in drawings and lists.</summary>
+    internal static char Letter(int number) => (char)('A' + (number - 1) % 26);
+
+    private void Cover()
+    {
+        if (Terrain.Moss > 0)
+        {
+            var moss = scene.Numbers.Layers.First(l => l.Layer == "moss");
+            sketch.Key = "floor.moss";
+            var share = Math.Clamp(scene.Design.Floor.Moss?.Cover?.Si ?? 1, 0, 1);
+            var (from, to) = lengthwise ? (Terrain.Left, Terrain.Right) : (Terrain.Front, Terrain.Back);
+            var start = to - share * (to - from);
+            var band = Strip(start, to, 0, Terrain.Moss);
+            sketch.Area(band, null, Tone.Paper);
+            Hatching.Fill(sketch, band, Hatching.Of(moss), 1.5);
+            sketch.Area(band, new Pen(Tone.Leaf, 0.3));
+        }
+
+        if (Terrain.Litter > 0)
+        {
+            var litter = scene.Numbers.Layers.First(l => l.Layer == "litter");
+            sketch.Key = "floor.litter";
+            var (from, to) = lengthwise ? (Terrain.Left, Terrain.Right) : (Terrain.Front, Terrain.Back);
+            var band = Strip(from, to, Terrain.Moss, Terrain.Moss + Terrain.Litter);
+            Hatching.Fill(sketch, band, Hatching.Of(litter), 2.3);
+            sketch.Lines([new([.. band.Skip(band.Length / 2)], false)], new Pen(Tone.Earth, 0.2, 1));
+        }
+    }
+
+    private ImmutableArray<Spot> Strip(double from, double to, double low, double high)
+    {
+        var stops = new List<double> { from, to };
+        if (lengthwise)
+        {
+            stops.AddRange(
+                Terrain.Steps().SelectMany(x => new[] { x - 1e-6, x + 1e-6 }).Where(x => x > from && x < to)
+            );
+        }
+
+        stops.Sort();
+        return
+        [
+            .. stops.Select(s => At(s, Terrain.Ground(X(s), Y(s)) + low)),
+            .. stops.AsEnumerable().Reverse().Select(s => At(s, Terrain.Ground(X(s), Y(s)) + high)),
+        ];
+    }
+
+    private void Plants()
+    {
+        foreach (var plant in scene.Plants)
+        {
+            sketch.Key = plant.Key;
+            var foot = At(lengthwise ? plant.X : plant.Y, plant.Z);
+            var size = plant.Size * scale * 1000;
+            Symbols.Side(sketch, plant.Form, foot, size);
+            Symbols.Balloon(sketch, foot.Moved(0, plant.Mounted ? 1.5 : -1), plant.Number);
+        }
+    }
+
+    private bool Imperial => Planning.Costing.Imperial.IsUsed(scene.Design);
+}
