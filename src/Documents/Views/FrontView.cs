@@ -29,6 +29,8 @@ public sealed class FrontView
 
     private Terrain Terrain => scene.Terrain;
 
+    private bool Inches => Planning.Costing.Imperial.IsUsed(scene.Design);
+
     private double Length => Terrain.Length;
 
     /// <summary>The front at the largest usual scale that fits a room on paper.</summary>
@@ -183,7 +185,6 @@ public sealed class FrontView
     private void Figures()
     {
         var box = scene.Numbers.Box;
-        var imperial = Planning.Costing.Imperial.IsUsed(scene.Design);
         var outside = box.OutsideLength is not null && box.OutsideHeight is not null;
         var edge = outside ? wall : 0;
         var frame = outside ? "outside" : "inside";
@@ -193,7 +194,7 @@ public sealed class FrontView
             At(Length + edge, -baseGlass),
             6.5,
             (
-                Lengths.Edge((outside ? box.OutsideLength! : box.InsideLength).Si, imperial),
+                Lengths.Edge((outside ? box.OutsideLength! : box.InsideLength).Si, Inches),
                 $"box.{frame}.length"
             )
         );
@@ -203,7 +204,7 @@ public sealed class FrontView
             At(Length + wall, Terrain.Height),
             7,
             (
-                Lengths.Edge((outside ? box.OutsideHeight! : box.InsideHeight).Si, imperial),
+                Lengths.Edge((outside ? box.OutsideHeight! : box.InsideHeight).Si, Inches),
                 $"box.{frame}.height"
             )
         );
@@ -218,7 +219,7 @@ public sealed class FrontView
         {
             yield return new(
                 At(at, Terrain.Drainage),
-                Lengths.Depth(Terrain.Drainage, false),
+                Lengths.Short(Terrain.Drainage, Inches),
                 "floor.drainage.depth"
             );
         }
@@ -226,19 +227,19 @@ public sealed class FrontView
         if (scene.Design.Floor.Soil is not null)
         {
             var top = Terrain.Ground(Terrain.Left + 1e-4, Terrain.Front);
-            yield return new(At(at, top), Lengths.Depth(top, false), "floor.soil.front");
+            yield return new(At(at, top), Lengths.Short(top, Inches), "floor.soil.front");
         }
 
         if (scene.Design.Box is { Opening: Opening.Front, Sill: { } sill })
         {
-            yield return new(At(0, sill.Si), $"sill {Lengths.Depth(sill.Si, false)}", "box.sill");
+            yield return new(At(0, sill.Si), $"sill {Lengths.Short(sill.Si, Inches)}", "box.sill");
         }
 
         foreach (var vent in scene.Vents.Where(v => v.Side is Side.Front or Side.Back))
         {
             yield return new(
                 At(vent.Middle - vent.Length / 2, vent.Height),
-                $"vent {Lengths.Depth(vent.Height, false)}",
+                $"vent {Lengths.Short(vent.Height, Inches)}",
                 vent.Key + ".height"
             );
         }

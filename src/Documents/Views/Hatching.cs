@@ -58,6 +58,8 @@ internal static class Hatching
         var lines = ImmutableArray.CreateBuilder<Contour>();
         var rings = ImmutableArray.CreateBuilder<Ring>();
         var (left, top) = (outline.Min(s => s.X), outline.Min(s => s.Y));
+        var small = Math.Clamp(Thickness(outline) / (pitch * 2.6), 0.5, 1);
+        pitch *= small;
         var columns = (int)Math.Min(400, (outline.Max(s => s.X) - left) / pitch + 1);
         var rows = (int)Math.Min(400, (outline.Max(s => s.Y) - top) / (pitch * 0.8) + 1);
         for (var row = 0; row < rows; row++)
@@ -69,7 +71,7 @@ internal static class Hatching
                     left + (column + 0.5 * (row % 2) + 0.25 + 0.4 * Chance(seed)) * pitch,
                     top + (row + 0.3 + 0.4 * Chance(seed + 1)) * pitch * 0.8
                 );
-                Grow(spot, Pick(grains, Chance(seed + 2)), seed, (outline, lines, rings));
+                Grow(spot, Pick(grains, Chance(seed + 2)), (seed, small), (outline, lines, rings));
             }
         }
 
@@ -83,12 +85,26 @@ internal static class Hatching
         );
     }
 
+    /// <summary>Mean thickness of an outline: its area over its longer extent.</summary>
+    private static double Thickness(ImmutableArray<Spot> outline)
+    {
+        var twice = 0.0;
+        for (int i = 0, j = outline.Length - 1; i < outline.Length; j = i++)
+        {
+            twice += outline[j].X * outline[i].Y - outline[i].X * outline[j].Y;
+        }
+
+        var wide = outline.Max(s => s.X) - outline.Min(s => s.X);
+        var tall = outline.Max(s => s.Y) - outline.Min(s => s.Y);
+        return Math.Abs(twice) / 2 / Math.Max(0.1, Math.Max(wide, tall));
+    }
+
     private static bool Has(string key, string part) => key.Contains(part, StringComparison.Ordinal);
 
     private static void Grow(
         Spot at,
         Grain grain,
-        uint seed,
+        (uint Seed, double Size) draw,
         (
             ImmutableArray<Spot> Outline,
             ImmutableArray<Contour>.Builder Lines,
@@ -96,10 +112,10 @@ internal static class Hatching
         ) to
     )
     {
-        var size = 0.75 + 0.5 * Chance(seed + 3);
-        var turn = Chance(seed + 4) * Math.PI;
+        var size = draw.Size * (0.75 + 0.5 * Chance(draw.Seed + 3));
+        var turn = Chance(draw.Seed + 4) * Math.PI;
         var radius = Radius(grain) * size;
-        if (!IsInside(to.Outline, at, radius))
+        if (!IsInside(to.Outline, at, radius * 0.8))
         {
             return;
         }

@@ -19,6 +19,10 @@ public static class Lengths
             ? string.Create(CultureInfo.InvariantCulture, $"{Inches(meters)} ({meters * 100:0.0} cm)")
             : string.Create(CultureInfo.InvariantCulture, $"{meters * 100:0.0} cm");
 
+    /// <summary>Centimeters with one decimal, or inches alone: for the crowded places of a drawing.</summary>
+    public static string Short(double meters, bool imperial) =>
+        imperial ? Inches(meters) : Depth(meters, false);
+
     /// <summary>Inches to the nearest sixteenth, the fraction in lowest terms.</summary>
     public static string Inches(double meters)
     {

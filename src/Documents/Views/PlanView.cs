@@ -7,7 +7,7 @@ namespace Litterfall.Documents.Views;
 /// <summary>The box from above, front at the bottom, to scale, with the depths at the four corners.</summary>
 public sealed class PlanView
 {
-    private const double Sides = 10;
+    private const double Sides = 17;
     private const double Above = 6;
     private const double Below = 20;
     private readonly Sketch sketch = new();
@@ -24,6 +24,8 @@ public sealed class PlanView
 
     private Terrain Terrain => scene.Terrain;
 
+    private bool Inches => Planning.Costing.Imperial.IsUsed(scene.Design);
+
     private double Length => Terrain.Length;
 
     private double Depth => Terrain.DepthOfBox;
@@ -32,7 +34,7 @@ public sealed class PlanView
     internal static Drawing Draw(Scene scene, (double Width, double Height) room)
     {
         var fitting = Math.Min(
-            ViewScale.Fitting(scene.Terrain.Length + 0.02, room.Width - 2 * Sides - 6),
+            ViewScale.Fitting(scene.Terrain.Length + 0.02, room.Width - 2 * Sides - 8),
             ViewScale.Fitting(scene.Terrain.DepthOfBox + 0.02, room.Height - Above - Below)
         );
         return new PlanView(scene, fitting).Draw();
@@ -54,13 +56,13 @@ public sealed class PlanView
         Moss();
         Pieces();
         Vents();
+        Cut();
         Plants();
         Fittings();
         Corners();
-        Cut();
         Figures();
         return sketch.Done(
-            2 * Sides + 6 + (Length + 2 * wall) * scale * 1000,
+            2 * Sides + 8 + (Length + 2 * wall) * scale * 1000,
             Above + (Depth + 2 * wall) * scale * 1000 + Below,
             scale
         );
@@ -212,7 +214,7 @@ public sealed class PlanView
         }
     }
 
-    /// <summary>Settled soil at the four corners, just inside them.</summary>
+    /// <summary>Settled soil at the four corners, beside them.</summary>
     private void Corners()
     {
         if (scene.Design.Floor.Soil is null)
@@ -231,11 +233,14 @@ public sealed class PlanView
         )
         {
             sketch.Key = $"floor.soil.{(back ? "back" : "front")}";
-            var text = Lengths.Depth(Terrain.Soil(x + (right ? -1e-4 : 1e-4), y), false);
-            var width = Lettering.Width(text, Dimensions.Points) + 1.2;
-            var at = At(x, y).Moved(right ? -width - 0.8 : 0.8, back ? 0.8 : -4.6);
-            sketch.Rectangle(at, width, 3.8, null, Tone.Paper);
-            sketch.Text(at.Moved(0.6, 3), text, Dimensions.Points);
+            var text = Lengths.Short(Terrain.Soil(x + (right ? -1e-4 : 1e-4), y), Inches);
+            var at = At(right ? Length + wall : -wall, back ? Depth : 0);
+            sketch.Text(
+                at.Moved(right ? 1.2 : -1.2, back ? 3.2 : 0),
+                text,
+                Dimensions.Points,
+                right ? Align.Start : Align.End
+            );
         }
     }
 
@@ -257,7 +262,6 @@ public sealed class PlanView
     private void Figures()
     {
         var box = scene.Numbers.Box;
-        var imperial = Planning.Costing.Imperial.IsUsed(scene.Design);
         var outside = box.OutsideLength is not null && box.OutsideDepth is not null;
         var edge = outside ? wall : 0;
         var frame = outside ? "outside" : "inside";
@@ -267,7 +271,7 @@ public sealed class PlanView
             At(Length + edge, -wall),
             9,
             (
-                Lengths.Edge((outside ? box.OutsideLength! : box.InsideLength).Si, imperial),
+                Lengths.Edge((outside ? box.OutsideLength! : box.InsideLength).Si, Inches),
                 $"box.{frame}.length"
             )
         );
@@ -275,8 +279,8 @@ public sealed class PlanView
             sketch,
             At(Length + wall, -edge),
             At(Length + wall, Depth + edge),
-            7.5,
-            (Lengths.Edge((outside ? box.OutsideDepth! : box.InsideDepth).Si, imperial), $"box.{frame}.depth")
+            20.5,
+            (Lengths.Edge((outside ? box.OutsideDepth! : box.InsideDepth).Si, Inches), $"box.{frame}.depth")
         );
         sketch.Text(
             At(0, 0).Moved(0, (wall * scale * 1000) + 4.2),

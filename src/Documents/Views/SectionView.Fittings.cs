@@ -103,8 +103,9 @@ public sealed partial class SectionView
         var half = Math.Max(0.004, drain.Diameter / 2);
         sketch.Area(
             [At(place - half, 0), At(place + half, 0), At(place + half, top), At(place - half, top)],
-            new Pen(Tone.Water, 0.35),
-            Tone.Paper
+            new Pen(Tone.Water, 0.3, 1),
+            Tone.Paper,
+            0.6
         );
     }
 
@@ -238,7 +239,7 @@ public sealed partial class SectionView
             At(-edge, -baseGlass),
             At(Span + edge, -baseGlass),
             6.5,
-            (Lengths.Edge(spanSi, Imperial), $"box.{frame}.{spanKey}")
+            (Lengths.Edge(spanSi, Inches), $"box.{frame}.{spanKey}")
         );
         var high = outside ? box.OutsideHeight!.Si : box.InsideHeight.Si;
         Dimensions.Upward(
@@ -246,7 +247,7 @@ public sealed partial class SectionView
             At(Span + edge, outside ? -baseGlass : 0),
             At(Span + edge, Terrain.Height),
             Sides - 2.5,
-            (Lengths.Edge(high, Imperial), $"box.{frame}.height")
+            (Lengths.Edge(high, Inches), $"box.{frame}.height")
         );
         var bottom = At(0, -baseGlass).Y + 13;
         sketch.Text(
@@ -268,11 +269,42 @@ public sealed partial class SectionView
         Dimensions.Beside(sketch, Named(from + 1e-4, lengthwise ? "" : "front"), Sides - 3, Align.End, reach);
         Dimensions.Beside(
             sketch,
-            Named(to - 1e-4, lengthwise ? "" : "back"),
+            [.. Named(to - 1e-4, lengthwise ? "" : "back"), .. Fitted()],
             At(Span, 0).X + 4,
             Align.Start,
             reach
         );
+    }
+
+    /// <summary>Lid, vents and lamps, named on the right.</summary>
+    private IEnumerable<Callout> Fitted()
+    {
+        if (!parts.HasFlag(Parts.Fittings))
+        {
+            yield break;
+        }
+
+        if (scene.Design.Lamps.Count > 0)
+        {
+            var above = scene.Design.Lamps[0].Above?.Si ?? 0.03;
+            var at = At(
+                Span / (Math.Min(scene.Design.Lamps.Count, 4) + 1) + 0.04,
+                Terrain.Height + above + 0.015
+            );
+            yield return new(at, $"lamp {Lengths.Short(above, Inches)} up", "lamps[0].above");
+        }
+
+        foreach (var vent in scene.Vents.Where(v => v.Side == Side.Top).Take(1))
+        {
+            var middle = lengthwise ? Span / 2 : Span * 0.8;
+            yield return new(At(middle, Terrain.Height).Moved(0, -0.8), "top vent", vent.Key);
+        }
+
+        if (scene.Design.Misting is not null && !lengthwise)
+        {
+            var tip = At(scene.Nozzles().First().Y, Terrain.Height - 0.004);
+            yield return new(tip.Moved(1, 1), "nozzle", "misting.nozzles");
+        }
     }
 
     /// <summary>Depths of the layers at one end of the cut.</summary>
@@ -286,7 +318,7 @@ public sealed partial class SectionView
         {
             var middle = ground + Terrain.Moss + Terrain.Litter / 2;
             list.Add(
-                new(At(at, middle), $"leaves {Lengths.Depth(Terrain.Litter, false)}", "floor.litter.depth")
+                new(At(at, middle), $"litter {Lengths.Short(Terrain.Litter, Inches)}", "floor.litter.depth")
             );
         }
 
@@ -295,7 +327,7 @@ public sealed partial class SectionView
             list.Add(
                 new(
                     At(at, ground + Terrain.Moss / 2),
-                    $"moss {Lengths.Depth(Terrain.Moss, false)}",
+                    $"moss {Lengths.Short(Terrain.Moss, Inches)}",
                     "floor.moss.depth"
                 )
             );
@@ -311,8 +343,19 @@ public sealed partial class SectionView
             list.Add(
                 new(
                     At(at, Terrain.Drainage + depth / 2),
-                    $"soil {Lengths.Depth(depth, false)}",
+                    $"soil {Lengths.Short(depth, Inches)}",
                     soil.Depth is not null ? "floor.soil.depth" : key
+                )
+            );
+        }
+
+        if (parts.HasFlag(Parts.Drainage) && scene.WaterLine is { } line && across < Span / 2)
+        {
+            list.Add(
+                new(
+                    At(across + 0.08 * Span, line),
+                    $"highest water {Lengths.Short(line, Inches)}",
+                    "drain.height"
                 )
             );
         }
@@ -323,7 +366,7 @@ public sealed partial class SectionView
             list.Add(
                 new(
                     At(at, Terrain.Drainage / 2),
-                    $"{(raised ? "raised" : "drainage")} {Lengths.Depth(Terrain.Drainage, false)}",
+                    $"{(raised ? "raised" : "drainage")} {Lengths.Short(Terrain.Drainage, Inches)}",
                     raised ? "floor.drainage.raised" : "floor.drainage.depth"
                 )
             );

@@ -113,6 +113,11 @@ public sealed partial class SectionView
             Pieces();
         }
 
+        if (parts.HasFlag(Parts.Drainage))
+        {
+            Outlet();
+        }
+
         if (parts.HasFlag(Parts.Life))
         {
             Cover();
@@ -120,10 +125,6 @@ public sealed partial class SectionView
         }
 
         Box();
-        if (parts.HasFlag(Parts.Drainage))
-        {
-            Outlet();
-        }
 
         if (parts.HasFlag(Parts.Fittings))
         {
@@ -355,5 +356,5 @@ public sealed partial class SectionView
         }
     }
 
-    private bool Imperial => Planning.Costing.Imperial.IsUsed(scene.Design);
+    private bool Inches => Planning.Costing.Imperial.IsUsed(scene.Design);
 }

@@ -31,7 +31,19 @@ public sealed record CutPart
 
     /// <summary>How it is cut and fitted.</summary>
     public required string Note { get; init; }
+
+    /// <summary>Key of the design it follows from.</summary>
+    public string Key { get; init; } = "";
+
+    /// <summary>Holes to drill.</summary>
+    public ImmutableArray<CutHole> Holes { get; init; } = [];
+
+    /// <summary>Side the drawing is seen from; "" where both are alike.</summary>
+    public string SeenFrom { get; init; } = "";
 }
+
+/// <summary>A hole: its middle from the left and from the lower edge, and its diameter, in meters.</summary>
+public sealed record CutHole(Figure FromLeft, Figure FromBottom, Figure Diameter, string For, string Key);
 
 /// <summary>Cut sizes from the true inside, with the clearance of each part.</summary>
 public static class CutList
@@ -82,6 +94,7 @@ public static class CutList
     public static ImmutableArray<CutPart> Of(CheckedDesign design, BoxGeometry box)
     {
         var parts = ImmutableArray.CreateBuilder<CutPart>();
+        parts.AddRange(BoxPanes.Of(design, box));
         AddFloor(design, box, parts);
         AddLid(design, box, parts);
         for (var i = 0; i < design.Design.Vents.Count; i++)
@@ -263,7 +276,7 @@ public static class CutList
         }
     }
 
-    private static CutPart Part(
+    internal static CutPart Part(
         string part,
         string material,
         CheckedDesign design,
@@ -279,8 +292,19 @@ public static class CutList
             Width = width,
             Note = note,
             Count = design.Count("boxes", "pieces, one per box", design.Design.Boxes),
+            Key = Keys.GetValueOrDefault(part, ""),
         };
 
-    private static Figure Fit(string name, Figure size) =>
+    private static readonly Dictionary<string, string> Keys = new(StringComparer.Ordinal)
+    {
+        ["barrier"] = "floor.barrier",
+        ["grid"] = "floor.drainage.grid",
+        ["lid"] = "lid",
+        ["strip"] = "lid.strip",
+        ["vent-mesh"] = "vents",
+        ["background"] = "background",
+    };
+
+    internal static Figure Fit(string name, Figure size) =>
         Figure.NotNegative(size).As(name, Units.Millimeter);
 }

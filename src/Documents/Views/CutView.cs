@@ -1,0 +1,110 @@
+using System.Globalization;
+using Litterfall.Documents.Drawings;
+using Litterfall.Planning.Cutting;
+
+namespace Litterfall.Documents.Views;
+
+/// <summary>A part to cut: as a workshop file at its true size, or as a dimensioned drawing on a page.</summary>
+public static class CutView
+{
+    private const double Beside = 15;
+
+    /// <summary>
+    /// The part at 1:1 without text: outline on the cutting layer, holes on the drilling layer, and a line of
+    /// 100 mm below it on the reference layer.
+    /// </summary>
+    public static Drawing TrueSize(CutPart part)
+    {
+        var (length, width) = (part.Length.Si * 1000, part.Width.Si * 1000);
+        var sketch = new Sketch { Key = part.Key };
+        sketch.Add(
+            new PathMark([new Contour(Sketch.Corners(new(0, 0), length, width), true)], [])
+            {
+                Pen = new Pen(Tone.Ink, 0.1),
+                Key = part.Key,
+                Layer = Layers.Cut,
+            }
+        );
+        foreach (var hole in part.Holes)
+        {
+            sketch.Key = hole.Key;
+            sketch.Rings(
+                [new Ring(Middle(hole, part), hole.Diameter.Si * 500)],
+                new Pen(Tone.Ink, 0.1),
+                null,
+                Layers.Drill
+            );
+        }
+
+        sketch.Key = "";
+        sketch.Line(new(0, width + 10), new(100, width + 10), new Pen(Tone.Quiet, 0.1), Layers.Reference);
+        return sketch.Done(Math.Max(length, 100), width + 15);
+    }
+
+    /// <summary>The part with its dimensions, at the largest usual scale that fits.</summary>
+    public static Drawing Dimensioned(CutPart part, (double Width, double Height) room)
+    {
+        var scale = Math.Min(
+            ViewScale.Fitting(part.Length.Si, room.Width - Beside - 4),
+            ViewScale.Fitting(part.Width.Si, room.Height - Beside - 4)
+        );
+        var (length, width) = (part.Length.Si * 1000 * scale, part.Width.Si * 1000 * scale);
+        var sketch = new Sketch { Key = part.Key };
+        var corner = new Spot(Beside, 4);
+        sketch.Area(Sketch.Corners(corner, length, width), new Pen(Tone.Ink, 0.4), Tone.Glass, 0.12);
+        var (left, right) = (corner.Moved(0, width), corner.Moved(length, width));
+        Dimensions.Across(
+            sketch,
+            left,
+            right,
+            part.Holes.Length > 0 ? 10.5 : 6,
+            (Exact(part.Length.Si), part.Key)
+        );
+        Dimensions.Upward(
+            sketch,
+            left,
+            corner,
+            part.Holes.Length > 0 ? -11 : -5,
+            (Exact(part.Width.Si), part.Key)
+        );
+        foreach (var hole in part.Holes)
+        {
+            Hole(sketch, part, hole, corner, scale);
+        }
+
+        return sketch.Done(Beside + length + 4, 4 + width + Beside, scale);
+    }
+
+    /// <summary>Millimeters to a tenth, as cut.</summary>
+    public static string Exact(double meters) =>
+        string.Create(CultureInfo.InvariantCulture, $"{meters * 1000:0.#} mm");
+
+    private static void Hole(Sketch sketch, CutPart part, CutHole hole, Spot corner, double scale)
+    {
+        var middle = Middle(hole, part);
+        var at = corner.Moved(middle.X * scale, middle.Y * scale);
+        var radius = Math.Max(0.8, hole.Diameter.Si * 500 * scale);
+        sketch.Key = hole.Key;
+        sketch.Rings([new Ring(at, radius)], new Pen(Tone.Ink, 0.35), Tone.Paper);
+        sketch.Lines(
+            [
+                new([at.Moved(-radius - 1.5, 0), at.Moved(radius + 1.5, 0)], false),
+                new([at.Moved(0, -radius - 1.5), at.Moved(0, radius + 1.5)], false),
+            ],
+            Pen.Fine,
+            Layers.Dimension
+        );
+        var foot = corner.Moved(0, part.Width.Si * 1000 * scale);
+        Dimensions.Across(sketch, foot, new(at.X, foot.Y), 5.2, (Exact(hole.FromLeft.Si), hole.Key));
+        Dimensions.Upward(sketch, foot, new(foot.X, at.Y), -4.6, (Exact(hole.FromBottom.Si), hole.Key));
+        sketch.Text(
+            at.Moved(radius + 2, -radius - 0.6),
+            $"Ø {Exact(hole.Diameter.Si)} {hole.For}",
+            Dimensions.Points
+        );
+        sketch.Key = "";
+    }
+
+    private static Spot Middle(CutHole hole, CutPart part) =>
+        new(hole.FromLeft.Si * 1000, (part.Width.Si - hole.FromBottom.Si) * 1000);
+}
