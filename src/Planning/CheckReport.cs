@@ -5,6 +5,7 @@ using Litterfall.Domain.Quantities;
 using Litterfall.Planning.Costing;
 using Litterfall.Planning.Cutting;
 using Litterfall.Planning.Sizing;
+using Litterfall.Planning.Stocking;
 
 namespace Litterfall.Planning;
 
@@ -41,6 +42,7 @@ public static class CheckReport
             ("float", Float(numbers.Float)),
             ("dip", Dip(numbers)),
             ("cost", Cost(numbers)),
+            ("stocking", StockingReport.Write(numbers.Stocking)),
             ("findings", List(findings.Select(FindingNode)))
         );
 

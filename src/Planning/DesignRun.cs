@@ -7,6 +7,7 @@ using Litterfall.Planning.Cutting;
 using Litterfall.Planning.Hygiene;
 using Litterfall.Planning.Judging;
 using Litterfall.Planning.Sizing;
+using Litterfall.Planning.Stocking;
 
 namespace Litterfall.Planning;
 
@@ -42,6 +43,9 @@ public sealed record DesignNumbers
 
     /// <summary>Panes under load.</summary>
     public required ImmutableArray<PaneCheck> Panes { get; init; }
+
+    /// <summary>What each stocking rule allows of each species; empty without animals.</summary>
+    public required ImmutableArray<StockingRow> Stocking { get; init; }
 
     /// <summary>Float check; null without aggregate.</summary>
     public FloatCheck? Float { get; init; }
@@ -93,6 +97,7 @@ public static class DesignRun
                 .. GlassCheck.Of(design, box, layers),
                 .. new[] { GlassCheck.Lid(design, box) }.OfType<PaneCheck>(),
             ],
+            Stocking = StockingTable.Of(design, box),
             Float = FloatCheck.Of(layers),
             Dip = PlantDip.Of(design),
         };

@@ -20,6 +20,7 @@ public static class CheckText
         var text = new StringBuilder();
         text.Append(Terminal.Clean(n.Design.Design.Name)).Append("\n\n");
         Findings(text, result);
+        StockingText.Write(text, n.Stocking);
         Section(text, "Sizes", Sizes(n));
         Section(text, Boxes(n) > 1 ? "Floor, for one box" : "Floor", Layers(n));
         text.Append(Band(n));
@@ -69,12 +70,14 @@ public static class CheckText
             };
             text.Append(Terminal.Wrapped($"{word}: {finding.Text}", "  "));
             text.Append(Terminal.Wrapped($"Fix: {finding.Fix}", "      "));
-            if (finding.Provenance.IsWeak())
-            {
-                text.Append(
-                    Terminal.Wrapped($"Rests on {Weak(finding.Provenance)} ({finding.Slug}).", "      ")
-                );
-            }
+            text.Append(
+                Terminal.Wrapped(
+                    finding.Provenance.IsWeak()
+                        ? $"Rests on {Weak(finding.Provenance)} ({finding.Slug})."
+                        : $"({finding.Slug})",
+                    "      "
+                )
+            );
         }
 
         text.Append('\n');

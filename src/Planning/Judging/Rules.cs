@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
+using Litterfall.Planning.Judging.Animals;
 using Litterfall.Planning.Judging.Box;
+using Litterfall.Planning.Judging.Crew;
 using Litterfall.Planning.Judging.Floor;
 using Litterfall.Planning.Judging.Load;
+using Litterfall.Planning.Judging.Plants;
 
 namespace Litterfall.Planning.Judging;
 
@@ -26,6 +29,40 @@ public static class Rules
         FloatingAggregate.Rule,
         MixTooWet.Rule,
         PriceMissing.Rule,
+        StockingRuleBroken.Rule,
+        StockingEveryRuleBroken.Rule,
+        GroupRuleBroken.Rule,
+        MixedSpecies.Rule,
+        MixedLines.Rule,
+        Overheats.Rule,
+        RoomTooHot.Rule,
+        RoomTooCold.Rule,
+        PapersMissing.Rule,
+        QuarantineShort.Rule,
+        PathogenPositive.Rule,
+        WildCaught.Rule,
+        AnimalsTooEarly.Rule,
+        TooFewWaterCups.Rule,
+        NeedsWaterArea.Rule,
+        SoilTooShallow.Rule,
+        ToxicAnimal.Rule,
+        NoCover.Rule,
+        LeftUnattended.Rule,
+        WrongPlace.Rule,
+        WetRoots.Rule,
+        OutsideBox.Rule,
+        OutgrowsBox.Rule,
+        SpinyPlant.Rule,
+        ToxicPlantInReach.Rule,
+        ToxicPlantForAnimals.Rule,
+        PlantQuarantineShort.Rule,
+        DipBurns.Rule,
+        WildMoss.Rule,
+        NoCrew.Rule,
+        CrewTooFew.Rule,
+        CrewTooWarm.Rule,
+        CrewWithoutLitter.Rule,
+        NibblingIsopods.Rule,
     ];
 
     /// <summary>

@@ -1,0 +1,65 @@
+using System.Globalization;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Stocking;
+
+namespace Litterfall.Planning.Judging.Animals;
+
+/// <summary>Animals before the plants and the clean-up crew have settled.</summary>
+internal static class AnimalsTooEarly
+{
+    public static readonly Rule Rule = new(
+        "animals-too-early",
+        Protects.Animal,
+        "animals move in less than 28 d after planting (stop), or less than 56 d",
+        Judge
+    );
+
+    private static readonly Figure Least = Days("least grow-in", 28);
+    private static readonly Figure Better = Days("better grow-in", 56);
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        var design = n.Design.Design;
+        if (design is not { Planted: { } planted, AnimalsIn: { } animalsIn })
+        {
+            yield break;
+        }
+
+        var days = Figure.Given(
+            "days from planting to animals",
+            Units.Day.ToSiValue(animalsIn.DayNumber - planted.DayNumber),
+            Units.Day,
+            new Citation("design", "planted and animalsIn", Provenance.Entered)
+        );
+        if (days.Si >= Better.Si)
+        {
+            yield break;
+        }
+
+        var early = days.Si < Least.Si;
+        var limit = early ? Least : Better;
+        yield return Rule.Found(
+            early ? Severity.Stop : Severity.Note,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Animals move in {days.Value:0} days after planting; practice waits at least 28 days, better "
+                    + $"56, until plants have rooted and the clean-up crew breeds."
+            ),
+            (days, limit),
+            $"Let them move in on {planted.AddDays((int)limit.Value).ToString("O", CultureInfo.InvariantCulture)} "
+                + "or later.",
+            "animalsIn"
+        );
+    }
+
+    private static Figure Days(string name, double days) =>
+        Figure.Given(
+            name,
+            Units.Day.ToSiValue(days),
+            Units.Day,
+            new Citation("grow-in-page", "at least 4 weeks, 8 better", Provenance.CommonPractice)
+        );
+}

@@ -1,0 +1,22 @@
+using System.Globalization;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Climate;
+using Litterfall.Planning.Stocking;
+
+namespace Litterfall.Planning.Judging.Animals;
+
+/// <summary>What the rules on warmth say in common.</summary>
+internal static class HeatWords
+{
+    /// <summary>Lamps are not in the room's own figures.</summary>
+    public static string Lamps(RoomHours day) =>
+        day.IsHeld
+            ? ""
+            : " These are the room's own figures: lamps make the box warmer than its room, so look at the "
+                + "climate in the box as well.";
+
+    public static string Where(RoomHours day) => day.IsHeld ? "headspace.hold.air" : "room";
+}

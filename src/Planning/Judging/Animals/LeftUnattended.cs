@@ -1,0 +1,53 @@
+using System.Globalization;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Stocking;
+
+namespace Litterfall.Planning.Judging.Animals;
+
+/// <summary>Animals that nobody looks after for longer than a week.</summary>
+internal static class LeftUnattended
+{
+    public static readonly Rule Rule = new(
+        "left-unattended",
+        Protects.Animal,
+        "nobody is there for more than 7 d at a stretch",
+        Judge
+    );
+
+    private static readonly Figure Longest = Figure.Choice(
+        "longest time alone",
+        7,
+        Units.Day,
+        "adults are fed five to six days a week; a week without is the most we plan for"
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        var species = StockedSpecies.Of(n.Design);
+        if (n.Design.Design.Habits?.Away is not { } typed || species.IsEmpty)
+        {
+            yield break;
+        }
+
+        var away = n.Design.Figure("habits.away", "longest time nobody is there", typed, Units.Day);
+        if (away.Si <= Longest.Si + 1)
+        {
+            yield break;
+        }
+
+        yield return Rule.Found(
+            Severity.Caution,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Nobody is there for {away.Value:0.#} days, more than {Longest.Value:0}: animals go unfed and "
+                    + $"nobody sees a failed pump or lamp."
+            ),
+            (away, Longest),
+            "Agree on someone who feeds, looks at the water level and has the veterinarian's number.",
+            "habits.away"
+        );
+    }
+}

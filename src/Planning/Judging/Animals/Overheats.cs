@@ -1,0 +1,112 @@
+using System.Globalization;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Climate;
+using Litterfall.Planning.Stocking;
+
+namespace Litterfall.Planning.Judging.Animals;
+
+/// <summary>
+/// Too long above the temperature animals bear for hours: 28 °C, or the critical maximum less 5 K if that is
+/// lower.
+/// </summary>
+internal static class Overheats
+{
+    public static readonly Rule Rule = new(
+        "overheats",
+        Protects.Animal,
+        "more than 30 minutes a day above 28 °C, or above the species' critical maximum less 5 K if lower",
+        Judge
+    );
+
+    private static readonly Figure General = Figure.Given(
+        "general heat limit of 28 °C",
+        Units.Celsius.ToSiValue(28),
+        Units.Celsius,
+        new Citation(
+            "keeper-practice",
+            "recalled: alarm at 28 C for more than 30 minutes",
+            Provenance.Recalled
+        )
+    );
+
+    private static readonly Figure Margin = Figure.Given(
+        "margin below the critical maximum",
+        5,
+        Units.Kelvin,
+        new Citation(
+            "keeper-practice",
+            "recalled: sustained limit for hours is the critical maximum less 5 K",
+            Provenance.Recalled
+        )
+    );
+
+    private static readonly Figure Longest = Figure.Given(
+        "longest time above it",
+        Units.Minute.ToSiValue(30),
+        Units.Minute,
+        new Citation(
+            "keeper-practice",
+            "recalled: alarm at 28 C for more than 30 minutes",
+            Provenance.Recalled
+        )
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        var days = RoomHours.Of(n.Design);
+        if (days.IsEmpty)
+        {
+            yield break;
+        }
+
+        foreach (var species in StockedSpecies.Of(n.Design))
+        {
+            var limit = Limit(species);
+            var (day, time) = days.Select(d => (d, d.HoursAbove(limit))).MaxBy(pair => pair.Item2.Si);
+            if (time.Si > Longest.Si + 1e-6)
+            {
+                yield return Found(species, limit, day, time);
+            }
+        }
+    }
+
+    private static Finding Found(StockedSpecies species, Figure limit, RoomHours day, Figure time)
+    {
+        var band =
+            species.Species.Figure("dayHigh") is { } top && limit.Si < top.Si
+                ? string.Create(
+                    CultureInfo.InvariantCulture,
+                    $" That is below the top of the species' own day band, {top.Value:0.#} °C: the measured "
+                        + $"heat limit is stricter than practice."
+                )
+                : "";
+        return Rule.Found(
+            Severity.Stop,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"It is above {limit.Value:0.#} °C for {time.Value:0} minutes a day {day.Name}, more than "
+                    + $"30: {species.Species.Name} would die of heat.{band}{HeatWords.Lamps(day)}"
+            ),
+            (time, Longest),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Keep it at {limit.Value:0.#} °C or cooler: {day.Warmest.Si - limit.Si:0.#} K less at its "
+                    + $"warmest, and more for the lamps. No animals until then."
+            ),
+            HeatWords.Where(day)
+        );
+    }
+
+    private static Figure Limit(StockedSpecies species) =>
+        species.Species.Figure("ctMax") is { } critical
+            ? Figure
+                .Min(
+                    General,
+                    (critical - Margin).As($"sustained heat limit of {species.Species.Name}", Units.Celsius)
+                )
+                .As($"heat limit of {species.Species.Name}", Units.Celsius)
+            : General;
+}

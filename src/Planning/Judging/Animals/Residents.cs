@@ -1,0 +1,29 @@
+using System.Globalization;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Stocking;
+
+namespace Litterfall.Planning.Judging.Animals;
+
+/// <summary>The animals entered as living in the box, one entry after the other.</summary>
+internal static class Residents
+{
+    public static IEnumerable<PresentAnimal> Present(DesignNumbers n)
+    {
+        var animals = n.Design.Design.Animals;
+        return Enumerable
+            .Range(0, animals.Count)
+            .Where(i => animals[i].Count > 0)
+            .Select(i =>
+            {
+                var path = $"animals[{i.ToString(CultureInfo.InvariantCulture)}]";
+                return new PresentAnimal(path, n.Design.Entry($"{path}.animal"), animals[i]);
+            });
+    }
+}
+
+/// <summary>One entry of animals with its place in the file.</summary>
+internal sealed record PresentAnimal(string Path, CatalogEntry Species, Resident Entry);
