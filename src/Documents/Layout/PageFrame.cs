@@ -47,10 +47,11 @@ public static class PageFrame
         PaperSize size,
         PageHead head,
         Func<Style, Sketch?, IReadOnlyList<Block>> blocks,
-        Func<Style, IReadOnlyList<Room>> rooms
+        Func<Style, IReadOnlyList<Room>> rooms,
+        IReadOnlyList<Style>? styles = null
     )
     {
-        foreach (var style in Style.RoomyToTight)
+        foreach (var style in styles ?? Style.RoomyToTight)
         {
             var set = blocks(style, null);
             if (Flow.Set(set, rooms(style), style, null) == set.Count)

@@ -17,6 +17,15 @@ public sealed record Style(double Points, double Air)
         new(9, 0.35),
     ];
 
+    /// <summary>The same for cards read at arm's length.</summary>
+    public static readonly IReadOnlyList<Style> LargeToTight =
+    [
+        new(13, 1),
+        new(12, 0.9),
+        new(11, 0.8),
+        .. RoomyToTight,
+    ];
+
     /// <summary>Distance of two baselines in millimeters.</summary>
     public double Line => Points * Lettering.Point * (1.16 + 0.12 * Air);
 
