@@ -20,8 +20,12 @@ internal static class CleanSteps
     );
 
     /// <summary>Half the bath's bleach, for soft leaves.</summary>
-    private static readonly Figure Half = Figure.Given("share of the bleach for soft leaves", 0.5,
-        Units.Percent, Practice);
+    private static readonly Figure Half = Figure.Given(
+        "share of the bleach for soft leaves",
+        0.5,
+        Units.Percent,
+        Practice
+    );
 
     public static StepGroup? Of(DesignNumbers numbers)
     {

@@ -50,7 +50,5 @@ public static class Lifts
 
     /// <summary>"1 person", "2 people".</summary>
     public static string People(int persons) =>
-        persons == 1
-            ? "1 person"
-            : string.Create(CultureInfo.InvariantCulture, $"{persons} people");
+        persons == 1 ? "1 person" : string.Create(CultureInfo.InvariantCulture, $"{persons} people");
 }

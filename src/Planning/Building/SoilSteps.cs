@@ -66,9 +66,10 @@ internal static class SoilSteps
             return;
         }
 
-        var most = layer.MostWater is { } limit && limit.Si > all.Si
-            ? $" Never more than {writer.Liters(limit)} in all."
-            : "";
+        var most =
+            layer.MostWater is { } limit && limit.Si > all.Si
+                ? $" Never more than {writer.Liters(limit)} in all."
+                : "";
         writer.Cite(Citation.Habit("squeeze test: a firm squeeze clumps and gives a few drops"));
         writer.Step(
             "floor.soil",

@@ -135,9 +135,7 @@ public sealed record ShoppingList(
     private static IEnumerable<ShoppingLine> Bulk(DesignNumbers numbers, PackNeed need)
     {
         var where = Where(numbers, need.Material.Key);
-        var used = Figure
-            .Min(need.Need, need.Stock)
-            .As($"{need.Material.Name} from stock", Units.Liter);
+        var used = Figure.Min(need.Need, need.Stock).As($"{need.Material.Name} from stock", Units.Liter);
         if (used.Si > 0)
         {
             yield return new ShoppingLine

@@ -200,7 +200,11 @@ internal static class ShoppingParts
                 "misting",
                 misting.Nozzles
             );
-            yield return Fitting(numbers, ("mist-pump", "mist pump, timer, hose and water tank"), "misting") with
+            yield return Fitting(
+                numbers,
+                ("mist-pump", "mist pump, timer, hose and water tank"),
+                "misting"
+            ) with
             {
                 Note = "one pump can serve several boxes: measure each nozzle then",
             };

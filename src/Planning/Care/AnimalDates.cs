@@ -44,7 +44,8 @@ public static class AnimalDates
         {
             Interval = CareIntervals.EarliestAnimals,
         };
-        var better = planting.AddDays(CareDates.Whole(CareIntervals.BetterAnimals));
+        var eight = planting.AddDays(CareDates.Whole(CareIntervals.BetterAnimals));
+        var better = eight > earliest ? eight : earliest;
         yield return new CareDate(
             "animals-better",
             better,
@@ -79,26 +80,20 @@ public static class AnimalDates
     /// <summary>Start and end of the quarantine of the animals that are sold with the box.</summary>
     private static IEnumerable<CareDate> Quarantines(DesignNumbers numbers, DateOnly moveIn)
     {
-        var animals = numbers.Design.Design.Animals;
-        for (var i = 0; i < animals.Count; i++)
+        var animals = BoxAnimal.Of(numbers).Where(a => !a.IsRatedOnly && a.Resident.Count > 0).ToArray();
+        for (var i = 0; i < animals.Length; i++)
         {
-            if (animals[i].Count == 0)
-            {
-                continue;
-            }
-
-            var path = $"animals[{NumberText.Integer(i)}]";
-            var entry = numbers.Design.Entry($"{path}.animal");
-            var time = CareIntervals.Of(animals[i]);
+            var (resident, entry, path, _) = animals[i];
+            var time = CareIntervals.Of(resident);
             var slug = $"{entry.Key}-{NumberText.Integer(i + 1)}";
-            if (!(animals[i].Quarantined is { } done && done.Si >= time.Si))
+            if (!(resident.Quarantined is { } done && done.Si >= time.Si))
             {
                 yield return new CareDate(
                     $"quarantine-start-{slug}",
                     moveIn.AddDays(-CareDates.Whole(time)),
                     $"Quarantine begins: {entry.Name}",
-                    "In quarantine by today, in a bare tank with tools of its own. A new arrival restarts it. "
-                        + "Three fecal checks two weeks apart; swab for chytrid fungus and ranavirus.",
+                    $"In quarantine by today, in a bare tank with tools of its own. A new arrival restarts it."
+                        + Tests(animals[i].Class),
                     null,
                     path
                 )
@@ -121,4 +116,13 @@ public static class AnimalDates
             };
         }
     }
+
+    private static string Tests(AnimalClass kind) =>
+        kind switch
+        {
+            AnimalClass.Amphibian => " Three fecal checks two weeks apart; swab for chytrid fungus and "
+                + "ranavirus at entry and before release.",
+            AnimalClass.Reptile => " Three fecal checks two weeks apart.",
+            _ => " Look for mites.",
+        };
 }

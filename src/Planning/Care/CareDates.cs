@@ -28,7 +28,10 @@ public sealed record CareRepeat(int Every, CareUnit Unit)
     public string Words =>
         Every == 1
             ? $"every {Unit.ToString().ToLowerInvariant()}"
-            : string.Create(CultureInfo.InvariantCulture, $"every {Every} {Unit.ToString().ToLowerInvariant()}s");
+            : string.Create(
+                CultureInfo.InvariantCulture,
+                $"every {Every} {Unit.ToString().ToLowerInvariant()}s"
+            );
 }
 
 /// <summary>Something to do on a day.</summary>
@@ -74,11 +77,7 @@ public static class CareDates
     /// <param name="numbers">The design.</param>
     /// <param name="from">Planting day; the design's own when null.</param>
     /// <param name="plantQuarantine">Quarantine of plants in days; ours when null.</param>
-    public static CarePlan Of(
-        DesignNumbers numbers,
-        DateOnly? from = null,
-        Figure? plantQuarantine = null
-    )
+    public static CarePlan Of(DesignNumbers numbers, DateOnly? from = null, Figure? plantQuarantine = null)
     {
         var planting = from ?? numbers.Design.Design.Planted ?? StandIn;
         var note =
@@ -149,8 +148,7 @@ public static class CareDates
         Figure lead,
         (string Title, string Text) words,
         string where
-    ) =>
-        new(key, planting.AddDays(-Whole(lead)), words.Title, words.Text, null, where) { Interval = lead };
+    ) => new(key, planting.AddDays(-Whole(lead)), words.Title, words.Text, null, where) { Interval = lead };
 
     private static IEnumerable<CareDate> Planting(DesignNumbers numbers, DateOnly planting)
     {

@@ -166,7 +166,10 @@ internal static class CareRounds
                 "crew-reseed",
                 planting,
                 CareIntervals.Reseed,
-                ("Seed crew again", "Count a trap overnight; seed a fresh cup, sooner if the trap stays low."),
+                (
+                    "Seed crew again",
+                    "Count a trap overnight; seed a fresh cup, sooner if the trap stays low."
+                ),
                 "crew"
             );
         }
