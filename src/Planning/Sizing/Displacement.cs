@@ -39,7 +39,7 @@ public sealed record Displacement(Figure FromDrainage, Figure FromSoil)
     }
 
     /// <summary>What the piece stands on: as entered, else as the catalog says, else the soil.</summary>
-    private static Seat SeatOf(CheckedDesign design, int piece) =>
+    public static Seat SeatOf(CheckedDesign design, int piece) =>
         design.Design.Hardscape[piece].Seat
         ?? (design.Entry($"hardscape[{piece}].material").Text("seat") == "base" ? Seat.Base : Seat.Soil);
 

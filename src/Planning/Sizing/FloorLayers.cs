@@ -86,6 +86,12 @@ public static class FloorLayers
         };
     }
 
+    /// <summary>Share of depth the soil loses as it settles: as entered, else the recipe's, else ours.</summary>
+    public static Figure Settling(CheckedDesign design) =>
+        design.Design.Floor.Soil!.Settling is { } s
+            ? design.Figure("floor.soil.settling", "settling", s, Units.Percent)
+            : design.Entry("floor.soil.recipe").Figure("settling") ?? SizingPolicy.Settling;
+
     private static FloorLayer Soil(
         CheckedDesign design,
         BoxGeometry box,
@@ -100,9 +106,7 @@ public static class FloorLayers
         var finished = Figure
             .NotNegative(area * depths.Mean - displaced.FromSoil)
             .As("finished soil", Units.Liter);
-        var settling = soil.Settling is { } s
-            ? design.Figure("floor.soil.settling", "settling", s, Units.Percent)
-            : recipe.Figure("settling") ?? SizingPolicy.Settling;
+        var settling = Settling(design);
         var yield =
             soil.MixingYield is { } y
                 ? design.Figure("floor.soil.mixingYield", "mixing yield", y, Units.Percent)

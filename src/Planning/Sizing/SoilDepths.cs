@@ -22,8 +22,8 @@ public sealed record SoilDepths(Figure Mean, Figure Front, Figure Back, Figure H
         for (var i = 0; i < soil.Zones.Count; i++)
         {
             var zone = soil.Zones[i];
-            var path = $"floor.soil.zones[{i}]";
-            var depths = One(design, path, $"soil depth of step {i + 1}", zone.Depth, zone.Front, zone.Back);
+            var path = ZonePath(i);
+            var depths = Zone(design, i);
             means.Add(
                 design.Figure($"{path}.share", $"length share of step {i + 1}", zone.Share, Units.Percent)
                     * depths.Mean
@@ -42,6 +42,22 @@ public sealed record SoilDepths(Figure Mean, Figure Front, Figure Back, Figure H
             Figure.Min([.. fronts, .. backs]).As("thinnest soil", Units.Centimeter)
         );
     }
+
+    /// <summary>Depths of one step of a stepped soil, counted from the left.</summary>
+    public static SoilDepths Zone(CheckedDesign design, int zone)
+    {
+        var typed = design.Design.Floor.Soil!.Zones[zone];
+        return One(
+            design,
+            ZonePath(zone),
+            $"soil depth of step {zone + 1}",
+            typed.Depth,
+            typed.Front,
+            typed.Back
+        );
+    }
+
+    private static string ZonePath(int zone) => $"floor.soil.zones[{zone}]";
 
     private static SoilDepths One(
         CheckedDesign design,

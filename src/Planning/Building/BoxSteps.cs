@@ -1,0 +1,145 @@
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
+
+namespace Litterfall.Planning.Building;
+
+/// <summary>Checking the box and covering its walls.</summary>
+internal static class BoxSteps
+{
+    private const string Edge = "Glass cuts: gloves and goggles, dry hands, no lifting by the rim.";
+
+    private static readonly Figure CutPlay = Figure.Choice(
+        "largest difference from the design that cut parts forgive",
+        1,
+        Units.Millimeter,
+        "parts are cut 2 mm smaller than the inside; half of that is left"
+    );
+
+    public static StepGroup? Of(DesignNumbers numbers)
+    {
+        var writer = new StepWriter(numbers);
+        Measure(numbers, writer);
+        LeakTest(numbers, writer);
+        Background(numbers, writer);
+        Silicone(numbers, writer);
+        return writer.Group("Box and background", "box", "background");
+    }
+
+    private static void Measure(DesignNumbers numbers, StepWriter writer)
+    {
+        var box = numbers.Box;
+        var size =
+            $"{writer.Size(box.InsideLength, box.InsideDepth)}, {writer.Millimeters(box.InsideHeight)} high";
+        writer.Step(
+            "box",
+            $"Measure the inside three times each way: {size}. The smallest counts. More than "
+                + $"{writer.Of(CutPlay)} smaller than this: enter it and print new cut sizes.",
+            "Sizes sold by name differ by up to 7 mm an edge."
+        );
+        writer.Step(
+            "box",
+            "Check every edge and corner for chips. Seam what hands or frogs can touch.",
+            null,
+            Edge
+        );
+    }
+
+    private static void LeakTest(DesignNumbers numbers, StepWriter writer)
+    {
+        if (numbers.Layers.FirstOrDefault(l => l.Layer == "drainage") is not { } layer)
+        {
+            return;
+        }
+
+        var water = (numbers.Box.GrossFloor * layer.Depth).As("water of the leak test", Units.Liter);
+        writer.Step(
+            "box",
+            $"Leak test: stand it level on a mat, pour in {writer.Liters(water)} of water, "
+                + $"{writer.Depth(layer.Depth)} deep and no deeper. Wait 24 hours with dry paper under the "
+                + "seams.",
+            "These panes are checked for the drainage depth of water, not for a full box.",
+            "Draw the water off before you move the box."
+        );
+    }
+
+    private static void Background(DesignNumbers numbers, StepWriter writer)
+    {
+        if (numbers.Design.Design.Background is null)
+        {
+            return;
+        }
+
+        var entry = numbers.Design.Entry("background.material");
+        if (numbers.Sealants.FoamVolume is { } foam)
+        {
+            Foam(numbers, writer, foam);
+            return;
+        }
+
+        foreach (var part in numbers.Cuts.Where(c => c.Part == "background"))
+        {
+            writer.Step(
+                "background",
+                $"Cut {entry.Name} to {writer.Size(part.Length, part.Width)}: {part.Note}. Glue it on with "
+                    + "silicone in lines 5 cm apart and press it on.",
+                "A panel glued only at its edge leaves a space where frogs get lost."
+            );
+        }
+    }
+
+    private static void Foam(DesignNumbers numbers, StepWriter writer, Figure foam)
+    {
+        var design = numbers.Design;
+        var can = design.Catalog.Find(
+            design.Entry("background.material").Text("pouredFrom") ?? "expanding-foam"
+        );
+        var lift = design.Design.Background!.Poured?.Lift is { } typed
+            ? design.Figure("background.poured.lift", "thickness of one pour", typed, Units.Centimeter)
+            : can?.Figure("liftThickness");
+        var thickness = lift is null ? "thin" : $"at most {writer.Depth(lift)} thick";
+        var cans = numbers.Sealants.FoamCans is { } count
+            ? $" ({NumberText.Count((int)count.Si, "can", "cans")} for all boxes)"
+            : "";
+        var caution =
+            writer.Text(can, "caution") ?? "Never pour foam behind trapped wood: it has burst a tank.";
+        writer.Step(
+            "background",
+            $"Lay the box on its back. Pour foam in lifts {thickness}, {writer.Liters(foam)} when "
+                + $"expanded{cans}. Leave one face open and let each lift set before the next.",
+            "Foam goes on swelling; in a closed space it breaks the glass.",
+            caution
+        );
+        writer.Step(
+            "background",
+            "Carve the foam, cut off the whole smooth skin, and cover it.",
+            "Silicone peels off the smooth skin.",
+            "Foam dust: mask, and keep flames away."
+        );
+    }
+
+    private static void Silicone(DesignNumbers numbers, StepWriter writer)
+    {
+        var seal = numbers.Sealants;
+        if (seal.Silicone.Si <= 0 && seal.FoamVolume is null)
+        {
+            return;
+        }
+
+        if (seal.CureBeforePlanting is { } planting && seal.CureBeforeAnimals is { } animals)
+        {
+            writer.Cite(Citation.Habit("silicone without mildew inhibitor, cured until it no longer smells"));
+            writer.Step(
+                "background",
+                $"Silicone in all: {writer.Milliliters(seal.Silicone)} a box, without mildew inhibitor. Let "
+                    + $"everything cure {Days(writer, planting)} before planting and {Days(writer, animals)} "
+                    + "before animals, and until it no longer smells."
+            );
+        }
+    }
+
+    private static string Days(StepWriter writer, Figure time)
+    {
+        writer.Of(time);
+        return NumberText.Count((int)Math.Ceiling(time.Value - 1e-9), "day", "days");
+    }
+}

@@ -1,0 +1,33 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Designs;
+
+namespace Litterfall.Planning.Building;
+
+/// <summary>
+/// The step cards of one build: what to do, in working order, with this design's own numbers. A group that a
+/// design does not need is left out.
+/// </summary>
+public static class BuildSteps
+{
+    /// <summary>
+    /// The groups in working order; for a kit the first one says what is packed in which bag, and the later
+    /// ones are written for the person who builds it.
+    /// </summary>
+    public static ImmutableArray<StepGroup> Of(DesignNumbers numbers)
+    {
+        var bags = numbers.Design.Design.Form == BuildForm.Kit ? KitBags.Of(numbers) : [];
+        StepGroup?[] groups =
+        [
+            KitSteps.Of(numbers, bags),
+            CleanSteps.Of(numbers),
+            BoxSteps.Of(numbers),
+            DrainageSteps.Of(numbers, bags),
+            SoilSteps.Of(numbers, bags),
+            PlantSteps.Of(numbers, bags),
+            FittingSteps.Of(numbers),
+            LiftSteps.Of(numbers),
+            WeekSteps.Of(numbers),
+        ];
+        return [.. groups.OfType<StepGroup>()];
+    }
+}

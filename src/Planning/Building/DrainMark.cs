@@ -1,0 +1,22 @@
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
+
+namespace Litterfall.Planning.Building;
+
+/// <summary>The highest water level that is allowed, in meters over the base glass.</summary>
+public static class DrainMark
+{
+    /// <summary>What the level keeps from the barrier.</summary>
+    public static readonly Figure BelowBarrier = Figure.Given(
+        "clearance of the water below the barrier",
+        0.01,
+        Units.Centimeter,
+        Citation.Habit("the water stays at least 1 cm below the barrier")
+    );
+
+    /// <summary>Drainage depth less the clearance, not below 0; null without a drainage layer.</summary>
+    public static Figure? Of(DesignNumbers numbers) =>
+        numbers.Layers.FirstOrDefault(l => l.Layer == "drainage") is { } layer
+            ? Figure.NotNegative(layer.Depth - BelowBarrier).As("highest water level", Units.Millimeter)
+            : null;
+}

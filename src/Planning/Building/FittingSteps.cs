@@ -1,0 +1,208 @@
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Cutting;
+
+namespace Litterfall.Planning.Building;
+
+/// <summary>Lid, vents, misting, lamps and everything that is plugged in.</summary>
+internal static class FittingSteps
+{
+    public static StepGroup? Of(DesignNumbers numbers)
+    {
+        var writer = new StepWriter(numbers);
+        Lid(numbers, writer);
+        for (var i = 0; i < numbers.Design.Design.Vents.Count; i++)
+        {
+            Vent(numbers, writer, i);
+        }
+
+        Passages(numbers, writer);
+        Misting(numbers, writer);
+        for (var i = 0; i < numbers.Design.Design.Lamps.Count; i++)
+        {
+            Lamp(numbers, writer, i);
+        }
+
+        Electrics(numbers, writer);
+        return writer.Group("Lid, air, water, light", "fittings", "lid");
+    }
+
+    private static void Lid(DesignNumbers numbers, StepWriter writer)
+    {
+        if (numbers.Cuts.FirstOrDefault(c => c.Part == "lid") is not { } part)
+        {
+            return;
+        }
+
+        var design = numbers.Design;
+        var entry = design.Entry("lid.material");
+        var lid = design.Design.Lid!;
+        var thick = part.Thickness is { } t ? $", {writer.Millimeters(t)} thick" : "";
+        var fit =
+            lid.Overlap is { } o
+                ? $"{writer.Of(design.Figure("lid.overlap", "overlap", o, Units.Millimeter))} over the rim on "
+                    + "each side"
+            : lid.Gap is { } g
+                ? $"{writer.Of(design.Figure("lid.gap", "lid clearance", g, Units.Millimeter))} clear on each "
+                    + "side"
+            : $"{writer.Of(CutList.LidClearance)} clear on each side";
+        var open = lid.Share is { } share
+            ? $" {writer.Of(design.Figure("lid.share", "open share", share, Units.Percent))} of it stays open."
+            : "";
+        writer.Step(
+            "lid",
+            $"Lay on the lid of {entry.Name}, {writer.Size(part.Length, part.Width)}{thick}: {fit}.{open}",
+            "The lid decides the water: a change of its open share changes everything else."
+        );
+        if (numbers.Cuts.FirstOrDefault(c => c.Part == "strip") is { } strip)
+        {
+            writer.Step(
+                "lid.strip",
+                $"Fit the strip for hoses and cables, {writer.Size(strip.Length, strip.Width)}, at the back. "
+                    + "Tape or latch it.",
+                "Frogs push up a loose strip."
+            );
+        }
+    }
+
+    private static void Vent(DesignNumbers numbers, StepWriter writer, int i)
+    {
+        var design = numbers.Design;
+        var vent = design.Design.Vents[i];
+        var key = $"vents[{NumberText.Integer(i)}]";
+        var mesh = design.Find($"{key}.mesh");
+        var size = vent switch
+        {
+            { Length: { } l, Width: { } w } => writer.Size(
+                design.Figure($"{key}.length", "vent length", l, Units.Millimeter),
+                design.Figure($"{key}.width", "vent width", w, Units.Millimeter)
+            ),
+            { Area: { } a } => writer.Of(
+                design.Figure($"{key}.area", "vent area", a, Units.SquareCentimeter)
+            ),
+            _ => "as drawn",
+        };
+        var side = vent.Side is { } s ? $" in the {s.ToString().ToLowerInvariant()}" : "";
+        var height = vent.Height is { } h
+            ? $", its middle {writer.Depth(design.Figure($"{key}.height", "vent height", h, Units.Centimeter))}"
+                + " over the base"
+            : "";
+        var over = mesh is null
+            ? "Leave no free edge."
+            : $"Cover it with {mesh.Name}{Aperture(writer, mesh.Figure("aperture"))}; no wire ends inside.";
+        writer.Step(key, $"Vent{side}, {size}{height}. {over}");
+    }
+
+    /// <summary>" (holes 0.5 mm)", unless the name already says so.</summary>
+    private static string Aperture(StepWriter writer, Figure? aperture)
+    {
+        if (aperture is null)
+        {
+            return "";
+        }
+
+        writer.Of(aperture);
+        var millimeters = Math.Round(aperture.Si * 1000, 3);
+        return $" (holes {millimeters.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)} mm)";
+    }
+
+    private static void Passages(DesignNumbers numbers, StepWriter writer)
+    {
+        var design = numbers.Design;
+        for (var i = 0; i < design.Design.Passages.Count; i++)
+        {
+            var passage = design.Design.Passages[i];
+            var key = $"passages[{NumberText.Integer(i)}]";
+            var hole = design.Figure($"{key}.hole", "width of the hole", passage.Hole, Units.Millimeter);
+            writer.Step(
+                key,
+                $"Lead {passage.For} through its {writer.Of(hole)} hole in the "
+                    + $"{passage.In.ToString().ToLowerInvariant()} and close the gap with a grommet, sponge or "
+                    + "silicone.",
+                "Flies and froglets leave by a gap of 2 mm."
+            );
+        }
+    }
+
+    private static void Misting(DesignNumbers numbers, StepWriter writer)
+    {
+        var design = numbers.Design;
+        if (design.Design.Misting is not { } misting)
+        {
+            return;
+        }
+
+        writer.Step(
+            "misting",
+            $"Fit {NumberText.Count(misting.Nozzles, "nozzle", "nozzles")}, aimed at leaves and not at the "
+                + "front pane. Run each into a cup for one minute: "
+                + $"{writer.Of(MistingDay.Each(design)!)} was entered. Enter what you measure.",
+            "Every water forecast hangs on this number."
+        );
+        var times = misting.Times.Select(
+            (t, i) =>
+                $"{NumberText.Clock(t.At)} for "
+                + writer.Of(
+                    design.Figure(
+                        $"misting.times[{NumberText.Integer(i)}].for",
+                        "misting time",
+                        t.For,
+                        Units.Second
+                    )
+                )
+        );
+        writer.Step(
+            "misting.times",
+            $"Set the timer: {string.Join("; ", times)}. Together "
+                + $"{writer.Milliliters(MistingDay.Water(design)!)} a day. Use water low in minerals.",
+            "Hard water spots the glass and clogs nozzles."
+        );
+    }
+
+    private static void Lamp(DesignNumbers numbers, StepWriter writer, int i)
+    {
+        var design = numbers.Design;
+        var lamp = design.Design.Lamps[i];
+        var key = $"lamps[{NumberText.Integer(i)}]";
+        var entry = design.Entry($"{key}.lamp");
+        var above = lamp.Above is { } a
+            ? $" {writer.Depth(design.Figure($"{key}.above", "height above the lid", a, Units.Centimeter))} "
+                + "above the lid"
+            : " above the lid";
+        var hours = LampHours.Of(design, i) is { } h
+            ? $" On {NumberText.Clock(lamp.On!.Value)}, off {NumberText.Clock(lamp.Off!.Value)}: "
+                + $"{writer.Of(h)} a day."
+            : " Put it on a timer.";
+        writer.Step(
+            key,
+            $"Fix {entry.Name}{above}, so that it cannot fall.{hours}",
+            "A lamp that lies on the glass can crack it and heats the air below."
+        );
+    }
+
+    private static void Electrics(DesignNumbers numbers, StepWriter writer)
+    {
+        var list = ElectricalList.Of(numbers);
+        if (!list.Any)
+        {
+            return;
+        }
+
+        var items = list.Items.Select(i =>
+            i.WattsEach is { } w ? $"{i.Name} {writer.Of(w)}" : $"{i.Name} (watts on its plate)"
+        );
+        var total = list.TotalWatts is { } sum ? $" Known together: {writer.Of(sum)}." : "";
+        writer.Cite(ElectricalList.LargestTrip.Origin);
+        writer.Step(
+            "electrics",
+            $"Plugged in: {string.Join("; ", items)}.{total}",
+            null,
+            [.. ElectricalList.Protection]
+        );
+        if (numbers.Design.Design.Heating is { Thermostat: false })
+        {
+            writer.Step("heating", "Put the heating on a thermostat before it is switched on.");
+        }
+    }
+}

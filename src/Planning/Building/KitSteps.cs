@@ -1,0 +1,100 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Figures;
+using Litterfall.Planning.Buying;
+using Litterfall.Planning.Cutting;
+
+namespace Litterfall.Planning.Building;
+
+/// <summary>What the workshop packs into each kit.</summary>
+internal static class KitSteps
+{
+    /// <summary>The packing list of one kit; null when the design is no kit.</summary>
+    public static StepGroup? Of(DesignNumbers numbers, ImmutableArray<KitBag> bags)
+    {
+        var writer = new StepWriter(numbers);
+        if (bags.Length == 0)
+        {
+            return null;
+        }
+
+        var design = numbers.Design.Design;
+        var kits = design.Boxes == 1 ? "the kit" : $"each of {NumberText.Integer(design.Boxes)} kits";
+        foreach (var bag in bags)
+        {
+            writer.Step(
+                bag.Key,
+                $"Bag {bag.Letter}, for {kits}: {writer.Liters(bag.Amount)} of {bag.Contents}.",
+                bag.Key == "floor.soil" ? "Fill by measured liters: weight changes with moisture." : null
+            );
+        }
+
+        foreach (var part in numbers.Cuts)
+        {
+            writer.Step(
+                Key(part),
+                $"Flat parts, for {kits}: {Words(part.Part)} of {Name(numbers, part.Material)}, "
+                    + $"{writer.Size(part.Length, part.Width)}."
+            );
+        }
+
+        Loose(numbers, writer, kits);
+        writer.Step(
+            "name",
+            $"Write \"{design.Name}\" and the batch of the soil on every bag, and add this sheet.",
+            "A sheet for another size is the usual mistake."
+        );
+        return writer.Group("Pack the kit", "pack", "parts");
+    }
+
+    /// <summary>A part's name in words: "vent-mesh" as "vent mesh".</summary>
+    internal static string Words(string part) => part.Replace('-', ' ');
+
+    internal static string Name(DesignNumbers numbers, string key) =>
+        numbers.Design.Catalog.Find(key)?.Name ?? key;
+
+    private static string Key(CutPart part) =>
+        part.Part switch
+        {
+            "barrier" => "floor.barrier",
+            "grid" => "floor.drainage.grid",
+            "vent-mesh" => "vents",
+            "background" => "background",
+            _ => "lid",
+        };
+
+    private static void Loose(DesignNumbers numbers, StepWriter writer, string kits)
+    {
+        var design = numbers.Design.Design;
+        if (design.Hardscape.Count > 0)
+        {
+            var names = design.Hardscape.Select((_, i) => Piece(numbers, i));
+            writer.Step("hardscape", $"Loose, for {kits}: {string.Join(", ", names)}.");
+        }
+
+        foreach (var starter in CrewStarters.Of(numbers))
+        {
+            writer.Step(
+                starter.Key,
+                $"Last of all and only on the day it leaves, for {kits}: "
+                    + $"{writer.Whole(starter.CupsPerBox)} × {starter.Pack?.Name ?? "culture cup"} "
+                    + $"({writer.Whole(starter.CountPerBox)} {starter.Crew.Name}).",
+                "Living cultures keep for days, not weeks."
+            );
+        }
+
+        if (design.Plants.Count > 0)
+        {
+            var names = design.Plants.Select(
+                (p, i) => $"{NumberText.Integer(p.Count)} {PlantSteps.Name(numbers, i)}"
+            );
+            writer.Step("plants", $"Plants, out of quarantine, for {kits}: {string.Join(", ", names)}.");
+        }
+    }
+
+    private static string Piece(DesignNumbers numbers, int piece)
+    {
+        var entry = numbers.Design.Entry($"hardscape[{NumberText.Integer(piece)}].material");
+        Figure mass = Sizing.HardscapeSize.Mass(numbers.Design, piece);
+        return $"{entry.Name} of {NumberText.Kilograms(mass)}";
+    }
+}

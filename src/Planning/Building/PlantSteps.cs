@@ -1,0 +1,109 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Buying;
+
+namespace Litterfall.Planning.Building;
+
+/// <summary>Plants, moss, leaves and crew.</summary>
+internal static class PlantSteps
+{
+    public static StepGroup? Of(DesignNumbers numbers, ImmutableArray<KitBag> bags)
+    {
+        var writer = new StepWriter(numbers);
+        for (var i = 0; i < numbers.Design.Design.Plants.Count; i++)
+        {
+            Plant(numbers, writer, i);
+        }
+
+        Cover(numbers, writer, bags);
+        foreach (var starter in CrewStarters.Of(numbers))
+        {
+            var cups = starter.Pack is { } pack ? $" ({writer.Whole(starter.CupsPerBox)} × {pack.Name})" : "";
+            writer.Step(
+                starter.Key,
+                $"Seed {writer.Whole(starter.CountPerBox)} {starter.Crew.Name}{cups} under the leaves, a "
+                    + "little in each corner.",
+                starter.Crew.Note
+            );
+        }
+
+        return writer.Group("Plants, moss, leaves, crew", "plants", "plants");
+    }
+
+    /// <summary>Name of a plant of the design.</summary>
+    public static string Name(DesignNumbers numbers, int plant) => Entry(numbers, plant).Name;
+
+    private static CatalogEntry Entry(DesignNumbers numbers, int plant) =>
+        numbers.Design.Entry($"plants[{NumberText.Integer(plant)}].plant");
+
+    private static void Plant(DesignNumbers numbers, StepWriter writer, int i)
+    {
+        var plant = numbers.Design.Design.Plants[i];
+        var key = $"plants[{NumberText.Integer(i)}]";
+        var entry = Entry(numbers, i);
+        var count = plant.Count == 1 ? "" : $"{NumberText.Integer(plant.Count)} × ";
+        var place = plant.At is { } at ? $" {At(numbers, writer, key, at)}" : " where the picture shows";
+        var verb = plant.Mounted ? "Mount" : "Plant";
+        var where = plant.Mounted ? ", on wood or background, not in soil" : ", roots in the soil";
+        string[] cautions = Irritant(entry) is { } warning ? [warning] : [];
+        writer.Step(key, $"{verb} {count}{entry.Name}{place}{where}.", Why(entry, plant), cautions);
+    }
+
+    private static string? Why(CatalogEntry entry, Planting plant) =>
+        !plant.Mounted && entry.Text("rootPlace") == "epiphyte"
+            ? "It grows on wood in nature: its base rots in wet soil, so keep the crown above it."
+        : !plant.Mounted && entry.Text("wetFeet") == "no"
+            ? "It does not stand wet roots: the higher end of the floor."
+        : null;
+
+    /// <summary>Sap that irritates; null for harmless plants.</summary>
+    private static string? Irritant(CatalogEntry entry) =>
+        entry.Text("toxicity") is { } note && !note.StartsWith("none", StringComparison.Ordinal)
+            ? $"{entry.Name}: {note}. Gloves, and wash hands."
+            : null;
+
+    private static string At(DesignNumbers numbers, StepWriter writer, string key, Place at)
+    {
+        string Edge(string axis, string name, Typed<Length> typed) =>
+            writer.Depth(numbers.Design.Figure($"{key}.at.{axis}", name, typed, Units.Centimeter));
+        var x = Edge("x", "distance from the left", at.X);
+        var y = Edge("y", "distance from the front", at.Y);
+        var z = at.Z is { } up ? $", {Edge("z", "height over the base", up)} over the base" : "";
+        return $"{x} from the left, {y} from the front{z}";
+    }
+
+    private static void Cover(DesignNumbers numbers, StepWriter writer, ImmutableArray<KitBag> bags)
+    {
+        if (numbers.Layers.FirstOrDefault(l => l.Layer == "moss") is { Material: { } moss } mossLayer)
+        {
+            string[] cautions = Goods.IsSphagnum(moss) ? [Goods.MossCaution] : [];
+            writer.Step(
+                "floor.moss",
+                $"Lay {writer.Liters(mossLayer.Finished)} of {moss.Name}{KitBags.From(bags, "floor.moss")}, "
+                    + $"{writer.Depth(mossLayer.Depth)} deep, {Share(numbers, writer, "moss")}. Loose, not "
+                    + "pressed.",
+                null,
+                cautions
+            );
+        }
+
+        if (numbers.Layers.FirstOrDefault(l => l.Layer == "litter") is { Material: { } leaves } litter)
+        {
+            writer.Step(
+                "floor.litter",
+                $"Scatter {writer.Liters(litter.Finished)} of {leaves.Name}"
+                    + $"{KitBags.From(bags, "floor.litter")}, {writer.Depth(litter.Depth)} loose, "
+                    + $"{Share(numbers, writer, "litter")}.",
+                "Leaves feed the crew and hide the frogs. Two kinds last longer than one."
+            );
+        }
+    }
+
+    private static string Share(DesignNumbers numbers, StepWriter writer, string layer)
+    {
+        var row = CornerDepths.Of(numbers).First(r => r.Layer == layer);
+        return row.Cover is { } share ? $"over {writer.Of(share)} of the floor" : "over the whole floor";
+    }
+}

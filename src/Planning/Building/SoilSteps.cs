@@ -1,0 +1,176 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Sizing;
+
+namespace Litterfall.Planning.Building;
+
+/// <summary>Mixing the soil, filling it and pressing wood into it.</summary>
+internal static class SoilSteps
+{
+    /// <summary>A slope above this slides without a retainer.</summary>
+    private static readonly Figure SteepestFree = Figure.Given(
+        "steepest slope that holds by itself",
+        25 * Math.PI / 180,
+        Units.Degree,
+        Citation.Habit("slopes steeper than 25 to 30 degrees need a retainer")
+    );
+
+    public static StepGroup? Of(DesignNumbers numbers, ImmutableArray<KitBag> bags)
+    {
+        if (numbers.Layers.FirstOrDefault(l => l.Layer == "soil") is not { } layer)
+        {
+            return null;
+        }
+
+        var writer = new StepWriter(numbers);
+        Mix(numbers, writer, layer);
+        Wet(writer, layer);
+        Slope(numbers, writer);
+        Fill(numbers, writer, layer, bags);
+        Pieces(numbers, writer);
+        return writer.Group("Soil and hardscape", "soil", "soil");
+    }
+
+    private static void Mix(DesignNumbers numbers, StepWriter writer, FloorLayer layer)
+    {
+        var boxes = numbers.Design.Design.Boxes;
+        var batch = boxes == 1 ? "" : $" For {NumberText.Integer(boxes)} boxes take each so many times.";
+        if (layer.Components.Length == 0)
+        {
+            writer.Step(
+                "floor.soil",
+                $"Take {writer.Liters(layer.Loose)} of {layer.Material!.Name}, loose, for one box.{batch}",
+                "Measure loose in a bucket: bags settle on the way."
+            );
+            return;
+        }
+
+        var parts = layer.Components.Select(c => $"{writer.Liters(c.Loose)} {c.Material.Name}").ToArray();
+        string[] cautions = layer.Components.Any(c => Goods.IsDusty(c.Material)) ? [Goods.DustCaution] : [];
+        writer.Step(
+            "floor.soil",
+            $"Mix {layer.Material!.Name} for one box: {string.Join("; ", parts)}. That is "
+                + $"{writer.Liters(layer.Loose)} of loose parts and makes {writer.Liters(layer.Mixed)} of "
+                + $"mix.{batch}",
+            "Liters do not add up: small grains fill the gaps between the large.",
+            cautions
+        );
+    }
+
+    private static void Wet(StepWriter writer, FloorLayer layer)
+    {
+        if (layer.WaterToAdd is not { } water || layer.SqueezeWater is not { } all)
+        {
+            return;
+        }
+
+        var most =
+            layer.MostWater is { } limit && limit.Si > all.Si
+                ? $" Never more than {writer.Liters(limit)} in all."
+                : "";
+        writer.Cite(Citation.Habit("squeeze test: a firm squeeze clumps and gives a few drops"));
+        writer.Step(
+            "floor.soil",
+            $"Add {writer.Liters(water)} of water to the mix of one box, in three goes "
+                + $"({writer.Liters(all)} with what the goods bring).{most} Squeeze a handful hard: a few "
+                + "drops is right, a stream is too wet, crumbs are too dry.",
+            "Too wet turns to mud and smells; dry peat will not take water later."
+        );
+    }
+
+    private static void Slope(DesignNumbers numbers, StepWriter writer)
+    {
+        var corners = CornerDepths.Soil(numbers.Design);
+        var left = Angle(corners.FrontLeft, corners.BackLeft, numbers.Box.OpenDepth);
+        var right = Angle(corners.FrontRight, corners.BackRight, numbers.Box.OpenDepth);
+        var steepest = Figure.Max(left, right).As("steepest slope of the soil", Units.Degree);
+        var steep = steepest.Si > SteepestFree.Si;
+        if (!numbers.Design.Design.Floor.Soil!.Retainer && !steep)
+        {
+            return;
+        }
+
+        writer.Step(
+            "floor.soil.retainer",
+            $"Set the retainer of wood, stone or grid first: the soil stands at {writer.Whole(steepest)} "
+                + $"degrees, and above {writer.Whole(SteepestFree)} it slides."
+        );
+    }
+
+    /// <summary>Slope between two depths over the open depth of the floor, in radians.</summary>
+    private static Figure Angle(Figure front, Figure back, Figure depth) =>
+        Figure.Computed(
+            $"arc tangent (|{back.Name} − {front.Name}| ÷ {depth.Name})",
+            depth.Si > 0 ? Math.Atan(Math.Abs(back.Si - front.Si) / depth.Si) : 0,
+            Dimension.None,
+            back,
+            front,
+            depth
+        );
+
+    private static void Fill(
+        DesignNumbers numbers,
+        StepWriter writer,
+        FloorLayer layer,
+        ImmutableArray<KitBag> bags
+    )
+    {
+        var row = CornerDepths.Of(numbers).First(r => r.Layer == "soil");
+        var from = KitBags.From(bags, "floor.soil");
+        var settled = Depths(numbers, writer, row.Depth);
+        var poured = Depths(numbers, writer, row.Poured!);
+        writer.Step(
+            "floor.soil",
+            $"Fill in {writer.Liters(layer.Mixed)} of the mix{from}: {poured} as poured. It settles to "
+                + $"{settled}, {writer.Liters(layer.Finished)}.",
+            "Fresh mix sinks for 4 to 8 weeks."
+        );
+        writer.Step(
+            "floor.soil",
+            "Press lightly with a flat hand, once. Do not stamp and do not pour water on to settle it.",
+            "Pressed soil has no air."
+        );
+    }
+
+    private static string Depths(DesignNumbers numbers, StepWriter writer, Corners corners)
+    {
+        if (corners.IsLevel)
+        {
+            return $"{writer.Depth(corners.FrontLeft)} deep, level";
+        }
+
+        if (numbers.Design.Design.Floor.Soil!.Zones.Count == 0)
+        {
+            return $"{writer.Depth(corners.FrontLeft)} deep at the front, "
+                + $"{writer.Depth(corners.BackLeft)} at the back";
+        }
+
+        return $"front left {writer.Depth(corners.FrontLeft)}, front right "
+            + $"{writer.Depth(corners.FrontRight)}, back left {writer.Depth(corners.BackLeft)}, back right "
+            + $"{writer.Depth(corners.BackRight)}";
+    }
+
+    private static void Pieces(DesignNumbers numbers, StepWriter writer)
+    {
+        var design = numbers.Design;
+        for (var i = 0; i < design.Design.Hardscape.Count; i++)
+        {
+            if (Displacement.SeatOf(design, i) == Seat.Base)
+            {
+                continue;
+            }
+
+            var key = $"hardscape[{NumberText.Integer(i)}]";
+            var entry = design.Entry($"{key}.material");
+            var sinks = entry.Text("sinks") is { } s && s.StartsWith("floats", StringComparison.Ordinal);
+            writer.Step(
+                key,
+                $"Press {entry.Name} ({writer.Kilograms(HardscapeSize.Mass(design, i))}) into the soil until "
+                    + "it stands firm.",
+                sinks ? "It floats if the floor ever floods." : null
+            );
+        }
+    }
+}

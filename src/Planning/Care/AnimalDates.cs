@@ -1,0 +1,128 @@
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Building;
+
+namespace Litterfall.Planning.Care;
+
+/// <summary>When animals may move in, and when their quarantine has to begin for that.</summary>
+public static class AnimalDates
+{
+    /// <summary>
+    /// Earliest day for animals: 28 days after planting, or later while foam and silicone still cure.
+    /// </summary>
+    public static DateOnly Earliest(DesignNumbers numbers, DateOnly planting)
+    {
+        var grown = planting.AddDays(CareDates.Whole(CareIntervals.EarliestAnimals));
+        if (numbers.Sealants is not { CureBeforePlanting: { } before, CureBeforeAnimals: { } all })
+        {
+            return grown;
+        }
+
+        var cured = planting.AddDays(CareDates.Whole(all) - CareDates.Whole(before));
+        return cured > grown ? cured : grown;
+    }
+
+    internal static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting)
+    {
+        var design = numbers.Design.Design;
+        if (design.Animals.Count + design.RatedFor.Count == 0)
+        {
+            yield break;
+        }
+
+        var earliest = Earliest(numbers, planting);
+        yield return new CareDate(
+            "animals-earliest",
+            earliest,
+            "Earliest day for animals",
+            "Only if crew breeds, plants have rooted, the level is steady and the humidity holds. Better wait "
+                + "until 8 weeks after planting.",
+            null,
+            "animals"
+        )
+        {
+            Interval = CareIntervals.EarliestAnimals,
+        };
+        var eight = planting.AddDays(CareDates.Whole(CareIntervals.BetterAnimals));
+        var better = eight > earliest ? eight : earliest;
+        yield return new CareDate(
+            "animals-better",
+            better,
+            "Better day for animals",
+            "Eight weeks of grow-in: check crew, level and humidity once more, then animals in.",
+            null,
+            "animals"
+        )
+        {
+            Interval = CareIntervals.BetterAnimals,
+        };
+        if (design.AnimalsIn is { } planned)
+        {
+            yield return new CareDate(
+                "animals-in",
+                planned,
+                "Animals in",
+                planned < earliest
+                    ? $"The design plans this day, but the box is not ready before {NumberText.Day(earliest)}."
+                    : "Animals in as planned, cleared from quarantine, one species in the box.",
+                null,
+                "animalsIn"
+            );
+        }
+
+        foreach (var date in Quarantines(numbers, design.AnimalsIn ?? better))
+        {
+            yield return date;
+        }
+    }
+
+    /// <summary>Start and end of the quarantine of the animals that are sold with the box.</summary>
+    private static IEnumerable<CareDate> Quarantines(DesignNumbers numbers, DateOnly moveIn)
+    {
+        var animals = BoxAnimal.Of(numbers).Where(a => !a.IsRatedOnly && a.Resident.Count > 0).ToArray();
+        for (var i = 0; i < animals.Length; i++)
+        {
+            var (resident, entry, path, _) = animals[i];
+            var time = CareIntervals.Of(resident);
+            var slug = $"{entry.Key}-{NumberText.Integer(i + 1)}";
+            if (!(resident.Quarantined is { } done && done.Si >= time.Si))
+            {
+                yield return new CareDate(
+                    $"quarantine-start-{slug}",
+                    moveIn.AddDays(-CareDates.Whole(time)),
+                    $"Quarantine begins: {entry.Name}",
+                    $"In quarantine by today, in a bare tank with tools of its own. A new arrival restarts it."
+                        + Tests(animals[i].Class),
+                    null,
+                    path
+                )
+                {
+                    Interval = time,
+                };
+            }
+
+            yield return new CareDate(
+                $"quarantine-release-{slug}",
+                moveIn,
+                $"Quarantine ends: {entry.Name}",
+                $"{NumberText.Whole(time)} days in quarantine, tests clear, no unexplained death among the "
+                    + "group in the last 30 days: released. If one is missing, they stay.",
+                null,
+                path
+            )
+            {
+                Interval = time,
+            };
+        }
+    }
+
+    private static string Tests(AnimalClass kind) =>
+        kind switch
+        {
+            AnimalClass.Amphibian => " Three fecal checks two weeks apart; swab for chytrid fungus and "
+                + "ranavirus at entry and before release.",
+            AnimalClass.Reptile => " Three fecal checks two weeks apart.",
+            _ => " Look for mites.",
+        };
+}

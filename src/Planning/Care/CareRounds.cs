@@ -1,0 +1,177 @@
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Building;
+
+namespace Litterfall.Planning.Care;
+
+/// <summary>The care that comes back: level, glass, lamps, leaves, trimming, crew, layers.</summary>
+internal static class CareRounds
+{
+    public static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting) =>
+        [.. Water(numbers, planting), .. Glass(numbers, planting), .. Floor(numbers, planting)];
+
+    /// <summary>Days between top-ups, whole weeks and at least one; null without leaves.</summary>
+    public static Figure? LitterTopUp(DesignNumbers numbers)
+    {
+        if (numbers.Layers.FirstOrDefault(l => l.Layer == "litter") is not { Material: { } leaves })
+        {
+            return null;
+        }
+
+        var life = leaves.Figure("lifeMonths") ?? CareIntervals.LeafLife;
+        var share = life * CareIntervals.LitterShare;
+        var weeks = Math.Max(1, Math.Floor(share.Si / Units.Day.ToSi / 7 + 1e-9));
+        return Figure
+            .Computed(
+                $"{share.Equation}, in whole weeks",
+                Units.Day.ToSiValue(weeks * 7),
+                Units.Day.Dimension,
+                share
+            )
+            .As("time between litter top-ups", Units.Day);
+    }
+
+    private static CareDate Round(
+        string key,
+        DateOnly planting,
+        Figure every,
+        (string Title, string Text) words,
+        string where
+    )
+    {
+        var days = Math.Max(1, CareDates.Whole(every));
+        return new CareDate(
+            key,
+            planting.AddDays(days),
+            words.Title,
+            words.Text,
+            CareRepeat.Days(days),
+            where
+        )
+        {
+            Interval = every,
+        };
+    }
+
+    private static IEnumerable<CareDate> Water(DesignNumbers numbers, DateOnly planting)
+    {
+        if (DrainMark.Of(numbers) is { } mark)
+        {
+            yield return Round(
+                "level-check",
+                planting,
+                CareIntervals.LevelCheck(numbers.Design),
+                (
+                    "Read the water level",
+                    $"Read the level in the dip tube and write it down. Drain when it reaches "
+                        + $"{NumberText.Whole(mark)} mm over the base."
+                ),
+                "drain"
+            );
+        }
+    }
+
+    private static IEnumerable<CareDate> Glass(DesignNumbers numbers, DateOnly planting)
+    {
+        var design = numbers.Design.Design;
+        yield return Round(
+            "front-glass",
+            planting,
+            CareIntervals.FrontGlass,
+            ("Wipe the front glass", "Wipe the front with water only. Keep animals clear of the door line."),
+            "box"
+        );
+        if (design.Lid is not null)
+        {
+            yield return Round(
+                "lid-cleaning",
+                planting,
+                CareIntervals.Lid,
+                (
+                    "Clean the lid",
+                    "Unplug the lamp and let it cool, then clean the lid with water only: dirt costs light."
+                ),
+                "lid"
+            );
+        }
+
+        if (design.Lamps.Count > 0)
+        {
+            yield return Round(
+                "lamp-check",
+                planting,
+                CareIntervals.Lamp,
+                ("Check the lamp", "Measure its light at the same spot as before, or replace an aged lamp."),
+                "lamps"
+            );
+        }
+    }
+
+    private static IEnumerable<CareDate> Floor(DesignNumbers numbers, DateOnly planting)
+    {
+        var design = numbers.Design.Design;
+        if (design.Floor.Soil is not null)
+        {
+            yield return new CareDate(
+                "settle-check",
+                planting.AddDays(CareDates.Whole(CareIntervals.SettleCheck)),
+                "Check the settled soil",
+                "Measure the soil at the four corners and write it down. Fill up where it sank too far.",
+                null,
+                "floor.soil"
+            )
+            {
+                Interval = CareIntervals.SettleCheck,
+            };
+            var review = CareIntervals.LayerReview;
+            yield return new CareDate(
+                "layer-review",
+                planting.AddDays(CareDates.Whole(review)),
+                "Review the layers",
+                "Smell a hole in the soil, look for mud and roots in the barrier, time how fast water sinks. "
+                    + "Plan a rebuild if it stands.",
+                CareRepeat.Days(CareDates.Whole(CareIntervals.LaterReview)),
+                "floor"
+            )
+            {
+                Interval = review,
+            };
+        }
+
+        if (LitterTopUp(numbers) is { } topUp)
+        {
+            yield return Round(
+                "litter-top-up",
+                planting,
+                topUp,
+                ("Top up the leaves", "Add cleaned leaves until 2 cm or more lie everywhere."),
+                "floor.litter"
+            );
+        }
+
+        if (design.Plants.Count > 0)
+        {
+            yield return Round(
+                "trim",
+                planting,
+                CareIntervals.Trim,
+                ("Trim", "Cut back at most a third of each plant. Keep vents, lamp and front clear."),
+                "plants"
+            );
+        }
+
+        if (design.Crew.Any(c => c.Count > 0))
+        {
+            yield return Round(
+                "crew-reseed",
+                planting,
+                CareIntervals.Reseed,
+                (
+                    "Seed crew again",
+                    "Count a trap overnight; seed a fresh cup, sooner if the trap stays low."
+                ),
+                "crew"
+            );
+        }
+    }
+}

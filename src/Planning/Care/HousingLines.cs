@@ -1,0 +1,164 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Building;
+using Litterfall.Planning.Costing;
+
+namespace Litterfall.Planning.Care;
+
+/// <summary>Climate, space, group and equipment of one animal in this box.</summary>
+internal static class HousingLines
+{
+    public static IEnumerable<CareLine> Of(DesignNumbers numbers, BoxAnimal animal)
+    {
+        var inches = Imperial.IsUsed(numbers.Design.Design);
+        var entry = animal.Entry;
+        return new[]
+        {
+            Band(entry, "Day", "dayLow", "dayHigh", inches),
+            Band(entry, "Night", "nightLow", "nightHigh", inches),
+            Bound(entry, "Too warm", "avoidAbove", "never above", inches) ?? General(inches),
+            Bound(entry, "Too cold", "avoidBelow", "never below", inches),
+            Humidity(entry),
+            Size(entry),
+            Group(animal),
+            Space(numbers, animal),
+            Water(numbers, animal),
+            Equipment(numbers),
+            Note(entry),
+        }.OfType<CareLine>();
+    }
+
+    private static Citation Source(CatalogEntry entry, string value) => entry.Values[value].Origin;
+
+    private static CareLine? Band(CatalogEntry entry, string head, string low, string high, bool inches) =>
+        entry.Figure(low) is { } from && entry.Figure(high) is { } to
+            ? new CareLine(head, CareText.Band(from, to, inches), Source(entry, low))
+            : null;
+
+    private static CareLine? Bound(CatalogEntry entry, string head, string value, string word, bool inches) =>
+        entry.Figure(value) is { } bound
+            ? new CareLine(head, $"{word} {CareText.Degrees(bound, inches)}", Source(entry, value))
+            : null;
+
+    private static CareLine General(bool inches) =>
+        new(
+            "Too warm",
+            $"act at {CareText.Degrees(AnimalCautions.HeatWarning, inches)}, lamps off at "
+                + CareText.Degrees(AnimalCautions.HeatAlarm, inches),
+            AnimalCautions.HeatAlarm.Origin
+        );
+
+    private static CareLine? Humidity(CatalogEntry entry) =>
+        entry.Figure("humidityLow") is { } low && entry.Figure("humidityHigh") is { } high
+            ? new CareLine(
+                "Humidity",
+                $"{CareText.Number(low.Value)} to {CareText.Number(high.Value)} % as a daily mean; a short dip "
+                    + "by day is harmless, still air is not",
+                Source(entry, "humidityLow")
+            )
+            : null;
+
+    private static CareLine? Size(CatalogEntry entry) =>
+        entry.Figure("adultLengthLow") is { } low && entry.Figure("adultLengthHigh") is { } high
+            ? new CareLine(
+                "Adult size",
+                $"{CareText.Number(low.Value)} to {CareText.Number(high.Value)} mm",
+                Source(entry, "adultLengthLow")
+            )
+        : entry.Figure("lengthMax") is { } most
+            ? new CareLine(
+                "Adult size",
+                $"up to {CareText.Number(most.Value)} mm",
+                Source(entry, "lengthMax")
+            )
+        : null;
+
+    private static CareLine? Group(BoxAnimal animal) =>
+        animal.Entry.Text("group") is { } text
+            ? new CareLine(
+                "Group",
+                $"{text}. One species and one locality in a box.",
+                Source(animal.Entry, "group")
+            )
+            : null;
+
+    /// <summary>The smallest box of the library beside the numbers of this box.</summary>
+    private static CareLine? Space(DesignNumbers numbers, BoxAnimal animal)
+    {
+        var entry = animal.Entry;
+        var box = numbers.Box;
+        var inside = (box.InsideLength * box.InsideDepth * box.InsideHeight).As("inside volume", Units.Liter);
+        var own =
+            $"This box is {NumberText.Size(box.InsideLength, box.InsideDepth)} and "
+            + $"{NumberText.Millimeters(box.InsideHeight)} high inside, {NumberText.Liters(inside)}, with "
+            + $"{NumberText.Of(box.OpenFloor)} of open floor";
+        var each =
+            animal.Resident.Count > 0
+                ? $": {NumberText.Liters(inside / Figure.Number(animal.Resident.Count))} and "
+                    + $"{NumberText.Of((box.OpenFloor / Figure.Number(animal.Resident.Count)).As("floor for each", Units.SquareCentimeter))}"
+                    + $" for each of {NumberText.Integer(animal.Resident.Count)}."
+                : ".";
+        if (
+            entry.Figure("minTankLength") is not { } length
+            || entry.Figure("minTankDepth") is not { } depth
+            || entry.Figure("minTankHeight") is not { } height
+            || entry.Figure("minTankCount") is not { } count
+        )
+        {
+            return new CareLine("Space", own + each, null);
+        }
+
+        return new CareLine(
+            "Space",
+            $"Smallest box for {NumberText.Whole(count)}: {CareText.Number(length.Value)} × "
+                + $"{CareText.Number(depth.Value)} × {CareText.Number(height.Value)} cm. {own}{each} Where the "
+                + "law of your place asks for more, the law holds.",
+            Source(entry, "minTankLength")
+        );
+    }
+
+    private static CareLine Water(DesignNumbers numbers, BoxAnimal animal)
+    {
+        var parts = new List<string>
+        {
+            "Mist with purified or rain water, below 50 mg/L of dissolved solids.",
+            "Tap water: chlorine leaves in 24 hours, chloramine does not; use carbon.",
+        };
+        if (animal.Entry.Figure("waterShare") is { } share)
+        {
+            parts.Add(
+                $"Open water over {CareText.Number(share.Value)} % of the floor, with an easy way out."
+            );
+        }
+
+        if (numbers.Design.Design.WaterCups is { } cups and > 0)
+        {
+            parts.Add($"{NumberText.Count(cups, "water cup", "water cups")} hung in the plants.");
+        }
+
+        return new CareLine(
+            "Water",
+            string.Join(" ", parts),
+            Cautions.Recalled("misting water below 50 mg/L, standing removes chlorine only")
+        );
+    }
+
+    private static CareLine Equipment(DesignNumbers numbers)
+    {
+        var items = ElectricalList.Of(numbers).Items.Select(i => i.Name).Distinct(StringComparer.Ordinal);
+        var here = string.Join(", ", items);
+        return new CareLine(
+            "Equipment",
+            (here.Length > 0 ? $"With this box: {here}. " : "")
+                + "Needed besides: a thermometer and a hygrometer that keep the extremes, checked once against "
+                + "salt; food cultures; a holding tub; a scale to a tenth of a gram.",
+            Citation.Habit("what a keeper needs besides the box")
+        );
+    }
+
+    private static CareLine? Note(CatalogEntry entry) =>
+        entry.Note is { } note
+            ? new CareLine("Habits", note, Cautions.Recalled("husbandry notes of the species"))
+            : null;
+}
