@@ -130,12 +130,21 @@ public static class Shop
     }
 
     /// <summary>Writes a new file whole or not at all.</summary>
-    public static void WriteWhole(string path, string text)
+    public static void WriteWhole(string path, string text) =>
+        WriteWhole(path, new UTF8Encoding(false).GetBytes(text));
+
+    /// <summary>Writes a file whole or not at all; a missing folder is made.</summary>
+    public static void WriteWhole(string path, byte[] bytes)
     {
+        if (Path.GetDirectoryName(path) is { Length: > 0 } folder)
+        {
+            Directory.CreateDirectory(folder);
+        }
+
         var aside = $"{path}.{Environment.ProcessId}.part";
         try
         {
-            File.WriteAllText(aside, text, new UTF8Encoding(false));
+            File.WriteAllBytes(aside, bytes);
             File.Move(aside, path, overwrite: true);
         }
         finally

@@ -52,7 +52,7 @@ public static class CheckText
         }
     }
 
-    private static void Findings(StringBuilder text, DesignResult result)
+    internal static void Findings(StringBuilder text, DesignResult result)
     {
         if (result.Findings.Length == 0)
         {

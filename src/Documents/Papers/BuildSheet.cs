@@ -1,0 +1,388 @@
+using System.Globalization;
+using Litterfall.Documents.Drawings;
+using Litterfall.Documents.Layout;
+using Litterfall.Documents.Views;
+using Litterfall.Domain.Findings;
+using Litterfall.Planning.Building;
+using Litterfall.Planning.Care;
+
+namespace Litterfall.Documents.Papers;
+
+/// <summary>
+/// The build sheet: verdict and stops, section and plan, depths at the corners, liters, packs, cut sizes, order
+/// of steps and cautions, on one side.
+/// </summary>
+internal sealed class BuildSheet
+{
+    private const int MostStops = 4;
+    private const double Gutter = 4;
+    private readonly PaperJob job;
+    private readonly List<Block> verdict;
+    private readonly List<Block> body;
+
+    private BuildSheet(PaperJob job)
+    {
+        this.job = job;
+        verdict = Verdict();
+        body = Body();
+    }
+
+    public static PaperFile Write(PaperJob job)
+    {
+        var sheet = new BuildSheet(job);
+        var page = PageFrame.OneSide(job.Wish.Size, job.Head("Build sheet"), sheet.Blocks, sheet.Rooms);
+        return job.Pdf("01-build-sheet.pdf", "Build sheet", [page]);
+    }
+
+    private Room Inside => PageFrame.Inside(job.Wish.Size);
+
+    /// <summary>Height of the drawings: more where the text is roomy.</summary>
+    private static double PictureHeight(Style style) => 62 + 28 * style.Air;
+
+    private (Drawing Section, Drawing Plan) Pictures(Style style)
+    {
+        var tall = PictureHeight(style);
+        var section = job.Views.Section((Inside.Width * 0.56, tall));
+        return (section, job.Views.Plan((Inside.Width - section.Width - Gutter, tall)));
+    }
+
+    private double VerdictHeight(Style style) => Flow.Height(verdict, Inside.Width, style);
+
+    private IReadOnlyList<Block> Blocks(Style style, Sketch? sketch)
+    {
+        if (sketch is not null)
+        {
+            Flow.Set(verdict, [Inside], style, sketch);
+            var (section, plan) = Pictures(style);
+            var top = Inside.Y + VerdictHeight(style);
+            sketch.Place(section, new(Inside.X, top));
+            var left = Inside.X + Math.Max(section.Width + Gutter, Inside.Width - plan.Width);
+            sketch.Place(plan, new(left, top));
+            Captions(sketch, (section, Inside.X), (plan, left), top);
+        }
+
+        return body;
+    }
+
+    private static void Captions(
+        Sketch sketch,
+        (Drawing Drawing, double X) section,
+        (Drawing Drawing, double X) plan,
+        double top
+    )
+    {
+        var bottom = top + Math.Max(section.Drawing.Height, plan.Drawing.Height);
+        foreach (var (name, (drawing, x)) in new[] { ("Section", section), ("Plan", plan) })
+        {
+            var words = $"{name}, {ViewScale.Words(drawing.Scale)}";
+            sketch.Text(new(x, bottom + 1), words, 9, Align.Start, Tone.Quiet);
+            Dimensions.ScaleBar(sketch, new(x + Lettering.Width(words, 9) + 4, bottom - 0.6), drawing.Scale);
+        }
+    }
+
+    private IReadOnlyList<Room> Rooms(Style style)
+    {
+        var (section, plan) = Pictures(style);
+        var used = VerdictHeight(style) + Math.Max(section.Height, plan.Height) + 3;
+        var below = Inside with { Y = Inside.Y + used, Height = Inside.Height - used };
+        return Flow.Columns(below, 2);
+    }
+
+    private List<Block> Verdict()
+    {
+        var stops = job.Of(Severity.Stop).ToList();
+        var cautions = job.Of(Severity.Caution).Count();
+        var sentence = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{NumberText.Count(cautions, "caution", "cautions")} below"
+        );
+        if (stops.Count == 0)
+        {
+            return
+            [
+                new Words($"Nothing stops this build. {sentence}; read them before you start.")
+                {
+                    Bold = true,
+                    Tone = Tone.Well,
+                    After = 1.2,
+                },
+            ];
+        }
+
+        var inner = new List<Block>
+        {
+            new Words($"STOP: do not build it so ({NumberText.Count(stops.Count, "reason", "reasons")}).")
+            {
+                Bold = true,
+                Larger = 1.5,
+                Tone = Tone.Stop,
+                Sign = Sign.Stop,
+            },
+        };
+        foreach (var stop in stops.Take(MostStops))
+        {
+            inner.Add(new Words($"{stop.Text} {stop.Fix}") { MostLines = 3, Key = stop.Where });
+        }
+
+        if (stops.Count > MostStops)
+        {
+            inner.Add(new Words($"And {stops.Count - MostStops} more: see the caution sheet."));
+        }
+
+        return [new Framed([.. inner], Tone.Stop)];
+    }
+
+    private List<Block> Body() =>
+        [.. Depths(), .. Liters(), .. Packs(), .. Cuts(), .. Legend(), .. Order(), .. Cautions(), Weights()];
+
+    private IEnumerable<Block> Depths()
+    {
+        var table = Table.Of(
+            "Settled depth at the corners",
+            (0.36, "layer", false),
+            (0.16, "front left", true),
+            (0.16, "front right", true),
+            (0.16, "back left", true),
+            (0.16, "back right", true)
+        );
+        foreach (var row in job.Corners)
+        {
+            var poured = row.Poured;
+            table.Row($"floor.{row.Layer}", [row.Layer, .. Four(row.Depth)]);
+            if (poured is not null)
+            {
+                table.Row($"floor.{row.Layer}", [$"{row.Layer}, as poured", .. Four(poured)]);
+            }
+        }
+
+        if (job.Corners.Length > 0)
+        {
+            table.Row("floor", ["top over base glass", .. Four(job.Corners[^1].Top)]);
+        }
+
+        return table.Blocks;
+    }
+
+    private string[] Four(Corners c) =>
+        [
+            .. new[] { c.FrontLeft, c.FrontRight, c.BackLeft, c.BackRight }.Select(d =>
+                Lengths.Short(d.Si, job.Inches)
+            ),
+        ];
+
+    private IEnumerable<Block> Liters()
+    {
+        var table = Table.Of(
+            job.Boxes > 1 ? "Litres for one box" : "Litres",
+            (0.46, "goods", false),
+            (0.18, "in the box", true),
+            (0.18, "loose", true),
+            (0.18, "to buy", true)
+        );
+        foreach (var layer in job.Numbers.Layers.Where(l => l.Material is not null))
+        {
+            var key = $"floor.{layer.Layer}";
+            table.Row(
+                key,
+                layer.Components.Length > 0 ? $"{layer.Material!.Name}, mixed" : layer.Material!.Name,
+                NumberText.Liters(layer.Finished),
+                NumberText.Liters(layer.Loose),
+                NumberText.Liters(layer.ToBuy)
+            );
+            foreach (var part in layer.Components)
+            {
+                table.Row(
+                    key,
+                    $"– {part.Material.Name}",
+                    "",
+                    NumberText.Liters(part.Loose),
+                    NumberText.Liters(part.ToBuy)
+                );
+            }
+
+            if (layer.WaterToAdd is { Si: > 0 } water)
+            {
+                table.Row(key, "– water to add", "", NumberText.Liters(water), "");
+            }
+        }
+
+        return table.Blocks;
+    }
+
+    private IEnumerable<Block> Packs()
+    {
+        var table = Table.Of(
+            job.Boxes > 1
+                ? string.Create(CultureInfo.InvariantCulture, $"Packs for all {job.Boxes} boxes")
+                : "Packs",
+            (0.8, "take or buy", false),
+            (0.2, "litres", true)
+        );
+        foreach (var need in job.Numbers.Packs)
+        {
+            if (need.Stock.Si > 0)
+            {
+                table.Row(
+                    "floor",
+                    $"{need.Material.Name}: from stock",
+                    NumberText.Liters(Litterfall.Domain.Figures.Figure.Min(need.Stock, need.Need))
+                );
+            }
+
+            foreach (var pack in need.Packs)
+            {
+                table.Row(
+                    "floor",
+                    $"{NumberText.Whole(pack.Count)} × {pack.Pack.Name}",
+                    NumberText.Liters(pack.Liters)
+                );
+            }
+        }
+
+        return table.Blocks;
+    }
+
+    private IEnumerable<Block> Cuts()
+    {
+        var table = Table.Of(
+            "Cut sizes (cut list gives tolerance and fit)",
+            (0.1, "pcs", false),
+            (0.36, "part", false),
+            (0.54, "mm", true)
+        );
+        foreach (var cut in job.Numbers.Cuts)
+        {
+            var thick = cut.Thickness is { } t
+                ? string.Create(CultureInfo.InvariantCulture, $" × {t.Si * 1000:0.#}")
+                : "";
+            table.Row(
+                cut.Key,
+                NumberText.Whole(cut.Count),
+                cut.Part.Replace('-', ' '),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{cut.Length.Si * 1000:0.0} × {cut.Width.Si * 1000:0.0}{thick}"
+                )
+            );
+        }
+
+        return table.Blocks;
+    }
+
+    private IEnumerable<Block> Legend()
+    {
+        var scene = job.Views.Scene;
+        if (scene.Plants.Length + scene.Pieces.Length == 0)
+        {
+            yield break;
+        }
+
+        yield return new Heading("In the drawing") { KeepsWithNext = true };
+        foreach (var plant in scene.Plants)
+        {
+            var many = plant.Count > 1 ? FormattableString.Invariant($"{plant.Count} × ") : "";
+            var where = plant.PlaceIsOpen
+                ? "place not fixed"
+                : FormattableString.Invariant(
+                    $"x {plant.X * 100:0} y {plant.Y * 100:0} z {plant.Z * 100:0} cm"
+                );
+            yield return new Words(
+                FormattableString.Invariant(
+                    $"{plant.Number}  {many}{plant.Name}, {(plant.Mounted ? "mounted" : "planted")}, {where}"
+                )
+            )
+            {
+                MostLines = 2,
+                After = 0.2,
+                Key = plant.Key,
+            };
+        }
+
+        foreach (var piece in scene.Pieces)
+        {
+            yield return new Words($"{SectionView.Letter(piece.Number)}  {piece.Name}")
+            {
+                MostLines = 2,
+                After = 0.2,
+                Key = piece.Key,
+            };
+        }
+    }
+
+    private IEnumerable<Block> Order()
+    {
+        yield return new Heading("Order of steps (one card each)") { KeepsWithNext = true };
+        for (var i = 0; i < job.Steps.Length; i++)
+        {
+            yield return new Words(
+                FormattableString.Invariant(
+                    $"{i + 1}  {job.Steps[i].Title} ({NumberText.Count(job.Steps[i].Steps.Length, "step", "steps")})"
+                )
+            )
+            {
+                Sign = Sign.Tick,
+                After = 0.2,
+                KeepsWithNext = i == 0,
+            };
+        }
+    }
+
+    private IEnumerable<Block> Cautions()
+    {
+        var findings = job.Of(Severity.Caution).Select(f => (Words: Short(f), f.Where)).ToList();
+        if (findings.Count > 0)
+        {
+            yield return new Heading("Cautions of this design") { KeepsWithNext = true };
+            foreach (var (words, where) in findings)
+            {
+                yield return new Words(words)
+                {
+                    Sign = Sign.Caution,
+                    After = 0.2,
+                    Key = where,
+                };
+            }
+        }
+
+        yield return new Heading("Always (see the caution sheet)") { KeepsWithNext = true };
+        yield return new Words(
+            string.Join("; ", Planning.Care.Cautions.Of(job.Numbers).Select(c => c.Title)) + "."
+        )
+        {
+            Sign = Sign.Caution,
+        };
+    }
+
+    /// <summary>A finding as a few words: its name, what was measured and the limit.</summary>
+    internal static string Short(Finding finding)
+    {
+        var name = finding.Slug.Replace('-', ' ');
+        var words = string.Concat(char.ToUpperInvariant(name[0]).ToString(), name.AsSpan(1));
+        if (finding.Measured is null)
+        {
+            return words;
+        }
+
+        var unit = finding.Measured.Unit!;
+        var limit = finding.Limit is null
+            ? ""
+            : string.Create(CultureInfo.InvariantCulture, $", limit {unit.FromSi(finding.Limit.Si):0.##}");
+        var symbol = unit.Symbol == "1" ? "" : $" {unit.Symbol}";
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{words}: {finding.Measured.Value:0.##}{symbol}{limit}{(limit.Length > 0 ? symbol : "")}"
+        );
+    }
+
+    private Words Weights() =>
+        new(
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"One box: {job.Numbers.Weights.Dry.Value:0.0} kg dry, {job.Numbers.Weights.Planted.Value:0.0} kg "
+                    + $"planted, {job.Numbers.Weights.Wet.Value:0.0} kg at its wettest."
+            )
+        )
+        {
+            Bold = true,
+        };
+}

@@ -1,0 +1,211 @@
+using Litterfall.Documents.Drawings;
+using Litterfall.Documents.Labels;
+using Litterfall.Documents.Layout;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Planning.Building;
+using Litterfall.Planning.Care;
+
+namespace Litterfall.Documents.Papers;
+
+/// <summary>Care sheets, cautions and the tank passport.</summary>
+internal static class CarePapers
+{
+    private const double Module = 0.8;
+
+    /// <summary>A sheet for each animal.</summary>
+    public static IEnumerable<PaperFile> Sheets(PaperJob job) =>
+        CareSheet
+            .All(job.Numbers)
+            .DistinctBy(s => s.Species, StringComparer.Ordinal)
+            .Select((sheet, i) => Sheet(job, sheet, i));
+
+    /// <summary>Only the cautions that apply, and the findings they come with.</summary>
+    public static PaperFile Cautions(PaperJob job)
+    {
+        var page = PageFrame.OneSide(
+            job.Wish.Size,
+            job.Head("Cautions for this build"),
+            _ => CautionBlocks(job)
+        );
+        return job.Pdf("08-cautions.pdf", "Cautions", [page]);
+    }
+
+    /// <summary>The passport, with its number as a code to scan.</summary>
+    public static PaperFile Passport(PaperJob job)
+    {
+        var passport = Planning.Care.Passport.Of(job.Numbers, job.Wish.From);
+        var page = PageFrame.OneSide(
+            job.Wish.Size,
+            job.Head("Tank passport"),
+            (_, sketch) => PassportBlocks(job, passport, sketch),
+            _ => PassportRooms(job)
+        );
+        return job.Pdf("09-tank-passport.pdf", "Tank passport", [page]);
+    }
+
+    private static PaperFile Sheet(PaperJob job, CareSheet sheet, int index)
+    {
+        var rated = sheet.IsRatedOnly ? " (rated for; sold without)" : "";
+        var head = job.Head($"Care sheet: {sheet.Species}{rated}");
+        var page = PageFrame.OneSide(job.Wish.Size, head, _ => SheetBlocks(sheet));
+        var name = FormattableString.Invariant($"07-{index + 1}-care-{PaperJob.FileWord(sheet.Species)}.pdf");
+        return job.Pdf(name, $"Care sheet, {sheet.Species}", [page]);
+    }
+
+    private static List<Block> SheetBlocks(CareSheet sheet)
+    {
+        var table = Table.Of(
+            "Care in this box",
+            (0.18, "", false),
+            (0.67, "", false),
+            (0.15, "source", false)
+        );
+        foreach (var line in sheet.Lines)
+        {
+            table.Row(sheet.Key, line.Head, line.Text, line.Source?.Provenance.Word() ?? "design");
+        }
+
+        var blocks = new List<Block>(table.Blocks)
+        {
+            new Words(
+                "“recalled” and “common practice” are not published evidence: ask an experienced keeper, and a "
+                    + "veterinarian for anything about health. This sheet names no illness and no dose."
+            )
+            {
+                Tone = Tone.Quiet,
+            },
+            new Heading("Facts of the sale") { KeepsWithNext = true },
+        };
+        foreach (var line in sheet.ByHand)
+        {
+            blocks.Add(line.Text is { } text ? new Words($"{line.Head}: {text}") : new Blank(line.Head));
+        }
+
+        return blocks;
+    }
+
+    private static List<Block> CautionBlocks(PaperJob job)
+    {
+        var blocks = new List<Block>();
+        foreach (var severity in new[] { Severity.Stop, Severity.Caution, Severity.Note })
+        {
+            var findings = job.Of(severity).ToList();
+            if (findings.Count == 0 || severity == Severity.Note)
+            {
+                continue;
+            }
+
+            blocks.Add(
+                new Heading(severity == Severity.Stop ? "Stops" : "Cautions of this design")
+                {
+                    KeepsWithNext = true,
+                }
+            );
+            foreach (var finding in findings)
+            {
+                blocks.Add(
+                    new Words($"{finding.Text} {finding.Fix} [{finding.Provenance.Word()}]")
+                    {
+                        Sign = Signs.Of(severity),
+                        Key = finding.Where,
+                    }
+                );
+            }
+        }
+
+        blocks.Add(new Heading("Cautions that always go with such a build") { KeepsWithNext = true });
+        foreach (var caution in Planning.Care.Cautions.Of(job.Numbers))
+        {
+            blocks.Add(new Words($"{caution.Title}. {caution.Text}") { Sign = Sign.Caution });
+        }
+
+        return blocks;
+    }
+
+    private static Room[] PassportRooms(PaperJob job)
+    {
+        var inside = PageFrame.Inside(job.Wish.Size);
+        var code = QrMark.Draw(job.Tank, Module);
+        var used = code.Height + 8;
+        return Flow.Columns(inside with { Y = inside.Y + used, Height = inside.Height - used }, 2);
+    }
+
+    private static List<Block> PassportBlocks(PaperJob job, Passport passport, Sketch? sketch)
+    {
+        if (sketch is not null)
+        {
+            Number(job, passport, sketch);
+        }
+
+        var blocks = new List<Block>();
+        foreach (var group in passport.Facts.GroupBy(f => f.Group))
+        {
+            var table = Table.Of(Title(group.Key), (0.34, "", false), (0.66, "", false));
+            foreach (var fact in group)
+            {
+                table.Row(group.Key, fact.Head, fact.Text);
+            }
+
+            blocks.AddRange(table.Blocks);
+        }
+
+        blocks.Add(new Heading("Next dates") { KeepsWithNext = true });
+        foreach (var date in passport.Next)
+        {
+            blocks.Add(
+                new Words($"{NumberText.Day(date.Day)}: {date.Title}") { Sign = Sign.Tick, Key = date.Where }
+            );
+        }
+
+        blocks.Add(new Heading("As built, by hand") { KeepsWithNext = true });
+        string[] lines =
+        [
+            "box no.",
+            "built by, on",
+            "soil batch",
+            "culture lines",
+            "litres really used",
+            "dip level, date",
+            "dip level, date",
+            "dip level, date",
+            "animals in on",
+        ];
+        blocks.AddRange(lines.Select(line => new Blank(line)));
+        return blocks;
+    }
+
+    private static void Number(PaperJob job, Passport passport, Sketch sketch)
+    {
+        var inside = PageFrame.Inside(job.Wish.Size);
+        var code = QrMark.Draw(passport.Tank, Module);
+        sketch.Place(code, new(inside.X, inside.Y + 2));
+        var left = inside.X + code.Width + 6;
+        sketch.Add(
+            new TextMark(new(left, inside.Y + 12), passport.Tank, 22) { Bold = true, Layer = Layers.Label }
+        );
+        var lines = Lettering.Wrap(passport.Name, inside.Width - code.Width - 8, 12);
+        for (var i = 0; i < Math.Min(2, lines.Count); i++)
+        {
+            sketch.Text(new(left, inside.Y + 19 + 5.5 * i), lines[i], 12);
+        }
+
+        sketch.Text(
+            new(left, inside.Y + 32),
+            "Last sign is a check character (ISO 7064, MOD 37,36).",
+            9,
+            Align.Start,
+            Tone.Quiet
+        );
+    }
+
+    private static string Title(string group) =>
+        group switch
+        {
+            "box" => "Box",
+            "floor" => "Floor",
+            "water" => "Water and air",
+            "light" => "Light",
+            _ => "Life",
+        };
+}

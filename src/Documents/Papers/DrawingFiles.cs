@@ -1,0 +1,44 @@
+using Litterfall.Documents.Drawings;
+using Litterfall.Documents.Dxf;
+using Litterfall.Documents.Svg;
+
+namespace Litterfall.Documents.Papers;
+
+/// <summary>Section, plan and front as files of their own, for a workshop and for a screen.</summary>
+internal static class DrawingFiles
+{
+    private static readonly (double, double) Room = (185, 240);
+
+    public static IEnumerable<PaperFile> Write(PaperJob job)
+    {
+        foreach (
+            var (name, drawing) in new[]
+            {
+                ("section", job.Views.Section(Room)),
+                ("plan", job.Views.Plan(Room)),
+                ("front", job.Views.Front(Room)),
+            }
+        )
+        {
+            yield return PaperJob.Text(
+                $"drawings/{name}.svg",
+                SvgWriter.Write(drawing, $"{name} of {job.Numbers.Design.Design.Name}")
+            );
+            yield return PaperJob.Text($"drawings/{name}-mm.dxf", DxfWriter.Write(WithBar(drawing), true));
+        }
+    }
+
+    /// <summary>The drawing with a line of 100 mm of the thing below it.</summary>
+    private static Drawing WithBar(Drawing drawing)
+    {
+        var sketch = new Sketch();
+        sketch.Place(drawing, new(0, 0));
+        sketch.Line(
+            new(0, drawing.Height + 3),
+            new(100 * drawing.Scale, drawing.Height + 3),
+            Pen.Fine,
+            Layers.Reference
+        );
+        return sketch.Done(drawing.Width, drawing.Height + 6, drawing.Scale);
+    }
+}

@@ -1,0 +1,156 @@
+using System.Globalization;
+using Litterfall.Documents.Drawings;
+using Litterfall.Documents.Layout;
+using Litterfall.Domain.Figures;
+using Litterfall.Planning.Building;
+using Litterfall.Planning.Buying;
+using Litterfall.Planning.Care;
+
+namespace Litterfall.Documents.Papers;
+
+/// <summary>The shopping list and the calendar, printed.</summary>
+internal static class ListPapers
+{
+    public static PaperFile Shopping(PaperJob job, ShoppingList list)
+    {
+        var page = PageFrame.OneSide(
+            job.Wish.Size,
+            job.Head("Shopping list"),
+            _ => ShoppingBlocks(job, list)
+        );
+        return job.Pdf("05-shopping-list.pdf", "Shopping list", [page]);
+    }
+
+    public static PaperFile Calendar(PaperJob job)
+    {
+        var page = PageFrame.OneSide(job.Wish.Size, job.Head("Calendar"), _ => CalendarBlocks(job));
+        return job.Pdf("06-calendar.pdf", "Calendar", [page]);
+    }
+
+    private static List<Block> ShoppingBlocks(PaperJob job, ShoppingList list)
+    {
+        var blocks = new List<Block>();
+        foreach (var kind in list.Lines.GroupBy(l => l.Kind))
+        {
+            var table = Table.Of(
+                Title(kind.Key),
+                (0.1, "pieces", true),
+                (0.42, "item", false),
+                (0.24, "litres or size", false),
+                (0.12, "price each", true),
+                (0.12, "price", true)
+            );
+            foreach (var line in kind)
+            {
+                table.Row(
+                    line.Where,
+                    line.Pieces is { } pieces ? NumberText.Whole(pieces) : "",
+                    line.Note.Length > 0 ? $"{line.Item} ({line.Note})" : line.Item,
+                    Measure(line),
+                    Money(line.PriceEach),
+                    Money(line.Price)
+                );
+            }
+
+            blocks.AddRange(table.Blocks);
+        }
+
+        blocks.Add(new Air(2));
+        blocks.Add(new Words(Sum(job, list)) { Bold = true });
+        return blocks;
+    }
+
+    private static string Sum(PaperJob job, ShoppingList list)
+    {
+        var boxes = job.Boxes > 1 ? FormattableString.Invariant($" for {job.Boxes} boxes") : "";
+        var total = list.Total is { } t
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"Priced lines{boxes}: {t.Si:0.00} {list.Currency}. "
+            )
+            : $"No prices are known{boxes}. ";
+        return list.Unpriced > 0
+            ? $"{total}{NumberText.Count(list.Unpriced, "line has", "lines have")} no price in the workshop folder."
+            : total;
+    }
+
+    private static string Title(ShoppingKind kind) =>
+        kind switch
+        {
+            ShoppingKind.FromStock => "From the workshop's stock",
+            ShoppingKind.Bulk => "Packs to buy",
+            ShoppingKind.Mesh => "Mesh and grid",
+            ShoppingKind.Pane => "Panes",
+            ShoppingKind.Background => "Background",
+            ShoppingKind.Sealant => "Silicone and foam",
+            ShoppingKind.Hardscape => "Wood and stone",
+            ShoppingKind.Box => "Box",
+            ShoppingKind.Fitting => "Fittings",
+            ShoppingKind.Lamp => "Lamps",
+            ShoppingKind.Plant => "Plants",
+            _ => "Clean-up crew",
+        };
+
+    private static string Measure(ShoppingLine line)
+    {
+        if (line.Liters is { } liters)
+        {
+            var each =
+                line.LitersEach is { } e && line.Pieces is { Si: > 1 }
+                    ? $" ({NumberText.Liters(e)} each)"
+                    : "";
+            return NumberText.Liters(liters) + each;
+        }
+
+        if (line is { Length: { } length, Width: { } width })
+        {
+            var thick = line.Thickness is { } t
+                ? string.Create(CultureInfo.InvariantCulture, $" × {t.Si * 1000:0.#}")
+                : "";
+            return string.Create(
+                CultureInfo.InvariantCulture,
+                $"{length.Si * 1000:0.#} × {width.Si * 1000:0.#}{thick} mm"
+            );
+        }
+
+        return line.Mass is { } mass ? NumberText.Kilograms(mass)
+            : line.Area is { } area ? string.Create(CultureInfo.InvariantCulture, $"{area.Si:0.00} m²")
+            : "";
+    }
+
+    private static string Money(Figure? price) =>
+        price is null ? "" : price.Si.ToString("0.00", CultureInfo.InvariantCulture);
+
+    private static List<Block> CalendarBlocks(PaperJob job)
+    {
+        var blocks = new List<Block>();
+        if (job.Plan.Note is { } note)
+        {
+            blocks.Add(new Words(note) { Tone = Tone.Caution, Sign = Sign.Caution });
+        }
+
+        var table = Table.Of(
+            "Dates",
+            (0.17, "day", false),
+            (0.26, "what", false),
+            (0.42, "", false),
+            (0.15, "again", false)
+        );
+        foreach (var date in job.Plan.Dates)
+        {
+            table.Row(date.Where, NumberText.Day(date.Day), date.Title, date.Text, date.Repeat?.Words ?? "");
+        }
+
+        blocks.AddRange(table.Blocks);
+        blocks.Add(
+            new Words(
+                "The file calendar.ics holds the same dates for a phone. They are fixed intervals of the trade; "
+                    + "what you see in the tank comes first."
+            )
+            {
+                Tone = Tone.Quiet,
+            }
+        );
+        return blocks;
+    }
+}

@@ -1,0 +1,115 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+using Litterfall.Documents.Drawings;
+using Litterfall.Documents.Layout;
+using Litterfall.Documents.Pdf;
+using Litterfall.Documents.Views;
+using Litterfall.Domain.Findings;
+using Litterfall.Planning;
+using Litterfall.Planning.Building;
+using Litterfall.Planning.Care;
+using Litterfall.Planning.Costing;
+
+namespace Litterfall.Documents.Papers;
+
+/// <summary>One file of the papers: its name below the folder, with "/" between folders, and its bytes.</summary>
+public sealed record PaperFile(string Name, byte[] Bytes);
+
+/// <summary>How the papers are wanted.</summary>
+/// <param name="Size">Sheet.</param>
+/// <param name="From">Planting day from the command line; null for the design's own.</param>
+/// <param name="Version">Version of the program, for the foot of each page.</param>
+/// <param name="DecimalComma">True for tables with semicolon and decimal comma.</param>
+public sealed record PaperWish(PaperSize Size, DateOnly? From, string Version, bool DecimalComma);
+
+/// <summary>One design with everything its papers are made from; computed once for all of them.</summary>
+public sealed class PaperJob
+{
+    /// <summary>Reads what all papers share.</summary>
+    public PaperJob(DesignResult result, PaperWish wish)
+    {
+        Result = result;
+        Wish = wish;
+        Plan = CareDates.Of(result.Numbers, wish.From);
+        Tank = TankNumber.Of(result.Numbers);
+        Views = new DesignViews(result.Numbers);
+        Steps = BuildSteps.Of(result.Numbers);
+        Corners = CornerDepths.Of(result.Numbers);
+        Inches = Imperial.IsUsed(result.Numbers.Design.Design);
+    }
+
+    /// <summary>The judged design.</summary>
+    public DesignResult Result { get; }
+
+    /// <summary>How the papers are wanted.</summary>
+    public PaperWish Wish { get; }
+
+    /// <summary>Its numbers.</summary>
+    public DesignNumbers Numbers => Result.Numbers;
+
+    /// <summary>Its dates.</summary>
+    public CarePlan Plan { get; }
+
+    /// <summary>Its number.</summary>
+    public string Tank { get; }
+
+    /// <summary>Its drawings.</summary>
+    public DesignViews Views { get; }
+
+    /// <summary>Its steps.</summary>
+    public ImmutableArray<StepGroup> Steps { get; }
+
+    /// <summary>Its layers at the corners.</summary>
+    public ImmutableArray<LayerCorners> Corners { get; }
+
+    /// <summary>True when the maker thinks in inches.</summary>
+    public bool Inches { get; }
+
+    /// <summary>How many equal boxes.</summary>
+    public int Boxes => Numbers.Design.Design.Boxes;
+
+    /// <summary>Head and foot of a page.</summary>
+    public PageHead Head(string title) =>
+        new(
+            title,
+            Numbers.Design.Design.Name,
+            $"{Tank}  ·  {NumberText.Day(Plan.Planting)}",
+            $"Litterfall {Wish.Version}  ·  design {DesignHash.Of(Numbers.Design.Document.Text)}  ·  "
+                + "`litterfall why` tells where each number comes from  ·  □ a sign this type cannot show"
+        );
+
+    /// <summary>A paper as PDF.</summary>
+    public PaperFile Pdf(string name, string title, IEnumerable<Drawing> pages) =>
+        new(name, PdfWriter.Write($"{title} - {Numbers.Design.Design.Name}", Plan.Planting, pages));
+
+    /// <summary>A paper as text in UTF-8 without a mark.</summary>
+    public static PaperFile Text(string name, string text) => new(name, Encoding.UTF8.GetBytes(text));
+
+    /// <summary>Findings of one severity.</summary>
+    public IEnumerable<Finding> Of(Severity severity) => Result.Findings.Where(f => f.Severity == severity);
+
+    /// <summary>A number with so many decimals.</summary>
+    public static string Number(double value, string form) =>
+        value.ToString(form, CultureInfo.InvariantCulture);
+
+    /// <summary>A name as part of a file name: small letters, digits and hyphens, never empty.</summary>
+    public static string FileWord(string text)
+    {
+        var word = new StringBuilder();
+        foreach (var c in text.ToLowerInvariant())
+        {
+            if (char.IsAsciiLetterOrDigit(c))
+            {
+                word.Append(c);
+            }
+            else if (word.Length > 0 && word[^1] != '-')
+            {
+                word.Append('-');
+            }
+        }
+
+        var clean = word.ToString().Trim('-');
+        return clean.Length == 0 ? "part" : clean[..Math.Min(clean.Length, 40)].Trim('-');
+    }
+}

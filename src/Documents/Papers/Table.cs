@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using Litterfall.Documents.Drawings;
+using Litterfall.Documents.Layout;
+
+namespace Litterfall.Documents.Papers;
+
+/// <summary>A table as blocks: a heading, a head row and rows that stay together with it.</summary>
+internal sealed class Table
+{
+    private readonly List<Block> blocks = [];
+    private readonly ImmutableArray<TableColumn> columns;
+
+    private Table(string title, ImmutableArray<TableColumn> columns, ImmutableArray<string> head)
+    {
+        this.columns = columns;
+        if (title.Length > 0)
+        {
+            blocks.Add(new Heading(title) { KeepsWithNext = true });
+        }
+
+        blocks.Add(new TableRow(columns, head) { IsHead = true, KeepsWithNext = true });
+    }
+
+    /// <summary>
+    /// Columns as "share label", with a trailing ">" for numbers: <c>("Packs", [(0.7, "pack"), ...])</c>.
+    /// </summary>
+    public static Table Of(
+        string title,
+        params ReadOnlySpan<(double Share, string Label, bool Number)> columns
+    )
+    {
+        var shapes = ImmutableArray.CreateBuilder<TableColumn>(columns.Length);
+        var head = ImmutableArray.CreateBuilder<string>(columns.Length);
+        foreach (var (share, label, number) in columns)
+        {
+            shapes.Add(new TableColumn(share, number ? Align.End : Align.Start));
+            head.Add(label);
+        }
+
+        return new Table(title, shapes.MoveToImmutable(), head.MoveToImmutable());
+    }
+
+    /// <summary>One more row.</summary>
+    public void Row(string key, params ReadOnlySpan<string> cells) =>
+        blocks.Add(new TableRow(columns, [.. cells]) { Key = key });
+
+    /// <summary>The blocks; none when the table has no row.</summary>
+    public IReadOnlyList<Block> Blocks => blocks.OfType<TableRow>().Any(r => !r.IsHead) ? blocks : [];
+}

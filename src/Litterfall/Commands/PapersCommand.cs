@@ -1,0 +1,164 @@
+using System.CommandLine;
+using System.Globalization;
+using System.Reflection;
+using Litterfall.Documents.Json;
+using Litterfall.Documents.Layout;
+using Litterfall.Documents.Papers;
+using Litterfall.Documents.Text;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Planning;
+
+namespace Litterfall.App.Commands;
+
+/// <summary><c>litterfall papers DESIGN --out DIR</c>.</summary>
+internal static class PapersCommand
+{
+    public static Command Create()
+    {
+        var design = Arguments.Design();
+        var output = new Option<string>("--out")
+        {
+            Description = "Folder for the papers; made if it is missing.",
+            HelpName = "DIR",
+            Required = true,
+        };
+        var sheet = new Option<string>("--sheet")
+        {
+            Description = "a4 or letter; a4 if left out.",
+            HelpName = "SIZE",
+            DefaultValueFactory = _ => "a4",
+        };
+        sheet.AcceptOnlyFromAmong("a4", "letter");
+        var from = new Option<string?>("--from")
+        {
+            Description = "Planting day the dates count from, as 2026-08-14; the design's own if left out.",
+            HelpName = "DATE",
+        };
+        var comma = new Option<bool>("--decimal-comma")
+        {
+            Description = "Tables with semicolon and decimal comma.",
+        };
+        var (json, workshop) = (Arguments.Json(), Arguments.Workshop());
+        Arguments.RefuseOptionsAsValues(output, from);
+        from.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && Day(result.Tokens[0].Value) is null)
+            {
+                result.AddError($"'{result.Tokens[0].Value}' is no day such as 2026-08-14");
+            }
+        });
+        var command = new Command("papers", "Build sheet, step cards, cut files, lists, calendar, care sheets.")
+        {
+            design,
+            output,
+            sheet,
+            from,
+            comma,
+            json,
+            workshop,
+        };
+        command.SetAction(parsed =>
+        {
+            var wish = new PaperWish(
+                parsed.GetValue(sheet) == "letter" ? PaperSize.Letter : PaperSize.A4,
+                Day(parsed.GetValue(from)),
+                Version(),
+                parsed.GetValue(comma)
+            );
+            var asked = (Design: parsed.GetValue(design)!, Workshop: parsed.GetValue(workshop));
+            return Run(asked, parsed.GetValue(output)!, wish, parsed.GetValue(json));
+        });
+        return command;
+    }
+
+    private static int Run(
+        (string Design, string? Workshop) asked,
+        string folder,
+        PaperWish wish,
+        bool json
+    )
+    {
+        var reading = Shop.Design(asked.Design, asked.Workshop);
+        if (!reading.IsGood)
+        {
+            return Exit.Unusable(json, [.. reading.Faults]);
+        }
+
+        if (File.Exists(folder))
+        {
+            return Exit.Unusable(
+                json,
+                new TextFault(folder, 1, 1, "this is a file; nothing was written", "a folder for the papers")
+            );
+        }
+
+        var result = DesignRun.Execute(reading.Value!);
+        var job = new PaperJob(result, wish);
+        // Everything is made before the first file is touched.
+        var papers = PaperList.Write(job).ToList();
+        foreach (var paper in papers)
+        {
+            Shop.WriteWhole(Path.Combine(folder, paper.Name), paper.Bytes);
+        }
+
+        var others = Others(folder, papers);
+        if (json)
+        {
+            Console.Out.WriteLine(ReportJson.Write(Report(job, folder, papers, others)));
+        }
+        else
+        {
+            Console.Out.Write(PapersText.Write(job, folder, papers, others));
+        }
+
+        return result.Stops ? Exit.Stopped : Exit.Done;
+    }
+
+    /// <summary>Papers of earlier runs that this design no longer has; they are named, never deleted.</summary>
+    private static List<string> Others(string folder, List<PaperFile> papers)
+    {
+        var ours = papers.Select(p => p.Name).ToHashSet(StringComparer.Ordinal);
+        return
+        [
+            .. Directory
+                .EnumerateFiles(folder, "*", SearchOption.AllDirectories)
+                .Select(f => Path.GetRelativePath(folder, f).Replace('\\', '/'))
+                .Where(f => !ours.Contains(f))
+                .Order(StringComparer.Ordinal)
+                .Take(20),
+        ];
+    }
+
+    private static ReportObject Report(
+        PaperJob job,
+        string folder,
+        List<PaperFile> papers,
+        List<string> others
+    ) =>
+        ReportObject.Of(
+            ("tank", new ReportText(job.Tank)),
+            ("folder", new ReportText(folder)),
+            ("stops", new ReportFlag(job.Result.Stops)),
+            ("papers", new ReportList([.. papers.Select(p => new ReportText(p.Name))])),
+            ("others", new ReportList([.. others.Select(o => new ReportText(o))])),
+            ("findings", job.Result.Report.Find("findings")!)
+        );
+
+    private static DateOnly? Day(string? text) =>
+        DateOnly.TryParseExact(
+            text,
+            "yyyy-MM-dd",
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.None,
+            out var day
+        )
+            ? day
+            : null;
+
+    private static string Version() =>
+        Assembly
+            .GetExecutingAssembly()
+            .GetCustomAttribute<AssemblyInformationalVersionAttribute>()
+            ?.InformationalVersion ?? "";
+}
