@@ -9,6 +9,10 @@ public abstract class Block
     /// <summary>True for a heading, which must not end a column.</summary>
     public bool KeepsWithNext { get; init; }
 
+    /// <summary>True for the rows of a table, which stay together unless the page is set at its tightest.
+    /// </summary>
+    public bool PrefersNext { get; init; }
+
     /// <summary>Height in millimeters.</summary>
     public abstract double Height(double width, Style style);
 
@@ -136,6 +140,9 @@ public sealed class TableRow(ImmutableArray<TableColumn> columns, ImmutableArray
 
     /// <summary>Key of the design it shows.</summary>
     public string Key { get; init; } = "";
+
+    /// <summary>The same row as the last of its table.</summary>
+    public TableRow Last() => new(columns, cells) { IsHead = IsHead, Key = Key };
 
     /// <inheritdoc/>
     public override double Height(double width, Style style) =>

@@ -45,11 +45,14 @@ internal static class Flow
         ];
     }
 
+    private static bool Keeps(Block block, Style style) =>
+        block.KeepsWithNext || (block.PrefersNext && !style.Breaks);
+
     /// <summary>A heading fits only together with what it heads.</summary>
     private static bool Fits(IReadOnlyList<Block> blocks, int at, Room room, double y, Style style)
     {
         var end = y + blocks[at].Height(room.Width, style);
-        for (var i = at; i + 1 < blocks.Count && blocks[i].KeepsWithNext; i++)
+        for (var i = at; i + 1 < blocks.Count && Keeps(blocks[i], style); i++)
         {
             end += blocks[i + 1].Height(room.Width, style);
         }

@@ -26,6 +26,9 @@ public sealed record Style(double Points, double Air)
         .. RoomyToTight,
     ];
 
+    /// <summary>True at the tightest, where tables may run on in the next column.</summary>
+    public bool Breaks => Air < 0.5;
+
     /// <summary>Distance of two baselines in millimeters.</summary>
     public double Line => Points * Lettering.Point * (1.16 + 0.12 * Air);
 

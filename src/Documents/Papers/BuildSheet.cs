@@ -18,13 +18,12 @@ internal sealed class BuildSheet
     private const double Gutter = 4;
     private readonly PaperJob job;
     private readonly List<Block> verdict;
-    private readonly List<Block> body;
+    private readonly Dictionary<Style, (Drawing Section, Drawing Plan)> pictures = [];
 
     private BuildSheet(PaperJob job)
     {
         this.job = job;
         verdict = Verdict();
-        body = Body();
     }
 
     public static PaperFile Write(PaperJob job)
@@ -39,11 +38,29 @@ internal sealed class BuildSheet
     /// <summary>Height of the drawings: more where the text is roomy.</summary>
     private static double PictureHeight(Style style) => 62 + 28 * style.Air;
 
+    /// <summary>Section and plan side by side, the width shared so that both are as large as can be.</summary>
     private (Drawing Section, Drawing Plan) Pictures(Style style)
     {
-        var tall = PictureHeight(style);
-        var section = job.Views.Section((Inside.Width * 0.56, tall));
-        return (section, job.Views.Plan((Inside.Width - section.Width - Gutter, tall)));
+        if (!pictures.TryGetValue(style, out var best))
+        {
+            var tall = PictureHeight(style);
+            foreach (var share in new[] { 0.46, 0.5, 0.54, 0.58, 0.62 })
+            {
+                var section = job.Views.Section((Inside.Width * share, tall));
+                var plan = job.Views.Plan((Inside.Width - section.Width - Gutter, tall));
+                if (
+                    best.Plan is null
+                    || section.Scale + plan.Scale > best.Section.Scale + best.Plan.Scale + 1e-9
+                )
+                {
+                    best = (section, plan);
+                }
+            }
+
+            pictures[style] = best;
+        }
+
+        return best;
     }
 
     private double VerdictHeight(Style style) => Flow.Height(verdict, Inside.Width, style);
@@ -61,7 +78,7 @@ internal sealed class BuildSheet
             Captions(sketch, (section, Inside.X), (plan, left), top);
         }
 
-        return body;
+        return Body(style);
     }
 
     private static void Captions(
@@ -132,24 +149,32 @@ internal sealed class BuildSheet
         return [new Framed([.. inner], Tone.Stop)];
     }
 
-    private List<Block> Body() =>
-        [.. Depths(), .. Liters(), .. Packs(), .. Cuts(), .. Legend(), .. Order(), .. Cautions(), Weights()];
+    private List<Block> Body(Style style) =>
+        [
+            .. Depths(),
+            .. Liters(),
+            .. Packs(),
+            .. Cuts(),
+            .. Legend(),
+            .. Order(),
+            .. Cautions(style),
+            Weights(),
+        ];
 
     private IEnumerable<Block> Depths()
     {
         var table = Table.Of(
-            "Settled depth at the corners",
-            (0.36, "layer", false),
-            (0.16, "front left", true),
-            (0.16, "front right", true),
-            (0.16, "back left", true),
-            (0.16, "back right", true)
+            $"Settled depth at the corners, {(job.Inches ? "in" : "cm")}",
+            (0.32, "layer", false),
+            (0.17, "front left", true),
+            (0.17, "front right", true),
+            (0.17, "back left", true),
+            (0.17, "back right", true)
         );
         foreach (var row in job.Corners)
         {
-            var poured = row.Poured;
             table.Row($"floor.{row.Layer}", [row.Layer, .. Four(row.Depth)]);
-            if (poured is not null)
+            if (row.Poured is { } poured)
             {
                 table.Row($"floor.{row.Layer}", [$"{row.Layer}, as poured", .. Four(poured)]);
             }
@@ -157,7 +182,7 @@ internal sealed class BuildSheet
 
         if (job.Corners.Length > 0)
         {
-            table.Row("floor", ["top over base glass", .. Four(job.Corners[^1].Top)]);
+            table.Row("floor", ["top over base", .. Four(job.Corners[^1].Top)]);
         }
 
         return table.Blocks;
@@ -166,7 +191,7 @@ internal sealed class BuildSheet
     private string[] Four(Corners c) =>
         [
             .. new[] { c.FrontLeft, c.FrontRight, c.BackLeft, c.BackRight }.Select(d =>
-                Lengths.Short(d.Si, job.Inches)
+                Lengths.Bare(d.Si, job.Inches)
             ),
         ];
 
@@ -269,44 +294,30 @@ internal sealed class BuildSheet
         return table.Blocks;
     }
 
-    private IEnumerable<Block> Legend()
+    private IReadOnlyList<Block> Legend()
     {
-        var scene = job.Views.Scene;
-        if (scene.Plants.Length + scene.Pieces.Length == 0)
-        {
-            yield break;
-        }
-
-        yield return new Heading("In the drawing") { KeepsWithNext = true };
-        foreach (var plant in scene.Plants)
+        var table = Table.Of("In the drawing", (0.07, "", false), (0.58, "", false), (0.35, "", true));
+        foreach (var plant in job.Views.Scene.Plants)
         {
             var many = plant.Count > 1 ? FormattableString.Invariant($"{plant.Count} × ") : "";
-            var where = plant.PlaceIsOpen
-                ? "place not fixed"
-                : FormattableString.Invariant(
-                    $"x {plant.X * 100:0} y {plant.Y * 100:0} z {plant.Z * 100:0} cm"
-                );
-            yield return new Words(
-                FormattableString.Invariant(
-                    $"{plant.Number}  {many}{plant.Name}, {(plant.Mounted ? "mounted" : "planted")}, {where}"
-                )
-            )
-            {
-                MostLines = 2,
-                After = 0.2,
-                Key = plant.Key,
-            };
+            table.Row(
+                plant.Key,
+                NumberText.Integer(plant.Number),
+                $"{many}{plant.Name}, {(plant.Mounted ? "mounted" : "planted")}",
+                plant.PlaceIsOpen
+                    ? "place left open"
+                    : FormattableString.Invariant(
+                        $"x {plant.X * 100:0}, y {plant.Y * 100:0}, z {plant.Z * 100:0} cm"
+                    )
+            );
         }
 
-        foreach (var piece in scene.Pieces)
+        foreach (var piece in job.Views.Scene.Pieces)
         {
-            yield return new Words($"{SectionView.Letter(piece.Number)}  {piece.Name}")
-            {
-                MostLines = 2,
-                After = 0.2,
-                Key = piece.Key,
-            };
+            table.Row(piece.Key, SectionView.Letter(piece.Number).ToString(), piece.Name, "");
         }
+
+        return table.Blocks;
     }
 
     private IEnumerable<Block> Order()
@@ -327,19 +338,20 @@ internal sealed class BuildSheet
         }
     }
 
-    private IEnumerable<Block> Cautions()
+    private IEnumerable<Block> Cautions(Style style)
     {
-        var findings = job.Of(Severity.Caution).Select(f => (Words: Short(f), f.Where)).ToList();
+        var findings = job.Of(Severity.Caution).ToList();
         if (findings.Count > 0)
         {
             yield return new Heading("Cautions of this design") { KeepsWithNext = true };
-            foreach (var (words, where) in findings)
+            foreach (var finding in findings)
             {
-                yield return new Words(words)
+                yield return new Words(finding.Text)
                 {
                     Sign = Sign.Caution,
                     After = 0.2,
-                    Key = where,
+                    Key = finding.Where,
+                    MostLines = style.Breaks ? 1 : 3,
                 };
             }
         }
@@ -351,27 +363,6 @@ internal sealed class BuildSheet
         {
             Sign = Sign.Caution,
         };
-    }
-
-    /// <summary>A finding as a few words: its name, what was measured and the limit.</summary>
-    internal static string Short(Finding finding)
-    {
-        var name = finding.Slug.Replace('-', ' ');
-        var words = string.Concat(char.ToUpperInvariant(name[0]).ToString(), name.AsSpan(1));
-        if (finding.Measured is null)
-        {
-            return words;
-        }
-
-        var unit = finding.Measured.Unit!;
-        var limit = finding.Limit is null
-            ? ""
-            : string.Create(CultureInfo.InvariantCulture, $", limit {unit.FromSi(finding.Limit.Si):0.##}");
-        var symbol = unit.Symbol == "1" ? "" : $" {unit.Symbol}";
-        return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{words}: {finding.Measured.Value:0.##}{symbol}{limit}{(limit.Length > 0 ? symbol : "")}"
-        );
     }
 
     private Words Weights() =>

@@ -46,8 +46,8 @@ internal static class CarePapers
 
     private static PaperFile Sheet(PaperJob job, CareSheet sheet, int index)
     {
-        var rated = sheet.IsRatedOnly ? " (rated for; sold without)" : "";
-        var head = job.Head($"Care sheet: {sheet.Species}{rated}");
+        var rated = sheet.IsRatedOnly ? " (rated for, sold without)" : "";
+        var head = job.Head("Care sheet", sheet.Species + rated);
         var page = PageFrame.OneSide(job.Wish.Size, head, _ => SheetBlocks(sheet));
         var name = FormattableString.Invariant($"07-{index + 1}-care-{PaperJob.FileWord(sheet.Species)}.pdf");
         return job.Pdf(name, $"Care sheet, {sheet.Species}", [page]);
@@ -127,7 +127,7 @@ internal static class CarePapers
     {
         var inside = PageFrame.Inside(job.Wish.Size);
         var code = QrMark.Draw(job.Tank, Module);
-        var used = code.Height + 8;
+        var used = Math.Max(code.Height + 8, 39);
         return Flow.Columns(inside with { Y = inside.Y + used, Height = inside.Height - used }, 2);
     }
 

@@ -66,9 +66,10 @@ internal static class CutPapers
             (0.13, "part", false),
             (0.06, "pcs", true),
             (0.2, "length × width, mm", true),
-            (0.09, "thick", true),
-            (0.17, "material", false),
-            (0.3, "fit and edge", false)
+            (0.1, "thickness", true),
+            (0.02, "", false),
+            (0.18, "material", false),
+            (0.26, "fit and edge", false)
         );
         var cuts = job.Numbers.Cuts;
         for (var i = 0; i < cuts.Length; i++)
@@ -84,6 +85,7 @@ internal static class CutPapers
                     $"{cut.Length.Si * 1000:0.0} × {cut.Width.Si * 1000:0.0}"
                 ),
                 cut.Thickness is { } t ? CutView.Exact(t.Si) : "",
+                "",
                 job.Numbers.Design.Catalog.Find(cut.Material)?.Name ?? cut.Material,
                 $"{Tolerance(job, cut)}{cut.Note}"
             );
@@ -143,8 +145,9 @@ internal static class CutPapers
             (0.2, "pane", false),
             (0.1, "pieces", true),
             (0.24, "length × width, mm", true),
-            (0.12, "thick", true),
-            (0.28, "edges", false)
+            (0.12, "thickness", true),
+            (0.02, "", false),
+            (0.26, "edges", false)
         );
         for (var i = 0; i < glass.Count; i++)
         {
@@ -158,13 +161,14 @@ internal static class CutPapers
                     $"{glass[i].Length.Si * 1000:0.0} × {glass[i].Width.Si * 1000:0.0}"
                 ),
                 glass[i].Thickness is { } t ? CutView.Exact(t.Si) : "tell us",
+                "",
                 glass[i].Note
             );
         }
 
         var tolerance = material?.Figure("toleranceCut");
         var (columns, tall) =
-            glass.Count > 4 ? (2, 26 + 20 * style.Air) : (glass.Count > 1 ? 2 : 1, 60 + 20 * style.Air);
+            glass.Count > 4 ? (2, 36 + 22 * style.Air) : (glass.Count > 1 ? 2 : 1, 60 + 20 * style.Air);
         return
         [
             .. table.Blocks,

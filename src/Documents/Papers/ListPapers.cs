@@ -29,36 +29,46 @@ internal static class ListPapers
 
     private static List<Block> ShoppingBlocks(PaperJob job, ShoppingList list)
     {
-        var blocks = new List<Block>();
+        var table = Table.Of(
+            "",
+            (0.08, "pieces", true),
+            (0.53, "item", false),
+            (0.17, "litres or size", false),
+            (0.11, "each", true),
+            (0.11, "price", true)
+        );
         foreach (var kind in list.Lines.GroupBy(l => l.Kind))
         {
-            var table = Table.Of(
-                Title(kind.Key),
-                (0.1, "pieces", true),
-                (0.42, "item", false),
-                (0.24, "litres or size", false),
-                (0.12, "price each", true),
-                (0.12, "price", true)
-            );
+            table.Row("", "", Title(kind.Key).ToUpperInvariant(), "", "", "");
             foreach (var line in kind)
             {
                 table.Row(
                     line.Where,
                     line.Pieces is { } pieces ? NumberText.Whole(pieces) : "",
-                    line.Note.Length > 0 ? $"{line.Item} ({line.Note})" : line.Item,
+                    Notes.Contains(line.Kind) && line.Note.Length > 0
+                        ? $"{line.Item} ({line.Note})"
+                        : line.Item,
                     Measure(line),
                     Money(line.PriceEach),
                     Money(line.Price)
                 );
             }
-
-            blocks.AddRange(table.Blocks);
         }
 
+        var blocks = new List<Block>(table.Blocks);
         blocks.Add(new Air(2));
         blocks.Add(new Words(Sum(job, list)) { Bold = true });
         return blocks;
     }
+
+    /// <summary>Kinds whose notes a buyer needs; the cut list has those of cut parts.</summary>
+    private static readonly ShoppingKind[] Notes =
+    [
+        ShoppingKind.Box,
+        ShoppingKind.Fitting,
+        ShoppingKind.Sealant,
+        ShoppingKind.Crew,
+    ];
 
     private static string Sum(PaperJob job, ShoppingList list)
     {

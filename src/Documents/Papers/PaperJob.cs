@@ -36,7 +36,7 @@ public sealed class PaperJob
         Views = new DesignViews(result.Numbers);
         Steps = BuildSteps.Of(result.Numbers);
         Corners = CornerDepths.Of(result.Numbers);
-        Inches = Imperial.IsUsed(result.Numbers.Design.Design);
+        Inches = Imperial.AreDepths(result.Numbers.Design.Design);
     }
 
     /// <summary>The judged design.</summary>
@@ -63,20 +63,27 @@ public sealed class PaperJob
     /// <summary>Its layers at the corners.</summary>
     public ImmutableArray<LayerCorners> Corners { get; }
 
-    /// <summary>True when the maker thinks in inches.</summary>
+    /// <summary>True when the depths of the floor were typed in inches.</summary>
     public bool Inches { get; }
 
     /// <summary>How many equal boxes.</summary>
     public int Boxes => Numbers.Design.Design.Boxes;
 
     /// <summary>Head and foot of a page.</summary>
-    public PageHead Head(string title) =>
+    public PageHead Head(string title, string? about = null) =>
         new(
             title,
-            Numbers.Design.Design.Name,
+            about is null ? Numbers.Design.Design.Name : $"{about}  ·  {Numbers.Design.Design.Name}",
             $"{Tank}  ·  {NumberText.Day(Plan.Planting)}",
             $"Litterfall {Wish.Version}  ·  design {DesignHash.Of(Numbers.Design.Document.Text)}  ·  "
-                + "`litterfall why` tells where each number comes from  ·  □ a sign this type cannot show"
+                + "`litterfall why` tells where each number comes from"
+                + (
+                    Lettering
+                        .Clean(Numbers.Design.Design.Name)
+                        .Contains(Lettering.Unknown, StringComparison.Ordinal)
+                        ? "  ·  □ a sign this type does not have"
+                        : ""
+                )
         );
 
     /// <summary>A paper as PDF.</summary>

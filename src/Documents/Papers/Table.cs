@@ -8,6 +8,7 @@ namespace Litterfall.Documents.Papers;
 internal sealed class Table
 {
     private readonly List<Block> blocks = [];
+    private readonly List<TableRow> rows = [];
     private readonly ImmutableArray<TableColumn> columns;
 
     private Table(string title, ImmutableArray<TableColumn> columns, ImmutableArray<string> head)
@@ -18,7 +19,10 @@ internal sealed class Table
             blocks.Add(new Heading(title) { KeepsWithNext = true });
         }
 
-        blocks.Add(new TableRow(columns, head) { IsHead = true, KeepsWithNext = true });
+        if (head.Any(h => h.Length > 0))
+        {
+            blocks.Add(new TableRow(columns, head) { IsHead = true, KeepsWithNext = true });
+        }
     }
 
     /// <summary>
@@ -42,8 +46,9 @@ internal sealed class Table
 
     /// <summary>One more row.</summary>
     public void Row(string key, params ReadOnlySpan<string> cells) =>
-        blocks.Add(new TableRow(columns, [.. cells]) { Key = key });
+        rows.Add(new TableRow(columns, [.. cells]) { Key = key, PrefersNext = true });
 
     /// <summary>The blocks; none when the table has no row.</summary>
-    public IReadOnlyList<Block> Blocks => blocks.OfType<TableRow>().Any(r => !r.IsHead) ? blocks : [];
+    public IReadOnlyList<Block> Blocks =>
+        rows.Count > 0 ? [.. blocks, .. rows.SkipLast(1), rows[^1].Last()] : [];
 }

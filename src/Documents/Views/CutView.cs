@@ -95,12 +95,24 @@ public static class CutView
             Layers.Dimension
         );
         var foot = corner.Moved(0, part.Width.Si * 1000 * scale);
-        Dimensions.Across(sketch, foot, new(at.X, foot.Y), 5.2, (Exact(hole.FromLeft.Si), hole.Key));
-        Dimensions.Upward(sketch, foot, new(foot.X, at.Y), -4.6, (Exact(hole.FromBottom.Si), hole.Key));
-        sketch.Text(
-            at.Moved(radius + 2, -radius - 0.6),
-            $"Ø {Exact(hole.Diameter.Si)} {hole.For}",
-            Dimensions.Points
+        Dimensions.Across(sketch, foot, new(at.X, foot.Y), 5.2, ("", hole.Key));
+        Dimensions.Upward(sketch, foot, new(foot.X, at.Y), -4.6, ("", hole.Key));
+        string[] lines =
+        [
+            $"Ø {Exact(hole.Diameter.Si)}, {hole.For}",
+            $"{Exact(hole.FromLeft.Si)} from the left",
+            $"{Exact(hole.FromBottom.Si)} from below",
+        ];
+        for (var i = 0; i < lines.Length; i++)
+        {
+            sketch.Text(at.Moved(radius + 3, -10.5 + 4 * i), lines[i], Dimensions.Points);
+        }
+
+        sketch.Line(
+            at.Moved(radius * 0.7, -radius * 0.7),
+            at.Moved(radius + 2.6, -3),
+            Pen.Fine,
+            Layers.Dimension
         );
         sketch.Key = "";
     }

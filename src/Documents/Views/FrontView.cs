@@ -31,6 +31,8 @@ public sealed class FrontView
 
     private bool Inches => Planning.Costing.Imperial.IsUsed(scene.Design);
 
+    private bool DepthInches => Planning.Costing.Imperial.AreDepths(scene.Design);
+
     private double Length => Terrain.Length;
 
     /// <summary>The front at the largest usual scale that fits a room on paper.</summary>
@@ -219,7 +221,7 @@ public sealed class FrontView
         {
             yield return new(
                 At(at, Terrain.Drainage),
-                Lengths.Short(Terrain.Drainage, Inches),
+                Lengths.Short(Terrain.Drainage, DepthInches),
                 "floor.drainage.depth"
             );
         }
@@ -227,19 +229,19 @@ public sealed class FrontView
         if (scene.Design.Floor.Soil is not null)
         {
             var top = Terrain.Ground(Terrain.Left + 1e-4, Terrain.Front);
-            yield return new(At(at, top), Lengths.Short(top, Inches), "floor.soil.front");
+            yield return new(At(at, top), Lengths.Short(top, DepthInches), "floor.soil.front");
         }
 
         if (scene.Design.Box is { Opening: Opening.Front, Sill: { } sill })
         {
-            yield return new(At(0, sill.Si), $"sill {Lengths.Short(sill.Si, Inches)}", "box.sill");
+            yield return new(At(0, sill.Si), $"sill {Lengths.Short(sill.Si, DepthInches)}", "box.sill");
         }
 
         foreach (var vent in scene.Vents.Where(v => v.Side is Side.Front or Side.Back))
         {
             yield return new(
                 At(vent.Middle - vent.Length / 2, vent.Height),
-                $"vent {Lengths.Short(vent.Height, Inches)}",
+                $"vent {Lengths.Short(vent.Height, DepthInches)}",
                 vent.Key + ".height"
             );
         }

@@ -23,6 +23,10 @@ public static class Lengths
     public static string Short(double meters, bool imperial) =>
         imperial ? Inches(meters) : Depth(meters, false);
 
+    /// <summary>The same without its unit, for a table that names it once.</summary>
+    public static string Bare(double meters, bool imperial) =>
+        Short(meters, imperial).Replace(imperial ? " in" : " cm", "", StringComparison.Ordinal);
+
     /// <summary>Inches to the nearest sixteenth, the fraction in lowest terms.</summary>
     public static string Inches(double meters)
     {

@@ -7,7 +7,7 @@ namespace Litterfall.Documents.Views;
 /// <summary>The box from above, front at the bottom, to scale, with the depths at the four corners.</summary>
 public sealed class PlanView
 {
-    private const double Sides = 17;
+    private const double Sides = 15;
     private const double Above = 6;
     private const double Below = 20;
     private readonly Sketch sketch = new();
@@ -26,6 +26,8 @@ public sealed class PlanView
 
     private bool Inches => Planning.Costing.Imperial.IsUsed(scene.Design);
 
+    private bool DepthInches => Planning.Costing.Imperial.AreDepths(scene.Design);
+
     private double Length => Terrain.Length;
 
     private double Depth => Terrain.DepthOfBox;
@@ -34,7 +36,7 @@ public sealed class PlanView
     internal static Drawing Draw(Scene scene, (double Width, double Height) room)
     {
         var fitting = Math.Min(
-            ViewScale.Fitting(scene.Terrain.Length + 0.02, room.Width - 2 * Sides - 8),
+            ViewScale.Fitting(scene.Terrain.Length + 0.02, room.Width - 2 * Sides - 7),
             ViewScale.Fitting(scene.Terrain.DepthOfBox + 0.02, room.Height - Above - Below)
         );
         return new PlanView(scene, fitting).Draw();
@@ -62,7 +64,7 @@ public sealed class PlanView
         Corners();
         Figures();
         return sketch.Done(
-            2 * Sides + 8 + (Length + 2 * wall) * scale * 1000,
+            2 * Sides + 7 + (Length + 2 * wall) * scale * 1000,
             Above + (Depth + 2 * wall) * scale * 1000 + Below,
             scale
         );
@@ -233,7 +235,7 @@ public sealed class PlanView
         )
         {
             sketch.Key = $"floor.soil.{(back ? "back" : "front")}";
-            var text = Lengths.Short(Terrain.Soil(x + (right ? -1e-4 : 1e-4), y), Inches);
+            var text = Lengths.Short(Terrain.Soil(x + (right ? -1e-4 : 1e-4), y), DepthInches);
             var at = At(right ? Length + wall : -wall, back ? Depth : 0);
             sketch.Text(
                 at.Moved(right ? 1.2 : -1.2, back ? 3.2 : 0),
@@ -279,7 +281,7 @@ public sealed class PlanView
             sketch,
             At(Length + wall, -edge),
             At(Length + wall, Depth + edge),
-            20.5,
+            19,
             (Lengths.Edge((outside ? box.OutsideDepth! : box.InsideDepth).Si, Inches), $"box.{frame}.depth")
         );
         sketch.Text(

@@ -291,7 +291,7 @@ public sealed partial class SectionView
                 Span / (Math.Min(scene.Design.Lamps.Count, 4) + 1) + 0.04,
                 Terrain.Height + above + 0.015
             );
-            yield return new(at, $"lamp {Lengths.Short(above, Inches)} up", "lamps[0].above");
+            yield return new(at, $"lamp {Lengths.Short(above, DepthInches)} up", "lamps[0].above");
         }
 
         foreach (var vent in scene.Vents.Where(v => v.Side == Side.Top).Take(1))
@@ -318,7 +318,11 @@ public sealed partial class SectionView
         {
             var middle = ground + Terrain.Moss + Terrain.Litter / 2;
             list.Add(
-                new(At(at, middle), $"litter {Lengths.Short(Terrain.Litter, Inches)}", "floor.litter.depth")
+                new(
+                    At(at, middle),
+                    $"litter {Lengths.Short(Terrain.Litter, DepthInches)}",
+                    "floor.litter.depth"
+                )
             );
         }
 
@@ -327,7 +331,7 @@ public sealed partial class SectionView
             list.Add(
                 new(
                     At(at, ground + Terrain.Moss / 2),
-                    $"moss {Lengths.Short(Terrain.Moss, Inches)}",
+                    $"moss {Lengths.Short(Terrain.Moss, DepthInches)}",
                     "floor.moss.depth"
                 )
             );
@@ -343,7 +347,7 @@ public sealed partial class SectionView
             list.Add(
                 new(
                     At(at, Terrain.Drainage + depth / 2),
-                    $"soil {Lengths.Short(depth, Inches)}",
+                    $"soil {Lengths.Short(depth, DepthInches)}",
                     soil.Depth is not null ? "floor.soil.depth" : key
                 )
             );
@@ -354,7 +358,7 @@ public sealed partial class SectionView
             list.Add(
                 new(
                     At(across + 0.08 * Span, line),
-                    $"highest water {Lengths.Short(line, Inches)}",
+                    $"highest water {Lengths.Short(line, DepthInches)}",
                     "drain.height"
                 )
             );
@@ -366,7 +370,7 @@ public sealed partial class SectionView
             list.Add(
                 new(
                     At(at, Terrain.Drainage / 2),
-                    $"{(raised ? "raised" : "drainage")} {Lengths.Short(Terrain.Drainage, Inches)}",
+                    $"{(raised ? "raised" : "drainage")} {Lengths.Short(Terrain.Drainage, DepthInches)}",
                     raised ? "floor.drainage.raised" : "floor.drainage.depth"
                 )
             );

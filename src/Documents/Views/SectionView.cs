@@ -36,7 +36,7 @@ public enum Parts
 /// </summary>
 public sealed partial class SectionView
 {
-    private const double Sides = 33;
+    private const double Sides = 31;
     private const double Above = 12;
     private const double Below = 15;
     private const double LampHeight = 0.035;
@@ -357,4 +357,6 @@ public sealed partial class SectionView
     }
 
     private bool Inches => Planning.Costing.Imperial.IsUsed(scene.Design);
+
+    private bool DepthInches => Planning.Costing.Imperial.AreDepths(scene.Design);
 }

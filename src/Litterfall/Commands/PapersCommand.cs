@@ -48,7 +48,10 @@ internal static class PapersCommand
                 result.AddError($"'{result.Tokens[0].Value}' is no day such as 2026-08-14");
             }
         });
-        var command = new Command("papers", "Build sheet, step cards, cut files, lists, calendar, care sheets.")
+        var command = new Command(
+            "papers",
+            "Build sheet, step cards, cut files, lists, calendar, care sheets."
+        )
         {
             design,
             output,
@@ -72,12 +75,7 @@ internal static class PapersCommand
         return command;
     }
 
-    private static int Run(
-        (string Design, string? Workshop) asked,
-        string folder,
-        PaperWish wish,
-        bool json
-    )
+    private static int Run((string Design, string? Workshop) asked, string folder, PaperWish wish, bool json)
     {
         var reading = Shop.Design(asked.Design, asked.Workshop);
         if (!reading.IsGood)
@@ -160,5 +158,6 @@ internal static class PapersCommand
         Assembly
             .GetExecutingAssembly()
             .GetCustomAttribute<AssemblyInformationalVersionAttribute>()
-            ?.InformationalVersion ?? "";
+            ?.InformationalVersion
+        ?? "";
 }

@@ -12,6 +12,23 @@ public static class Imperial
     /// <summary>True when the length of the box was typed in inches or feet.</summary>
     public static bool IsUsed(Design design) => IsImperial((design.Box.Outside ?? design.Box.Inside)!.Length);
 
+    /// <summary>True when the first depth written in the floor was typed in inches.</summary>
+    public static bool AreDepths(Design design)
+    {
+        var floor = design.Floor;
+        var zone = floor.Soil is { Zones.Count: > 0 } stepped ? stepped.Zones[0] : null;
+        var first =
+            floor.Soil?.Depth
+            ?? floor.Soil?.Front
+            ?? zone?.Depth
+            ?? zone?.Front
+            ?? floor.Drainage?.Depth
+            ?? floor.Drainage?.Raised
+            ?? floor.Litter?.Depth;
+        return first is { } depth
+            && Words.Any(w => depth.Text.Contains(w, StringComparison.OrdinalIgnoreCase));
+    }
+
     /// <summary>True when the first measurement was typed in inches or feet.</summary>
     public static bool IsImperial(Seq<Typed<Length>> edge) =>
         Words.Any(word => edge[0].Text.Contains(word, StringComparison.OrdinalIgnoreCase));
