@@ -201,6 +201,16 @@ public sealed class Picture(Drawing drawing) : Block
         sketch.Place(drawing, at.Moved(Math.Max(0, (width - drawing.Width) / 2), 0));
 }
 
+/// <summary>What follows starts in the next column.</summary>
+public sealed class ColumnBreak : Block
+{
+    /// <inheritdoc/>
+    public override double Height(double width, Style style) => 0;
+
+    /// <inheritdoc/>
+    public override void Draw(Sketch sketch, Spot at, double width, Style style) { }
+}
+
 /// <summary>Air.</summary>
 public sealed class Air(double millimeters) : Block
 {

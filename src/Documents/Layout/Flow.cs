@@ -23,6 +23,10 @@ internal static class Flow
 
                 y += blocks[next].Height(room.Width, style);
                 next++;
+                if (blocks[next - 1] is ColumnBreak)
+                {
+                    break;
+                }
             }
         }
 
@@ -32,6 +36,42 @@ internal static class Flow
     /// <summary>Height of all blocks in one column.</summary>
     public static double Height(IReadOnlyList<Block> blocks, double width, Style style) =>
         blocks.Sum(b => b.Height(width, style));
+
+    /// <summary>
+    /// Groups of blocks in two columns of one height, the order kept within each: at a plain break if one
+    /// fits, else whichever sharing of the groups leaves the columns most alike; the plain order where
+    /// nothing fits.
+    /// </summary>
+    public static IReadOnlyList<Block> Shared(
+        IReadOnlyList<IReadOnlyList<Block>> groups,
+        Room column,
+        Style style
+    )
+    {
+        var full = groups.Where(g => g.Count > 0).ToList();
+        var heights = full.ConvertAll(g => Height(g, column.Width, style));
+        var (best, least) = (-1, double.MaxValue);
+        for (var set = 1; set < 1 << Math.Min(full.Count, 12); set += 2)
+        {
+            var left = full.Select((_, i) => (set >> i & 1) == 1 ? heights[i] : 0).Sum();
+            var right = heights.Sum() - left;
+            var plain = (set & (set + 1)) == 0;
+            var cost = Math.Abs(left - right) - (plain ? column.Height : 0);
+            if (left <= column.Height + Rounding && right <= column.Height + Rounding && cost < least)
+            {
+                (best, least) = (set, cost);
+            }
+        }
+
+        return best < 0
+            ? [.. full.SelectMany(g => g)]
+            :
+            [
+                .. full.Where((_, i) => (best >> i & 1) == 1).SelectMany(g => g),
+                new ColumnBreak(),
+                .. full.Where((_, i) => (best >> i & 1) == 0).SelectMany(g => g),
+            ];
+    }
 
     /// <summary>Equal columns side by side.</summary>
     public static Room[] Columns(Room room, int count, double gutter = 6)

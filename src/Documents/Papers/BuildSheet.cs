@@ -36,7 +36,7 @@ internal sealed class BuildSheet
     private Room Inside => PageFrame.Inside(job.Wish.Size);
 
     /// <summary>Height of the drawings: more where the text is roomy.</summary>
-    private static double PictureHeight(Style style) => 62 + 28 * style.Air;
+    private static double PictureHeight(Style style) => 64 + 30 * style.Air;
 
     /// <summary>Section and plan side by side, the width shared so that both are as large as can be.</summary>
     private (Drawing Section, Drawing Plan) Pictures(Style style)
@@ -48,10 +48,7 @@ internal sealed class BuildSheet
             {
                 var section = job.Views.Section((Inside.Width * share, tall));
                 var plan = job.Views.Plan((Inside.Width - section.Width - Gutter, tall));
-                if (
-                    best.Plan is null
-                    || section.Scale + plan.Scale > best.Section.Scale + best.Plan.Scale + 1e-9
-                )
+                if (best.Plan is null || Size(section, plan) > Size(best.Section, best.Plan) + 1e-9)
                 {
                     best = (section, plan);
                 }
@@ -62,6 +59,10 @@ internal sealed class BuildSheet
 
         return best;
     }
+
+    /// <summary>The smaller scale counts first.</summary>
+    private static double Size(Drawing section, Drawing plan) =>
+        Math.Min(section.Scale, plan.Scale) + 0.01 * Math.Max(section.Scale, plan.Scale);
 
     private double VerdictHeight(Style style) => Flow.Height(verdict, Inside.Width, style);
 
@@ -109,15 +110,16 @@ internal sealed class BuildSheet
     {
         var stops = job.Of(Severity.Stop).ToList();
         var cautions = job.Of(Severity.Caution).Count();
-        var sentence = string.Create(
-            CultureInfo.InvariantCulture,
-            $"{NumberText.Count(cautions, "caution", "cautions")} below"
-        );
         if (stops.Count == 0)
         {
             return
             [
-                new Words($"Nothing stops this build. {sentence}; read them before you start.")
+                new Words(
+                    cautions == 0
+                        ? "Nothing stops this build."
+                        : $"Nothing stops this build. Read the {NumberText.Count(cautions, "caution", "cautions")} "
+                            + "below before you start."
+                )
                 {
                     Bold = true,
                     Tone = Tone.Well,
@@ -149,17 +151,20 @@ internal sealed class BuildSheet
         return [new Framed([.. inner], Tone.Stop)];
     }
 
-    private List<Block> Body(Style style) =>
-        [
-            .. Depths(),
-            .. Liters(),
-            .. Packs(),
-            .. Cuts(),
-            .. Legend(),
-            .. Order(),
-            .. Cautions(style),
-            Weights(),
-        ];
+    private IReadOnlyList<Block> Body(Style style) =>
+        Flow.Shared(
+            [
+                [.. Depths()],
+                [.. Liters()],
+                [.. Packs()],
+                [.. Cuts()],
+                [.. Legend()],
+                [.. Order()],
+                [.. Cautions(style), Weights()],
+            ],
+            Rooms(style)[0],
+            style
+        );
 
     private IEnumerable<Block> Depths()
     {
@@ -351,7 +356,7 @@ internal sealed class BuildSheet
                     Sign = Sign.Caution,
                     After = 0.2,
                     Key = finding.Where,
-                    MostLines = style.Breaks ? 1 : 3,
+                    MostLines = style.Breaks ? 2 : 4,
                 };
             }
         }

@@ -246,10 +246,10 @@ public sealed partial class SectionView
             sketch,
             At(Span + edge, outside ? -baseGlass : 0),
             At(Span + edge, Terrain.Height),
-            Sides - 2.5,
+            Right - 2.5,
             (Lengths.Edge(high, Inches), $"box.{frame}.height")
         );
-        var bottom = At(0, -baseGlass).Y + 13;
+        var bottom = At(0, -baseGlass).Y + 11;
         sketch.Text(
             new(Sides, bottom),
             lengthwise ? "left" : "front",
@@ -358,7 +358,7 @@ public sealed partial class SectionView
             list.Add(
                 new(
                     At(across + 0.08 * Span, line),
-                    $"highest water {Lengths.Short(line, DepthInches)}",
+                    $"water ≤ {Lengths.Short(line, DepthInches)}",
                     "drain.height"
                 )
             );

@@ -36,7 +36,8 @@ public enum Parts
 /// </summary>
 public sealed partial class SectionView
 {
-    private const double Sides = 31;
+    private const double Sides = 27;
+    private const double Right = 35;
     private const double Above = 12;
     private const double Below = 15;
     private const double LampHeight = 0.035;
@@ -70,7 +71,7 @@ public sealed partial class SectionView
         var span = (IsLengthwise(scene) ? scene.Terrain.Length : scene.Terrain.DepthOfBox) + 0.02;
         var tall = scene.Terrain.Height + 0.02 + LampRoom(scene, Parts.All);
         var fitting = Math.Min(
-            ViewScale.Fitting(span, room.Width - 2 * Sides),
+            ViewScale.Fitting(span, room.Width - Sides - Right),
             ViewScale.Fitting(tall, room.Height - Above - Below)
         );
         return new SectionView(scene, parts, fitting).Draw();
@@ -132,7 +133,7 @@ public sealed partial class SectionView
         }
 
         Figures();
-        var width = 2 * Sides + (Span + 2 * wall) * scale * 1000;
+        var width = Sides + Right + (Span + 2 * wall) * scale * 1000;
         var height = Above + (lampRoom + Terrain.Height + baseGlass) * scale * 1000 + Below;
         return sketch.Done(width, height, scale);
     }
