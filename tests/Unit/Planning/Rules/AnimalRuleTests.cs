@@ -14,7 +14,8 @@ public sealed class AnimalRuleTests
     public void SeveralSpecies()
     {
         const string two =
-            "animals: [ { animal: dendrobates-auratus, count: 2 }, { animal: ranitomeya-imitator, count: N } ]";
+            "animals: [ { animal: dendrobates-auratus, count: 2 }, { animal: ranitomeya-imitator, count: "
+            + "N } ]";
         Trips.Check(
             "mixed-species",
             Severity.Stop,

@@ -26,7 +26,8 @@ public sealed class CrewRuleTests
             "no-crew",
             Severity.Caution,
             Trips.In(
-                $"{Trips.Animals("dendrobates-auratus", 1)}\ncrew: [ {{ animal: folsomia-candida, count: 0 }} ]"
+                $"{Trips.Animals("dendrobates-auratus", 1)}\ncrew: [ {{ animal: folsomia-candida, "
+                    + "count: 0 } ]"
             ),
             Trips.In("")
         );
@@ -45,8 +46,8 @@ public sealed class CrewRuleTests
         );
 
     [Theory]
-    // No egg of the white springtail hatches at 28 °C (Fountain and Hopkin 2005, second hand); the tropical one
-    // is taken to breed to 33 °C (own working value).
+    // No egg of the white springtail hatches at 28 °C (Fountain and Hopkin 2005, second hand); the
+    // tropical one is taken to breed to 33 °C (own working value).
     [InlineData(
         "folsomia-candida",
         "{ temperature: 27 C, swing: 1 K }",

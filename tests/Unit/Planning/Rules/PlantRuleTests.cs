@@ -3,7 +3,8 @@ using Xunit;
 
 namespace Litterfall.Tests.Unit.Planning.Rules;
 
-/// <summary>Rules on plants; habits, sizes and sap from memory of extension charts and poison lists.</summary>
+/// <summary>Rules on plants; habits, sizes and sap from memory of extension charts and poison
+/// lists.</summary>
 public sealed class PlantRuleTests
 {
     [Theory]
@@ -27,12 +28,13 @@ public sealed class PlantRuleTests
     [Theory]
     // A wedge of 2 cm in front and 6 cm at the back over 44 cm: 2.9 cm at y = 10, 3 cm at y = 11.
     [InlineData("front: 2 cm, back: 6 cm", "10 cm", "11 cm")]
-    // Steps of half the length each, 2 and 4 cm: x is 10 cm for both, so the other side is asked by x below.
+    // The same wedge as one step.
     [InlineData("zones: [ { share: 100 %, front: 2 cm, back: 6 cm } ]", "10 cm", "11 cm")]
     public void WetFeet(string soil, string trips, string inside)
     {
         var floor =
-            $"{{ drainage: {{ material: expanded-clay-8-16, depth: 4 cm }}, soil: {{ recipe: ready-rainforest, {soil} }} }}";
+            "{ drainage: { material: expanded-clay-8-16, depth: 4 cm }, "
+            + $"soil: {{ recipe: ready-rainforest, {soil} }} }}";
         Trips.Check(
             "plant-with-wet-roots",
             Severity.Caution,
@@ -70,8 +72,8 @@ public sealed class PlantRuleTests
         );
 
     [Theory]
-    // Pilea to 25 cm in 44.5 cm: its foot at 19.6 cm leaves 24.9. Hoya trails to 60 cm: a note; 50 cm marcgravia
-    // without a place on 7 cm of soil has 44.5 − 7 = 37.5 cm.
+    // Pilea to 25 cm in 44.5 cm: its foot at 19.6 cm leaves 24.9. Hoya trails to 60 cm: a note. Marcgravia,
+    // 50 cm, without a place on 7 cm of soil has 44.5 − 7 = 37.5 cm.
     [InlineData(
         Severity.Caution,
         "{ plant: pilea-depressa, at: { x: 1 cm, y: 1 cm, z: 19.6 cm } }",

@@ -5,7 +5,8 @@ using Xunit;
 
 namespace Litterfall.Tests.Unit.Planning.Rules;
 
-/// <summary>A sine about its mean is above a limit for 24/π × arccos((limit − mean)/swing) hours a day.</summary>
+/// <summary>A sine about its mean is above a limit for 24/π × arccos((limit − mean)/swing) hours a
+/// day.</summary>
 public sealed class RoomHoursTests
 {
     [Theory]

@@ -46,7 +46,8 @@ public sealed class StockingRuleTests
     )
     {
         var box =
-            $"{{ outside: {{ length: {length}, depth: {depth}, height: 60 cm }}, glass: {{ walls: {glass} }} }}";
+            $"{{ outside: {{ length: {length}, depth: {depth}, height: 60 cm }}, "
+            + $"glass: {{ walls: {glass} }} }}";
         Assert.Equal(allowed, Trips.In(Trips.Animals(animal, 1), box).Number($"stocking[{rule}].allowed"));
     }
 
@@ -85,7 +86,8 @@ public sealed class StockingRuleTests
     )
     {
         var box =
-            $"{{ outside: {{ length: {length}, depth: {depth}, height: {height} }}, glass: {{ walls: 5 mm }} }}";
+            $"{{ outside: {{ length: {length}, depth: {depth}, height: {height} }}, "
+            + "glass: { walls: 5 mm } }";
         Assert.Equal(
             allowed,
             Trips.In(Trips.Animals("dendrobates-auratus", 1), box).Number("stocking[species-box].allowed")
@@ -96,7 +98,8 @@ public sealed class StockingRuleTests
     public void Entries_of_one_species_are_summed_and_a_rating_is_judged_alike()
     {
         var twice = Trips.In(
-            "animals: [ { animal: dendrobates-auratus, count: 2 }, { animal: dendrobates-auratus, count: 2 } ]",
+            "animals: [ { animal: dendrobates-auratus, count: 2 }, { animal: dendrobates-auratus, "
+                + "count: 2 } ]",
             Inch
         );
         Assert.Equal(4, twice.Number("stocking[volume].asked"));
