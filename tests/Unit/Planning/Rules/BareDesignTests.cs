@@ -4,7 +4,7 @@ using Xunit;
 
 namespace Litterfall.Tests.Unit.Planning.Rules;
 
-/// <summary>Designs that say little, or cannot be built, are judged without noise and without failing.</summary>
+/// <summary>Designs that say little, or cannot be built, are judged without noise or failure.</summary>
 public sealed class BareDesignTests
 {
     private static readonly string[] Sparing =
