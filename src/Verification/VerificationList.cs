@@ -5,6 +5,7 @@ using Litterfall.Verification.Hygiene;
 using Litterfall.Verification.Mixing;
 using Litterfall.Verification.Plates;
 using Litterfall.Verification.Sizing;
+using Litterfall.Verification.Stocking;
 
 namespace Litterfall.Verification;
 
@@ -43,6 +44,7 @@ public static class VerificationList
             .. Sim2010.Cases(),
             .. ReferenceBox.Cases(),
             .. OwnFloorAreas.Cases(),
+            .. OwnStockingExamples.Cases(),
             .. OwnMixExample.Cases(),
             .. OwnPackExamples.Cases(),
         ];

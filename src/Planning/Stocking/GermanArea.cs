@@ -26,8 +26,8 @@ internal static class GermanArea
     public static readonly StockingRule Rule = new(
         "german-area",
         "German area rule",
-        "Bodies under 3 cm: 750 cm2 of floor for the first two and 200 cm2 for each more; from 3 cm: 1200 and "
-            + "400 cm2. Below the first amount none.",
+        "Bodies under 3 cm: 750 cm2 of floor for the first two and 200 cm2 for each more; from 3 cm: 1200 "
+            + "and 400 cm2. Below the first amount none.",
         Page,
         Judge
     );

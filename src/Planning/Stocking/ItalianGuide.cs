@@ -21,7 +21,8 @@ internal static class ItalianGuide
         "italian-guide",
         "Italian guide",
         "4 to 5 climbers in 60 x 60 x 80 cm, 4 to 5 ground dwellers in 70 x 70 x 50 cm. We scale that by the "
-            + "floor, take the upper number and round to the nearest; the guide itself gives the two boxes only.",
+            + "floor, take the upper number and round to the nearest; the guide itself gives the two "
+            + "boxes only.",
         Guide,
         Judge
     );

@@ -60,6 +60,7 @@ internal static class SmallestBox
                 count.Origin
             )
             : None(count.Origin, [length, depth, height, needLength, needDepth, needHeight]);
+        var where = box.OutsideLength is null ? "inside, as no outside is known" : "outside";
         return new StockingVerdict
         {
             Allowed = allowed,
@@ -67,7 +68,7 @@ internal static class SmallestBox
             Text = string.Create(
                 CultureInfo.InvariantCulture,
                 $"{smallest} for {count.Value:0.#}, more by the floor; the sizes are names of outside sizes, "
-                    + $"compared {(box.OutsideLength is null ? "inside, as no outside is known" : "outside")}."
+                    + $"compared {where}."
             ),
             Citation = count.Origin,
         };

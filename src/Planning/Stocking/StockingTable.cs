@@ -27,7 +27,8 @@ public static class StockingTable
     public static ImmutableArray<StockingRow> Of(CheckedDesign design, BoxGeometry box) =>
         [.. StockedSpecies.Of(design).SelectMany(species => Rules.Select(rule => rule.Row(species, box)))];
 
-    /// <summary>The row that allows fewest, of those of one species that apply; null when none does.</summary>
+    /// <summary>The row that allows fewest, of those of one species that apply; null when none
+    /// does.</summary>
     public static StockingRow? Strictest(IEnumerable<StockingRow> rows) =>
         rows.Where(row => row.Applies).MinBy(row => row.Allowed!.Si);
 }

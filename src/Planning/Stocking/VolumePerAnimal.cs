@@ -41,7 +41,8 @@ internal static class VolumePerAnimal
         if (body.Si > 0.05 + 1e-9)
         {
             return StockingVerdict.Not(
-                $"it gives no number for bodies over 50 mm, this one reaches {StockingMeasure.Millimeters(body)}"
+                $"it gives no number for bodies over 50 mm, this one reaches "
+                    + $"{StockingMeasure.Millimeters(body)}"
             );
         }
 

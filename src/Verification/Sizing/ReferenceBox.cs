@@ -35,6 +35,12 @@ internal static class PosedDesign
               {"key":"five-parts","kind":"recipe","name":"five parts","values":{},
                 "parts":[{"material":"a","parts":2},{"material":"b","parts":2},{"material":"c","parts":1},
                          {"material":"d","parts":1},{"material":"e","parts":1}],"partsSource":{ ORIGIN }},
+              {"key":"small-frog","kind":"animal","name":"small frog","values":{
+                "adultLengthHigh":{"value":18,"unit":"mm",ORIGIN},
+                "taxon":{"text":"poison frog",ORIGIN},"habit":{"text":"climber",ORIGIN}}},
+              {"key":"larger-frog","kind":"animal","name":"larger frog","values":{
+                "adultLengthHigh":{"value":38,"unit":"mm",ORIGIN},
+                "taxon":{"text":"poison frog",ORIGIN},"habit":{"text":"ground",ORIGIN}}},
               {"key":"leaves","kind":"litter","name":"leaves","values":{}},
               {"key":"float-glass","kind":"sheet","name":"glass","values":{
                 "density":{"value":2500,"unit":"kg/m3",ORIGIN}}} ]

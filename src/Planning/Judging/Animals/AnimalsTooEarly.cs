@@ -45,15 +45,16 @@ internal static class AnimalsTooEarly
             early ? Severity.Stop : Severity.Note,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Animals move in {days.Value:0} days after planting; practice waits at least 28 days, better "
-                    + $"56, until plants have rooted and the clean-up crew breeds."
+                $"Animals move in {days.Value:0} days after planting; practice waits at least 28 days, "
+                    + $"better 56, until plants have rooted and the clean-up crew breeds."
             ),
             (days, limit),
-            $"Let them move in on {planted.AddDays((int)limit.Value).ToString("O", CultureInfo.InvariantCulture)} "
-                + "or later.",
+            $"Let them move in on {Day(planted.AddDays((int)limit.Value))} or later.",
             "animalsIn"
         );
     }
+
+    private static string Day(DateOnly day) => day.ToString("O", CultureInfo.InvariantCulture);
 
     private static Figure Days(string name, double days) =>
         Figure.Given(

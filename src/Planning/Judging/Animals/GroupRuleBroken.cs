@@ -31,8 +31,10 @@ internal static class GroupRuleBroken
                 ),
                 (row.Asked, row.Allowed),
                 row.Remark.Length > 0 && row.Asked.Si <= row.Allowed!.Si
-                    ? $"Change the group so that there is not {row.Remark}; surplus animals need their own box."
-                    : $"Keep {StockingWords.Number(row.Allowed!)} in this box and the others in boxes of their own.",
+                    ? $"Change the group so that there is not {row.Remark}; surplus animals need their "
+                        + $"own box."
+                    : $"Keep {StockingWords.Number(row.Allowed!)} in this box and the others in boxes of "
+                        + $"their own.",
                 row.Where
             );
         }

@@ -42,8 +42,8 @@ internal static class LeftUnattended
             Severity.Caution,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Nobody is there for {away.Value:0.#} days, more than {Longest.Value:0}: animals go unfed and "
-                    + $"nobody sees a failed pump or lamp."
+                $"Nobody is there for {away.Value:0.#} days, more than {Longest.Value:0}: animals go "
+                    + $"unfed and nobody sees a failed pump or lamp."
             ),
             (away, Longest),
             "Agree on someone who feeds, looks at the water level and has the veterinarian's number.",

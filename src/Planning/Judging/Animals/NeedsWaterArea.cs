@@ -38,8 +38,8 @@ internal static class NeedsWaterArea
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{species.Species.Name} needs {needs.Value:0.#} % of the floor as open water; the box has "
-                        + $"{has.Value:0.#} %."
+                    $"{species.Species.Name} needs {needs.Value:0.#} % of the floor as open water; the "
+                        + $"box has {has.Value:0.#} %."
                 ),
                 (has, needs),
                 string.Create(

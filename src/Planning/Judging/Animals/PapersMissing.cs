@@ -36,7 +36,8 @@ internal static class PapersMissing
             yield return Rule.Found(
                 missing ? Severity.Stop : Severity.Caution,
                 missing
-                    ? $"Proof of legal origin is missing for {animal.Species.Name}, a species in appendix II: "
+                    ? $"Proof of legal origin is missing for {animal.Species.Name}, a species in appendix "
+                        + $"II: "
                         + "keeping or selling it can be an offense."
                     : $"{animal.Species.Name} is a species in appendix II, and no papers are recorded.",
                 (null, null),

@@ -40,7 +40,8 @@ internal static class PathogenPositive
                     : $"The swab of {animal.Species.Name} is not back yet.",
                 (null, null),
                 positive
-                    ? "Do not move them; ask an amphibian veterinarian, treat drain water and tools as infected."
+                    ? "Do not move them; ask an amphibian veterinarian, treat drain water and tools as "
+                        + "infected."
                     : "Wait for the result before the animals move in.",
                 $"{animal.Path}.swab",
                 Zoo

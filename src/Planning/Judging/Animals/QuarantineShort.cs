@@ -60,8 +60,8 @@ internal static class QuarantineShort
                 (time, limit),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Keep them apart for {(limit.Si - time.Si) / 86400:0.#} days more, with droppings checked "
-                        + $"three times and a swab at the end."
+                    $"Keep them apart for {(limit.Si - time.Si) / 86400:0.#} days more, with droppings "
+                        + $"checked three times and a swab at the end."
                 ),
                 $"{animal.Path}.quarantined"
             );

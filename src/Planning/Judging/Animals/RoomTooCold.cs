@@ -43,14 +43,14 @@ internal static class RoomTooCold
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"The coolest hour {day.Name} falls to {day.Coolest.Value:0.#} °C; {species.Species.Name} "
-                        + $"should not have less than {limit.Value:0.#} °C."
+                    $"The coolest hour {day.Name} falls to {day.Coolest.Value:0.#} °C; "
+                        + $"{species.Species.Name} should not have less than {limit.Value:0.#} °C."
                 ),
                 (day.Coolest, limit),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Heat the room by {limit.Si - day.Coolest.Si:0.#} K at its coolest, or heat the box with a "
-                        + $"thermostat."
+                    $"Heat the room by {limit.Si - day.Coolest.Si:0.#} K at its coolest, or heat the box "
+                        + $"with a thermostat."
                 ),
                 HeatWords.Where(day)
             );

@@ -43,8 +43,8 @@ internal static class RoomTooHot
                 (day.Warmest, avoid),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Cool the room by {day.Warmest.Si - avoid.Si:0.#} K at its warmest, and more for the lamps; "
-                        + $"or take a species that bears it."
+                    $"Cool the room by {day.Warmest.Si - avoid.Si:0.#} K at its warmest, and more for the "
+                        + $"lamps; or take a species that bears it."
                 ),
                 HeatWords.Where(day)
             );

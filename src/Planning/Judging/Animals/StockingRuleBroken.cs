@@ -33,7 +33,8 @@ internal static class StockingRuleBroken
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{species.First.Asked.Value:0} {species.First.AnimalName} break {broken.Length} of "
-                        + $"{species.Practice.Length} stocking rules that apply: {StockingWords.List(broken)}."
+                        + $"{species.Practice.Length} stocking rules that apply: "
+                        + $"{StockingWords.List(broken)}."
                 ),
                 (species.First.Asked, limit),
                 StockingFix.Of(limit),

@@ -45,8 +45,10 @@ internal static class TooFewWaterCups
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{species.Species.Name} feed each tadpole in its own water: {has.Value:0} water cups and "
-                        + $"tank bromeliads are fewer than {needs.Value:0} (each tank bromeliad counts as one)."
+                    $"{species.Species.Name} feed each tadpole in its own water: {has.Value:0} water cups "
+                        + $"and "
+                        + $"tank bromeliads are fewer than {needs.Value:0} (each tank bromeliad counts as "
+                        + $"one)."
                 ),
                 (has, needs),
                 string.Create(

@@ -33,7 +33,8 @@ internal static class ToxicAnimal
                 Severity.Note,
                 $"{species.Species.Name}: {text}",
                 (null, null),
-                "Rinsed powder-free gloves, wash hands after; say so on the care sheet and to whoever feeds them.",
+                "Rinsed powder-free gloves, wash hands after; say so on the care sheet and to whoever "
+                    + "feeds them.",
                 species.Where,
                 note.Origin
             );

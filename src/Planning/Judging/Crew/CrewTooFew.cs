@@ -52,13 +52,14 @@ internal static class CrewTooFew
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{has.Value:0} {kind.Key}s for each square meter are few: practice seeds {usual.Value:0}, and "
-                        + $"less than {least.Value:0} may not build up in time."
+                    $"{has.Value:0} {kind.Key}s for each square meter are few: practice seeds "
+                        + $"{usual.Value:0}, and less than {least.Value:0} may not build up in time."
                 ),
                 (has, least),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Seed {Math.Ceiling(usual.Si * n.Box.GrossFloor.Si):0} in all, or let the box grow in longer."
+                    $"Seed {Math.Ceiling(usual.Si * n.Box.GrossFloor.Si):0} in all, or let the box grow "
+                        + $"in longer."
                 ),
                 kind.First().Path
             );

@@ -33,8 +33,8 @@ internal static class CrewTooWarm
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"The warmest hour {day.Name} reaches {day.Warmest.Value:0.#} °C; {crew.Species.Name} stops "
-                        + $"breeding at {limit.Value:0.#} °C."
+                    $"The warmest hour {day.Name} reaches {day.Warmest.Value:0.#} °C; {crew.Species.Name} "
+                        + $"stops breeding at {limit.Value:0.#} °C."
                 ),
                 (day.Warmest, limit),
                 "Cool the room, or take a crew animal of warmer places (the tropical springtail breeds up to "

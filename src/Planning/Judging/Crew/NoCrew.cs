@@ -28,11 +28,13 @@ internal static class NoCrew
             Severity.Caution,
             hasAnimals
                 ? "The box has animals and no clean-up crew: waste molds."
-                : "The floor has soil and leaf litter and no clean-up crew: leaves mold instead of being eaten.",
+                : "The floor has soil and leaf litter and no clean-up crew: leaves mold instead of being "
+                    + "eaten.",
             (null, null),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Seed about {n.Box.GrossFloor.Si * 2000:0} springtails, and isopods if they suit the animals."
+                $"Seed about {n.Box.GrossFloor.Si * 2000:0} springtails, and isopods if they suit the "
+                    + $"animals."
             ),
             "crew",
             Citation.Habit("2000 springtails for each square meter of floor")

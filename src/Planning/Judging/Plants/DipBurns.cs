@@ -26,8 +26,8 @@ internal static class DipBurns
                 Severity.Note,
                 $"{plant.Species.Name} has soft leaves that the dip for hardy plants burns.",
                 (null, null),
-                "Dip it for 1 to 3 minutes at half the strength to the full strength, one leaf first; or skip "
-                    + "the dip and keep it 30 days in quarantine. Rinse five times.",
+                "Dip it for 1 to 3 minutes at half the strength to the full strength, one leaf first; or "
+                    + "skip the dip and keep it 30 days in quarantine. Rinse five times.",
                 plant.Path,
                 plant.Species.Values["bleachTolerance"].Origin
             );

@@ -36,8 +36,8 @@ internal static class OutgrowsBox
                 climbs ? Severity.Note : Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{plant.Species.Name} grows to {size.Value:0.#} cm; {room.Si * 100:0.#} cm are free above "
-                        + $"its foot."
+                    $"{plant.Species.Name} grows to {size.Value:0.#} cm; {room.Si * 100:0.#} cm are free "
+                        + $"above its foot."
                 ),
                 (size, room),
                 climbs

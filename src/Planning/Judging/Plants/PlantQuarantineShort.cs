@@ -45,8 +45,8 @@ internal static class PlantQuarantineShort
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{plant.Species.Name} was in quarantine for {time.Value:0.#} days, less than 30: pesticide "
-                        + $"from the nursery kills springtails and frogs, and snails come along."
+                    $"{plant.Species.Name} was in quarantine for {time.Value:0.#} days, less than 30: "
+                        + $"pesticide from the nursery kills springtails and frogs, and snails come along."
                 ),
                 (time, Least),
                 string.Create(

@@ -70,8 +70,8 @@ internal static class ToxicPlantForAnimals
         {
             yield return Rule.Found(
                 Severity.Caution,
-                $"{plant.Species.Name} ({plant.Species.Text("toxicity")}) grows with {eaters[0].Species.Name}, "
-                    + "which may bite or gnaw it.",
+                $"{plant.Species.Name} ({plant.Species.Text("toxicity")}) grows with "
+                    + $"{eaters[0].Species.Name}, which may bite or gnaw it.",
                 (null, null),
                 "Take a plant without it; insect-eating frogs would not be at risk.",
                 plant.Path,

@@ -46,13 +46,14 @@ internal static class WetRoots
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{plant.Species.Name} bears no wet feet and stands in {soil.Value:0.#} cm of soil over the "
-                        + $"drainage layer, less than {Least.Value:0}."
+                    $"{plant.Species.Name} bears no wet feet and stands in {soil.Value:0.#} cm of soil "
+                        + $"over the drainage layer, less than {Least.Value:0}."
                 ),
                 (soil, Least),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Add {(Least.Si - soil.Si) * 100:0.#} cm of soil there, or plant it where the soil is deeper."
+                    $"Add {(Least.Si - soil.Si) * 100:0.#} cm of soil there, or plant it where the soil "
+                        + $"is deeper."
                 ),
                 plant.Path
             );

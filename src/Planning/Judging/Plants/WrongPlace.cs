@@ -28,12 +28,14 @@ internal static class WrongPlace
             yield return Rule.Found(
                 Severity.Caution,
                 inSoil
-                    ? $"{plant.Species.Name} grows on branches and is planted in soil: its base rots when buried."
+                    ? $"{plant.Species.Name} grows on branches and is planted in soil: its base rots when "
+                        + $"buried."
                     : $"{plant.Species.Name} roots in {(root!.Text == "aquatic" ? "water" : "soil")} and is "
                         + "mounted: it dries out.",
                 (null, null),
                 inSoil
-                    ? "Mount it on wood, cork or background (mounted: true), or set it on top of the soil in moss."
+                    ? "Mount it on wood, cork or background (mounted: true), or set it on top of the soil "
+                        + "in moss."
                     : "Plant it in the ground (mounted: false), or take an epiphyte for this place.",
                 plant.Path,
                 root!.Origin
