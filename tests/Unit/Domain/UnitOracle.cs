@@ -45,9 +45,7 @@ internal static class UnitOracle
             "Power" => (double)U.Power.FromWatts(number).Watts,
             "LuminousFlux" => U.LuminousFlux.FromLumens(number * (word == "klm" ? 1000 : 1)).Lumens,
             "AirChangeRate" => U.Frequency.FromCyclesPerHour(number).Hertz,
-            "ElectricCurrent" => U
-                .ElectricCurrent.FromMilliamperes(word == "A" ? number * 1000 : number)
-                .Amperes,
+            "ElectricCurrent" => Current(word, number),
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "no oracle"),
         };
 
