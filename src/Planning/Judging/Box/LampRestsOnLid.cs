@@ -54,7 +54,8 @@ internal static class LampRestsOnLid
                 (above, LeastDistance),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Raise the lamp by {LeastDistance.Value - above.Value:0.#} cm or more, on feet or a bracket."
+                    $"Raise the lamp by {LeastDistance.Value - above.Value:0.#} cm or more, on feet "
+                        + $"or a bracket."
                 ),
                 path
             );

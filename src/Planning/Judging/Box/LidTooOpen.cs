@@ -49,7 +49,8 @@ internal static class LidTooOpen
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{open.Value:0.#} % of the mesh lid is open; {wettest.Name} needs "
-                        + $"{wettest.Figure("humidityLow")!.Value:0} % humidity or more, and the box will dry."
+                        + $"{wettest.Figure("humidityLow")!.Value:0} % humidity or more, and the box "
+                        + $"will dry."
                 ),
                 (open, LargestShare),
                 "Cover 80 to 90 % of the mesh in a heated room, and at least half of it.",

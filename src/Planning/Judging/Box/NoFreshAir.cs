@@ -47,7 +47,8 @@ internal static class NoFreshAir
                     n.WithAnimals(Severity.Caution, Severity.Note),
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"The misting system wets a box whose air is replaced only {held.Value:0.##} times an "
+                        $"The misting system wets a box whose air is replaced only {held.Value:0.##} "
+                            + $"times an "
                             + $"hour: the water cannot leave, and the soil turns sour."
                     ),
                     (held, LeastUnderMisting),

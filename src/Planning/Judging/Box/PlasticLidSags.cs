@@ -42,7 +42,8 @@ internal static class PlasticLidSags
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"The {n.Design.Entry("lid.material").Name} of the lid spans {span.Value:0.#} cm; plastic "
+                    $"The {n.Design.Entry("lid.material").Name} of the lid spans {span.Value:0.#} "
+                        + $"cm; plastic "
                         + $"over {LongestSpan.Value:0} cm sags and bows in a humid box, and the edges open."
                 ),
                 (span, LongestSpan),

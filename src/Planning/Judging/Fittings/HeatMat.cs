@@ -20,7 +20,7 @@ internal static class HeatMat
             ? n.Design.Figure("heating.cover", "heated share of the floor", cover, Units.Percent)
             : Half;
 
-    /// <summary>Footprint of the box, since a mat lies under the base; the inside floor where that is all known.</summary>
+    /// <summary>Footprint of the box, as a mat lies under its base; else the inside floor.</summary>
     public static Figure Floor(DesignNumbers n) =>
         n.Box.OutsideLength is { } length
             ? (length * n.Box.OutsideDepth!).As("footprint of the box", Units.SquareMeter)

@@ -33,7 +33,8 @@ internal static class HeatMatCoversTooMuch
                     n.WithAnimals(Severity.Caution, Severity.Note),
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"The heat mat lies under {cover.Value:0} % of the floor; over {Most.Value:0} % no cool "
+                        $"The heat mat lies under {cover.Value:0} % of the floor; over "
+                            + $"{Most.Value:0} % no cool "
                             + $"part is left."
                     ),
                     (cover, Most),

@@ -25,7 +25,8 @@ internal static class HeatWithoutThermostat
         {
             yield return Rule.Found(
                 n.WithAnimals(Severity.Caution, Severity.Note),
-                "No thermostat switches the heating: on a warm day it goes on heating, and frogs die of heat first.",
+                "No thermostat switches the heating: on a warm day it goes on heating, and frogs die "
+                    + "of heat first.",
                 (null, null),
                 "Set a thermostat with its sensor in the soil above the mat, and write thermostat: true.",
                 "heating.thermostat",

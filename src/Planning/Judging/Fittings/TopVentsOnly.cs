@@ -16,7 +16,8 @@ internal static class TopVentsOnly
     );
 
     private static readonly Citation Claim = Citation.Habit(
-        "one housing page warns that vents only at the top let carbon dioxide collect at the floor; unverified"
+        "one housing page warns that vents only at the top let carbon dioxide collect at the floor; "
+            + "unverified"
     );
 
     private static readonly Figure UpperThird = Figure.Choice(
@@ -37,7 +38,8 @@ internal static class TopVentsOnly
         yield return Rule.Found(
             Severity.Note,
             vents.Count == 1
-                ? "The only vent is at the top; one page warns that carbon dioxide then collects at the floor."
+                ? "The only vent is at the top; one page warns that carbon dioxide then collects at "
+                    + "the floor."
                 : "All vents are at the top; one page warns that carbon dioxide then collects at the floor.",
             (null, null),
             "Add a low vent in front above the layers; air then rises through the box by itself.",

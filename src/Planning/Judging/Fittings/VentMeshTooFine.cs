@@ -19,7 +19,8 @@ internal static class VentMeshTooFine
         "finest mesh of a vent",
         0.3,
         Units.Millimeter,
-        "0.3 mm is the cautious value that holds every feeder fly; finer gauze needs about three times the area"
+        "0.3 mm is the cautious value that holds every feeder fly; finer gauze needs about three "
+            + "times the area"
     );
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
@@ -36,7 +37,8 @@ internal static class VentMeshTooFine
                     Severity.Note,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"The mesh of vent {i + 1}, {mesh.Name}, has openings of {aperture.Value:0.###} mm; under "
+                        $"The mesh of vent {i + 1}, {mesh.Name}, has openings of "
+                            + $"{aperture.Value:0.###} mm; under "
                             + $"{Finest.Value:0.#} mm it passes little air."
                     ),
                     (aperture, Finest),

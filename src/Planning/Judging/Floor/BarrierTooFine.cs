@@ -34,7 +34,8 @@ internal static class BarrierTooFine
                 Severity.Note,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"The barrier has openings of {opening.Value:0.##} mm; under {Finest.Value:0.#} mm it clogs, "
+                    $"The barrier has openings of {opening.Value:0.##} mm; under {Finest.Value:0.#} "
+                        + $"mm it clogs, "
                         + $"and under a misting system water then stands in the soil."
                 ),
                 (opening, Finest),

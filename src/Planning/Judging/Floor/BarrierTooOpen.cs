@@ -33,7 +33,8 @@ internal static class BarrierTooOpen
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"The barrier has openings of {opening.Value:0.##} mm; through more than {Widest.Value:0.#} mm "
+                    $"The barrier has openings of {opening.Value:0.##} mm; through more than "
+                        + $"{Widest.Value:0.#} mm "
                         + $"the soil washes into the drainage layer."
                 ),
                 (opening, Widest),

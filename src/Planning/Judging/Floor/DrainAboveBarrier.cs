@@ -40,7 +40,8 @@ internal static class DrainAboveBarrier
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"The outlet is {outlet.Value:0.#} cm high; below a barrier at {drainage.Depth.Value:0.#} cm "
+                    $"The outlet is {outlet.Value:0.#} cm high; below a barrier at "
+                        + $"{drainage.Depth.Value:0.#} cm "
                         + $"water may stand {highest.Value:0.#} cm high, else the soil draws it up."
                 ),
                 (outlet, highest),

@@ -58,7 +58,8 @@ internal static class LayersAboveVent
                     (layers, edge),
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"Set the vent {(layers.Si - edge.Si) * 100:0.#} cm higher, or lower the layers there."
+                        $"Set the vent {(layers.Si - edge.Si) * 100:0.#} cm higher, or lower the "
+                            + $"layers there."
                     ),
                     $"vents[{i}].height"
                 );

@@ -31,7 +31,8 @@ internal static class LitterTooThin
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"The leaf litter is {litter.Depth.Value:0.#} cm deep; frogs hide in it and the crew lives on "
+                    $"The leaf litter is {litter.Depth.Value:0.#} cm deep; frogs hide in it and the "
+                        + $"crew lives on "
                         + $"it from {Least.Value:0} cm up."
                 ),
                 (litter.Depth, Least),

@@ -21,7 +21,8 @@ internal static class MetalUnderSoil
         {
             yield return Rule.Found(
                 n.WithAnimals(Severity.Stop, Severity.Caution),
-                $"The barrier is {mesh.Name}: metal corrodes under wet soil, and what dissolves harms amphibians.",
+                $"The barrier is {mesh.Name}: metal corrodes under wet soil, and what dissolves "
+                    + $"harms amphibians.",
                 (null, null),
                 "Take a glass-fiber or plastic screen as the barrier.",
                 "floor.barrier.material",

@@ -16,7 +16,8 @@ internal static class NoDrain
     );
 
     private static readonly Citation Habit = Citation.Habit(
-        "a drainage layer is emptied by siphon, bulkhead or standpipe, every 2 to 6 weeks under a misting system"
+        "a drainage layer is emptied by siphon, bulkhead or standpipe, every 2 to 6 weeks under a "
+            + "misting system"
     );
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)

@@ -48,7 +48,8 @@ internal static class SoilTooSteep
             (angle, Steepest),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Let it rise by {Math.Tan(Steepest.Si) * n.Box.OpenDepth.Si * 100:0.#} cm at most, or hold it "
+                $"Let it rise by {Math.Tan(Steepest.Si) * n.Box.OpenDepth.Si * 100:0.#} cm at most, "
+                    + $"or hold it "
                     + $"with wood, stone or grid (retainer)."
             ),
             path

@@ -20,9 +20,11 @@ internal static class BleachInUse
         {
             yield return Rule.Found(
                 Severity.Note,
-                "Never mix bleach with acids such as vinegar or descaler, or with ammonia or urine: it makes toxic gas.",
+                "Never mix bleach with acids such as vinegar or descaler, or with ammonia or urine: "
+                    + "it makes toxic gas.",
                 (null, null),
-                "Gloves, goggles, an open window; add bleach to water; mix fresh every day; none reaches an animal.",
+                "Gloves, goggles, an open window; add bleach to water; mix fresh every day; none "
+                    + "reaches an animal.",
                 "hygiene.bleach",
                 Practice
             );

@@ -41,10 +41,12 @@ internal static class BleachLabelOdd
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"A label strength of {label.Value:0.##} % is outside the {Weakest.Value:0.##} to "
-                        + $"{Strongest.Value:0.##} % of household bleach: the dip may be far too weak or burn."
+                        + $"{Strongest.Value:0.##} % of household bleach: the dip may be far too "
+                        + $"weak or burn."
                 ),
                 (label, label.Si < Weakest.Si ? Weakest : Strongest),
-                "Read the label again: sodium hypochlorite, not chlorine, and the date; take a household bleach.",
+                "Read the label again: sodium hypochlorite, not chlorine, and the date; take a "
+                    + "household bleach.",
                 "hygiene.bleach"
             );
         }

@@ -29,7 +29,9 @@ internal static class DipTooWeak
                 (dip.Strength, PlantDip.ChytridDose),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Take a fresh bleach of {PlantDip.ChytridDose.Si / dip.Strength.Si * dip.Label.Value:0.#} % or more; this one would "
+                    $"Take a fresh bleach of "
+                        + $"{PlantDip.ChytridDose.Si / dip.Strength.Si * dip.Label.Value:0.#} % or "
+                        + $"more; this one would "
                         + $"need {milliliters:0} mL in {dip.Bath.Value:0.#} L."
                 ),
                 "hygiene.bleach"

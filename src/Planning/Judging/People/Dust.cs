@@ -26,7 +26,8 @@ internal static class Dust
         {
             yield return Rule.Found(
                 Severity.Note,
-                $"Dry dust harms the lungs; it comes from {Materials.Listed([.. dusty.Select(m => m.Name)])}.",
+                $"Dry dust harms the lungs; it comes from "
+                    + $"{Materials.Listed([.. dusty.Select(m => m.Name)])}.",
                 (null, null),
                 "Wet it before pouring, wear an FFP2 or N95 mask, and work in moving air.",
                 "floor",

@@ -25,7 +25,8 @@ internal static class NeverRelease
         {
             yield return Rule.Found(
                 Severity.Note,
-                "Never release animals, crew, feeders, plants, soil or drain water outdoors: they carry disease.",
+                "Never release animals, crew, feeders, plants, soil or drain water outdoors: they "
+                    + "carry disease.",
                 (null, null),
                 "Bag soil and leaves and heat them or send them to landfill; disinfect drain water, then "
                     + "neutralize it.",

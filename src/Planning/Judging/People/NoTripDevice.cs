@@ -22,7 +22,8 @@ internal static class NoTripDevice
         Units.Milliampere,
         new Citation(
             "iec-60364-4-41",
-            "recalled: additional protection by residual-current devices of 30 mA at most; some codes ask for less",
+            "recalled: additional protection by residual-current devices of 30 mA at most; some "
+                + "codes ask for less",
             Provenance.Recalled
         )
     );
@@ -40,9 +41,11 @@ internal static class NoTripDevice
         {
             yield return Rule.Found(
                 Severity.Caution,
-                $"{Devices.Listed(n)} run beside water, and no residual-current (ground-fault) device is entered.",
+                $"{Devices.Listed(n)} run beside water, and no residual-current (ground-fault) "
+                    + $"device is entered.",
                 (null, MostTrip),
-                $"Feed them through a device that trips at 30 mA or less, give every cable a drip loop, and write "
+                $"Feed them through a device that trips at 30 mA or less, give every cable a drip "
+                    + $"loop, and write "
                     + $"electrics: {{ trip: 30 mA, dripLoops: true }}. {Defer}",
                 "electrics.trip"
             );
@@ -56,7 +59,8 @@ internal static class NoTripDevice
                 Severity.Stop,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"The residual-current device trips at {trip.Value:0.#} mA; above {MostTrip.Value:0} mA it does "
+                    $"The residual-current device trips at {trip.Value:0.#} mA; above "
+                        + $"{MostTrip.Value:0} mA it does "
                         + $"not save a person."
                 ),
                 (trip, MostTrip),

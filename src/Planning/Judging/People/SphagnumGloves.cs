@@ -20,7 +20,8 @@ internal static class SphagnumGloves
         {
             yield return Rule.Found(
                 Severity.Note,
-                $"{Materials.Listed([.. moss.Select(m => m.Name)])} can carry the fungus Sporothrix, which enters by "
+                $"{Materials.Listed([.. moss.Select(m => m.Name)])} can carry the fungus Sporothrix, "
+                    + $"which enters by "
                     + "small cuts.",
                 (null, null),
                 "Wear gloves and long sleeves, cover cuts, and wash afterwards.",

@@ -21,7 +21,8 @@ internal static class StandRatingMissing
                 Severity.Note,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"At its wettest the box weighs about {n.Shelf.Total.Value:0} kg, and no load of the shelf is "
+                    $"At its wettest the box weighs about {n.Shelf.Total.Value:0} kg, and no load of "
+                        + $"the shelf is "
                         + $"entered; from {TwoPersonLift.MostForOne.Value:0} kg on it is checked."
                 ),
                 (n.Shelf.Total, TwoPersonLift.MostForOne),

@@ -37,7 +37,8 @@ internal static class TwoPersonLift
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"The {(kit ? "empty" : "planted")} box weighs about {mass.Value:0} kg; over {MostForOne.Value:0} kg one "
+                    $"The {(kit ? "empty" : "planted")} box weighs about {mass.Value:0} kg; over "
+                        + $"{MostForOne.Value:0} kg one "
                         + $"person does not lift it (a guideline from memory)."
                 ),
                 (mass, MostForOne),

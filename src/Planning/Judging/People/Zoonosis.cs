@@ -16,7 +16,8 @@ internal static class Zoonosis
 
     private static readonly Citation Practice = new(
         "keeper-practice",
-        "recalled: public-health advice on Salmonella from reptiles and amphibians, children under 5 above all",
+        "recalled: public-health advice on Salmonella from reptiles and amphibians, children under 5 "
+            + "above all",
         Provenance.Recalled
     );
 
@@ -35,8 +36,10 @@ internal static class Zoonosis
                 : "Amphibians and reptiles carry Salmonella: wash hands after every touch of box or animals.",
             (null, null),
             children
-                ? "Lock the box and let hands be washed; ask a physician where children under 5, old or ill people live."
-                : "Soap and water, no kitchen sink; ask a physician where children under 5, old or ill people live.",
+                ? "Lock the box and let hands be washed; ask a physician where children under 5, old "
+                    + "or ill people live."
+                : "Soap and water, no kitchen sink; ask a physician where children under 5, old or "
+                    + "ill people live.",
             children ? "room.visitors" : "animals",
             Practice
         );

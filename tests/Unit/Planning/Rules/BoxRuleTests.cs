@@ -126,7 +126,8 @@ public sealed class BoxRuleTests
             $"headspace: {{ hold: {{ air: 24 C, humidity: 90 %, airChanges: {changes} }} }}\n"
                 + (
                     misted
-                        ? "misting: { nozzles: 2, each: 90 mL/min, times: [ { at: \"07:00\", for: 20 s } ] }\n"
+                        ? "misting: { nozzles: 2, each: 90 mL/min, times: [ { at: \"07:00\", for: 20 "
+                            + "s } ] }\n"
                         : ""
                 )
                 + "lid: { material: glass, thickness: 4 mm }\nFROGS"

@@ -1,3 +1,7 @@
+using Litterfall.App;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.Designs;
 using Litterfall.Domain.Findings;
 using Litterfall.Planning;
 using Xunit;
@@ -40,6 +44,19 @@ internal static class RuleCheck
         }
 
         return finding;
+    }
+
+    /// <summary>The cube with a floor, for a workshop with entries and prices of its own.</summary>
+    public static DesignResult PoseFor(Workshop workshop, string floor)
+    {
+        var document = DesignReader.Read(
+            "posed",
+            $"litterfall: 1\nname: posed\nbox: {Cube}\nfloor: {floor}\n"
+        );
+        Assert.True(document.IsGood, string.Join("; ", document.Faults));
+        var design = DesignChecker.Check(document.Value!, Shop.Catalog(null).Value!.With(workshop));
+        Assert.True(design.IsGood, string.Join("; ", design.Faults));
+        return DesignRun.Execute(design.Value!);
     }
 
     /// <summary>A cube with a floor and more lines; "FROGS" stands for three small frogs.</summary>
