@@ -43,6 +43,10 @@ internal static class Materials
     public static bool IsPlastic(CatalogEntry? entry) =>
         entry?.Kind == "sheet" && entry.Figure("youngsModulus")?.Si is > 0 and <= 20e9;
 
+    /// <summary>The text with a capital at its beginning; names in the library have none.</summary>
+    public static string Sentence(string text) =>
+        text.Length == 0 ? text : $"{char.ToUpperInvariant(text[0])}{text[1..]}";
+
     /// <summary>"a", "a and b", "a, b and c".</summary>
     public static string Listed(IReadOnlyList<string> words) =>
         words.Count < 2 ? string.Concat(words) : $"{string.Join(", ", words.SkipLast(1))} and {words[^1]}";

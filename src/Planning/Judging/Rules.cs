@@ -63,6 +63,7 @@ public static class Rules
         HeatMatTooStrong.Rule,
         HeatMatCoversTooMuch.Rule,
         HeatWithoutThermostat.Rule,
+        ToughenedDrilled.Rule,
         NoTripDevice.Rule,
         NoDripLoop.Rule,
         Dust.Rule,

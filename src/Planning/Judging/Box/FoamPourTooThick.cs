@@ -36,15 +36,13 @@ internal static class FoamPourTooThick
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"One pour of foam is {pour.Value:0.#} mm thick; over {most.Value:0} mm it cures "
-                        + $"late inside "
-                        + $"and goes on swelling."
+                        + $"late inside and goes on swelling."
                 ),
                 (pour, most),
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Pour {whole.Value:0.#} mm in {pours:0} lifts of {whole.Value / pours:0.#} mm, "
-                        + $"each cured "
-                        + $"before the next, and write the lift."
+                        + $"each cured before the next, and write the lift."
                 ),
                 "background.poured.lift"
             );

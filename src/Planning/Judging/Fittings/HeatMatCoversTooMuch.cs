@@ -34,8 +34,7 @@ internal static class HeatMatCoversTooMuch
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"The heat mat lies under {cover.Value:0} % of the floor; over "
-                            + $"{Most.Value:0} % no cool "
-                            + $"part is left."
+                            + $"{Most.Value:0} % no cool part is left."
                     ),
                     (cover, Most),
                     "Lay it under half of the floor or less.",

@@ -35,8 +35,7 @@ internal static class BarrierTooFine
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The barrier has openings of {opening.Value:0.##} mm; under {Finest.Value:0.#} "
-                        + $"mm it clogs, "
-                        + $"and under a misting system water then stands in the soil."
+                        + $"mm it clogs, and under a misting system water then stands in the soil."
                 ),
                 (opening, Finest),
                 "Take a screen of 1.0 to 1.5 mm, unless the mix is so fine that it needs the fabric.",

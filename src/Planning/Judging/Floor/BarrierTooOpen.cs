@@ -34,8 +34,7 @@ internal static class BarrierTooOpen
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The barrier has openings of {opening.Value:0.##} mm; through more than "
-                        + $"{Widest.Value:0.#} mm "
-                        + $"the soil washes into the drainage layer."
+                        + $"{Widest.Value:0.#} mm the soil washes into the drainage layer."
                 ),
                 (opening, Widest),
                 "Take a screen of 1.0 to 1.5 mm, or lay a finer one on it.",

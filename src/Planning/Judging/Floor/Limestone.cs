@@ -25,7 +25,7 @@ internal static class Limestone
             {
                 yield return Rule.Found(
                     Severity.Note,
-                    $"{HardscapeSize.Name(n.Design, i)}: "
+                    $"{Materials.Sentence(HardscapeSize.Name(n.Design, i))}: "
                         + $"{Lowered(entry.Note ?? "it raises hardness and pH.")}",
                     (null, null),
                     "Take slate, granite or lava where soft-water mosses or acid mixes are used.",

@@ -32,8 +32,7 @@ internal static class LitterTooThin
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The leaf litter is {litter.Depth.Value:0.#} cm deep; frogs hide in it and the "
-                        + $"crew lives on "
-                        + $"it from {Least.Value:0} cm up."
+                        + $"crew lives on it from {Least.Value:0} cm up."
                 ),
                 (litter.Depth, Least),
                 string.Create(

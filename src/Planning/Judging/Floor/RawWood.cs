@@ -15,6 +15,8 @@ internal static class RawWood
         Judge
     );
 
+    private static readonly Citation Habit = Citation.Habit("wood is boiled, baked or steamed before use");
+
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         // Stones carry "base" as their seat; everything else is wood or cork.
@@ -54,13 +56,13 @@ internal static class RawWood
         var entry = n.Design.Entry($"{path}.material");
         return Rule.Found(
             severity,
-            $"{Materials.Listed([.. pieces.Select(i => HardscapeSize.Name(n.Design, i))])} {what}.",
+            Materials.Sentence(
+                $"{Materials.Listed([.. pieces.Select(i => HardscapeSize.Name(n.Design, i))])} {what}."
+            ),
             (null, null),
             entry.Text("preparation") ?? "Boil 30 to 60 minutes, bake or steam, then write prepared.",
             $"{path}.prepared",
             entry.Values.GetValueOrDefault("preparation")?.Origin ?? Habit
         );
     }
-
-    private static readonly Citation Habit = Citation.Habit("wood is boiled, baked or steamed before use");
 }

@@ -43,7 +43,8 @@ internal static class StoneOnSoil
                     n.WithAnimals(Severity.Caution, Severity.Note),
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{HardscapeSize.Name(n.Design, i)} weighs {mass.Value:0.#} kg and is not "
+                        $"{Materials.Sentence(HardscapeSize.Name(n.Design, i))} weighs "
+                            + $"{mass.Value:0.#} kg and is not "
                             + $"said to stand on "
                             + $"the base: frogs and crew dig under it, and it settles on them."
                     ),

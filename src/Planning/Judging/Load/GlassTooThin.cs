@@ -25,8 +25,7 @@ internal static class GlassTooThin
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"{(pane.Needed is null ? "Under its own weight" : "With the floor flooded")} the "
-                            + $"{pane.Pane} "
-                            + $"pane is stressed to "
+                            + $"{pane.Pane} pane is stressed to "
                             + $"{pane.Stress.Value:0.#} MPa, above {pane.Allowable.Value:0.#} MPa. This is "
                             + $"an estimate: ask a glazier."
                     ),

@@ -7,11 +7,7 @@ internal static class Devices
     public static bool Any(DesignNumbers n) => Names(n).Count > 0;
 
     /// <summary>"Lamps and misting", as the beginning of a sentence.</summary>
-    public static string Listed(DesignNumbers n)
-    {
-        var listed = Materials.Listed(Names(n));
-        return $"{char.ToUpperInvariant(listed[0])}{listed[1..]}";
-    }
+    public static string Listed(DesignNumbers n) => Materials.Sentence(Materials.Listed(Names(n)));
 
     private static List<string> Names(DesignNumbers n)
     {

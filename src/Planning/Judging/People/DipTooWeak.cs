@@ -31,8 +31,7 @@ internal static class DipTooWeak
                     CultureInfo.InvariantCulture,
                     $"Take a fresh bleach of "
                         + $"{PlantDip.ChytridDose.Si / dip.Strength.Si * dip.Label.Value:0.#} % or "
-                        + $"more; this one would "
-                        + $"need {milliliters:0} mL in {dip.Bath.Value:0.#} L."
+                        + $"more; this one would need {milliliters:0} mL in {dip.Bath.Value:0.#} L."
                 ),
                 "hygiene.bleach"
             );

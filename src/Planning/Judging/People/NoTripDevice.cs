@@ -45,8 +45,7 @@ internal static class NoTripDevice
                     + $"device is entered.",
                 (null, MostTrip),
                 $"Feed them through a device that trips at 30 mA or less, give every cable a drip "
-                    + $"loop, and write "
-                    + $"electrics: {{ trip: 30 mA, dripLoops: true }}. {Defer}",
+                    + $"loop, and write electrics: {{ trip: 30 mA, dripLoops: true }}. {Defer}",
                 "electrics.trip"
             );
             yield break;
@@ -60,8 +59,7 @@ internal static class NoTripDevice
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The residual-current device trips at {trip.Value:0.#} mA; above "
-                        + $"{MostTrip.Value:0} mA it does "
-                        + $"not save a person."
+                        + $"{MostTrip.Value:0} mA it does not save a person."
                 ),
                 (trip, MostTrip),
                 $"Take a device of 30 mA or less. {Defer}",

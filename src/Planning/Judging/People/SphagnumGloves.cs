@@ -20,9 +20,11 @@ internal static class SphagnumGloves
         {
             yield return Rule.Found(
                 Severity.Note,
-                $"{Materials.Listed([.. moss.Select(m => m.Name)])} can carry the fungus Sporothrix, "
-                    + $"which enters by "
-                    + "small cuts.",
+                Materials.Sentence(
+                    $"{Materials.Listed([.. moss.Select(m => m.Name)])} can carry the fungus "
+                        + $"Sporothrix, which "
+                        + "enters by small cuts."
+                ),
                 (null, null),
                 "Wear gloves and long sleeves, cover cuts, and wash afterwards.",
                 "floor",

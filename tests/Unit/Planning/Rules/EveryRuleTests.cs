@@ -10,6 +10,8 @@ namespace Litterfall.Tests.Unit.Planning.Rules;
 /// <summary>What holds for every rule, whoever wrote it.</summary>
 public sealed class EveryRuleTests
 {
+    private const StringComparison Ordinal = StringComparison.Ordinal;
+
     public static TheoryData<string> Samples => [.. SampleFiles()];
 
     [Fact]
@@ -45,6 +47,51 @@ public sealed class EveryRuleTests
         foreach (var rule in AllRules.All)
         {
             Assert.All(rule.Judge(numbers), finding => IsOf(rule, finding));
+        }
+    }
+
+    /// <summary>Nothings and zeros that the reader lets through.</summary>
+    [Theory]
+    [InlineData("{ soil: { recipe: ready-rainforest, depth: 0 cm } }", "")]
+    [InlineData("{ litter: { material: oak-leaves, depth: 0 cm, cover: 0 % } }", "lid: { material: glass }")]
+    [InlineData("{ drainage: { raised: 0 cm } }", "drain: { kind: standpipe, height: 0 cm }")]
+    [InlineData(
+        "{ drainage: { material: pumice, depth: 5 cm }, soil: { recipe: ready-rainforest, front: 0 "
+            + "cm, back: 9 cm } }",
+        "misting: { nozzles: 1, each: 0 mL/min }"
+    )]
+    [InlineData(
+        "{ soil: { recipe: sand, depth: 5 cm } }",
+        "heating: { watts: 0, cover: 0 % }\nvents: [ { area: 0 cm2 }, { length: 0 cm, width: 0 cm, "
+            + "height: 0 cm } ]"
+    )]
+    [InlineData(
+        "{ soil: { recipe: sand, depth: 5 cm } }",
+        "animals: [ { animal: ranitomeya-imitator, count: 0 } ]\nhardscape: [ { material: slate, "
+            + "volume: 0 L } ]\n"
+            + "passages: [ { for: hose, hole: 0 mm, through: 0 mm } ]\nlamps: [ { lamp: led-bar-6500k } ]\n"
+            + "hygiene: { bleach: 0.001 %, bath: 0 L }\nelectrics: { trip: 0 mA }"
+    )]
+    public void No_rule_breaks_on_little(string floor, string more)
+    {
+        foreach (
+            var box in new[] { RuleCheck.Cube, RuleCheck.Cube.Replace("walls: 5", "walls: 300", Ordinal) }
+        )
+        {
+            var numbers = Posed.Run(box, floor, more).Numbers;
+            Assert.All(
+                AllRules.All,
+                rule =>
+                    Assert.All(
+                        rule.Judge(numbers),
+                        finding =>
+                        {
+                            IsOf(rule, finding);
+                            Assert.DoesNotContain("NaN", finding.Text + finding.Fix, Ordinal);
+                            Assert.DoesNotContain("∞", finding.Text + finding.Fix, Ordinal);
+                        }
+                    )
+            );
         }
     }
 

@@ -125,6 +125,24 @@ public sealed class FittingRuleTests
         RuleCheck.Check(slug, severity, RuleCheck.Pose(trips), RuleCheck.Pose(inside));
 
     [Theory]
+    // EN 12150-1, from memory: toughened glass is drilled before it is toughened, never after.
+    [InlineData("material: toughened-glass", "bulkhead", true)]
+    [InlineData("material: toughened-glass, panes: cut", "bulkhead", false)]
+    [InlineData("material: toughened-glass", "siphon", false)]
+    [InlineData("material: float-glass", "bulkhead", false)]
+    public void Toughened_glass_is_not_drilled(string glass, string drain, bool trips) =>
+        Assert.Equal(
+            trips ? Severity.Stop : null,
+            RuleCheck
+                .Pose(
+                    $"drain: {{ kind: {drain}, height: 3 cm }}",
+                    box: RuleCheck.Cube.Insert(RuleCheck.Cube.Length - 1, $", {glass} ")
+                )
+                .Finding("toughened-drilled")
+                ?.Severity
+        );
+
+    [Theory]
     // A keeping magazine of 2014: 27 W for 60 × 45 cm = 0.27 m², 100 W/m²; half of it carries 200 W/m².
     [InlineData("27", "50 %", null, 0)]
     [InlineData("27.1", "50 %", "its own area", 200.74)]

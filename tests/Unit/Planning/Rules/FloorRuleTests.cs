@@ -46,6 +46,10 @@ public sealed class FloorRuleTests
         "drainage: { material: expanded-clay-8-16, depth: 4 cm }, " + Soil,
         Mist
     )]
+    public void Drainage(string slug, string trips, string tripsMore, string inside, string insideMore) =>
+        RuleCheck.Check(slug, Severity.Caution, Pose(trips, tripsMore), Pose(inside, insideMore));
+
+    [Theory]
     // Common practice, no source: 2.5 cm. The thinnest step decides.
     [InlineData(
         "soil-too-thin",
@@ -103,8 +107,13 @@ public sealed class FloorRuleTests
         Soil + ", litter: { material: oak-leaves, depth: 2 cm }",
         ""
     )]
-    public void Cautions(string slug, string trips, string tripsMore, string inside, string insideMore) =>
-        RuleCheck.Check(slug, Severity.Caution, Pose(trips, tripsMore), Pose(inside, insideMore));
+    public void SoilAndLeaves(
+        string slug,
+        string trips,
+        string tripsMore,
+        string inside,
+        string insideMore
+    ) => RuleCheck.Check(slug, Severity.Caution, Pose(trips, tripsMore), Pose(inside, insideMore));
 
     [Theory]
     [InlineData(
