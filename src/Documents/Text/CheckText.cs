@@ -69,12 +69,14 @@ public static class CheckText
             };
             text.Append(Terminal.Wrapped($"{word}: {finding.Text}", "  "));
             text.Append(Terminal.Wrapped($"Fix: {finding.Fix}", "      "));
-            if (finding.Provenance.IsWeak())
-            {
-                text.Append(
-                    Terminal.Wrapped($"Rests on {Weak(finding.Provenance)} ({finding.Slug}).", "      ")
-                );
-            }
+            text.Append(
+                Terminal.Wrapped(
+                    finding.Provenance.IsWeak()
+                        ? $"Rests on {Weak(finding.Provenance)} ({finding.Slug})."
+                        : $"Rule {finding.Slug}.",
+                    "      "
+                )
+            );
         }
 
         text.Append('\n');
