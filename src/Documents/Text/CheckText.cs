@@ -74,7 +74,7 @@ public static class CheckText
                 Terminal.Wrapped(
                     finding.Provenance.IsWeak()
                         ? $"Rests on {Weak(finding.Provenance)} ({finding.Slug})."
-                        : $"({finding.Slug})",
+                        : $"Rule {finding.Slug}.",
                     "      "
                 )
             );

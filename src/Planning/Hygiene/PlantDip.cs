@@ -30,7 +30,8 @@ public sealed record PlantDip(
         Citation.Habit("keepers' dip of 1 part product and 19 parts water")
     );
 
-    private static readonly Figure ChytridDose = Figure.Given(
+    /// <summary>Sodium hypochlorite that kills the frog chytrid in 30 s.</summary>
+    public static readonly Figure ChytridDose = Figure.Given(
         "dose that kills the frog chytrid in 30 s",
         0.0012,
         Units.Percent,

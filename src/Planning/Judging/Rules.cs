@@ -4,8 +4,10 @@ using Litterfall.Domain.Findings;
 using Litterfall.Planning.Judging.Animals;
 using Litterfall.Planning.Judging.Box;
 using Litterfall.Planning.Judging.Crew;
+using Litterfall.Planning.Judging.Fittings;
 using Litterfall.Planning.Judging.Floor;
 using Litterfall.Planning.Judging.Load;
+using Litterfall.Planning.Judging.People;
 using Litterfall.Planning.Judging.Plants;
 
 namespace Litterfall.Planning.Judging;
@@ -63,12 +65,59 @@ public static class Rules
         CrewTooWarm.Rule,
         CrewWithoutLitter.Rule,
         NibblingIsopods.Rule,
+        PlasticLidSags.Rule,
+        LidStripOpen.Rule,
+        NoFreshAir.Rule,
+        LidTooOpen.Rule,
+        DoorGap.Rule,
+        FoamEnclosed.Rule,
+        FoamPourTooThick.Rule,
+        LampRestsOnLid.Rule,
+        LampHours.Rule,
+        NoDrain.Rule,
+        DrainAboveBarrier.Rule,
+        NoBarrier.Rule,
+        MetalUnderSoil.Rule,
+        BarrierTooOpen.Rule,
+        BarrierTooFine.Rule,
+        DrainageTooThin.Rule,
+        SoilTooThin.Rule,
+        SoilTooSteep.Rule,
+        LitterTooThin.Rule,
+        LitterCoversPart.Rule,
+        StoneOnSoil.Rule,
+        Limestone.Rule,
+        RawWood.Rule,
+        RawLeaves.Rule,
+        LayersAboveVent.Rule,
+        VentLetsFliesOut.Rule,
+        VentMeshTooFine.Rule,
+        PassageGap.Rule,
+        PassageTooSmall.Rule,
+        TopVentsOnly.Rule,
+        TapWater.Rule,
+        NoLevelCheck.Rule,
+        HeatMatTooStrong.Rule,
+        HeatMatCoversTooMuch.Rule,
+        HeatWithoutThermostat.Rule,
+        ToughenedDrilled.Rule,
+        NoTripDevice.Rule,
+        NoDripLoop.Rule,
+        Dust.Rule,
+        BleachLabelOdd.Rule,
+        DipTooWeak.Rule,
+        BleachInUse.Rule,
+        TwoPersonLift.Rule,
+        StandRatingMissing.Rule,
+        GlassEdges.Rule,
+        NeverRelease.Rule,
+        Zoonosis.Rule,
+        SphagnumGloves.Rule,
     ];
 
     /// <summary>
     /// Judges a design: stops first. A stop that rests on a recalled value or on common practice is lowered
-    /// to
-    /// a caution unless it protects an animal or a person.
+    /// to a caution unless it protects an animal or a person.
     /// </summary>
     public static ImmutableArray<Finding> Judge(DesignNumbers numbers) =>
         [.. All.SelectMany(rule => rule.Judge(numbers)).Select(Held).OrderByDescending(f => f.Severity)];

@@ -23,6 +23,7 @@ internal static class UnitOracle
         ["Power"] = QuantityKinds.Power,
         ["LuminousFlux"] = QuantityKinds.LuminousFlux,
         ["AirChangeRate"] = QuantityKinds.AirChangeRate,
+        ["ElectricCurrent"] = QuantityKinds.ElectricCurrent,
     };
 
     public static IReadOnlyCollection<string> Names => Kinds.Keys;
@@ -44,6 +45,7 @@ internal static class UnitOracle
             "Power" => (double)U.Power.FromWatts(number).Watts,
             "LuminousFlux" => U.LuminousFlux.FromLumens(number * (word == "klm" ? 1000 : 1)).Lumens,
             "AirChangeRate" => U.Frequency.FromCyclesPerHour(number).Hertz,
+            "ElectricCurrent" => Current(word, number),
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "no oracle"),
         };
 
@@ -135,6 +137,14 @@ internal static class UnitOracle
             "h" or "hour" or "hours" => U.Duration.FromHours(n).Seconds,
             "d" or "day" or "days" => U.Duration.FromDays(n).Seconds,
             "week" or "weeks" => U.Duration.FromWeeks(n).Seconds,
+            _ => throw Unknown(word),
+        };
+
+    private static double Current(string word, double n) =>
+        word switch
+        {
+            "mA" => U.ElectricCurrent.FromMilliamperes(n).Amperes,
+            "A" => U.ElectricCurrent.FromAmperes(n).Amperes,
             _ => throw Unknown(word),
         };
 

@@ -13,7 +13,8 @@ internal static class BarrierTooSmall
     public static readonly Rule Rule = new(
         "barrier-gap",
         Protects.Animal,
-        "a piece of mesh on hand leaves more than 2 mm at an edge (common practice; frogs have died under barriers)",
+        "a piece of mesh on hand leaves more than 2 mm at an edge (common practice; frogs have died under "
+            + "barriers)",
         Judge
     );
 
@@ -22,7 +23,7 @@ internal static class BarrierTooSmall
         0.002,
         Units.Millimeter,
         Citation.Habit(
-            "froglets and crew get through more than 2 mm; frogs trapped below a barrier " + "are reported"
+            "froglets and crew get through more than 2 mm; frogs trapped below a barrier are reported"
         )
     );
 

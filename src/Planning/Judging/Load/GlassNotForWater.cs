@@ -29,8 +29,8 @@ internal static class GlassNotForWater
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"The {pane.Pane} pane carries water up to about "
-                            + $"{pane.LargestWaterDepth!.Value / 10:0} cm; a blocked drain or misting left on "
-                            + $"must not fill the box above that. This is an estimate: ask a glazier."
+                            + $"{pane.LargestWaterDepth!.Value / 10:0} cm; a blocked drain or misting left "
+                            + $"on must not fill the box above that. This is an estimate: ask a glazier."
                     ),
                     (pane.LargestWaterDepth, pane.Height),
                     "Keep an overflow or a leak alarm below that height.",

@@ -25,10 +25,9 @@ internal static class GlassTooThin
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"{(pane.Needed is null ? "Under its own weight" : "With the floor flooded")} the "
-                            + $"{pane.Pane} "
-                            + $"pane is stressed to "
-                            + $"{pane.Stress.Value:0.#} MPa, above {pane.Allowable.Value:0.#} MPa. This is an "
-                            + $"estimate: ask a glazier."
+                            + $"{pane.Pane} pane is stressed to "
+                            + $"{pane.Stress.Value:0.#} MPa, above {pane.Allowable.Value:0.#} MPa. This is "
+                            + $"an estimate: ask a glazier."
                     ),
                     (pane.Stress, pane.Allowable),
                     pane.Needed is { } needed

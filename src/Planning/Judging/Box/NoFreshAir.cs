@@ -1,0 +1,76 @@
+using System.Globalization;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Quantities;
+
+namespace Litterfall.Planning.Judging.Box;
+
+/// <summary>A closed box without a vent, or one into which it mists while hardly any air leaves.</summary>
+internal static class NoFreshAir
+{
+    public static readonly Rule Rule = new(
+        "no-fresh-air",
+        Protects.Animal,
+        "the top is closed and no vent or open mesh is entered, or a misting system runs at "
+            + "less than one air change per hour",
+        Judge
+    );
+
+    private static readonly Citation Habit = Citation.Habit(
+        "a lid that closes altogether keeps the water in and the fresh air out; boxes for frogs have vents"
+    );
+
+    private static readonly Figure LeastUnderMisting = Figure.Choice(
+        "least air changes per hour under a misting system",
+        1,
+        Units.One,
+        "a nearly closed lid lets 0.2 to 1 pass; then far less water leaves than a misting system brings"
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        var design = n.Design.Design;
+        if (design.Headspace is { } headspace)
+        {
+            var typed = headspace.Hold.AirChanges;
+            var held = Figure.Given(
+                "air changes per hour as entered",
+                typed.Si * 3600,
+                Units.One,
+                new Citation("design", "headspace.hold.airChanges", Provenance.Entered),
+                $"typed as '{typed.Text}'"
+            );
+            if (design.Misting is { Times.Count: > 0 } && held.Value < LeastUnderMisting.Value - 1e-9)
+            {
+                yield return Rule.Found(
+                    n.WithAnimals(Severity.Caution, Severity.Note),
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"The misting system wets a box whose air is replaced only {held.Value:0.##} "
+                            + $"times an hour: the water cannot leave, and the soil turns sour."
+                    ),
+                    (held, LeastUnderMisting),
+                    "Open or add a vent, or mist far less, and watch the level.",
+                    "headspace.hold.airChanges"
+                );
+            }
+        }
+        else if (design.Vents.Count == 0 && IsClosed(n))
+        {
+            yield return Rule.Found(
+                n.WithAnimals(Severity.Caution, Severity.Note),
+                "The top is closed and there is no vent: no fresh air comes in but at the gaps.",
+                (null, null),
+                "Enter a low vent in front and a high one, or a mesh lid with an open share.",
+                "vents",
+                Habit
+            );
+        }
+    }
+
+    private static bool IsClosed(DesignNumbers n) =>
+        n.Design.Design.Lid is { } lid
+            ? n.Design.Find("lid.material")?.Kind == "sheet" || lid.Share is { Si: <= 0 }
+            : n.Design.Design.Box.Opening == Opening.Front;
+}

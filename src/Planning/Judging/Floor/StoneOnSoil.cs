@@ -1,0 +1,58 @@
+using System.Globalization;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Sizing;
+
+namespace Litterfall.Planning.Judging.Floor;
+
+/// <summary>Frogs and crew dig under a stone, and it settles on them.</summary>
+internal static class StoneOnSoil
+{
+    public static readonly Rule Rule = new(
+        "stone-on-soil",
+        Protects.Animal,
+        "a stone over 1 kg is not said to stand on the base",
+        Judge
+    );
+
+    private static readonly Figure Heaviest = Figure.Choice(
+        "heaviest stone on soil",
+        1,
+        Units.Kilogram,
+        "a stone that settles must not crush a frog; the trade stands heavy stone on the base"
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        for (var i = 0; i < n.Design.Design.Hardscape.Count; i++)
+        {
+            if (
+                n.Design.Design.Hardscape[i].Seat == Seat.Base
+                || n.Design.Entry($"hardscape[{i}].material").Text("seat") != "base"
+            )
+            {
+                continue;
+            }
+
+            var mass = HardscapeSize.Mass(n.Design, i);
+            if (mass.Si > Heaviest.Si + 1e-9)
+            {
+                yield return Rule.Found(
+                    n.WithAnimals(Severity.Caution, Severity.Note),
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{Materials.Sentence(HardscapeSize.Name(n.Design, i))} weighs "
+                            + $"{mass.Value:0.#} kg and is not "
+                            + $"said to stand on "
+                            + $"the base: frogs and crew dig under it, and it settles on them."
+                    ),
+                    (mass, Heaviest),
+                    "Stand it on the base, on a foam pad, before the layers go in (seat: base).",
+                    $"hardscape[{i}].seat"
+                );
+            }
+        }
+    }
+}

@@ -1,0 +1,38 @@
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+
+namespace Litterfall.Planning.Judging.People;
+
+/// <summary>Released animals, soil and drain water carry disease and foreign species outdoors.</summary>
+internal static class NeverRelease
+{
+    public static readonly Rule Rule = new(
+        "never-release",
+        Protects.Animal,
+        "animals, crew or drain water are handled",
+        Judge
+    );
+
+    private static readonly Citation Practice = new(
+        "keeper-practice",
+        "recalled: chytrid, ranavirus and foreign crew, plants and geckos spread by releases and waste",
+        Provenance.Recalled
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.HasLife() || n.Design.Design.Drain is not null)
+        {
+            yield return Rule.Found(
+                Severity.Note,
+                "Never release animals, crew, feeders, plants, soil or drain water outdoors: they "
+                    + "carry disease.",
+                (null, null),
+                "Bag soil and leaves and heat them or send them to landfill; disinfect drain water, then "
+                    + "neutralize it.",
+                n.HasLife() ? "animals" : "drain",
+                Practice
+            );
+        }
+    }
+}
