@@ -15,6 +15,8 @@ public sealed record Style(double Points, double Air)
         new(9.5, 0.75),
         new(9, 0.6),
         new(9, 0.35),
+        new(9, 0.25),
+        new(9, 0.15),
     ];
 
     /// <summary>The same for cards read at arm's length.</summary>

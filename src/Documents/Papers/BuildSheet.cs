@@ -2,6 +2,7 @@ using System.Globalization;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Views;
+using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Planning.Building;
 using Litterfall.Planning.Care;
@@ -36,7 +37,7 @@ internal sealed class BuildSheet
     private Room Inside => PageFrame.Inside(job.Wish.Size);
 
     /// <summary>Height of the drawings: more where the text is roomy.</summary>
-    private static double PictureHeight(Style style) => 64 + 30 * style.Air;
+    private static double PictureHeight(Style style) => 94 - 56 * (1 - style.Air);
 
     /// <summary>Section and plan side by side, the width shared so that both are as large as can be.</summary>
     private (Drawing Section, Drawing Plan) Pictures(Style style)
@@ -159,7 +160,7 @@ internal sealed class BuildSheet
                 [.. Packs()],
                 [.. Cuts()],
                 [.. Legend()],
-                [.. Order()],
+                [.. Order(style)],
                 [.. Cautions(style), Weights()],
             ],
             Rooms(style)[0],
@@ -202,41 +203,55 @@ internal sealed class BuildSheet
 
     private IEnumerable<Block> Liters()
     {
-        var table = Table.Of(
-            job.Boxes > 1 ? "Litres for one box" : "Litres",
-            (0.46, "goods", false),
-            (0.18, "in the box", true),
-            (0.18, "loose", true),
-            (0.18, "to buy", true)
-        );
-        foreach (var layer in job.Numbers.Layers.Where(l => l.Material is not null))
+        var layers = job.Numbers.Layers.Where(l => l.Material is not null).ToList();
+        var lossless = layers.TrueForAll(l => Math.Abs(l.ToBuy.Si - l.Loose.Si) < 1e-9);
+        var title = job.Boxes > 1 ? "Litres for one box" : "Litres";
+        var table = lossless
+            ? Table.Of(title, (0.62, "goods", false), (0.18, "in box", true), (0.2, "loose, to buy", true))
+            : Table.Of(
+                title,
+                (0.49, "goods", false),
+                (0.17, "in box", true),
+                (0.17, "loose", true),
+                (0.17, "to buy", true)
+            );
+        foreach (var layer in layers)
         {
-            var key = $"floor.{layer.Layer}";
-            table.Row(
-                key,
-                layer.Components.Length > 0 ? $"{layer.Material!.Name}, mixed" : layer.Material!.Name,
-                NumberText.Liters(layer.Finished),
-                NumberText.Liters(layer.Loose),
-                NumberText.Liters(layer.ToBuy)
+            var mixed = layer.Components.Length > 0;
+            Row(
+                layer.Layer,
+                mixed ? $"{layer.Material!.Name}, mixed" : layer.Material!.Name,
+                layer.Finished,
+                (layer.Loose, layer.ToBuy)
             );
             foreach (var part in layer.Components)
             {
-                table.Row(
-                    key,
-                    $"– {part.Material.Name}",
-                    "",
-                    NumberText.Liters(part.Loose),
-                    NumberText.Liters(part.ToBuy)
-                );
+                Row(layer.Layer, $"– {part.Material.Name}", null, (part.Loose, part.ToBuy));
             }
 
             if (layer.WaterToAdd is { Si: > 0 } water)
             {
-                table.Row(key, "– water to add", "", NumberText.Liters(water), "");
+                Row(layer.Layer, "– water to add", null, (water, null));
             }
         }
 
         return table.Blocks;
+
+        void Row(string layer, string name, Figure? finished, (Figure Loose, Figure? ToBuy) outside)
+        {
+            List<string> cells =
+            [
+                name,
+                finished is null ? "" : NumberText.Liters(finished),
+                NumberText.Liters(outside.Loose),
+            ];
+            if (!lossless)
+            {
+                cells.Add(outside.ToBuy is null ? "" : NumberText.Liters(outside.ToBuy));
+            }
+
+            table.Row($"floor.{layer}", [.. cells]);
+        }
     }
 
     private IEnumerable<Block> Packs()
@@ -255,7 +270,7 @@ internal sealed class BuildSheet
                 table.Row(
                     "floor",
                     $"{need.Material.Name}: from stock",
-                    NumberText.Liters(Litterfall.Domain.Figures.Figure.Min(need.Stock, need.Need))
+                    NumberText.Liters(Figure.Min(need.Stock, need.Need))
                 );
             }
 
@@ -325,9 +340,16 @@ internal sealed class BuildSheet
         return table.Blocks;
     }
 
-    private IEnumerable<Block> Order()
+    private IEnumerable<Block> Order(Style style)
     {
         yield return new Heading("Order of steps (one card each)") { KeepsWithNext = true };
+        if (style.Points < 9.3)
+        {
+            var all = job.Steps.Select((s, i) => FormattableString.Invariant($"{i + 1} {s.Title}"));
+            yield return new Words(string.Join("  ·  ", all));
+            yield break;
+        }
+
         for (var i = 0; i < job.Steps.Length; i++)
         {
             yield return new Words(
@@ -356,7 +378,10 @@ internal sealed class BuildSheet
                     Sign = Sign.Caution,
                     After = 0.2,
                     Key = finding.Where,
-                    MostLines = style.Breaks ? 2 : 4,
+                    MostLines =
+                        style.Air < 0.2 ? 1
+                        : style.Breaks ? 2
+                        : 4,
                 };
             }
         }

@@ -26,7 +26,7 @@ internal static class CarePapers
         var page = PageFrame.OneSide(
             job.Wish.Size,
             job.Head("Cautions for this build"),
-            _ => CautionBlocks(job)
+            style => CautionBlocks(job, style)
         );
         return job.Pdf("08-cautions.pdf", "Cautions", [page]);
     }
@@ -85,7 +85,7 @@ internal static class CarePapers
         return blocks;
     }
 
-    private static List<Block> CautionBlocks(PaperJob job)
+    private static List<Block> CautionBlocks(PaperJob job, Style style)
     {
         var blocks = new List<Block>();
         foreach (var severity in new[] { Severity.Stop, Severity.Caution, Severity.Note })
@@ -109,6 +109,7 @@ internal static class CarePapers
                     {
                         Sign = Signs.Of(severity),
                         Key = finding.Where,
+                        MostLines = style.Air < 0.3 && severity != Severity.Stop ? 2 : 6,
                     }
                 );
             }

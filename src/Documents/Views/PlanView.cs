@@ -8,8 +8,8 @@ namespace Litterfall.Documents.Views;
 public sealed class PlanView
 {
     private const double Sides = 15;
-    private const double Above = 6;
-    private const double Below = 20;
+    private const double Above = 4;
+    private const double Below = 15;
     private readonly Sketch sketch = new();
     private readonly Scene scene;
     private readonly double scale;
@@ -271,7 +271,7 @@ public sealed class PlanView
             sketch,
             At(-edge, -wall),
             At(Length + edge, -wall),
-            9,
+            8,
             (
                 Lengths.Edge((outside ? box.OutsideLength! : box.InsideLength).Si, Inches),
                 $"box.{frame}.length"

@@ -38,8 +38,8 @@ public sealed partial class SectionView
 {
     private const double Sides = 27;
     private const double Right = 35;
-    private const double Above = 12;
-    private const double Below = 15;
+    private const double Above = 5;
+    private const double Below = 13;
     private const double LampHeight = 0.035;
     private readonly Sketch sketch = new();
     private readonly Scene scene;
