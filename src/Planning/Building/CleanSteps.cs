@@ -35,7 +35,13 @@ internal static class CleanSteps
         Hardscape(numbers, writer);
         Wetting(numbers, writer);
         Plants(numbers, writer);
-        return writer.Group("Clean and prepare", "clean", "parts");
+        return writer.Group(
+            numbers.Design.Design.Form == BuildForm.Kit
+                ? "In the workshop: clean and prepare"
+                : "Clean and prepare",
+            "clean",
+            "parts"
+        );
     }
 
     private static void Aggregate(DesignNumbers numbers, StepWriter writer)
@@ -125,7 +131,7 @@ internal static class CleanSteps
         ];
         writer.Step(
             dry.Any(d => d.Kind == "soil") ? "floor.soil" : "floor.moss",
-            $"Wet {string.Join(" and ", dry.Select(d => d.Name))}: 30 to 60 minutes in warm water, or "
+            $"Wet these first: {string.Join("; ", dry.Select(d => d.Name))}. 30 to 60 minutes in warm water, or "
                 + "overnight. Squeeze out what drips.",
             "Dry peat and moss repel water; wetted in the box they stay dry inside.",
             cautions
@@ -210,7 +216,7 @@ internal static class CleanSteps
     }
 
     private static string List(IEnumerable<CatalogEntry> plants) =>
-        string.Join(", ", plants.Select(p => p.Name));
+        string.Join("; ", plants.Select(p => p.Name));
 
     /// <summary>Labels are printed to a hundredth of a percent: 5.25 %.</summary>
     private static string LabelText(Figure share, StepWriter writer)

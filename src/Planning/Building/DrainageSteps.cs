@@ -107,8 +107,8 @@ internal static class DrainageSteps
             string[] cautions = Goods.IsDusty(aggregate) ? [Goods.DustCaution] : [];
             writer.Step(
                 "floor.drainage",
-                $"Pour {writer.Liters(layer.Mixed)} of {aggregate.Name}"
-                    + $"{KitBags.From(bags, "floor.drainage")}, level, {writer.Depth(layer.Depth)} deep.",
+                $"Pour {KitBags.Name(bags, "floor.drainage")}{writer.Liters(layer.Mixed)} of "
+                    + $"{aggregate.Name}, level, {writer.Depth(layer.Depth)} deep.",
                 "Level it with a straight edge: water finds the low corner.",
                 cautions
             );

@@ -76,6 +76,9 @@ public sealed record ShoppingLine
     /// <summary>Width of one piece.</summary>
     public Figure? Width { get; init; }
 
+    /// <summary>Height of a box.</summary>
+    public Figure? Height { get; init; }
+
     /// <summary>Thickness.</summary>
     public Figure? Thickness { get; init; }
 

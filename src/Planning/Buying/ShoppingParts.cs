@@ -40,11 +40,12 @@ internal static class ShoppingParts
             Pieces = Boxes(numbers, cut ? "sets of panes" : "boxes to buy"),
             Length = numbers.Box.OutsideLength ?? numbers.Box.InsideLength,
             Width = numbers.Box.OutsideDepth ?? numbers.Box.InsideDepth,
+            Height = numbers.Box.OutsideHeight ?? numbers.Box.InsideHeight,
             Thickness = numbers.Box.Walls,
             Where = "box",
             Note = numbers.Box.OutsideLength is null
-                ? "length and width are inside sizes; check the true size before you buy"
-                : "length and width are outside sizes, thickness is that of the walls; check the true size",
+                ? "sizes are inside; check the true size before you buy"
+                : "sizes are outside, thickness is that of the walls; check the true size",
         };
     }
 
@@ -282,10 +283,12 @@ internal static class ShoppingParts
             {
                 Kind = ShoppingKind.Crew,
                 Key = starter.Crew.Key,
-                Item = $"{starter.Crew.Name}, {Building.NumberText.Whole(starter.CountPerBox)} for each box",
+                Item = starter.Crew.Name,
                 Pieces = starter.Pack is null ? null : starter.Cups,
                 Where = starter.Key,
-                Note = "cups are rarely counted: look before you seed; order for the planting day",
+                Note =
+                    $"{Building.NumberText.Whole(starter.CountPerBox)} for each box; cups are rarely counted: "
+                    + "look before you seed; order for the planting day",
             };
             yield return starter.Pack is { } pack ? Priced(numbers, pack.Key, line) : line;
         }

@@ -74,20 +74,38 @@ internal static class AnimalCautions
         CareIntervals.Mold
     );
 
-    /// <summary>Heat, with the bounds of the animals in this design.</summary>
+    /// <summary>
+    /// Air temperatures at which a keeper acts and at which lamps go off: never below the top of the day band
+    /// of the animal.
+    /// </summary>
+    public static (Figure Act, Figure Alarm) HeatBounds(BoxAnimal animal)
+    {
+        var act = animal.Entry.Text("transportClass") == "A" ? CoolHeatWarning : HeatWarning;
+        return animal.Entry.Figure("dayHigh") is { } top
+            ? (
+                Figure.Max(act, top).As("first warning of heat", Units.Celsius),
+                Figure.Max(HeatAlarm, top).As("alarm of heat", Units.Celsius)
+            )
+            : (act, HeatAlarm);
+    }
+
+    /// <summary>Heat, with the bounds of the animal of this design that stands it least.</summary>
     public static Caution Heat(DesignNumbers numbers, IReadOnlyList<BoxAnimal> animals)
     {
-        var cool = animals.Any(a => a.Entry.Text("transportClass") == "A");
-        var warning = cool ? CoolHeatWarning : HeatWarning;
+        var (act, alarm) =
+            animals.Count == 0
+                ? (HeatWarning, HeatAlarm)
+                : animals.Select(HeatBounds).OrderBy(b => b.Act.Si).ThenBy(b => b.Alarm.Si).First();
         var inches = Costing.Imperial.IsUsed(numbers.Design.Design);
-        var crewOnly = animals.Count == 0;
-        var who = crewOnly ? "The crew stops breeding and dies" : "Frogs die of heat before they die of cold";
+        var who =
+            animals.Count == 0
+                ? "The crew stops breeding and dies of heat"
+                : "These animals die of heat before they die of cold";
         return new Caution(
             "heat",
             "Heat",
-            $"{who}. At {CareText.Degrees(warning, inches)} act; at "
-                + $"{CareText.Degrees(HeatAlarm, inches)} lamps off and cool the room. Never in the sun, not for "
-                + "an hour. Guard every lamp and put every heater on a thermostat.",
+            $"{who}. {CareText.Alarm(act, alarm, inches)} Never in the sun, not for an hour. Guard every lamp "
+                + "and put every heater on a thermostat.",
             Protects.Animal,
             HeatAlarm.Origin
         );

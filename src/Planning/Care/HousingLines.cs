@@ -17,7 +17,8 @@ internal static class HousingLines
         {
             Band(entry, "Day", "dayLow", "dayHigh", inches),
             Band(entry, "Night", "nightLow", "nightHigh", inches),
-            Bound(entry, "Too warm", "avoidAbove", "never above", inches) ?? General(inches),
+            Bound(entry, "Too warm", "avoidAbove", "never above", inches),
+            Heat(animal, inches),
             Bound(entry, "Too cold", "avoidBelow", "never below", inches),
             Humidity(entry),
             Size(entry),
@@ -41,13 +42,15 @@ internal static class HousingLines
             ? new CareLine(head, $"{word} {CareText.Degrees(bound, inches)}", Source(entry, value))
             : null;
 
-    private static CareLine General(bool inches) =>
-        new(
-            "Too warm",
-            $"act at {CareText.Degrees(AnimalCautions.HeatWarning, inches)}, lamps off at "
-                + CareText.Degrees(AnimalCautions.HeatAlarm, inches),
+    private static CareLine Heat(BoxAnimal animal, bool inches)
+    {
+        var (act, alarm) = AnimalCautions.HeatBounds(animal);
+        return new CareLine(
+            "Heat alarm",
+            CareText.Alarm(act, alarm, inches),
             AnimalCautions.HeatAlarm.Origin
         );
+    }
 
     private static CareLine? Humidity(CatalogEntry entry) =>
         entry.Figure("humidityLow") is { } low && entry.Figure("humidityHigh") is { } high
