@@ -16,20 +16,19 @@ public static class CalendarFile
     /// <summary>Media type of the bytes.</summary>
     public const string MediaType = "text/calendar; charset=utf-8";
 
+    /// <summary>Octets in a line without its break (RFC 5545, section 3.1).</summary>
+    private const int LongestLine = 75;
+
     private const string Product = "-//Litterfall//Care dates//EN";
 
     /// <summary>The file: the same bytes for the same plan, number and name.</summary>
     /// <param name="plan">The dates.</param>
     /// <param name="tank">Number of the tank; it is in every identifier and summary.</param>
-    /// <param name="name">Name of the build; it may name a customer, so it stands in descriptions only.</param>
+    /// <param name="name">Name of the build; it may name a customer, so it stands in descriptions
+    /// only.</param>
     public static byte[] Write(CarePlan plan, string tank, string name)
     {
-        var calendar = new ICalendar
-        {
-            ProductId = Product,
-            Version = "2.0",
-            Method = "PUBLISH",
-        };
+        var calendar = new ICalendar { ProductId = Product, Version = "2.0" };
         var stamp = new CalDateTime(
             plan.Planting.Year,
             plan.Planting.Month,
@@ -44,7 +43,7 @@ public static class CalendarFile
             calendar.Events.Add(Event(date, tank, name, stamp));
         }
 
-        return new UTF8Encoding(false).GetBytes(new CalendarSerializer().SerializeToString(calendar)!);
+        return new UTF8Encoding(false).GetBytes(Fold(new CalendarSerializer().SerializeToString(calendar)!));
     }
 
     private static CalendarEvent Event(CareDate date, string tank, string name, CalDateTime stamp)
@@ -87,5 +86,36 @@ public static class CalendarFile
         }
 
         return clean.ToString();
+    }
+
+    /// <summary>
+    /// Folds again between characters: the library cuts after 75 octets even inside a pair of surrogates,
+    /// which turns an emoji into two question marks.
+    /// </summary>
+    private static string Fold(string text)
+    {
+        var folded = new StringBuilder(text.Length + text.Length / 32);
+        var octets = 0;
+        foreach (var rune in text.Replace("\r\n ", "", StringComparison.Ordinal).EnumerateRunes())
+        {
+            if (rune.Value is '\r' or '\n')
+            {
+                octets = 0;
+            }
+            else if (octets + rune.Utf8SequenceLength > LongestLine)
+            {
+                // The space that marks a continued line counts as one of its octets.
+                folded.Append("\r\n ");
+                octets = 1 + rune.Utf8SequenceLength;
+            }
+            else
+            {
+                octets += rune.Utf8SequenceLength;
+            }
+
+            folded.Append(rune.ToString());
+        }
+
+        return folded.ToString();
     }
 }

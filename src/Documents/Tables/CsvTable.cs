@@ -50,7 +50,8 @@ public static class CsvTable
     /// <summary>Media type of the bytes.</summary>
     public const string MediaType = "text/csv; charset=utf-8";
 
-    /// <summary>Characters that begin a formula, with the wide forms some spreadsheets take for them.</summary>
+    /// <summary>Characters that begin a formula, with the wide forms some spreadsheets take for
+    /// them.</summary>
     private const string Starters = "=+-@\t\r\n＝＋－＠";
 
     /// <summary>The file.</summary>
@@ -70,6 +71,10 @@ public static class CsvTable
             NewLine = "\r\n",
             Mode = CsvMode.RFC4180,
             InjectionOptions = InjectionOptions.None,
+            ShouldQuote = field =>
+                NeedsQuotes(field.Field, field.Row.Configuration.Delimiter)
+                // A row of one empty cell would read as no row at all.
+                || (columns.Count == 1 && string.IsNullOrEmpty(field.Field)),
         };
         using var stream = new MemoryStream();
         using (var text = new StreamWriter(stream, new UTF8Encoding(true)))
@@ -111,6 +116,19 @@ public static class CsvTable
         var runs = start.Length > 0 && Starters.Contains(start[0], StringComparison.Ordinal);
         return leads || runs ? $"'{text}" : text;
     }
+
+    /// <summary>
+    /// Rule 6 of RFC 4180, section 2, for either half of a line break alone too, and blanks at an end, which
+    /// some readers trim.
+    /// </summary>
+    private static bool NeedsQuotes(string? text, string separator) =>
+        !string.IsNullOrEmpty(text)
+        && (
+            text.AsSpan().IndexOfAny('"', '\r', '\n') >= 0
+            || text.Contains(separator, StringComparison.Ordinal)
+            || char.IsWhiteSpace(text[0])
+            || char.IsWhiteSpace(text[^1])
+        );
 
     private static string Printed(CsvCell cell, CsvStyle style) =>
         cell switch

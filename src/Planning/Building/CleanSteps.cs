@@ -6,7 +6,8 @@ using Litterfall.Domain.Quantities;
 
 namespace Litterfall.Planning.Building;
 
-/// <summary>Cleaning of aggregate, leaves, wood, stone and plants before anything goes into the box.</summary>
+/// <summary>Cleaning of aggregate, leaves, wood, stone and plants before anything goes into the
+/// box.</summary>
 internal static class CleanSteps
 {
     private const string Hot = "Hot water and steam scald: tongs, gloves, lid away from you.";
@@ -131,7 +132,8 @@ internal static class CleanSteps
         ];
         writer.Step(
             dry.Any(d => d.Kind == "soil") ? "floor.soil" : "floor.moss",
-            $"Wet these first: {string.Join("; ", dry.Select(d => d.Name))}. 30 to 60 minutes in warm water, or "
+            $"Wet these first: {string.Join("; ", dry.Select(d => d.Name))}. 30 to 60 minutes in warm "
+                + $"water, or "
                 + "overnight. Squeeze out what drips.",
             "Dry peat and moss repel water; wetted in the box they stay dry inside.",
             cautions
@@ -169,7 +171,8 @@ internal static class CleanSteps
             writer.Step(
                 "hygiene.bleach",
                 "Read the strength on the bleach label and enter it as hygiene: { bleach: 6 % } (your own "
-                    + "number); the dip is reckoned from it. Until then skip the dip and keep the quarantine.",
+                    + "number); the dip is reckoned from it. Until then skip the dip and keep the "
+                    + "quarantine.",
                 "Bleach is sold at 3 to 8 %; a recipe without the label is wrong by a factor.",
                 Bleach
             );

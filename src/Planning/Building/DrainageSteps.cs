@@ -49,7 +49,8 @@ internal static class DrainageSteps
         var design = numbers.Design;
         var kind = drain.Kind == DrainKind.Standpipe ? "standpipe" : "bulkhead fitting";
         var hole = drain.Diameter is { } d
-            ? $"a {writer.Millimeters(design.Figure("drain.diameter", "drain hole", d, Units.Millimeter))} hole"
+            ? $"a {writer.Millimeters(design.Figure("drain.diameter", "drain hole", d, Units.Millimeter))} "
+                + $"hole"
             : "a hole to fit the fitting";
         var side = (drain.Side ?? Side.Back).ToString().ToLowerInvariant();
         var height = drain.Height is { } h
@@ -57,12 +58,14 @@ internal static class DrainageSteps
                 + " over the base"
             : "";
         var along = drain.Along is { } a
-            ? $", its middle {writer.Millimeters(design.Figure("drain.along", "along", a, Units.Millimeter))} "
+            ? $", its middle "
+                + $"{writer.Millimeters(design.Figure("drain.along", "along", a, Units.Millimeter))} "
                 + "from the end the drawing shows"
             : "";
         writer.Step(
             "drain",
-            $"Drill {hole} in the {side} pane{along}. Fit the {kind}{height}, seal it and test it with water.",
+            $"Drill {hole} in the {side} pane{along}. Fit the {kind}{height}, seal it and test it with "
+                + $"water.",
             null,
             "Toughened glass cannot be drilled. Leave holes in glass to a glazier."
         );

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.Figures;
 using Litterfall.Planning.Buying;
 using Litterfall.Planning.Cutting;
+using Litterfall.Planning.Sizing;
 
 namespace Litterfall.Planning.Building;
 
@@ -69,7 +69,7 @@ internal static class KitSteps
         var design = numbers.Design.Design;
         if (design.Hardscape.Count > 0)
         {
-            var names = design.Hardscape.Select((_, i) => Piece(numbers, i));
+            var names = design.Hardscape.Select((_, i) => Piece(numbers, writer, i));
             writer.Step("hardscape", $"Loose, for {kits}: {string.Join("; ", names)}.");
         }
 
@@ -93,10 +93,10 @@ internal static class KitSteps
         }
     }
 
-    private static string Piece(DesignNumbers numbers, int piece)
+    private static string Piece(DesignNumbers numbers, StepWriter writer, int piece)
     {
         var entry = numbers.Design.Entry($"hardscape[{NumberText.Integer(piece)}].material");
-        Figure mass = Sizing.HardscapeSize.Mass(numbers.Design, piece);
-        return $"{entry.Name} of {NumberText.Kilograms(mass)}";
+        var mass = HardscapeSize.Mass(numbers.Design, piece);
+        return $"{entry.Name}, {writer.Kilograms(mass)}";
     }
 }

@@ -37,7 +37,8 @@ internal static class WeekSteps
         }
 
         var hand = design.Design.Habits?.HandMist is { } h
-            ? $"{writer.Milliliters(design.Figure("habits.handMist", "hand misting", h, Units.Milliliter))} a day"
+            ? $"{writer.Milliliters(design.Figure("habits.handMist", "hand misting", h, Units.Milliliter))} "
+                + $"a day"
             : "once or twice a day, until leaves are wet and the soil is not";
         writer.Step("habits.handMist", $"Mist by hand: {hand}.");
     }
@@ -57,7 +58,8 @@ internal static class WeekSteps
         var every = CareIntervals.LevelCheck(numbers.Design);
         writer.Step(
             "drain",
-            $"Read the level in the dip tube {CareRepeat.Days(Math.Max(1, Days(writer, every))).Words}. Draw it down to 1 cm when it "
+            $"Read the level in the dip tube {CareRepeat.Days(Math.Max(1, Days(writer, every))).Words}. "
+                + $"Draw it down to 1 cm when it "
                 + $"reaches the mark, {writer.Depth(mark)} over the base. Write down both dates.",
             "Water at the barrier drowns the soil above it."
         );

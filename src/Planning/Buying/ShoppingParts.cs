@@ -245,13 +245,17 @@ internal static class ShoppingParts
                 Item = entry.Name,
                 Pieces = Boxes(numbers, $"{entry.Name} for all boxes"),
                 Where = key,
-                Note = numbers.Design.Design.Lamps[i].Watts is { } watts
-                    ? $"{Building.NumberText.Of(numbers.Design.Figure($"{key}.watts", "power", watts, Units.Watt))} "
-                        + "each; fit for damp places"
+                Note = Watts(numbers, key, i) is { } watts
+                    ? $"{Building.NumberText.Of(watts)} each; fit for damp places"
                     : "fit for damp places",
             };
         }
     }
+
+    private static Figure? Watts(DesignNumbers numbers, string key, int lamp) =>
+        numbers.Design.Design.Lamps[lamp].Watts is { } typed
+            ? numbers.Design.Figure($"{key}.watts", "power", typed, Units.Watt)
+            : null;
 
     private static IEnumerable<ShoppingLine> Plants(DesignNumbers numbers)
     {
@@ -287,7 +291,8 @@ internal static class ShoppingParts
                 Pieces = starter.Pack is null ? null : starter.Cups,
                 Where = starter.Key,
                 Note =
-                    $"{Building.NumberText.Whole(starter.CountPerBox)} for each box; cups are rarely counted: "
+                    $"{Building.NumberText.Whole(starter.CountPerBox)} for each box; cups are rarely "
+                    + $"counted: "
                     + "look before you seed; order for the planting day",
             };
             yield return starter.Pack is { } pack ? Priced(numbers, pack.Key, line) : line;

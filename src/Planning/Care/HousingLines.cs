@@ -56,7 +56,8 @@ internal static class HousingLines
         entry.Figure("humidityLow") is { } low && entry.Figure("humidityHigh") is { } high
             ? new CareLine(
                 "Humidity",
-                $"{CareText.Number(low.Value)} to {CareText.Number(high.Value)} % as a daily mean; a short dip "
+                $"{CareText.Number(low.Value)} to {CareText.Number(high.Value)} % as a daily mean; a short "
+                    + $"dip "
                     + "by day is harmless, still air is not",
                 Source(entry, "humidityLow")
             )
@@ -96,12 +97,7 @@ internal static class HousingLines
             $"This box is {NumberText.Size(box.InsideLength, box.InsideDepth)} and "
             + $"{NumberText.Millimeters(box.InsideHeight)} high inside, {NumberText.Liters(inside)}, with "
             + $"{NumberText.Of(box.OpenFloor)} of open floor";
-        var each =
-            animal.Resident.Count > 0
-                ? $": {NumberText.Liters(inside / Figure.Number(animal.Resident.Count))} and "
-                    + $"{NumberText.Of((box.OpenFloor / Figure.Number(animal.Resident.Count)).As("floor for each", Units.SquareCentimeter))}"
-                    + $" for each of {NumberText.Integer(animal.Resident.Count)}."
-                : ".";
+        var each = Each(animal.Resident.Count, inside, box.OpenFloor);
         if (
             entry.Figure("minTankLength") is not { } length
             || entry.Figure("minTankDepth") is not { } depth
@@ -115,10 +111,23 @@ internal static class HousingLines
         return new CareLine(
             "Space",
             $"Smallest box for {NumberText.Whole(count)}: {CareText.Number(length.Value)} × "
-                + $"{CareText.Number(depth.Value)} × {CareText.Number(height.Value)} cm. {own}{each} Where the "
+                + $"{CareText.Number(depth.Value)} × {CareText.Number(height.Value)} cm. {own}{each} Where "
+                + $"the "
                 + "law of your place asks for more, the law holds.",
             Source(entry, "minTankLength")
         );
+    }
+
+    private static string Each(int count, Figure inside, Figure floor)
+    {
+        if (count < 1)
+        {
+            return ".";
+        }
+
+        var share = (floor / Figure.Number(count)).As("floor for each", Units.SquareCentimeter);
+        return $": {NumberText.Liters(inside / Figure.Number(count))} and {NumberText.Of(share)} for each of "
+            + $"{NumberText.Integer(count)}.";
     }
 
     private static CareLine Water(DesignNumbers numbers, BoxAnimal animal)
@@ -154,7 +163,8 @@ internal static class HousingLines
         return new CareLine(
             "Equipment",
             (here.Length > 0 ? $"With this box: {here}. " : "")
-                + "Needed besides: a thermometer and a hygrometer that keep the extremes, checked once against "
+                + "Needed besides: a thermometer and a hygrometer that keep the extremes, checked once "
+                + "against "
                 + "salt; food cultures; a holding tub; a scale to a tenth of a gram.",
             Citation.Habit("what a keeper needs besides the box")
         );
