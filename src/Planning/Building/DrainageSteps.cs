@@ -129,6 +129,18 @@ internal static class DrainageSteps
         );
     }
 
+    private static string Cure(DesignNumbers numbers, StepWriter writer)
+    {
+        if (numbers.Design.Catalog.Find("silicone-neutral")?.Figure("cureDaysBeforePlanting") is not { } days)
+        {
+            return "";
+        }
+
+        writer.Of(days);
+        return $" Let it cure {NumberText.Count((int)Math.Ceiling(days.Value), "day", "days")} before soil "
+            + "goes in.";
+    }
+
     private static void Barrier(DesignNumbers numbers, StepWriter writer)
     {
         if (numbers.Cuts.FirstOrDefault(c => c.Part == "barrier") is not { } part)
@@ -149,7 +161,8 @@ internal static class DrainageSteps
                         ? "Lay it flat. "
                         : $"Turn {writer.Millimeters(upturn)} up on all four edges. "
                 )
-                + "Fix it with a spot of silicone every 10 cm and round every tube. No gap over 2 mm.",
+                + "Fix it with a spot of silicone every 10 cm and round every tube. No gap over 2 mm."
+                + Cure(numbers, writer),
             "Frogs that get under the barrier die there."
         );
     }

@@ -48,8 +48,7 @@ public enum ShoppingKind
 
 /// <summary>
 /// One line to buy for all boxes of a design. Each measure has a column of its own; a measure that a line
-/// does
-/// not have is null, so a column never mixes units.
+/// does not have is null, so a column never mixes units.
 /// </summary>
 public sealed record ShoppingLine
 {
