@@ -10,16 +10,16 @@ namespace Litterfall.Planning.Building;
 public static class BuildSteps
 {
     /// <summary>
-    /// The groups in working order; for a kit the first one says what is packed in which bag, and the later
-    /// ones are written for the person who builds it.
+    /// The groups in working order; for a kit the first two are done in the workshop and say what is packed
+    /// in which bag, and the later ones are written for the person who builds it.
     /// </summary>
     public static ImmutableArray<StepGroup> Of(DesignNumbers numbers)
     {
         var bags = numbers.Design.Design.Form == BuildForm.Kit ? KitBags.Of(numbers) : [];
         StepGroup?[] groups =
         [
-            KitSteps.Of(numbers, bags),
             CleanSteps.Of(numbers),
+            KitSteps.Of(numbers, bags),
             BoxSteps.Of(numbers),
             DrainageSteps.Of(numbers, bags),
             SoilSteps.Of(numbers, bags),

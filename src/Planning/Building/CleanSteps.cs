@@ -6,7 +6,8 @@ using Litterfall.Domain.Quantities;
 
 namespace Litterfall.Planning.Building;
 
-/// <summary>Cleaning of aggregate, leaves, wood, stone and plants before anything goes into the box.</summary>
+/// <summary>Cleaning of aggregate, leaves, wood, stone and plants before anything goes into the
+/// box.</summary>
 internal static class CleanSteps
 {
     private const string Hot = "Hot water and steam scald: tongs, gloves, lid away from you.";
@@ -35,7 +36,13 @@ internal static class CleanSteps
         Hardscape(numbers, writer);
         Wetting(numbers, writer);
         Plants(numbers, writer);
-        return writer.Group("Clean and prepare", "clean", "parts");
+        return writer.Group(
+            numbers.Design.Design.Form == BuildForm.Kit
+                ? "In the workshop: clean and prepare"
+                : "Clean and prepare",
+            "clean",
+            "parts"
+        );
     }
 
     private static void Aggregate(DesignNumbers numbers, StepWriter writer)
@@ -125,7 +132,8 @@ internal static class CleanSteps
         ];
         writer.Step(
             dry.Any(d => d.Kind == "soil") ? "floor.soil" : "floor.moss",
-            $"Wet {string.Join(" and ", dry.Select(d => d.Name))}: 30 to 60 minutes in warm water, or "
+            $"Wet these first: {string.Join("; ", dry.Select(d => d.Name))}. 30 to 60 minutes in warm "
+                + $"water, or "
                 + "overnight. Squeeze out what drips.",
             "Dry peat and moss repel water; wetted in the box they stay dry inside.",
             cautions
@@ -163,7 +171,8 @@ internal static class CleanSteps
             writer.Step(
                 "hygiene.bleach",
                 "Read the strength on the bleach label and enter it as hygiene: { bleach: 6 % } (your own "
-                    + "number); the dip is reckoned from it. Until then skip the dip and keep the quarantine.",
+                    + "number); the dip is reckoned from it. Until then skip the dip and keep the "
+                    + "quarantine.",
                 "Bleach is sold at 3 to 8 %; a recipe without the label is wrong by a factor.",
                 Bleach
             );
@@ -210,7 +219,7 @@ internal static class CleanSteps
     }
 
     private static string List(IEnumerable<CatalogEntry> plants) =>
-        string.Join(", ", plants.Select(p => p.Name));
+        string.Join("; ", plants.Select(p => p.Name));
 
     /// <summary>Labels are printed to a hundredth of a percent: 5.25 %.</summary>
     private static string LabelText(Figure share, StepWriter writer)

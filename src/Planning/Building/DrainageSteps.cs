@@ -49,7 +49,8 @@ internal static class DrainageSteps
         var design = numbers.Design;
         var kind = drain.Kind == DrainKind.Standpipe ? "standpipe" : "bulkhead fitting";
         var hole = drain.Diameter is { } d
-            ? $"a {writer.Millimeters(design.Figure("drain.diameter", "drain hole", d, Units.Millimeter))} hole"
+            ? $"a {writer.Millimeters(design.Figure("drain.diameter", "drain hole", d, Units.Millimeter))} "
+                + $"hole"
             : "a hole to fit the fitting";
         var side = (drain.Side ?? Side.Back).ToString().ToLowerInvariant();
         var height = drain.Height is { } h
@@ -57,12 +58,14 @@ internal static class DrainageSteps
                 + " over the base"
             : "";
         var along = drain.Along is { } a
-            ? $", its middle {writer.Millimeters(design.Figure("drain.along", "along", a, Units.Millimeter))} "
+            ? $", its middle "
+                + $"{writer.Millimeters(design.Figure("drain.along", "along", a, Units.Millimeter))} "
                 + "from the end the drawing shows"
             : "";
         writer.Step(
             "drain",
-            $"Drill {hole} in the {side} pane{along}. Fit the {kind}{height}, seal it and test it with water.",
+            $"Drill {hole} in the {side} pane{along}. Fit the {kind}{height}, seal it and test it with "
+                + $"water.",
             null,
             "Toughened glass cannot be drilled. Leave holes in glass to a glazier."
         );
@@ -107,8 +110,8 @@ internal static class DrainageSteps
             string[] cautions = Goods.IsDusty(aggregate) ? [Goods.DustCaution] : [];
             writer.Step(
                 "floor.drainage",
-                $"Pour {writer.Liters(layer.Mixed)} of {aggregate.Name}"
-                    + $"{KitBags.From(bags, "floor.drainage")}, level, {writer.Depth(layer.Depth)} deep.",
+                $"Pour {KitBags.Name(bags, "floor.drainage")}{writer.Liters(layer.Mixed)} of "
+                    + $"{aggregate.Name}, level, {writer.Depth(layer.Depth)} deep.",
                 "Level it with a straight edge: water finds the low corner.",
                 cautions
             );
@@ -124,6 +127,18 @@ internal static class DrainageSteps
             $"Set {size} level on feet, {writer.Depth(layer.Depth)} over the base.",
             "Feet every 15 cm: it carries wet soil."
         );
+    }
+
+    private static string Cure(DesignNumbers numbers, StepWriter writer)
+    {
+        if (numbers.Design.Catalog.Find("silicone-neutral")?.Figure("cureDaysBeforePlanting") is not { } days)
+        {
+            return "";
+        }
+
+        writer.Of(days);
+        return $" Let it cure {NumberText.Count((int)Math.Ceiling(days.Value), "day", "days")} before soil "
+            + "goes in.";
     }
 
     private static void Barrier(DesignNumbers numbers, StepWriter writer)
@@ -146,7 +161,8 @@ internal static class DrainageSteps
                         ? "Lay it flat. "
                         : $"Turn {writer.Millimeters(upturn)} up on all four edges. "
                 )
-                + "Fix it with a spot of silicone every 10 cm and round every tube. No gap over 2 mm.",
+                + "Fix it with a spot of silicone every 10 cm and round every tube. No gap over 2 mm."
+                + Cure(numbers, writer),
             "Frogs that get under the barrier die there."
         );
     }

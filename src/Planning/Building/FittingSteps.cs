@@ -41,14 +41,17 @@ internal static class FittingSteps
         var thick = part.Thickness is { } t ? $", {writer.Millimeters(t)} thick" : "";
         var fit =
             lid.Overlap is { } o
-                ? $"{writer.Of(design.Figure("lid.overlap", "overlap", o, Units.Millimeter))} over the rim on "
+                ? $"{writer.Of(design.Figure("lid.overlap", "overlap", o, Units.Millimeter))} over the rim "
+                    + $"on "
                     + "each side"
             : lid.Gap is { } g
-                ? $"{writer.Of(design.Figure("lid.gap", "lid clearance", g, Units.Millimeter))} clear on each "
+                ? $"{writer.Of(design.Figure("lid.gap", "lid clearance", g, Units.Millimeter))} clear on "
+                    + $"each "
                     + "side"
             : $"{writer.Of(CutList.LidClearance)} clear on each side";
         var open = lid.Share is { } share
-            ? $" {writer.Of(design.Figure("lid.share", "open share", share, Units.Percent))} of it stays open."
+            ? $" {writer.Of(design.Figure("lid.share", "open share", share, Units.Percent))} of it stays "
+                + $"open."
             : "";
         writer.Step(
             "lid",
@@ -85,7 +88,8 @@ internal static class FittingSteps
         };
         var side = vent.Side is { } s ? $" in the {s.ToString().ToLowerInvariant()}" : "";
         var height = vent.Height is { } h
-            ? $", its middle {writer.Depth(design.Figure($"{key}.height", "vent height", h, Units.Centimeter))}"
+            ? $", its middle "
+                + $"{writer.Depth(design.Figure($"{key}.height", "vent height", h, Units.Centimeter))}"
                 + " over the base"
             : "";
         var over = mesh is null
@@ -104,7 +108,8 @@ internal static class FittingSteps
 
         writer.Of(aperture);
         var millimeters = Math.Round(aperture.Si * 1000, 3);
-        return $" (holes {millimeters.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)} mm)";
+        return $" (holes {millimeters.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)} "
+            + $"mm)";
     }
 
     private static void Passages(DesignNumbers numbers, StepWriter writer)
@@ -118,7 +123,8 @@ internal static class FittingSteps
             writer.Step(
                 key,
                 $"Lead {passage.For} through its {writer.Of(hole)} hole in the "
-                    + $"{passage.In.ToString().ToLowerInvariant()} and close the gap with a grommet, sponge or "
+                    + $"{passage.In.ToString().ToLowerInvariant()} and close the gap with a grommet, sponge "
+                    + $"or "
                     + "silicone.",
                 "Flies and froglets leave by a gap of 2 mm."
             );

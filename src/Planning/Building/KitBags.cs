@@ -42,9 +42,9 @@ public static class KitBags
         return bags.ToImmutable();
     }
 
-    /// <summary>" from bag B", or nothing where the design is no kit.</summary>
-    public static string From(ImmutableArray<KitBag> bags, string key) =>
-        bags.FirstOrDefault(b => b.Key == key) is { } bag ? $" from bag {bag.Letter}" : "";
+    /// <summary>"bag B, ", or nothing where the design is no kit.</summary>
+    public static string Name(ImmutableArray<KitBag> bags, string key) =>
+        bags.FirstOrDefault(b => b.Key == key) is { } bag ? $"bag {bag.Letter}, " : "";
 
     private static string Contents(FloorLayer layer, CatalogEntry material) =>
         layer.Layer == "soil" && layer.Components.Length > 0

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.Figures;
 using Litterfall.Planning.Buying;
 using Litterfall.Planning.Cutting;
+using Litterfall.Planning.Sizing;
 
 namespace Litterfall.Planning.Building;
 
@@ -11,11 +11,13 @@ internal static class KitSteps
     /// <summary>The packing list of one kit; null when the design is no kit.</summary>
     public static StepGroup? Of(DesignNumbers numbers, ImmutableArray<KitBag> bags)
     {
-        var writer = new StepWriter(numbers);
         if (bags.Length == 0)
         {
             return null;
         }
+
+        var writer = new StepWriter(numbers);
+        SoilSteps.Mixing(numbers, writer);
 
         var design = numbers.Design.Design;
         var kits = design.Boxes == 1 ? "the kit" : $"each of {NumberText.Integer(design.Boxes)} kits";
@@ -43,7 +45,7 @@ internal static class KitSteps
             $"Write \"{design.Name}\" and the batch of the soil on every bag, and add this sheet.",
             "A sheet for another size is the usual mistake."
         );
-        return writer.Group("Pack the kit", "pack", "parts");
+        return writer.Group("In the workshop: mix and pack the kit", "pack", "parts");
     }
 
     /// <summary>A part's name in words: "vent-mesh" as "vent mesh".</summary>
@@ -67,8 +69,8 @@ internal static class KitSteps
         var design = numbers.Design.Design;
         if (design.Hardscape.Count > 0)
         {
-            var names = design.Hardscape.Select((_, i) => Piece(numbers, i));
-            writer.Step("hardscape", $"Loose, for {kits}: {string.Join(", ", names)}.");
+            var names = design.Hardscape.Select((_, i) => Piece(numbers, writer, i));
+            writer.Step("hardscape", $"Loose, for {kits}: {string.Join("; ", names)}.");
         }
 
         foreach (var starter in CrewStarters.Of(numbers))
@@ -87,14 +89,14 @@ internal static class KitSteps
             var names = design.Plants.Select(
                 (p, i) => $"{NumberText.Integer(p.Count)} {PlantSteps.Name(numbers, i)}"
             );
-            writer.Step("plants", $"Plants, out of quarantine, for {kits}: {string.Join(", ", names)}.");
+            writer.Step("plants", $"Plants, out of quarantine, for {kits}: {string.Join("; ", names)}.");
         }
     }
 
-    private static string Piece(DesignNumbers numbers, int piece)
+    private static string Piece(DesignNumbers numbers, StepWriter writer, int piece)
     {
         var entry = numbers.Design.Entry($"hardscape[{NumberText.Integer(piece)}].material");
-        Figure mass = Sizing.HardscapeSize.Mass(numbers.Design, piece);
-        return $"{entry.Name} of {NumberText.Kilograms(mass)}";
+        var mass = HardscapeSize.Mass(numbers.Design, piece);
+        return $"{entry.Name}, {writer.Kilograms(mass)}";
     }
 }

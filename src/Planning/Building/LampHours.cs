@@ -8,7 +8,8 @@ namespace Litterfall.Planning.Building;
 /// <summary>Hours a lamp burns a day.</summary>
 public static class LampHours
 {
-    /// <summary>From its switching times, over midnight where off is before on; null when not entered.</summary>
+    /// <summary>From its switching times, over midnight where off is before on; null when not
+    /// entered.</summary>
     public static Figure? Of(CheckedDesign design, int lamp)
     {
         if (design.Design.Lamps[lamp] is not { On: { } on, Off: { } off })

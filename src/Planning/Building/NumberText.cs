@@ -39,8 +39,8 @@ public static class NumberText
     public static string Size(Figure length, Figure width) =>
         $"{Plain(length.Si * 1000, "0.0")} × {Plain(width.Si * 1000, "0.0")} mm";
 
-    /// <summary>"34.2 kg".</summary>
-    public static string Kilograms(Figure mass) => $"{Plain(mass.Si, "0.0")} kg";
+    /// <summary>"34.2 kg"; below 1 kg two decimals.</summary>
+    public static string Kilograms(Figure mass) => $"{Plain(mass.Si, mass.Si < 1 ? "0.00" : "0.0")} kg";
 
     /// <summary>The number in its own unit with the unit behind it, at most one decimal.</summary>
     public static string Of(Figure figure) =>

@@ -25,7 +25,7 @@ internal static class PlantSteps
                 starter.Key,
                 $"Seed {writer.Whole(starter.CountPerBox)} {starter.Crew.Name}{cups} under the leaves, a "
                     + "little in each corner.",
-                starter.Crew.Note
+                starter.Crew.Note is { } note ? Goods.Degrees(note) : null
             );
         }
 
@@ -81,7 +81,7 @@ internal static class PlantSteps
             string[] cautions = Goods.IsSphagnum(moss) ? [Goods.MossCaution] : [];
             writer.Step(
                 "floor.moss",
-                $"Lay {writer.Liters(mossLayer.Finished)} of {moss.Name}{KitBags.From(bags, "floor.moss")}, "
+                $"Lay {KitBags.Name(bags, "floor.moss")}{writer.Liters(mossLayer.Finished)} of {moss.Name}, "
                     + $"{writer.Depth(mossLayer.Depth)} deep, {Share(numbers, writer, "moss")}. Loose, not "
                     + "pressed.",
                 null,
@@ -93,8 +93,8 @@ internal static class PlantSteps
         {
             writer.Step(
                 "floor.litter",
-                $"Scatter {writer.Liters(litter.Finished)} of {leaves.Name}"
-                    + $"{KitBags.From(bags, "floor.litter")}, {writer.Depth(litter.Depth)} loose, "
+                $"Scatter {KitBags.Name(bags, "floor.litter")}{writer.Liters(litter.Finished)} of "
+                    + $"{leaves.Name}, {writer.Depth(litter.Depth)} loose, "
                     + $"{Share(numbers, writer, "litter")}.",
                 "Leaves feed the crew and hide the frogs. Two kinds last longer than one."
             );

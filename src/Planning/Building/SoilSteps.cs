@@ -25,23 +25,34 @@ internal static class SoilSteps
         }
 
         var writer = new StepWriter(numbers);
-        Mix(numbers, writer, layer);
-        Wet(writer, layer);
+        if (bags.Length == 0)
+        {
+            Mixing(numbers, writer);
+        }
+
         Slope(numbers, writer);
         Fill(numbers, writer, layer, bags);
         Pieces(numbers, writer);
         return writer.Group("Soil and hardscape", "soil", "soil");
     }
 
+    /// <summary>Bucket list and water: at the bench, or in the workshop that packs a kit.</summary>
+    public static void Mixing(DesignNumbers numbers, StepWriter writer)
+    {
+        if (numbers.Layers.FirstOrDefault(l => l.Layer == "soil") is { } layer)
+        {
+            Mix(numbers, writer, layer);
+            Wet(writer, layer);
+        }
+    }
+
     private static void Mix(DesignNumbers numbers, StepWriter writer, FloorLayer layer)
     {
-        var boxes = numbers.Design.Design.Boxes;
-        var batch = boxes == 1 ? "" : $" For {NumberText.Integer(boxes)} boxes take each so many times.";
         if (layer.Components.Length == 0)
         {
             writer.Step(
                 "floor.soil",
-                $"Take {writer.Liters(layer.Loose)} of {layer.Material!.Name}, loose, for one box.{batch}",
+                $"Take {writer.Liters(layer.Loose)} of {layer.Material!.Name}, loose, for one box.",
                 "Measure loose in a bucket: bags settle on the way."
             );
             return;
@@ -51,12 +62,29 @@ internal static class SoilSteps
         string[] cautions = layer.Components.Any(c => Goods.IsDusty(c.Material)) ? [Goods.DustCaution] : [];
         writer.Step(
             "floor.soil",
-            $"Mix {layer.Material!.Name} for one box: {string.Join("; ", parts)}. That is "
-                + $"{writer.Liters(layer.Loose)} of loose parts and makes {writer.Liters(layer.Mixed)} of "
-                + $"mix.{batch}",
+            $"Mix for one box: {string.Join("; ", parts)}. That is {writer.Liters(layer.Loose)} of loose "
+                + $"parts and makes {writer.Liters(layer.Mixed)} of {layer.Material!.Name}.",
             "Liters do not add up: small grains fill the gaps between the large.",
             cautions
         );
+        Batch(numbers, writer, layer);
+    }
+
+    /// <summary>The same bucket list for all boxes, where there are several.</summary>
+    private static void Batch(DesignNumbers numbers, StepWriter writer, FloorLayer layer)
+    {
+        var count = numbers.Design.Design.Boxes;
+        if (count == 1)
+        {
+            return;
+        }
+
+        var boxes = numbers.Design.Count("boxes", "number of boxes", count);
+        var parts = layer.Components.Select(c =>
+            $"{writer.Liters((c.Loose * boxes).As($"{c.Material.Name} for all boxes", Units.Liter))} "
+            + c.Material.Name
+        );
+        writer.Step("floor.soil", $"For {NumberText.Integer(count)} boxes: {string.Join("; ", parts)}.");
     }
 
     private static void Wet(StepWriter writer, FloorLayer layer)
@@ -118,12 +146,12 @@ internal static class SoilSteps
     )
     {
         var row = CornerDepths.Of(numbers).First(r => r.Layer == "soil");
-        var from = KitBags.From(bags, "floor.soil");
+        var bag = KitBags.Name(bags, "floor.soil");
         var settled = Depths(numbers, writer, row.Depth);
         var poured = Depths(numbers, writer, row.Poured!);
         writer.Step(
             "floor.soil",
-            $"Fill in {writer.Liters(layer.Mixed)} of the mix{from}: {poured} as poured. It settles to "
+            $"Fill in {bag}{writer.Liters(layer.Mixed)} of the mix: {poured} as poured. It settles to "
                 + $"{settled}, {writer.Liters(layer.Finished)}.",
             "Fresh mix sinks for 4 to 8 weeks."
         );

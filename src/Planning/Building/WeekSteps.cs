@@ -37,7 +37,8 @@ internal static class WeekSteps
         }
 
         var hand = design.Design.Habits?.HandMist is { } h
-            ? $"{writer.Milliliters(design.Figure("habits.handMist", "hand misting", h, Units.Milliliter))} a day"
+            ? $"{writer.Milliliters(design.Figure("habits.handMist", "hand misting", h, Units.Milliliter))} "
+                + $"a day"
             : "once or twice a day, until leaves are wet and the soil is not";
         writer.Step("habits.handMist", $"Mist by hand: {hand}.");
     }
@@ -57,7 +58,8 @@ internal static class WeekSteps
         var every = CareIntervals.LevelCheck(numbers.Design);
         writer.Step(
             "drain",
-            $"Read the level in the dip tube every {writer.Of(every)} days. Draw it down to 1 cm when it "
+            $"Read the level in the dip tube {CareRepeat.Days(Math.Max(1, Days(writer, every))).Words}. "
+                + $"Draw it down to 1 cm when it "
                 + $"reaches the mark, {writer.Depth(mark)} over the base. Write down both dates.",
             "Water at the barrier drowns the soil above it."
         );
@@ -73,7 +75,7 @@ internal static class WeekSteps
 
         var (earliest, better) = (CareIntervals.EarliestAnimals, CareIntervals.BetterAnimals);
         var days = design.Planted is { } planted
-            ? $" ({NumberText.Day(planted.AddDays((int)earliest.Value))}, better "
+            ? $" ({NumberText.Day(AnimalDates.Earliest(numbers, planted))}, better "
                 + $"{NumberText.Day(planted.AddDays((int)better.Value))})"
             : "";
         writer.Step(
@@ -82,6 +84,12 @@ internal static class WeekSteps
                 + $"{days}: plants rooted, crew to be seen, level steady, humidity held, nothing smells.",
             "The crew must be breeding before something eats it."
         );
+    }
+
+    private static int Days(StepWriter writer, Figure span)
+    {
+        writer.Of(span);
+        return CareDates.Whole(span);
     }
 
     private static string Weeks(StepWriter writer, Figure days)

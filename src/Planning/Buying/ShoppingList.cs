@@ -47,8 +47,8 @@ public enum ShoppingKind
 }
 
 /// <summary>
-/// One line to buy for all boxes of a design. Each measure has a column of its own; a measure that a line does
-/// not have is null, so a column never mixes units.
+/// One line to buy for all boxes of a design. Each measure has a column of its own; a measure that a line
+/// does not have is null, so a column never mixes units.
 /// </summary>
 public sealed record ShoppingLine
 {
@@ -75,6 +75,9 @@ public sealed record ShoppingLine
 
     /// <summary>Width of one piece.</summary>
     public Figure? Width { get; init; }
+
+    /// <summary>Height of a box.</summary>
+    public Figure? Height { get; init; }
 
     /// <summary>Thickness.</summary>
     public Figure? Thickness { get; init; }

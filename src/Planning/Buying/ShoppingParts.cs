@@ -40,11 +40,12 @@ internal static class ShoppingParts
             Pieces = Boxes(numbers, cut ? "sets of panes" : "boxes to buy"),
             Length = numbers.Box.OutsideLength ?? numbers.Box.InsideLength,
             Width = numbers.Box.OutsideDepth ?? numbers.Box.InsideDepth,
+            Height = numbers.Box.OutsideHeight ?? numbers.Box.InsideHeight,
             Thickness = numbers.Box.Walls,
             Where = "box",
             Note = numbers.Box.OutsideLength is null
-                ? "length and width are inside sizes; check the true size before you buy"
-                : "length and width are outside sizes, thickness is that of the walls; check the true size",
+                ? "sizes are inside; check the true size before you buy"
+                : "sizes are outside, thickness is that of the walls; check the true size",
         };
     }
 
@@ -244,13 +245,17 @@ internal static class ShoppingParts
                 Item = entry.Name,
                 Pieces = Boxes(numbers, $"{entry.Name} for all boxes"),
                 Where = key,
-                Note = numbers.Design.Design.Lamps[i].Watts is { } watts
-                    ? $"{Building.NumberText.Of(numbers.Design.Figure($"{key}.watts", "power", watts, Units.Watt))} "
-                        + "each; fit for damp places"
+                Note = Watts(numbers, key, i) is { } watts
+                    ? $"{Building.NumberText.Of(watts)} each; fit for damp places"
                     : "fit for damp places",
             };
         }
     }
+
+    private static Figure? Watts(DesignNumbers numbers, string key, int lamp) =>
+        numbers.Design.Design.Lamps[lamp].Watts is { } typed
+            ? numbers.Design.Figure($"{key}.watts", "power", typed, Units.Watt)
+            : null;
 
     private static IEnumerable<ShoppingLine> Plants(DesignNumbers numbers)
     {
@@ -282,10 +287,13 @@ internal static class ShoppingParts
             {
                 Kind = ShoppingKind.Crew,
                 Key = starter.Crew.Key,
-                Item = $"{starter.Crew.Name}, {Building.NumberText.Whole(starter.CountPerBox)} for each box",
+                Item = starter.Crew.Name,
                 Pieces = starter.Pack is null ? null : starter.Cups,
                 Where = starter.Key,
-                Note = "cups are rarely counted: look before you seed; order for the planting day",
+                Note =
+                    $"{Building.NumberText.Whole(starter.CountPerBox)} for each box; cups are rarely "
+                    + $"counted: "
+                    + "look before you seed; order for the planting day",
             };
             yield return starter.Pack is { } pack ? Priced(numbers, pack.Key, line) : line;
         }

@@ -8,7 +8,8 @@ namespace Litterfall.Planning.Care;
 /// <summary>Warnings that protect animals, or the world outside the tank.</summary>
 internal static class AnimalCautions
 {
-    /// <summary>Air temperature at which a keeper should act, for animals that stand heat as most do.</summary>
+    /// <summary>Air temperature at which a keeper should act, for animals that stand heat as most
+    /// do.</summary>
     public static readonly Figure HeatWarning = Limit("first warning of heat", 27);
 
     /// <summary>The same for animals of cool forests.</summary>
@@ -21,7 +22,8 @@ internal static class AnimalCautions
         "vet",
         "Sick animals",
         "This paper names no illness and no drug. See a veterinarian for amphibians and exotic animals at "
-            + "once for: weight down by more than a tenth, red belly or legs, skin coming off, cramps, anything "
+            + "once for: weight down by more than a tenth, red belly or legs, skin coming off, cramps, "
+            + "anything "
             + "hanging out of the vent, no food for more than 5 days (a froglet 2 days).",
         Protects.Animal,
         Cautions.Recalled("signs that need a veterinarian")
@@ -30,7 +32,8 @@ internal static class AnimalCautions
     public static readonly Caution Supplements = new(
         "supplements",
         "Supplements",
-        "Vitamins A and D3 do harm in excess: keep to the calendar of the care sheet. No human multivitamins, "
+        "Vitamins A and D3 do harm in excess: keep to the calendar of the care sheet. No human "
+            + "multivitamins, "
             + "no iron. Throw powder away six months after opening.",
         Protects.Animal,
         Cautions.Recalled("fat-soluble vitamins of feeder dusts")
@@ -74,20 +77,39 @@ internal static class AnimalCautions
         CareIntervals.Mold
     );
 
-    /// <summary>Heat, with the bounds of the animals in this design.</summary>
+    /// <summary>
+    /// Air temperatures at which a keeper acts and at which lamps go off: never below the top of the day band
+    /// of the animal.
+    /// </summary>
+    public static (Figure Act, Figure Alarm) HeatBounds(BoxAnimal animal)
+    {
+        var act = animal.Entry.Text("transportClass") == "A" ? CoolHeatWarning : HeatWarning;
+        return animal.Entry.Figure("dayHigh") is { } top
+            ? (
+                Figure.Max(act, top).As("first warning of heat", Units.Celsius),
+                Figure.Max(HeatAlarm, top).As("alarm of heat", Units.Celsius)
+            )
+            : (act, HeatAlarm);
+    }
+
+    /// <summary>Heat, with the bounds of the animal of this design that stands it least.</summary>
     public static Caution Heat(DesignNumbers numbers, IReadOnlyList<BoxAnimal> animals)
     {
-        var cool = animals.Any(a => a.Entry.Text("transportClass") == "A");
-        var warning = cool ? CoolHeatWarning : HeatWarning;
+        var (act, alarm) =
+            animals.Count == 0
+                ? (HeatWarning, HeatAlarm)
+                : animals.Select(HeatBounds).OrderBy(b => b.Act.Si).ThenBy(b => b.Alarm.Si).First();
         var inches = Costing.Imperial.IsUsed(numbers.Design.Design);
-        var crewOnly = animals.Count == 0;
-        var who = crewOnly ? "The crew stops breeding and dies" : "Frogs die of heat before they die of cold";
+        var who =
+            animals.Count == 0
+                ? "The crew stops breeding and dies of heat"
+                : "These animals die of heat before they die of cold";
         return new Caution(
             "heat",
             "Heat",
-            $"{who}. At {CareText.Degrees(warning, inches)} act; at "
-                + $"{CareText.Degrees(HeatAlarm, inches)} lamps off and cool the room. Never in the sun, not for "
-                + "an hour. Guard every lamp and put every heater on a thermostat.",
+            $"{who}. {CareText.Alarm(act, alarm, inches)} Never in the sun, not for an hour. Guard every "
+                + $"lamp "
+                + "and put every heater on a thermostat.",
             Protects.Animal,
             HeatAlarm.Origin
         );
@@ -106,14 +128,16 @@ internal static class AnimalCautions
             : new Caution(
                 "toxins",
                 "Skin toxins",
-                $"{string.Join(" ", notes)} Wet gloves without powder, no hands to eyes or mouth, one species "
+                $"{string.Join(" ", notes)} Wet gloves without powder, no hands to eyes or mouth, one "
+                    + $"species "
                     + "in a box.",
                 Protects.Person,
                 animals.First(a => a.Entry.Text("toxinNote") is not null).Entry.Values["toxinNote"].Origin
             );
     }
 
-    /// <summary>Papers of protected animals and permits for crew; null when neither is in the design.</summary>
+    /// <summary>Papers of protected animals and permits for crew; null when neither is in the
+    /// design.</summary>
     public static Caution? Papers(DesignNumbers numbers, IReadOnlyList<BoxAnimal> animals)
     {
         var listed = animals.Where(a => a.Entry.Text("cites") == "II").DistinctBy(a => a.Entry.Key).ToArray();
@@ -121,7 +145,8 @@ internal static class AnimalCautions
         if (listed.Length > 0)
         {
             parts.Add(
-                $"{string.Join(", ", listed.Select(a => a.Entry.Name))}: CITES appendix II. Sell and buy only "
+                $"{string.Join(", ", listed.Select(a => a.Entry.Name))}: CITES appendix II. Sell and buy "
+                    + $"only "
                     + "with proof of legal origin and captive breeding, and refuse animals without papers."
             );
         }

@@ -36,7 +36,8 @@ public static class AnimalDates
             "animals-earliest",
             earliest,
             "Earliest day for animals",
-            "Only if crew breeds, plants have rooted, the level is steady and the humidity holds. Better wait "
+            "Only if crew breeds, plants have rooted, the level is steady and the humidity holds. Better "
+                + "wait "
                 + "until 8 weeks after planting.",
             null,
             "animals"
@@ -64,7 +65,8 @@ public static class AnimalDates
                 planned,
                 "Animals in",
                 planned < earliest
-                    ? $"The design plans this day, but the box is not ready before {NumberText.Day(earliest)}."
+                    ? $"The design plans this day, but the box is not ready before "
+                        + $"{NumberText.Day(earliest)}."
                     : "Animals in as planned, cleared from quarantine, one species in the box.",
                 null,
                 "animalsIn"
@@ -92,7 +94,8 @@ public static class AnimalDates
                     $"quarantine-start-{slug}",
                     moveIn.AddDays(-CareDates.Whole(time)),
                     $"Quarantine begins: {entry.Name}",
-                    $"In quarantine by today, in a bare tank with tools of its own. A new arrival restarts it."
+                    $"In quarantine by today, in a bare tank with tools of its own. A new arrival restarts "
+                        + $"it."
                         + Tests(animals[i].Class),
                     null,
                     path

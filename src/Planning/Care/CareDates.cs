@@ -129,15 +129,18 @@ public static class CareDates
 
         if (numbers.Sealants.CureBeforePlanting is { } cure)
         {
-            var foam = design.Background is not null;
+            var walls = design.Background is not null;
             yield return Back(
-                foam ? "background-finished" : "silicone-finished",
+                walls ? "background-finished" : "silicone-finished",
                 planting,
                 cure,
-                foam
-                    ? ("Background finished", "Last foam and silicone today; it cures until planting.")
-                    : ("Last silicone", "Last silicone today; it cures until planting."),
-                foam ? "background" : "floor.barrier"
+                (
+                    walls ? "Background finished" : "Last silicone",
+                    numbers.Sealants.FoamVolume is null
+                        ? "Last silicone today; it cures until planting."
+                        : "Last foam and silicone today; they cure until planting."
+                ),
+                walls ? "background" : "floor.barrier"
             );
         }
     }

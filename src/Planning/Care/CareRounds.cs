@@ -8,7 +8,12 @@ namespace Litterfall.Planning.Care;
 internal static class CareRounds
 {
     public static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting) =>
-        [.. Water(numbers, planting), .. Glass(numbers, planting), .. Floor(numbers, planting)];
+        [
+            .. Water(numbers, planting),
+            .. Glass(numbers, planting),
+            .. Floor(numbers, planting),
+            .. Living(numbers, planting),
+        ];
 
     /// <summary>Days between top-ups, whole weeks and at least one; null without leaves.</summary>
     public static Figure? LitterTopUp(DesignNumbers numbers)
@@ -137,7 +142,11 @@ internal static class CareRounds
                 Interval = review,
             };
         }
+    }
 
+    private static IEnumerable<CareDate> Living(DesignNumbers numbers, DateOnly planting)
+    {
+        var design = numbers.Design.Design;
         if (LitterTopUp(numbers) is { } topUp)
         {
             yield return Round(

@@ -22,6 +22,12 @@ internal static class CareText
         return inches ? $"{text} ({Fahrenheit(from)} to {Fahrenheit(to)} °F)" : text;
     }
 
+    /// <summary>When to act and when lamps go off.</summary>
+    public static string Alarm(Figure act, Figure alarm, bool inches) =>
+        alarm.Si - act.Si < 0.1
+            ? $"At {Degrees(alarm, inches)} act at once: lamps off and cool the room."
+            : $"At {Degrees(act, inches)} act; at {Degrees(alarm, inches)} lamps off and cool the room.";
+
     /// <summary>At most one decimal.</summary>
     public static string Number(double number) =>
         Math.Round(number, 6).ToString("0.#", CultureInfo.InvariantCulture);

@@ -35,7 +35,8 @@ internal static class FeedingLines
             );
             yield return new CareLine(
                 "Vitamin A (retinyl) with multivitamin",
-                "froglet under 6 months: once a week; adult: once in 2 weeks; breeding female: once in 10 days",
+                "froglet under 6 months: once a week; adult: once in 2 weeks; breeding female: once in 10 "
+                    + "days",
                 Calendar
             );
             yield return new CareLine(

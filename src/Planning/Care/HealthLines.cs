@@ -45,7 +45,8 @@ internal static class HealthLines
         };
         return new CareLine(
             "New animals",
-            $"Quarantine of {least} days at least, {usual} as a rule, {most} for animals of unknown source: a "
+            $"Quarantine of {least} days at least, {usual} as a rule, {most} for animals of unknown source: "
+                + $"a "
                 + "bare tank, tools of its own, looked after last. A new arrival starts the count again."
                 + tests,
             CareIntervals.Quarantine.Origin
@@ -80,7 +81,8 @@ internal static class HealthLines
 
         var text =
             cites == "II"
-                ? "CITES appendix II: keep the proof of legal origin and captive breeding with this sheet; it "
+                ? "CITES appendix II: keep the proof of legal origin and captive breeding with this sheet; "
+                    + "it "
                     + "passes on with the animal. Lists change: check the current one."
                 : $"CITES: {cites}. Lists change: check the current one.";
         return new CareLine(

@@ -17,7 +17,8 @@ internal static class HousingLines
         {
             Band(entry, "Day", "dayLow", "dayHigh", inches),
             Band(entry, "Night", "nightLow", "nightHigh", inches),
-            Bound(entry, "Too warm", "avoidAbove", "never above", inches) ?? General(inches),
+            Bound(entry, "Too warm", "avoidAbove", "never above", inches),
+            Heat(animal, inches),
             Bound(entry, "Too cold", "avoidBelow", "never below", inches),
             Humidity(entry),
             Size(entry),
@@ -41,19 +42,22 @@ internal static class HousingLines
             ? new CareLine(head, $"{word} {CareText.Degrees(bound, inches)}", Source(entry, value))
             : null;
 
-    private static CareLine General(bool inches) =>
-        new(
-            "Too warm",
-            $"act at {CareText.Degrees(AnimalCautions.HeatWarning, inches)}, lamps off at "
-                + CareText.Degrees(AnimalCautions.HeatAlarm, inches),
+    private static CareLine Heat(BoxAnimal animal, bool inches)
+    {
+        var (act, alarm) = AnimalCautions.HeatBounds(animal);
+        return new CareLine(
+            "Heat alarm",
+            CareText.Alarm(act, alarm, inches),
             AnimalCautions.HeatAlarm.Origin
         );
+    }
 
     private static CareLine? Humidity(CatalogEntry entry) =>
         entry.Figure("humidityLow") is { } low && entry.Figure("humidityHigh") is { } high
             ? new CareLine(
                 "Humidity",
-                $"{CareText.Number(low.Value)} to {CareText.Number(high.Value)} % as a daily mean; a short dip "
+                $"{CareText.Number(low.Value)} to {CareText.Number(high.Value)} % as a daily mean; a short "
+                    + $"dip "
                     + "by day is harmless, still air is not",
                 Source(entry, "humidityLow")
             )
@@ -93,12 +97,7 @@ internal static class HousingLines
             $"This box is {NumberText.Size(box.InsideLength, box.InsideDepth)} and "
             + $"{NumberText.Millimeters(box.InsideHeight)} high inside, {NumberText.Liters(inside)}, with "
             + $"{NumberText.Of(box.OpenFloor)} of open floor";
-        var each =
-            animal.Resident.Count > 0
-                ? $": {NumberText.Liters(inside / Figure.Number(animal.Resident.Count))} and "
-                    + $"{NumberText.Of((box.OpenFloor / Figure.Number(animal.Resident.Count)).As("floor for each", Units.SquareCentimeter))}"
-                    + $" for each of {NumberText.Integer(animal.Resident.Count)}."
-                : ".";
+        var each = Each(animal.Resident.Count, inside, box.OpenFloor);
         if (
             entry.Figure("minTankLength") is not { } length
             || entry.Figure("minTankDepth") is not { } depth
@@ -112,10 +111,23 @@ internal static class HousingLines
         return new CareLine(
             "Space",
             $"Smallest box for {NumberText.Whole(count)}: {CareText.Number(length.Value)} × "
-                + $"{CareText.Number(depth.Value)} × {CareText.Number(height.Value)} cm. {own}{each} Where the "
+                + $"{CareText.Number(depth.Value)} × {CareText.Number(height.Value)} cm. {own}{each} Where "
+                + $"the "
                 + "law of your place asks for more, the law holds.",
             Source(entry, "minTankLength")
         );
+    }
+
+    private static string Each(int count, Figure inside, Figure floor)
+    {
+        if (count < 1)
+        {
+            return ".";
+        }
+
+        var share = (floor / Figure.Number(count)).As("floor for each", Units.SquareCentimeter);
+        return $": {NumberText.Liters(inside / Figure.Number(count))} and {NumberText.Of(share)} for each of "
+            + $"{NumberText.Integer(count)}.";
     }
 
     private static CareLine Water(DesignNumbers numbers, BoxAnimal animal)
@@ -151,7 +163,8 @@ internal static class HousingLines
         return new CareLine(
             "Equipment",
             (here.Length > 0 ? $"With this box: {here}. " : "")
-                + "Needed besides: a thermometer and a hygrometer that keep the extremes, checked once against "
+                + "Needed besides: a thermometer and a hygrometer that keep the extremes, checked once "
+                + "against "
                 + "salt; food cultures; a holding tub; a scale to a tenth of a gram.",
             Citation.Habit("what a keeper needs besides the box")
         );

@@ -11,7 +11,8 @@ internal static class PeopleCautions
         "bleach",
         "Bleach",
         "Bleach with acid, vinegar, descaler, ammonia or urine gives off poison gas: never together. Gloves, "
-            + "goggles, open window. Pour bleach into water, not water into bleach. Bleach must never reach an "
+            + "goggles, open window. Pour bleach into water, not water into bleach. Bleach must never reach "
+            + "an "
             + "animal: rinse five times.",
         Protects.Person,
         Cautions.Recalled("labels of bleach; toxic gas with acid or ammonia")
@@ -20,8 +21,10 @@ internal static class PeopleCautions
     public static readonly Caution Dust = new(
         "dust",
         "Dust",
-        "Clay aggregate, perlite, vermiculite, pumice, sand, charcoal and dry peat or coir give off dust that "
-            + "harms the lungs, and some of it is crystalline silica with a legal limit (0.05 mg/m³ over 8 hours "
+        "Clay aggregate, perlite, vermiculite, pumice, sand, charcoal and dry peat or coir give off dust "
+            + "that "
+            + "harms the lungs, and some of it is crystalline silica with a legal limit (0.05 mg/m³ over 8 "
+            + "hours "
             + "in many places). Wet it before you pour and wear an FFP2 or N95 mask.",
         Protects.Person,
         Cautions.Recalled("dust of growing media and aggregates; silica limit 0.05 mg/m3, 8 h")
@@ -31,7 +34,8 @@ internal static class PeopleCautions
         "electricity",
         "Electricity and water",
         "Feed everything through a residual-current (ground-fault) device of 30 mA or less; some places ask "
-            + "for 5 to 6 mA. Hang cables in drip loops. Use lamps and foggers made for wet places and pumps of "
+            + "for 5 to 6 mA. Hang cables in drip loops. Use lamps and foggers made for wet places and "
+            + "pumps of "
             + "extra-low voltage. Unplug before hands go in. Local code and a licensed electrician decide.",
         Protects.Person,
         ElectricalList.LargestTrip.Origin
@@ -50,7 +54,8 @@ internal static class PeopleCautions
         "germs",
         "Germs from animals",
         "Frogs and reptiles carry Salmonella, even healthy ones, and tank water can carry Mycobacterium "
-            + "marinum. Wash hands after every contact. Nothing from the tank goes into a kitchen sink or bath. "
+            + "marinum. Wash hands after every contact. Nothing from the tank goes into a kitchen sink or "
+            + "bath. "
             + "Homes with children under 5, old people or people with weak defenses: ask a doctor first.",
         Protects.Person,
         Cautions.Recalled("public health advice on Salmonella from reptiles and amphibians")
@@ -78,7 +83,8 @@ internal static class PeopleCautions
             "glass",
             "Glass and weight",
             $"{text} {Lifts.People(persons)} to lift it planted; never carry it filled. Seam all edges that "
-                + "hands touch. Check the rating of the shelf. Glass and shelf results are estimates: a glazier "
+                + "hands touch. Check the rating of the shelf. Glass and shelf results are estimates: a "
+                + "glazier "
                 + "or an engineer decides, above all for panes that hold water, overhead glass and racks.",
             Protects.Person,
             Lifts.PerPerson.Origin

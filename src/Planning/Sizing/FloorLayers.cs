@@ -86,7 +86,8 @@ public static class FloorLayers
         };
     }
 
-    /// <summary>Share of depth the soil loses as it settles: as entered, else the recipe's, else ours.</summary>
+    /// <summary>Share of depth the soil loses as it settles: as entered, else the recipe's, else
+    /// ours.</summary>
     public static Figure Settling(CheckedDesign design) =>
         design.Design.Floor.Soil!.Settling is { } s
             ? design.Figure("floor.soil.settling", "settling", s, Units.Percent)

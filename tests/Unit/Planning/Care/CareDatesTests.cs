@@ -1,0 +1,124 @@
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Care;
+using Litterfall.Tests.Unit.Planning.Building;
+
+namespace Litterfall.Tests.Unit.Planning.Care;
+
+/// <summary>Dates before and after planting against a calendar counted by hand.</summary>
+public sealed class CareDatesTests
+{
+    private static readonly Figure FourWeeks = Figure.Choice(
+        "plant quarantine",
+        28,
+        Units.Day,
+        "posed: four weeks"
+    );
+
+    private static readonly CarePlan Foam = CareDates.Of(Built.Foam, null, FourWeeks);
+
+    // Own worked example. Planting Fri 14 Aug 2026; cure 7 days (foam), plants 4 weeks, cultures 8 weeks,
+    // grow-in 6 weeks; no clear day between ready and next.
+    [Theory]
+    [InlineData("planting", 2026, 8, 14, DayOfWeek.Friday)]
+    [InlineData("background-finished", 2026, 8, 7, DayOfWeek.Friday)]
+    [InlineData("plants-in-quarantine", 2026, 7, 17, DayOfWeek.Friday)]
+    [InlineData("cultures-started", 2026, 6, 19, DayOfWeek.Friday)]
+    [InlineData("grow-in-over", 2026, 9, 25, DayOfWeek.Friday)]
+    [InlineData("crew-seeded", 2026, 8, 14, DayOfWeek.Friday)]
+    // 14 Aug + 28 d = 11 Sep; + 56 d = 9 Oct.
+    [InlineData("animals-earliest", 2026, 9, 11, DayOfWeek.Friday)]
+    [InlineData("animals-better", 2026, 10, 9, DayOfWeek.Friday)]
+    [InlineData("settle-check", 2026, 10, 9, DayOfWeek.Friday)]
+    // 60 days before 9 Oct 2026: 10 Aug.
+    [InlineData("quarantine-start-dendrobates-auratus-1", 2026, 8, 10, DayOfWeek.Monday)]
+    [InlineData("quarantine-release-dendrobates-auratus-1", 2026, 10, 9, DayOfWeek.Friday)]
+    // 14 Aug 2026 + 728 d (2 × 364) = 11 Aug 2028, a Friday again.
+    [InlineData("layer-review", 2028, 8, 11, DayOfWeek.Friday)]
+    public void The_worked_example_falls_on_its_days(string key, int year, int month, int day, DayOfWeek week)
+    {
+        var date = Foam.Find(key);
+        Assert.NotNull(date);
+        Assert.Equal(new DateOnly(year, month, day), date.Day);
+        Assert.Equal(week, date.Day.DayOfWeek);
+    }
+
+    [Fact]
+    public void Plants_wait_thirty_days_unless_the_shop_says_otherwise()
+    {
+        // 30 days before 14 Aug 2026: 15 Jul (keeper practice, recalled).
+        Assert.Equal(new DateOnly(2026, 7, 15), CareDates.Of(Built.Foam).Find("plants-in-quarantine")!.Day);
+    }
+
+    [Fact]
+    public void The_callers_day_goes_before_the_designs_and_the_stand_in_is_said()
+    {
+        var moved = CareDates.Of(Built.Foam, new DateOnly(2027, 3, 1));
+        Assert.Equal(new DateOnly(2027, 3, 1), moved.Find("planting")!.Day);
+        Assert.Null(moved.Note);
+        var numbers = Posed
+            .Run(
+                "{ inside: { length: 40 cm, depth: 40 cm, height: 40 cm } }",
+                "{ soil: { recipe: ready-rainforest, depth: 5 cm } }"
+            )
+            .Numbers;
+        var plan = CareDates.Of(numbers);
+        Assert.Equal(new DateOnly(2026, 1, 5), plan.Planting);
+        Assert.Equal(DayOfWeek.Monday, plan.Planting.DayOfWeek);
+        Assert.Contains("names no planting day", plan.Note, StringComparison.Ordinal);
+        // Nothing to quarantine, cure, drain, light or trim.
+        string[] absent =
+        [
+            "plants-in-quarantine",
+            "cultures-started",
+            "background-finished",
+            "silicone-finished",
+            "level-check",
+            "lamp-check",
+            "lid-cleaning",
+            "trim",
+            "litter-top-up",
+            "animals-earliest",
+        ];
+        Assert.All(absent, key => Assert.Null(plan.Find(key)));
+    }
+
+    [Fact]
+    public void Dates_are_sorted_and_keys_unique()
+    {
+        var days = Foam.Dates.Select(d => d.Day).ToArray();
+        Assert.Equal(days.Order(), days);
+        Assert.Equal(Foam.Dates.Length, Foam.Dates.Select(d => d.Key).Distinct().Count());
+        Assert.All(Foam.Dates, d => Assert.Matches("^[a-z0-9]+(-[a-z0-9]+)*$", d.Key));
+    }
+
+    [Fact]
+    public void Rounds_come_back_in_weeks_or_days()
+    {
+        Assert.Equal(new CareRepeat(1, CareUnit.Week), Foam.Find("front-glass")!.Repeat);
+        Assert.Equal(new CareRepeat(8, CareUnit.Week), Foam.Find("trim")!.Repeat);
+        Assert.Equal(new CareRepeat(39, CareUnit.Week), Foam.Find("crew-reseed")!.Repeat);
+        // The arid box waters by hand and has no reservoir, so there is no level to read.
+        Assert.Null(CareDates.Of(Built.Arid).Find("level-check"));
+        Assert.Equal(new CareRepeat(10, CareUnit.Day), CareRepeat.Days(10));
+        Assert.Equal("every 2 weeks", CareRepeat.Days(14).Words);
+        Assert.Equal("every day", CareRepeat.Days(1).Words);
+    }
+
+    [Fact]
+    public void Leaves_are_topped_up_after_half_their_life()
+    {
+        // Oak leaves last 7.5 months of 30.4375 days (common practice): 114.1 days at half, 16 whole weeks.
+        var topUp = CareDates.Of(Built.Box).Find("litter-top-up")!;
+        Assert.Equal(new CareRepeat(16, CareUnit.Week), topUp.Repeat);
+        Assert.Equal(new DateOnly(2026, 8, 14).AddDays(112), topUp.Day);
+    }
+
+    [Fact]
+    public void Animals_wait_for_foam_that_cures_longer_than_the_grow_in()
+    {
+        // Foam: 7 days to planting, 14 to animals, so 7 days after planting; the 28 days of grow-in are
+        // longer.
+        Assert.Equal(new DateOnly(2026, 9, 11), AnimalDates.Earliest(Built.Foam, new DateOnly(2026, 8, 14)));
+    }
+}
