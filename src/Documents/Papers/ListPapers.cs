@@ -154,7 +154,7 @@ internal static class ListPapers
         blocks.AddRange(table.Blocks);
         blocks.Add(
             new Words(
-                "The file calendar.ics holds the same dates for a phone. They are fixed intervals of the trade; "
+                "The file 06-calendar.ics holds the same dates for a phone. They are fixed intervals of the trade; "
                     + "what you see in the tank comes first."
             )
             {

@@ -1,3 +1,5 @@
+using Litterfall.Documents.Calendar;
+using Litterfall.Documents.Tables;
 using Litterfall.Planning.Buying;
 
 namespace Litterfall.Documents.Papers;
@@ -8,6 +10,7 @@ public static class PaperList
     /// <summary>Writes them; the same design and wish give the same bytes.</summary>
     public static IEnumerable<PaperFile> Write(PaperJob job)
     {
+        var style = job.Wish.DecimalComma ? CsvStyle.Semicolon : CsvStyle.Invariant;
         var shopping = ShoppingList.Of(job.Numbers);
         return
         [
@@ -15,7 +18,14 @@ public static class PaperList
             StepCards.Write(job),
             .. CutPapers.Write(job),
             ListPapers.Shopping(job, shopping),
+            new PaperFile("05-shopping-list.csv", ShoppingTable.Write(shopping, style)),
+            new PaperFile("03-cut-list.csv", CutTable.Write(job.Numbers, style)),
             ListPapers.Calendar(job),
+            new PaperFile(
+                "06-calendar.ics",
+                CalendarFile.Write(job.Plan, job.Tank, job.Numbers.Design.Design.Name)
+            ),
+            new PaperFile("06-calendar.csv", CareDateTable.Write(job.Plan, job.Tank, style)),
             .. CarePapers.Sheets(job),
             CarePapers.Cautions(job),
             CarePapers.Passport(job),

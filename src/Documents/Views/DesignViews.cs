@@ -3,10 +3,14 @@ using Litterfall.Planning;
 
 namespace Litterfall.Documents.Views;
 
-/// <summary>The three views of a design, each at the largest usual scale that fits its room.</summary>
+/// <summary>
+/// The three views of a design, each at the largest usual scale that fits its room. A view once drawn at a
+/// scale is kept, because several papers show the same one.
+/// </summary>
 public sealed class DesignViews
 {
     private readonly Scene scene;
+    private readonly Dictionary<(string View, Parts Parts, double Scale), Drawing> drawn = [];
 
     /// <summary>Places everything once.</summary>
     public DesignViews(DesignNumbers numbers) => scene = new Scene(numbers);
@@ -14,12 +18,34 @@ public sealed class DesignViews
     internal Scene Scene => scene;
 
     /// <summary>Cut open from front to back.</summary>
-    public Drawing Section((double Width, double Height) room, Parts parts = Parts.All) =>
-        SectionView.Draw(scene, parts, room);
+    public Drawing Section((double Width, double Height) room, Parts parts = Parts.All)
+    {
+        var scale = SectionView.Fitting(scene, room);
+        return Kept(("section", parts, scale), () => SectionView.Draw(scene, parts, scale));
+    }
 
     /// <summary>From above.</summary>
-    public Drawing Plan((double Width, double Height) room) => PlanView.Draw(scene, room);
+    public Drawing Plan((double Width, double Height) room)
+    {
+        var scale = PlanView.Fitting(scene, room);
+        return Kept(("plan", Parts.All, scale), () => PlanView.Draw(scene, scale));
+    }
 
     /// <summary>From the front.</summary>
-    public Drawing Front((double Width, double Height) room) => FrontView.Draw(scene, room);
+    public Drawing Front((double Width, double Height) room)
+    {
+        var scale = FrontView.Fitting(scene, room);
+        return Kept(("front", Parts.All, scale), () => FrontView.Draw(scene, scale));
+    }
+
+    private Drawing Kept((string, Parts, double) key, Func<Drawing> draw)
+    {
+        if (!drawn.TryGetValue(key, out var drawing))
+        {
+            drawing = draw();
+            drawn[key] = drawing;
+        }
+
+        return drawing;
+    }
 }

@@ -35,15 +35,15 @@ public sealed class FrontView
 
     private double Length => Terrain.Length;
 
-    /// <summary>The front at the largest usual scale that fits a room on paper.</summary>
-    internal static Drawing Draw(Scene scene, (double Width, double Height) room)
-    {
-        var fitting = Math.Min(
+    /// <summary>The largest usual scale at which the front fits a room on paper.</summary>
+    internal static double Fitting(Scene scene, (double Width, double Height) room) =>
+        Math.Min(
             ViewScale.Fitting(scene.Terrain.Length + 0.02, room.Width - Left - Right),
             ViewScale.Fitting(scene.Terrain.Height + 0.02 + LampRoom(scene), room.Height - Above - Below)
         );
-        return new FrontView(scene, fitting).Draw();
-    }
+
+    /// <summary>The front at a scale.</summary>
+    internal static Drawing Draw(Scene scene, double scale) => new FrontView(scene, scale).Draw();
 
     private static double LampRoom(Scene scene) =>
         scene.Design.Lamps.Count > 0

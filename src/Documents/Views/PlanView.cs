@@ -32,15 +32,15 @@ public sealed class PlanView
 
     private double Depth => Terrain.DepthOfBox;
 
-    /// <summary>The plan at the largest usual scale that fits a room on paper.</summary>
-    internal static Drawing Draw(Scene scene, (double Width, double Height) room)
-    {
-        var fitting = Math.Min(
+    /// <summary>The largest usual scale at which the plan fits a room on paper.</summary>
+    internal static double Fitting(Scene scene, (double Width, double Height) room) =>
+        Math.Min(
             ViewScale.Fitting(scene.Terrain.Length + 0.02, room.Width - 2 * Sides - 7),
             ViewScale.Fitting(scene.Terrain.DepthOfBox + 0.02, room.Height - Above - Below)
         );
-        return new PlanView(scene, fitting).Draw();
-    }
+
+    /// <summary>The plan at a scale.</summary>
+    internal static Drawing Draw(Scene scene, double scale) => new PlanView(scene, scale).Draw();
 
     private Spot At(double x, double y) =>
         new(Sides + (x + wall) * scale * 1000, Above + (Depth + wall - y) * scale * 1000);

@@ -65,17 +65,20 @@ public sealed partial class SectionView
 
     private double Span => lengthwise ? Terrain.Length : Terrain.DepthOfBox;
 
-    /// <summary>The section of a design at the largest usual scale that fits a room on paper.</summary>
-    internal static Drawing Draw(Scene scene, Parts parts, (double Width, double Height) room)
+    /// <summary>The largest usual scale at which the whole section fits a room on paper.</summary>
+    internal static double Fitting(Scene scene, (double Width, double Height) room)
     {
         var span = (IsLengthwise(scene) ? scene.Terrain.Length : scene.Terrain.DepthOfBox) + 0.02;
         var tall = scene.Terrain.Height + 0.02 + LampRoom(scene, Parts.All);
-        var fitting = Math.Min(
+        return Math.Min(
             ViewScale.Fitting(span, room.Width - Sides - Right),
             ViewScale.Fitting(tall, room.Height - Above - Below)
         );
-        return new SectionView(scene, parts, fitting).Draw();
     }
+
+    /// <summary>The section at a scale.</summary>
+    internal static Drawing Draw(Scene scene, Parts parts, double scale) =>
+        new SectionView(scene, parts, scale).Draw();
 
     /// <summary>True when the steps of the soil are better seen from the front.</summary>
     internal static bool IsLengthwise(Scene scene) => scene.Design.Floor.Soil?.Zones.Count > 0;

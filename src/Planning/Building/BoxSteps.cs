@@ -1,5 +1,6 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Cutting;
 
 namespace Litterfall.Planning.Building;
 
@@ -18,11 +19,44 @@ internal static class BoxSteps
     public static StepGroup? Of(DesignNumbers numbers)
     {
         var writer = new StepWriter(numbers);
+        Glue(numbers, writer);
         Measure(numbers, writer);
         LeakTest(numbers, writer);
         Background(numbers, writer);
         Silicone(numbers, writer);
         return writer.Group("Box and background", "box", "background");
+    }
+
+    /// <summary>Only where the panes are cut for this build; the build-up is that of the cut list.</summary>
+    private static void Glue(DesignNumbers numbers, StepWriter writer)
+    {
+        if (!numbers.Cuts.Any(c => c.Part.StartsWith("pane-", StringComparison.Ordinal)))
+        {
+            return;
+        }
+
+        writer.Step(
+            "box.panes",
+            "Check each pane against the glass drawing: size, thickness, edges and the hole. Wipe the edges with "
+                + "alcohol and mask them with tape.",
+            "Silicone does not hold on grease, and a pane that is too large cannot be recut.",
+            Edge
+        );
+        writer.Step(
+            "box.panes",
+            "Glue with two people: base flat, back pane on the base, the sides between back and front, front pane "
+                + $"last, {writer.Millimeters(BoxPanes.Joint)} of neutral-cure silicone in each joint. Tape the "
+                + "corners, check both diagonals, and draw the inner seam in one go.",
+            "Unequal diagonals show that it stands askew: the lid will not fit.",
+            "Open window. Panes that hold water go to a glazier if you have not glued one before."
+        );
+        if (numbers.Sealants.CureBeforePlanting is { } cure)
+        {
+            writer.Step(
+                "box.panes",
+                $"Let it stand untouched for {writer.Of(cure)} before water or soil goes in."
+            );
+        }
     }
 
     private static void Measure(DesignNumbers numbers, StepWriter writer)
