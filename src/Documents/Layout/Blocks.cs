@@ -50,6 +50,8 @@ public sealed class Heading(string text) : Block
 /// <summary>Running text with an optional sign before it.</summary>
 public sealed class Words(string text) : Block
 {
+    private (double Width, Style? Style, List<string> Lines) kept = (0, null, []);
+
     /// <summary>Sign before the first line.</summary>
     public Sign Sign { get; init; } = Sign.None;
 
@@ -108,6 +110,16 @@ public sealed class Words(string text) : Block
 
     private List<string> Lines(double width, Style style)
     {
+        if (kept.Style != style || Math.Abs(kept.Width - width) > 1e-9)
+        {
+            kept = (width, style, Wrapped(width, style));
+        }
+
+        return kept.Lines;
+    }
+
+    private List<string> Wrapped(double width, Style style)
+    {
         var room = width - Signs.Width(Sign, style);
         var lines = Lettering.Wrap(text, room, style.Points + Larger, Bold);
         if (lines.Count > MostLines)
@@ -134,15 +146,29 @@ public readonly record struct TableColumn(double Share, Align Align = Align.Star
 public sealed class TableRow(ImmutableArray<TableColumn> columns, ImmutableArray<string> cells) : Block
 {
     private const double Gutter = 1.6;
+    private (double Width, Style? Style, List<string>[] Lines) kept = (0, null, []);
 
     /// <summary>Heavier, for the head of a table.</summary>
     public bool IsHead { get; init; }
+
+    /// <summary>Heavier, for the name of the rows that follow.</summary>
+    public bool IsGroup { get; init; }
+
+    /// <summary>A box to tick before the row.</summary>
+    public bool HasTick { get; init; }
 
     /// <summary>Key of the design it shows.</summary>
     public string Key { get; init; } = "";
 
     /// <summary>The same row as the last of its table.</summary>
-    public TableRow Last() => new(columns, cells) { IsHead = IsHead, Key = Key };
+    public TableRow Last() =>
+        new(columns, cells)
+        {
+            IsHead = IsHead,
+            IsGroup = IsGroup,
+            HasTick = HasTick,
+            Key = Key,
+        };
 
     /// <inheritdoc/>
     public override double Height(double width, Style style) =>
@@ -167,7 +193,7 @@ public sealed class TableRow(ImmutableArray<TableColumn> columns, ImmutableArray
                     )
                     {
                         Align = columns[i].Align,
-                        Bold = IsHead,
+                        Bold = IsHead || IsGroup,
                         Tone = IsHead ? Tone.Quiet : Tone.Ink,
                         Key = Key,
                         Layer = Layers.Label,
@@ -179,6 +205,11 @@ public sealed class TableRow(ImmutableArray<TableColumn> columns, ImmutableArray
             x += room;
         }
 
+        if (HasTick)
+        {
+            Signs.Draw(sketch, Sign.Tick, new(at.X, at.Y + style.Line * 0.78), style);
+        }
+
         if (IsHead)
         {
             var under = at.Y + Height(width, style) - style.Gap(0.3);
@@ -186,8 +217,29 @@ public sealed class TableRow(ImmutableArray<TableColumn> columns, ImmutableArray
         }
     }
 
-    private List<string> Lines(int i, double width, Style style) =>
-        Lettering.Wrap(cells[i], columns[i].Share * width - Gutter, style.Points, IsHead);
+    private List<string> Lines(int i, double width, Style style)
+    {
+        if (kept.Style != style || Math.Abs(kept.Width - width) > 1e-9)
+        {
+            kept = (
+                width,
+                style,
+                [
+                    .. cells.Select(
+                        (cell, c) =>
+                            Lettering.Wrap(
+                                cell,
+                                columns[c].Share * width - Gutter,
+                                style.Points,
+                                IsHead || IsGroup
+                            )
+                    ),
+                ]
+            );
+        }
+
+        return kept.Lines[i];
+    }
 }
 
 /// <summary>A drawing, centered in its column or at its left.</summary>

@@ -109,7 +109,10 @@ internal static class CarePapers
                     {
                         Sign = Signs.Of(severity),
                         Key = finding.Where,
-                        MostLines = style.Air < 0.3 && severity != Severity.Stop ? 2 : 6,
+                        MostLines =
+                            severity == Severity.Stop || style.Air > 0.3 ? 6
+                            : style.Air > 0.2 ? 2
+                            : 1,
                     }
                 );
             }

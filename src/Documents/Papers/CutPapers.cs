@@ -87,11 +87,12 @@ internal static class CutPapers
                 cut.Thickness is { } t ? CutView.Exact(t.Si) : "",
                 "",
                 job.Numbers.Design.Catalog.Find(cut.Material)?.Name ?? cut.Material,
-                $"{Tolerance(job, cut)}{cut.Note}"
+                $"{Tolerance(job, cut)}{cut.Note}{CutView.Holes(cut)}"
             );
         }
 
-        var tall = 20 + 22 * style.Air;
+        var columns = cuts.Length <= 4 ? 2 : 3;
+        var tall = (cuts.Length <= 6 ? 44 : 24) + 22 * style.Air;
         return
         [
             .. table.Blocks,
@@ -104,8 +105,12 @@ internal static class CutPapers
                 Tone = Tone.Quiet,
             },
             .. Pictures.Grid(
-                [.. cuts.Select((c, i) => (Label(c, i), CutView.Dimensioned(c, (56, tall))))],
-                3
+                [
+                    .. cuts.Select(
+                        (c, i) => (Label(c, i), CutView.Dimensioned(c, (178.0 / columns - 3, tall)))
+                    ),
+                ],
+                columns
             ),
         ];
     }
@@ -162,7 +167,7 @@ internal static class CutPapers
                 ),
                 glass[i].Thickness is { } t ? CutView.Exact(t.Si) : "tell us",
                 "",
-                glass[i].Note
+                $"{glass[i].Note}{CutView.Holes(glass[i])}"
             );
         }
 

@@ -31,20 +31,22 @@ internal static class ListPapers
     {
         var table = Table.Of(
             "",
-            (0.08, "pieces", true),
-            (0.53, "item", false),
-            (0.17, "litres or size", false),
-            (0.11, "each", true),
-            (0.11, "price", true)
+            (0.1, "pieces", true),
+            (0.02, "", false),
+            (0.45, "item", false),
+            (0.23, "litres or size", false),
+            (0.1, "each", true),
+            (0.1, "price", true)
         );
         foreach (var kind in list.Lines.GroupBy(l => l.Kind))
         {
-            table.Row("", "", Title(kind.Key).ToUpperInvariant(), "", "", "");
+            table.Group("", "", Title(kind.Key), "", "", "");
             foreach (var line in kind)
             {
-                table.Row(
+                table.Tick(
                     line.Where,
                     line.Pieces is { } pieces ? NumberText.Whole(pieces) : "",
+                    "",
                     Notes.Contains(line.Kind) && line.Note.Length > 0
                         ? $"{line.Item} ({line.Note})"
                         : line.Item,
@@ -114,12 +116,15 @@ internal static class ListPapers
 
         if (line is { Length: { } length, Width: { } width })
         {
-            var thick = line.Thickness is { } t
-                ? string.Create(CultureInfo.InvariantCulture, $" × {t.Si * 1000:0.#}")
+            var third =
+                line.Height is { } height
+                    ? string.Create(CultureInfo.InvariantCulture, $" × {height.Si * 1000:0.#}")
+                : line.Thickness is { } thick
+                    ? string.Create(CultureInfo.InvariantCulture, $" × {thick.Si * 1000:0.#}")
                 : "";
             return string.Create(
                 CultureInfo.InvariantCulture,
-                $"{length.Si * 1000:0.#} × {width.Si * 1000:0.#}{thick} mm"
+                $"{length.Si * 1000:0.#} × {width.Si * 1000:0.#}{third} mm"
             );
         }
 

@@ -11,7 +11,7 @@ namespace Litterfall.Documents.Papers;
 /// </summary>
 internal sealed class StepCards
 {
-    private const double PictureHeight = 86;
+    private const double PictureHeight = 104;
     private readonly PaperJob job;
     private readonly StepGroup group;
     private readonly int number;
@@ -33,7 +33,7 @@ internal sealed class StepCards
     private Drawing Page() =>
         PageFrame.OneSide(
             job.Wish.Size,
-            job.Head(FormattableString.Invariant($"Step card {number} of {job.Steps.Length}: {group.Title}")),
+            job.Head(group.Title, FormattableString.Invariant($"Step card {number} of {job.Steps.Length}")),
             Blocks,
             Rooms,
             Style.LargeToTight
@@ -61,7 +61,7 @@ internal sealed class StepCards
 
     private IReadOnlyList<Room> Rooms(Style style)
     {
-        var used = Picture(style) is { } picture ? picture.Height + 2 : 0;
+        var used = Picture(style) is { } picture ? picture.Height + 5 : 0;
         return [Inside with { Y = Inside.Y + used, Height = Inside.Height - used }];
     }
 
@@ -71,10 +71,10 @@ internal sealed class StepCards
         {
             sketch.Place(picture, new(Inside.X, Inside.Y));
             var caption = $"Section, {ViewScale.Words(picture.Scale)}";
-            sketch.Text(new(Inside.X, Inside.Y + picture.Height), caption, 9, Align.Start, Tone.Quiet);
+            sketch.Text(new(Inside.X, Inside.Y + picture.Height + 3), caption, 9, Align.Start, Tone.Quiet);
             Dimensions.ScaleBar(
                 sketch,
-                new(Inside.X + Lettering.Width(caption, 9) + 4, Inside.Y + picture.Height - 1.6),
+                new(Inside.X + Lettering.Width(caption, 9) + 4, Inside.Y + picture.Height + 1.4),
                 picture.Scale
             );
             var left = Inside.X + picture.Width + 4;

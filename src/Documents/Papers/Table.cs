@@ -44,6 +44,28 @@ internal sealed class Table
         return new Table(title, shapes.MoveToImmutable(), head.MoveToImmutable());
     }
 
+    /// <summary>A row that names those that follow.</summary>
+    public void Group(params ReadOnlySpan<string> cells) =>
+        rows.Add(
+            new TableRow(columns, [.. cells])
+            {
+                IsGroup = true,
+                KeepsWithNext = true,
+                PrefersNext = true,
+            }
+        );
+
+    /// <summary>One more row with a box to tick.</summary>
+    public void Tick(string key, params ReadOnlySpan<string> cells) =>
+        rows.Add(
+            new TableRow(columns, [.. cells])
+            {
+                Key = key,
+                HasTick = true,
+                PrefersNext = true,
+            }
+        );
+
     /// <summary>One more row.</summary>
     public void Row(string key, params ReadOnlySpan<string> cells) =>
         rows.Add(new TableRow(columns, [.. cells]) { Key = key, PrefersNext = true });

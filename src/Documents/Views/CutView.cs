@@ -8,6 +8,7 @@ namespace Litterfall.Documents.Views;
 public static class CutView
 {
     private const double Beside = 15;
+    private const double LabelRoom = 42;
 
     /// <summary>
     /// The part at 1:1 without text: outline on the cutting layer, holes on the drilling layer, and a line of
@@ -75,6 +76,15 @@ public static class CutView
         return sketch.Done(Beside + length + 4, 4 + width + Beside, scale);
     }
 
+    /// <summary>The holes of a part in words.</summary>
+    public static string Holes(CutPart part) =>
+        string.Concat(
+            part.Holes.Select(h =>
+                $"; hole Ø {Exact(h.Diameter.Si)} for the {h.For}, {Exact(h.FromLeft.Si)} from the left, "
+                + $"{Exact(h.FromBottom.Si)} from below"
+            )
+        );
+
     /// <summary>Millimeters to a tenth, as cut.</summary>
     public static string Exact(double meters) =>
         string.Create(CultureInfo.InvariantCulture, $"{meters * 1000:0.#} mm");
@@ -103,6 +113,12 @@ public static class CutView
             $"{Exact(hole.FromLeft.Si)} from the left",
             $"{Exact(hole.FromBottom.Si)} from below",
         ];
+        if (part.Length.Si * 1000 * scale < LabelRoom)
+        {
+            sketch.Key = "";
+            return;
+        }
+
         for (var i = 0; i < lines.Length; i++)
         {
             sketch.Text(at.Moved(radius + 3, -10.5 + 4 * i), lines[i], Dimensions.Points);

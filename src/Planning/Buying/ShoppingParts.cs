@@ -31,6 +31,12 @@ internal static class ShoppingParts
 
     private static IEnumerable<ShoppingLine> Box(DesignNumbers numbers)
     {
+        // Panes that are cut stand in the list of panes, each with its size.
+        if (numbers.Cuts.Any(c => c.Part.StartsWith("pane-", StringComparison.Ordinal)))
+        {
+            yield break;
+        }
+
         var cut = numbers.Design.Design.Box.Panes == PaneSource.Cut;
         yield return new ShoppingLine
         {
