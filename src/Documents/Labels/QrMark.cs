@@ -10,7 +10,9 @@ public static class QrMark
     /// <summary>Modules of the quiet zone on each side; the standard asks for four.</summary>
     public const int Quiet = 4;
 
-    /// <summary>Draws a text of 0-9, A-Z and $%*+-./: with the error correction for wet benches (Q).</summary>
+    /// <summary>
+    /// Draws a text of 0-9, A-Z and $%*+-./: with the error correction for wet benches (Q).
+    /// </summary>
     /// <param name="text">What the code holds.</param>
     /// <param name="module">Edge of one module in millimeters; at least 0.5 on a wet bench.</param>
     public static Drawing Draw(string text, double module)

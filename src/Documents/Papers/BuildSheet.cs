@@ -10,7 +10,8 @@ using Litterfall.Planning.Care;
 namespace Litterfall.Documents.Papers;
 
 /// <summary>
-/// The build sheet: verdict and stops, section and plan, depths at the corners, liters, packs, cut sizes, order
+/// The build sheet: verdict and stops, section and plan, depths at the corners, liters, packs, cut sizes,
+/// order
 /// of steps and cautions, on one side.
 /// </summary>
 internal sealed class BuildSheet
@@ -39,7 +40,9 @@ internal sealed class BuildSheet
     /// <summary>Height of the drawings: more where the text is roomy.</summary>
     private static double PictureHeight(Style style) => 94 - 56 * (1 - style.Air);
 
-    /// <summary>Section and plan side by side, the width shared so that both are as large as can be.</summary>
+    /// <summary>
+    /// Section and plan side by side, the width shared so that both are as large as can be.
+    /// </summary>
     private (Drawing Section, Drawing Plan) Pictures(Style style)
     {
         if (!pictures.TryGetValue(style, out var best))
@@ -118,7 +121,8 @@ internal sealed class BuildSheet
                 new Words(
                     cautions == 0
                         ? "Nothing stops this build."
-                        : $"Nothing stops this build. Read the {NumberText.Count(cautions, "caution", "cautions")} "
+                        : $"Nothing stops this build. Read the "
+                            + $"{NumberText.Count(cautions, "caution", "cautions")} "
                             + "below before you start."
                 )
                 {
@@ -352,11 +356,8 @@ internal sealed class BuildSheet
 
         for (var i = 0; i < job.Steps.Length; i++)
         {
-            yield return new Words(
-                FormattableString.Invariant(
-                    $"{i + 1}  {job.Steps[i].Title} ({NumberText.Count(job.Steps[i].Steps.Length, "step", "steps")})"
-                )
-            )
+            var count = NumberText.Count(job.Steps[i].Steps.Length, "step", "steps");
+            yield return new Words($"{NumberText.Integer(i + 1)}  {job.Steps[i].Title} ({count})")
             {
                 Sign = Sign.Tick,
                 After = 0.2,
@@ -399,7 +400,8 @@ internal sealed class BuildSheet
         new(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"One box: {job.Numbers.Weights.Dry.Value:0.0} kg dry, {job.Numbers.Weights.Planted.Value:0.0} kg "
+                $"One box: {job.Numbers.Weights.Dry.Value:0.0} kg dry, "
+                    + $"{job.Numbers.Weights.Planted.Value:0.0} kg "
                     + $"planted, {job.Numbers.Weights.Wet.Value:0.0} kg at its wettest."
             )
         )

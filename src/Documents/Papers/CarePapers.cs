@@ -69,7 +69,8 @@ internal static class CarePapers
         var blocks = new List<Block>(table.Blocks)
         {
             new Words(
-                "“recalled” and “common practice” are not published evidence: ask an experienced keeper, and a "
+                "“recalled” and “common practice” are not published evidence: ask an experienced "
+                    + "keeper, and a "
                     + "veterinarian for anything about health. This sheet names no illness and no dose."
             )
             {

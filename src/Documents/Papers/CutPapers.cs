@@ -43,11 +43,14 @@ internal static class CutPapers
         }
     }
 
-    /// <summary>"02-barrier-620x470mm": the unit stands in the name, because the format carries none.</summary>
+    /// <summary>
+    /// "02-barrier-620x470mm": the unit stands in the name, because the format carries none.
+    /// </summary>
     private static string FileName(CutPart cut, int index) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{index + 1:00}-{PaperJob.FileWord(cut.Part)}-{cut.Length.Si * 1000:0.#}x{cut.Width.Si * 1000:0.#}mm"
+            $"{index + 1:00}-{PaperJob.FileWord(cut.Part)}-"
+                + $"{cut.Length.Si * 1000:0.#}x{cut.Width.Si * 1000:0.#}mm"
         );
 
     private static PaperFile List(PaperJob job)
@@ -97,8 +100,10 @@ internal static class CutPapers
         [
             .. table.Blocks,
             new Words(
-                "Sizes are the finished part, clearance and upturn included; no kerf is added. Measure the box "
-                    + "three times at each edge before cutting and take the smallest. The files in the folder "
+                "Sizes are the finished part, clearance and upturn included; no kerf is added. "
+                    + "Measure the box "
+                    + "three times at each edge before cutting and take the smallest. The files in "
+                    + "the folder "
                     + "cut/ are 1:1 in millimeters: check the 100 mm line on layer REF."
             )
             {
@@ -202,13 +207,17 @@ internal static class CutPapers
             ? "tolerance as agreed"
             : $"cutting tolerance ±{CutView.Exact(tolerance.Si)} ({Spoken(tolerance)})";
         yield return new Words(
-            $"{material?.Name ?? "glass"}, annealed unless we say otherwise; {size}. Outside sizes; nothing is to "
-                + "be added. Holes are measured to their middle from the left and the lower edge of the pane as "
+            $"{material?.Name ?? "glass"}, annealed unless we say otherwise; {size}. Outside sizes; "
+                + $"nothing is to "
+                + "be added. Holes are measured to their middle from the left and the lower edge of "
+                + "the pane as "
                 + "drawn. All edges seamed, edges that stay open to the touch polished."
         );
         yield return new Words(
-            "Wear gloves and eye protection; carry panes upright. Sizes and thickness follow from an estimate "
-                + "that is no structural design: tell us if you would take a thicker pane or another hole place."
+            "Wear gloves and eye protection; carry panes upright. Sizes and thickness follow from "
+                + "an estimate "
+                + "that is no structural design: tell us if you would take a thicker pane or "
+                + "another hole place."
         )
         {
             Sign = Sign.Caution,

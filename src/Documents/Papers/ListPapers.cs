@@ -82,7 +82,8 @@ internal static class ListPapers
             )
             : $"No prices are known{boxes}. ";
         return list.Unpriced > 0
-            ? $"{total}{NumberText.Count(list.Unpriced, "line has", "lines have")} no price in the workshop folder."
+            ? $"{total}{NumberText.Count(list.Unpriced, "line has", "lines have")} no price in the "
+                + $"workshop folder."
             : total;
     }
 
@@ -159,7 +160,8 @@ internal static class ListPapers
         blocks.AddRange(table.Blocks);
         blocks.Add(
             new Words(
-                "The file 06-calendar.ics holds the same dates for a phone. They are fixed intervals of the trade; "
+                "The file 06-calendar.ics holds the same dates for a phone. They are fixed "
+                    + "intervals of the trade; "
                     + "what you see in the tank comes first."
             )
             {

@@ -13,7 +13,9 @@ using Litterfall.Planning.Costing;
 
 namespace Litterfall.Documents.Papers;
 
-/// <summary>One file of the papers: its name below the folder, with "/" between folders, and its bytes.</summary>
+/// <summary>
+/// One file of the papers: its name below the folder, with "/" between folders, and its bytes.
+/// </summary>
 public sealed record PaperFile(string Name, byte[] Bytes);
 
 /// <summary>How the papers are wanted.</summary>

@@ -4,7 +4,9 @@ using Litterfall.Planning.Cutting;
 
 namespace Litterfall.Documents.Views;
 
-/// <summary>A part to cut: as a workshop file at its true size, or as a dimensioned drawing on a page.</summary>
+/// <summary>
+/// A part to cut: as a workshop file at its true size, or as a dimensioned drawing on a page.
+/// </summary>
 public static class CutView
 {
     private const double Beside = 15;

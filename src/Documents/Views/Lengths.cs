@@ -2,7 +2,9 @@ using System.Globalization;
 
 namespace Litterfall.Documents.Views;
 
-/// <summary>Lengths as a maker writes them: metric, or inches to a sixteenth with the metric beside.</summary>
+/// <summary>
+/// Lengths as a maker writes them: metric, or inches to a sixteenth with the metric beside.
+/// </summary>
 public static class Lengths
 {
     private const double Inch = 0.0254;

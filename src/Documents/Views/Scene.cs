@@ -41,7 +41,9 @@ internal sealed record PieceSpot(int Number, string Name, string Key)
     public required bool IsStone { get; init; }
 }
 
-/// <summary>A vent, in meters: along its side from the left or front end, and its middle over the base.</summary>
+/// <summary>
+/// A vent, in meters: along its side from the left or front end, and its middle over the base.
+/// </summary>
 internal sealed record VentSpot(int Number, string Key, Side Side, double Middle)
 {
     public required double Length { get; init; }

@@ -88,7 +88,9 @@ public sealed partial class SectionView
         sketch.Key = "";
     }
 
-    /// <summary>A standpipe ends at its height; a dip tube for the siphon reaches through all layers.</summary>
+    /// <summary>
+    /// A standpipe ends at its height; a dip tube for the siphon reaches through all layers.
+    /// </summary>
     private void Tube(DrainSpot drain, double across)
     {
         var place = Math.Clamp(
@@ -311,71 +313,65 @@ public sealed partial class SectionView
     private List<Callout> Named(double across, string end)
     {
         var list = new List<Callout>();
-        var inset = end == "back" || across > Span / 2 ? -0.012 : 0.012;
-        var at = across + inset;
+        var at = across + (across > Span / 2 ? -0.012 : 0.012);
         var ground = Terrain.Ground(X(across), Y(across));
-        if (parts.HasFlag(Parts.Life) && Terrain.Litter > 0)
+        if (parts.HasFlag(Parts.Life))
         {
-            var middle = ground + Terrain.Moss + Terrain.Litter / 2;
-            list.Add(
-                new(
-                    At(at, middle),
-                    $"litter {Lengths.Short(Terrain.Litter, DepthInches)}",
-                    "floor.litter.depth"
-                )
-            );
-        }
-
-        if (parts.HasFlag(Parts.Life) && Terrain.Moss > 0 && across > Span / 2)
-        {
-            list.Add(
-                new(
-                    At(at, ground + Terrain.Moss / 2),
-                    $"moss {Lengths.Short(Terrain.Moss, DepthInches)}",
-                    "floor.moss.depth"
-                )
-            );
+            NameCover(list, across, (at, ground));
         }
 
         if (parts.HasFlag(Parts.Soil) && scene.Design.Floor.Soil is { } soil)
         {
             var depth = Terrain.Soil(X(across), Y(across));
             var key =
-                soil.Depth is not null || soil.Zones.Count > 0
-                    ? "floor.soil"
-                    : $"floor.soil.{(end.Length > 0 ? end : "front")}";
-            list.Add(
-                new(
-                    At(at, Terrain.Drainage + depth / 2),
-                    $"soil {Lengths.Short(depth, DepthInches)}",
-                    soil.Depth is not null ? "floor.soil.depth" : key
-                )
-            );
+                soil.Depth is not null ? "floor.soil.depth"
+                : soil.Zones.Count > 0 ? "floor.soil.zones"
+                : $"floor.soil.{end}";
+            list.Add(new(At(at, Terrain.Drainage + depth / 2), $"soil {Short(depth)}", key));
         }
 
-        if (parts.HasFlag(Parts.Drainage) && scene.WaterLine is { } line && across < Span / 2)
+        if (parts.HasFlag(Parts.Drainage))
         {
-            list.Add(
-                new(
-                    At(across + 0.08 * Span, line),
-                    $"water ≤ {Lengths.Short(line, DepthInches)}",
-                    "drain.height"
-                )
-            );
+            NameDrainage(list, across, at);
         }
 
-        if (parts.HasFlag(Parts.Drainage) && Terrain.Drainage > 0)
+        return list;
+    }
+
+    private void NameCover(List<Callout> list, double across, (double At, double Ground) place)
+    {
+        if (Terrain.Litter > 0)
+        {
+            var middle = place.Ground + Terrain.Moss + Terrain.Litter / 2;
+            list.Add(new(At(place.At, middle), $"litter {Short(Terrain.Litter)}", "floor.litter.depth"));
+        }
+
+        if (Terrain.Moss > 0 && across > Span / 2)
+        {
+            var middle = place.Ground + Terrain.Moss / 2;
+            list.Add(new(At(place.At, middle), $"moss {Short(Terrain.Moss)}", "floor.moss.depth"));
+        }
+    }
+
+    private void NameDrainage(List<Callout> list, double across, double at)
+    {
+        if (scene.WaterLine is { } line && across < Span / 2)
+        {
+            list.Add(new(At(across + 0.08 * Span, line), $"water ≤ {Short(line)}", "drain"));
+        }
+
+        if (Terrain.Drainage > 0)
         {
             var raised = scene.Design.Floor.Drainage?.Raised is not null;
             list.Add(
                 new(
                     At(at, Terrain.Drainage / 2),
-                    $"{(raised ? "raised" : "drainage")} {Lengths.Short(Terrain.Drainage, DepthInches)}",
+                    $"{(raised ? "raised" : "drainage")} {Short(Terrain.Drainage)}",
                     raised ? "floor.drainage.raised" : "floor.drainage.depth"
                 )
             );
         }
-
-        return list;
     }
+
+    private string Short(double meters) => Lengths.Short(meters, DepthInches);
 }

@@ -7,7 +7,9 @@ internal static class ViewScale
 {
     private static readonly double[] Steps = [1, 2, 2.5, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100];
 
-    /// <summary>The largest of the usual scales at which a size in meters fits a room in millimeters.</summary>
+    /// <summary>
+    /// The largest of the usual scales at which a size in meters fits a room in millimeters.
+    /// </summary>
     public static double Fitting(double meters, double roomMillimeters) =>
         1 / Steps.FirstOrDefault(s => meters * 1000 / s <= roomMillimeters, Steps[^1]);
 

@@ -264,6 +264,11 @@ public sealed class DesignChecker
     private void CheckFittings()
     {
         var design = document.Design;
+        if (design.Tank is { } tank && (tank.Length is < 4 or > 20 || !tank.All(IsTankSign)))
+        {
+            Add("tank", "this cannot be the number of a tank", "4 to 20 of 0-9 and A-Z");
+        }
+
         for (var i = 0; i < design.Vents.Count; i++)
         {
             var vent = design.Vents[i];
@@ -290,6 +295,8 @@ public sealed class DesignChecker
         Positive(design.Lid?.Thickness?.Si, "lid.thickness", "a thickness above 0");
         Positive(design.Background?.Thickness.Si, "background.thickness", "a thickness above 0");
     }
+
+    private static bool IsTankSign(char c) => char.IsAsciiDigit(c) || char.IsAsciiLetterUpper(c);
 
     private void Positive(double? si, string path, string expected)
     {

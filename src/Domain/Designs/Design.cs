@@ -24,6 +24,10 @@ public sealed record Design
     [Means("Name of the build, as on the build sheet.")]
     public required string Name { get; init; }
 
+    /// <summary>Number issued to the tank.</summary>
+    [Means("Number issued to the tank, 4 to 20 of 0-9 and A-Z; made from name and box if left out.")]
+    public string? Tank { get; init; }
+
     /// <summary>Planting day.</summary>
     [Means("Planting day, as 2026-08-14; dates count from it.")]
     public DateOnly? Planted { get; init; }

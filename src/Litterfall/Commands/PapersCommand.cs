@@ -113,7 +113,9 @@ internal static class PapersCommand
         return result.Stops ? Exit.Stopped : Exit.Done;
     }
 
-    /// <summary>Papers of earlier runs that this design no longer has; they are named, never deleted.</summary>
+    /// <summary>
+    /// Papers of earlier runs that this design no longer has; they are named, never deleted.
+    /// </summary>
     private static List<string> Others(string folder, List<PaperFile> papers)
     {
         var ours = papers.Select(p => p.Name).ToHashSet(StringComparer.Ordinal);

@@ -37,15 +37,18 @@ internal static class BoxSteps
 
         writer.Step(
             "box.panes",
-            "Check each pane against the glass drawing: size, thickness, edges and the hole. Wipe the edges with "
+            "Check each pane against the glass drawing: size, thickness, edges and the hole. Wipe "
+                + "the edges with "
                 + "alcohol and mask them with tape.",
             "Silicone does not hold on grease, and a pane that is too large cannot be recut.",
             Edge
         );
         writer.Step(
             "box.panes",
-            "Glue with two people: base flat, back pane on the base, the sides between back and front, front pane "
-                + $"last, {writer.Millimeters(BoxPanes.Joint)} of neutral-cure silicone in each joint. Tape the "
+            "Glue with two people: base flat, back pane on the base, the sides between back and "
+                + "front, front pane "
+                + $"last, {writer.Millimeters(BoxPanes.Joint)} of neutral-cure silicone in each "
+                + $"joint. Tape the "
                 + "corners, check both diagonals, and draw the inner seam in one go.",
             "Unequal diagonals show that it stands askew: the lid will not fit.",
             "Open window. Panes that hold water go to a glazier if you have not glued one before."

@@ -35,9 +35,25 @@ public static class TankNumber
         return body + Check(body);
     }
 
-    /// <summary>Number of the first box of a design.</summary>
-    public static string Of(DesignNumbers numbers, int box = 1) =>
-        Of(DesignHash.Of(numbers.Design.Document.Text), box);
+    /// <summary>
+    /// Number of a box of a design: the number the design carries, else one made from its name and the edges
+    /// of its box, so that it stays the same while layers, plants and dates are still being changed and a
+    /// calendar written again replaces the old one.
+    /// </summary>
+    /// <param name="numbers">The design.</param>
+    /// <param name="box">1 for the first of equal boxes.</param>
+    public static string Of(DesignNumbers numbers, int box = 1)
+    {
+        var design = numbers.Design.Design;
+        if (design.Tank is { } issued)
+        {
+            return box == 1 ? issued : Of(DesignHash.Of(issued), box);
+        }
+
+        var edges = (design.Box.Outside ?? design.Box.Inside)!;
+        var typed = new[] { edges.Length, edges.Depth, edges.Height }.SelectMany(e => e.Select(t => t.Text));
+        return Of(DesignHash.Of($"{design.Name}\n{string.Join('\n', typed)}"), box);
+    }
 
     /// <summary>Check character of a text of 0-9 and A-Z (ISO 7064, hybrid system MOD 37,36).</summary>
     /// <exception cref="FormatException">The text has another character.</exception>

@@ -42,6 +42,7 @@ public sealed class EditTests
         "room",
         "window",
         "purified",
+        "bought",
         "tap",
         "a new: #name",
     ];

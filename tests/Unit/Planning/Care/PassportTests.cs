@@ -34,6 +34,20 @@ public sealed class PassportTests
     {
         var numbers = Enumerable.Range(1, 8).Select(box => Passport.Of(Built.Kits, null, box).Tank).ToArray();
         Assert.Equal(8, numbers.Distinct().Count());
-        Assert.Equal(TankNumber.Of(DesignHash.Of(Built.Kits.Design.Document.Text)), numbers[0]);
+        Assert.Equal(TankNumber.Of(Built.Kits), numbers[0]);
+    }
+
+    [Fact]
+    public void A_number_stays_while_the_design_is_worked_on_and_an_issued_one_is_kept()
+    {
+        const string box =
+            "{ outside: { length: 45 cm, depth: 45 cm, height: 45 cm }, glass: { walls: 5 mm } }";
+        const string soil = "{ soil: { recipe: ready-rainforest, depth: DEPTH cm } }";
+        string Number(string depth, string more) =>
+            TankNumber.Of(
+                Posed.Run(box, soil.Replace("DEPTH", depth, StringComparison.Ordinal), more).Numbers
+            );
+        Assert.Equal(Number("7", ""), Number("6", "planted: 2026-08-14"));
+        Assert.Equal("LF29LEFFJTL30", Number("7", "tank: LF29LEFFJTL30"));
     }
 }
