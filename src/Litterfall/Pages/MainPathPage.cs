@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Text;
+using Litterfall.Documents.Layout;
+using Litterfall.Documents.Papers;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Planning;
@@ -19,7 +21,11 @@ public static class MainPathPage
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture, $"# The main path, walked with `{file}`\n\n");
         text.Append(
-            "Generated from the code. `CheckCommand` → `DesignRun.Execute` → `FloorLayers.Of` → `Figure`.\n\n"
+            "Generated from the code. `CheckCommand` → `DesignRun.Execute` → `FloorLayers.Of` → "
+                + "`Figure`, and "
+                + "on to paper: `PapersCommand` → `PaperJob` → `BuildSheet` → `SectionView` → `PdfWriter`.
+
+"
         );
         text.Append("## 1. Text becomes a `Design`\n\n");
         var soil = design.Design.Floor.Soil!;
@@ -60,6 +66,7 @@ public static class MainPathPage
         Row(text, "`CutList.Of`", n.Cuts[0].Length);
         Row(text, "`GlassCheck.Of`", n.Panes[0].Stress);
         Findings(text, result);
+        Papers(text, result);
         return text.ToString();
     }
 
@@ -81,6 +88,28 @@ public static class MainPathPage
                 "numbers, each a `Figure`; `ReportJson` prints them, `litterfall why` follows each "
                     + "back to the file.\n"
             );
+    }
+
+    private static void Papers(StringBuilder text, DesignResult result)
+    {
+        var job = new PaperJob(result, new PaperWish(PaperSize.A4, null, "", false));
+        var section = job.Views.Section((110, 90));
+        var soil = job.Corners.First(c => c.Layer == "soil");
+        var keys = section.Marks.Select(m => m.Key).Where(k => k.Length > 0).Distinct(StringComparer.Ordinal);
+        text.Append("\n## 6. `PaperList.Write` puts it on paper\n\n");
+        text.Append(CultureInfo.InvariantCulture, $"`CornerDepths.Of`: the soil settles to ")
+            .Append(CultureInfo.InvariantCulture, $"{soil.Depth.FrontLeft.Value:0.#} cm at the front and ")
+            .Append(CultureInfo.InvariantCulture, $"{soil.Depth.BackLeft.Value:0.#} cm at the back; poured ")
+            .Append(CultureInfo.InvariantCulture, $"{soil.Poured!.FrontLeft.Value:0.#} and ")
+            .Append(CultureInfo.InvariantCulture, $"{soil.Poured.BackLeft.Value:0.#} cm.\n\n");
+        text.Append(CultureInfo.InvariantCulture, $"`BuildSteps.Of`: {job.Steps.Length} cards; the "
+            + $"first step is ")
+            .Append(CultureInfo.InvariantCulture, $"“{job.Steps[0].Steps[0].Text}”\n\n");
+        text.Append(CultureInfo.InvariantCulture, $"`SectionView.Draw`: {section.Marks.Length} "
+            + $"marks at a scale of ")
+            .Append(CultureInfo.InvariantCulture, $"1 : {1 / section.Scale:0.#}, each with its key, such as ")
+            .Append(string.Join(", ", keys.Take(6).Select(k => $"`{k}`")))
+            .Append(". The same marks become PDF (`PdfWriter`), SVG (`SvgWriter`) and DXF (`DxfWriter`).\n");
     }
 
     private static void Row(StringBuilder text, string step, Figure figure) =>
