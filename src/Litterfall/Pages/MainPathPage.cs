@@ -21,11 +21,9 @@ public static class MainPathPage
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture, $"# The main path, walked with `{file}`\n\n");
         text.Append(
-            "Generated from the code. `CheckCommand` → `DesignRun.Execute` → `FloorLayers.Of` → "
-                + "`Figure`, and "
-                + "on to paper: `PapersCommand` → `PaperJob` → `BuildSheet` → `SectionView` → `PdfWriter`.
-
-"
+            "Generated from the code. `CheckCommand` → `DesignRun.Execute` → `FloorLayers.Of` → `Figure`, "
+                + "and on to paper: `PapersCommand` → `PaperJob` → `BuildSheet` → `SectionView` → "
+                + "`PdfWriter`.\n\n"
         );
         text.Append("## 1. Text becomes a `Design`\n\n");
         var soil = design.Design.Floor.Soil!;
@@ -102,11 +100,15 @@ public static class MainPathPage
             .Append(CultureInfo.InvariantCulture, $"{soil.Depth.BackLeft.Value:0.#} cm at the back; poured ")
             .Append(CultureInfo.InvariantCulture, $"{soil.Poured!.FrontLeft.Value:0.#} and ")
             .Append(CultureInfo.InvariantCulture, $"{soil.Poured.BackLeft.Value:0.#} cm.\n\n");
-        text.Append(CultureInfo.InvariantCulture, $"`BuildSteps.Of`: {job.Steps.Length} cards; the "
-            + $"first step is ")
+        text.Append(
+                CultureInfo.InvariantCulture,
+                $"`BuildSteps.Of`: {job.Steps.Length} cards; the " + $"first step is "
+            )
             .Append(CultureInfo.InvariantCulture, $"“{job.Steps[0].Steps[0].Text}”\n\n");
-        text.Append(CultureInfo.InvariantCulture, $"`SectionView.Draw`: {section.Marks.Length} "
-            + $"marks at a scale of ")
+        text.Append(
+                CultureInfo.InvariantCulture,
+                $"`SectionView.Draw`: {section.Marks.Length} " + $"marks at a scale of "
+            )
             .Append(CultureInfo.InvariantCulture, $"1 : {1 / section.Scale:0.#}, each with its key, such as ")
             .Append(string.Join(", ", keys.Take(6).Select(k => $"`{k}`")))
             .Append(". The same marks become PDF (`PdfWriter`), SVG (`SvgWriter`) and DXF (`DxfWriter`).\n");
