@@ -18,6 +18,8 @@ internal sealed class BuildSheet
 {
     private const int MostStops = 4;
     private const double Gutter = 4;
+    private const double MostPicture = 124;
+    private const double PictureStep = 6;
     private readonly PaperJob job;
     private readonly List<Block> verdict;
     private readonly Dictionary<Style, (Drawing Section, Drawing Plan)> pictures = [];
@@ -37,31 +39,47 @@ internal sealed class BuildSheet
 
     private Room Inside => PageFrame.Inside(job.Wish.Size);
 
-    /// <summary>Height of the drawings: more where the text is roomy.</summary>
-    private static double PictureHeight(Style style) => 94 - 56 * (1 - style.Air);
+    /// <summary>Least height of the drawings: more where the text is roomy.</summary>
+    private static double LeastPicture(Style style) => 94 - 56 * (1 - style.Air);
 
-    /// <summary>
-    /// Section and plan side by side, the width shared so that both are as large as can be.
-    /// </summary>
+    /// <summary>The drawings of a style: as tall as what stands below leaves room for.</summary>
     private (Drawing Section, Drawing Plan) Pictures(Style style)
     {
-        if (!pictures.TryGetValue(style, out var best))
+        if (pictures.TryGetValue(style, out var known))
         {
-            var tall = PictureHeight(style);
-            foreach (var share in new[] { 0.46, 0.5, 0.54, 0.58, 0.62 })
-            {
-                var section = job.Views.Section((Inside.Width * share, tall));
-                var plan = job.Views.Plan((Inside.Width - section.Width - Gutter, tall));
-                if (best.Plan is null || Size(section, plan) > Size(best.Section, best.Plan) + 1e-9)
-                {
-                    best = (section, plan);
-                }
-            }
-
-            pictures[style] = best;
+            return known;
         }
 
-        return best;
+        var least = LeastPicture(style);
+        for (var tall = MostPicture; tall > least; tall -= PictureStep)
+        {
+            var tried = Sized(tall);
+            var columns = Below(style, tried);
+            var body = Body(style, columns);
+            if (columns[0].Height > 0 && Flow.Set(body, columns, style, null) == body.Count)
+            {
+                return pictures[style] = tried;
+            }
+        }
+
+        return pictures[style] = Sized(least);
+    }
+
+    /// <summary>Section and plan side by side, the width shared so that both are as large as can be.</summary>
+    private (Drawing Section, Drawing Plan) Sized(double tall)
+    {
+        (Drawing Section, Drawing Plan)? best = null;
+        foreach (var share in new[] { 0.46, 0.5, 0.54, 0.58, 0.62 })
+        {
+            var section = job.Views.Section((Inside.Width * share, tall));
+            var plan = job.Views.Plan((Inside.Width - section.Width - Gutter, tall));
+            if (best is not { } b || Size(section, plan) > Size(b.Section, b.Plan) + 1e-9)
+            {
+                best = (section, plan);
+            }
+        }
+
+        return best!.Value;
     }
 
     /// <summary>The smaller scale counts first.</summary>
@@ -83,7 +101,7 @@ internal sealed class BuildSheet
             Captions(sketch, (section, Inside.X), (plan, left), top);
         }
 
-        return Body(style);
+        return Body(style, Rooms(style));
     }
 
     private static void Captions(
@@ -102,12 +120,12 @@ internal sealed class BuildSheet
         }
     }
 
-    private IReadOnlyList<Room> Rooms(Style style)
+    private IReadOnlyList<Room> Rooms(Style style) => Below(style, Pictures(style));
+
+    private Room[] Below(Style style, (Drawing Section, Drawing Plan) drawn)
     {
-        var (section, plan) = Pictures(style);
-        var used = VerdictHeight(style) + Math.Max(section.Height, plan.Height) + 3;
-        var below = Inside with { Y = Inside.Y + used, Height = Inside.Height - used };
-        return Flow.Columns(below, 2);
+        var used = VerdictHeight(style) + Math.Max(drawn.Section.Height, drawn.Plan.Height) + 3;
+        return Flow.Columns(Inside with { Y = Inside.Y + used, Height = Inside.Height - used }, 2);
     }
 
     private List<Block> Verdict()
@@ -156,7 +174,7 @@ internal sealed class BuildSheet
         return [new Framed([.. inner], Tone.Stop)];
     }
 
-    private IReadOnlyList<Block> Body(Style style) =>
+    private IReadOnlyList<Block> Body(Style style, IReadOnlyList<Room> columns) =>
         Flow.Shared(
             [
                 [.. Depths()],
@@ -167,7 +185,7 @@ internal sealed class BuildSheet
                 [.. Order(style)],
                 [.. Cautions(style), Weights()],
             ],
-            Rooms(style)[0],
+            columns[0],
             style
         );
 
