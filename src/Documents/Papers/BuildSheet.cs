@@ -115,8 +115,8 @@ internal sealed class BuildSheet
         foreach (var (name, (drawing, x)) in new[] { ("Section", section), ("Plan", plan) })
         {
             var words = $"{name}, {ViewScale.Words(drawing.Scale)}";
-            sketch.Text(new(x, bottom + 1), words, 9, Align.Start, Tone.Quiet);
-            Dimensions.ScaleBar(sketch, new(x + Lettering.Width(words, 9) + 4, bottom - 0.6), drawing.Scale);
+            sketch.Text(new(x, bottom + 2.6), words, 9, Align.Start, Tone.Quiet);
+            Dimensions.ScaleBar(sketch, new(x + Lettering.Width(words, 9) + 4, bottom + 1), drawing.Scale);
         }
     }
 
@@ -124,7 +124,7 @@ internal sealed class BuildSheet
 
     private Room[] Below(Style style, (Drawing Section, Drawing Plan) drawn)
     {
-        var used = VerdictHeight(style) + Math.Max(drawn.Section.Height, drawn.Plan.Height) + 3;
+        var used = VerdictHeight(style) + Math.Max(drawn.Section.Height, drawn.Plan.Height) + 4.4;
         return Flow.Columns(Inside with { Y = Inside.Y + used, Height = Inside.Height - used }, 2);
     }
 
@@ -338,7 +338,7 @@ internal sealed class BuildSheet
 
     private IReadOnlyList<Block> Legend()
     {
-        var table = Table.Of("In the drawing", (0.07, "", false), (0.58, "", false), (0.35, "", true));
+        var table = Table.Of("In the drawing", (0.07, "", false), (0.54, "", false), (0.39, "", true));
         foreach (var plant in job.Views.Scene.Plants)
         {
             var many = plant.Count > 1 ? FormattableString.Invariant($"{plant.Count} × ") : "";
