@@ -71,8 +71,7 @@ public static class PageFrame
         Style style
     )
     {
-        var sketch = new Sketch();
-        Frame(sketch, size, head);
+        var sketch = Framed(size, head);
         var set = blocks(style, sketch);
         var places = rooms(style);
         var fitting = Flow.Set(set, places, style, null);
@@ -91,6 +90,14 @@ public static class PageFrame
 
         Flow.Set(set, places, style, sketch);
         return sketch.Done(size.Width, size.Height);
+    }
+
+    /// <summary>A sheet with its head, foot and bar alone.</summary>
+    public static Sketch Framed(PaperSize size, PageHead head)
+    {
+        var sketch = new Sketch();
+        Frame(sketch, size, head);
+        return sketch;
     }
 
     private static void Frame(Sketch sketch, PaperSize size, PageHead head)

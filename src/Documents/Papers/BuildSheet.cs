@@ -65,7 +65,9 @@ internal sealed class BuildSheet
         return pictures[style] = Sized(least);
     }
 
-    /// <summary>Section and plan side by side, the width shared so that both are as large as can be.</summary>
+    /// <summary>
+    /// Section and plan side by side, the width shared so that both are as large as can be.
+    /// </summary>
     private (Drawing Section, Drawing Plan) Sized(double tall)
     {
         (Drawing Section, Drawing Plan)? best = null;

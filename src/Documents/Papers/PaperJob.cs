@@ -23,7 +23,11 @@ public sealed record PaperFile(string Name, byte[] Bytes);
 /// <param name="From">Planting day from the command line; null for the design's own.</param>
 /// <param name="Version">Version of the program, for the foot of each page.</param>
 /// <param name="DecimalComma">True for tables with semicolon and decimal comma.</param>
-public sealed record PaperWish(PaperSize Size, DateOnly? From, string Version, bool DecimalComma);
+public sealed record PaperWish(PaperSize Size, DateOnly? From, string Version, bool DecimalComma)
+{
+    /// <summary>True when the slips are wanted too.</summary>
+    public bool Slips { get; init; }
+}
 
 /// <summary>One design with everything its papers are made from; computed once for all of them.</summary>
 public sealed class PaperJob

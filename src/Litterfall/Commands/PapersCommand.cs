@@ -39,6 +39,10 @@ internal static class PapersCommand
         {
             Description = "Tables with semicolon and decimal comma.",
         };
+        var slips = new Option<bool>("--slips")
+        {
+            Description = "Also a slip for each number: equation, source, place, provenance.",
+        };
         var (json, workshop) = (Arguments.Json(), Arguments.Workshop());
         Arguments.RefuseOptionsAsValues(output, from);
         from.Validators.Add(result =>
@@ -58,6 +62,7 @@ internal static class PapersCommand
             sheet,
             from,
             comma,
+            slips,
             json,
             workshop,
         };
@@ -68,7 +73,10 @@ internal static class PapersCommand
                 Day(parsed.GetValue(from)),
                 Version(),
                 parsed.GetValue(comma)
-            );
+            )
+            {
+                Slips = parsed.GetValue(slips),
+            };
             var asked = (Design: parsed.GetValue(design)!, Workshop: parsed.GetValue(workshop));
             return Run(asked, parsed.GetValue(output)!, wish, parsed.GetValue(json));
         });
