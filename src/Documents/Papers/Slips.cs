@@ -46,7 +46,7 @@ internal static class Slips
         return new Words(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{path} = {number.Number:0.####} {number.Unit.Symbol}: {equation} [{figure.Origin.Source}, "
+                $"{path} = {number.Number:0.####}{Unit(number)}: {equation} [{figure.Origin.Source}, "
                     + $"{figure.Origin.Place}, {figure.Trust.Word()}]"
             )
         )
@@ -54,4 +54,7 @@ internal static class Slips
             MostLines = 8,
         };
     }
+
+    private static string Unit(ReportNumber number) =>
+        number.Unit.Symbol == "1" ? "" : $" {number.Unit.Symbol}";
 }
