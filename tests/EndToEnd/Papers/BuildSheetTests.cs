@@ -34,7 +34,10 @@ public sealed partial class BuildSheetTests(PaperFolder papers)
         var soil = Rows(sample).Single(r => Text(r, "layer") == "soil" && Text(r, "row") == "layer");
         var swell = Number(soil, "mixedLitres") / Number(soil, "finishedLitres");
         var cells = facts.Soil.Select(d => facts.Inches ? Sixteenths(d * swell) : Fixed(d * swell));
-        Assert.True(Sheet(sample).Says($"soil, as poured {string.Join(' ', cells)}"), string.Join(' ', cells));
+        Assert.True(
+            Sheet(sample).Says($"soil, as poured {string.Join(' ', cells)}"),
+            string.Join(' ', cells)
+        );
     }
 
     [Theory]
@@ -103,7 +106,11 @@ public sealed partial class BuildSheetTests(PaperFolder papers)
     public void It_lists_the_steps_in_the_order_of_the_cards(string sample)
     {
         var sheet = Sheet(sample);
-        var cards = papers.Of(sample).Pdf("02-step-cards.pdf").Sides.Select(s => Card().Match(s.Running)).ToList();
+        var cards = papers
+            .Of(sample)
+            .Pdf("02-step-cards.pdf")
+            .Sides.Select(s => Card().Match(s.Running))
+            .ToList();
         var at = 0;
         for (var i = 0; i < cards.Count; i++)
         {
@@ -192,7 +199,8 @@ public sealed partial class BuildSheetTests(PaperFolder papers)
 
     private string Mixed(string sample, JsonNode row)
     {
-        var parts = Rows(sample).Any(r => Text(r, "row") == "component" && Text(r, "layer") == Text(row, "layer"));
+        var parts = Rows(sample)
+            .Any(r => Text(r, "row") == "component" && Text(r, "layer") == Text(row, "layer"));
         return parts ? $"{Text(row, "name")}, mixed" : Text(row, "name");
     }
 
@@ -225,7 +233,9 @@ public sealed partial class BuildSheetTests(PaperFolder papers)
             below /= 2;
         }
 
-        return part == 0 ? $"{whole}" : whole == 0 ? $"{part}/{below}" : $"{whole} {part}/{below}";
+        return part == 0 ? $"{whole}"
+            : whole == 0 ? $"{part}/{below}"
+            : $"{whole} {part}/{below}";
     }
 
     [GeneratedRegex(

@@ -102,7 +102,9 @@ public sealed partial class PageTests(PaperFolder papers)
     {
         var written = papers.Of(sample);
         var sheet = written.Pdf("01-build-sheet.pdf").Sides[0];
-        Assert.True(sheet.Says("Settled depth at the corners, cm") || sheet.Says("Settled depth at the corners, in"));
+        Assert.True(
+            sheet.Says("Settled depth at the corners, cm") || sheet.Says("Settled depth at the corners, in")
+        );
         foreach (var word in new[] { "Settled", "depth", "corners,", "Litres", "Section," })
         {
             Assert.Contains(word, sheet.Words);
@@ -148,10 +150,6 @@ public sealed partial class PageTests(PaperFolder papers)
     internal static IEnumerable<(string Name, PdfSide Side)> Sides(WrittenPapers written) =>
         written.Pdfs.SelectMany(p => written.Pdf(p).Sides.Select((s, i) => ($"{p}, side {i + 1}", s)));
 
-    [GeneratedRegex(
-        "Step card (?<number>[0-9]+) of (?<all>[0-9]+): ",
-        RegexOptions.ExplicitCapture,
-        1000
-    )]
+    [GeneratedRegex("Step card (?<number>[0-9]+) of (?<all>[0-9]+): ", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Card();
 }

@@ -196,7 +196,9 @@ internal sealed class PdfPaper
 
     private static IEnumerable<DictionaryToken> Dictionaries(PdfDocument document, string type) =>
         document
-            .Structure.CrossReferenceTable.ObjectOffsets.Keys.Select(k => document.Structure.GetObject(k).Data)
+            .Structure.CrossReferenceTable.ObjectOffsets.Keys.Select(k =>
+                document.Structure.GetObject(k).Data
+            )
             .OfType<DictionaryToken>()
             .Where(d => d.TryGet(NameToken.Type, out NameToken name) && name.Data == type);
 

@@ -156,10 +156,6 @@ public sealed partial class ShopFileTests(PaperFolder papers)
     private static double Read(Match match, string group) =>
         double.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(
-        "-(?<length>[0-9.]+)x(?<width>[0-9.]+)mm\\.dxf$",
-        RegexOptions.ExplicitCapture,
-        1000
-    )]
+    [GeneratedRegex("-(?<length>[0-9.]+)x(?<width>[0-9.]+)mm\\.dxf$", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Named();
 }
