@@ -1,0 +1,27 @@
+using System.Reflection;
+using Litterfall.App;
+using Litterfall.Documents.Layout;
+using Litterfall.Documents.Papers;
+using Litterfall.Planning;
+
+namespace Litterfall.Tests.EndToEnd.Papers;
+
+/// <summary>The papers without a process of their own, for many designs in little time.</summary>
+internal static class InProcess
+{
+    private static readonly string Version = typeof(Shop)
+        .Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!
+        .InformationalVersion;
+
+    public static PaperWish A4 => new(PaperSize.A4, null, Version, false);
+
+    public static PaperWish Letter => new(PaperSize.Letter, null, Version, false);
+
+    /// <summary>Papers of a design file.</summary>
+    public static IReadOnlyList<PaperFile> Papers(string design, PaperWish wish)
+    {
+        var reading = Shop.Design(design, null);
+        Assert.True(reading.IsGood, string.Join('\n', reading.Faults));
+        return [.. PaperList.Write(new PaperJob(DesignRun.Execute(reading.Value!), wish))];
+    }
+}
