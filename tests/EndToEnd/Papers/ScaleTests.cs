@@ -16,7 +16,9 @@ public sealed partial class ScaleTests(PaperFolder papers)
         var facts = SampleFacts.Of(sample);
         var (scale, caption) = Stated(sheet, "Plan");
         var frames = sheet
-            .Shapes.Where(s => s is { Stroked: true, Closed: true, Corners: >= 4 } && s.Field.Left > caption.X - 1)
+            .Shapes.Where(s =>
+                s is { Stroked: true, Closed: true, Corners: >= 4 } && s.Field.Left > caption.X - 1
+            )
             .OrderByDescending(s => s.Field.Width * s.Field.Height)
             .ToList();
         // Walls are drawn where no glass is entered too; the frame to measure is then the one inside.
