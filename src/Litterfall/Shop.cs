@@ -133,14 +133,9 @@ public static class Shop
     public static void WriteWhole(string path, string text) =>
         WriteWhole(path, new UTF8Encoding(false).GetBytes(text));
 
-    /// <summary>Writes a file whole or not at all; a missing folder is made.</summary>
+    /// <summary>Writes a file whole or not at all; its folder must be there.</summary>
     public static void WriteWhole(string path, byte[] bytes)
     {
-        if (Path.GetDirectoryName(path) is { Length: > 0 } folder)
-        {
-            Directory.CreateDirectory(folder);
-        }
-
         var aside = $"{path}.{Environment.ProcessId}.part";
         try
         {

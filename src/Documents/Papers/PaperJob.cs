@@ -82,13 +82,10 @@ public sealed class PaperJob
             about is null ? Numbers.Design.Design.Name : $"{about}  ·  {Numbers.Design.Design.Name}",
             $"{Tank}  ·  {NumberText.Day(Plan.Planting)}",
             $"Litterfall {Wish.Version}  ·  design {DesignHash.Of(Numbers.Design.Document.Text)}  ·  "
-                + "`litterfall why` tells where each number comes from"
                 + (
-                    Lettering
-                        .Clean(Numbers.Design.Design.Name)
-                        .Contains(Lettering.Unknown, StringComparison.Ordinal)
-                        ? "  ·  □ a sign this type does not have"
-                        : ""
+                    Lettering.Clean(Numbers.Design.Design.Name).Contains(Lettering.Unknown)
+                        ? "□ a sign this type does not have"
+                        : "`litterfall why` tells where each number comes from"
                 )
         );
 

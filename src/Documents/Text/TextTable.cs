@@ -58,7 +58,11 @@ public static class Terminal
 {
     /// <summary>Control characters become a visible mark, so no file can steer a terminal.</summary>
     public static string Clean(string text) =>
-        text.Any(char.IsControl) ? string.Concat(text.Select(c => char.IsControl(c) ? '\uFFFD' : c)) : text;
+        text.Any(IsUnsafe) ? string.Concat(text.Select(c => IsUnsafe(c) ? '\uFFFD' : c)) : text;
+
+    /// <summary>Control signs, and those that turn the direction of what follows.</summary>
+    private static bool IsUnsafe(char c) =>
+        char.IsControl(c) || c is >= '\u202A' and <= '\u202E' or >= '\u2066' and <= '\u2069';
 
     /// <summary>Breaks a sentence into lines of at most so many characters, indented.</summary>
     public static string Wrapped(string text, string indent, int width = 100)

@@ -138,7 +138,9 @@ public sealed class PlanView
         {
             sketch.Key = plant.Key;
             var middle = At(plant.X, plant.Y);
-            Symbols.Above(sketch, plant.Form, middle, Math.Max(5, plant.Size * scale * 1000));
+            // Leaves may hang over the glass, not over the edge of the drawing.
+            var room = 2 * Math.Min(middle.X, middle.Y) - 0.6;
+            Symbols.Above(sketch, plant.Form, middle, Math.Min(room, Math.Max(5, plant.Size * scale * 1000)));
             Symbols.Balloon(sketch, middle, plant.Number);
         }
     }

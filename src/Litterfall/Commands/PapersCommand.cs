@@ -105,7 +105,9 @@ internal static class PapersCommand
         var papers = PaperList.Write(job).ToList();
         foreach (var paper in papers)
         {
-            Shop.WriteWhole(Path.Combine(folder, paper.Name), paper.Bytes);
+            var path = Path.Combine(folder, paper.Name);
+            Directory.CreateDirectory(Path.GetDirectoryName(path)!);
+            Shop.WriteWhole(path, paper.Bytes);
         }
 
         var others = Others(folder, papers);

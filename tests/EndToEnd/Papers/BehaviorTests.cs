@@ -3,7 +3,9 @@ using System.Text.Json.Nodes;
 
 namespace Litterfall.Tests.EndToEnd.Papers;
 
-/// <summary>How the command behaves: exit codes, what it prints, what it writes and what it leaves alone.</summary>
+/// <summary>
+/// How the command behaves: exit codes, what it prints, what it writes and what it leaves alone.
+/// </summary>
 public sealed class BehaviorTests(PaperFolder papers)
 {
     private const string Stopped = "samples/ld-202-waiting-room.viv.yaml";

@@ -12,7 +12,9 @@ internal sealed record DxfEntity(
     string? Text
 )
 {
-    /// <summary>Its straight edges, each written the same from either end, to a hundredth of a millimeter.</summary>
+    /// <summary>
+    /// Its straight edges, each written the same from either end, to a hundredth of a millimeter.
+    /// </summary>
     public IEnumerable<string> Edges()
     {
         var count = Closed ? Points.Length : Points.Length - 1;

@@ -2,7 +2,9 @@ using System.Text;
 
 namespace Litterfall.Tests.EndToEnd.Papers;
 
-/// <summary>Names and other free words that are no plain Latin text, or that mean something elsewhere.</summary>
+/// <summary>
+/// Names and other free words that are no plain Latin text, or that mean something elsewhere.
+/// </summary>
 public sealed class HostileNameTests
 {
     /// <summary>A design with every place that takes free words.</summary>
@@ -49,7 +51,7 @@ public sealed class HostileNameTests
         ("format", "%s %n %d %%d {0} ${x} $(x)"),
         ("parent folder", "..\\..\\x"),
         ("folders", "../../a/b/C:con.txt"),
-        ("line signs", "one\u2028two\u2029three\u00A0four\uFEFF"),
+        ("no-break signs", "one\u00A0two\u202Fthree\uFEFF"),
         ("private and unassigned", "\uE000\uFFFD\uFDD0 \U000E0041\U0010FFFD"),
     ];
 
@@ -81,7 +83,9 @@ public sealed class HostileNameTests
         }
     }
 
-    /// <summary>What the type has is set as written; what it has not is a box, and the foot says so.</summary>
+    /// <summary>
+    /// What the type has is set as written; what it has not is a box, and the foot says so.
+    /// </summary>
     [Theory]
     [InlineData("Grüße an die Fröschlein – ¿qué tal?", "Grüße an die Fröschlein – ¿qué tal?")]
     [InlineData("βάτραχος < 3 & more", "βάτραχος < 3 & more")]

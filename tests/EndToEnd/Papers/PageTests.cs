@@ -150,6 +150,6 @@ public sealed partial class PageTests(PaperFolder papers)
     internal static IEnumerable<(string Name, PdfSide Side)> Sides(WrittenPapers written) =>
         written.Pdfs.SelectMany(p => written.Pdf(p).Sides.Select((s, i) => ($"{p}, side {i + 1}", s)));
 
-    [GeneratedRegex("Step card (?<number>[0-9]+) of (?<all>[0-9]+): ", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("Step card (?<number>[0-9]+) of (?<all>[0-9]+) · ", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Card();
 }

@@ -57,7 +57,8 @@ public sealed partial class PassportTests(PaperFolder papers)
         Assert.Equal(Cli.Samples.Count, Cli.Samples.Select(Printed).Distinct(StringComparer.Ordinal).Count());
 
     /// <summary>
-    /// The example of the Global Release Identifier, whose last sign is a check character of this system: from
+    /// The example of the Global Release Identifier, whose last sign is a check character of this system:
+    /// from
     /// memory.
     /// </summary>
     [Fact]
@@ -68,7 +69,8 @@ public sealed partial class PassportTests(PaperFolder papers)
     }
 
     /// <summary>
-    /// ISO 7064, hybrid system MOD 37,36: start with 36; for each sign add its value modulo 36, take 36 for 0,
+    /// ISO 7064, hybrid system MOD 37,36: start with 36; for each sign add its value modulo 36, take 36
+    /// for 0,
     /// double modulo 37; the check character makes the last sum 1.
     /// </summary>
     private static bool IsValid(string number)

@@ -4,7 +4,7 @@ namespace Litterfall.Tests.EndToEnd.Papers;
 /// What follows by hand from the values typed in a sample: the frame of the plan and the rows of depths, from
 /// left to right front left, front right, back left, back right.
 /// </summary>
-/// <param name="Length">Length of the frame in millimeters: outside, or inside where no glass is entered.</param>
+/// <param name="Length">Length of the frame in millimeters: outside, or inside without glass.</param>
 /// <param name="Depth">Depth of the same frame.</param>
 /// <param name="Rows">Rows of depths as printed.</param>
 /// <param name="Soil">Settled soil at the four corners in the unit of the sheet.</param>

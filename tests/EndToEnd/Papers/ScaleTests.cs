@@ -3,7 +3,9 @@ using System.Text.RegularExpressions;
 
 namespace Litterfall.Tests.EndToEnd.Papers;
 
-/// <summary>The drawings of the build sheet measured with a ruler: what is drawn, times the scale, is real.</summary>
+/// <summary>
+/// The drawings of the build sheet measured with a ruler: what is drawn, times the scale, is real.
+/// </summary>
 public sealed partial class ScaleTests(PaperFolder papers)
 {
     public static TheoryData<string> Samples => CheckTests.Samples;

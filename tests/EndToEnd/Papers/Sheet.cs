@@ -15,7 +15,8 @@ internal static class Sheet
     /// <summary>Smallest type that is read at a bench (common practice, no source).</summary>
     private const double SmallestPoints = 9;
 
-    /// <summary>Sheets are given in whole points (A4 as 595 × 842), as printers do (common practice, no source).
+    /// <summary>
+    /// Sheets are given in whole points (A4 as 595 × 842), as printers do (common practice, no source).
     /// </summary>
     private const double HalfPoint = 0.5 * 25.4 / 72;
 

@@ -123,7 +123,8 @@ public sealed partial class SvgTests(PaperFolder papers)
         Shop.Design(Path.Combine(Cli.Root, sample), null).Value!.Document;
 
     /// <summary>
-    /// True when the schema of the design file has the path, each numbered entry is written, and so is the part
+    /// True when the schema of the design file has the path, each numbered entry is written, and so is the
+    /// part
     /// the path begins with.
     /// </summary>
     private static bool IsPlace(string key, DesignDocument document)
