@@ -71,13 +71,8 @@ internal static class Symbols
     /// <summary>A number in a circle.</summary>
     public static void Balloon(Sketch sketch, Spot middle, int number)
     {
-        sketch.Rings([new Ring(middle, 2.1)], new Pen(Tone.Leaf, 0.3), Tone.Paper);
-        sketch.Text(
-            middle.Moved(0, 1.15),
-            FormattableString.Invariant($"{number}"),
-            number > 9 ? 7.5 : 9,
-            Align.Middle
-        );
+        sketch.Rings([new Ring(middle, number > 9 ? 2.6 : 2.1)], new Pen(Tone.Leaf, 0.3), Tone.Paper);
+        sketch.Text(middle.Moved(0, 1.15), FormattableString.Invariant($"{number}"), 9, Align.Middle);
     }
 
     /// <summary>A letter in a square: wood and stone.</summary>

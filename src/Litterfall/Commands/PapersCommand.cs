@@ -23,18 +23,7 @@ internal static class PapersCommand
             HelpName = "DIR",
             Required = true,
         };
-        var sheet = new Option<string>("--sheet")
-        {
-            Description = "a4 or letter; a4 if left out.",
-            HelpName = "SIZE",
-            DefaultValueFactory = _ => "a4",
-        };
-        sheet.AcceptOnlyFromAmong("a4", "letter");
-        var from = new Option<string?>("--from")
-        {
-            Description = "Planting day the dates count from, as 2026-08-14; the design's own if left out.",
-            HelpName = "DATE",
-        };
+        var (sheet, from) = (Sheet(), From());
         var comma = new Option<bool>("--decimal-comma")
         {
             Description = "Tables with semicolon and decimal comma.",
@@ -45,13 +34,6 @@ internal static class PapersCommand
         };
         var (json, workshop) = (Arguments.Json(), Arguments.Workshop());
         Arguments.RefuseOptionsAsValues(output, from);
-        from.Validators.Add(result =>
-        {
-            if (result.Tokens.Count == 1 && Day(result.Tokens[0].Value) is null)
-            {
-                result.AddError($"'{result.Tokens[0].Value}' is no day such as 2026-08-14");
-            }
-        });
         var command = new Command(
             "papers",
             "Build sheet, step cards, cut files, lists, calendar, care sheets."
@@ -81,6 +63,35 @@ internal static class PapersCommand
             return Run(asked, parsed.GetValue(output)!, wish, parsed.GetValue(json));
         });
         return command;
+    }
+
+    private static Option<string> Sheet()
+    {
+        var sheet = new Option<string>("--sheet")
+        {
+            Description = "a4 or letter; a4 if left out.",
+            HelpName = "SIZE",
+            DefaultValueFactory = _ => "a4",
+        };
+        sheet.AcceptOnlyFromAmong("a4", "letter");
+        return sheet;
+    }
+
+    private static Option<string?> From()
+    {
+        var from = new Option<string?>("--from")
+        {
+            Description = "Planting day the dates count from, as 2026-08-14; the design's own if left out.",
+            HelpName = "DATE",
+        };
+        from.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && Day(result.Tokens[0].Value) is null)
+            {
+                result.AddError($"'{result.Tokens[0].Value}' is no day such as 2026-08-14");
+            }
+        });
+        return from;
     }
 
     private static int Run((string Design, string? Workshop) asked, string folder, PaperWish wish, bool json)

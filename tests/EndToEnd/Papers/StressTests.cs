@@ -52,9 +52,7 @@ public sealed class StressTests
             ["inside only"] = "box:\n  inside: { length: 58 cm, depth: 43 cm, height: 44 cm }\n" + Floor,
             ["no soil"] = Box + "floor:\n  drainage: { material: expanded-clay-8-16, depth: 4 cm }\n" + Lid,
             ["only litter"] = Box + "floor:\n  litter: { material: oak-leaves, depth: 3 cm }\n" + Lid,
-            ["an empty floor"] = Box + "floor: { drainage: none, soil: none }\n" + Lid,
             ["no lid"] = Box + Floor + "lid: none\n",
-            ["no floor at all"] = Box + Lid,
             ["six kinds of animals"] = Box + Floor + Lid + Life + Animals,
             ["all panes cut"] =
                 Box.Replace("opening: top", "opening: top\n  panes: cut", StringComparison.Ordinal)
