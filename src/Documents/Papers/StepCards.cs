@@ -163,7 +163,6 @@ internal sealed class StepCards
             {
                 Sign = Sign.Dash,
                 Tone = Tone.Quiet,
-                Larger = -0.5,
                 Key = step.Key,
                 After = 2.2,
             };
