@@ -1,3 +1,4 @@
+using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Quantities;
 using Litterfall.Planning.Cutting;
@@ -21,10 +22,15 @@ internal static class BoxSteps
         var writer = new StepWriter(numbers);
         Glue(numbers, writer);
         Measure(numbers, writer);
+        DrillSteps.Of(numbers, writer);
         LeakTest(numbers, writer);
         Background(numbers, writer);
         Silicone(numbers, writer);
-        return writer.Group("Box and background", "box", "background");
+        return writer.Group(
+            numbers.Design.Design.Background is null ? "Box" : "Box and background",
+            "box",
+            "background"
+        );
     }
 
     /// <summary>Only where the panes are cut for this build; the build-up is that of the cut list.</summary>
@@ -37,16 +43,16 @@ internal static class BoxSteps
 
         writer.Step(
             "box.panes",
-            "Check each pane against the glass drawing: size, thickness, edges and the hole. Wipe the edges with "
-                + "alcohol and mask them with tape.",
+            $"Check each pane against the glass drawing: size, thickness, edges{Hole(numbers)}. Wipe the "
+                + "edges with alcohol and mask them with tape.",
             "Silicone does not hold on grease, and a pane that is too large cannot be recut.",
             Edge
         );
         writer.Step(
             "box.panes",
-            "Glue with two people: base flat, back pane on the base, the sides between back and front, front pane "
-                + $"last, {writer.Millimeters(BoxPanes.Joint)} of neutral-cure silicone in each joint. Tape the "
-                + "corners, check both diagonals, and draw the inner seam in one go.",
+            "Glue with two people: base flat, back pane on the base, the sides between back and front, "
+                + $"front pane last, {writer.Millimeters(BoxPanes.Joint)} of neutral-cure silicone in each "
+                + "joint. Tape the corners, check both diagonals, and draw the inner seam in one go.",
             "Unequal diagonals show that it stands askew: the lid will not fit.",
             "Open window. Panes that hold water go to a glazier if you have not glued one before."
         );
@@ -54,10 +60,13 @@ internal static class BoxSteps
         {
             writer.Step(
                 "box.panes",
-                $"Let it stand untouched for {writer.Of(cure)} before water or soil goes in."
+                $"Let it stand untouched for {Days(writer, cure)} before water or soil goes in."
             );
         }
     }
+
+    private static string Hole(DesignNumbers numbers) =>
+        numbers.Cuts.Any(c => c.Holes.Length > 0) ? " and the hole" : "";
 
     private static void Measure(DesignNumbers numbers, StepWriter writer)
     {
@@ -72,7 +81,7 @@ internal static class BoxSteps
         );
         writer.Step(
             "box",
-            "Check every edge and corner for chips. Seam what hands or frogs can touch.",
+            "Check every edge and corner for chips. Seam what hands or animals can touch.",
             null,
             Edge
         );
@@ -88,7 +97,8 @@ internal static class BoxSteps
         var water = (numbers.Box.GrossFloor * layer.Depth).As("water of the leak test", Units.Liter);
         writer.Step(
             "box",
-            $"Leak test: stand it level on a mat, pour in {writer.Liters(water)} of water, "
+            $"Leak test: stand it level on a mat, {(DrillSteps.Any(numbers) ? "close the drain, " : "")}"
+                + $"pour in {writer.Liters(water)} of water, "
                 + $"{writer.Depth(layer.Depth)} deep and no deeper. Wait 24 hours with dry paper under the "
                 + "seams.",
             "These panes are checked for the drainage depth of water, not for a full box.",
@@ -110,15 +120,29 @@ internal static class BoxSteps
             return;
         }
 
+        var kit = numbers.Design.Design.Form == BuildForm.Kit;
         foreach (var part in numbers.Cuts.Where(c => c.Part == "background"))
         {
+            var size = writer.Size(part.Length, part.Width);
+            var taken = kit ? $"Take the {entry.Name}, {size}" : $"Cut {entry.Name} to {size}";
             writer.Step(
                 "background",
-                $"Cut {entry.Name} to {writer.Size(part.Length, part.Width)}: {part.Note}. Glue it on with "
-                    + "silicone in lines 5 cm apart and press it on.",
-                "A panel glued only at its edge leaves a space where frogs get lost."
+                $"{taken}: {part.Note}{Round(numbers, part)}. Glue it on with silicone in lines 5 cm apart "
+                    + "and press it on.",
+                "A panel glued only at its edge leaves a space where animals get lost."
             );
         }
+    }
+
+    /// <summary>A panel over a drilled wall leaves the fitting free.</summary>
+    private static string Round(DesignNumbers numbers, CutPart part)
+    {
+        var drain = numbers.Design.Design.Drain;
+        return
+            drain?.Kind == DrainKind.Bulkhead
+            && part.Note.StartsWith(DrillSteps.Word(drain.Side ?? Side.Back), StringComparison.Ordinal)
+            ? "; cut it out round the drain"
+            : "";
     }
 
     private static void Foam(DesignNumbers numbers, StepWriter writer, Figure foam)
@@ -132,14 +156,15 @@ internal static class BoxSteps
             : can?.Figure("liftThickness");
         var thickness = lift is null ? "thin" : $"at most {writer.Depth(lift)} thick";
         var cans = numbers.Sealants.FoamCans is { } count
-            ? $" ({NumberText.Count((int)count.Si, "can", "cans")} for all boxes)"
+            ? $" ({NumberText.Count((int)count.Si, "can", "cans")}{ForAll(design.Design.Boxes)})"
             : "";
         var caution =
             writer.Text(can, "caution") ?? "Never pour foam behind trapped wood: it has burst a tank.";
         writer.Step(
             "background",
-            $"Lay the box on its back. Pour foam in lifts {thickness}, {writer.Liters(foam)} when "
-                + $"expanded{cans}. Leave one face open and let each lift set before the next.",
+            $"{Lying(design.Design.Background)} Pour foam in lifts {thickness}, {writer.Liters(foam)} when "
+                + $"expanded{cans}. Leave one face open and let each lift set before the next."
+                + (DrillSteps.Any(numbers) ? " Keep the drain and its fitting free of foam." : ""),
             "Foam goes on swelling; in a closed space it breaks the glass.",
             caution
         );
@@ -150,6 +175,18 @@ internal static class BoxSteps
             "Foam dust: mask, and keep flames away."
         );
     }
+
+    /// <summary>Foam is poured on a pane that lies flat, one after the other.</summary>
+    private static string Lying(Background background)
+    {
+        string[] sides =
+            background.Sides.Count == 0 ? ["back"] : [.. background.Sides.Select(DrillSteps.Word)];
+        return sides.Length == 1
+            ? $"Lay the box on its {sides[0]} pane."
+            : $"Lay the box on the pane that is poured, one after the other: {string.Join(", ", sides)}.";
+    }
+
+    private static string ForAll(int boxes) => boxes == 1 ? "" : $" for {NumberText.Integer(boxes)} boxes";
 
     private static void Silicone(DesignNumbers numbers, StepWriter writer)
     {

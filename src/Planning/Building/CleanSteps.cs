@@ -3,6 +3,7 @@ using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Sizing;
 
 namespace Litterfall.Planning.Building;
 
@@ -53,15 +54,33 @@ internal static class CleanSteps
         }
 
         var rinse = writer.Text(material, "rinse") ?? "Rinse until the water runs clear.";
-        var text = $"{Capital(material.Name)}, {writer.Liters(layer.Loose)}: {rinse}";
+        var text = $"{Capital(material.Name)}, {Amount(numbers, writer, layer)}: {rinse}";
         if (Goods.IsDusty(material))
         {
-            writer.Step("floor.drainage", $"{text} Wet it before you pour it.", null, Goods.DustCaution);
+            var wet = text.Contains("wet it", StringComparison.OrdinalIgnoreCase)
+                ? ""
+                : " Wet it before you pour it.";
+            writer.Step("floor.drainage", $"{text}{wet}", null, Goods.DustCaution);
         }
         else
         {
             writer.Step("floor.drainage", text);
         }
+    }
+
+    /// <summary>What is cleaned: for one box, and for all where there are several.</summary>
+    private static string Amount(DesignNumbers numbers, StepWriter writer, FloorLayer layer)
+    {
+        var count = numbers.Design.Design.Boxes;
+        if (count == 1)
+        {
+            return writer.Liters(layer.Loose);
+        }
+
+        var boxes = numbers.Design.Count("boxes", "number of boxes", count);
+        var all = (layer.Loose * boxes).As($"{layer.Layer} for all boxes", Units.Liter);
+        return $"{writer.Liters(layer.Loose)} a box, {writer.Liters(all)} for "
+            + $"{NumberText.Integer(count)} boxes";
     }
 
     private static void Leaves(DesignNumbers numbers, StepWriter writer)
@@ -71,7 +90,7 @@ internal static class CleanSteps
             return;
         }
 
-        var amount = $"{Capital(leaves.Name)}, {writer.Liters(layer.Loose)}";
+        var amount = $"{Capital(leaves.Name)}, {Amount(numbers, writer, layer)}";
         var prepared = numbers.Design.Design.Floor.Litter!.Prepared;
         if (!Goods.NeedsHeat(prepared))
         {

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Cutting;
 using Litterfall.Planning.Sizing;
 
 namespace Litterfall.Planning.Building;
@@ -16,63 +17,49 @@ internal static class DrainageSteps
         Standing(numbers, writer);
         Layer(numbers, writer, bags);
         Barrier(numbers, writer);
-        return writer.Group("Drainage and barrier", "drainage", "drainage");
+        var floor = numbers.Design.Design.Floor;
+        return writer.Group(
+            (floor.Drainage, floor.Barrier) switch
+            {
+                (null, null) => "Pieces on the base",
+                (null, _) => "Barrier",
+                (_, null) => "Drainage",
+                _ => "Drainage and barrier",
+            },
+            "drainage",
+            "drainage"
+        );
     }
 
     private static void Drain(DesignNumbers numbers, StepWriter writer)
     {
         var design = numbers.Design;
-        if (design.Design.Drain is { Kind: DrainKind.Bulkhead or DrainKind.Standpipe } drain)
+        if (DrillSteps.Any(numbers))
         {
-            Drilled(numbers, writer, drain);
+            writer.Step(
+                "drain",
+                "Cover the inlet with barrier mesh.",
+                "Soil, springtails and small animals go down an open drain."
+            );
         }
 
-        if (design.Design.Floor.Drainage is null)
+        if (DrainMark.Of(numbers) is not { } mark)
         {
             return;
         }
 
         writer.Cite(Citation.Habit("the highest level stays 1 cm below the barrier"));
-        var mark = DrainMark.Of(numbers)!;
         writer.Step(
             "drain",
-            $"Stand a dip tube in a back corner, from the base glass to above the soil. Mark it "
-                + $"{writer.Depth(mark)} over the base: water must not rise above the mark.",
+            "Stand a dip tube in a back corner, from the base glass to above the soil."
+                + (
+                    mark.Si > 0
+                        ? $" Mark it {writer.Depth(mark)} over the base: water must not rise above the mark."
+                        : " The layer is too thin to hold water: draw off any that shows."
+                ),
             design.Design.Drain is null
                 ? "The level is read in it and water can be drawn off through it."
                 : "The level is read in it; one reading corrects every forecast."
-        );
-    }
-
-    private static void Drilled(DesignNumbers numbers, StepWriter writer, Drain drain)
-    {
-        var design = numbers.Design;
-        var kind = drain.Kind == DrainKind.Standpipe ? "standpipe" : "bulkhead fitting";
-        var hole = drain.Diameter is { } d
-            ? $"a {writer.Millimeters(design.Figure("drain.diameter", "drain hole", d, Units.Millimeter))} "
-                + $"hole"
-            : "a hole to fit the fitting";
-        var side = (drain.Side ?? Side.Back).ToString().ToLowerInvariant();
-        var height = drain.Height is { } h
-            ? $", outlet {writer.Depth(design.Figure("drain.height", "outlet height", h, Units.Centimeter))}"
-                + " over the base"
-            : "";
-        var along = drain.Along is { } a
-            ? $", its middle "
-                + $"{writer.Millimeters(design.Figure("drain.along", "along", a, Units.Millimeter))} "
-                + "from the end the drawing shows"
-            : "";
-        writer.Step(
-            "drain",
-            $"Drill {hole} in the {side} pane{along}. Fit the {kind}{height}, seal it and test it with "
-                + $"water.",
-            null,
-            "Toughened glass cannot be drilled. Leave holes in glass to a glazier."
-        );
-        writer.Step(
-            "drain",
-            "Cover the inlet with barrier mesh.",
-            "Soil, springtails and froglets go down an open drain."
         );
     }
 
@@ -92,11 +79,18 @@ internal static class DrainageSteps
             writer.Step(
                 key,
                 $"Set {design.Entry($"{key}.material").Name} ({writer.Kilograms(mass)}) on the base glass on "
-                    + "a scrap of mat, before anything is poured. Rock it: it must not move.",
-                "A stone on loose soil sinks, tips and crushes frogs."
+                    + $"a scrap of mat{Where(numbers, writer, i)}, before anything is poured. Rock it: it "
+                    + "must not move.",
+                "A heavy piece on loose soil sinks, tips and crushes animals."
             );
         }
     }
+
+    /// <summary>" 20 cm from the left, 15 cm from the front"; nothing where the place is left open.</summary>
+    internal static string Where(DesignNumbers numbers, StepWriter writer, int piece) =>
+        numbers.Design.Design.Hardscape[piece].At is { } at
+            ? $" {PlantSteps.At(numbers, writer, $"hardscape[{NumberText.Integer(piece)}]", at)}"
+            : "";
 
     private static void Layer(DesignNumbers numbers, StepWriter writer, ImmutableArray<KitBag> bags)
     {
@@ -155,15 +149,34 @@ internal static class DrainageSteps
         writer.Cite(Citation.Habit("silicone spots every 10 cm, no gap over 2 mm"));
         writer.Step(
             "floor.barrier",
-            $"Cut {design.Entry("floor.barrier.material").Name} to {writer.Size(part.Length, part.Width)}. "
+            $"{Taken(numbers, writer, part)} "
                 + (
                     upturn is null
                         ? "Lay it flat. "
                         : $"Turn {writer.Millimeters(upturn)} up on all four edges. "
                 )
-                + "Fix it with a spot of silicone every 10 cm and round every tube. No gap over 2 mm."
+                + $"Fix it with a spot of silicone every 10 cm and round {Through(numbers)}. "
+                + "No gap over 2 mm."
                 + Cure(numbers, writer),
-            "Frogs that get under the barrier die there."
+            "Animals that get under the barrier die there."
         );
     }
+
+    /// <summary>A kit brings it cut.</summary>
+    private static string Taken(DesignNumbers numbers, StepWriter writer, CutPart part)
+    {
+        var name = numbers.Design.Entry("floor.barrier.material").Name;
+        var size = writer.Size(part.Length, part.Width);
+        return numbers.Design.Design.Form == BuildForm.Kit
+            ? $"Take the barrier of {name}, {size}."
+            : $"Cut {name} to {size}.";
+    }
+
+    /// <summary>What the barrier is cut round.</summary>
+    private static string Through(DesignNumbers numbers) =>
+        Enumerable
+            .Range(0, numbers.Design.Design.Hardscape.Count)
+            .Any(i => Displacement.SeatOf(numbers.Design, i) == Seat.Base)
+            ? "every tube and every piece that stands on the base"
+            : "every tube";
 }

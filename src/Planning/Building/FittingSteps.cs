@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Quantities;
@@ -51,7 +52,7 @@ internal static class FittingSteps
             : $"{writer.Of(CutList.LidClearance)} clear on each side";
         var open = lid.Share is { } share
             ? $" {writer.Of(design.Figure("lid.share", "open share", share, Units.Percent))} of it stays "
-                + $"open."
+                + (share.Si < 1 ? "open; cover the rest." : "open.")
             : "";
         writer.Step(
             "lid",
@@ -64,7 +65,7 @@ internal static class FittingSteps
                 "lid.strip",
                 $"Fit the strip for hoses and cables, {writer.Size(strip.Length, strip.Width)}, at the back. "
                     + "Tape or latch it.",
-                "Frogs push up a loose strip."
+                "Animals push up a loose strip."
             );
         }
     }
@@ -87,29 +88,32 @@ internal static class FittingSteps
             _ => "as drawn",
         };
         var side = vent.Side is { } s ? $" in the {s.ToString().ToLowerInvariant()}" : "";
-        var height = vent.Height is { } h
+        var height = vent is { Height: { } h, Side: not Side.Top }
             ? $", its middle "
                 + $"{writer.Depth(design.Figure($"{key}.height", "vent height", h, Units.Centimeter))}"
                 + " over the base"
             : "";
         var over = mesh is null
             ? "Leave no free edge."
-            : $"Cover it with {mesh.Name}{Aperture(writer, mesh.Figure("aperture"))}; no wire ends inside.";
+            : $"Cover it with {mesh.Name}{Aperture(writer, mesh)}{Wire(mesh)}.";
         writer.Step(key, $"Vent{side}, {size}{height}. {over}");
     }
 
+    private static string Wire(CatalogEntry mesh) =>
+        mesh.Text("metal") == "yes" ? "; no wire ends inside" : "";
+
     /// <summary>" (holes 0.5 mm)", unless the name already says so.</summary>
-    private static string Aperture(StepWriter writer, Figure? aperture)
+    private static string Aperture(StepWriter writer, CatalogEntry mesh)
     {
-        if (aperture is null)
+        if (mesh.Figure("aperture") is not { } aperture)
         {
             return "";
         }
 
         writer.Of(aperture);
         var millimeters = Math.Round(aperture.Si * 1000, 3);
-        return $" (holes {millimeters.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)} "
-            + $"mm)";
+        var size = $"{millimeters.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)} mm";
+        return mesh.Name.Contains(size, StringComparison.Ordinal) ? "" : $" (holes {size})";
     }
 
     private static void Passages(DesignNumbers numbers, StepWriter writer)
@@ -126,7 +130,7 @@ internal static class FittingSteps
                     + $"{passage.In.ToString().ToLowerInvariant()} and close the gap with a grommet, sponge "
                     + $"or "
                     + "silicone.",
-                "Flies and froglets leave by a gap of 2 mm."
+                "Flies and small animals leave by a gap of 2 mm."
             );
         }
     }
@@ -146,6 +150,15 @@ internal static class FittingSteps
                 + $"{writer.Of(MistingDay.Each(design)!)} was entered. Enter what you measure.",
             "Every water forecast hangs on this number."
         );
+        if (misting.Times.Count == 0)
+        {
+            writer.Step(
+                "misting.times",
+                "No misting times are entered: enter them and print this card again."
+            );
+            return;
+        }
+
         var times = misting.Times.Select(
             (t, i) =>
                 $"{NumberText.Clock(t.At)} for "
@@ -172,10 +185,11 @@ internal static class FittingSteps
         var lamp = design.Design.Lamps[i];
         var key = $"lamps[{NumberText.Integer(i)}]";
         var entry = design.Entry($"{key}.lamp");
+        var over = design.Design.Lid is null ? "above the box" : "above the lid";
         var above = lamp.Above is { } a
             ? $" {writer.Depth(design.Figure($"{key}.above", "height above the lid", a, Units.Centimeter))} "
-                + "above the lid"
-            : " above the lid";
+                + over
+            : $" {over}";
         var hours = LampHours.Of(design, i) is { } h
             ? $" On {NumberText.Clock(lamp.On!.Value)}, off {NumberText.Clock(lamp.Off!.Value)}: "
                 + $"{writer.Of(h)} a day."
@@ -183,7 +197,9 @@ internal static class FittingSteps
         writer.Step(
             key,
             $"Fix {entry.Name}{above}, so that it cannot fall.{hours}",
-            "A lamp that lies on the glass can crack it and heats the air below."
+            design.Find("lid.material")?.Kind == "sheet"
+                ? "A lamp that lies on the lid can crack it and heats the air below."
+                : null
         );
     }
 

@@ -40,6 +40,7 @@ internal static class KitSteps
         }
 
         Loose(numbers, writer, kits);
+        Fittings(numbers, writer, kits);
         writer.Step(
             "name",
             $"Write \"{design.Name}\" and the batch of the soil on every bag, and add this sheet.",
@@ -90,6 +91,26 @@ internal static class KitSteps
                 (p, i) => $"{NumberText.Integer(p.Count)} {PlantSteps.Name(numbers, i)}"
             );
             writer.Step("plants", $"Plants, out of quarantine, for {kits}: {string.Join("; ", names)}.");
+        }
+    }
+
+    /// <summary>Fittings and lamps as the shopping list names them, and silicone for what is glued.</summary>
+    private static void Fittings(DesignNumbers numbers, StepWriter writer, string kits)
+    {
+        var boxes = numbers.Design.Design.Boxes;
+        var items = ShoppingParts
+            .Of(numbers)
+            .Where(line => line.Kind is ShoppingKind.Fitting or ShoppingKind.Lamp && line.Pieces is not null)
+            .Select(line => $"{NumberText.Integer((long)(line.Pieces!.Si / boxes))} {line.Item}")
+            .ToList();
+        if (numbers.Sealants.Silicone.Si > 0)
+        {
+            items.Add($"silicone, {writer.Milliliters(numbers.Sealants.Silicone)}");
+        }
+
+        if (items.Count > 0)
+        {
+            writer.Step("drain", $"Fittings, for {kits}: {string.Join("; ", items)}.");
         }
     }
 

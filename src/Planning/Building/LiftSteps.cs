@@ -18,8 +18,10 @@ internal static class LiftSteps
 
         writer.Step(
             "box",
-            "Never carry a filled box. Draw off all water first; build large boxes where they will stand.",
-            "Water runs to one side and the seams open.",
+            "Never carry a filled box. "
+                + (numbers.Design.Design.Floor.Drainage is null ? "Build" : "Draw off all water first; build")
+                + " large boxes where they will stand.",
+            "What is inside slides to one side and the seams open.",
             "Broken glass: gloves and shoes."
         );
         var weights = numbers.Weights;

@@ -24,7 +24,11 @@ public static class Lifts
     );
 
     /// <summary>The empty box first.</summary>
-    public static ImmutableArray<Lift> Of(DesignNumbers numbers) =>
+    public static ImmutableArray<Lift> Of(DesignNumbers numbers)
+    {
+        var drainage = numbers.Design.Design.Floor.Drainage is not null;
+        var stones = numbers.Design.Design.Hardscape.Count > 0;
+        return
         [
             new(
                 "empty box",
@@ -35,14 +39,16 @@ public static class Lifts
                     : "Dry hands or gloves, hands under the base, never by the rim."
             ),
             new(
-                "planted box, reservoir drained",
+                drainage ? "planted box, reservoir drained" : "filled box",
                 numbers.Weights.Planted,
                 Math.Max(Persons(numbers.Weights.Planted), Persons(numbers.Weights.Box)),
                 numbers.Weights.Missing.IsDefaultOrEmpty
-                    ? "Take out loose stones, drain the water, keep it level."
+                    ? $"{(stones ? "Take out loose pieces" : "Take off the lid")}"
+                        + $"{(drainage ? ", drain the water" : "")}, keep it level."
                     : $"Heavier than shown: without {string.Join(", ", numbers.Weights.Missing)}."
             ),
         ];
+    }
 
     /// <summary>One person for each 25 kg begun; two where the mass is not known.</summary>
     public static int Persons(Figure? mass) =>

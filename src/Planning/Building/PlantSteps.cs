@@ -18,18 +18,32 @@ internal static class PlantSteps
         }
 
         Cover(numbers, writer, bags);
+        var under = numbers.Layers.Any(l => l.Layer == "litter") ? "under the leaves" : "on the soil";
         foreach (var starter in CrewStarters.Of(numbers))
         {
             var cups = starter.Pack is { } pack ? $" ({writer.Whole(starter.CupsPerBox)} × {pack.Name})" : "";
             writer.Step(
                 starter.Key,
-                $"Seed {writer.Whole(starter.CountPerBox)} {starter.Crew.Name}{cups} under the leaves, a "
+                $"Seed {writer.Whole(starter.CountPerBox)} {starter.Crew.Name}{cups} {under}, a "
                     + "little in each corner.",
                 starter.Crew.Note is { } note ? Goods.Degrees(note) : null
             );
         }
 
-        return writer.Group("Plants, moss, leaves, crew", "plants", "plants");
+        return writer.Group(Title(numbers.Design.Design), "plants", "plants");
+    }
+
+    /// <summary>"Plants, moss, leaves, crew", without what the design lacks.</summary>
+    private static string Title(Design design)
+    {
+        string?[] parts =
+        [
+            design.Plants.Count > 0 ? "plants" : null,
+            design.Floor.Moss is null ? null : "moss",
+            design.Floor.Litter is null ? null : "leaves",
+            design.Crew.Count > 0 ? "crew" : null,
+        ];
+        return CleanSteps.Capital(string.Join(", ", parts.OfType<string>()));
     }
 
     /// <summary>Name of a plant of the design.</summary>
@@ -44,19 +58,35 @@ internal static class PlantSteps
         var key = $"plants[{NumberText.Integer(i)}]";
         var entry = Entry(numbers, i);
         var count = plant.Count == 1 ? "" : $"{NumberText.Integer(plant.Count)} × ";
-        var place = plant.At is { } at ? $" {At(numbers, writer, key, at)}" : " where the picture shows";
+        var place = plant.At is { } at ? $" {At(numbers, writer, key, at)}" : ", its place left open";
         var verb = plant.Mounted ? "Mount" : "Plant";
         var where = plant.Mounted ? ", on wood or background, not in soil" : ", roots in the soil";
         string[] cautions = Irritant(entry) is { } warning ? [warning] : [];
-        writer.Step(key, $"{verb} {count}{entry.Name}{place}{where}.", Why(entry, plant), cautions);
+        writer.Step(key, $"{verb} {count}{entry.Name}{place}{where}.", Why(numbers, entry, plant), cautions);
     }
 
-    private static string? Why(CatalogEntry entry, Planting plant) =>
-        !plant.Mounted && entry.Text("rootPlace") == "epiphyte"
-            ? "It grows on wood in nature: its base rots in wet soil, so keep the crown above it."
-        : !plant.Mounted && entry.Text("wetFeet") == "no"
-            ? "It does not stand wet roots: the higher end of the floor."
-        : null;
+    private static string? Why(DesignNumbers numbers, CatalogEntry entry, Planting plant)
+    {
+        if (plant.Mounted)
+        {
+            return null;
+        }
+
+        if (entry.Text("rootPlace") == "epiphyte")
+        {
+            return "It grows on wood in nature: its base rots in wet soil, so keep the crown above it.";
+        }
+
+        if (entry.Text("wetFeet") != "no")
+        {
+            return null;
+        }
+
+        var higher = plant.At is null && !CornerDepths.Soil(numbers.Design).IsLevel;
+        return higher
+            ? "It does not stand wet roots: take the higher end of the floor."
+            : "It does not stand wet roots: keep the crown above the soil and the level low.";
+    }
 
     /// <summary>Sap that irritates; null for harmless plants.</summary>
     private static string? Irritant(CatalogEntry entry) =>
@@ -64,7 +94,7 @@ internal static class PlantSteps
             ? $"{entry.Name}: {note}. Gloves, and wash hands."
             : null;
 
-    private static string At(DesignNumbers numbers, StepWriter writer, string key, Place at)
+    internal static string At(DesignNumbers numbers, StepWriter writer, string key, Place at)
     {
         string Edge(string axis, string name, Typed<Length> typed) =>
             writer.Depth(numbers.Design.Figure($"{key}.at.{axis}", name, typed, Units.Centimeter));
@@ -96,7 +126,7 @@ internal static class PlantSteps
                 $"Scatter {KitBags.Name(bags, "floor.litter")}{writer.Liters(litter.Finished)} of "
                     + $"{leaves.Name}, {writer.Depth(litter.Depth)} loose, "
                     + $"{Share(numbers, writer, "litter")}.",
-                "Leaves feed the crew and hide the frogs. Two kinds last longer than one."
+                "Leaves feed the crew and hide the animals. Two kinds last longer than one."
             );
         }
     }

@@ -17,6 +17,14 @@ internal static class SoilSteps
         Citation.Habit("slopes steeper than 25 to 30 degrees need a retainer")
     );
 
+    /// <summary>Soils that hold less than this at squeeze wetness bind without dripping.</summary>
+    private static readonly Figure Dripping = Figure.Choice(
+        "share of water below which a handful does not drip",
+        20,
+        Units.Percent,
+        "between sandy loam, 12 to 16 % by volume, and bark, peat and fiber mixes, 30 to 45 %"
+    );
+
     public static StepGroup? Of(DesignNumbers numbers, ImmutableArray<KitBag> bags)
     {
         if (numbers.Layers.FirstOrDefault(l => l.Layer == "soil") is not { } layer)
@@ -33,7 +41,11 @@ internal static class SoilSteps
         Slope(numbers, writer);
         Fill(numbers, writer, layer, bags);
         Pieces(numbers, writer);
-        return writer.Group("Soil and hardscape", "soil", "soil");
+        return writer.Group(
+            numbers.Design.Design.Hardscape.Count == 0 ? "Soil" : "Soil and hardscape",
+            "soil",
+            "soil"
+        );
     }
 
     /// <summary>Bucket list and water: at the bench, or in the workshop that packs a kit.</summary>
@@ -84,7 +96,13 @@ internal static class SoilSteps
             $"{writer.Liters((c.Loose * boxes).As($"{c.Material.Name} for all boxes", Units.Liter))} "
             + c.Material.Name
         );
-        writer.Step("floor.soil", $"For {NumberText.Integer(count)} boxes: {string.Join("; ", parts)}.");
+        var water = layer.WaterToAdd is { } one
+            ? $"; then {writer.Liters((one * boxes).As("water for all boxes", Units.Liter))} of water"
+            : "";
+        writer.Step(
+            "floor.soil",
+            $"For {NumberText.Integer(count)} boxes: {string.Join("; ", parts)}{water}."
+        );
     }
 
     private static void Wet(StepWriter writer, FloorLayer layer)
@@ -98,13 +116,28 @@ internal static class SoilSteps
             layer.MostWater is { } limit && limit.Si > all.Si
                 ? $" Never more than {writer.Liters(limit)} in all."
                 : "";
-        writer.Cite(Citation.Habit("squeeze test: a firm squeeze clumps and gives a few drops"));
+        var sandy = layer.Finished.Si > 0 && all.Si / layer.Finished.Si < Dripping.Si;
+        writer.Cite(
+            Citation.Habit(
+                sandy
+                    ? "squeeze test of sand and loam: a handful binds and does not drip"
+                    : "squeeze test: a firm squeeze clumps and gives a few drops"
+            )
+        );
+        var test = sandy
+            ? "it binds and gives no drop; a drop is too wet, crumbs are too dry."
+            : "a few drops is right, a stream is too wet, crumbs are too dry.";
+        var added =
+            water.Si > 0
+                ? $"Add {writer.Liters(water)} of water to the mix of one box, in three goes "
+                    + $"({writer.Liters(all)} with what the goods bring).{most}"
+                : $"Add no water: the goods bring what the mix should hold, {writer.Liters(all)}.";
         writer.Step(
             "floor.soil",
-            $"Add {writer.Liters(water)} of water to the mix of one box, in three goes "
-                + $"({writer.Liters(all)} with what the goods bring).{most} Squeeze a handful hard: a few "
-                + "drops is right, a stream is too wet, crumbs are too dry.",
-            "Too wet turns to mud and smells; dry peat will not take water later."
+            $"{added} Squeeze a handful hard: {test}",
+            layer.Components.Any(c => Goods.RepelsWater(c.Material))
+                ? "Too wet turns to mud and smells; dry peat and moss will not take water later."
+                : "Too wet turns to mud and smells."
         );
     }
 
@@ -195,8 +228,8 @@ internal static class SoilSteps
             var sinks = entry.Text("sinks") is { } s && s.StartsWith("floats", StringComparison.Ordinal);
             writer.Step(
                 key,
-                $"Press {entry.Name} ({writer.Kilograms(HardscapeSize.Mass(design, i))}) into the soil until "
-                    + "it stands firm.",
+                $"Press {entry.Name} ({writer.Kilograms(HardscapeSize.Mass(design, i))}) into the soil"
+                    + $"{DrainageSteps.Where(numbers, writer, i)} until it stands firm.",
                 sinks ? "It floats if the floor ever floods." : null
             );
         }

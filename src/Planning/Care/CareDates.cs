@@ -156,14 +156,7 @@ public static class CareDates
     private static IEnumerable<CareDate> Planting(DesignNumbers numbers, DateOnly planting)
     {
         var design = numbers.Design.Design;
-        yield return new CareDate(
-            "planting",
-            planting,
-            "Planting day",
-            "Build the floor, plant, lay moss and leaves.",
-            null,
-            "planted"
-        );
+        yield return new CareDate("planting", planting, "Planting day", Work(design), null, "planted");
         if (design.Crew.Any(c => c.Count > 0))
         {
             var counts = design.Crew.Select(
@@ -175,7 +168,8 @@ public static class CareDates
                 "crew-seeded",
                 planting,
                 "Seed the crew",
-                $"Seed {string.Join(" and ", counts)} in each box, under the leaves.",
+                $"Seed {string.Join(" and ", counts)} in each box, "
+                    + (design.Floor.Litter is null ? "on the soil." : "under the leaves."),
                 null,
                 "crew"
             );
@@ -186,12 +180,40 @@ public static class CareDates
             "grow-in-over",
             planting.AddDays(Whole(grown)),
             "Grow-in over",
-            "Plants rooted, crew to be seen, level steady, no sour smell: ready to hand over. If not, wait.",
+            $"{CleanSteps.Capital(Signs(design))}: ready to hand over. If not, wait.",
             null,
             "planted"
         )
         {
             Interval = grown,
         };
+    }
+
+    /// <summary>What must be seen before animals or a new owner, of what the design has.</summary>
+    internal static string Signs(Design design)
+    {
+        string?[] signs =
+        [
+            design.Plants.Count > 0 ? "plants rooted" : null,
+            design.Crew.Any(c => c.Count > 0) ? "crew to be seen" : null,
+            design.Floor.Drainage is null ? null : "level steady",
+            "humidity held",
+            "no sour smell",
+        ];
+        return string.Join(", ", signs.OfType<string>());
+    }
+
+    private static string Work(Design design)
+    {
+        string?[] lay =
+        [
+            design.Floor.Moss is null ? null : "moss",
+            design.Floor.Litter is null ? null : "leaves",
+        ];
+        var laid = lay.OfType<string>().ToArray();
+        return "Build the floor"
+            + (design.Plants.Count > 0 ? ", plant" : "")
+            + (laid.Length > 0 ? $", lay {string.Join(" and ", laid)}" : "")
+            + ".";
     }
 }

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Quantities;
 using Litterfall.Planning.Building;
@@ -83,7 +84,16 @@ internal static class CareRounds
             "front-glass",
             planting,
             CareIntervals.FrontGlass,
-            ("Wipe the front glass", "Wipe the front with water only. Keep animals clear of the door line."),
+            (
+                "Wipe the front glass",
+                "Wipe the front with water only."
+                    + (
+                        design is { Box.Opening: Opening.Front }
+                        && design.Animals.Count + design.RatedFor.Count > 0
+                            ? " Keep animals clear of the door line."
+                            : ""
+                    )
+            ),
             "box"
         );
         if (design.Lid is not null)
@@ -94,7 +104,8 @@ internal static class CareRounds
                 CareIntervals.Lid,
                 (
                     "Clean the lid",
-                    "Unplug the lamp and let it cool, then clean the lid with water only: dirt costs light."
+                    (design.Lamps.Count > 0 ? "Unplug the lamp and let it cool, then clean" : "Clean")
+                        + " the lid with water only: dirt costs light and air."
                 ),
                 "lid"
             );
@@ -133,8 +144,9 @@ internal static class CareRounds
                 "layer-review",
                 planting.AddDays(CareDates.Whole(review)),
                 "Review the layers",
-                "Smell a hole in the soil, look for mud and roots in the barrier, time how fast water sinks. "
-                    + "Plan a rebuild if it stands.",
+                "Smell a hole in the soil, look for mud and roots "
+                    + (design.Floor.Barrier is null ? "at the base" : "in the barrier")
+                    + ", time how fast water sinks. Plan a rebuild if it stands.",
                 CareRepeat.Days(CareDates.Whole(CareIntervals.LaterReview)),
                 "floor"
             )

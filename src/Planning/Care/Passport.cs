@@ -92,10 +92,12 @@ public sealed record Passport(
         {
             var name = layer.Material?.Name ?? "raised floor";
             var depth =
-                Math.Abs(layer.FrontDepth.Si - layer.BackDepth.Si) < 1e-4
+                layer.Layer == "soil" && numbers.Design.Design.Floor.Soil!.Zones.Count > 0
+                    ? Stepped(CornerDepths.Soil(numbers.Design), inches)
+                : Math.Abs(layer.FrontDepth.Si - layer.BackDepth.Si) < 1e-4
                     ? NumberText.Depth(layer.Depth, inches)
-                    : $"{NumberText.Depth(layer.FrontDepth, inches)} front, "
-                        + $"{NumberText.Depth(layer.BackDepth, inches)} back";
+                : $"{NumberText.Depth(layer.FrontDepth, inches)} front, "
+                    + $"{NumberText.Depth(layer.BackDepth, inches)} back";
             yield return Fact(
                 "floor",
                 CleanSteps.Capital(layer.Layer),
@@ -115,6 +117,13 @@ public sealed record Passport(
             yield return Fact("floor", "Barrier", barrier.Name, null);
         }
     }
+
+    /// <summary>Steps from left to right, each end front to back.</summary>
+    private static string Stepped(Corners corners, bool inches) =>
+        $"left {NumberText.Depth(corners.FrontLeft, inches)} front, "
+        + $"{NumberText.Depth(corners.BackLeft, inches)} back; right "
+        + $"{NumberText.Depth(corners.FrontRight, inches)} front, "
+        + $"{NumberText.Depth(corners.BackRight, inches)} back";
 
     private static IEnumerable<PassportFact> WaterFacts(DesignNumbers numbers)
     {

@@ -256,6 +256,12 @@ public static class CutList
         }
 
         var entry = design.Entry("background.material");
+        if (entry.Text("pouredFrom") is not null)
+        {
+            // Foam that is poured and carved in the box is no part to cut.
+            return;
+        }
+
         var height = Fit("panel height", box.InsideHeight - box.BackgroundFrom! - PanelClearance);
         foreach (var side in background.Sides.Count == 0 ? [Side.Back] : background.Sides)
         {

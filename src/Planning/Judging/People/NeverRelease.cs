@@ -30,9 +30,19 @@ internal static class NeverRelease
                 (null, null),
                 "Bag soil and leaves and heat them or send them to landfill; disinfect drain water, then "
                     + "neutralize it.",
-                n.HasLife() ? "animals" : "drain",
+                Where(n),
                 Practice
             );
         }
     }
+
+    private static string Where(DesignNumbers n) =>
+        n.Design.Design switch
+        {
+            { Animals.Count: > 0 } => "animals",
+            { RatedFor.Count: > 0 } => "ratedFor",
+            { Crew.Count: > 0 } => "crew",
+            { Plants.Count: > 0 } => "plants",
+            _ => "drain",
+        };
 }

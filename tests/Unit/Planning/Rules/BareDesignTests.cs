@@ -14,6 +14,7 @@ public sealed class BareDesignTests
         "stocking-rule-broken",
         "no-cover",
         "no-crew",
+        "never-release",
     ];
 
     [Fact]
