@@ -51,8 +51,8 @@ internal static class BoxSteps
         writer.Step(
             "box.panes",
             "Glue with two people: base flat, back pane on the base, the sides between back and front, "
-                + $"front pane last, {writer.Millimeters(BoxPanes.Joint)} of neutral-cure silicone in each "
-                + "joint. Tape the corners, check both diagonals, and draw the inner seam in one go.",
+                + $"{Front(numbers)} last, {writer.Millimeters(BoxPanes.Joint)} of neutral-cure silicone in "
+                + "each joint. Tape the corners, check both diagonals, and draw the inner seam in one go.",
             "Unequal diagonals show that it stands askew: the lid will not fit.",
             "Open window. Panes that hold water go to a glazier if you have not glued one before."
         );
@@ -64,6 +64,9 @@ internal static class BoxSteps
             );
         }
     }
+
+    private static string Front(DesignNumbers numbers) =>
+        numbers.Cuts.Any(c => c.Part == "pane-front-sill") ? "the front sill" : "front pane";
 
     private static string Hole(DesignNumbers numbers) =>
         numbers.Cuts.Any(c => c.Holes.Length > 0) ? " and the hole" : "";

@@ -25,6 +25,7 @@ internal static class FittingSteps
             Lamp(numbers, writer, i);
         }
 
+        Heating(numbers, writer);
         Electrics(numbers, writer);
         return writer.Group("Lid, air, water, light", "fittings", "lid");
     }
@@ -50,10 +51,13 @@ internal static class FittingSteps
                     + $"each "
                     + "side"
             : $"{writer.Of(CutList.LidClearance)} clear on each side";
-        var open = lid.Share is { } share
-            ? $" {writer.Of(design.Figure("lid.share", "open share", share, Units.Percent))} of it stays "
-                + (share.Si < 1 ? "open; cover the rest." : "open.")
-            : "";
+        var share = lid.Share is { } typed
+            ? design.Figure("lid.share", "open share", typed, Units.Percent)
+            : null;
+        var open =
+            share is null ? ""
+            : share.Si < 1 ? $" {writer.Of(share)} of it stays open; cover the rest."
+            : " All of it stays open.";
         writer.Step(
             "lid",
             $"Lay on the lid of {entry.Name}, {writer.Size(part.Length, part.Width)}{thick}: {fit}.{open}",
@@ -174,7 +178,7 @@ internal static class FittingSteps
         writer.Step(
             "misting.times",
             $"Set the timer: {string.Join("; ", times)}. Together "
-                + $"{writer.Milliliters(MistingDay.Water(design)!)} a day. Use water low in minerals.",
+                + $"{writer.Milliliters(day)} a day. Use water low in minerals.",
             "Hard water spots the glass and clogs nozzles."
         );
     }
@@ -203,6 +207,31 @@ internal static class FittingSteps
         );
     }
 
+    private static void Heating(DesignNumbers numbers, StepWriter writer)
+    {
+        var design = numbers.Design;
+        if (design.Design.Heating is not { } heating)
+        {
+            return;
+        }
+
+        var watts = design.Figure("heating.watts", "power of the heating", heating.Watts, Units.Watt);
+        var share = heating.Cover is { } cover
+            ? $"{writer.Of(design.Figure("heating.cover", "heated share of the floor", cover, Units.Percent))}"
+            : "half";
+        writer.Step(
+            "heating",
+            $"Lay the heat mat or cable, {writer.Of(watts)}, outside under {share} of the base, with room for "
+                + "air below. "
+                + (
+                    heating.Thermostat
+                        ? "Hang the sensor of its thermostat in the warm half."
+                        : "Put it on a thermostat before it is switched on."
+                ),
+            "Soil over a mat dries and heats: the cool half is the way out."
+        );
+    }
+
     private static void Electrics(DesignNumbers numbers, StepWriter writer)
     {
         var list = ElectricalList.Of(numbers);
@@ -222,9 +251,5 @@ internal static class FittingSteps
             null,
             [.. ElectricalList.Protection]
         );
-        if (numbers.Design.Design.Heating is { Thermostat: false })
-        {
-            writer.Step("heating", "Put the heating on a thermostat before it is switched on.");
-        }
     }
 }

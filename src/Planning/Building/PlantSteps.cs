@@ -17,14 +17,25 @@ internal static class PlantSteps
             Plant(numbers, writer, i);
         }
 
+        if (numbers.Design.Design.WaterCups is { } cups and > 0)
+        {
+            writer.Step(
+                "waterCups",
+                $"Hang {NumberText.Count(cups, "water cup", "water cups")} in the plants, with a little water.",
+                "Egg feeders raise each tadpole in its own water."
+            );
+        }
+
         Cover(numbers, writer, bags);
         var under = numbers.Layers.Any(l => l.Layer == "litter") ? "under the leaves" : "on the soil";
         foreach (var starter in CrewStarters.Of(numbers))
         {
-            var cups = starter.Pack is { } pack ? $" ({writer.Whole(starter.CupsPerBox)} × {pack.Name})" : "";
+            var packs = starter.Pack is { } pack
+                ? $" ({writer.Whole(starter.CupsPerBox)} × {pack.Name})"
+                : "";
             writer.Step(
                 starter.Key,
-                $"Seed {writer.Whole(starter.CountPerBox)} {starter.Crew.Name}{cups} {under}, a "
+                $"Seed {writer.Whole(starter.CountPerBox)} {starter.Crew.Name}{packs} {under}, a "
                     + "little in each corner.",
                 starter.Crew.Note is { } note ? Goods.Degrees(note) : null
             );

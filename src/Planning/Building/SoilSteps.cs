@@ -39,6 +39,7 @@ internal static class SoilSteps
         }
 
         Slope(numbers, writer);
+        OpenWater(numbers, writer);
         Fill(numbers, writer, layer, bags);
         Pieces(numbers, writer);
         return writer.Group(
@@ -157,6 +158,24 @@ internal static class SoilSteps
             "floor.soil.retainer",
             $"Set the retainer of wood, stone or grid first: the soil stands at {writer.Whole(steepest)} "
                 + $"degrees, and above {writer.Whole(SteepestFree)} it slides."
+        );
+    }
+
+    /// <summary>A basin is set before the soil; the liters of the layers still count the whole floor.</summary>
+    private static void OpenWater(DesignNumbers numbers, StepWriter writer)
+    {
+        if (numbers.Design.Design.WaterArea is not { Si: > 0 } typed)
+        {
+            return;
+        }
+
+        var share = numbers.Design.Figure("waterArea", "open water", typed, Units.Percent);
+        var area = (numbers.Box.OpenFloor * share).As("floor under open water", Units.SquareCentimeter);
+        writer.Step(
+            "waterArea",
+            $"Set the basin for open water first: {writer.Of(share)} of the floor, {writer.Of(area)}, with an "
+                + "easy way out. Soil goes only beside it: some of the liters below are left over.",
+            "The liters count the whole floor, because the depth of the basin is not entered."
         );
     }
 

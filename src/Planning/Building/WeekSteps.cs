@@ -45,7 +45,7 @@ internal static class WeekSteps
     private static void Mist(DesignNumbers numbers, StepWriter writer)
     {
         var design = numbers.Design;
-        if (MistingDay.Water(design) is { } day)
+        if (MistingDay.Water(design) is { Si: > 0 } day)
         {
             writer.Step(
                 "misting",

@@ -36,9 +36,7 @@ public static class AnimalDates
             "animals-earliest",
             earliest,
             "Earliest day for animals",
-            "Only if crew breeds, plants have rooted, the level is steady and the humidity holds. Better "
-                + "wait "
-                + "until 8 weeks after planting.",
+            $"Only with all of these: {CareDates.Signs(design)}. Better wait until 8 weeks after planting.",
             null,
             "animals"
         )
@@ -51,7 +49,7 @@ public static class AnimalDates
             "animals-better",
             better,
             "Better day for animals",
-            "Eight weeks of grow-in: check crew, level and humidity once more, then animals in.",
+            $"Eight weeks of grow-in. Look once more: {CareDates.Signs(design)}. Then animals in.",
             null,
             "animals"
         )

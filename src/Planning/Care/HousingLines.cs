@@ -25,7 +25,7 @@ internal static class HousingLines
             Group(animal),
             Space(numbers, animal),
             Water(numbers, animal),
-            Equipment(numbers),
+            Equipment(numbers, animal),
             Note(entry),
         }.OfType<CareLine>();
     }
@@ -156,16 +156,17 @@ internal static class HousingLines
         );
     }
 
-    private static CareLine Equipment(DesignNumbers numbers)
+    private static CareLine Equipment(DesignNumbers numbers, BoxAnimal animal)
     {
+        var food = animal.Class == AnimalClass.Amphibian ? "food cultures" : "its food in stock";
         var items = ElectricalList.Of(numbers).Items.Select(i => i.Name).Distinct(StringComparer.Ordinal);
         var here = string.Join(", ", items);
         return new CareLine(
             "Equipment",
             (here.Length > 0 ? $"With this box: {here}. " : "")
                 + "Needed besides: a thermometer and a hygrometer that keep the extremes, checked once "
-                + "against "
-                + "salt; food cultures; a holding tub; a scale to a tenth of a gram.",
+                + $"against salt; {food}; a holding tub"
+                + (animal.Class == AnimalClass.Invertebrate ? "." : "; a scale to a tenth of a gram."),
             Citation.Habit("what a keeper needs besides the box")
         );
     }
