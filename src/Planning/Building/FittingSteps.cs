@@ -221,7 +221,8 @@ internal static class FittingSteps
             : "half";
         writer.Step(
             "heating",
-            $"Lay the heat mat or cable, {writer.Of(watts)}, outside under {share} of the base, with room for "
+            $"Lay the heat mat or cable, {writer.Of(watts)}, outside under {share} of the base, "
+                + $"with room for "
                 + "air below. "
                 + (
                     heating.Thermostat

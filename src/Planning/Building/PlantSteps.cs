@@ -21,7 +21,8 @@ internal static class PlantSteps
         {
             writer.Step(
                 "waterCups",
-                $"Hang {NumberText.Count(cups, "water cup", "water cups")} in the plants, with a little water.",
+                $"Hang {NumberText.Count(cups, "water cup", "water cups")} in the plants, with a "
+                    + $"little water.",
                 "Egg feeders raise each tadpole in its own water."
             );
         }

@@ -161,7 +161,9 @@ internal static class SoilSteps
         );
     }
 
-    /// <summary>A basin is set before the soil; the liters of the layers still count the whole floor.</summary>
+    /// <summary>
+    /// A basin is set before the soil; the liters of the layers still count the whole floor.
+    /// </summary>
     private static void OpenWater(DesignNumbers numbers, StepWriter writer)
     {
         if (numbers.Design.Design.WaterArea is not { Si: > 0 } typed)
@@ -173,7 +175,8 @@ internal static class SoilSteps
         var area = (numbers.Box.OpenFloor * share).As("floor under open water", Units.SquareCentimeter);
         writer.Step(
             "waterArea",
-            $"Set the basin for open water first: {writer.Of(share)} of the floor, {writer.Of(area)}, with an "
+            $"Set the basin for open water first: {writer.Of(share)} of the floor, "
+                + $"{writer.Of(area)}, with an "
                 + "easy way out. Soil goes only beside it: some of the liters below are left over.",
             "The liters count the whole floor, because the depth of the basin is not entered."
         );

@@ -58,7 +58,8 @@ internal static class HealthLines
             "See a veterinarian",
             animal.Class == AnimalClass.Reptile
                     ? "This paper names no illness and no drug. See a veterinarian for reptiles at once for: "
-                        + "weight down by more than a tenth, old skin that stays on, cramps, anything hanging "
+                        + "weight down by more than a tenth, old skin that stays on, cramps, "
+                        + "anything hanging "
                         + "out of the vent, no food for more than 5 days."
                 : animal.Class == AnimalClass.Invertebrate
                     ? "No food or no movement for days, weak after a molt, wounds: ask a veterinarian for "
