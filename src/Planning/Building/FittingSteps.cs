@@ -217,7 +217,7 @@ internal static class FittingSteps
 
         var watts = design.Figure("heating.watts", "power of the heating", heating.Watts, Units.Watt);
         var share = heating.Cover is { } cover
-            ? $"{writer.Of(design.Figure("heating.cover", "heated share of the floor", cover, Units.Percent))}"
+            ? writer.Of(design.Figure("heating.cover", "heated share of the floor", cover, Units.Percent))
             : "half";
         writer.Step(
             "heating",
