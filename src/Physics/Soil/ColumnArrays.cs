@@ -1,0 +1,98 @@
+namespace Litterfall.Physics.Soil;
+
+/// <summary>
+/// Scratch of one run, private to it: values of nodes and elements, zone beside zone, so that the inner
+/// loops walk memory in order and many columns can be stepped side by side.
+/// </summary>
+internal sealed class ColumnArrays
+{
+    public ColumnArrays(SoilColumns columns)
+    {
+        int nodes = columns.Nodes * columns.Zones;
+        int elements = (columns.Nodes - 1) * columns.Zones;
+        Head = new double[nodes];
+        OldHead = new double[nodes];
+        LastHead = new double[nodes];
+        Water = new double[nodes];
+        OldWater = new double[nodes];
+        Capacity = new double[nodes];
+        Residual = new double[nodes];
+        Diagonal = new double[nodes];
+        Right = new double[nodes];
+        Change = new double[nodes];
+        Rate = new double[nodes];
+        Width = new double[nodes];
+        Knee = new double[nodes];
+        Upper = new double[elements];
+        Lower = new double[elements];
+        Top = new CurvePoint[elements];
+        Foot = new CurvePoint[elements];
+        FillGeometry(columns);
+    }
+
+    /// <summary>Pressure heads of the iterate, m.</summary>
+    public double[] Head { get; }
+
+    /// <summary>Heads at the start of the step, m.</summary>
+    public double[] OldHead { get; }
+
+    /// <summary>Heads of the iterate before, m.</summary>
+    public double[] LastHead { get; }
+
+    /// <summary>Water of each node, m.</summary>
+    public double[] Water { get; }
+
+    /// <summary>Water at the start of the step, less what the last step's equations missed, m.</summary>
+    public double[] OldWater { get; }
+
+    /// <summary>Slope of the water with the head.</summary>
+    public double[] Capacity { get; }
+
+    /// <summary>What the equations miss, m.</summary>
+    public double[] Residual { get; }
+
+    /// <summary>Diagonal of the Jacobian.</summary>
+    public double[] Diagonal { get; }
+
+    /// <summary>Right side while it is eliminated, m.</summary>
+    public double[] Right { get; }
+
+    /// <summary>Newton's change of the heads, m.</summary>
+    public double[] Change { get; }
+
+    /// <summary>Rate of change of the water in the last step, m/s.</summary>
+    public double[] Rate { get; }
+
+    /// <summary>Thickness of the half cells of each node together, m.</summary>
+    public double[] Width { get; }
+
+    /// <summary>Head below which a node is updated by its water content, m.</summary>
+    public double[] Knee { get; }
+
+    /// <summary>Slope of the upper node's equation with the lower node's head.</summary>
+    public double[] Upper { get; }
+
+    /// <summary>Slope of the lower node's equation with the upper node's head.</summary>
+    public double[] Lower { get; }
+
+    /// <summary>Each element's material at its upper node.</summary>
+    public CurvePoint[] Top { get; }
+
+    /// <summary>Each element's material at its lower node.</summary>
+    public CurvePoint[] Foot { get; }
+
+    private void FillGeometry(SoilColumns columns)
+    {
+        int zones = columns.Zones;
+        Array.Fill(Knee, double.PositiveInfinity);
+        for (int e = 0; e < Upper.Length; e++)
+        {
+            double half = 0.5 * columns.ElementMeters[e];
+            double knee = columns.Tables[columns.ElementTable[e]].SteepestHeadMeters;
+            Width[e] += half;
+            Width[e + zones] += half;
+            Knee[e] = Math.Min(Knee[e], knee);
+            Knee[e + zones] = Math.Min(Knee[e + zones], knee);
+        }
+    }
+}

@@ -1,0 +1,303 @@
+namespace Litterfall.Physics.Soil;
+
+/// <summary>What crossed the ends of the columns in a step, m over the whole area.</summary>
+internal record struct StepFluxes(
+    double In,
+    double Out,
+    double Evaporated,
+    double Transpired,
+    double RunOff
+);
+
+/// <summary>
+/// The equations of one implicit step, dV/dt = −div q in mixed form: residual and Jacobian at an iterate.
+/// The flux of an element follows the drier node when water runs down into it, q = (Φa − Φb)/Δz + K(a), and
+/// the Kirchhoff mean otherwise, q = K̄·(1 − Δh/Δz) with K̄ = (Φb − Φa)/Δh (after Szymkiewicz 2009, recalled).
+/// Both agree where Δh = 0, water at rest stays at rest, and the Jacobian is an M-matrix while wetting.
+/// </summary>
+internal sealed class ColumnEquations
+{
+    private const double SmallHead = 1e-4;
+    private const double SameHead = 1e-4;
+    private readonly SoilColumns columns;
+    private readonly ColumnArrays arrays;
+    private readonly SurfaceTerms surface;
+    private readonly FootTerms foot;
+    private readonly FeddesHeads[] stress;
+    private readonly double[] elementMeters;
+    private readonly int[] elementTable;
+    private readonly CurveTable[] tables;
+    private readonly double[] rootShare;
+    private readonly double[] areaShare;
+    private readonly double gravity;
+    private StepFluxes fluxes;
+
+    public ColumnEquations(SoilColumns columns, ColumnBoundaries boundaries, ColumnArrays arrays)
+    {
+        this.columns = columns;
+        this.arrays = arrays;
+        surface = new SurfaceTerms(boundaries.Top);
+        foot = new FootTerms(boundaries.Foot, columns);
+        elementMeters = columns.ElementMeters.ToArray();
+        elementTable = columns.ElementTable.ToArray();
+        tables = columns.Tables.ToArray();
+        rootShare = columns.RootShare.ToArray();
+        areaShare = columns.AreaShare.ToArray();
+        gravity = columns.HasGravity ? 1.0 : 0.0;
+        stress = [.. columns.Profiles.Select(p => p.Roots?.Heads ?? default)];
+        HasRoots = [.. columns.Profiles.Select(p => p.Roots is not null)];
+    }
+
+    private bool[] HasRoots { get; }
+
+    /// <summary>Fluxes of the last assembly.</summary>
+    public StepFluxes Fluxes => fluxes;
+
+    /// <summary>Water of the shared foot node with its sump, m over the whole area.</summary>
+    public double FootWater { get; private set; }
+
+    /// <summary>The same at the start of the step, less what the last step missed.</summary>
+    public double OldFootWater { get; set; }
+
+    /// <summary>What the equation of the foot misses, m.</summary>
+    public double FootResidual { get; private set; }
+
+    /// <summary>Slope of that equation with the head of the foot.</summary>
+    public double FootDiagonal { get; private set; }
+
+    /// <summary>What the store below the foot holds, m.</summary>
+    public double StoreMeters { get; set; }
+
+    private int FootNode => (columns.Nodes - 1) * columns.Zones;
+
+    /// <summary>Sets the heads that the boundaries fix.</summary>
+    public void Fix()
+    {
+        if (surface.FixedHead is { } top)
+        {
+            arrays.Head.AsSpan(0, columns.Zones).Fill(top);
+        }
+
+        if (foot.FixedHead is { } low)
+        {
+            arrays.Head.AsSpan(FootNode).Fill(low);
+        }
+    }
+
+    /// <summary>True for a node whose head is given.</summary>
+    public bool IsFixed(int i) =>
+        (i < columns.Zones && surface.FixedHead is not null) || (i >= FootNode && foot.FixedHead is not null);
+
+    /// <summary>Water of every node at the heads of the iterate, with its slope.</summary>
+    public void Store()
+    {
+        int zones = columns.Zones;
+        LookUp();
+        var (water, capacity) = (arrays.Water, arrays.Capacity);
+        Array.Clear(water);
+        Array.Clear(capacity);
+        for (int e = 0; e < elementMeters.Length; e++)
+        {
+            double half = 0.5 * elementMeters[e];
+            ref readonly var top = ref arrays.Top[e];
+            ref readonly var low = ref arrays.Foot[e];
+            water[e] += half * top.WaterContent;
+            capacity[e] += half * top.Capacity;
+            water[e + zones] += half * low.WaterContent;
+            capacity[e + zones] += half * low.Capacity;
+        }
+
+        for (int zone = 0; surface.HasPond && zone < zones; zone++)
+        {
+            var pond = surface.Pond(arrays.Head[zone]);
+            water[zone] += pond.Value;
+            capacity[zone] += pond.Slope;
+        }
+
+        StoreFoot();
+    }
+
+    /// <summary>Residual and Jacobian of a step.</summary>
+    /// <param name="forcing">What holds during the step.</param>
+    /// <param name="seconds">Its length, s.</param>
+    public void Assemble(in SurfaceForcing forcing, double seconds)
+    {
+        Store();
+        var (residual, diagonal) = (arrays.Residual, arrays.Diagonal);
+        for (int i = 0; i < residual.Length; i++)
+        {
+            residual[i] = arrays.Water[i] - arrays.OldWater[i];
+            diagonal[i] = arrays.Capacity[i];
+        }
+
+        residual.AsSpan(FootNode).Clear();
+        diagonal.AsSpan(FootNode).Clear();
+        fluxes = default;
+        Flow(seconds);
+        if (forcing.TranspirationMetersPerSecond != 0.0)
+        {
+            TakeUp(forcing.TranspirationMetersPerSecond * seconds);
+        }
+
+        Surface(forcing, seconds);
+        Foot(seconds);
+    }
+
+    private void LookUp()
+    {
+        int zones = columns.Zones;
+        var (head, top, low) = (arrays.Head, arrays.Top, arrays.Foot);
+        for (int e = 0; e < elementTable.Length; e++)
+        {
+            int table = elementTable[e];
+            top[e] =
+                e >= zones && elementTable[e - zones] == table ? low[e - zones] : tables[table].At(head[e]);
+            low[e] = tables[table].At(head[e + zones]);
+        }
+    }
+
+    private void StoreFoot()
+    {
+        double water = 0.0;
+        double capacity = 0.0;
+        for (int zone = 0; zone < columns.Zones; zone++)
+        {
+            water += areaShare[zone] * arrays.Water[FootNode + zone];
+            capacity += areaShare[zone] * arrays.Capacity[FootNode + zone];
+        }
+
+        double head = arrays.Head[FootNode];
+        FootWater = water + (foot.SumpShare * Math.Max(0.0, head));
+        FootDiagonal = capacity + (head > 0.0 ? foot.SumpShare : 0.0);
+        FootResidual = FootWater - OldFootWater;
+    }
+
+    private void Flow(double seconds)
+    {
+        int zones = columns.Zones;
+        var (head, residual, diagonal) = (arrays.Head, arrays.Residual, arrays.Diagonal);
+        for (int e = 0; e < elementMeters.Length; e++)
+        {
+            double perMeter = 1.0 / elementMeters[e];
+            ref readonly var a = ref arrays.Top[e];
+            ref readonly var b = ref arrays.Foot[e];
+            double d = head[e + zones] - head[e];
+            double q;
+            double slopeA;
+            double slopeB;
+            if (d < 0.0)
+            {
+                q = ((a.FluxPotential - b.FluxPotential) * perMeter) + (gravity * a.Conductivity);
+                slopeA = (a.Conductivity * perMeter) + (gravity * a.ConductivitySlope);
+                slopeB = -b.Conductivity * perMeter;
+            }
+            else
+            {
+                double drive = gravity - (d * perMeter);
+                bool same = d < SameHead * (SmallHead + Math.Abs(head[e]));
+                double mean = same
+                    ? 0.5 * (a.Conductivity + b.Conductivity)
+                    : (b.FluxPotential - a.FluxPotential) / d;
+                double meanA = same ? 0.5 * a.ConductivitySlope : (mean - a.Conductivity) / d;
+                double meanB = same ? 0.5 * b.ConductivitySlope : (b.Conductivity - mean) / d;
+                q = mean * drive;
+                slopeA = (mean * perMeter) + (drive * meanA);
+                slopeB = (drive * meanB) - (mean * perMeter);
+            }
+
+            residual[e] += seconds * q;
+            diagonal[e] += seconds * slopeA;
+            arrays.Upper[e] = seconds * slopeB;
+            arrays.Lower[e] = -seconds * slopeA;
+            residual[e + zones] -= seconds * q;
+            diagonal[e + zones] -= seconds * slopeB;
+        }
+    }
+
+    private void TakeUp(double demandMeters)
+    {
+        int zones = columns.Zones;
+        for (int i = 0; i < rootShare.Length; i++)
+        {
+            int zone = i % zones;
+            if (rootShare[i] == 0.0 || !HasRoots[zone])
+            {
+                continue;
+            }
+
+            var (share, slope) = stress[zone].At(arrays.Head[i]);
+            double amount = demandMeters * rootShare[i];
+            arrays.Residual[i] += amount * share;
+            arrays.Diagonal[i] += amount * slope;
+            fluxes.Transpired += areaShare[zone] * amount * share;
+        }
+    }
+
+    private void Surface(in SurfaceForcing forcing, double seconds)
+    {
+        for (int zone = 0; zone < columns.Zones; zone++)
+        {
+            if (surface.FixedHead is not null)
+            {
+                // What enters is whatever the fixed head makes the top node take.
+                fluxes.In += areaShare[zone] * arrays.Residual[zone];
+                arrays.Residual[zone] = 0.0;
+                arrays.Diagonal[zone] = 1.0;
+                arrays.Upper[zone] = 0.0;
+                continue;
+            }
+
+            double head = arrays.Head[zone];
+            var evaporation = surface.Evaporation(head);
+            var runOff = surface.RunOff(head);
+            double rain = seconds * forcing.RainMetersPerSecond;
+            double demand = seconds * forcing.EvaporationMetersPerSecond;
+            double left = rain - (seconds * runOff.Value);
+            arrays.Residual[zone] -= left - (demand * evaporation.Value);
+            arrays.Diagonal[zone] += (seconds * runOff.Slope) + (demand * evaporation.Slope);
+            fluxes.In += areaShare[zone] * left;
+            fluxes.RunOff += areaShare[zone] * seconds * runOff.Value;
+            fluxes.Evaporated += areaShare[zone] * demand * evaporation.Value;
+        }
+    }
+
+    private void Foot(double seconds)
+    {
+        for (int zone = 0; zone < columns.Zones; zone++)
+        {
+            FootResidual += areaShare[zone] * arrays.Residual[FootNode + zone];
+            FootDiagonal += areaShare[zone] * arrays.Diagonal[FootNode + zone];
+        }
+
+        if (foot.FixedHead is not null)
+        {
+            fluxes.Out = -FootResidual;
+            FootResidual = 0.0;
+            FootDiagonal = 1.0;
+            return;
+        }
+
+        var leaves = foot.Out(arrays.Head[FootNode], seconds, StoreMeters);
+        if (foot.DrainsFreely)
+        {
+            for (int zone = 0; zone < columns.Zones; zone++)
+            {
+                ref readonly var low = ref arrays.Foot[FootNode - columns.Zones + zone];
+                leaves = new(
+                    leaves.Value + (areaShare[zone] * seconds * low.Conductivity),
+                    leaves.Slope + (areaShare[zone] * seconds * low.ConductivitySlope)
+                );
+            }
+        }
+
+        FootResidual += leaves.Value;
+        FootDiagonal += leaves.Slope;
+        fluxes.Out = leaves.Value;
+    }
+
+    /// <summary>True when the foot has a store, whose filling is booked after each step.</summary>
+    public bool HasStore => foot.HasStore;
+
+    /// <summary>Water standing on a zone, m.</summary>
+    public double PondMeters(int zone) => surface.Pond(arrays.Head[zone]).Value;
+}

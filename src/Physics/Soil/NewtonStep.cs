@@ -1,0 +1,265 @@
+namespace Litterfall.Physics.Soil;
+
+/// <summary>
+/// Newton's method for one implicit step. The linear systems are tridiagonal down each zone and meet in the
+/// foot. On the dry side of a node's knee the change is applied to its water content, not to its head
+/// (variable switching after Forsyth, Wu and Pruess 1995, recalled), which costs nothing and keeps dry
+/// fronts from overshooting; late iterations are damped where the miss does not fall.
+/// </summary>
+internal sealed class NewtonStep
+{
+    private const int MostIterations = 30;
+    private const int UndampedIterations = 6;
+    private const int MostHalvings = 6;
+    private const double SmallChange = 1e-3;
+    private const double LargestGrowth = 5.0;
+    private const double LargestRiseMeters = 0.1;
+    private readonly SoilColumns columns;
+    private readonly ColumnArrays arrays;
+    private readonly ColumnEquations equations;
+    private readonly double tolerance;
+
+    public NewtonStep(
+        SoilColumns columns,
+        ColumnArrays arrays,
+        ColumnEquations equations,
+        double residualTolerance
+    )
+    {
+        this.columns = columns;
+        this.arrays = arrays;
+        this.equations = equations;
+        tolerance = residualTolerance;
+    }
+
+    /// <summary>Linear systems solved so far.</summary>
+    public int Iterations { get; private set; }
+
+    /// <summary>Largest miss of a node's water content in the last assembly, m³/m³.</summary>
+    public double WorstMiss { get; private set; }
+
+    /// <summary>Node of that miss.</summary>
+    public int WorstNode { get; private set; }
+
+    /// <summary>Solves a step from the heads in the arrays.</summary>
+    /// <returns>False when it did not come out; the heads are then of no use.</returns>
+    public bool TrySolve(in SurfaceForcing forcing, double seconds)
+    {
+        double lastNorm = double.PositiveInfinity;
+        int halvings = 0;
+        for (int iteration = 1; iteration <= MostIterations; iteration++)
+        {
+            equations.Assemble(forcing, seconds);
+            double norm = Measure();
+            if (!double.IsFinite(norm))
+            {
+                return false;
+            }
+
+            if (WorstMiss < tolerance && (iteration > 1 || WorstMiss < tolerance * SmallChange))
+            {
+                return true;
+            }
+
+            if (iteration > UndampedIterations && norm >= lastNorm && halvings < MostHalvings)
+            {
+                Halve();
+                halvings++;
+                continue;
+            }
+
+            lastNorm = norm;
+            halvings = 0;
+            Iterations++;
+            if (!SolveLinear())
+            {
+                return false;
+            }
+
+            Update();
+        }
+
+        return false;
+    }
+
+    /// <summary>Norm of the miss, and where it is worst.</summary>
+    private double Measure()
+    {
+        var (residual, width) = (arrays.Residual, arrays.Width);
+        int footNode = (columns.Nodes - 1) * columns.Zones;
+        double footMiss = Math.Abs(equations.FootResidual) / width[footNode];
+        double sum = footMiss * footMiss * width[footNode];
+        WorstMiss = footMiss;
+        WorstNode = footNode;
+        for (int i = 0; i < footNode; i++)
+        {
+            double miss = Math.Abs(residual[i]) / width[i];
+            sum += miss * miss * width[i];
+            if (miss > WorstMiss)
+            {
+                WorstMiss = miss;
+                WorstNode = i;
+            }
+        }
+
+        return sum;
+    }
+
+    private void Halve()
+    {
+        var (head, last) = (arrays.Head, arrays.LastHead);
+        for (int i = 0; i < head.Length; i++)
+        {
+            head[i] = last[i] + (0.5 * (head[i] - last[i]));
+        }
+    }
+
+    /// <summary>Eliminates each zone from the surface down into the shared foot, then back.</summary>
+    private bool SolveLinear()
+    {
+        int zones = columns.Zones;
+        int footNode = (columns.Nodes - 1) * zones;
+        var (diagonal, right, upper, lower) = (arrays.Diagonal, arrays.Right, arrays.Upper, arrays.Lower);
+        var change = arrays.Change;
+        Array.Copy(arrays.Residual, right, footNode);
+        for (int i = zones; i < footNode; i++)
+        {
+            double factor = lower[i - zones] / diagonal[i - zones];
+            diagonal[i] -= factor * upper[i - zones];
+            right[i] -= factor * right[i - zones];
+        }
+
+        double footDiagonal = equations.FootDiagonal;
+        double footRight = equations.FootResidual;
+        for (int zone = 0; zone < zones && !equations.IsFixed(footNode); zone++)
+        {
+            int i = footNode - zones + zone;
+            double factor = columns.AreaShare[zone] * lower[i] / diagonal[i];
+            footDiagonal -= factor * upper[i];
+            footRight -= factor * right[i];
+        }
+
+        double footChange = -footRight / footDiagonal;
+        if (!double.IsFinite(footChange))
+        {
+            return false;
+        }
+
+        for (int zone = 0; zone < zones; zone++)
+        {
+            change[footNode + zone] = footChange;
+        }
+
+        for (int i = footNode - 1; i >= 0; i--)
+        {
+            change[i] = -(right[i] + (upper[i] * change[i + zones])) / diagonal[i];
+            if (!double.IsFinite(change[i]))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    private void Update()
+    {
+        int footNode = (columns.Nodes - 1) * columns.Zones;
+        Array.Copy(arrays.Head, arrays.LastHead, arrays.Head.Length);
+        for (int i = 0; i < footNode; i++)
+        {
+            Move(i);
+        }
+
+        Move(footNode);
+        arrays.Head.AsSpan(footNode).Fill(arrays.Head[footNode]);
+    }
+
+    private void Move(int i)
+    {
+        double head = arrays.Head[i];
+        double change = arrays.Change[i];
+        double knee = arrays.Knee[i];
+        double next = head + change;
+        if (head > knee)
+        {
+            next = Math.Max(next, knee);
+        }
+        else if (Math.Abs(change) > SmallChange * Math.Abs(head) && !equations.IsFixed(i))
+        {
+            next = ByWater(i, change);
+        }
+
+        double farthest = (LargestGrowth * Math.Abs(head)) + LargestRiseMeters;
+        arrays.Head[i] = Math.Clamp(
+            next,
+            Math.Max(head - farthest, HydraulicCurve.DriestHeadMeters),
+            head + farthest
+        );
+    }
+
+    /// <summary>The head at which the node holds the water that Newton's change asks for.</summary>
+    private double ByWater(int i, double change)
+    {
+        double slope = arrays.Capacity[i];
+        double target = arrays.Water[i] + (slope * change);
+        double knee = arrays.Knee[i];
+        var (kneeWater, kneeSlope) = Water(i, knee);
+        return target <= kneeWater
+            ? Invert(i, target)
+            : knee + ((target - kneeWater) / Math.Max(kneeSlope, double.Epsilon));
+    }
+
+    /// <summary>Newton in ln|h| between safe ends.</summary>
+    private double Invert(int i, double target)
+    {
+        double wet = Math.Log(-arrays.Knee[i]);
+        double dry = Math.Log(-HydraulicCurve.DriestHeadMeters);
+        double at = Math.Clamp(Math.Log(-arrays.Head[i]), wet, dry);
+        for (int k = 0; k < 40; k++)
+        {
+            double head = -Math.Exp(at);
+            var (water, slope) = Water(i, head);
+            double miss = water - target;
+            if (miss > 0.0)
+            {
+                wet = at;
+            }
+            else
+            {
+                dry = at;
+            }
+
+            double next = at - (miss / (slope * head));
+            next = next > wet && next < dry ? next : 0.5 * (wet + dry);
+            if (Math.Abs(next - at) < 1e-9)
+            {
+                return -Math.Exp(next);
+            }
+
+            at = next;
+        }
+
+        return -Math.Exp(at);
+    }
+
+    /// <summary>Water of a node's half cells and its slope; no pond, which is empty on the dry side.</summary>
+    private (double Water, double Slope) Water(int i, double head)
+    {
+        double water = 0.0;
+        double slope = 0.0;
+        for (int side = 0; side < 2; side++)
+        {
+            int e = i - (side * columns.Zones);
+            if (e >= 0 && e < columns.ElementMeters.Length)
+            {
+                double half = 0.5 * columns.ElementMeters[e];
+                var point = columns.Tables[columns.ElementTable[e]].At(head);
+                water += half * point.WaterContent;
+                slope += half * point.Capacity;
+            }
+        }
+
+        return (water, slope);
+    }
+}

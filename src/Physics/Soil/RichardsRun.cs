@@ -1,0 +1,217 @@
+using System.Collections.Immutable;
+
+namespace Litterfall.Physics.Soil;
+
+/// <summary>
+/// Steps through time: each step as long as its local error allows, shorter again where Newton's method
+/// fails, and never past the end of a span. What an accepted step's equations still miss is carried into
+/// the next step's old water, so that misses do not add up.
+/// </summary>
+internal sealed class RichardsRun
+{
+    private const double ShortestStepSeconds = 1e-6;
+    private const double Safety = 0.9;
+    private const double MostShrink = 0.3;
+    private const double MostGrowth = 4.0;
+    private const double FailureShrink = 0.25;
+    private const int MostSteps = 20_000_000;
+    private readonly SoilColumns columns;
+    private readonly ColumnArrays arrays;
+    private readonly ColumnEquations equations;
+    private readonly NewtonStep newton;
+    private readonly StepControl control;
+    private readonly double startWater;
+    private SurfaceForcing lastForcing;
+    private double nextSeconds;
+    private double time;
+    private double worstBalance;
+    private int steps;
+    private int failed;
+    private ColumnStop? stop;
+    private bool reachedLevel;
+
+    public RichardsRun(
+        SoilColumns columns,
+        ColumnBoundaries boundaries,
+        ColumnState start,
+        StepControl control
+    )
+    {
+        this.columns = columns;
+        this.control = control;
+        arrays = new ColumnArrays(columns);
+        equations = new ColumnEquations(columns, boundaries, arrays) { StoreMeters = start.StoreMeters };
+        newton = new NewtonStep(columns, arrays, equations, control.ResidualTolerance);
+        time = start.Seconds;
+        start.HeadMeters.CopyTo(arrays.Head);
+        equations.Store();
+        Array.Copy(arrays.Water, arrays.OldWater, arrays.Water.Length);
+        equations.OldFootWater = equations.FootWater;
+        startWater = Stored();
+        nextSeconds = control.FirstStepSeconds;
+        lastForcing = new SurfaceForcing(double.NaN, 0.0, 0.0);
+        equations.Fix();
+    }
+
+    public ColumnTotals Totals { get; private set; } = new();
+
+    public ColumnState State() => new(time, ImmutableArray.Create(arrays.Head), equations.StoreMeters);
+
+    public ColumnResult Result(ImmutableArray<ColumnReport> reports) =>
+        new()
+        {
+            State = State(),
+            Totals = Totals,
+            Reports = reports,
+            BalanceErrorMeters = worstBalance,
+            Steps = steps,
+            Iterations = newton.Iterations,
+            FailedSteps = failed,
+            StoppedEarly = stop,
+            ReachedLevel = reachedLevel,
+        };
+
+    /// <summary>Runs to the end of a span.</summary>
+    /// <returns>False when it ended before.</returns>
+    public bool Advance(in ForcingSpan span, CancellationToken cancel)
+    {
+        if (span.Forcing != lastForcing)
+        {
+            nextSeconds = control.FirstStepSeconds;
+            lastForcing = span.Forcing;
+        }
+
+        while (time < span.UntilSeconds)
+        {
+            cancel.ThrowIfCancellationRequested();
+            double left = span.UntilSeconds - time;
+            double seconds =
+                left <= nextSeconds * 1.000001 ? left
+                : left < 2.0 * nextSeconds ? 0.5 * left
+                : nextSeconds;
+            if (!TryStep(span.Forcing, ref seconds))
+            {
+                return false;
+            }
+
+            time = seconds == left ? span.UntilSeconds : time + seconds;
+            if (arrays.Head[^1] >= control.StopAtFootHeadMeters)
+            {
+                reachedLevel = true;
+                return false;
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>One accepted step, shortened until it comes out.</summary>
+    private bool TryStep(in SurfaceForcing forcing, ref double seconds)
+    {
+        Array.Copy(arrays.Head, arrays.OldHead, arrays.Head.Length);
+        while (true)
+        {
+            if (newton.TrySolve(forcing, seconds))
+            {
+                double error = LocalError(seconds);
+                if (error <= 2.0 * control.ErrorTolerance || seconds <= 1e-3 * control.FirstStepSeconds)
+                {
+                    Accept(seconds, error);
+                    return true;
+                }
+
+                seconds *= Math.Max(MostShrink, Safety * Math.Sqrt(control.ErrorTolerance / error));
+            }
+            else
+            {
+                failed++;
+                seconds *= FailureShrink;
+            }
+
+            if (seconds < ShortestStepSeconds || steps >= MostSteps)
+            {
+                Stop();
+                return false;
+            }
+
+            Array.Copy(arrays.OldHead, arrays.Head, arrays.Head.Length);
+        }
+    }
+
+    /// <summary>Half the difference between this step's change and the last step's rate, as θ.</summary>
+    private double LocalError(double seconds)
+    {
+        double worst = 0.0;
+        for (int i = 0; i < arrays.Water.Length; i++)
+        {
+            if (!equations.IsFixed(i))
+            {
+                double change = arrays.Water[i] - arrays.OldWater[i] - (seconds * arrays.Rate[i]);
+                worst = Math.Max(worst, 0.5 * Math.Abs(change) / arrays.Width[i]);
+            }
+        }
+
+        return worst;
+    }
+
+    private void Accept(double seconds, double error)
+    {
+        steps++;
+        var fluxes = equations.Fluxes;
+        int footNode = (columns.Nodes - 1) * columns.Zones;
+        for (int i = 0; i < arrays.Water.Length; i++)
+        {
+            arrays.Rate[i] = (arrays.Water[i] - arrays.OldWater[i]) / seconds;
+            arrays.OldWater[i] = arrays.Water[i] - (i < footNode ? arrays.Residual[i] : 0.0);
+        }
+
+        equations.OldFootWater = equations.FootWater - equations.FootResidual;
+        if (equations.HasStore)
+        {
+            equations.StoreMeters += fluxes.Out;
+        }
+
+        Totals = new ColumnTotals
+        {
+            InMeters = Totals.InMeters + fluxes.In,
+            OutMeters = Totals.OutMeters + fluxes.Out,
+            EvaporatedMeters = Totals.EvaporatedMeters + fluxes.Evaporated,
+            TranspiredMeters = Totals.TranspiredMeters + fluxes.Transpired,
+            RunOffMeters = Totals.RunOffMeters + fluxes.RunOff,
+            StorageChangeMeters = Stored() - startWater,
+        };
+        worstBalance = Math.Max(worstBalance, Math.Abs(Totals.MissMeters));
+        double factor = error > 0.0 ? Safety * Math.Sqrt(control.ErrorTolerance / error) : MostGrowth;
+        nextSeconds = Math.Min(
+            seconds * Math.Clamp(factor, MostShrink, MostGrowth),
+            control.LongestStepSeconds
+        );
+    }
+
+    /// <summary>Water in soil, pond and sump at the iterate, m over the whole area.</summary>
+    private double Stored()
+    {
+        int footNode = (columns.Nodes - 1) * columns.Zones;
+        double sum = equations.FootWater;
+        for (int i = 0; i < footNode; i++)
+        {
+            sum += columns.AreaShare[i % columns.Zones] * arrays.Water[i];
+        }
+
+        return sum;
+    }
+
+    private void Stop()
+    {
+        int node = newton.WorstNode;
+        stop = new ColumnStop(
+            time,
+            columns.DepthMeters[node],
+            newton.WorstMiss,
+            steps >= MostSteps
+                ? "the run took too many steps"
+                : "the equations of the shortest step have no solution: nothing takes or gives the water"
+        );
+        Array.Copy(arrays.OldHead, arrays.Head, arrays.Head.Length);
+    }
+}
