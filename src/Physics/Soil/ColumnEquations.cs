@@ -150,9 +150,16 @@ internal sealed class ColumnEquations
         for (int e = 0; e < elementTable.Length; e++)
         {
             int table = elementTable[e];
-            top[e] =
-                e >= zones && elementTable[e - zones] == table ? low[e - zones] : tables[table].At(head[e]);
-            low[e] = tables[table].At(head[e + zones]);
+            if (e >= zones && elementTable[e - zones] == table)
+            {
+                top[e] = low[e - zones];
+            }
+            else
+            {
+                tables[table].At(head[e], out top[e]);
+            }
+
+            tables[table].At(head[e + zones], out low[e]);
         }
     }
 

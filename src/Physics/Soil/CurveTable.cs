@@ -17,46 +17,48 @@ public readonly record struct CurvePoint(
 );
 
 /// <summary>
-/// θ(h) and the matric flux potential Φ(h) of a material as cubic Hermite tables over u = ln(ε + |h|),
-/// ε = 0.1 mm, down to <see cref="HydraulicCurve.DriestHeadMeters"/>. C, K and dK/dh are the derivatives of
-/// the interpolants, so that Newton's method sees one consistent function. Φ is integrated by Simpson's rule
-/// from the dry end.
+/// θ(h) and the matric flux potential Φ(h) of a material as cubic Hermite tables over x = ε + |h|,
+/// ε = 2⁻¹³ m, with 64 equal intervals to each doubling of x down to
+/// <see cref="HydraulicCurve.DriestHeadMeters"/>: the bits of x give the interval without a logarithm. C, K
+/// and dK/dh are the derivatives of the interpolants, so that Newton's method sees one consistent function.
+/// Φ is integrated by Simpson's rule from the dry end. θ and K are within 1e-5 of themselves of the curve.
 /// </summary>
 public sealed class CurveTable
 {
-    private const double Epsilon = 1e-4;
-    private const int Intervals = 1024;
+    private const double Epsilon = 1.0 / 8192.0;
+    private const int Octaves = 30;
+    private const int BitsPerOctave = 6;
+    private const int PerOctave = 1 << BitsPerOctave;
+    private const int Intervals = Octaves * PerOctave;
     private const int Stride = 8;
-    private const int SimpsonPanels = 4;
-    private static readonly double FirstU = Math.Log(Epsilon);
-    private static readonly double StepU =
-        (Math.Log(Epsilon - HydraulicCurve.DriestHeadMeters) - FirstU) / Intervals;
-
+    private const int MantissaBits = 52;
+    private const int PlaceBits = MantissaBits - BitsPerOctave;
+    private const long PlaceMask = (1L << PlaceBits) - 1;
+    private const double PerPlace = 1.0 / (1L << PlaceBits);
+    private static readonly long FirstInterval = BitConverter.DoubleToInt64Bits(Epsilon) >> PlaceBits;
     private static readonly ConditionalWeakTable<HydraulicCurve, CurveTable> Known = [];
 
     private readonly double[] cubics = new double[Intervals * Stride];
-    private readonly double saturatedPotential;
-    private readonly double saturatedConductivity;
+    private readonly double[] perMeter = new double[Octaves];
+    private readonly CurvePoint saturated;
 
     private CurveTable(HydraulicCurve curve)
     {
         Curve = curve;
-        saturatedConductivity = curve.SaturatedConductivityMetersPerSecond;
         SteepestHeadMeters = curve.SteepestHeadMeters;
-        SaturatedWaterContent = curve.SaturatedWaterContent;
-        var potential = Potentials(curve);
-        saturatedPotential = potential[0];
-        for (int i = 0; i < Intervals; i++)
+        for (int octave = 0; octave < Octaves; octave++)
         {
-            var near = Knot(curve, i);
-            var far = Knot(curve, i + 1);
-            Cubic(i * Stride, (near.Theta, near.ThetaSlope), (far.Theta, far.ThetaSlope));
-            Cubic(
-                (i * Stride) + 4,
-                (potential[i], near.PotentialSlope),
-                (potential[i + 1], far.PotentialSlope)
-            );
+            perMeter[octave] = PerOctave / (Epsilon * (1L << octave));
         }
+
+        double potential = Fill(curve);
+        saturated = new CurvePoint(
+            curve.SaturatedWaterContent,
+            0.0,
+            potential,
+            curve.SaturatedConductivityMetersPerSecond,
+            0.0
+        );
     }
 
     /// <summary>The material.</summary>
@@ -65,43 +67,41 @@ public sealed class CurveTable
     /// <summary>Head of the largest capacity, m.</summary>
     public double SteepestHeadMeters { get; }
 
-    /// <summary>θs, m³/m³.</summary>
-    public double SaturatedWaterContent { get; }
-
     /// <summary>The table of a material; made once for each curve object.</summary>
     /// <param name="curve">The material.</param>
     public static CurveTable Of(HydraulicCurve curve) => Known.GetValue(curve, c => new CurveTable(c));
 
     /// <summary>All values at a head.</summary>
     /// <param name="headMeters">Pressure head, m.</param>
-    public CurvePoint At(double headMeters)
+    /// <param name="point">The values.</param>
+    public void At(double headMeters, out CurvePoint point)
     {
         if (headMeters >= 0.0)
         {
-            return new(
-                SaturatedWaterContent,
-                0.0,
-                saturatedPotential + (saturatedConductivity * headMeters),
-                saturatedConductivity,
-                0.0
-            );
+            point = saturated with
+            {
+                FluxPotential = saturated.FluxPotential + (saturated.Conductivity * headMeters),
+            };
+            return;
         }
 
-        double distance = Epsilon - headMeters;
-        double place = (Math.Log(distance) - FirstU) / StepU;
-        int i = Math.Min((int)place, Intervals - 1);
-        double s = Math.Min(place - i, 1.0);
-        var c = cubics.AsSpan(i * Stride, Stride);
-        double perU = 1.0 / (StepU * distance);
-        double thetaSlope = c[1] + (s * ((2.0 * c[2]) + (3.0 * s * c[3])));
-        double slope = c[5] + (s * ((2.0 * c[6]) + (3.0 * s * c[7])));
-        double bend = (2.0 * c[6]) + (6.0 * s * c[7]);
-        return new(
-            c[0] + (s * (c[1] + (s * (c[2] + (s * c[3]))))),
-            -thetaSlope * perU,
-            c[4] + (s * (c[5] + (s * (c[6] + (s * c[7]))))),
-            -slope * perU,
-            ((bend * perU) - (slope / distance)) * perU
+        long bits = BitConverter.DoubleToInt64Bits(Epsilon - headMeters);
+        int i = Math.Min((int)((bits >> PlaceBits) - FirstInterval), Intervals - 1);
+        double s = (bits & PlaceMask) * PerPlace;
+        double scale = perMeter[i >> BitsPerOctave];
+        ref double c = ref cubics[i * Stride];
+        double c1 = Unsafe.Add(ref c, 1);
+        double c2 = Unsafe.Add(ref c, 2);
+        double c3 = Unsafe.Add(ref c, 3);
+        double p1 = Unsafe.Add(ref c, 5);
+        double p2 = Unsafe.Add(ref c, 6);
+        double p3 = Unsafe.Add(ref c, 7);
+        point = new CurvePoint(
+            c + (s * (c1 + (s * (c2 + (s * c3))))),
+            -scale * (c1 + (s * ((2.0 * c2) + (3.0 * s * c3)))),
+            Unsafe.Add(ref c, 4) + (s * (p1 + (s * (p2 + (s * p3))))),
+            -scale * (p1 + (s * ((2.0 * p2) + (3.0 * s * p3)))),
+            scale * scale * ((2.0 * p2) + (6.0 * s * p3))
         );
     }
 
@@ -109,63 +109,45 @@ public sealed class CurveTable
     /// <param name="headMeters">Pressure head, m.</param>
     public double WaterContent(double headMeters)
     {
-        if (headMeters >= 0.0)
-        {
-            return SaturatedWaterContent;
-        }
-
-        double place = (Math.Log(Epsilon - headMeters) - FirstU) / StepU;
-        int i = Math.Min((int)place, Intervals - 1);
-        double s = Math.Min(place - i, 1.0);
-        var c = cubics.AsSpan(i * Stride, 4);
-        return c[0] + (s * (c[1] + (s * (c[2] + (s * c[3])))));
+        At(headMeters, out var point);
+        return point.WaterContent;
     }
 
-    private static double Head(int knot) => Epsilon - Math.Exp(FirstU + (knot * StepU));
-
-    private static (double Theta, double ThetaSlope, double PotentialSlope) Knot(HydraulicCurve curve, int knot)
+    /// <summary>Fills the intervals from the dry end up.</summary>
+    /// <returns>Φ at h = 0.</returns>
+    private double Fill(HydraulicCurve curve)
     {
-        double head = knot == 0 ? 0.0 : Head(knot);
-        double distance = Epsilon - head;
-        return (
-            curve.WaterContent(head),
-            -curve.CapacityPerMeter(head) * distance * StepU,
-            -curve.ConductivityMetersPerSecond(head) * distance * StepU
-        );
-    }
-
-    /// <summary>Φ at every knot: Simpson's rule in u on each interval, summed from the dry end.</summary>
-    private static double[] Potentials(HydraulicCurve curve)
-    {
-        var potential = new double[Intervals + 1];
+        double potential = 0.0;
+        var dry = Knot.Of(curve, Distance(Intervals));
         for (int i = Intervals - 1; i >= 0; i--)
         {
-            double sum = 0.0;
-            double width = StepU / SimpsonPanels;
-            for (int panel = 0; panel < SimpsonPanels; panel++)
-            {
-                double start = FirstU + (i * StepU) + (panel * width);
-                sum +=
-                    width
-                    / 6.0
-                    * (
-                        Integrand(curve, start)
-                        + (4.0 * Integrand(curve, start + (0.5 * width)))
-                        + Integrand(curve, start + width)
-                    );
-            }
-
-            potential[i] = potential[i + 1] + sum;
+            double near = Distance(i);
+            double width = Distance(i + 1) - near;
+            var wet = Knot.Of(curve, near);
+            double middle = curve.ConductivityMetersPerSecond(HeadAt(near + (0.5 * width)));
+            double risen =
+                potential + (width / 6.0 * (wet.Conductivity + (4.0 * middle) + dry.Conductivity));
+            Cubic(
+                i * Stride,
+                (wet.WaterContent, -width * wet.Capacity),
+                (dry.WaterContent, -width * dry.Capacity)
+            );
+            Cubic(
+                (i * Stride) + 4,
+                (risen, -width * wet.Conductivity),
+                (potential, -width * dry.Conductivity)
+            );
+            potential = risen;
+            dry = wet;
         }
 
         return potential;
     }
 
-    private static double Integrand(HydraulicCurve curve, double u)
-    {
-        double distance = Math.Exp(u);
-        return distance * curve.ConductivityMetersPerSecond(Math.Min(0.0, Epsilon - distance));
-    }
+    private static double Distance(int knot) =>
+        Epsilon * (1L << (knot >> BitsPerOctave)) * (1.0 + ((double)(knot & (PerOctave - 1)) / PerOctave));
+
+    private static double HeadAt(double distance) => Math.Min(0.0, Epsilon - distance);
 
     private void Cubic(int at, (double Value, double Slope) near, (double Value, double Slope) far)
     {
@@ -174,5 +156,18 @@ public sealed class CurveTable
         cubics[at + 1] = near.Slope;
         cubics[at + 2] = (3.0 * rise) - (2.0 * near.Slope) - far.Slope;
         cubics[at + 3] = near.Slope + far.Slope - (2.0 * rise);
+    }
+
+    private readonly record struct Knot(double WaterContent, double Capacity, double Conductivity)
+    {
+        public static Knot Of(HydraulicCurve curve, double distance)
+        {
+            double head = HeadAt(distance);
+            return new(
+                curve.WaterContent(head),
+                curve.CapacityPerMeter(head),
+                curve.ConductivityMetersPerSecond(head)
+            );
+        }
     }
 }

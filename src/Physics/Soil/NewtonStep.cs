@@ -254,7 +254,7 @@ internal sealed class NewtonStep
             if (e >= 0 && e < columns.ElementMeters.Length)
             {
                 double half = 0.5 * columns.ElementMeters[e];
-                var point = columns.Tables[columns.ElementTable[e]].At(head);
+                columns.Tables[columns.ElementTable[e]].At(head, out var point);
                 water += half * point.WaterContent;
                 slope += half * point.Capacity;
             }
