@@ -11,7 +11,8 @@ internal sealed class NewtonStep
     private const int MostIterations = 30;
     private const int UndampedIterations = 6;
     private const int MostHalvings = 6;
-    private const double SmallChange = 1e-3;
+    private const double AlreadySolved = 1e-3;
+    private const double LargeChange = 0.05;
     private const double LargestGrowth = 5.0;
     private const double LargestRiseMeters = 0.1;
     private readonly SoilColumns columns;
@@ -56,7 +57,7 @@ internal sealed class NewtonStep
                 return false;
             }
 
-            if (WorstMiss < tolerance && (iteration > 1 || WorstMiss < tolerance * SmallChange))
+            if (WorstMiss < tolerance && (iteration > 1 || WorstMiss < tolerance * AlreadySolved))
             {
                 return true;
             }
@@ -185,7 +186,7 @@ internal sealed class NewtonStep
         {
             next = Math.Max(next, knee);
         }
-        else if (Math.Abs(change) > SmallChange * Math.Abs(head) && !equations.IsFixed(i))
+        else if (Math.Abs(change) > LargeChange * Math.Abs(head) && !equations.IsFixed(i))
         {
             next = ByWater(i, change);
         }
