@@ -6,6 +6,8 @@ namespace Litterfall.Physics.Soil;
 /// </summary>
 internal sealed class ColumnArrays
 {
+    private const double LeastCapacityPerMeter = 1e-13;
+
     public ColumnArrays(SoilColumns columns)
     {
         int nodes = columns.Nodes * columns.Zones;
@@ -23,6 +25,8 @@ internal sealed class ColumnArrays
         Rate = new double[nodes];
         Width = new double[nodes];
         Knee = new double[nodes];
+        ResidualWater = new double[nodes];
+        LeastCapacity = new double[nodes];
         Upper = new double[elements];
         Lower = new double[elements];
         Top = new CurvePoint[elements];
@@ -69,6 +73,15 @@ internal sealed class ColumnArrays
     /// <summary>Head below which a node is updated by its water content, m.</summary>
     public double[] Knee { get; }
 
+    /// <summary>Water of each node at the residual water content, m.</summary>
+    public double[] ResidualWater { get; }
+
+    /// <summary>
+    /// Least slope in the Jacobian: a node so dry that neither water nor conductivity answers to its head
+    /// stays solvable. It does not enter the residual.
+    /// </summary>
+    public double[] LeastCapacity { get; }
+
     /// <summary>Slope of the upper node's equation with the lower node's head.</summary>
     public double[] Upper { get; }
 
@@ -91,6 +104,11 @@ internal sealed class ColumnArrays
             double knee = columns.Tables[columns.ElementTable[e]].SteepestHeadMeters;
             Width[e] += half;
             Width[e + zones] += half;
+            double residual = columns.Tables[columns.ElementTable[e]].Curve.ResidualWaterContent;
+            ResidualWater[e] += half * residual;
+            ResidualWater[e + zones] += half * residual;
+            LeastCapacity[e] += LeastCapacityPerMeter * half;
+            LeastCapacity[e + zones] += LeastCapacityPerMeter * half;
             Knee[e] = Math.Min(Knee[e], knee);
             Knee[e + zones] = Math.Min(Knee[e + zones], knee);
         }

@@ -1,13 +1,7 @@
 namespace Litterfall.Physics.Soil;
 
 /// <summary>What crossed the ends of the columns in a step, m over the whole area.</summary>
-internal record struct StepFluxes(
-    double In,
-    double Out,
-    double Evaporated,
-    double Transpired,
-    double RunOff
-);
+internal record struct StepFluxes(double In, double Out, double Evaporated, double Transpired, double RunOff);
 
 /// <summary>
 /// The equations of one implicit step, dV/dt = −div q in mixed form: residual and Jacobian at an iterate.
@@ -19,6 +13,7 @@ internal sealed class ColumnEquations
 {
     private const double SmallHead = 1e-4;
     private const double SameHead = 1e-4;
+    private const double LastTrace = 1e-5;
     private readonly SoilColumns columns;
     private readonly ColumnArrays arrays;
     private readonly SurfaceTerms surface;
@@ -30,6 +25,8 @@ internal sealed class ColumnEquations
     private readonly double[] rootShare;
     private readonly double[] areaShare;
     private readonly double gravity;
+    private readonly double[] frozenConductivity;
+    private bool isFrozen;
     private StepFluxes fluxes;
 
     public ColumnEquations(SoilColumns columns, ColumnBoundaries boundaries, ColumnArrays arrays)
@@ -43,6 +40,7 @@ internal sealed class ColumnEquations
         tables = columns.Tables.ToArray();
         rootShare = columns.RootShare.ToArray();
         areaShare = columns.AreaShare.ToArray();
+        frozenConductivity = new double[elementMeters.Length];
         gravity = columns.HasGravity ? 1.0 : 0.0;
         stress = [.. columns.Profiles.Select(p => p.Roots?.Heads ?? default)];
         HasRoots = [.. columns.Profiles.Select(p => p.Roots is not null)];
@@ -81,6 +79,24 @@ internal sealed class ColumnEquations
         if (foot.FixedHead is { } low)
         {
             arrays.Head.AsSpan(FootNode).Fill(low);
+        }
+    }
+
+    /// <summary>
+    /// Freezes each element's conductivity at its mean at the present heads, or lets it go again. With frozen
+    /// conductivities (Casulli and Zanolli 2010, recalled) only the storage is nonlinear: less accurate in
+    /// time, balanced all the same, and solvable where the full equations are not.
+    /// </summary>
+    public void Freeze(bool frozen)
+    {
+        isFrozen = frozen;
+        if (frozen)
+        {
+            LookUp();
+            for (int e = 0; e < frozenConductivity.Length; e++)
+            {
+                frozenConductivity[e] = 0.5 * (arrays.Top[e].Conductivity + arrays.Foot[e].Conductivity);
+            }
         }
     }
 
@@ -127,7 +143,7 @@ internal sealed class ColumnEquations
         for (int i = 0; i < residual.Length; i++)
         {
             residual[i] = arrays.Water[i] - arrays.OldWater[i];
-            diagonal[i] = arrays.Capacity[i];
+            diagonal[i] = Math.Max(arrays.Capacity[i], arrays.LeastCapacity[i]);
         }
 
         residual.AsSpan(FootNode).Clear();
@@ -170,7 +186,9 @@ internal sealed class ColumnEquations
         for (int zone = 0; zone < columns.Zones; zone++)
         {
             water += areaShare[zone] * arrays.Water[FootNode + zone];
-            capacity += areaShare[zone] * arrays.Capacity[FootNode + zone];
+            capacity +=
+                areaShare[zone]
+                * Math.Max(arrays.Capacity[FootNode + zone], arrays.LeastCapacity[FootNode + zone]);
         }
 
         double head = arrays.Head[FootNode];
@@ -192,7 +210,13 @@ internal sealed class ColumnEquations
             double q;
             double slopeA;
             double slopeB;
-            if (d < 0.0)
+            if (isFrozen)
+            {
+                q = frozenConductivity[e] * (gravity - (d * perMeter));
+                slopeA = frozenConductivity[e] * perMeter;
+                slopeB = -slopeA;
+            }
+            else if (d < 0.0)
             {
                 q = ((a.FluxPotential - b.FluxPotential) * perMeter) + (gravity * a.Conductivity);
                 slopeA = (a.Conductivity * perMeter) + (gravity * a.ConductivitySlope);
@@ -234,9 +258,10 @@ internal sealed class ColumnEquations
 
             var (share, slope) = stress[zone].At(arrays.Head[i]);
             double amount = demandMeters * rootShare[i];
-            arrays.Residual[i] += amount * share;
-            arrays.Diagonal[i] += amount * slope;
-            fluxes.Transpired += areaShare[zone] * amount * share;
+            var there = Available(i);
+            arrays.Residual[i] += amount * share * there.Value;
+            arrays.Diagonal[i] += amount * ((slope * there.Value) + (share * there.Slope));
+            fluxes.Transpired += areaShare[zone] * amount * share * there.Value;
         }
     }
 
@@ -255,17 +280,36 @@ internal sealed class ColumnEquations
             }
 
             double head = arrays.Head[zone];
+            var there = Available(zone);
             var evaporation = surface.Evaporation(head);
             var runOff = surface.RunOff(head);
             double rain = seconds * forcing.RainMetersPerSecond;
             double demand = seconds * forcing.EvaporationMetersPerSecond;
-            double left = rain - (seconds * runOff.Value);
-            arrays.Residual[zone] -= left - (demand * evaporation.Value);
-            arrays.Diagonal[zone] += (seconds * runOff.Slope) + (demand * evaporation.Slope);
+            double taken = rain < 0.0 ? rain * there.Value : rain;
+            double left = taken - (seconds * runOff.Value);
+            double evaporated = demand * evaporation.Value * there.Value;
+            arrays.Residual[zone] -= left - evaporated;
+            arrays.Diagonal[zone] +=
+                (seconds * runOff.Slope)
+                + (demand * ((evaporation.Slope * there.Value) + (evaporation.Value * there.Slope)))
+                - (Math.Min(rain, 0.0) * there.Slope);
             fluxes.In += areaShare[zone] * left;
             fluxes.RunOff += areaShare[zone] * seconds * runOff.Value;
-            fluxes.Evaporated += areaShare[zone] * demand * evaporation.Value;
+            fluxes.Evaporated += areaShare[zone] * evaporated;
         }
+    }
+
+    /// <summary>
+    /// Share of what is asked of a node that it can give: all, but for the last trace above the residual
+    /// water content, which fades it to nothing.
+    /// </summary>
+    private Term Available(int i)
+    {
+        double trace = LastTrace * arrays.Width[i];
+        double above = arrays.Water[i] - arrays.ResidualWater[i];
+        return above >= trace ? new(1.0, 0.0)
+            : above <= 0.0 ? default
+            : new(above / trace, Math.Max(arrays.Capacity[i], 0.0) / trace);
     }
 
     private void Foot(double seconds)

@@ -125,8 +125,7 @@ public sealed class CurveTable
             double width = Distance(i + 1) - near;
             var wet = Knot.Of(curve, near);
             double middle = curve.ConductivityMetersPerSecond(HeadAt(near + (0.5 * width)));
-            double risen =
-                potential + (width / 6.0 * (wet.Conductivity + (4.0 * middle) + dry.Conductivity));
+            double risen = potential + (width / 6.0 * (wet.Conductivity + (4.0 * middle) + dry.Conductivity));
             Cubic(
                 i * Stride,
                 (wet.WaterContent, -width * wet.Capacity),
@@ -149,13 +148,19 @@ public sealed class CurveTable
 
     private static double HeadAt(double distance) => Math.Min(0.0, Epsilon - distance);
 
+    /// <summary>
+    /// Slopes are held to three times the rise, so that no interval overshoots (Fritsch and Carlson 1980,
+    /// recalled); it matters only where a curve dies faster than the intervals widen.
+    /// </summary>
     private void Cubic(int at, (double Value, double Slope) near, (double Value, double Slope) far)
     {
         double rise = far.Value - near.Value;
+        double nearSlope = Math.Max(near.Slope, 3.0 * rise);
+        double farSlope = Math.Max(far.Slope, 3.0 * rise);
         cubics[at] = near.Value;
-        cubics[at + 1] = near.Slope;
-        cubics[at + 2] = (3.0 * rise) - (2.0 * near.Slope) - far.Slope;
-        cubics[at + 3] = near.Slope + far.Slope - (2.0 * rise);
+        cubics[at + 1] = nearSlope;
+        cubics[at + 2] = (3.0 * rise) - (2.0 * nearSlope) - farSlope;
+        cubics[at + 3] = nearSlope + farSlope - (2.0 * rise);
     }
 
     private readonly record struct Knot(double WaterContent, double Capacity, double Conductivity)

@@ -8,13 +8,14 @@ namespace Litterfall.Physics.Soil;
 /// </summary>
 internal sealed class NewtonStep
 {
-    private const int MostIterations = 30;
+    private const int MostIterations = 60;
     private const int UndampedIterations = 6;
-    private const int MostHalvings = 6;
+    private const int MostHalvings = 16;
     private const double AlreadySolved = 1e-3;
     private const double LargeChange = 0.05;
     private const double LargestGrowth = 5.0;
     private const double LargestRiseMeters = 0.1;
+    private const double LargestHeadMeters = 1e4;
     private readonly SoilColumns columns;
     private readonly ColumnArrays arrays;
     private readonly ColumnEquations equations;
@@ -44,7 +45,7 @@ internal sealed class NewtonStep
 
     /// <summary>Solves a step from the heads in the arrays.</summary>
     /// <returns>False when it did not come out; the heads are then of no use.</returns>
-    public bool TrySolve(in SurfaceForcing forcing, double seconds)
+    public bool TrySolve(in SurfaceForcing forcing, double seconds, bool damped)
     {
         double lastNorm = double.PositiveInfinity;
         int halvings = 0;
@@ -52,7 +53,7 @@ internal sealed class NewtonStep
         {
             equations.Assemble(forcing, seconds);
             double norm = Measure();
-            if (!double.IsFinite(norm))
+            if (!double.IsFinite(norm) || IsBurst())
             {
                 return false;
             }
@@ -62,7 +63,7 @@ internal sealed class NewtonStep
                 return true;
             }
 
-            if (iteration > UndampedIterations && norm >= lastNorm && halvings < MostHalvings)
+            if (damped && iteration > UndampedIterations && norm >= lastNorm && halvings < MostHalvings)
             {
                 Halve();
                 halvings++;
@@ -78,6 +79,20 @@ internal sealed class NewtonStep
             }
 
             Update();
+        }
+
+        return false;
+    }
+
+    /// <summary>True where the head passes any that a column can have: full pores with no way out.</summary>
+    private bool IsBurst()
+    {
+        foreach (double head in arrays.Head)
+        {
+            if (head > LargestHeadMeters)
+            {
+                return true;
+            }
         }
 
         return false;

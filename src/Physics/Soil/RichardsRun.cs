@@ -14,7 +14,9 @@ internal sealed class RichardsRun
     private const double MostShrink = 0.3;
     private const double MostGrowth = 4.0;
     private const double FailureShrink = 0.25;
-    private const int MostSteps = 20_000_000;
+    private const double DryWaterContent = 1e-4;
+    private const int MostSteps = 2_000_000;
+    private const int MostFailures = 5_000;
     private readonly SoilColumns columns;
     private readonly ColumnArrays arrays;
     private readonly ColumnEquations equations;
@@ -109,9 +111,10 @@ internal sealed class RichardsRun
     private bool TryStep(in SurfaceForcing forcing, ref double seconds)
     {
         Array.Copy(arrays.Head, arrays.OldHead, arrays.Head.Length);
-        while (true)
+        for (int attempt = 0; ; attempt++)
         {
-            if (newton.TrySolve(forcing, seconds))
+            equations.Freeze(attempt % 3 == 2);
+            if (newton.TrySolve(forcing, seconds, damped: attempt % 3 != 1))
             {
                 double error = LocalError(seconds);
                 if (error <= 2.0 * control.ErrorTolerance || seconds <= 1e-3 * control.FirstStepSeconds)
@@ -128,7 +131,7 @@ internal sealed class RichardsRun
                 seconds *= FailureShrink;
             }
 
-            if (seconds < ShortestStepSeconds || steps >= MostSteps)
+            if (seconds < ShortestStepSeconds || steps >= MostSteps || failed >= MostFailures)
             {
                 Stop();
                 return false;
@@ -162,10 +165,10 @@ internal sealed class RichardsRun
         for (int i = 0; i < arrays.Water.Length; i++)
         {
             arrays.Rate[i] = (arrays.Water[i] - arrays.OldWater[i]) / seconds;
-            arrays.OldWater[i] = arrays.Water[i] - (i < footNode ? arrays.Residual[i] : 0.0);
+            arrays.OldWater[i] = arrays.Water[i] - (i < footNode ? Carried(arrays.Residual[i], i) : 0.0);
         }
 
-        equations.OldFootWater = equations.FootWater - equations.FootResidual;
+        equations.OldFootWater = equations.FootWater - Carried(equations.FootResidual, footNode);
         if (equations.HasStore)
         {
             equations.StoreMeters += fluxes.Out;
@@ -188,6 +191,17 @@ internal sealed class RichardsRun
         );
     }
 
+    /// <summary>
+    /// The part of a miss that the next step makes good: all of it, but no more than half of what counts as
+    /// solved at a node with next to no water to give, so that it still comes out.
+    /// </summary>
+    private double Carried(double miss, int node)
+    {
+        double most = 0.5 * control.ResidualTolerance * arrays.Width[node];
+        double above = arrays.Water[node] - arrays.ResidualWater[node];
+        return above > DryWaterContent * arrays.Width[node] ? miss : Math.Clamp(miss, -most, most);
+    }
+
     /// <summary>Water in soil, pond and sump at the iterate, m over the whole area.</summary>
     private double Stored()
     {
@@ -208,7 +222,7 @@ internal sealed class RichardsRun
             time,
             columns.DepthMeters[node],
             newton.WorstMiss,
-            steps >= MostSteps
+            steps >= MostSteps || failed >= MostFailures
                 ? "the run took too many steps"
                 : "the equations of the shortest step have no solution: nothing takes or gives the water"
         );

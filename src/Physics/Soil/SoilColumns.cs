@@ -149,10 +149,7 @@ public sealed class SoilColumns
                 areaShare[i % Zones]
                 * 0.5
                 * elementMeters[i]
-                * (
-                    table.WaterContent(state.HeadMeters[i])
-                    + table.WaterContent(state.HeadMeters[i + Zones])
-                );
+                * (table.WaterContent(state.HeadMeters[i]) + table.WaterContent(state.HeadMeters[i + Zones]));
         }
 
         return sum;
@@ -191,7 +188,8 @@ public sealed class SoilColumns
         {
             int i = (node * Zones) + zone;
             double top = node == 0 ? depthMeters[i] : 0.5 * (depthMeters[i - Zones] + depthMeters[i]);
-            double foot = node == Nodes - 1 ? depthMeters[i] : 0.5 * (depthMeters[i] + depthMeters[i + Zones]);
+            double foot =
+                node == Nodes - 1 ? depthMeters[i] : 0.5 * (depthMeters[i] + depthMeters[i + Zones]);
             rootShare[i] = Math.Max(0.0, Math.Min(foot, roots.ToMeters) - Math.Max(top, roots.FromMeters));
             sum += rootShare[i];
         }

@@ -46,10 +46,7 @@ internal readonly struct SurfaceTerms
         double excess = head - largestPond;
         return !HasPond || excess <= 0.0 ? default
             : excess >= 2.0 * knee ? new(RunOffPerSecond * (excess - knee), RunOffPerSecond)
-            : new(
-                RunOffPerSecond * excess * excess / (4.0 * knee),
-                RunOffPerSecond * excess / (2.0 * knee)
-            );
+            : new(RunOffPerSecond * excess * excess / (4.0 * knee), RunOffPerSecond * excess / (2.0 * knee));
     }
 
     /// <summary>Share of the evaporation demand that is met, 0 to 1.</summary>

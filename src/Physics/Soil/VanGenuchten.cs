@@ -194,10 +194,7 @@ public sealed class VanGenuchten : HydraulicCurve
             double m = 1.0 - (1.0 / mode.N);
             double x = mode.AlphaPerMeter * suction;
             double t = Math.Pow(x, mode.N);
-            double f =
-                t > DryTail
-                    ? -ExpM1(-m * Log1P(1.0 / t))
-                    : 1.0 - (t / x * Math.Pow(1.0 + t, -m));
+            double f = t > DryTail ? -ExpM1(-m * Log1P(1.0 / t)) : 1.0 - (t / x * Math.Pow(1.0 + t, -m));
             sum += mode.Weight * mode.AlphaPerMeter * f;
         }
 
@@ -214,8 +211,7 @@ public sealed class VanGenuchten : HydraulicCurve
     /// <summary>Suction of the largest capacity: closed form for one pore system, a scan for more.</summary>
     private double FindSteepest()
     {
-        double Knee(PoreMode mode) =>
-            Math.Pow((mode.N - 1.0) / mode.N, 1.0 / mode.N) / mode.AlphaPerMeter;
+        double Knee(PoreMode mode) => Math.Pow((mode.N - 1.0) / mode.N, 1.0 / mode.N) / mode.AlphaPerMeter;
         double best = Math.Max(Knee(modes[0]), parameters.AirEntryMeters);
         foreach (var mode in modes)
         {
