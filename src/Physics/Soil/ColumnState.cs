@@ -74,8 +74,11 @@ public sealed record ColumnResult
     /// <summary>Why it stopped before the end; null when it did not.</summary>
     public ColumnStop? StoppedEarly { get; init; }
 
-    /// <summary>True when it ended because the level asked for was reached.</summary>
-    public bool ReachedLevel { get; init; }
+    /// <summary>
+    /// When the foot rose to the head asked for, s, between two steps by straight line; null when it did not.
+    /// The state is that of the step after.
+    /// </summary>
+    public double? ReachedSeconds { get; init; }
 }
 
 /// <summary>How finely time is cut. Defaults suit checks; <see cref="Planning"/> is about twice as fast.</summary>

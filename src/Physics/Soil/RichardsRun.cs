@@ -30,7 +30,7 @@ internal sealed class RichardsRun
     private int steps;
     private int failed;
     private ColumnStop? stop;
-    private bool reachedLevel;
+    private double? reachedSeconds;
 
     public RichardsRun(
         SoilColumns columns,
@@ -70,7 +70,7 @@ internal sealed class RichardsRun
             Iterations = newton.Iterations,
             FailedSteps = failed,
             StoppedEarly = stop,
-            ReachedLevel = reachedLevel,
+            ReachedSeconds = reachedSeconds,
         };
 
     /// <summary>Runs to the end of a span.</summary>
@@ -96,10 +96,13 @@ internal sealed class RichardsRun
                 return false;
             }
 
+            double before = time;
             time = seconds == left ? span.UntilSeconds : time + seconds;
             if (arrays.Head[^1] >= control.StopAtFootHeadMeters)
             {
-                reachedLevel = true;
+                double rise = arrays.Head[^1] - arrays.OldHead[^1];
+                double share = rise > 0.0 ? (control.StopAtFootHeadMeters - arrays.OldHead[^1]) / rise : 1.0;
+                reachedSeconds = before + (Math.Clamp(share, 0.0, 1.0) * (time - before));
                 return false;
             }
         }

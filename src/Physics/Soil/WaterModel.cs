@@ -1,0 +1,189 @@
+namespace Litterfall.Physics.Soil;
+
+/// <summary>How water is taken out of the reservoir.</summary>
+public enum DrainWay
+{
+    /// <summary>Not at all, or by hand between steps.</summary>
+    Closed,
+
+    /// <summary>By an outlet at a height, whenever the water stands above it.</summary>
+    Outlet,
+}
+
+/// <summary>Water in the floor: in the leaves and in the columns.</summary>
+/// <param name="Column">The columns.</param>
+/// <param name="LitterMeters">Water in the leaves, m over the whole floor.</param>
+public sealed record WaterState(ColumnState Column, double LitterMeters);
+
+/// <summary>The next state and what crossed the surface and the outlet, m over the whole floor.</summary>
+public sealed record WaterStep
+{
+    /// <summary>State at the end of the step.</summary>
+    public required WaterState State { get; init; }
+
+    /// <summary>Rain that fell, m.</summary>
+    public required double RainMeters { get; init; }
+
+    /// <summary>Evaporated from leaves and soil and taken up by roots, m.</summary>
+    public required double VaporMeters { get; init; }
+
+    /// <summary>Left by the outlet or drawn by hand, m.</summary>
+    public required double DrainedMeters { get; init; }
+
+    /// <summary>Run off the surface, m.</summary>
+    public required double RunOffMeters { get; init; }
+
+    /// <summary>Rain − vapor − drained − run-off − change of what is stored, m: 0 but for round-off.</summary>
+    public required double MissMeters { get; init; }
+
+    /// <summary>When the level asked for was reached, s; null when it was not.</summary>
+    public double? ReachedSeconds { get; init; }
+
+    /// <summary>Why the numbers did not come out; null when they did.</summary>
+    public ColumnStop? StoppedEarly { get; init; }
+}
+
+/// <summary>
+/// The water of a floor: leaves over one or more ground zones over one level reservoir. Immutable; each step
+/// returns a new state with its balance, so that many may run side by side.
+/// </summary>
+public sealed class WaterModel
+{
+    private const double OutletPerSecond = 0.03;
+    private const double HandPerSecond = 0.3;
+    private const double DeepPondMeters = 1.0;
+    private readonly SoilColumns columns;
+    private readonly LitterStore litter;
+    private readonly ColumnBoundaries boundaries;
+    private readonly TopBoundary top;
+    private readonly StepControl control;
+
+    /// <summary>The water of a floor.</summary>
+    /// <param name="columns">Its ground zones.</param>
+    /// <param name="litter">Its leaves.</param>
+    /// <param name="way">How water is taken out.</param>
+    /// <param name="outletMeters">Height of the outlet over the base, m; of no matter when closed.</param>
+    /// <param name="control">How finely time is cut.</param>
+    public WaterModel(
+        SoilColumns columns,
+        LitterStore litter,
+        DrainWay way,
+        double outletMeters,
+        StepControl control
+    )
+    {
+        this.columns = columns;
+        this.litter = litter;
+        this.control = control;
+        top = new TopBoundary.Air(DriestSurfaceMeters, DeepPondMeters);
+        boundaries = new ColumnBoundaries(
+            top,
+            way == DrainWay.Outlet
+                ? new FootBoundary.Closed(outletMeters, OutletPerSecond)
+                : new FootBoundary.Closed()
+        );
+    }
+
+    /// <summary>Driest head of a surface: in balance with air of about 93 %, 1e5 cm.</summary>
+    public const double DriestSurfaceMeters = -1e3;
+
+    /// <summary>The ground zones.</summary>
+    public SoilColumns Columns => columns;
+
+    /// <summary>Height of free water over the base, m: the head at the foot, 0 when it is negative.</summary>
+    /// <param name="state">The state.</param>
+    public static double LevelMeters(WaterState state) => Math.Max(0.0, state.Column.HeadMeters[^1]);
+
+    /// <summary>One step under constant forcing.</summary>
+    /// <param name="state">State at its start.</param>
+    /// <param name="forcing">What holds during it.</param>
+    /// <param name="seconds">Its length, s.</param>
+    /// <param name="stopAtLevelMeters">Ends the step when the level rises to this, m.</param>
+    /// <param name="cancel">Cancels between steps of the solver.</param>
+    public WaterStep Step(
+        WaterState state,
+        SurfaceForcing forcing,
+        double seconds,
+        double stopAtLevelMeters = double.PositiveInfinity,
+        CancellationToken cancel = default
+    )
+    {
+        double rain = forcing.RainMetersPerSecond * seconds;
+        var leaves = litter.Span(state.LitterMeters, rain, forcing.EvaporationMetersPerSecond * seconds);
+        var below = forcing with
+        {
+            RainMetersPerSecond = leaves.Through / seconds,
+            EvaporationMetersPerSecond = forcing.EvaporationMetersPerSecond - (leaves.Evaporated / seconds),
+        };
+        var result = Richards.Run(
+            columns,
+            boundaries,
+            state.Column,
+            [new ForcingSpan(state.Column.Seconds + seconds, below)],
+            control with
+            {
+                StopAtFootHeadMeters = stopAtLevelMeters,
+            },
+            cancel
+        );
+        double share = (result.State.Seconds - state.Column.Seconds) / seconds;
+        return Booked(state, result, (leaves.Water, leaves.Evaporated, rain), share);
+    }
+
+    /// <summary>
+    /// Draws water off by hand until the free water stands at a level, for at most a quarter of an hour:
+    /// the soil above goes on draining afterwards.
+    /// </summary>
+    /// <param name="state">State before.</param>
+    /// <param name="levelMeters">Level to draw down to, m.</param>
+    /// <param name="cancel">Cancels between steps of the solver.</param>
+    public WaterStep DrawDown(WaterState state, double levelMeters, CancellationToken cancel = default)
+    {
+        var hand = new ColumnBoundaries(top, new FootBoundary.Closed(levelMeters, HandPerSecond));
+        var result = Richards.Run(
+            columns,
+            hand,
+            state.Column,
+            [new ForcingSpan(state.Column.Seconds + HandSeconds, default)],
+            control,
+            cancel
+        );
+        return Booked(state, result, (state.LitterMeters, 0.0, 0.0), 1.0);
+    }
+
+    private const double HandSeconds = 900.0;
+
+    /// <summary>
+    /// Books a run; where it ended before its time, the leaves are booked for the same share of it.
+    /// </summary>
+    private static WaterStep Booked(
+        WaterState before,
+        ColumnResult result,
+        (double Water, double Evaporated, double Rain) leaves,
+        double share
+    )
+    {
+        double litterChange = share * (leaves.Water - before.LitterMeters);
+        double evaporated = (share * leaves.Evaporated) + result.Totals.EvaporatedMeters;
+        double rain = share * leaves.Rain;
+        var totals = result.Totals;
+        double vapor = evaporated + totals.TranspiredMeters;
+        return new WaterStep
+        {
+            State = new WaterState(result.State, before.LitterMeters + litterChange),
+            RainMeters = rain,
+            VaporMeters = vapor,
+            DrainedMeters = totals.OutMeters,
+            RunOffMeters = totals.RunOffMeters,
+            MissMeters =
+                rain
+                - vapor
+                - totals.OutMeters
+                - totals.RunOffMeters
+                - totals.StorageChangeMeters
+                - litterChange,
+            ReachedSeconds = result.ReachedSeconds,
+            StoppedEarly = result.StoppedEarly,
+        };
+    }
+}
