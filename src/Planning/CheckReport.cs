@@ -6,6 +6,7 @@ using Litterfall.Planning.Costing;
 using Litterfall.Planning.Cutting;
 using Litterfall.Planning.Sizing;
 using Litterfall.Planning.Stocking;
+using Litterfall.Planning.Water;
 
 namespace Litterfall.Planning;
 
@@ -42,6 +43,7 @@ public static class CheckReport
             ("float", Float(numbers.Float)),
             ("dip", Dip(numbers)),
             ("cost", Cost(numbers)),
+            ("water", WaterReport.Write(numbers.Water)),
             ("stocking", StockingReport.Write(numbers.Stocking)),
             ("findings", List(findings.Select(FindingNode)))
         );

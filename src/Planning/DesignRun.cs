@@ -8,6 +8,7 @@ using Litterfall.Planning.Hygiene;
 using Litterfall.Planning.Judging;
 using Litterfall.Planning.Sizing;
 using Litterfall.Planning.Stocking;
+using Litterfall.Planning.Water;
 
 namespace Litterfall.Planning;
 
@@ -25,6 +26,9 @@ public sealed record DesignNumbers
 
     /// <summary>Air above them.</summary>
     public required Headspace Headspace { get; init; }
+
+    /// <summary>Water of the floor.</summary>
+    public required FloorWater Water { get; init; }
 
     /// <summary>Masses.</summary>
     public required Weights Weights { get; init; }
@@ -81,12 +85,14 @@ public static class DesignRun
         var box = BoxGeometry.Of(design);
         var layers = FloorLayers.Of(design, box);
         var weights = Weights.Of(design, box, layers);
+        var headspace = Headspace.Of(design, box, layers);
         return new DesignNumbers
         {
             Design = design,
             Box = box,
             Layers = layers,
-            Headspace = Headspace.Of(design, box, layers),
+            Headspace = headspace,
+            Water = FloorWater.Of(design, headspace, layers),
             Weights = weights,
             Shelf = ShelfLoad.Of(design, box, weights),
             Cuts = CutList.Of(design, box),

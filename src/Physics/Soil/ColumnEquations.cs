@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Litterfall.Physics.Soil;
 
 /// <summary>What crossed the ends of the columns in a step, m over the whole area.</summary>
@@ -105,6 +107,7 @@ internal sealed class ColumnEquations
         (i < columns.Zones && surface.FixedHead is not null) || (i >= FootNode && foot.FixedHead is not null);
 
     /// <summary>Water of every node at the heads of the iterate, with its slope.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Store()
     {
         int zones = columns.Zones;
@@ -136,6 +139,7 @@ internal sealed class ColumnEquations
     /// <summary>Residual and Jacobian of a step.</summary>
     /// <param name="forcing">What holds during the step.</param>
     /// <param name="seconds">Its length, s.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Assemble(in SurfaceForcing forcing, double seconds)
     {
         Store();
@@ -159,6 +163,7 @@ internal sealed class ColumnEquations
         Foot(seconds);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void LookUp()
     {
         int zones = columns.Zones;
@@ -197,6 +202,7 @@ internal sealed class ColumnEquations
         FootResidual = FootWater - OldFootWater;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Flow(double seconds)
     {
         int zones = columns.Zones;
@@ -245,6 +251,7 @@ internal sealed class ColumnEquations
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void TakeUp(double demandMeters)
     {
         int zones = columns.Zones;
@@ -265,6 +272,7 @@ internal sealed class ColumnEquations
         }
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Surface(in SurfaceForcing forcing, double seconds)
     {
         for (int zone = 0; zone < columns.Zones; zone++)

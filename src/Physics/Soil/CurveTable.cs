@@ -74,6 +74,7 @@ public sealed class CurveTable
     /// <summary>All values at a head.</summary>
     /// <param name="headMeters">Pressure head, m.</param>
     /// <param name="point">The values.</param>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void At(double headMeters, out CurvePoint point)
     {
         if (headMeters >= 0.0)
@@ -115,6 +116,7 @@ public sealed class CurveTable
 
     /// <summary>Fills the intervals from the dry end up.</summary>
     /// <returns>Φ at h = 0.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double Fill(HydraulicCurve curve)
     {
         double potential = 0.0;

@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Litterfall.Physics.Soil;
 
 /// <summary>
@@ -45,6 +47,7 @@ internal sealed class NewtonStep
 
     /// <summary>Solves a step from the heads in the arrays.</summary>
     /// <returns>False when it did not come out; the heads are then of no use.</returns>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public bool TrySolve(in SurfaceForcing forcing, double seconds, bool damped)
     {
         double lastNorm = double.PositiveInfinity;
@@ -99,6 +102,7 @@ internal sealed class NewtonStep
     }
 
     /// <summary>Norm of the miss, and where it is worst.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double Measure()
     {
         var (residual, width) = (arrays.Residual, arrays.Width);
@@ -131,6 +135,7 @@ internal sealed class NewtonStep
     }
 
     /// <summary>Eliminates each zone from the surface down into the shared foot, then back.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool SolveLinear()
     {
         int zones = columns.Zones;
@@ -178,6 +183,7 @@ internal sealed class NewtonStep
         return true;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Update()
     {
         int footNode = (columns.Nodes - 1) * columns.Zones;
@@ -227,6 +233,7 @@ internal sealed class NewtonStep
     }
 
     /// <summary>Newton in ln|h| between safe ends.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double Invert(int i, double target)
     {
         double wet = Math.Log(-arrays.Knee[i]);

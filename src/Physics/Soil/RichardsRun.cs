@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 
 namespace Litterfall.Physics.Soil;
 
@@ -111,6 +112,7 @@ internal sealed class RichardsRun
     }
 
     /// <summary>One accepted step, shortened until it comes out.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool TryStep(in SurfaceForcing forcing, ref double seconds)
     {
         Array.Copy(arrays.Head, arrays.OldHead, arrays.Head.Length);
@@ -145,6 +147,7 @@ internal sealed class RichardsRun
     }
 
     /// <summary>Half the difference between this step's change and the last step's rate, as θ.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double LocalError(double seconds)
     {
         double worst = 0.0;
@@ -160,6 +163,7 @@ internal sealed class RichardsRun
         return worst;
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void Accept(double seconds, double error)
     {
         steps++;
@@ -206,6 +210,7 @@ internal sealed class RichardsRun
     }
 
     /// <summary>Water in soil, pond and sump at the iterate, m over the whole area.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double Stored()
     {
         int footNode = (columns.Nodes - 1) * columns.Zones;

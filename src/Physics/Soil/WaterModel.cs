@@ -131,7 +131,7 @@ public sealed class WaterModel
     }
 
     /// <summary>
-    /// Draws water off by hand until the free water stands at a level, for at most a quarter of an hour:
+    /// Draws water off by hand until the free water stands at a level, for five minutes:
     /// the soil above goes on draining afterwards.
     /// </summary>
     /// <param name="state">State before.</param>
@@ -151,7 +151,7 @@ public sealed class WaterModel
         return Booked(state, result, (state.LitterMeters, 0.0, 0.0), 1.0);
     }
 
-    private const double HandSeconds = 900.0;
+    private const double HandSeconds = 300.0;
 
     /// <summary>
     /// Books a run; where it ended before its time, the leaves are booked for the same share of it.

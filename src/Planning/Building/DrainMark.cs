@@ -1,5 +1,6 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Sizing;
 
 namespace Litterfall.Planning.Building;
 
@@ -16,7 +17,9 @@ public static class DrainMark
 
     /// <summary>Drainage depth less the clearance, not below 0; null without a drainage layer.</summary>
     public static Figure? Of(DesignNumbers numbers) =>
-        numbers.Layers.FirstOrDefault(l => l.Layer == "drainage") is { } layer
-            ? Figure.NotNegative(layer.Depth - BelowBarrier).As("highest water level", Units.Millimeter)
-            : null;
+        numbers.Layers.FirstOrDefault(l => l.Layer == "drainage") is { } layer ? Of(layer) : null;
+
+    /// <summary>Depth of a drainage layer less the clearance, not below 0.</summary>
+    public static Figure Of(FloorLayer drainage) =>
+        Figure.NotNegative(drainage.Depth - BelowBarrier).As("highest water level", Units.Millimeter);
 }

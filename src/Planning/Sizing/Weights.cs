@@ -122,7 +122,12 @@ public sealed record Weights
             return Figure.Choice("water in the reservoir", 0, Units.Liter, "there is no drainage layer");
         }
 
-        var voids = drainage.Material is null
+        return (drainage.Finished * Voids(drainage)).As("water in the full reservoir", Units.Liter);
+    }
+
+    /// <summary>Share of the drainage layer that free water fills: all of the space under a raised floor.</summary>
+    public static Figure Voids(FloorLayer drainage) =>
+        drainage.Material is null
             ? Figure.Choice(
                 "open share of a raised floor",
                 100,
@@ -130,8 +135,6 @@ public sealed record Weights
                 "under a raised floor stands open water"
             )
             : drainage.Material.Figure("interparticleVoids") ?? SizingPolicy.Voids;
-        return (drainage.Finished * voids).As("water in the full reservoir", Units.Liter);
-    }
 
     private static Figure? BoxMass(CheckedDesign design, BoxGeometry box)
     {

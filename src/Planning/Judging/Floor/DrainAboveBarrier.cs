@@ -2,6 +2,7 @@ using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Building;
 
 namespace Litterfall.Planning.Judging.Floor;
 
@@ -15,13 +16,6 @@ internal static class DrainAboveBarrier
         Judge
     );
 
-    private static readonly Figure Margin = Figure.Given(
-        "least distance of the water from the barrier",
-        0.01,
-        Units.Centimeter,
-        Citation.Habit("the water stays at least 1 cm below the barrier")
-    );
-
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         var drainage = n.Layers.FirstOrDefault(l => l.Layer == "drainage");
@@ -32,8 +26,8 @@ internal static class DrainAboveBarrier
 
         var outlet = n.Design.Figure("drain.height", "height of the outlet", typed, Units.Centimeter);
         var highest = Figure
-            .NotNegative(drainage.Depth - Margin)
-            .As("highest outlet", Units.Centimeter, Margin.Origin);
+            .NotNegative(drainage.Depth - DrainMark.BelowBarrier)
+            .As("highest outlet", Units.Centimeter, DrainMark.BelowBarrier.Origin);
         if (outlet.Si > highest.Si + Gaps.Slack)
         {
             yield return Rule.Found(
