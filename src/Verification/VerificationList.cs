@@ -5,6 +5,7 @@ using Litterfall.Verification.Hygiene;
 using Litterfall.Verification.Mixing;
 using Litterfall.Verification.Plates;
 using Litterfall.Verification.Sizing;
+using Litterfall.Verification.Soil;
 using Litterfall.Verification.Stocking;
 
 namespace Litterfall.Verification;
@@ -42,6 +43,15 @@ public static class VerificationList
             .. Woodhead2007.Cases(),
             .. DefinedFlyMedium.Cases(),
             .. Sim2010.Cases(),
+            .. VanGenuchten1980.Cases(),
+            .. Ippisch2006.Cases(),
+            .. Durner1994.Cases(),
+            .. OwnHydrostatic.Cases(),
+            .. Celia1990.Cases(),
+            .. Haverkamp1977.Cases(),
+            .. SrivastavaYeh1991.Cases(),
+            .. OwnLayeredWetting.Cases(),
+            .. Philip1957.Cases(),
             .. ReferenceBox.Cases(),
             .. OwnFloorAreas.Cases(),
             .. OwnStockingExamples.Cases(),
