@@ -40,8 +40,8 @@ public static class Celia1990
         (60.0, -1000.0, 0.1),
     ];
 
-    private static readonly Lazy<Run> Coarse = new(() => Solve(40));
-    private static readonly Lazy<Run> Fine = new(() => Solve(400));
+    private static readonly Lazy<Run> Coarse = new(() => Solve(40, new StepControl()));
+    private static readonly Lazy<Run> Fine = new(() => Solve(400, new StepControl { ErrorTolerance = 1e-5 }));
 
     /// <summary>The cases.</summary>
     /// <returns>Infiltration, fronts, profile and mass-balance ratio on two grids.</returns>
@@ -124,7 +124,7 @@ public static class Celia1990
         );
     }
 
-    private static Run Solve(int elements)
+    private static Run Solve(int elements, StepControl control)
     {
         var columns = TestSoils.Uniform(TestSoils.NewMexico, Depth, elements);
         var result = TestSoils.Finished(
@@ -133,7 +133,7 @@ public static class Celia1990
                 new(new TopBoundary.FixedHead(-0.75), new FootBoundary.FixedHead(-10.0)),
                 columns.From((_, _) => -10.0),
                 TestSoils.Reports(TestSoils.SecondsPerHour, 6.0, 12.0, 24.0),
-                new StepControl()
+                control
             )
         );
         return new Run(columns, result);

@@ -43,7 +43,7 @@ public static class OwnLayeredWetting
                     $"head {height} cm above the water table after {Rows[row].Hours} h",
                     "cm",
                     (Rows[row].Heads[i], 0.1),
-                    "400 elements, as for one layer.",
+                    "Elements of 1/4 cm, as for one layer.",
                     () =>
                         TestSoils.HeadCentimeters(
                             Run.Value.Columns,
@@ -60,7 +60,7 @@ public static class OwnLayeredWetting
         var upper = Exponential(10.0);
         var lower = Exponential(1.0);
         var columns = new SoilColumns([
-            new SoilProfile([SoilLayer.Even(upper, 1.0, 200), SoilLayer.Even(lower, 1.0, 200)]),
+            new SoilProfile([SoilLayer.Even(upper, 1.0, 400), SoilLayer.Even(lower, 1.0, 400)]),
         ]);
         var rain = new SurfaceForcing(
             SrivastavaYeh1991.WetFlux * TestSoils.CentimetersPerHour,
@@ -73,7 +73,7 @@ public static class OwnLayeredWetting
                 new(new TopBoundary.FixedFlux(), new FootBoundary.FixedHead(0.0)),
                 columns.From((_, depth) => Start(LowerDepth - (depth / TestSoils.MetersPerCentimeter))),
                 TestSoils.Spans(rain, TestSoils.SecondsPerHour, 5.0, 10.0, 20.0, 50.0),
-                new StepControl { ErrorTolerance = 1e-4 }
+                SrivastavaYeh1991.Fine
             )
         );
         return (columns, result);

@@ -16,6 +16,13 @@ public static class SrivastavaYeh1991
     internal const double Depth = 100.0;
     internal const double DryFlux = 0.1;
     internal const double WetFlux = 0.9;
+
+    /// <summary>Flux before and after, cm/h.</summary>
+    internal static readonly (double Before, double After) Wetting = (DryFlux, WetFlux);
+
+    /// <summary>The same problem backward.</summary>
+    internal static readonly (double Before, double After) Drying = (WetFlux, DryFlux);
+
     internal const double Drainable = 0.34;
     private const double Length = Alpha * Depth;
     private const int Terms = 200;
@@ -45,8 +52,11 @@ public static class SrivastavaYeh1991
         TestSoils.CentimetersPerHour
     );
 
+    /// <summary>Backward Euler errs by the square root of this: small enough to see the grid.</summary>
+    internal static readonly StepControl Fine = new() { ErrorTolerance = 1e-6, ResidualTolerance = 1e-9 };
+
     private static readonly Lazy<(SoilColumns Columns, ColumnResult Result)> Run = new(() =>
-        Solve(400, new StepControl { ErrorTolerance = 1e-4 }, [5.0, 10.0, 20.0, 30.0, 50.0])
+        Solve(400, Fine, Wetting, [5.0, 10.0, 20.0, 30.0, 50.0])
     );
 
     /// <summary>The cases.</summary>
@@ -77,7 +87,7 @@ public static class SrivastavaYeh1991
                     "cm",
                     (heads[i], 1e-4),
                     "Last digit of the table.",
-                    () => HeadCentimeters(height, hours)
+                    () => HeadCentimeters(height, hours, Wetting)
                 );
             }
 
@@ -92,7 +102,11 @@ public static class SrivastavaYeh1991
     }
 
     /// <summary>The series, cm of head, at a height above the water table in cm and a time in h.</summary>
-    internal static double HeadCentimeters(double heightCentimeters, double hours)
+    internal static double HeadCentimeters(
+        double heightCentimeters,
+        double hours,
+        (double Before, double After) flux
+    )
     {
         double z = Alpha * heightCentimeters;
         double t = Alpha * hours / Drainable;
@@ -106,14 +120,15 @@ public static class SrivastavaYeh1991
                 / (1.0 + (Length / 2.0) + (2.0 * root * root * Length));
         }
 
-        double transient = 4.0 * (WetFlux - DryFlux) * Math.Exp(((Length - z) / 2.0) - (t / 4.0)) * sum;
-        return Math.Log(WetFlux - ((WetFlux - 1.0) * Math.Exp(-z)) - transient) / Alpha;
+        double transient = 4.0 * (flux.After - flux.Before) * Math.Exp(((Length - z) / 2.0) - (t / 4.0)) * sum;
+        return Math.Log(flux.After - ((flux.After - 1.0) * Math.Exp(-z)) - transient) / Alpha;
     }
 
     /// <summary>A run of the same problem.</summary>
     internal static (SoilColumns Columns, ColumnResult Result) Solve(
         int elements,
         StepControl control,
+        (double Before, double After) flux,
         params ReadOnlySpan<double> hours
     )
     {
@@ -124,10 +139,10 @@ public static class SrivastavaYeh1991
                 double z = Alpha * (Depth - (depth / TestSoils.MetersPerCentimeter));
                 return TestSoils.MetersPerCentimeter
                     / Alpha
-                    * Math.Log(DryFlux + ((1.0 - DryFlux) * Math.Exp(-z)));
+                    * Math.Log(flux.Before + ((1.0 - flux.Before) * Math.Exp(-z)));
             }
         );
-        var rain = new SurfaceForcing(WetFlux * TestSoils.CentimetersPerHour, 0.0, 0.0);
+        var rain = new SurfaceForcing(flux.After * TestSoils.CentimetersPerHour, 0.0, 0.0);
         var result = TestSoils.Finished(
             Richards.Run(
                 columns,
@@ -142,7 +157,7 @@ public static class SrivastavaYeh1991
 
     private static double Flux(double hours)
     {
-        var (_, result) = Solve(400, new StepControl { ErrorTolerance = 1e-4 }, [hours, hours + (1.0 / 60.0)]);
+        var (_, result) = Solve(400, Fine, Wetting, [hours, hours + (1.0 / 60.0)]);
         double drained = result.Reports[1].Totals.OutMeters - result.Reports[0].Totals.OutMeters;
         return drained * 60.0 / TestSoils.MetersPerCentimeter;
     }
