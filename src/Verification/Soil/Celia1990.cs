@@ -141,8 +141,7 @@ public static class Celia1990
 
     private sealed record Run(SoilColumns Columns, ColumnResult Result)
     {
-        public double In(int at) =>
-            Result.Reports[at].Totals.InMeters / TestSoils.MetersPerCentimeter;
+        public double In(int at) => Result.Reports[at].Totals.InMeters / TestSoils.MetersPerCentimeter;
 
         public double Front(int at, double headCentimeters) =>
             TestSoils.DepthCentimeters(Columns, Result.Reports[at].State, headCentimeters);

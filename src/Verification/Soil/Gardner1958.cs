@@ -35,7 +35,11 @@ public static class Gardner1958
     ];
 
     // height of the surface cm, largest flux cm/h
-    private static readonly (string Name, HydraulicCurve Curve, (double Height, double Up)[] Rows)[] Largest =
+    private static readonly (
+        string Name,
+        HydraulicCurve Curve,
+        (double Height, double Up)[] Rows
+    )[] Largest =
     [
         (
             "exponential soil",

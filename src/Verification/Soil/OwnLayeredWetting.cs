@@ -62,11 +62,7 @@ public static class OwnLayeredWetting
         var columns = new SoilColumns([
             new SoilProfile([SoilLayer.Even(upper, 1.0, 400), SoilLayer.Even(lower, 1.0, 400)]),
         ]);
-        var rain = new SurfaceForcing(
-            SrivastavaYeh1991.WetFlux * TestSoils.CentimetersPerHour,
-            0.0,
-            0.0
-        );
+        var rain = new SurfaceForcing(SrivastavaYeh1991.WetFlux * TestSoils.CentimetersPerHour, 0.0, 0.0);
         var result = TestSoils.Finished(
             Richards.Run(
                 columns,

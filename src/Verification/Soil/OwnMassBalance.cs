@@ -71,11 +71,9 @@ public static class OwnMassBalance
     }
 
     private static double Out(double hours) =>
-        Run
-            .Value.Result.Reports.Single(r =>
-                Math.Abs(r.State.Seconds - (hours * TestSoils.SecondsPerHour)) < 1.0
-            )
-            .Totals.OutMeters / TestSoils.MetersPerCentimeter;
+        Run.Value.Result.Reports.Single(r =>
+            Math.Abs(r.State.Seconds - (hours * TestSoils.SecondsPerHour)) < 1.0
+        ).Totals.OutMeters / TestSoils.MetersPerCentimeter;
 
     private static (SoilColumns Columns, ColumnResult Result) Solve()
     {

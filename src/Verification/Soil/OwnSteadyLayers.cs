@@ -64,7 +64,8 @@ public static class OwnSteadyLayers
                     "cm",
                     (heads[i], 0.002),
                     "The error falls with the square of the element where water rises, with it where it sinks.",
-                    () => TestSoils.HeadCentimeters(fine.Value.Columns, fine.Value.Result.State, 11.0 - height)
+                    () =>
+                        TestSoils.HeadCentimeters(fine.Value.Columns, fine.Value.Result.State, 11.0 - height)
                 );
             }
         }

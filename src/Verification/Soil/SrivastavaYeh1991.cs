@@ -120,7 +120,8 @@ public static class SrivastavaYeh1991
                 / (1.0 + (Length / 2.0) + (2.0 * root * root * Length));
         }
 
-        double transient = 4.0 * (flux.After - flux.Before) * Math.Exp(((Length - z) / 2.0) - (t / 4.0)) * sum;
+        double transient =
+            4.0 * (flux.After - flux.Before) * Math.Exp(((Length - z) / 2.0) - (t / 4.0)) * sum;
         return Math.Log(flux.After - ((flux.After - 1.0) * Math.Exp(-z)) - transient) / Alpha;
     }
 
