@@ -78,14 +78,14 @@ public static class OwnHydrostatic
         yield return Source.Case(
             $"flux through the foot at rest, 24 h",
             "cm/h",
-            (0.0, 1e-9),
+            (0.0, 1e-10),
             rest,
             () => Rest.Value.Totals.OutMeters / TestSoils.MetersPerCentimeter / 24.0
         );
         yield return Source.Case(
             $"change of storage at rest, 24 h",
             "cm",
-            (0.0, 1e-9),
+            (0.0, 1e-12),
             rest,
             () => Rest.Value.Totals.StorageChangeMeters / TestSoils.MetersPerCentimeter
         );

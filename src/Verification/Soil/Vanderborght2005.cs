@@ -14,7 +14,11 @@ public static class Vanderborght2005
 {
     private const double WaveHead = -4.0;
     private const double DriestHead = -100.0;
-    private static readonly StepControl Fine = new() { ErrorTolerance = 1e-5 };
+    private static readonly StepControl Fine = new()
+    {
+        ErrorTolerance = 1e-5,
+        LongestStepSeconds = 0.05 * TestSoils.SecondsPerDay,
+    };
     private static readonly StepControl WaveSteps = new() { ErrorTolerance = 1e-4 };
     private static readonly SoilSource Waves = new(
         "Vanderborght and others 2005, infiltration",
@@ -47,6 +51,12 @@ public static class Vanderborght2005
         [0.5860, 0.5452, 0.4131, -1.0558, -2.8684, -4.3895]
     );
 
+    private static readonly WaveRow Clay = new("clay", TestSoils.Clay, (0.356531610, 0.40, 229.98526), []);
+
+    private static readonly Lazy<(SoilColumns Columns, ColumnResult Result)> ClayRun = new(() =>
+        Infiltrate(Clay, new TopBoundary.FixedHead(0.0), (200.0, 200), [0.5, 0.8])
+    );
+
     private static readonly Lazy<(SoilColumns Columns, ColumnResult Result)> SandRun = new(() =>
         Infiltrate(Sand, new TopBoundary.FixedFlux(), (150.0, 600), [0.2, 0.3])
     );
@@ -62,6 +72,15 @@ public static class Vanderborght2005
     // E cm/d, desorptivity S cm/√d; J at days without gravity (closed) and with it (program), cm/d
     private static readonly DryingRow[] Drying =
     [
+        new(
+            "sand, 0.1 cm/d",
+            TestSoils.Sand,
+            (0.1, 0.008680062),
+            [(1.0, 0.003818), (2.0, 0.002530), (5.0, 0.0014197), (10.0, 0.00088368)]
+        )
+        {
+            StartMeters = -0.4,
+        },
         new(
             "loam, 0.1 cm/d",
             TestSoils.Loam,
@@ -87,8 +106,20 @@ public static class Vanderborght2005
     public static IEnumerable<VerificationCase> Cases() =>
         Wave(Sand, SandRun, 0.1)
             .Concat(Wave(Loam, LoamRun, 0.5))
+            .Concat(ClaySpeed())
             .Concat(Tail())
             .Concat(Drying.SelectMany(Dry));
+
+    private static IEnumerable<VerificationCase> ClaySpeed()
+    {
+        yield return Waves.Case(
+            $"speed of the wave in clay, elements of 1 cm",
+            "cm/d",
+            SoilSource.Within(0.01, Clay.State.Speed),
+            "Half an element of the way between two times.",
+            () => (Place(Clay, ClayRun.Value, 1, 0.5) - Place(Clay, ClayRun.Value, 0, 0.5)) / 0.3
+        );
+    }
 
     /// <summary>The place where the upstream part of the flux smears the wave most, on half the element.</summary>
     private static IEnumerable<VerificationCase> Tail()
@@ -159,7 +190,7 @@ public static class Vanderborght2005
         }
     }
 
-    /// <summary>Depth at which θ has a share of its rise, cm.</summary>
+    /// <summary>Depth at which θ has a share of its rise, cm; not a number when the run did not get there.</summary>
     private static double Place(
         WaveRow row,
         (SoilColumns Columns, ColumnResult Result) run,
@@ -167,6 +198,11 @@ public static class Vanderborght2005
         double share
     )
     {
+        if (at >= run.Result.Reports.Length)
+        {
+            return double.NaN;
+        }
+
         double theta = row.State.Before + (share * (row.State.Behind - row.State.Before));
         double head = row.Soil.HeadMeters(theta) / TestSoils.MetersPerCentimeter;
         return TestSoils.DepthCentimeters(run.Columns, run.Result.Reports[at].State, head);
@@ -192,14 +228,12 @@ public static class Vanderborght2005
     {
         var columns = TestSoils.Uniform(row.Soil, grid.DepthCentimeters, grid.Elements);
         var rain = new SurfaceForcing(100.0 * TestSoils.CentimetersPerDay, 0.0, 0.0);
-        var result = TestSoils.Finished(
-            Richards.Run(
-                columns,
-                new(top, new FootBoundary.FreeDrainage()),
-                columns.From((_, _) => WaveHead),
-                TestSoils.Spans(rain, TestSoils.SecondsPerDay, days),
-                WaveSteps
-            )
+        var result = Richards.Run(
+            columns,
+            new(top, new FootBoundary.FreeDrainage()),
+            columns.From((_, _) => WaveHead),
+            TestSoils.Spans(rain, TestSoils.SecondsPerDay, days),
+            WaveSteps
         );
         return (columns, result);
     }
@@ -225,7 +259,7 @@ public static class Vanderborght2005
             Richards.Run(
                 columns,
                 new(new TopBoundary.Air(DriestHead, 1.0), new FootBoundary.Closed()),
-                columns.From((_, _) => -2.0),
+                columns.From((_, _) => row.StartMeters),
                 TestSoils.Spans(air, TestSoils.SecondsPerDay, days),
                 Fine
             )
@@ -244,5 +278,8 @@ public static class Vanderborght2005
         VanGenuchten Soil,
         (double Demand, double Desorptivity) State,
         (double Days, double Rate)[] Rates
-    );
+    )
+    {
+        public double StartMeters { get; init; } = -2.0;
+    }
 }
