@@ -54,7 +54,7 @@ public static class OwnConvergence
             () => TimeOrder(SrivastavaYeh1991.Wetting)
         );
         yield return Source.Case(
-            $"largest error of the heads, draining, 400 elements, steps of 0.05 and 0.025 h continued to zero",
+            $"largest error of the heads, draining, 400 elements, step of 0.05 h continued to zero",
             "cm",
             (0.0, 0.005),
             "Closed form; an element of 1/4 cm over the length 1/α, squared, over 12, times 1/α.",

@@ -49,7 +49,7 @@ public static class OwnHydrostatic
     private static IEnumerable<VerificationCase> Storages()
     {
         const string rule =
-            "Half cells are the trapezoid rule: Δz²/12 times the sum of the jumps of dθ/dh, at most 0.27 1/cm.";
+            "Half cells are the trapezoid rule: Δz²/12 times the jumps of dθ/dh, at most 0.27 1/cm.";
         var fine = new Lazy<SoilColumns>(() => TestSoils.Floor(FinePerCentimeter, TestSoils.Aggregate));
         var usual = new Lazy<SoilColumns>(() => TestSoils.Floor(PerCentimeter, TestSoils.Aggregate));
         foreach (var (table, moss, mix, aggregate) in Rows)

@@ -5,8 +5,8 @@ namespace Litterfall.Verification.Soil;
 
 /// <summary>
 /// Own worked example after the linearization of Srivastava and Yeh (1991): two exponential soils of equal α,
-/// Ks 1 cm/h below and 10 cm/h above, 100 cm each, otherwise as there. The Laplace transform is solved exactly
-/// in each layer, with head and flux continuous between, and inverted by Talbot's method with 50 digits.
+/// Ks 1 cm/h below and 10 cm/h above, 100 cm each, otherwise as there. The Laplace transform is solved
+/// exactly in each layer, head and flux continuous between, and inverted by Talbot's method with 50 digits.
 /// </summary>
 public static class OwnLayeredWetting
 {
@@ -83,7 +83,7 @@ public static class OwnLayeredWetting
             ksCentimetersPerHour * TestSoils.CentimetersPerHour
         );
 
-    /// <summary>Steady drainage of the dry flux, m of head: e^(αh) = q/Ks + (e^(αh₀) − q/Ks)·e^(−αZ) per layer.</summary>
+    /// <summary>Steady dry flux, m of head: e^(αh) = q/Ks + (e^(αh₀) − q/Ks)·e^(−αZ) per layer.</summary>
     private static double Start(double heightCentimeters)
     {
         double alpha = SrivastavaYeh1991.Alpha;

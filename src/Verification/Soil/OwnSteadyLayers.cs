@@ -63,7 +63,7 @@ public static class OwnSteadyLayers
                     $"head {height} cm above the water table, {name}, {up} cm/h up, elements of 1/32 cm",
                     "cm",
                     (heads[i], 0.002),
-                    "The error falls with the square of the element where water rises, with it where it sinks.",
+                    "The error falls with the square of the element where water rises, else with it.",
                     () =>
                         TestSoils.HeadCentimeters(fine.Value.Columns, fine.Value.Result.State, 11.0 - height)
                 );

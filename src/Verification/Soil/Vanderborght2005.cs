@@ -121,7 +121,7 @@ public static class Vanderborght2005
         );
     }
 
-    /// <summary>The place where the upstream part of the flux smears the wave most, on half the element.</summary>
+    /// <summary>Where the upstream part of the flux smears the wave most, on half the element.</summary>
     private static IEnumerable<VerificationCase> Tail()
     {
         yield return Waves.Case(
@@ -190,7 +190,7 @@ public static class Vanderborght2005
         }
     }
 
-    /// <summary>Depth at which θ has a share of its rise, cm; not a number when the run did not get there.</summary>
+    /// <summary>Depth at which θ has a share of its rise, cm; NaN when the run did not get there.</summary>
     private static double Place(
         WaveRow row,
         (SoilColumns Columns, ColumnResult Result) run,

@@ -122,9 +122,9 @@ internal static class RandomColumns
     );
 
     /// <summary>
-    /// Published rows, cm and h turned into m and s: living moss and matrix-free gravel, Sphagnum peat (two
-    /// densities), sand, loam and clay of Vanderborght and others (2005), the soil of Celia and others (1990),
-    /// a bark of two pore systems and an aggregate with an air entry.
+    /// Published rows, cm and h turned into m and s: living moss, matrix-free gravel, Sphagnum peat of two
+    /// densities, sand, loam and clay of Vanderborght and others (2005), the soil of Celia and others (1990);
+    /// and two of our own: a bark of two pore systems, an aggregate with an air entry.
     /// </summary>
     private static readonly Gen<HydraulicCurve> Published = Pick.From<HydraulicCurve>(
         Row((0.176, 0.679), 38.1, 1.781, 122.4, -2.1),
