@@ -46,7 +46,7 @@ internal sealed record ColumnCase(
 /// <summary>
 /// Random columns: layers of fine and coarse, one and two pore systems, air entries, negative l, thin layers;
 /// one to three zones; all surfaces and feet; starts from bone dry to under water; rain up to 50 cm/h.
-/// No exponential soils: they run out of water altogether (see docs/models/soil.md) and serve closed forms only.
+/// No exponential soils: they run out of water altogether (see docs/models/soil.md); for closed forms only.
 /// </summary>
 internal static class RandomColumns
 {

@@ -12,9 +12,9 @@ namespace Litterfall.Tests.Unit.Physics.Soil;
 /// </summary>
 public sealed class RandomColumnsTests
 {
-    private const int PublishedRuns = 1000;
-    private const int OpenRuns = 1000;
-    private const int HeldRuns = 700;
+    private const int PublishedRuns = 800;
+    private const int OpenRuns = 800;
+    private const int HeldRuns = 600;
     private const double LargestMissMeters = 1e-6;
 
     // Newton's method may take 60 systems a step, and no more steps may be given up than come out.
