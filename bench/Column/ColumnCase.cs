@@ -71,7 +71,7 @@ internal sealed record ColumnCase(
     private static VanGenuchten Curve(double[] m) =>
         VanGenuchten.Single((m[0], m[1]), m[2] / Cm, m[3], m[4] * CmPerHour, m[5]);
 
-    /// <summary>Root shares are given at nodes: the roots fill the whole cells of those that have any.</summary>
+    /// <summary>Roots are given at nodes: they fill the whole cells of those that have any.</summary>
     private static RootZone? Roots(double[] heads, double[][] nodes)
     {
         int first = Array.FindIndex(nodes, n => n[3] > 0.0);

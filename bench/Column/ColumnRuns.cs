@@ -3,7 +3,7 @@ using Litterfall.Physics.Soil;
 
 namespace Litterfall.Bench.Column;
 
-/// <summary>The engine on a column of 53 nodes through 90 days with 180 mistings and one flood, warm.</summary>
+/// <summary>A column of 53 nodes through 90 days with 166 mistings and one flood, warm.</summary>
 [MemoryDiagnoser]
 [InProcess]
 [WarmupCount(15)]
@@ -40,7 +40,7 @@ public class ColumnRuns
     [Benchmark]
     public int Flood() => Run(flood, StepControl.Planning).Steps;
 
-    /// <summary>Reading the file and making the tables of three materials, which the others leave out.</summary>
+    /// <summary>The file and the tables of three materials, which the others leave out.</summary>
     [Benchmark]
     public int ReadingAndTables() => ColumnCase.Read(PathOf("v90.case")).Columns.Nodes;
 

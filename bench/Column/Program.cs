@@ -33,7 +33,8 @@ static void Print(string name, ColumnResult run) =>
         string.Create(
             CultureInfo.InvariantCulture,
             $"{name} outflow {run.Totals.OutMeters * 100:F5} uptake {run.Totals.TranspiredMeters * 100:F5} "
-                + $"balance {run.BalanceErrorMeters * 100:0.0e+0} steps {run.Steps} iterations {run.Iterations} "
+                + $"balance {run.BalanceErrorMeters * 100:0.0e+0} steps {run.Steps} "
+                + $"iterations {run.Iterations} "
                 + $"failed {run.FailedSteps} aborted {(run.StoppedEarly is null ? 0 : 1)}"
         )
     );

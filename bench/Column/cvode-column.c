@@ -167,7 +167,8 @@ static void rates(const Column *c, const double *h, double *dh, double *out) {
     k_to = k_next;
     if (c->above[i + 1] != c->below[i + 1]) functions(&c->material[c->above[i + 1]], next, &cap_half, &k_to);
     q = element_flux(c, i, h[i], next, k, k_to);
-    double sink = roots > 0 && c->beta[i] > 0 ? roots * c->beta[i] * (up + down) * feddes(c->feddes, h[i]) : 0;
+    double want = roots * c->beta[i] * (up + down);
+    double sink = want > 0 ? want * feddes(c->feddes, h[i]) : 0;
     dh[i] = (into - q - sink) / store;
     into = q, cap = cap_next, k = k_next;
   }
@@ -290,7 +291,8 @@ static void print(const char *name, double rtol, const Outcome *o) {
 }
 
 static double loosest(Column *c, double converged) {
-  static const double row[] = {5e-8, 1e-7, 2e-7, 5e-7, 1e-6, 2e-6, 5e-6, 1e-5, 2e-5, 5e-5, 1e-4, 2e-4, 5e-4, 1e-3};
+  static const double row[] = {5e-8, 1e-7, 2e-7, 5e-7, 1e-6, 2e-6, 5e-6,
+                               1e-5, 2e-5, 5e-5, 1e-4, 2e-4, 5e-4, 1e-3};
   double best = 2e-8; /* not tried */
   for (size_t i = 0; i < sizeof row / sizeof *row; i++) {
     Outcome o = solve(c, row[i]);

@@ -41,7 +41,7 @@ public sealed class MixRetention
         -150.0,
     ];
 
-    /// <summary>Heads the curve is fitted at beside saturation, m: −3, −10, −50, −100 and −15000 cm.</summary>
+    /// <summary>Heads of the fit beside saturation, m: −3, −10, −50, −100 and −15000 cm.</summary>
     public static readonly ImmutableArray<double> FitHeadsMeters = [-0.03, -0.1, -0.5, -1.0, -150.0];
 
     private MixRetention(ImmutableArray<MixPart> parts, double volume, double saturated)
@@ -77,7 +77,7 @@ public sealed class MixRetention
     /// <see cref="FitHeadsMeters"/>: between particles n₁ = 2.8 and α₁ within the range of the components,
     /// inside them α₂ ≤ α₁. Ks is left at 1 m/s.
     /// </summary>
-    /// <returns>The curve and its root-mean-square misfit at <see cref="MisfitHeadsMeters"/>, m³/m³.</returns>
+    /// <returns>The curve and its rms misfit at <see cref="MisfitHeadsMeters"/>, m³/m³.</returns>
     public (VanGenuchtenParameters Curve, double RmsMisfit) Refit()
     {
         var wanted = FitHeadsMeters.Select(WaterContent).ToArray();

@@ -37,8 +37,8 @@ public static class MaterialCurve
     }
 
     /// <summary>
-    /// The parameters as the catalog gives them; for a recipe without a curve of its own but of parts that all
-    /// have one, an estimate from the parts (<see cref="MixEstimate"/>); null otherwise.
+    /// The parameters as the catalog gives them; for a recipe without a curve of its own but of
+    /// parts that all have one, an estimate from the parts (<see cref="MixEstimate"/>); null otherwise.
     /// </summary>
     /// <param name="entry">A soil, recipe, moss, litter, aggregate or grid.</param>
     /// <param name="catalog">Where its parts are.</param>
