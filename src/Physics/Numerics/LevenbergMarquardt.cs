@@ -123,8 +123,8 @@ public static class LevenbergMarquardt
             at.CopyTo(trial, 0);
             for (int j = 0; j < n; j++)
             {
-                double step = 1e-6 * Math.Max(Math.Abs(at[j]), 1e-3 * (upper[j] - lower[j]));
-                step = double.IsFinite(step) ? step : 1e-6;
+                double range = upper[j] - lower[j];
+                double step = 1e-6 * Math.Max(Math.Abs(at[j]), double.IsFinite(range) ? 1e-3 * range : 1e-6);
                 double high = Math.Min(at[j] + step, upper[j]);
                 double low = Math.Max(at[j] - step, lower[j]);
                 trial[j] = high;

@@ -17,10 +17,18 @@ public static class MixEstimate
     public const double MineralSolidsKilogramsPerCubicMeter = 2650.0;
 
     /// <summary>
-    /// Where a component counts as coarse: pores between particles drain at α = 0.14/cm for each millimeter
-    /// of particle size, so that particles of 3.5 mm have their steepest head, 0.854/α for n = 2.8, here.
+    /// A component counts as coarse when it has lost more than half of the water it can give at this head.
+    /// Most of its pores are then wider than 1 mm (0.297 cm² over the suction, Jurin), as between particles
+    /// of 3 mm and more. Own choice. The knee of the curve would not do: with n near 1.4 it lies at the
+    /// widest pores, so that fiber and vermiculite would pass for coarse.
     /// </summary>
-    public const double CoarseHeadMeters = -0.0175;
+    public const double CoarseHeadMeters = -0.03;
+
+    /// <summary>Heads at which Mualem's l is fitted, m: −3, −10, −50 and −100 cm.</summary>
+    public static readonly ImmutableArray<double> ConductivityHeadsMeters = [-0.03, -0.1, -0.5, -1.0];
+
+    private const double LeastL = -2.0;
+    private const double MostL = 9.0;
 
     /// <summary>
     /// Mixed volume where fines sift into the voids of the coarse part until these are full (threshold of
@@ -56,8 +64,8 @@ public static class MixEstimate
 
     /// <summary>
     /// Mixed volume of any number of components: the loose volumes times the yield where it is known;
-    /// otherwise those that drain at <see cref="CoarseHeadMeters"/> or wetter are added up as the coarse
-    /// part, the others as the fines.
+    /// otherwise those half drained at <see cref="CoarseHeadMeters"/> are added up as the coarse part, the
+    /// others as the fines.
     /// </summary>
     /// <param name="parts">The components.</param>
     /// <param name="law">Yield, e and η.</param>
@@ -131,24 +139,26 @@ public static class MixEstimate
     }
 
     /// <summary>
-    /// The mix. Conductivity when saturated is the random mix's, within a factor of 3 at best.
+    /// The mix. Its conductivity when saturated is the random mix's, within a factor of 3 at best; Mualem's l
+    /// is fitted to ln K of the random mix at <see cref="ConductivityHeadsMeters"/>, since retention alone
+    /// does not tell K of such media (Price and others 2008, SSSAJ 72:487, abstract read). l is kept between
+    /// −2 and 9, about the range of published peat and moss.
     /// </summary>
-    /// <param name="parts">The components, at least one.</param>
+    /// <param name="parts">The components, at least one; K of none may vanish at −100 cm.</param>
     /// <param name="law">What mixing does.</param>
     /// <returns>
-    /// Curve, misfit, volume and densities; null when the mix has no room for what its components keep at
+    /// Curve, misfits, volume and densities; null when the mix has no room for what its components keep at
     /// <see cref="MixRetention.RoomHeadMeters"/>.
     /// </returns>
     /// <exception cref="ArgumentException">There is no component or a value is out of its range.</exception>
     public static MixedSoil? Of(ImmutableArray<MixPart> parts, MixingLaw law)
     {
-        if (Fault(parts) is { } fault)
+        if ((Fault(parts) ?? Fault(law)) is { } fault)
         {
             throw new ArgumentException(fault, nameof(parts));
         }
 
         double volume = MixedVolumeCubicMeters(parts, law);
-        double loose = parts.Sum(p => p.VolumeCubicMeters);
         double mass = parts.Sum(Mass);
         double ash = parts.Sum(p => p.AshShare * Mass(p)) / mass;
         var target = MixRetention.Of(parts, volume, SaturatedWaterContent(parts, volume, law.EntrappedAir));
@@ -158,31 +168,59 @@ public static class MixEstimate
         }
 
         var (curve, misfit) = target.Refit();
+        var (conducting, decades) = WithConductivity(curve, parts);
         return new MixedSoil(
-            curve with
-            {
-                KsMetersPerSecond = ConductivityMetersPerSecond(parts, 0.0),
-                L = parts.Sum(p => p.VolumeCubicMeters * Tortuosity(p)) / loose,
-            },
+            conducting,
             misfit,
+            decades,
             volume,
             mass / volume,
             ParticleDensityKilogramsPerCubicMeter(ash)
         );
     }
 
-    private static bool IsCoarse(MixPart part) => part.Curve.SteepestHeadMeters >= CoarseHeadMeters;
+    /// <summary>Least squares in ln K for l alone: ln K − ln K(l = 0) = l ln Se, a line through 0.</summary>
+    private static (VanGenuchtenParameters Curve, double Decades) WithConductivity(
+        VanGenuchtenParameters retention,
+        ImmutableArray<MixPart> parts
+    )
+    {
+        var flat = retention with { KsMetersPerSecond = ConductivityMetersPerSecond(parts, 0.0), L = 0.0 };
+        var shape = new VanGenuchten(flat);
+        var points = ConductivityHeadsMeters
+            .Select(h =>
+                (
+                    Saturation: Math.Log((shape.WaterContent(h) - flat.ThetaR) / (flat.ThetaS - flat.ThetaR)),
+                    Gap: Math.Log(
+                        ConductivityMetersPerSecond(parts, h) / shape.ConductivityMetersPerSecond(h)
+                    )
+                )
+            )
+            .ToArray();
+        double best = points.Sum(p => p.Saturation * p.Gap) / points.Sum(p => p.Saturation * p.Saturation);
+        double l = Math.Clamp(best, LeastL, MostL);
+        double squares = points.Average(p => Math.Pow(p.Gap - (l * p.Saturation), 2.0));
+        return (flat with { L = l }, Math.Sqrt(squares) / Math.Log(10.0));
+    }
+
+    private static bool IsCoarse(MixPart part) =>
+        part.Curve.WaterContent(CoarseHeadMeters)
+        < 0.5 * (part.Curve.SaturatedWaterContent + part.Curve.ResidualWaterContent);
 
     private static double Mass(MixPart part) =>
         part.VolumeCubicMeters * part.DryDensityKilogramsPerCubicMeter;
-
-    private static double Tortuosity(MixPart part) =>
-        part.Curve is VanGenuchten known ? known.Parameters.L : 0.5;
 
     private static string? Fault(ImmutableArray<MixPart> parts) =>
         parts.IsDefaultOrEmpty ? "there is no component"
         : parts.Any(p => !(p.VolumeCubicMeters > 0.0)) ? "a component has no volume"
         : parts.Any(p => !(p.DryDensityKilogramsPerCubicMeter > 0.0)) ? "a component has no mass"
         : parts.Any(p => !(p.AshShare is >= 0.0 and <= 1.0)) ? "a share of ash is not between 0 and 1"
+        : null;
+
+    private static string? Fault(MixingLaw law) =>
+        law.CoarseVoidShare is not (>= 0.0 and < 1.0) ? "the void of the coarse part is not between 0 and 1"
+        : law.Filling is not (>= 0.0 and <= 1.0) ? "the filling of voids is not between 0 and 1"
+        : law.EntrappedAir is not (>= 0.0 and < 1.0) ? "the entrapped air is not between 0 and 1"
+        : law.MixingYield is not (null or > 0.0) ? "the mixing yield is not above 0"
         : null;
 }

@@ -38,12 +38,17 @@ public sealed record MixingLaw
 /// How far the curve is from the water of the components, m³/m³, root mean square at
 /// <see cref="MixRetention.MisfitHeadsMeters"/>.
 /// </param>
+/// <param name="RmsMisfitDecades">
+/// How far log₁₀ K of the curve is from the random mix's, root mean square at
+/// <see cref="MixEstimate.ConductivityHeadsMeters"/>.
+/// </param>
 /// <param name="VolumeCubicMeters">Mixed volume, m³.</param>
 /// <param name="DryDensityKilogramsPerCubicMeter">Dry mass per mixed volume, kg/m³.</param>
 /// <param name="ParticleDensityKilogramsPerCubicMeter">Dry mass per volume of solids, kg/m³.</param>
 public sealed record MixedSoil(
     VanGenuchtenParameters Parameters,
     double RmsMisfit,
+    double RmsMisfitDecades,
     double VolumeCubicMeters,
     double DryDensityKilogramsPerCubicMeter,
     double ParticleDensityKilogramsPerCubicMeter

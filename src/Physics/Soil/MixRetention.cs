@@ -18,6 +18,9 @@ public sealed class MixRetention
 
     private const double BetweenParticlesN = 2.8;
 
+    /// <summary>Keeps the bounds of θr apart where the mix dries out altogether, m³/m³.</summary>
+    private const double LeastRoom = 1e-9;
+
     /// <summary>α·|h| at the steepest head of a pore system, ((n − 1)/n)^(1/n) for n = 2.8.</summary>
     private const double Steepest = 0.854;
     private static readonly double[] fineStarts = [0.03, 0.1, 0.5];
@@ -84,7 +87,14 @@ public sealed class MixRetention
         double finest = parts.Max(p => -p.Curve.SteepestHeadMeters);
         double coarsest = parts.Min(p => -p.Curve.SteepestHeadMeters);
         double[] lower = [0.0, 0.02, Math.Log(Steepest / 1.5 / finest), Math.Log(1e-3), Math.Log(0.05)];
-        double[] upper = [wanted[^1], 0.98, Math.Log(Steepest * 1.5 / coarsest), 0.0, Math.Log(2.2)];
+        double[] upper =
+        [
+            Math.Max(wanted[^1], LeastRoom),
+            0.98,
+            Math.Log(Steepest * 1.5 / coarsest),
+            0.0,
+            Math.Log(2.2),
+        ];
         void Misses(ReadOnlySpan<double> p, Span<double> misses)
         {
             var curve = new VanGenuchten(Curve(p));
