@@ -15,6 +15,13 @@ public sealed class MixEstimateTests
         (0.727, 0.63, 2.8),
         (0.273, 0.0165, 1.217)
     );
+    private static readonly VanGenuchten chunks = Curve(
+        0.08,
+        0.78,
+        3600,
+        (0.77, 1.26, 2.8),
+        (0.23, 0.0231, 1.2)
+    );
     private static readonly VanGenuchten peat = Curve(0.097, 0.94, 60, (1.0, 0.124, 1.538));
     private static readonly VanGenuchten loam = Curve(0.078, 0.43, 1.04, (1.0, 0.036, 1.56));
 
@@ -81,6 +88,55 @@ public sealed class MixEstimateTests
     }
 
     [Fact]
+    public void ConductivityFollowsTheGeometricMean()
+    {
+        // Bark 6 to 12 mm, two parts, and coarse peat, one part; K = (Kb² Kp)^(1/3) from van Genuchten-Mualem
+        // in 30-digit arithmetic outside the project, cm/h.
+        ImmutableArray<MixPart> parts = [new(2, chunks, 190, 0), new(1, peat, 90, 0)];
+        (double Cm, double K)[] mean =
+        [
+            (-3, 1.6137184),
+            (-10, 0.042496565),
+            (-50, 1.4686955e-3),
+            (-100, 2.8027196e-4),
+        ];
+        var mix = MixEstimate.Of(parts, new MixingLaw())!;
+        var curve = new VanGenuchten(mix.Parameters);
+        double squares = 0.0;
+        foreach (var (cm, k) in mean)
+        {
+            Assert.Equal(k, MixEstimate.ConductivityMetersPerSecond(parts, cm * Cm) / CmPerHour, 1e-6 * k);
+            squares += Math.Pow(Math.Log10(curve.ConductivityMetersPerSecond(cm * Cm) / CmPerHour / k), 2);
+        }
+
+        Assert.Equal(Math.Sqrt(squares / 4), mix.RmsMisfitDecades, 1e-6);
+        // K itself is known within a factor of 3; the curve must not add more than that.
+        Assert.InRange(mix.RmsMisfitDecades, 0.0, Math.Log10(3));
+        // (3600² · 60)^(1/3) by hand.
+        Assert.Equal(919.57132, mix.Parameters.KsMetersPerSecond / CmPerHour, 1e-5);
+    }
+
+    [Fact]
+    public void FinesAreToldByWhatTheyLoseAtThreeCentimeters()
+    {
+        // (1 + (0.981·3)^1.412)^(−0.2918) = 0.605 of its water is left in fiber, 0.298 in bark of 6 to 12 mm,
+        // 0.481 in bark of 3 to 6 mm: fiber fills voids, both barks are coarse. 10 + 10 L as above.
+        var fiber = Curve(0.102, 0.95, 400, (1.0, 0.981, 1.412));
+        ImmutableArray<MixPart> parts = [new(5, chunks, 190, 0), new(5, bark, 200, 0), new(10, fiber, 70, 0)];
+        Assert.Equal(18.2, MixEstimate.MixedVolumeCubicMeters(parts, new MixingLaw()), 1e-12);
+    }
+
+    [Fact]
+    public void LawsOutsideTheirRangeAreFaults()
+    {
+        ImmutableArray<MixPart> parts = [new(1, peat, 90, 0)];
+        Assert.Throws<ArgumentException>(() => MixEstimate.Of(parts, new MixingLaw { MixingYield = 0 }));
+        Assert.Throws<ArgumentException>(() => MixEstimate.Of(parts, new MixingLaw { Filling = 1.1 }));
+        Assert.Throws<ArgumentException>(() => MixEstimate.Of(parts, new MixingLaw { CoarseVoidShare = 1 }));
+        Assert.Throws<ArgumentException>(() => MixEstimate.Of(parts, new MixingLaw { EntrappedAir = -0.1 }));
+    }
+
+    [Fact]
     public void AMaterialMixedWithItselfIsItself()
     {
         var mix = MixEstimate.Of(
@@ -95,6 +151,7 @@ public sealed class MixEstimateTests
 
         Assert.Equal(1500, mix.Parameters.KsMetersPerSecond / CmPerHour, 1e-6);
         Assert.InRange(mix.RmsMisfit, 0.0, 1e-3);
+        Assert.Equal(0.5, mix.Parameters.L, 0.02);
     }
 
     [Fact]
