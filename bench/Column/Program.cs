@@ -14,6 +14,12 @@ if (args is ["figures"])
     return 0;
 }
 
+if (args is ["once"])
+{
+    Print("once", ColumnRuns.Run("v90.case", StepControl.Planning));
+    return 0;
+}
+
 var table = BenchmarkRunner.Run<ColumnRuns>();
 foreach (var report in table.Reports)
 {
