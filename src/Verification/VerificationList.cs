@@ -5,6 +5,7 @@ using Litterfall.Verification.Hygiene;
 using Litterfall.Verification.Mixing;
 using Litterfall.Verification.Plates;
 using Litterfall.Verification.Sizing;
+using Litterfall.Verification.Soil;
 using Litterfall.Verification.Stocking;
 
 namespace Litterfall.Verification;
@@ -46,6 +47,7 @@ public static class VerificationList
             .. OwnFloorAreas.Cases(),
             .. OwnStockingExamples.Cases(),
             .. OwnMixExample.Cases(),
+            .. OwnMixEstimate.Cases(),
             .. OwnPackExamples.Cases(),
         ];
 }

@@ -62,7 +62,10 @@ public sealed record FloorColumns
     )
     {
         var soil = layers.FirstOrDefault(l => l.Layer == "soil");
-        if (soil is not { Material: { } mix, Finished.Si: > 0 } || MaterialCurve.Of(mix) is not { } soilCurve)
+        if (
+            soil is not { Material: { } mix, Finished.Si: > 0 }
+            || MaterialCurve.Of(mix, design.Catalog) is not { } soilCurve
+        )
         {
             return null;
         }
@@ -96,7 +99,7 @@ public sealed record FloorColumns
             Fresh = FreshState(built, soil, moss, change),
             Curves =
             [
-                .. MaterialCurve.Figures(mix),
+                .. MaterialCurve.Figures(mix, design.Catalog),
                 .. drainage?.Material is { } a ? MaterialCurve.Figures(a) : [],
             ],
         };
