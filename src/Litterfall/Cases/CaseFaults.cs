@@ -3,27 +3,27 @@ using Litterfall.Domain.Designs;
 
 namespace Litterfall.App.Cases;
 
-/// <summary>Faults of one case file, gathered while it is read; the first so many are kept.</summary>
+/// <summary>What is wrong with one case file; the first fifty faults are kept.</summary>
 public sealed class CaseFaults(string file)
 {
-    private const int MostKept = 20;
+    private const int Most = 50;
     private readonly List<TextFault> faults = [];
 
-    /// <summary>Name of the file in messages.</summary>
-    public string File { get; } = file;
-
-    /// <summary>True when nothing was wrong so far.</summary>
+    /// <summary>True while nothing is wrong.</summary>
     public bool IsEmpty => faults.Count == 0;
 
-    /// <summary>The faults in the order of the file.</summary>
-    public Seq<TextFault> All => [.. faults.OrderBy(f => f.Line).ThenBy(f => f.Column)];
+    /// <summary>Number of faults kept.</summary>
+    public int Count => faults.Count;
 
-    /// <summary>One more fault at a place.</summary>
-    public void Add(int line, int column, string message, string expected)
+    /// <summary>Adds a fault.</summary>
+    public void Add(TextPlace place, string message, string expected)
     {
-        if (faults.Count < MostKept)
+        if (faults.Count < Most)
         {
-            faults.Add(new TextFault(File, line, column, message, expected));
+            faults.Add(new TextFault(file, place.Line, place.Column, message, expected));
         }
     }
+
+    /// <summary>The faults in the order of the file.</summary>
+    public Seq<TextFault> ToSeq() => [.. faults.OrderBy(f => (f.Line, f.Column))];
 }

@@ -1,35 +1,53 @@
+using Litterfall.Domain;
 using Litterfall.Domain.Designs;
 
 namespace Litterfall.App.Cases;
 
-/// <summary>The edge where a case file becomes a checked case.</summary>
+/// <summary>The edge where a case file becomes a form to read from.</summary>
 public static class CaseFile
 {
-    /// <summary>Reads a file and builds a case from it.</summary>
+    /// <summary>Largest case file, bytes.</summary>
+    public const int LargestFile = 4 * 1024 * 1024;
+
+    /// <summary>Reads a case from a file.</summary>
     /// <param name="path">The file.</param>
-    /// <param name="build">Makes the case; may return anything once there is a fault.</param>
-    public static Reading<T> Read<T>(string path, Func<CaseValue, T?> build)
+    /// <param name="read">Reads the top object; null, or faults on the form, when it cannot be used.</param>
+    public static Reading<T> Read<T>(string path, Func<CaseForm, T?> read)
+        where T : class =>
+        File.Exists(path)
+            ? Read(path, Shop.Bytes(path, LargestFile), read)
+            : new(
+                null,
+                [
+                    new TextFault(
+                        path,
+                        1,
+                        1,
+                        Directory.Exists(path) ? "this is a folder" : "there is no such file",
+                        "a case file such as case.json"
+                    ),
+                ]
+            );
+
+    /// <summary>Reads a case from the bytes of a file.</summary>
+    /// <param name="path">Its name, for messages.</param>
+    /// <param name="bytes">Its bytes, one more than the largest file if it is larger.</param>
+    /// <param name="read">Reads the top object.</param>
+    public static Reading<T> Read<T>(string path, ReadOnlySpan<byte> bytes, Func<CaseForm, T?> read)
         where T : class
     {
-        if (!File.Exists(path))
+        var faults = new CaseFaults(path);
+        if (bytes.Length > LargestFile)
         {
-            string message = Directory.Exists(path) ? "this is a folder" : "there is no such file";
-            return new(null, [new TextFault(path, 1, 1, message, "a case file such as case.json")]);
+            faults.Add(new TextPlace(1, 1), "the file is too large", "at most 4 MB");
+        }
+        else if (CaseParser.Parse(bytes, faults) is { } top && faults.IsEmpty)
+        {
+            var form = CaseForm.Top(top, faults);
+            var value = form is null ? null : read(form);
+            return faults.IsEmpty ? new(value, []) : new(null, faults.ToSeq());
         }
 
-        return Read(path, Shop.Bytes(path, CaseParser.LargestFile), build);
-    }
-
-    /// <summary>Builds a case from the bytes of a file.</summary>
-    /// <param name="name">Name of the file in messages.</param>
-    /// <param name="bytes">The whole file, or its beginning when it is too large.</param>
-    /// <param name="build">Makes the case; may return anything once there is a fault.</param>
-    public static Reading<T> Read<T>(string name, byte[] bytes, Func<CaseValue, T?> build)
-        where T : class
-    {
-        var faults = new CaseFaults(name);
-        var whole = CaseParser.Read(bytes, faults);
-        var built = whole is null ? null : build(whole);
-        return faults.IsEmpty && built is not null ? new(built, []) : new(null, faults.All);
+        return new(null, faults.ToSeq());
     }
 }

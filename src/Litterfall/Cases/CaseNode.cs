@@ -1,38 +1,60 @@
+using System.Globalization;
+
 namespace Litterfall.App.Cases;
 
-/// <summary>A value of a JSON case with the place where it begins, both counted from 1.</summary>
-public abstract class CaseNode(int line, int column)
+/// <summary>A place in a text, both counted from 1; columns count characters.</summary>
+public readonly record struct TextPlace(int Line, int Column);
+
+/// <summary>A value of a case file, with its place and the way to it from the top.</summary>
+public abstract class CaseNode(TextPlace place, CaseNode? parent, string? key, int index)
 {
-    /// <summary>Line of its first sign.</summary>
-    public int Line { get; } = line;
+    /// <summary>Where it stands.</summary>
+    public TextPlace Place => place;
 
-    /// <summary>Column of its first sign.</summary>
-    public int Column { get; } = column;
+    /// <summary>The way to it, as <c>layers[0].soil.n</c>; empty for the whole file.</summary>
+    public string Path
+    {
+        get
+        {
+            if (parent is null)
+            {
+                return "";
+            }
 
-    /// <summary>What it is, in words.</summary>
-    public abstract string Words { get; }
+            string above = parent.Path;
+            return key is null ? string.Create(CultureInfo.InvariantCulture, $"{above}[{index}]")
+                : above.Length == 0 ? key
+                : $"{above}.{key}";
+        }
+    }
+
+    /// <summary>What it is, in words, for messages.</summary>
+    public abstract string Kind { get; }
 }
 
-/// <summary>An object, its members in the order of the file.</summary>
-public sealed class CaseMembers(int line, int column) : CaseNode(line, column)
+/// <summary>A key of an object, with its place.</summary>
+public readonly record struct CaseMember(string Key, TextPlace Place, CaseNode Value);
+
+/// <summary>An object in braces.</summary>
+public sealed class CaseObject(TextPlace place, CaseNode? parent, string? key, int index)
+    : CaseNode(place, parent, key, index)
 {
     private readonly List<CaseMember> members = [];
-    private readonly Dictionary<string, CaseMember> byKey = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, CaseNode> byKey = new(StringComparer.Ordinal);
 
-    /// <summary>The members, each key once.</summary>
+    /// <summary>Its members in the order of the file.</summary>
     public IReadOnlyList<CaseMember> Members => members;
 
     /// <inheritdoc/>
-    public override string Words => "an object";
+    public override string Kind => "an object";
 
-    /// <summary>A member by its key, or null.</summary>
-    public CaseMember? Find(string key) => byKey.GetValueOrDefault(key);
+    /// <summary>The value of a key, or null.</summary>
+    public CaseNode? Find(string key) => byKey.GetValueOrDefault(key);
 
-    /// <summary>Adds a member.</summary>
-    /// <returns>False when the key is there already.</returns>
-    public bool TryAdd(CaseMember member)
+    /// <summary>Adds a member; false when the key is there already.</summary>
+    internal bool TryAdd(CaseMember member)
     {
-        if (!byKey.TryAdd(member.Key, member))
+        if (!byKey.TryAdd(member.Key, member.Value))
         {
             return false;
         }
@@ -42,11 +64,9 @@ public sealed class CaseMembers(int line, int column) : CaseNode(line, column)
     }
 }
 
-/// <summary>A key of an object, where it stands, and its value.</summary>
-public sealed record CaseMember(string Key, int Line, int Column, CaseNode Value);
-
-/// <summary>A list.</summary>
-public sealed class CaseItems(int line, int column) : CaseNode(line, column)
+/// <summary>A list in brackets.</summary>
+public sealed class CaseList(TextPlace place, CaseNode? parent, string? key, int index)
+    : CaseNode(place, parent, key, index)
 {
     private readonly List<CaseNode> items = [];
 
@@ -54,51 +74,51 @@ public sealed class CaseItems(int line, int column) : CaseNode(line, column)
     public IReadOnlyList<CaseNode> Items => items;
 
     /// <inheritdoc/>
-    public override string Words => items.Count == 0 ? "an empty list" : "a list";
+    public override string Kind => "a list";
 
-    /// <summary>Adds an item.</summary>
-    public void Add(CaseNode item) => items.Add(item);
+    internal void Add(CaseNode item) => items.Add(item);
 }
 
-/// <summary>A number; always finite.</summary>
-public sealed class CaseNumber(int line, int column, double value) : CaseNode(line, column)
+/// <summary>A finite number.</summary>
+public sealed class CaseNumber(TextPlace place, CaseNode? parent, string? key, int index, double value)
+    : CaseNode(place, parent, key, index)
 {
     /// <summary>Its value.</summary>
-    public double Value { get; } = value;
+    public double Value => value;
 
     /// <inheritdoc/>
-    public override string Words => Value.ToString("R", System.Globalization.CultureInfo.InvariantCulture);
+    public override string Kind => value.ToString(CultureInfo.InvariantCulture);
 }
 
-/// <summary>A text.</summary>
-public sealed class CaseText(int line, int column, string value) : CaseNode(line, column)
+/// <summary>A text in quotes.</summary>
+public sealed class CaseText(TextPlace place, CaseNode? parent, string? key, int index, string text)
+    : CaseNode(place, parent, key, index)
 {
-    private const int LongestShown = 40;
+    private const int Shown = 40;
 
-    /// <summary>Its value.</summary>
-    public string Value { get; } = value;
+    /// <summary>The text.</summary>
+    public string Text => text;
 
     /// <inheritdoc/>
-    public override string Words => $"the text '{Shown(Value)}'";
-
-    /// <summary>A text short enough for a message.</summary>
-    public static string Shown(string text) =>
-        text.Length <= LongestShown ? text : text[..LongestShown] + "...";
+    public override string Kind =>
+        text.Length <= Shown ? $"the text '{text}'" : $"the text '{text[..Shown]}...'";
 }
 
 /// <summary>True or false.</summary>
-public sealed class CaseTruth(int line, int column, bool value) : CaseNode(line, column)
+public sealed class CaseFlag(TextPlace place, CaseNode? parent, string? key, int index, bool value)
+    : CaseNode(place, parent, key, index)
 {
     /// <summary>Its value.</summary>
-    public bool Value { get; } = value;
+    public bool Value => value;
 
     /// <inheritdoc/>
-    public override string Words => Value ? "true" : "false";
+    public override string Kind => value ? "true" : "false";
 }
 
-/// <summary>Null: the same as leaving the key out, where it may be left out.</summary>
-public sealed class CaseNull(int line, int column) : CaseNode(line, column)
+/// <summary>Null.</summary>
+public sealed class CaseNull(TextPlace place, CaseNode? parent, string? key, int index)
+    : CaseNode(place, parent, key, index)
 {
     /// <inheritdoc/>
-    public override string Words => "null";
+    public override string Kind => "null";
 }

@@ -1,163 +1,179 @@
+using System.Text;
 using System.Text.Json;
 using System.Text.Unicode;
 
 namespace Litterfall.App.Cases;
 
 /// <summary>
-/// Reads JSON strictly (no comments, no trailing commas, no key twice, no number out of range) into a tree
-/// that knows the place of everything.
+/// Strict JSON with the place of every value: no comments, no trailing commas, no key twice, no number
+/// beyond the range of a double.
 /// </summary>
-public static class CaseParser
+internal ref struct CaseParser
 {
-    /// <summary>Largest case file in bytes.</summary>
-    public const int LargestFile = 4 * 1024 * 1024;
+    private const int MostValues = 1_000_000;
+    private static readonly byte[] Mark = [0xEF, 0xBB, 0xBF];
+    private readonly ReadOnlySpan<byte> bytes;
+    private readonly CaseFaults faults;
+    private Utf8JsonReader reader;
+    private int seen;
+    private int line = 1;
+    private int column = 1;
+    private int values;
 
-    private static readonly JsonReaderOptions Strict = new()
+    private CaseParser(ReadOnlySpan<byte> bytes, CaseFaults faults)
     {
-        CommentHandling = JsonCommentHandling.Disallow,
-        AllowTrailingCommas = false,
-        MaxDepth = 64,
-    };
-
-    /// <summary>Reads the bytes of a file: UTF-8, with or without byte-order mark.</summary>
-    /// <returns>The whole case, or null when <paramref name="faults"/> got a fault.</returns>
-    public static CaseValue? Read(byte[] bytes, CaseFaults faults)
-    {
-        if (bytes.Length > LargestFile)
-        {
-            faults.Add(1, 1, "the file is too large", "a case of at most 4 MB");
-            return null;
-        }
-
-        var text = bytes.AsSpan().StartsWith<byte>([0xEF, 0xBB, 0xBF]) ? bytes[3..] : bytes;
-        if (!Utf8.IsValid(text))
-        {
-            faults.Add(1, 1, "the file is not UTF-8", "a JSON file saved in UTF-8");
-            return null;
-        }
-
-        if (text.AsSpan().IndexOfAnyExcept(" \t\r\n"u8) < 0)
-        {
-            faults.Add(1, 1, "the file is empty", "a case in JSON");
-            return null;
-        }
-
-        var node = new Parse(text, faults).Whole();
-        return node is not null && faults.IsEmpty ? new CaseValue(node, "", faults) : null;
+        this.bytes = bytes;
+        this.faults = faults;
+        reader = new Utf8JsonReader(bytes, new JsonReaderOptions { MaxDepth = 64 });
     }
 
-    private sealed class Parse(byte[] text, CaseFaults faults)
+    /// <summary>The tree of a file; null and a fault when it is not JSON.</summary>
+    public static CaseNode? Parse(ReadOnlySpan<byte> bytes, CaseFaults faults)
     {
-        private readonly TextPlaces places = new(text);
-
-        public CaseNode? Whole()
+        if (bytes.StartsWith(Mark))
         {
-            try
-            {
-                var reader = new Utf8JsonReader(text, Strict);
-                reader.Read();
-                var node = Value(ref reader);
-                reader.Read();
-                return node;
-            }
-            catch (JsonException e)
-            {
-                int line = (int)(e.LineNumber ?? 0) + 1;
-                faults.Add(line, Column(line, (int)(e.BytePositionInLine ?? 0)), Sentence(e), "valid JSON");
-                return null;
-            }
+            bytes = bytes[Mark.Length..];
         }
 
-        private CaseNode Value(ref Utf8JsonReader reader)
+        var parser = new CaseParser(bytes, faults);
+        if (parser.FirstNotText() is { } bad)
         {
-            var (line, column) = places.Of(reader.TokenStartIndex);
-            return reader.TokenType switch
-            {
-                JsonTokenType.StartObject => Members(ref reader, new CaseMembers(line, column)),
-                JsonTokenType.StartArray => Items(ref reader, new CaseItems(line, column)),
-                JsonTokenType.String => new CaseText(line, column, Text(ref reader)),
-                JsonTokenType.Number => Number(ref reader, line, column),
-                JsonTokenType.True or JsonTokenType.False => new CaseTruth(
-                    line,
-                    column,
-                    reader.GetBoolean()
-                ),
-                _ => new CaseNull(line, column),
-            };
+            faults.Add(parser.PlaceOf(bad), "this is not UTF-8 text", "one JSON document in UTF-8");
+            return null;
         }
 
-        private CaseMembers Members(ref Utf8JsonReader reader, CaseMembers members)
+        try
         {
-            while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
-            {
-                var (line, column) = places.Of(reader.TokenStartIndex);
-                string key = Text(ref reader);
-                reader.Read();
-                if (!members.TryAdd(new CaseMember(key, line, column, Value(ref reader))))
+            parser.reader.Read();
+            var top = parser.Value(null, null, 0);
+            parser.reader.Read();
+            return top;
+        }
+        catch (JsonException e)
+        {
+            parser.Broken(e);
+            return null;
+        }
+        catch (InvalidDataException e)
+        {
+            faults.Add(parser.PlaceOf((int)parser.reader.TokenStartIndex), e.Message, "a smaller case");
+            return null;
+        }
+    }
+
+    private CaseNode Value(CaseNode? parent, string? key, int index)
+    {
+        if (++values > MostValues)
+        {
+            throw new InvalidDataException("there are more than a million values");
+        }
+
+        var place = PlaceOf((int)reader.TokenStartIndex);
+        switch (reader.TokenType)
+        {
+            case JsonTokenType.StartObject:
+                return Object(new CaseObject(place, parent, key, index));
+            case JsonTokenType.StartArray:
+                var list = new CaseList(place, parent, key, index);
+                while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
                 {
-                    faults.Add(
-                        line,
-                        column,
-                        $"the key '{CaseText.Shown(key)}' is there twice",
-                        "each key once"
-                    );
+                    list.Add(Value(list, null, list.Items.Count));
                 }
-            }
 
-            return members;
+                return list;
+            case JsonTokenType.Number:
+                if (!reader.TryGetDouble(out double number) || !double.IsFinite(number))
+                {
+                    faults.Add(place, "the number is too large to compute with", "a finite number");
+                }
+
+                return new CaseNumber(place, parent, key, index, number);
+            case JsonTokenType.String:
+                return new CaseText(place, parent, key, index, Text(place));
+            case JsonTokenType.True or JsonTokenType.False:
+                return new CaseFlag(place, parent, key, index, reader.TokenType == JsonTokenType.True);
+            default:
+                return new CaseNull(place, parent, key, index);
         }
+    }
 
-        private CaseItems Items(ref Utf8JsonReader reader, CaseItems items)
+    private CaseObject Object(CaseObject branch)
+    {
+        while (reader.Read() && reader.TokenType != JsonTokenType.EndObject)
         {
-            while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
+            var place = PlaceOf((int)reader.TokenStartIndex);
+            string key = Text(place);
+            reader.Read();
+            if (!branch.TryAdd(new CaseMember(key, place, Value(branch, key, 0))))
             {
-                items.Add(Value(ref reader));
+                faults.Add(place, $"the key '{key}' stands here twice", "every key once");
             }
-
-            return items;
         }
 
-        private CaseNumber Number(ref Utf8JsonReader reader, int line, int column)
+        return branch;
+    }
+
+    /// <summary>A text; an escaped half of a surrogate pair is no text.</summary>
+    private readonly string Text(TextPlace place)
+    {
+        try
         {
-            if (!reader.TryGetDouble(out double value) || !double.IsFinite(value))
-            {
-                faults.Add(line, column, "the number is too large", "a number below 1e308");
-                value = 0.0;
-            }
-
-            return new CaseNumber(line, column, value);
+            return reader.GetString()!;
         }
-
-        private string Text(ref Utf8JsonReader reader)
+        catch (InvalidOperationException)
         {
-            try
-            {
-                return reader.GetString()!;
-            }
-            catch (InvalidOperationException)
-            {
-                var (line, column) = places.Of(reader.TokenStartIndex);
-                faults.Add(line, column, "the text holds half a character (a lone surrogate)", "whole text");
-                return "";
-            }
+            faults.Add(place, "the text holds half a character", "whole characters");
+            return "";
         }
+    }
 
-        private int Column(int line, int byteInLine)
+    private void Broken(JsonException e)
+    {
+        int end = e.Message.IndexOf(" LineNumber:", StringComparison.Ordinal);
+        string said = (end < 0 ? e.Message : e.Message[..end]).TrimEnd('.', ' ');
+        long row = e.LineNumber ?? 0;
+        int start = 0;
+        for (; row > 0; row--)
         {
-            int start = 0;
-            for (int i = 1; i < line && start < text.Length; i++)
-            {
-                start += text.AsSpan(start).IndexOf((byte)'\n') + 1;
-            }
-
-            return places.Of(start + byteInLine).Column;
+            start += bytes[start..].IndexOf((byte)'\n') + 1;
         }
 
-        /// <summary>The reader's own sentence without its places and hints for programmers.</summary>
-        private static string Sentence(JsonException e)
+        int at = Math.Clamp(start + (int)(e.BytePositionInLine ?? 0), seen, bytes.Length);
+        faults.Add(PlaceOf(at), $"this is not JSON: {said}", "one JSON document");
+    }
+
+    private readonly int? FirstNotText()
+    {
+        if (Utf8.IsValid(bytes))
         {
-            string text = e.Message.Split(" LineNumber:", 2)[0].Split(" Change the reader", 2)[0];
-            return $"this is not JSON: {text.TrimEnd('.', ' ')}";
+            return null;
         }
+
+        int at = 0;
+        while (Rune.DecodeFromUtf8(bytes[at..], out _, out int width) == System.Buffers.OperationStatus.Done)
+        {
+            at += width;
+        }
+
+        return at;
+    }
+
+    /// <summary>The place of a byte; asked for in rising order, so that the text is walked once.</summary>
+    private TextPlace PlaceOf(int offset)
+    {
+        for (; seen < offset; seen++)
+        {
+            if (bytes[seen] == (byte)'\n')
+            {
+                line++;
+                column = 1;
+            }
+            else if ((bytes[seen] & 0xC0) != 0x80)
+            {
+                column++;
+            }
+        }
+
+        return new TextPlace(line, column);
     }
 }

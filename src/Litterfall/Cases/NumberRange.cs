@@ -2,46 +2,36 @@ using System.Globalization;
 
 namespace Litterfall.App.Cases;
 
-/// <summary>Values a number may have.</summary>
-public readonly record struct NumberRange
+/// <summary>What a number of a case may be, and how to say it.</summary>
+/// <param name="Lowest">Lower end.</param>
+/// <param name="Highest">Upper end.</param>
+/// <param name="TakesLowest">True when the lower end itself is allowed.</param>
+/// <param name="TakesHighest">True when the upper end itself is allowed.</param>
+public readonly record struct NumberRange(
+    double Lowest,
+    double Highest,
+    bool TakesLowest = true,
+    bool TakesHighest = true
+)
 {
-    private double Least { get; init; }
+    /// <summary>From 0, taken in, to an upper end.</summary>
+    public static NumberRange UpTo(double highest) => new(0.0, highest);
 
-    private double Most { get; init; }
+    /// <summary>Above 0 to an upper end.</summary>
+    public static NumberRange Positive(double highest) => new(0.0, highest, TakesLowest: false);
 
-    private bool IsOpen { get; init; }
+    /// <summary>As far below 0 as above.</summary>
+    public static NumberRange Within(double size) => new(-size, size);
 
-    private bool IsWhole { get; init; }
+    /// <summary>True when a number may be used.</summary>
+    public bool Takes(double number) =>
+        (TakesLowest ? number >= Lowest : number > Lowest)
+        && (TakesHighest ? number <= Highest : number < Highest);
 
-    /// <summary>From one value to another, both allowed.</summary>
-    public static NumberRange Between(double least, double most) => new() { Least = least, Most = most };
-
-    /// <summary>Above a value, at most another.</summary>
-    public static NumberRange Above(double least, double most) =>
-        new()
-        {
-            Least = least,
-            Most = most,
-            IsOpen = true,
-        };
-
-    /// <summary>Whole numbers from one value to another, both allowed.</summary>
-    public static NumberRange Whole(int least, int most) =>
-        new()
-        {
-            Least = least,
-            Most = most,
-            IsWhole = true,
-        };
-
-    /// <summary>True for a value in it.</summary>
-    public bool Holds(double value) =>
-        (IsOpen ? value > Least : value >= Least) && value <= Most && (!IsWhole || value == Math.Floor(value));
-
-    /// <summary>It in words: "a number above 0, at most 1000".</summary>
+    /// <inheritdoc/>
     public override string ToString() =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"a {(IsWhole ? "whole " : "")}number {(IsOpen ? $"above {Least}, at most" : $"from {Least} to")} {Most}"
+            $"{(TakesLowest ? "from" : "above")} {Lowest} {(TakesHighest ? "to" : "and below")} {Highest}"
         );
 }
