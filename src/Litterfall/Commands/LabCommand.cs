@@ -39,7 +39,9 @@ internal static class LabCommand
 
         try
         {
-            var outcome = ColumnLab.Run(reading.Value!, cancel);
+            using var progress = new LabProgress();
+            var outcome = ColumnLab.Run(reading.Value!, progress, cancel);
+            progress.Dispose();
             if (outcome.Result.StoppedEarly is { } stop)
             {
                 return Exit.NotSolved(json, Stopped(path, stop));

@@ -15,8 +15,8 @@ internal sealed record ColumnCase
     /// <summary>The column in nodes and elements.</summary>
     public required SoilColumns Columns { get; init; }
 
-    /// <summary>Nodes that are reported.</summary>
-    public required ImmutableArray<int> ShownNodes { get; init; }
+    /// <summary>Depths that are reported.</summary>
+    public required ImmutableArray<ShownPoint> Shown { get; init; }
 
     /// <summary>Surface and foot.</summary>
     public required ColumnBoundaries Boundaries { get; init; }

@@ -13,9 +13,9 @@ internal static class ColumnForm
 
     private const int MostReports = 100_000;
     private const int MostLayers = 1000;
-    private const int MostShown = 200_000;
     private const double LongestHours = 87_660.0; // ten years
     private const double DeepestCm = 1e5;
+    private const double ThinnestCm = 1e-4;
 
     /// <summary>The checked case, or null and faults on the form.</summary>
     public static ColumnCase? Read(CaseForm form)
@@ -40,7 +40,7 @@ internal static class ColumnForm
         return new ColumnCase
         {
             Columns = columns,
-            ShownNodes = Shown(columns, layers, reports.Length),
+            Shown = ShownPoint.Of(columns, layers, reports.Length),
             Boundaries = new ColumnBoundaries(top!, foot!),
             Start = columns.From((_, depth) => start!.HeadMeters(depth)),
             Spans = LabSpans.Of(rain, evaporation, transpiration, hours, reports),
@@ -59,6 +59,11 @@ internal static class ColumnForm
             var soil = layer.Object("soil", "a soil");
             var curve = soil is null ? null : SoilForm.Read(soil);
             layer.Close();
+            if (thickness / cells < ThinnestCm)
+            {
+                layer.Refuse("cells", "the cells are thinner than 0.0001 cm", "fewer cells");
+            }
+
             whole &= curve is not null && !double.IsNaN(thickness);
             if (curve is not null)
             {
@@ -126,46 +131,5 @@ internal static class ColumnForm
         }
 
         return reports;
-    }
-
-    /// <summary>
-    /// All nodes, because callers join them by straight lines; edges and middles of the cells where that
-    /// would be too much to print.
-    /// </summary>
-    private static ImmutableArray<int> Shown(
-        SoilColumns columns,
-        ImmutableArray<LabLayer> layers,
-        int reports
-    )
-    {
-        if ((long)columns.Nodes * reports <= MostShown)
-        {
-            return [.. Enumerable.Range(0, columns.Nodes)];
-        }
-
-        var shown = ImmutableArray.CreateBuilder<int>();
-        double top = 0.0;
-        int node = 0;
-        foreach (var layer in layers)
-        {
-            for (int half = 0; half < 2 * layer.Cells; half++)
-            {
-                double want = top + (0.5 * half * layer.ThicknessMeters / layer.Cells);
-                while (columns.DepthMeters[node] < want - 1e-9)
-                {
-                    node++;
-                }
-
-                if (Math.Abs(columns.DepthMeters[node] - want) <= 1e-9)
-                {
-                    shown.Add(node);
-                }
-            }
-
-            top += layer.ThicknessMeters;
-        }
-
-        shown.Add(columns.Nodes - 1);
-        return shown.ToImmutable();
     }
 }

@@ -30,35 +30,41 @@ internal sealed record ColumnOutcome(
 /// <summary>Solves a column case.</summary>
 internal static class ColumnLab
 {
-    // Depths are sums of thicknesses; a billionth of a cm is round-off of those sums.
-    private const int DepthDigits = 9;
-
-    public static StepControl Control { get; set; } = new();
+    private const double RoundOff = 1e-9;
 
     /// <summary>Runs the case to its end or to where the numbers would not come out.</summary>
+    /// <param name="asked">The case.</param>
+    /// <param name="progress">Told how far it is.</param>
+    /// <param name="cancel">Cancels between steps.</param>
     /// <exception cref="OperationCanceledException">It was canceled.</exception>
-    public static ColumnOutcome Run(ColumnCase asked, CancellationToken cancel)
+    public static ColumnOutcome Run(ColumnCase asked, LabProgress progress, CancellationToken cancel)
     {
         var watch = Stopwatch.StartNew();
-        var result = Richards.Run(
-            asked.Columns,
-            asked.Boundaries,
-            asked.Start,
-            asked.Spans,
-            Control,
-            cancel
-        );
+        var result = Solve(LabAccuracy.First);
+        if (LabAccuracy.Second(result, asked.Columns.Nodes, asked.Spans.Length) is { } finer)
+        {
+            var second = Solve(finer);
+            result = second.StoppedEarly is null ? second : result;
+        }
+
         double milliseconds = watch.Elapsed.TotalMilliseconds;
         return new ColumnOutcome(
             result,
-            [.. asked.ShownNodes.Select(n => DepthCm(asked, n))],
+            [.. asked.Shown.Select(p => p.DepthCm)],
             [.. result.Reports.Zip(asked.ReportHours, (report, hour) => Hour(asked, report, hour))],
             Math.Round(milliseconds, 3)
         );
-    }
 
-    private static double DepthCm(ColumnCase asked, int node) =>
-        Math.Round(LabUnits.Cm(asked.Columns.DepthMeters[node]), DepthDigits);
+        ColumnResult Solve(StepControl control) =>
+            Richards.Run(
+                asked.Columns,
+                asked.Boundaries,
+                asked.Start,
+                progress.Follow(asked.Spans),
+                control,
+                cancel
+            );
+    }
 
     private static ColumnHour Hour(ColumnCase asked, ColumnReport report, double hour)
     {
@@ -67,10 +73,10 @@ internal static class ColumnLab
         return new ColumnHour
         {
             Hour = hour,
-            HeadCm = [.. asked.ShownNodes.Select(n => LabUnits.Cm(heads[n]))],
+            HeadCm = [.. asked.Shown.Select(p => LabUnits.Cm(heads[p.Node]))],
             WaterContent =
             [
-                .. asked.ShownNodes.Select(n => asked.Columns.WaterContent(report.State, n, 0)),
+                .. asked.Shown.Select(p => p.WaterContent(asked.Columns, report.State)),
             ],
             Totals = report.Totals,
             PondCm = standsOpen ? Math.Max(0.0, LabUnits.Cm(heads[0])) : 0.0,
@@ -88,7 +94,7 @@ internal static class ColumnLab
                 return LabUnits.Cm(footHead);
             case FootBoundary.Store store:
                 double below = (state.StoreMeters / store.Porosity) - store.DepthMeters;
-                bool isFull = store.RoomMeters - state.StoreMeters <= 1e-9 * store.RoomMeters;
+                bool isFull = store.RoomMeters - state.StoreMeters <= RoundOff * store.RoomMeters;
                 return LabUnits.Cm(isFull ? Math.Max(0.0, footHead) : below);
             default:
                 return null;

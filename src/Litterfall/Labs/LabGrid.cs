@@ -11,45 +11,60 @@ namespace Litterfall.App.Labs;
 /// </summary>
 internal static class LabGrid
 {
-    /// <summary>Cells up to this are taken as asked, m.</summary>
+    /// <summary>Cells up to this are taken as asked, m; the usual resolution of shallow columns.</summary>
     public const double AsAskedMeters = 0.0025;
 
     /// <summary>More elements than this are made only of as many cells.</summary>
     public const int MostElements = 3000;
 
-    /// <summary>Elements of a column whose cells are thicker.</summary>
-    public static double ColumnShare { get; set; } = 1.0 / 400.0;
-    public static double CapMeters { get; set; } = 0.0025;
-    public static double SurfaceMeters { get; set; } = 0.00015;
-    public static double BoundaryMeters { get; set; } = 0.0005;
-    public static double Growth { get; set; } = 0.2;
+    /// <summary>
+    /// Largest element of a thicker cell, m. Infiltration into a dry 1 m column (Celia, Bouloutas and Zarba
+    /// 1990) misses its converged value by 0.2 % at 2.5 mm, 0.1 % at this, 0.03 % at 0.5 mm; the time of the
+    /// run is in proportion.
+    /// </summary>
+    public const double LargestMeters = 0.00125;
+
+    /// <summary>Largest element as a share of the column, for deep ones.</summary>
+    public const double LargestShare = 1.0 / 800.0;
+
+    /// <summary>
+    /// Element at a surface that dries or is held at a head, m. When the surface of the loams and the clay of
+    /// Vanderborght et al. (2005) runs dry depends on it: evaporated water moves by less than 0.1 % when it
+    /// is cut to a third.
+    /// </summary>
+    public const double SurfaceMeters = 0.00015;
+
+    /// <summary>Element on both sides of a boundary between soils, m; water is perched in its last mm.</summary>
+    public const double BoundaryMeters = 0.0005;
+
+    /// <summary>Growth of the elements with the distance from either; half of it changes nothing.</summary>
+    public const double Growth = 0.2;
+
+    // Coarser in steps of a quarter until there are few enough.
+    private const double Coarsening = 1.25;
+    private const double RoundOff = 1e-9;
 
     /// <summary>Layers of the engine.</summary>
     /// <param name="layers">Layers as asked.</param>
     /// <param name="fineSurface">True where the surface may dry or is held at a head.</param>
     public static ImmutableArray<SoilLayer> Layers(ImmutableArray<LabLayer> layers, bool fineSurface)
     {
-        double coarser = 1.0;
-        while (true)
+        int most = Math.Max(MostElements, 2 * layers.Sum(l => l.Cells));
+        for (double coarser = 1.0; ; coarser *= Coarsening)
         {
-            var sizes = new ElementSize(layers, fineSurface, coarser);
-            ImmutableArray<SoilLayer> cut = [.. layers.Select((l, i) => Cut(l, sizes.Tops[i], sizes))];
-            if (coarser > 1e4 || cut.Sum(l => l.ElementMeters.Length) <= Most(layers))
+            var sizes = new ElementSizes(layers, fineSurface, coarser);
+            ImmutableArray<SoilLayer> cut = [.. layers.Select((l, i) => Cut(l, sizes.TopMeters[i], sizes))];
+            if (cut.Sum(l => l.ElementMeters.Length) <= most)
             {
                 return cut;
             }
-
-            coarser *= 1.25;
         }
     }
 
-    private static int Most(ImmutableArray<LabLayer> layers) =>
-        Math.Max(MostElements, layers.Sum(l => l.Cells));
-
-    private static SoilLayer Cut(LabLayer layer, double topMeters, ElementSize sizes)
+    private static SoilLayer Cut(LabLayer layer, double topMeters, ElementSizes sizes)
     {
         double cell = layer.ThicknessMeters / layer.Cells;
-        if (cell <= AsAskedMeters * (1.0 + 1e-9))
+        if (cell <= AsAskedMeters * (1.0 + RoundOff))
         {
             return SoilLayer.Even(layer.Curve, layer.ThicknessMeters, layer.Cells);
         }
@@ -61,80 +76,5 @@ internal static class LabGrid
         }
 
         return new SoilLayer(layer.Curve, elements.ToImmutable());
-    }
-}
-
-/// <summary>How thick an element may be at a depth.</summary>
-internal sealed class ElementSize
-{
-    private const int Samples = 64;
-    private readonly List<(double DepthMeters, double LeastMeters)> fine = [];
-    private readonly double largest;
-    private readonly double coarser;
-
-    public ElementSize(ImmutableArray<LabLayer> layers, bool fineSurface, double coarser)
-    {
-        this.coarser = coarser;
-        double whole = layers.Sum(l => l.ThicknessMeters);
-        largest = Math.Max(LabGrid.CapMeters, whole * LabGrid.ColumnShare) * coarser;
-        if (fineSurface)
-        {
-            fine.Add((0.0, LabGrid.SurfaceMeters * coarser));
-        }
-
-        double depth = 0.0;
-        for (int i = 0; i < layers.Length; i++)
-        {
-            if (i > 0 && layers[i].Curve != layers[i - 1].Curve)
-            {
-                fine.Add((depth, LabGrid.BoundaryMeters * coarser));
-            }
-
-            Tops.Add(depth);
-            depth += layers[i].ThicknessMeters;
-        }
-    }
-
-    /// <summary>Depth of the top of each layer, m.</summary>
-    public List<double> Tops { get; } = [];
-
-    /// <summary>Cuts a stretch into as many elements as its sizes ask for, graded like them.</summary>
-    public void Cut(double topMeters, double thickMeters, ImmutableArray<double>.Builder elements)
-    {
-        Span<double> count = stackalloc double[Samples + 1];
-        count[0] = 0.0;
-        double part = thickMeters / Samples;
-        for (int i = 0; i < Samples; i++)
-        {
-            count[i + 1] = count[i] + (part / At(topMeters + ((i + 0.5) * part)));
-        }
-
-        int number = Math.Max(1, (int)Math.Ceiling(count[Samples] - 1e-6));
-        double before = 0.0;
-        int at = 0;
-        for (int i = 1; i <= number; i++)
-        {
-            double want = count[Samples] * i / number;
-            while (at < Samples - 1 && count[at + 1] < want)
-            {
-                at++;
-            }
-
-            double here =
-                i == number ? thickMeters : part * (at + ((want - count[at]) / (count[at + 1] - count[at])));
-            elements.Add(here - before);
-            before = here;
-        }
-    }
-
-    private double At(double depthMeters)
-    {
-        double size = largest;
-        foreach (var (depth, least) in fine)
-        {
-            size = Math.Min(size, least + (LabGrid.Growth * Math.Abs(depthMeters - depth)));
-        }
-
-        return size;
     }
 }

@@ -7,6 +7,7 @@ namespace Litterfall.App.Labs;
 internal static class RootForm
 {
     private const string Demand = "transpirationCmPerHour";
+    private const double Water = LabUnits.MetersPerCm;
 
     /// <summary>Roots or null, and the demand, cm/h.</summary>
     /// <param name="outer">The case.</param>
@@ -49,7 +50,7 @@ internal static class RootForm
 
         return heads.Length != 4
             ? (null, demand)
-            : (new RootZone(from * 0.01, to * 0.01, Feddes([.. heads.Select(h => h * 0.01)])), demand);
+            : (new RootZone(from * Water, to * Water, Feddes([.. heads.Select(h => h * Water)])), demand);
     }
 
     private static FeddesHeads Feddes(double[] meters) => new(meters[0], meters[1], meters[2], meters[3]);
