@@ -74,10 +74,7 @@ internal static class ColumnLab
         {
             Hour = hour,
             HeadCm = [.. asked.Shown.Select(p => LabUnits.Cm(heads[p.Node]))],
-            WaterContent =
-            [
-                .. asked.Shown.Select(p => p.WaterContent(asked.Columns, report.State)),
-            ],
+            WaterContent = [.. asked.Shown.Select(p => p.WaterContent(asked.Columns, report.State))],
             Totals = report.Totals,
             PondCm = standsOpen ? Math.Max(0.0, LabUnits.Cm(heads[0])) : 0.0,
             LevelCm = LevelCm(asked.Boundaries.Foot, report.State),

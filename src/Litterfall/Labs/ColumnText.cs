@@ -11,7 +11,16 @@ internal static class ColumnText
 
     public static string Write(ColumnOutcome outcome)
     {
-        var ledger = new TextTable("hour", "in", "out", "evaporated", "transpired", "change", "pond", "level");
+        var ledger = new TextTable(
+            "hour",
+            "in",
+            "out",
+            "evaporated",
+            "transpired",
+            "change",
+            "pond",
+            "level"
+        );
         foreach (var hour in outcome.Hours)
         {
             var totals = hour.Totals;

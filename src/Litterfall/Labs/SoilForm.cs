@@ -45,7 +45,14 @@ internal static class SoilForm
         bool several = form.Has("modes");
         ImmutableArray<PoreMode> modes = several
             ? [.. form.Objects("modes", "a pore system", MostModes).Select(Mode)]
-            : [new PoreMode(1.0, form.Number("alphaPerCm", Alpha) / LabUnits.MetersPerCm, form.Number("n", Exponent))];
+            :
+            [
+                new PoreMode(
+                    1.0,
+                    form.Number("alphaPerCm", Alpha) / LabUnits.MetersPerCm,
+                    form.Number("n", Exponent)
+                ),
+            ];
         double ks = form.Number("ksCmPerHour", Conductivity) * LabUnits.MetersPerSecondPerCmPerHour;
         double l = form.Number("l", Mualem, 0.5);
         double entry = form.Number("airEntryCm", AirEntry, 0.0) * LabUnits.MetersPerCm;
