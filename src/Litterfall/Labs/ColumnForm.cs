@@ -13,6 +13,7 @@ internal static class ColumnForm
 
     private const int MostReports = 100_000;
     private const int MostLayers = 1000;
+    private const int MostValues = 4_000_000;
     private const double LongestHours = 87_660.0; // ten years
     private const double DeepestCm = 1e5;
     private const double ThinnestCm = 1e-4;
@@ -37,6 +38,12 @@ internal static class ColumnForm
         bool fineSurface = top is TopBoundary.FixedHead || !evaporation.IsZero;
         var profile = new SoilProfile(LabGrid.Layers(layers, fineSurface), roots);
         var columns = new SoilColumns([profile], gravity);
+        if ((long)columns.Nodes * reports.Length > MostValues)
+        {
+            form.Refuse("reportHours", "the result would be too long to print", "fewer hours or fewer cells");
+            return null;
+        }
+
         return new ColumnCase
         {
             Columns = columns,
@@ -106,13 +113,7 @@ internal static class ColumnForm
 
     private static ImmutableArray<double> Reports(CaseForm form, double hours)
     {
-        if (!form.Has("reportHours") && !double.IsNaN(hours))
-        {
-            form.Number("reportHours", NumberRange.UpTo(hours), hours);
-            return [hours];
-        }
-
-        var reports = form.Numbers("reportHours", NumberRange.UpTo(LongestHours), MostReports);
+        var reports = form.Numbers("reportHours", NumberRange.UpTo(LongestHours), MostReports, [hours]);
         for (int i = 0; i < reports.Length; i++)
         {
             if (reports[i] > hours)

@@ -34,7 +34,7 @@ internal static class LabGrid
     /// </summary>
     public const double SurfaceMeters = 0.00015;
 
-    /// <summary>Element on both sides of a boundary between soils, m; water is perched in its last mm.</summary>
+    /// <summary>Element beside a boundary between soils, m; water is perched in its last mm.</summary>
     public const double BoundaryMeters = 0.0005;
 
     /// <summary>Growth of the elements with the distance from either; half of it changes nothing.</summary>
@@ -53,7 +53,7 @@ internal static class LabGrid
         for (double coarser = 1.0; ; coarser *= Coarsening)
         {
             var sizes = new ElementSizes(layers, fineSurface, coarser);
-            ImmutableArray<SoilLayer> cut = [.. layers.Select((l, i) => Cut(l, sizes.TopMeters[i], sizes))];
+            ImmutableArray<SoilLayer> cut = [.. layers.Select((l, i) => Cut(l, i, sizes))];
             if (cut.Sum(l => l.ElementMeters.Length) <= most)
             {
                 return cut;
@@ -61,7 +61,7 @@ internal static class LabGrid
         }
     }
 
-    private static SoilLayer Cut(LabLayer layer, double topMeters, ElementSizes sizes)
+    private static SoilLayer Cut(LabLayer layer, int index, ElementSizes sizes)
     {
         double cell = layer.ThicknessMeters / layer.Cells;
         if (cell <= AsAskedMeters * (1.0 + RoundOff))
@@ -72,7 +72,7 @@ internal static class LabGrid
         var elements = ImmutableArray.CreateBuilder<double>();
         for (int half = 0; half < 2 * layer.Cells; half++)
         {
-            sizes.Cut(topMeters + (0.5 * cell * half), 0.5 * cell, elements);
+            sizes.Cut(sizes.TopMeters[index] + (0.5 * cell * half), 0.5 * cell, elements);
         }
 
         return new SoilLayer(layer.Curve, elements.ToImmutable());

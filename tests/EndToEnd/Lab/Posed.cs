@@ -6,14 +6,26 @@ namespace Litterfall.Tests.EndToEnd.Lab;
 internal static class Posed
 {
     // Own test materials: moss, mix and gravel of a shallow floor.
-    public const string Moss =
-        """{ "thetaR": 0.176, "thetaS": 0.679, "alphaPerCm": 0.381, "n": 1.781, "ksCmPerHour": 122.4, "l": -2.1 }""";
+    public const string Moss = """
+        { "thetaR": 0.176, "thetaS": 0.679, "alphaPerCm": 0.381, "n": 1.781,
+          "ksCmPerHour": 122.4, "l": -2.1 }
+        """;
 
-    public const string Mix =
-        """{ "thetaR": 0.1, "thetaS": 0.8, "alphaPerCm": 0.15, "n": 1.5, "ksCmPerHour": 30, "l": 0.5 }""";
+    public const string Mix = """
+        { "thetaR": 0.1, "thetaS": 0.8, "alphaPerCm": 0.15, "n": 1.5,
+          "ksCmPerHour": 30, "l": 0.5 }
+        """;
 
-    public const string Gravel =
-        """{ "thetaR": 0.02, "thetaS": 0.36, "alphaPerCm": 1.116, "n": 2.7, "ksCmPerHour": 3600, "l": 0.5 }""";
+    public const string Gravel = """
+        { "thetaR": 0.02, "thetaS": 0.36, "alphaPerCm": 1.116, "n": 2.7,
+          "ksCmPerHour": 3600, "l": 0.5 }
+        """;
+
+    /// <summary>The loam of Vanderborght et al. (2005), Ks 50 cm/d.</summary>
+    public const string Loam = """
+        { "thetaR": 0.08, "thetaS": 0.43, "alphaPerCm": 0.04, "n": 1.6,
+          "ksCmPerHour": 2.0833333333333335, "l": 0.5 }
+        """;
 
     public static string Floor { get; } =
         $"[{Layer(2, 8, Moss)}, {Layer(6, 24, Mix)}, {Layer(5, 20, Gravel)}]";

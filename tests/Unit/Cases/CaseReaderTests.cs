@@ -75,7 +75,11 @@ public sealed class CaseReaderTests
     public void Several_faults_are_named_in_one_go_and_in_the_order_of_the_file()
     {
         var reading = Read(
-            "{ \"x\": 1,\n  \"kind\": \"blue\",\n  \"parts\": [ { \"size\": 1.5 }, 3, { \"size\": 2, \"y\": 1 } ] }",
+            """
+            { "x": 1,
+              "kind": "blue",
+              "parts": [ { "size": 1.5 }, 3, { "size": 2, "y": 1 } ] }
+            """,
             form =>
             {
                 foreach (var part in form.Objects("parts", "a part", 10))
