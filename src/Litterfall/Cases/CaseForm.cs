@@ -141,22 +141,16 @@ public sealed partial class CaseForm
     }
 
     /// <summary>A list of numbers that must be there; on a fault it is short or holds NaN.</summary>
-    public ImmutableArray<double> Numbers(string key, NumberRange range, int most)
-    {
-        string expected = string.Create(CultureInfo.InvariantCulture, $"a list of at most {most} numbers");
-        var node = Required(key, expected);
-        if (node is CaseList list && list.Items.Count <= most)
-        {
-            return [.. list.Items.Select(i => Checked(i, range))];
-        }
+    public ImmutableArray<double> Numbers(string key, NumberRange range, int most) =>
+        Required(key, NumbersText(most)) is { } node ? ReadNumbers(node, range, most) : [];
 
-        if (node is not null)
-        {
-            faults.Add(node.Place, $"{node.Path} is {Counted(node)}", expected);
-        }
-
-        return [];
-    }
+    /// <summary>A list of numbers, or one that is taken when it is left out.</summary>
+    public ImmutableArray<double> Numbers(
+        string key,
+        NumberRange range,
+        int most,
+        ImmutableArray<double> fallback
+    ) => Optional(key) is { } node ? ReadNumbers(node, range, most) : fallback;
 
     /// <summary>Says that the value of a key, or the object when the key is not there, will not do.</summary>
     public void Refuse(string key, string message, string expected) =>
@@ -180,6 +174,20 @@ public sealed partial class CaseForm
     }
 
     private static string NumberText(NumberRange range) => $"a number {range}";
+
+    private static string NumbersText(int most) =>
+        string.Create(CultureInfo.InvariantCulture, $"a list of at most {most} numbers");
+
+    private ImmutableArray<double> ReadNumbers(CaseNode node, NumberRange range, int most)
+    {
+        if (node is CaseList list && list.Items.Count <= most)
+        {
+            return [.. list.Items.Select(i => Checked(i, range))];
+        }
+
+        faults.Add(node.Place, $"{node.Path} is {Counted(node)}", NumbersText(most));
+        return [];
+    }
 
     private static string Counted(CaseNode node) =>
         node is CaseList list
