@@ -36,7 +36,9 @@ internal static class ColumnForm
         }
 
         bool fineSurface = top is TopBoundary.FixedHead || !evaporation.IsZero;
-        var profile = new SoilProfile(LabGrid.Layers(layers, fineSurface), roots);
+        var spans = LabSpans.Of(rain, evaporation, transpiration, hours, reports);
+        bool longWeather = spans.Length > LabAccuracy.MostSpans;
+        var profile = new SoilProfile(LabGrid.Layers(layers, fineSurface, longWeather), roots);
         var columns = new SoilColumns([profile], gravity);
         if ((long)columns.Nodes * reports.Length > MostValues)
         {
@@ -50,7 +52,7 @@ internal static class ColumnForm
             Shown = ShownPoint.Of(columns, layers, reports.Length),
             Boundaries = new ColumnBoundaries(top!, foot!),
             Start = columns.From((_, depth) => start!.HeadMeters(depth)),
-            Spans = LabSpans.Of(rain, evaporation, transpiration, hours, reports),
+            Spans = spans,
             ReportHours = reports,
         };
     }

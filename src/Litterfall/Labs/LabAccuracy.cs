@@ -14,10 +14,12 @@ internal static class LabAccuracy
     /// <summary>The first run.</summary>
     public static readonly StepControl First = new();
 
+    /// <summary>Spans from which on the weather counts as long: one run, on the elements asked for.</summary>
+    public const int MostSpans = 100;
+
     // Node steps of the second run, about half a second of one core.
     private const double Work = 1.5e6;
     private const double FinestTolerance = 1e-6;
-    private const int MostSpans = 100;
 
     // A second run that is not at least twice as fine is not worth its time.
     private const double Worthwhile = 0.5;

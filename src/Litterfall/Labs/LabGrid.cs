@@ -4,14 +4,17 @@ using Litterfall.Physics.Soil;
 namespace Litterfall.App.Labs;
 
 /// <summary>
-/// Cuts the layers of a case into elements. A cell of <see cref="AsAskedMeters"/> or less is one element, so
-/// that a case posed on so many nodes runs on so many nodes. Thicker cells say how finely the result is
-/// wanted, not how finely it must be computed: they are halved, so that their middles are nodes, and each
-/// half is cut on, finest where the head bends most.
+/// Cuts the layers of a case into elements. Cells say how finely the result is wanted, not how finely it must
+/// be computed: they are halved, so that their middles are nodes, and each half is cut on, finest where the
+/// head bends most. Under long weather, where elements are dear, a cell of <see cref="AsAskedMeters"/> or less
+/// is one element: on 53 nodes of a floor under 90 days of mist the drained water is good to 0.03 %, while
+/// steady heads in coarse gravel would miss by 0.012 cm.
 /// </summary>
 internal static class LabGrid
 {
-    /// <summary>Cells up to this are taken as asked, m; the usual resolution of shallow columns.</summary>
+    /// <summary>
+    /// Cells up to this are taken as asked under long weather, m; the usual resolution of shallow columns.
+    /// </summary>
     public const double AsAskedMeters = 0.0025;
 
     /// <summary>More elements than this are made only of as many cells.</summary>
@@ -47,13 +50,19 @@ internal static class LabGrid
     /// <summary>Layers of the engine.</summary>
     /// <param name="layers">Layers as asked.</param>
     /// <param name="fineSurface">True where the surface may dry or is held at a head.</param>
-    public static ImmutableArray<SoilLayer> Layers(ImmutableArray<LabLayer> layers, bool fineSurface)
+    /// <param name="longWeather">True where the forcing changes so often that elements are dear.</param>
+    public static ImmutableArray<SoilLayer> Layers(
+        ImmutableArray<LabLayer> layers,
+        bool fineSurface,
+        bool longWeather
+    )
     {
+        double asAsked = longWeather ? AsAskedMeters * (1.0 + RoundOff) : 0.0;
         int most = Math.Max(MostElements, 2 * layers.Sum(l => l.Cells));
         for (double coarser = 1.0; ; coarser *= Coarsening)
         {
             var sizes = new ElementSizes(layers, fineSurface, coarser);
-            ImmutableArray<SoilLayer> cut = [.. layers.Select((l, i) => Cut(l, i, sizes))];
+            ImmutableArray<SoilLayer> cut = [.. layers.Select((l, i) => Cut(l, i, sizes, asAsked))];
             if (cut.Sum(l => l.ElementMeters.Length) <= most)
             {
                 return cut;
@@ -61,10 +70,10 @@ internal static class LabGrid
         }
     }
 
-    private static SoilLayer Cut(LabLayer layer, int index, ElementSizes sizes)
+    private static SoilLayer Cut(LabLayer layer, int index, ElementSizes sizes, double asAskedMeters)
     {
         double cell = layer.ThicknessMeters / layer.Cells;
-        if (cell <= AsAskedMeters * (1.0 + RoundOff))
+        if (cell <= asAskedMeters)
         {
             return SoilLayer.Even(layer.Curve, layer.ThicknessMeters, layer.Cells);
         }

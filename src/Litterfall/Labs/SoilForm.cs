@@ -12,7 +12,9 @@ internal static class SoilForm
     // Wide enough for any porous thing; beyond them a unit was mistaken.
     private static readonly NumberRange Content = new(0.0, 1.0);
     private static readonly NumberRange Alpha = NumberRange.Positive(1e3);
-    private static readonly NumberRange Exponent = new(1.0, 100.0, TakesLowest: false);
+
+    // (alpha |h|)^n must stay finite at the driest head: 1e10 to the 30th does.
+    private static readonly NumberRange Exponent = new(1.0, 30.0, TakesLowest: false);
     private static readonly NumberRange Conductivity = NumberRange.Positive(1e7);
     private static readonly NumberRange Mualem = NumberRange.Within(50.0);
     private static readonly NumberRange AirEntry = NumberRange.UpTo(1e4);

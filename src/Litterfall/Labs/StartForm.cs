@@ -7,6 +7,8 @@ namespace Litterfall.App.Labs;
 internal sealed class StartForm
 {
     private static readonly string[] Ways = ["headCm", "waterTableDepthCm", "headsCm"];
+    private const double JumpMeters = 1e-8;
+    private const double SteepestSmooth = 2.0;
     private readonly double[] depthMeters;
     private readonly double[] headMeters;
 
@@ -90,19 +92,66 @@ internal sealed class StartForm
             return null;
         }
 
-        var middles = new double[cells];
-        double top = 0.0;
-        int cell = 0;
-        foreach (var layer in layers)
+        return Middles(layers, [.. heads.Select(h => h * LabUnits.MetersPerCm)]);
+    }
+
+    /// <summary>
+    /// Straight lines between the middles of the cells. Where heads jump between two soils, far steeper than
+    /// beside it, the jump stands at their boundary: a line across would wet or dry half a cell on each side.
+    /// </summary>
+    private static StartForm Middles(ImmutableArray<LabLayer> layers, double[] heads)
+    {
+        var (depths, boundaries) = Depths(layers);
+        double Slope(int from) =>
+            from >= 0 && from + 1 < depths.Count
+                ? (heads[from + 1] - heads[from]) / (depths[from + 1] - depths[from])
+                : 0.0;
+        var (knots, values) = (new List<double>(), new List<double>());
+        for (int i = 0; i < depths.Count; i++)
         {
+            knots.Add(depths[i]);
+            values.Add(heads[i]);
+            double beside = Math.Max(Math.Abs(Slope(i - 1)), Math.Abs(Slope(i + 1)));
+            if (
+                boundaries.TryGetValue(i, out double boundary)
+                && Math.Abs(Slope(i)) > SteepestSmooth * (1.0 + beside)
+            )
+            {
+                double above = boundary - JumpMeters;
+                double below = boundary + JumpMeters;
+                knots.Add(above);
+                values.Add(heads[i] + (Mild(Slope(i - 1)) * (above - depths[i])));
+                knots.Add(below);
+                values.Add(heads[i + 1] - (Mild(Slope(i + 1)) * (depths[i + 1] - below)));
+            }
+        }
+
+        return new StartForm([.. knots], [.. values]);
+    }
+
+    /// <summary>Middles of all cells, and the boundary to another soil below the last cell above it.</summary>
+    private static (List<double> Middles, Dictionary<int, double> Boundaries) Depths(
+        ImmutableArray<LabLayer> layers
+    )
+    {
+        var middles = new List<double>();
+        var boundaries = new Dictionary<int, double>();
+        double top = 0.0;
+        for (int l = 0; l < layers.Length; l++)
+        {
+            var layer = layers[l];
             for (int i = 0; i < layer.Cells; i++)
             {
-                middles[cell++] = top + ((i + 0.5) * layer.ThicknessMeters / layer.Cells);
+                middles.Add(top + ((i + 0.5) * layer.ThicknessMeters / layer.Cells));
             }
 
             top += layer.ThicknessMeters;
+            if (l + 1 < layers.Length && layer.Curve != layers[l + 1].Curve)
+            {
+                boundaries[middles.Count - 1] = top;
+            }
         }
 
-        return new StartForm(middles, [.. heads.Select(h => h * LabUnits.MetersPerCm)]);
+        return (middles, boundaries);
     }
 }
