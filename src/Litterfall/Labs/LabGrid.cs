@@ -4,11 +4,11 @@ using Litterfall.Physics.Soil;
 namespace Litterfall.App.Labs;
 
 /// <summary>
-/// Cuts the layers of a case into elements. Cells say how finely the result is wanted, not how finely it must
-/// be computed: they are halved, so that their middles are nodes, and each half is cut on, finest where the
-/// head bends most. Under long weather, where elements are dear, a cell of <see cref="AsAskedMeters"/> or less
-/// is one element: on 53 nodes of a floor under 90 days of mist the drained water is good to 0.03 %, while
-/// steady heads in coarse gravel would miss by 0.012 cm.
+/// Cuts the layers of a case into elements. Cells say how finely the result is wanted, not how finely it
+/// must be computed: they are halved, so that their middles are nodes, and each half is cut on, finest where
+/// the head bends most. Under long weather, where elements are dear, a cell of <see cref="AsAskedMeters"/>
+/// or less is one element: on 53 nodes of a floor under 90 days of mist the drained water is good to 0.03 %,
+/// while steady heads in coarse gravel would miss by 0.012 cm.
 /// </summary>
 internal static class LabGrid
 {

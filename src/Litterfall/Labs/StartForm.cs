@@ -129,7 +129,7 @@ internal sealed class StartForm
         return new StartForm([.. knots], [.. values]);
     }
 
-    /// <summary>Middles of all cells, and the boundary to another soil below the last cell above it.</summary>
+    /// <summary>Middles of all cells, and boundaries to another soil by the cell above.</summary>
     private static (List<double> Middles, Dictionary<int, double> Boundaries) Depths(
         ImmutableArray<LabLayer> layers
     )

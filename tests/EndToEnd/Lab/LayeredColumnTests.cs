@@ -1,6 +1,6 @@
 namespace Litterfall.Tests.EndToEnd.Lab;
 
-/// <summary>Layered columns posed on cells of 0.25 cm, against exact solutions and converged storages.</summary>
+/// <summary>Layered columns on cells of 0.25 cm, against exact and converged solutions.</summary>
 public sealed class LayeredColumnTests
 {
     // A coarse gravel, own test material.
@@ -9,6 +9,17 @@ public sealed class LayeredColumnTests
         """;
 
     private static readonly double[] AboveCm = [1, 2, 3, 4, 6, 9, 10, 11];
+
+    private static string Layers(double gravelCm, int cells, bool coarse)
+    {
+        string[] layers =
+        [
+            Posed.Layer(2, 8, Posed.Moss),
+            Posed.Layer(6, 24, Posed.Mix),
+            Posed.Layer(gravelCm, cells, coarse ? CoarseGravel : Posed.Gravel),
+        ];
+        return $"[{string.Join(", ", layers)}]";
+    }
 
     public static TheoryData<bool, double, double[]> Profiles =>
         new()
@@ -22,16 +33,14 @@ public sealed class LayeredColumnTests
         };
 
     /// <summary>
-    /// Steady flow through moss, mix and gravel to a water table: the exact dh/dZ = q/K(h) − 1 upward from it,
-    /// integrated to 1e-11 (own worked example); 0.01 cm is asked.
+    /// Steady flow through moss, mix and gravel to a water table: the exact dh/dZ = q/K(h) − 1 upward from
+    /// it, integrated to 1e-11 (own worked example); 0.01 cm is asked.
     /// </summary>
     [Theory]
     [MemberData(nameof(Profiles))]
     public void Steady_heads_of_a_layered_column_are_exact(bool coarse, double down, double[] expected)
     {
-        string gravel = coarse ? CoarseGravel : Posed.Gravel;
-        string layers =
-            $"[{Posed.Layer(2, 8, Posed.Moss)}, {Posed.Layer(6, 24, Posed.Mix)}, {Posed.Layer(3, 12, gravel)}]";
+        string layers = Layers(3, 12, coarse);
         var end = Posed.Solve(
             Posed.Case(
                 layers,
@@ -58,9 +67,7 @@ public sealed class LayeredColumnTests
         double by72
     )
     {
-        string gravel = coarse ? CoarseGravel : Posed.Gravel;
-        string layers =
-            $"[{Posed.Layer(2, 8, Posed.Moss)}, {Posed.Layer(6, 24, Posed.Mix)}, {Posed.Layer(5, 20, gravel)}]";
+        string layers = Layers(5, 20, coarse);
         var heads = Enumerable
             .Repeat(-300.0, 32)
             .Concat(Enumerable.Range(0, 20).Select(i => (0.25 * i) - 2.875));
@@ -85,7 +92,7 @@ public sealed class LayeredColumnTests
         Assert.Equal(by72, times[1]!.Number("outCm"), 0.002);
     }
 
-    /// <summary>Grains of one size have large n; with (α·|h|)ⁿ near the largest double it still runs.</summary>
+    /// <summary>Even grains have large n; with (α·|h|)ⁿ near the largest double it still runs.</summary>
     [Fact]
     public void The_steepest_soil_that_is_taken_runs_dry()
     {
