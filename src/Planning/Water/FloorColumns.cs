@@ -38,7 +38,9 @@ public sealed record FloorColumns
     /// <summary>Curve of the soil.</summary>
     public required HydraulicCurve Soil { get; init; }
 
-    /// <summary>State on planting day: soil and moss at squeeze wetness, drainage layer at rest, empty.</summary>
+    /// <summary>
+    /// State on planting day: soil and moss at squeeze wetness, drainage layer at rest, empty.
+    /// </summary>
     public required ColumnState Fresh { get; init; }
 
     private Materials? Used { get; init; }
@@ -114,7 +116,9 @@ public sealed record FloorColumns
         : design.Find("floor.drainage.grid") is { } grid ? MaterialCurve.Of(grid) ?? OpenWater
         : OpenWater;
 
-    /// <summary>Open water under a raised floor, as a material that empties over the last centimeters.</summary>
+    /// <summary>
+    /// Open water under a raised floor, as a material that empties over the last centimeters.
+    /// </summary>
     private static readonly VanGenuchtenParameters OpenWater = new()
     {
         ThetaR = 0,

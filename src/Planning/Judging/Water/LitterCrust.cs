@@ -50,8 +50,10 @@ internal static class LitterCrust
                 Severity.Note,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"In the {gapFigure.Value:0.#} hours between two mistings the air takes {taken.Value:0} mL, "
-                        + $"the leaves keep {held.Value:0} mL: they dry crisp each day and shed the next mist."
+                    $"In the {gapFigure.Value:0.#} hours between two mistings the air takes "
+                        + $"{taken.Value:0} mL, "
+                        + $"the leaves keep {held.Value:0} mL: they dry crisp each day and shed the "
+                        + $"next mist."
                 ),
                 (taken, held),
                 "Mist shorter and more often, or let less air through.",

@@ -33,8 +33,10 @@ internal static class SoilTooDryForCrew
             Severity.Caution,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"From day {from:0} the soil under the leaves dries past {WaterPolicy.MostSuction.Value:0} kPa "
-                    + $"of suction, and springtails stop breeding: the air takes {balance.Vented.Value:0} mL a "
+                $"From day {from:0} the soil under the leaves dries past "
+                    + $"{WaterPolicy.MostSuction.Value:0} kPa "
+                    + $"of suction, and springtails stop breeding: the air takes "
+                    + $"{balance.Vented.Value:0} mL a "
                     + $"day, {balance.Misted!.Value:0} mL are misted."
             ),
             (suction, WaterPolicy.MostSuction),

@@ -57,7 +57,8 @@ internal static class WaterAtBarrier
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"From 1 cm below the barrier the water needs {left.Value:0.#} days to reach it; the level "
+                    $"From 1 cm below the barrier the water needs {left.Value:0.#} days to reach "
+                        + $"it; the level "
                         + $"is looked at every {look.Value:0.#} days, so it can stand in the soil unseen."
                 ),
                 (left, look),

@@ -30,7 +30,8 @@ internal static class WaterLedger
                 Severity.Stop,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"The water forecast stopped on day {stop.Seconds / 86400:0.#}, {100 * stop.DepthMeters:0.#} "
+                    $"The water forecast stopped on day {stop.Seconds / 86400:0.#}, "
+                        + $"{100 * stop.DepthMeters:0.#} "
                         + $"cm below the surface: {stop.Reason} (miss {stop.Residual:0.0e+0})."
                 ),
                 (null, null),
