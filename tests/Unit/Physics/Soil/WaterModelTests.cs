@@ -22,7 +22,7 @@ public sealed class WaterModelTests
                 half % 2 == 0
                     ? new SurfaceForcing(0.0, 1e-8, 1.5e-8)
                     : new SurfaceForcing(0.002 / Columns.Day, 2e-9, 0.0);
-            var step = model.Step(state, forcing, 0.5 * Columns.Day);
+            var step = Step(model, state, forcing, 0.5 * Columns.Day);
             Assert.Null(step.StoppedEarly);
             Assert.Equal(0.0, step.MissMeters, Miss);
             all += step.RainMeters - step.VaporMeters - step.DrainedMeters - step.RunOffMeters;
@@ -41,7 +41,8 @@ public sealed class WaterModelTests
     {
         var model = Model(DrainWay.Closed, 0.0);
         var start = model.Columns.AtRest(0.01);
-        var step = model.Step(
+        var step = Step(
+            model,
             new WaterState(start, 0.0),
             new SurfaceForcing(0.001 / Columns.Hour, 0.0, 0.0),
             Columns.Hour
@@ -61,7 +62,8 @@ public sealed class WaterModelTests
     {
         var model = Model(DrainWay.Closed, 0.0);
         var start = model.Columns.AtRest(0.01);
-        var step = model.Step(
+        var step = Step(
+            model,
             new WaterState(start, 0.0004),
             new SurfaceForcing(0.0, 0.0005 / Columns.Day, 0.0),
             Columns.Day
@@ -82,15 +84,15 @@ public sealed class WaterModelTests
         var model = Model(DrainWay.Outlet, 0.02);
         var state = new WaterState(model.Columns.AtRest(0.01), 0.0015);
         var rain = new SurfaceForcing(0.003 / Columns.Day, 0.0, 0.0);
-        var early = model.Step(state, rain, Columns.Hour);
+        var early = Step(model, state, rain, Columns.Hour);
         Assert.Equal(0.0, early.DrainedMeters);
         state = early.State;
         for (int day = 0; day < 20; day++)
         {
-            state = model.Step(state, rain, Columns.Day).State;
+            state = Step(model, state, rain, Columns.Day).State;
         }
 
-        var late = model.Step(state, rain, Columns.Day);
+        var late = Step(model, state, rain, Columns.Day);
         Assert.Equal(0.02, WaterModel.LevelMeters(late.State), 1e-4);
         Assert.Equal(0.003, late.DrainedMeters, 1e-5);
     }
@@ -100,7 +102,7 @@ public sealed class WaterModelTests
     public void Drawing_down_by_hand_leaves_the_level_asked_for()
     {
         var model = Model(DrainWay.Closed, 0.0);
-        var step = model.DrawDown(new WaterState(model.Columns.AtRest(0.04), 0.001), 0.01);
+        var step = DrawDown(model, new WaterState(model.Columns.AtRest(0.04), 0.001), 0.01);
         Assert.Null(step.StoppedEarly);
         Assert.Equal(0.01, WaterModel.LevelMeters(step.State), 1e-3);
         Assert.Equal(0.001, step.State.LitterMeters);
@@ -120,7 +122,7 @@ public sealed class WaterModelTests
         var model = Model(DrainWay.Closed, 0.0);
         Assert.Equal(
             0.0,
-            model.DrawDown(new WaterState(model.Columns.AtRest(0.01), 0.0), 0.03).DrainedMeters
+            DrawDown(model, new WaterState(model.Columns.AtRest(0.01), 0.0), 0.03).DrainedMeters
         );
     }
 
@@ -133,7 +135,8 @@ public sealed class WaterModelTests
     {
         var columns = Columns.OfMix(0.1);
         var model = new WaterModel(columns, new LitterStore(0.0), DrainWay.Closed, 0.0, new StepControl());
-        var step = model.Step(
+        var step = Step(
+            model,
             new WaterState(columns.AtRest(0.11), 0.0),
             new SurfaceForcing(0.01 / Columns.Hour, 0.0, 0.0),
             3.0 * Columns.Hour,
@@ -143,6 +146,17 @@ public sealed class WaterModelTests
         Assert.Equal(0.01 / Columns.Hour * step.State.Column.Seconds, step.RainMeters, 1e-9);
         Assert.Equal(0.0, step.MissMeters, Miss);
     }
+
+    private static WaterStep Step(
+        WaterModel model,
+        WaterState state,
+        SurfaceForcing forcing,
+        double seconds,
+        double stopAtLevelMeters = double.PositiveInfinity
+    ) => model.Step(state, forcing, seconds, stopAtLevelMeters, TestContext.Current.CancellationToken);
+
+    private static WaterStep DrawDown(WaterModel model, WaterState state, double levelMeters) =>
+        model.DrawDown(state, levelMeters, TestContext.Current.CancellationToken);
 
     private static WaterModel Model(DrainWay way, double outletMeters)
     {
