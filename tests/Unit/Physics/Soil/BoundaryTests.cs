@@ -9,7 +9,9 @@ public sealed class BoundaryTests
     private static readonly TopBoundary.Air Open = new(-100.0, 0.5);
     private static readonly FootBoundary.Closed Shut = new();
 
-    /// <summary>Full pores under a pond of 1 cm: 1 cm of rain makes it 2 cm, and every head rises by 1 cm.</summary>
+    /// <summary>
+    /// Full pores under a pond of 1 cm: 1 cm of rain makes it 2 cm, and every head rises by 1 cm.
+    /// </summary>
     [Fact]
     public void Rain_on_full_pores_ponds()
     {
@@ -21,7 +23,9 @@ public sealed class BoundaryTests
         Assert.Equal(0.01, result.Totals.InMeters, 1e-9);
     }
 
-    /// <summary>Full pores, a pond of 1 cm at most 2 cm deep, 3 cm of rain: 2 cm run off, within 1 mm.</summary>
+    /// <summary>
+    /// Full pores, a pond of 1 cm at most 2 cm deep, 3 cm of rain: 2 cm run off, within 1 mm.
+    /// </summary>
     [Fact]
     public void What_the_pond_does_not_hold_runs_off()
     {
@@ -79,7 +83,9 @@ public sealed class BoundaryTests
         Assert.Equal(flux * Columns.Hour, result.Totals.OutMeters, 1e-4 * flux * Columns.Hour);
     }
 
-    /// <summary>In the steady state all rain leaves by the outlet: its excess head is rain/conductance.</summary>
+    /// <summary>
+    /// In the steady state all rain leaves by the outlet: its excess head is rain/conductance.
+    /// </summary>
     [Fact]
     public void An_outlet_stands_at_its_height_plus_rain_over_conductance()
     {
@@ -96,7 +102,9 @@ public sealed class BoundaryTests
         Assert.Equal(0.032, result.State.HeadMeters[^1], 1e-6);
     }
 
-    /// <summary>Full pores, a pond, and free water beside over half the area: 3 mm raise all by 3/1.5 mm.</summary>
+    /// <summary>
+    /// Full pores, a pond, and free water beside over half the area: 3 mm raise all by 3/1.5 mm.
+    /// </summary>
     [Fact]
     public void A_sump_takes_its_share()
     {
@@ -131,7 +139,9 @@ public sealed class BoundaryTests
         Assert.True(result.State.HeadMeters[^1] < 0.0);
     }
 
-    /// <summary>Drained for long, a column over a seepage face is at rest over its own foot: h = −height.</summary>
+    /// <summary>
+    /// Drained for long, a column over a seepage face is at rest over its own foot: h = −height.
+    /// </summary>
     [Fact]
     public void A_seepage_face_drains_to_rest()
     {
@@ -147,7 +157,9 @@ public sealed class BoundaryTests
         Assert.Equal(0.0, result.State.HeadMeters[^1], 1e-4);
     }
 
-    /// <summary>Room 0.02 · 0.25 = 5 mm: of 2 cm of rain on full pores 5 mm go down, the rest stands.</summary>
+    /// <summary>
+    /// Room 0.02 · 0.25 = 5 mm: of 2 cm of rain on full pores 5 mm go down, the rest stands.
+    /// </summary>
     [Fact]
     public void A_store_below_fills_and_then_closes()
     {
@@ -166,7 +178,9 @@ public sealed class BoundaryTests
         Assert.Equal(0.02, result.State.HeadMeters[0], 1e-5);
     }
 
-    /// <summary>Feddes: none too wet, half on the way, all in between, half at the middle of wilting, none.</summary>
+    /// <summary>
+    /// Feddes: none too wet, half on the way, all in between, half at the middle of wilting, none.
+    /// </summary>
     [Theory]
     [InlineData(-0.005, 0.0)]
     [InlineData(-0.03, 0.5)]
@@ -176,7 +190,9 @@ public sealed class BoundaryTests
     public void Roots_take_a_share_that_depends_on_the_head(double head, double share) =>
         Assert.Equal(share, new FeddesHeads(-0.01, -0.05, -3.0, -80.0).At(head).Share, 1e-12);
 
-    /// <summary>All of the root zone between −5 and −300 cm: 1 mm asked for in a day is 1 mm taken.</summary>
+    /// <summary>
+    /// All of the root zone between −5 and −300 cm: 1 mm asked for in a day is 1 mm taken.
+    /// </summary>
     [Fact]
     public void Roots_in_moist_soil_take_all_they_want()
     {

@@ -39,7 +39,9 @@ public sealed class CurveTests
         Assert.Equal(HydraulicCurve.DriestHeadMeters, curve.HeadMeters(0.0));
     }
 
-    /// <summary>Central difference over 1e-4 of the head: its own error is below 1e-6 of the slope.</summary>
+    /// <summary>
+    /// Central difference over 1e-4 of the head: its own error is below 1e-6 of the slope.
+    /// </summary>
     [Fact]
     public void Capacity_is_the_slope_of_the_water_content() =>
         Anywhere.Sample(
@@ -72,7 +74,9 @@ public sealed class CurveTests
             iter: 500
         );
 
-    /// <summary>Cubics over 1/64 of an octave: θ within 1e-5 of itself, as the table says of itself.</summary>
+    /// <summary>
+    /// Cubics over 1/64 of an octave: θ within 1e-5 of itself, as the table says of itself.
+    /// </summary>
     [Fact]
     public void The_table_holds_the_water_content_of_the_curve() =>
         Anywhere.Sample(

@@ -163,7 +163,9 @@ internal static class EvenColumns
         return [.. profiles.Select((p, i) => p with { AreaShare = shares[i] / sum })];
     }
 
-    /// <summary>At rest over a level, at one suction all through, or each zone at its own suction.</summary>
+    /// <summary>
+    /// At rest over a level, at one suction all through, or each zone at its own suction.
+    /// </summary>
     private static Gen<ColumnState> Start(SoilColumns columns) =>
         from kind in Gen.Int[0, 2]
         from level in Spread.Between(-2.0, 1.0)

@@ -3,7 +3,9 @@ using Litterfall.Physics.Soil;
 
 namespace Litterfall.Tests.Unit.Physics.Soil;
 
-/// <summary>What must hold of every column, however odd: conservation and bounds, from first principles.</summary>
+/// <summary>
+/// What must hold of every column, however odd: conservation and bounds, from first principles.
+/// </summary>
 public sealed class EvenColumnsTests
 {
     private const int Many = 3000;

@@ -2,7 +2,9 @@ using CsCheck;
 
 namespace Litterfall.Tests.Unit.Physics.Soil;
 
-/// <summary>Numbers evenly spread; <c>Gen.Double[from, to]</c> prefers its ends and round numbers.</summary>
+/// <summary>
+/// Numbers evenly spread; <c>Gen.Double[from, to]</c> prefers its ends and round numbers.
+/// </summary>
 internal static class Spread
 {
     /// <summary>Evenly from one number to another.</summary>

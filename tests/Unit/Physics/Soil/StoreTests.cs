@@ -34,7 +34,9 @@ public sealed class StoreTests
         Assert.Equal(evaporated * millimeter, span.Evaporated, 1e-15);
     }
 
-    /// <summary>60 by 45 cm, 42 % voids, a tenth taken by wood: 0.10206 L per millimeter of level.</summary>
+    /// <summary>
+    /// 60 by 45 cm, 42 % voids, a tenth taken by wood: 0.10206 L per millimeter of level.
+    /// </summary>
     [Fact]
     public void A_reservoir_holds_its_area_times_its_voids()
     {
@@ -51,7 +53,9 @@ public sealed class StoreTests
     public void A_reservoir_all_wood_has_no_level() =>
         Assert.Equal(0.0, new Reservoir(0.27, 0.05, 0.42, 0.0).LevelMeters(1e-3));
 
-    /// <summary>4σ/(ρg) = 4 · 0.0728/(998 · 9.80665) m² = 0.2975 cm² (σ recalled); pores of 0.4 grains.</summary>
+    /// <summary>
+    /// 4σ/(ρg) = 4 · 0.0728/(998 · 9.80665) m² = 0.2975 cm² (σ recalled); pores of 0.4 grains.
+    /// </summary>
     [Theory]
     [InlineData(0.004, 1.859)]
     [InlineData(0.008, 0.930)]
