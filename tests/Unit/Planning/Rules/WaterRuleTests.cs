@@ -64,7 +64,10 @@ public sealed class WaterRuleTests
             floor,
             more
                 + FormattableString.Invariant(
-                    $"misting: {{ nozzles: 2, each: 90 mL/min, times: [ {{ at: \"07:00\", for: {seconds / 3.0:0.##} s }}, "
+                    $"misting: {{ nozzles: 2, each: 90 mL/min, times: [ {{ at: \"07:00\", "
+                )
+                + FormattableString.Invariant(
+                    $"for: {seconds / 3.0:0.##} s }}, "
                 )
                 + FormattableString.Invariant(
                     $"{{ at: \"13:00\", for: {seconds / 3.0:0.##} s }}, "
