@@ -59,23 +59,19 @@ public sealed class WaterRuleTests
 
     /// <summary>Two nozzles of 90 mL/min, three times a day, so 9 mL a day per second.</summary>
     private static DesignResult Pose(string floor, int seconds, int airChanges, string more = "") =>
-        Posed.Run(
-            RuleCheck.Cube,
-            floor,
-            more
-                + FormattableString.Invariant(
-                    $"misting: {{ nozzles: 2, each: 90 mL/min, times: [ {{ at: \"07:00\", "
-                )
-                + FormattableString.Invariant(
-                    $"for: {seconds / 3.0:0.##} s }}, "
-                )
-                + FormattableString.Invariant(
-                    $"{{ at: \"13:00\", for: {seconds / 3.0:0.##} s }}, "
-                        + $"{{ at: \"19:00\", for: {seconds / 3.0:0.##} s }} ] }}\n"
-                )
-                + "room: { temperature: 21 C, humidity: 50 % }\n"
-                + FormattableString.Invariant(
-                    $"headspace: {{ hold: {{ air: 24 C, humidity: 92 %, airChanges: {airChanges} }} }}\n"
-                )
+        Posed.Run(RuleCheck.Cube, floor, more + Misting(seconds / 3.0) + Held(airChanges));
+
+    private static string Misting(double seconds)
+    {
+        var times = new[] { "07:00", "13:00", "19:00" }.Select(at =>
+            FormattableString.Invariant($"{{ at: \"{at}\", for: {seconds:0.##} s }}")
+        );
+        return "misting: { nozzles: 2, each: 90 mL/min, times: [ " + string.Join(", ", times) + " ] }\n";
+    }
+
+    private static string Held(int airChanges) =>
+        "room: { temperature: 21 C, humidity: 50 % }\n"
+        + FormattableString.Invariant(
+            $"headspace: {{ hold: {{ air: 24 C, humidity: 92 %, airChanges: {airChanges} }} }}\n"
         );
 }
