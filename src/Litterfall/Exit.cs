@@ -12,6 +12,16 @@ internal static class Exit
     public const int BadInput = 2;
     public const int NoNumbers = 3;
 
+    /// <summary>What a shell gives to a program ended by Ctrl-C.</summary>
+    public const int Interrupted = 130;
+
+    /// <summary>Says when, where and why the numbers would not come out.</summary>
+    public static int NotSolved(bool json, TextFault fault)
+    {
+        Unusable(json, fault);
+        return NoNumbers;
+    }
+
     /// <summary>
     /// Says what cannot be used, one line each, or one JSON document; nothing else is printed.
     /// </summary>

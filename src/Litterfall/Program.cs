@@ -29,6 +29,7 @@ public static class Program
             LibraryCommand.Create(),
             SchemaCommand.Create(),
             VerifyCommand.Create(),
+            LabCommand.Create(),
         };
         try
         {
@@ -56,8 +57,7 @@ public static class Program
                 $"our mistake: {e.Message.TrimEnd('.')}",
                 "a report of this input to us"
             );
-            Exit.Unusable(args.Contains("--json"), fault);
-            return Exit.NoNumbers;
+            return Exit.NotSolved(args.Contains("--json"), fault);
         }
     }
 

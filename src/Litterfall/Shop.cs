@@ -101,7 +101,7 @@ public static class Shop
 
         // The catalog is read on the second core while the design is read on the first.
         var embedded = Task.Run(Embedded);
-        var reading = DesignReader.Read(path, Bytes(path));
+        var reading = DesignReader.Read(path, Bytes(path, DesignReader.LargestFile));
         if (reading.Value is not { } document || !reading.IsGood)
         {
             return new(null, reading.Faults);
@@ -148,13 +148,11 @@ public static class Shop
         }
     }
 
-    /// <summary>At most one byte more than a design may have, so that a huge file costs nothing.</summary>
-    private static byte[] Bytes(string path)
+    /// <summary>At most one byte more than a file may have, so that a huge file costs nothing.</summary>
+    internal static byte[] Bytes(string path, int largest)
     {
         using var file = File.OpenRead(path);
-        var buffer = new byte[
-            Math.Min(file.CanSeek ? file.Length : DesignReader.LargestFile, DesignReader.LargestFile) + 1
-        ];
+        var buffer = new byte[Math.Min(file.CanSeek ? file.Length : largest, largest) + 1];
         var read = file.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false);
         return buffer[..read];
     }

@@ -64,6 +64,7 @@ public static class VerificationList
             .. OwnFloorAreas.Cases(),
             .. OwnStockingExamples.Cases(),
             .. OwnMixExample.Cases(),
+            .. OwnMixEstimate.Cases(),
             .. OwnPackExamples.Cases(),
         ];
 }

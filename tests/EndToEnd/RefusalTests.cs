@@ -39,7 +39,7 @@ public sealed class RefusalTests
         Assert.Equal(2, nothing.Code);
         var help = Cli.Run("--help");
         Assert.Equal(0, help.Code);
-        foreach (var command in new[] { "check", "why", "new", "library", "schema", "verify" })
+        foreach (var command in new[] { "check", "why", "new", "library", "schema", "verify", "lab" })
         {
             Assert.Contains(command, help.Out, StringComparison.Ordinal);
             Assert.Equal(0, Cli.Run(command, "--help").Code);

@@ -68,7 +68,9 @@ public sealed record ColumnResult
     /// <summary>Linear systems solved.</summary>
     public required int Iterations { get; init; }
 
-    /// <summary>Steps repeated because the equations did not come out; not those shortened for accuracy.</summary>
+    /// <summary>
+    /// Steps repeated because the equations did not come out; not those shortened for accuracy.
+    /// </summary>
     public required int FailedSteps { get; init; }
 
     /// <summary>Why it stopped before the end; null when it did not.</summary>
@@ -81,7 +83,9 @@ public sealed record ColumnResult
     public double? ReachedSeconds { get; init; }
 }
 
-/// <summary>How finely time is cut. Defaults suit checks; <see cref="Planning"/> is about twice as fast.</summary>
+/// <summary>
+/// How finely time is cut. Defaults suit checks; <see cref="Planning"/> is about twice as fast.
+/// </summary>
 public sealed record StepControl
 {
     /// <summary>Largest local error of the water content in a step, m³/m³.</summary>

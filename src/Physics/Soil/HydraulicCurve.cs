@@ -70,7 +70,9 @@ public abstract class HydraulicCurve
         return -Math.Exp(0.5 * (wet + dry));
     }
 
-    /// <summary>Driest head considered anywhere, m: 1e7 cm of suction, in balance with air of 0.1 %.</summary>
+    /// <summary>
+    /// Driest head considered anywhere, m: 1e7 cm of suction, in balance with air of 0.1 %.
+    /// </summary>
     public const double DriestHeadMeters = -1e5;
 
     private const double SmallestSuction = 1e-9;

@@ -266,7 +266,9 @@ internal sealed class NewtonStep
         return -Math.Exp(at);
     }
 
-    /// <summary>Water of a node's half cells and its slope; no pond, which is empty on the dry side.</summary>
+    /// <summary>
+    /// Water of a node's half cells and its slope; no pond, which is empty on the dry side.
+    /// </summary>
     private (double Water, double Slope) Water(int i, double head)
     {
         double water = 0.0;

@@ -16,7 +16,7 @@ public static class Richards
     /// <param name="spans">Spans in rising order of time, the first ending after the start.</param>
     /// <param name="control">How finely time is cut.</param>
     /// <param name="cancel">Cancels between steps.</param>
-    /// <returns>State, totals and balance; <see cref="ColumnResult.StoppedEarly"/> where it gave up.</returns>
+    /// <returns>State and totals; <see cref="ColumnResult.StoppedEarly"/> where it gave up.</returns>
     /// <exception cref="ArgumentException">The state does not belong to the columns.</exception>
     /// <exception cref="OperationCanceledException">It was canceled.</exception>
     public static ColumnResult Run(

@@ -33,7 +33,9 @@ public sealed record WaterStep
     /// <summary>Run off the surface, m.</summary>
     public required double RunOffMeters { get; init; }
 
-    /// <summary>Rain − vapor − drained − run-off − change of what is stored, m: 0 but for round-off.</summary>
+    /// <summary>
+    /// Rain − vapor − drained − run-off − change of what is stored, m: 0 but for round-off.
+    /// </summary>
     public required double MissMeters { get; init; }
 
     /// <summary>When the level asked for was reached, s; null when it was not.</summary>

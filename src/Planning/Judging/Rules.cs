@@ -9,6 +9,7 @@ using Litterfall.Planning.Judging.Floor;
 using Litterfall.Planning.Judging.Load;
 using Litterfall.Planning.Judging.People;
 using Litterfall.Planning.Judging.Plants;
+using Litterfall.Planning.Judging.Water;
 
 namespace Litterfall.Planning.Judging;
 
@@ -76,6 +77,12 @@ public static class Rules
         LampHours.Rule,
         NoDrain.Rule,
         DrainAboveBarrier.Rule,
+        WaterLedger.Rule,
+        WaterAtBarrier.Rule,
+        DrainInterval.Rule,
+        SoilWithoutAir.Rule,
+        SoilTooDryForCrew.Rule,
+        LitterCrust.Rule,
         NoBarrier.Rule,
         MetalUnderSoil.Rule,
         BarrierTooOpen.Rule,

@@ -125,7 +125,9 @@ public sealed record Weights
         return (drainage.Finished * Voids(drainage)).As("water in the full reservoir", Units.Liter);
     }
 
-    /// <summary>Share of the drainage layer that free water fills: all of the space under a raised floor.</summary>
+    /// <summary>
+    /// Share of the drainage layer that free water fills: all of the space under a raised floor.
+    /// </summary>
     public static Figure Voids(FloorLayer drainage) =>
         drainage.Material is null
             ? Figure.Choice(

@@ -38,7 +38,9 @@ public sealed record FloorColumns
     /// <summary>Curve of the soil.</summary>
     public required HydraulicCurve Soil { get; init; }
 
-    /// <summary>State on planting day: soil and moss at squeeze wetness, drainage layer at rest, empty.</summary>
+    /// <summary>
+    /// State on planting day: soil and moss at squeeze wetness, drainage layer at rest, empty.
+    /// </summary>
     public required ColumnState Fresh { get; init; }
 
     private Materials? Used { get; init; }
@@ -62,7 +64,10 @@ public sealed record FloorColumns
     )
     {
         var soil = layers.FirstOrDefault(l => l.Layer == "soil");
-        if (soil is not { Material: { } mix, Finished.Si: > 0 } || MaterialCurve.Of(mix) is not { } soilCurve)
+        if (
+            soil is not { Material: { } mix, Finished.Si: > 0 }
+            || MaterialCurve.Of(mix, design.Catalog) is not { } soilCurve
+        )
         {
             return null;
         }
@@ -96,7 +101,7 @@ public sealed record FloorColumns
             Fresh = FreshState(built, soil, moss, change),
             Curves =
             [
-                .. MaterialCurve.Figures(mix),
+                .. MaterialCurve.Figures(mix, design.Catalog),
                 .. drainage?.Material is { } a ? MaterialCurve.Figures(a) : [],
             ],
         };
@@ -111,7 +116,9 @@ public sealed record FloorColumns
         : design.Find("floor.drainage.grid") is { } grid ? MaterialCurve.Of(grid) ?? OpenWater
         : OpenWater;
 
-    /// <summary>Open water under a raised floor, as a material that empties over the last centimeters.</summary>
+    /// <summary>
+    /// Open water under a raised floor, as a material that empties over the last centimeters.
+    /// </summary>
     private static readonly VanGenuchtenParameters OpenWater = new()
     {
         ThetaR = 0,

@@ -74,10 +74,7 @@ public sealed record FloorWater
         var inputs = Inputs(forecast);
         Figure Days(string name, double days, string how) =>
             WaterReport.Simulated(name, Units.Day.ToSiValue(days), Units.Day, how, inputs);
-        var days = forecast.Days;
-        var least = days.Min(d => d.LeastAir);
-        var driest = days.Min(d => d.CrewHeadMeters);
-        return this with
+        var water = this with
         {
             Forecast = forecast,
             FirstDrain = forecast.FirstDrainDay is { } f
@@ -105,6 +102,20 @@ public sealed record FloorWater
                     )
                 )),
             ],
+        };
+        return water.Measured(forecast, inputs);
+    }
+
+    /// <summary>What is read off the days of the forecast.</summary>
+    private FloorWater Measured(WaterForecast forecast, ImmutableArray<Figure> inputs)
+    {
+        Figure Days(string name, double days, string how) =>
+            WaterReport.Simulated(name, Units.Day.ToSiValue(days), Units.Day, how, inputs);
+        var days = forecast.Days;
+        var least = days.Min(d => d.LeastAir);
+        var driest = days.Min(d => d.CrewHeadMeters);
+        return this with
+        {
             LevelAfterMonth =
                 Balance.PerLevel is null || days.Length <= Month
                     ? null

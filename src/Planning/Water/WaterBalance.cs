@@ -76,7 +76,9 @@ public sealed record WaterBalance
             : balance;
     }
 
-    /// <summary>True when more water comes in than the air takes, and there is somewhere for it to go.</summary>
+    /// <summary>
+    /// True when more water comes in than the air takes, and there is somewhere for it to go.
+    /// </summary>
     public bool Gains => Gain is { Si: > 0 };
 
     private static WaterBalance WithReservoir(WaterBalance balance, FloorLayer drainage)

@@ -68,7 +68,9 @@ public sealed record WaterForecast
     /// <summary>Why the numbers did not come out; null when they did.</summary>
     public ColumnStop? StoppedEarly { get; init; }
 
-    /// <summary>The forecast of a design; null when its floor has no curve or nothing says how much comes in.</summary>
+    /// <summary>
+    /// The forecast of a design; null when its floor has no curve or nothing says how much comes in.
+    /// </summary>
     public static WaterForecast? Of(
         CheckedDesign design,
         ImmutableArray<FloorLayer> layers,

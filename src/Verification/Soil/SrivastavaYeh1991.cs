@@ -7,8 +7,8 @@ namespace Litterfall.Verification.Soil;
 /// Srivastava and Yeh (1991), Water Resour. Res. 27:753 (series recalled): wetting of an exponential soil,
 /// 100 cm over a water table, flux 0.1 → 0.9 cm/h. With Z* = αZ, t* = α·Ks·t/(θs − θr), q in units of Ks:
 /// K* = qB − (qB − 1)e^(−Z*) − 4(qB − qA)·e^((L* − Z*)/2 − t*/4)·Σ with the terms
-/// sin(λZ*)·sin(λL*)·e^(−λ²t*)/(1 + L*/2 + 2λ²L*), tan(λL*) + 2λ = 0. The table was summed with 30 digits;
-/// <see cref="HeadCentimeters"/> sums it again here.
+/// sin(λZ*)·sin(λL*)·e^(−λ²t*)/(1 + L*/2 + 2λ²L*), tan(λL*) + 2λ = 0. The table was summed with
+/// 30 digits; <see cref="HeadCentimeters"/> sums it again here.
 /// The series itself was checked against a numerical inversion of the Laplace transform.
 /// </summary>
 public static class SrivastavaYeh1991

@@ -27,11 +27,28 @@ internal static class FloatingAggregate
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"Water {f.LiftHeight.Value:0.#} cm deep lifts the drainage aggregate and the soil on "
-                    + $"it; the layer is {f.Depth.Value:0.#} cm deep."
+                    + $"it; the layer is {f.Depth.Value:0.#} cm deep{When(n, f.LiftHeight)}."
             ),
             (f.LiftHeight, f.Depth),
             "Put more soil on it, take a heavier aggregate, or drain below that level.",
             "floor.drainage"
         );
+    }
+
+    /// <summary>The day the forecast level gets there; nothing where it does not or there is none.</summary>
+    private static string When(DesignNumbers n, Figure lift)
+    {
+        foreach (var day in n.Water.Forecast?.Days ?? [])
+        {
+            if (day.LevelMeters >= lift.Si)
+            {
+                return string.Create(
+                    CultureInfo.InvariantCulture,
+                    $", and the water gets there on day {day.Day:0}"
+                );
+            }
+        }
+
+        return "";
     }
 }

@@ -1,0 +1,70 @@
+using System.CommandLine;
+using System.Globalization;
+using Litterfall.App.Cases;
+using Litterfall.App.Labs;
+using Litterfall.Domain.Designs;
+using Litterfall.Physics.Soil;
+
+namespace Litterfall.App.Commands;
+
+/// <summary><c>litterfall lab PART CASE.json</c>: bare experiments on one part of the engine.</summary>
+internal static class LabCommand
+{
+    public static Command Create() =>
+        new("lab", "Bare experiments on one part of the engine, set up from a small JSON file.") { Column() };
+
+    private static Command Column()
+    {
+        var path = new Argument<string>("CASE") { Description = "A case file (*.json)." };
+        var json = Arguments.Json();
+        var command = new Command("column", "Vertical flow of water in layered soil.") { path, json };
+        // Another thread, so that Ctrl-C is heard while it computes.
+        command.SetAction(
+            (parsed, cancel) =>
+                Task.Run(
+                    () => RunColumn(parsed.GetValue(path)!, parsed.GetValue(json), cancel),
+                    CancellationToken.None
+                )
+        );
+        return command;
+    }
+
+    private static int RunColumn(string path, bool json, CancellationToken cancel)
+    {
+        var reading = CaseFile.Read(path, ColumnForm.Read);
+        if (!reading.IsGood)
+        {
+            return Exit.Unusable(json, [.. reading.Faults]);
+        }
+
+        try
+        {
+            using var progress = new LabProgress();
+            var outcome = ColumnLab.Run(reading.Value!, progress, cancel);
+            progress.Dispose();
+            if (outcome.Result.StoppedEarly is { } stop)
+            {
+                return Exit.NotSolved(json, Stopped(path, stop));
+            }
+
+            Console.Out.Write(json ? ColumnJson.Write(outcome) + "\n" : ColumnText.Write(outcome));
+            return Exit.Done;
+        }
+        catch (OperationCanceledException)
+        {
+            Console.Error.WriteLine("Interrupted; nothing was printed.");
+            return Exit.Interrupted;
+        }
+    }
+
+    private static TextFault Stopped(string path, ColumnStop stop)
+    {
+        string message = string.Create(
+            CultureInfo.InvariantCulture,
+            $"the run stopped at hour {stop.Seconds / LabUnits.SecondsPerHour:0.######}, at a depth of "
+                + $"{LabUnits.Cm(stop.DepthMeters):0.####} cm, where the water content misses by "
+                + $"{(double.IsFinite(stop.Residual) ? stop.Residual : 1.0):0.0e+0}: {stop.Reason}"
+        );
+        return new TextFault(path, 1, 1, message, "a case in which the water can come and go as asked");
+    }
+}

@@ -1,0 +1,52 @@
+using System.Globalization;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Water;
+
+namespace Litterfall.Planning.Judging.Water;
+
+/// <summary>A reservoir that must be emptied too often is forgotten.</summary>
+internal static class DrainInterval
+{
+    public static readonly Rule Rule = new(
+        "drain-interval-short",
+        Protects.Build,
+        "the reservoir fills in less than 14 days and is emptied by hand",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        var balance = n.Water.Balance;
+        var design = n.Design.Design;
+        if (
+            balance.DrainEvery is not { } every
+            || every.Si >= WaterPolicy.ShortestInterval.Si
+            || design.Drain is { Kind: not DrainKind.Siphon, Height: not null }
+        )
+        {
+            yield break;
+        }
+
+        var shortest = WaterPolicy.ShortestInterval;
+        var most = (balance.Vented + balance.Usable! * WaterPolicy.Day / shortest).As(
+            "water misted a day for that interval",
+            Units.Milliliter
+        );
+        yield return Rule.Found(
+            Severity.Caution,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"The reservoir fills in {every.Value:0.#} days and must be emptied as often; "
+                    + $"{shortest.Value:0} days and more are no burden."
+            ),
+            (every, shortest),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Mist {most.Value:0} mL a day or less, let more air through, or lay a deeper drainage layer."
+            ),
+            design.Misting is null ? "habits.handMist" : "misting"
+        );
+    }
+}
