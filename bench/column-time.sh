@@ -2,10 +2,12 @@
 # Our engine beside an independent solver on one soil column: the same nodes, materials and forcing, each in
 # its own process on one core, both warm; beside that, whole processes that solve it once. Builds
 # bench/Column/cvode-column.c on the distribution's SUNDIALS (libsundials-dev). The cases are read from
-# COLUMN_CASES, ../shared/cases/soil by default.
+# the folder COLUMN_CASES.
 set -euo pipefail
+: "${COLUMN_CASES:?set it to the folder with v90.case and flood.case}"
+COLUMN_CASES=$(cd "$COLUMN_CASES" && pwd)
+export COLUMN_CASES
 cd "$(dirname "$0")/.."
-export COLUMN_CASES=${COLUMN_CASES:-$(cd ../shared/cases/soil && pwd)}
 core=${COLUMN_CORE:-1}
 out=$(mktemp -d)
 trap 'rm -rf "$out"' EXIT

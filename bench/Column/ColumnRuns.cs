@@ -54,5 +54,9 @@ public class ColumnRuns
         Richards.Run(c.Columns, c.Boundaries, c.Start, c.Spans, control);
 
     private static string PathOf(string file) =>
-        Path.Combine(Environment.GetEnvironmentVariable("COLUMN_CASES") ?? "../shared/cases/soil", file);
+        Path.Combine(
+            Environment.GetEnvironmentVariable("COLUMN_CASES")
+                ?? throw new InvalidOperationException("set COLUMN_CASES to the folder of the cases"),
+            file
+        );
 }

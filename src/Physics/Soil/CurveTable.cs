@@ -21,7 +21,8 @@ public readonly record struct CurvePoint(
 /// ε = 2⁻¹³ m, with 64 equal intervals to each doubling of x down to
 /// <see cref="HydraulicCurve.DriestHeadMeters"/>: the bits of x give the interval without a logarithm. C, K
 /// and dK/dh are the derivatives of the interpolants, so that Newton's method sees one consistent function.
-/// Φ is integrated by Simpson's rule from the dry end. θ and K are within 1e-5 of themselves of the curve.
+/// Φ is integrated by Simpson's rule from the dry end. θ is within 1e-5 and K within 1e-4 of itself of the
+/// curve.
 /// </summary>
 public sealed class CurveTable
 {

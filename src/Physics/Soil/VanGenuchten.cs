@@ -29,6 +29,9 @@ public sealed record VanGenuchtenParameters
     /// <summary>Air-entry suction hₑ, m, 0 or more: saturated at all h ≥ −hₑ.</summary>
     public double AirEntryMeters { get; init; }
 
+    /// <summary>Above this the power (α|h|)ⁿ overflows on the dry side; no medium comes near it.</summary>
+    private const double LargestN = 30.0;
+
     /// <summary>What is wrong with them in one sentence, or null.</summary>
     public string? Fault() =>
         !(ThetaR >= 0.0) ? "the residual water content is below 0"
@@ -43,7 +46,7 @@ public sealed record VanGenuchtenParameters
         : !(Math.Abs(Modes.Sum(m => m.Weight) - 1.0) <= 1e-6) ? "the weights do not add to 1"
         : Modes.Any(m => !(m.AlphaPerMeter > 0.0 && double.IsFinite(m.AlphaPerMeter)))
             ? "alpha is not above 0"
-        : Modes.Any(m => !(m.N > 1.0 && double.IsFinite(m.N))) ? "n is not above 1"
+        : Modes.Any(m => !(m.N > 1.0 && m.N <= LargestN)) ? "n is not above 1 and at most 30"
         : LeastExponent() is var p && !(p > 0.0)
             ? "with this l and n the conductivity grows as the material dries"
         : null;

@@ -74,7 +74,41 @@ internal static class CareRounds
                 ),
                 "drain"
             );
+            if (FirstDrain(numbers, planting, mark) is { } drain)
+            {
+                yield return drain;
+            }
         }
+    }
+
+    /// <summary>
+    /// The forecast day of the first drain, a whole day early rather than late, and every interval from then;
+    /// null where water leaves by an outlet, or the level does not get there.
+    /// </summary>
+    private static CareDate? FirstDrain(DesignNumbers numbers, DateOnly planting, Figure mark)
+    {
+        var drain = numbers.Design.Design.Drain;
+        if (
+            drain is null
+            || drain is { Kind: not DrainKind.Siphon, Height: not null }
+            || numbers.Water is not { FirstDrain: { } first, Balance.DrainEvery: { } every }
+        )
+        {
+            return null;
+        }
+
+        return new CareDate(
+            "drain",
+            planting.AddDays((int)Math.Floor(first.Value)),
+            "Drain the reservoir",
+            $"By forecast the level is near {NumberText.Whole(mark)} mm over the base: read it, and draw the "
+                + "water off. Earlier if the dip tube says so.",
+            CareRepeat.Days(Math.Max(1, (int)Math.Floor(every.Value))),
+            "drain"
+        )
+        {
+            Interval = every,
+        };
     }
 
     private static IEnumerable<CareDate> Glass(DesignNumbers numbers, DateOnly planting)

@@ -140,7 +140,7 @@ public sealed record FloorWater
             ),
             MostSuction = WaterReport.Simulated(
                 "largest suction where the crew lives",
-                Math.Max(0, -driest) * 9806.65,
+                Math.Max(0, -driest) * WaterPolicy.PascalsPerMeter,
                 Units.Kilopascal,
                 "−h × 9.80665 kPa/m at crew depth, largest of all days and zones",
                 inputs

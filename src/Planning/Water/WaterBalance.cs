@@ -41,7 +41,7 @@ public sealed record WaterBalance
     public Figure? DrainEvery { get; init; }
 
     /// <summary>Its band over the voids of the aggregate and the air changes, where they have one.</summary>
-    public (Figure Low, Figure High)? DrainBand { get; init; }
+    public (Figure Low, Figure? High)? DrainBand { get; init; }
 
     /// <summary>The balance of a design.</summary>
     public static WaterBalance Of(
@@ -110,7 +110,7 @@ public sealed record WaterBalance
         return interval.Si <= WaterPolicy.LongestInterval.Si ? interval : null;
     }
 
-    private static (Figure Low, Figure High)? Band(WaterBalance balance, FloorLayer drainage, Figure usable)
+    private static (Figure Low, Figure? High)? Band(WaterBalance balance, FloorLayer drainage, Figure usable)
     {
         var voids = drainage.Material?.Band("interparticleVoids");
         if (voids is null && balance.VentedBand is null || balance.Misted is not { } misted)
@@ -131,7 +131,7 @@ public sealed record WaterBalance
             : balance.Gain!;
         var low = Interval(balance, least, fast, "shortest time between drains");
         var high = Interval(balance, most, slow, "longest time between drains");
-        return low is null ? null : (low, high ?? WaterPolicy.LongestInterval);
+        return low is null ? null : (low, high);
     }
 
     private static Figure? ByHand(CheckedDesign design) =>
@@ -151,7 +151,7 @@ public sealed record WaterBalance
             * WaterPolicy.Day
             * headspace.Volume
             * Figure.NotNegative(box - room)
-            / WaterPolicy.WaterDensity;
+            / SizingPolicy.Water;
     }
 
     private const double FreezingKelvin = 273.15;

@@ -1,5 +1,6 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Quantities;
+using Litterfall.Physics;
 
 namespace Litterfall.Planning.Water;
 
@@ -9,13 +10,8 @@ public static class WaterPolicy
     /// <summary>Air changes per hour.</summary>
     public static readonly Unit PerHour = new("1/h", 1 / 3600.0, Dimension.None / Units.Second.Dimension);
 
-    /// <summary>Liquid water for volumes.</summary>
-    public static readonly Figure WaterDensity = Figure.Choice(
-        "density of water",
-        1000,
-        Units.KilogramPerCubicMeter,
-        "rounded; water of 21 C has 998"
-    );
+    /// <summary>Pressure of a meter of water, Pa/m: suction from head.</summary>
+    public const double PascalsPerMeter = Constants.WaterDensity * Constants.StandardGravity;
 
     /// <summary>One day.</summary>
     public static readonly Figure Day = Figure.Given(

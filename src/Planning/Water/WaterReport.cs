@@ -31,7 +31,10 @@ public static class WaterReport
             ("gainMlPerDay", Maybe(balance.Gain, Units.Milliliter, NoMist)),
             ("drainEveryDays", Maybe(balance.DrainEvery, Units.Day, Never(balance))),
             ("drainEveryDaysLow", Maybe(balance.DrainBand?.Low, Units.Day, Never(balance))),
-            ("drainEveryDaysHigh", Maybe(balance.DrainBand?.High, Units.Day, Never(balance))),
+            (
+                "drainEveryDaysHigh",
+                Maybe(balance.DrainBand?.High, Units.Day, "it may not fill within five years")
+            ),
             ("firstDrainDay", Maybe(water.FirstDrain, Units.Day, Never(balance))),
             ("firstDrainDayLow", Maybe(water.FirstDrainLow, Units.Day, Never(balance))),
             ("firstDrainDayHigh", Maybe(water.FirstDrainHigh, Units.Day, "it may not come within a year")),

@@ -26,7 +26,7 @@ internal static class SoilTooDryForCrew
             yield break;
         }
 
-        var limit = -WaterPolicy.MostSuction.Si / PascalsPerMeter;
+        var limit = -WaterPolicy.MostSuction.Si / WaterPolicy.PascalsPerMeter;
         var from = forecast.Days.First(d => d.CrewHeadMeters < limit).Day;
         var balance = n.Water.Balance;
         yield return Rule.Found(
@@ -47,6 +47,4 @@ internal static class SoilTooDryForCrew
             n.Design.Design.Misting is null ? "habits.handMist" : "misting"
         );
     }
-
-    private const double PascalsPerMeter = 9806.65;
 }
