@@ -82,6 +82,11 @@ public sealed record FloorColumns
         }
 
         var area = drainage is { Area.Si: > 0 } ? drainage.Area.Si : soil.Area.Si;
+        if (area <= 0)
+        {
+            return null;
+        }
+
         var mixed = new VanGenuchten(Scaled(change.Apply(soilCurve), OpenShare(soil, area)));
         var materials = like?.Used is { } used
             ? used with

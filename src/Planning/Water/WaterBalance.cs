@@ -71,7 +71,7 @@ public sealed record WaterBalance
                 ? null
                 : (misted - balance.Vented).As("water gained by the floor a day", Units.Milliliter),
         };
-        return layers.FirstOrDefault(l => l.Layer == "drainage") is { } drainage
+        return layers.FirstOrDefault(l => l.Layer == "drainage") is { Depth.Si: > 0 } drainage
             ? WithReservoir(balance, drainage)
             : balance;
     }
