@@ -23,6 +23,7 @@ internal sealed class ColumnArrays
         Right = new double[nodes];
         Change = new double[nodes];
         Rate = new double[nodes];
+        Owed = new double[nodes];
         Width = new double[nodes];
         Knee = new double[nodes];
         ResidualWater = new double[nodes];
@@ -66,6 +67,9 @@ internal sealed class ColumnArrays
 
     /// <summary>Rate of change of the water in the last step, m/s.</summary>
     public double[] Rate { get; }
+
+    /// <summary>What earlier steps missed and no later one has made good yet, m.</summary>
+    public double[] Owed { get; }
 
     /// <summary>Thickness of the half cells of each node together, m.</summary>
     public double[] Width { get; }

@@ -264,7 +264,9 @@ internal sealed class ColumnEquations
                 continue;
             }
 
-            var (share, slope) = stress[zone].At(arrays.Head[i]);
+            // Uptake falls again where it is too wet: frozen too, or the step would not be convex.
+            var (share, slope) = stress[zone].At(isFrozen ? arrays.OldHead[i] : arrays.Head[i]);
+            slope = isFrozen ? 0.0 : slope;
             double amount = demandMeters * rootShare[i];
             var there = Available(i);
             arrays.Residual[i] += amount * share * there.Value;

@@ -13,6 +13,8 @@ internal sealed class NewtonStep
     private const int MostIterations = 60;
     private const int UndampedIterations = 6;
     private const int MostHalvings = 16;
+    private const int MostDescents = 200;
+    private const int MostCuts = 60;
     private const double AlreadySolved = 1e-3;
     private const double LargeChange = 0.05;
     private const double LargestGrowth = 5.0;
@@ -85,6 +87,81 @@ internal sealed class NewtonStep
         }
 
         return false;
+    }
+
+    /// <summary>
+    /// Solves a step with frozen conductivities. Water stored and water lost then only grow with the head and
+    /// the flow is symmetric, so the equations are the slope of a convex function, and Newton's direction
+    /// with a search along it comes out from anywhere, where a solution exists.
+    /// </summary>
+    /// <returns>False when it did not come out; the heads are then of no use.</returns>
+    public bool TryDescend(in SurfaceForcing forcing, double seconds)
+    {
+        for (int iteration = 1; iteration <= MostDescents; iteration++)
+        {
+            equations.Assemble(forcing, seconds);
+            double norm = Measure();
+            if (!double.IsFinite(norm) || IsBurst())
+            {
+                return false;
+            }
+            if (WorstMiss < tolerance)
+            {
+                return true;
+            }
+
+            Iterations++;
+            if (!SolveLinear())
+            {
+                return false;
+            }
+
+            Update();
+            for (int i = 0; i < arrays.Change.Length; i++)
+            {
+                arrays.Change[i] = arrays.Head[i] - arrays.LastHead[i];
+            }
+
+            SearchAlong(forcing, seconds);
+        }
+
+        return false;
+    }
+
+    /// <summary>Stops along the change where the slope has at least halved: bisection, as it only grows.</summary>
+    private void SearchAlong(in SurfaceForcing forcing, double seconds)
+    {
+        double start = SlopeAlong();
+        var (near, far, at) = (0.0, 1.0, 1.0);
+        for (int cut = 0; cut < MostCuts && start < 0.0; cut++)
+        {
+            equations.Assemble(forcing, seconds);
+            double slope = SlopeAlong();
+            if (Math.Abs(slope) <= -0.5 * start || (at == 1.0 && slope < 0.0))
+            {
+                return;
+            }
+
+            (near, far) = slope < 0.0 ? (at, far) : (near, at);
+            at = 0.5 * (near + far);
+            for (int i = 0; i < arrays.Head.Length; i++)
+            {
+                arrays.Head[i] = arrays.LastHead[i] + (at * arrays.Change[i]);
+            }
+        }
+    }
+
+    /// <summary>Slope of the convex function along the change, at the last assembly.</summary>
+    private double SlopeAlong()
+    {
+        int footNode = (columns.Nodes - 1) * columns.Zones;
+        double slope = equations.FootResidual * arrays.Change[footNode];
+        for (int i = 0; i < footNode; i++)
+        {
+            slope += columns.AreaShare[i % columns.Zones] * arrays.Residual[i] * arrays.Change[i];
+        }
+
+        return slope;
     }
 
     /// <summary>True where the head passes any that a column can have: full pores with no way out.</summary>

@@ -17,6 +17,7 @@ internal sealed class RichardsRun
     private const double FailureShrink = 0.25;
     private const double DryWaterContent = 1e-4;
     private const int MostSteps = 2_000_000;
+    private const int MostPatience = 63;
     private const int MostFailures = 5_000;
     private readonly SoilColumns columns;
     private readonly ColumnArrays arrays;
@@ -30,6 +31,8 @@ internal sealed class RichardsRun
     private double worstBalance;
     private int steps;
     private int failed;
+    private int patience;
+    private int frozenSteps;
     private ColumnStop? stop;
     private double? reachedSeconds;
 
@@ -118,13 +121,19 @@ internal sealed class RichardsRun
         Array.Copy(arrays.Head, arrays.OldHead, arrays.Head.Length);
         for (int attempt = 0; ; attempt++)
         {
-            equations.Freeze(attempt % 3 == 2);
-            if (newton.TrySolve(forcing, seconds, damped: attempt % 3 != 1))
+            bool isFrozen = (attempt + (frozenSteps > 0 ? 2 : 0)) % 3 == 2;
+            equations.Freeze(isFrozen);
+            if (
+                isFrozen
+                    ? newton.TryDescend(forcing, seconds)
+                    : newton.TrySolve(forcing, seconds, damped: attempt % 2 == 0)
+            )
             {
                 double error = LocalError(seconds);
                 if (error <= 2.0 * control.ErrorTolerance || seconds <= 1e-3 * control.FirstStepSeconds)
                 {
                     Accept(seconds, error);
+                    Remember(isFrozen);
                     return true;
                 }
 
@@ -143,6 +152,23 @@ internal sealed class RichardsRun
             }
 
             Array.Copy(arrays.OldHead, arrays.Head, arrays.Head.Length);
+        }
+    }
+
+    /// <summary>
+    /// Where only a frozen step came out, the next ones start frozen: one, then three, then seven, as often
+    /// as the full equations fail again in between.
+    /// </summary>
+    private void Remember(bool isFrozen)
+    {
+        if (frozenSteps > 0)
+        {
+            frozenSteps--;
+        }
+        else
+        {
+            patience = isFrozen ? Math.Min((2 * patience) + 1, MostPatience) : 0;
+            frozenSteps = patience;
         }
     }
 
@@ -200,13 +226,16 @@ internal sealed class RichardsRun
 
     /// <summary>
     /// The part of a miss that the next step makes good: all of it, but no more than half of what counts as
-    /// solved at a node with next to no water to give, so that it still comes out.
+    /// solved at a node with next to no water to give, so that it still comes out. The rest stays owed.
     /// </summary>
     private double Carried(double miss, int node)
     {
         double most = 0.5 * control.ResidualTolerance * arrays.Width[node];
         double above = arrays.Water[node] - arrays.ResidualWater[node];
-        return above > DryWaterContent * arrays.Width[node] ? miss : Math.Clamp(miss, -most, most);
+        double all = miss + arrays.Owed[node];
+        double carried = above > DryWaterContent * arrays.Width[node] ? all : Math.Clamp(all, -most, most);
+        arrays.Owed[node] = all - carried;
+        return carried;
     }
 
     /// <summary>Water in soil, pond and sump at the iterate, m over the whole area.</summary>

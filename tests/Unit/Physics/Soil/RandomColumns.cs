@@ -46,7 +46,7 @@ internal sealed record ColumnCase(
 /// <summary>
 /// Random columns: layers of fine and coarse, one and two pore systems, air entries, negative l, thin layers;
 /// one to three zones; all surfaces and feet; starts from bone dry to under water; rain up to 50 cm/h.
-/// No exponential soils: they run out of water altogether (see docs/models/soil.md); for closed forms only.
+/// One curve in seven is exponential, which runs out of water altogether.
 /// </summary>
 internal static class RandomColumns
 {
@@ -106,7 +106,18 @@ internal static class RandomColumns
         .Where(p => p.Fault() is null)
         .Select(HydraulicCurve (p) => new VanGenuchten(p));
 
-    private static readonly Gen<HydraulicCurve> Curve = Gen.OneOf(Single, Double);
+    private static readonly Gen<HydraulicCurve> Exponential = Gen.Select(
+        Theta,
+        Decades(0.2, 200.0),
+        Ks,
+        HydraulicCurve (theta, alpha, ks) => new Gardner(theta.R, theta.S, alpha, ks)
+    );
+
+    private static readonly Gen<HydraulicCurve> Curve = Gen.Frequency(
+        (3, Single),
+        (3, Double),
+        (1, Exponential)
+    );
 
     /// <summary>
     /// Published rows, cm and h turned into m and s: living moss, matrix-free gravel, Sphagnum peat of two
