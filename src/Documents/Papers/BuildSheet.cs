@@ -181,6 +181,7 @@ internal sealed class BuildSheet
             [
                 [.. Depths()],
                 [.. Liters()],
+                [.. Draining()],
                 [.. Packs()],
                 [.. Cuts()],
                 [.. Legend()],
@@ -277,6 +278,50 @@ internal sealed class BuildSheet
             table.Row($"floor.{layer}", [.. cells]);
         }
     }
+
+    /// <summary>When the water is to be drawn off; where an outlet keeps the level, that is said instead.</summary>
+    private IEnumerable<Block> Draining()
+    {
+        if (DrainMark.Of(job.Numbers) is not { } mark || job.Numbers.Water is not { } water)
+        {
+            return [];
+        }
+
+        var table = Table.Of("Water under the barrier", (0.36, "", false), (0.64, "", true));
+        table.Row("floor.drainage", "highest level", $"{Lengths.Depth(mark.Si, job.Inches)} over the base");
+        if (!DrainMark.IsDrawnOff(job.Numbers.Design.Design))
+        {
+            table.Row("drain", "leaves", "by the outlet, on its own");
+        }
+        else if (water is { FirstDrain: { } first, Balance.DrainEvery: { } every })
+        {
+            var liters = water.Balance.Usable is { } usable ? $", {NumberText.Liters(usable)} each" : "";
+            table.Row(
+                "drain",
+                "forecast first drain",
+                $"day {Days(first)}{Between(water.FirstDrainLow, water.FirstDrainHigh)}"
+            );
+            table.Row(
+                "drain",
+                "then every",
+                $"{Days(every)} days{Between(water.Balance.DrainBand?.Low, water.Balance.DrainBand?.High)}{liters}"
+            );
+        }
+        else
+        {
+            table.Row("drain", "forecast first drain", "none in the first year; read the level");
+        }
+
+        return table.Blocks;
+    }
+
+    private static string Days(Figure figure) => NumberText.Whole(figure);
+
+    /// <summary>The band in words, where there is one.</summary>
+    private static string Between(Figure? low, Figure? high) =>
+        low is null ? ""
+        : high is null ? $" ({Days(low)} or never)"
+        : $" ({Days(low)} to {Days(high)})";
 
     private IEnumerable<Block> Packs()
     {

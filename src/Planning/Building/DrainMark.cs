@@ -1,3 +1,4 @@
+using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Quantities;
 using Litterfall.Planning.Sizing;
@@ -22,4 +23,11 @@ public static class DrainMark
     /// <summary>Depth of a drainage layer less the clearance, not below 0.</summary>
     public static Figure Of(FloorLayer drainage) =>
         Figure.NotNegative(drainage.Depth - BelowBarrier).As("highest water level", Units.Millimeter);
+
+    /// <summary>
+    /// True where someone has to draw the water off: no drain, a siphon, or a drain without a height that
+    /// keeps the level.
+    /// </summary>
+    public static bool IsDrawnOff(Design design) =>
+        design.Drain is null or { Kind: DrainKind.Siphon } or { Height: null };
 }

@@ -87,10 +87,8 @@ internal static class CareRounds
     /// </summary>
     private static CareDate? FirstDrain(DesignNumbers numbers, DateOnly planting, Figure mark)
     {
-        var drain = numbers.Design.Design.Drain;
         if (
-            drain is null
-            || drain is { Kind: not DrainKind.Siphon, Height: not null }
+            !DrainMark.IsDrawnOff(numbers.Design.Design)
             || numbers.Water is not { FirstDrain: { } first, Balance.DrainEvery: { } every }
         )
         {
