@@ -279,7 +279,9 @@ internal sealed class BuildSheet
         }
     }
 
-    /// <summary>When the water is to be drawn off; where an outlet keeps the level, that is said instead.</summary>
+    /// <summary>
+    /// When the water is to be drawn off; where an outlet keeps the level, that is said instead.
+    /// </summary>
     private IEnumerable<Block> Draining()
     {
         if (DrainMark.Of(job.Numbers) is not { } mark || job.Numbers.Water is not { } water)
@@ -295,6 +297,7 @@ internal sealed class BuildSheet
         }
         else if (water is { FirstDrain: { } first, Balance.DrainEvery: { } every })
         {
+            var band = water.Balance.DrainBand;
             var liters = water.Balance.Usable is { } usable ? $", {NumberText.Liters(usable)} each" : "";
             table.Row(
                 "drain",
@@ -304,7 +307,7 @@ internal sealed class BuildSheet
             table.Row(
                 "drain",
                 "then every",
-                $"{Days(every)} days{Between(water.Balance.DrainBand?.Low, water.Balance.DrainBand?.High)}{liters}"
+                $"{Days(every)} days{Between(band?.Low, band?.High)}{liters}"
             );
         }
         else

@@ -128,7 +128,9 @@ internal sealed class NewtonStep
         return false;
     }
 
-    /// <summary>Stops along the change where the slope has at least halved: bisection, as it only grows.</summary>
+    /// <summary>
+    /// Stops along the change where the slope has at least halved: bisection, as it only grows.
+    /// </summary>
     private void SearchAlong(in SurfaceForcing forcing, double seconds)
     {
         double start = SlopeAlong();
