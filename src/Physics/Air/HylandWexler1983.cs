@@ -21,8 +21,23 @@ public static class HylandWexler1983
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(temperatureKelvin, 273.0);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(temperatureKelvin, 474.0);
+        return Math.Exp(LogSaturation(temperatureKelvin));
+    }
+
+    /// <summary>Natural logarithm of the saturation pressure in Pa, without a check of the range.</summary>
+    /// <param name="temperatureKelvin">Temperature, K, 200 to 500.</param>
+    public static double LogSaturation(double temperatureKelvin)
+    {
         double t = temperatureKelvin;
-        return Math.Exp((C8 / t) + C9 + (t * (C10 + (t * (C11 + (t * C12))))) + (C13 * Math.Log(t)));
+        return (C8 / t) + C9 + (t * (C10 + (t * (C11 + (t * C12))))) + (C13 * Math.Log(t));
+    }
+
+    /// <summary>Slope of that logarithm, 1/K.</summary>
+    /// <param name="temperatureKelvin">Temperature, K, 200 to 500.</param>
+    public static double LogSlope(double temperatureKelvin)
+    {
+        double t = temperatureKelvin;
+        return (-C8 / (t * t)) + C10 + (t * ((2.0 * C11) + (3.0 * t * C12))) + (C13 / t);
     }
 
     /// <summary>Mass of vapor in a volume of air, kg/m³, as an ideal gas.</summary>
