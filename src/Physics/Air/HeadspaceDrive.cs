@@ -43,8 +43,21 @@ public sealed record HeadspaceDrive
     /// <summary>Water behind the surfaces that have a supply; empty for free water at each.</summary>
     public ImmutableArray<WaterSupply> Supply { get; init; } = [];
 
+    /// <summary>
+    /// Temperature outside each surface over that of the room, K; empty for what the surfaces say.
+    /// </summary>
+    public ImmutableArray<double> OutsideOffsetKelvin { get; init; } = [];
+
     /// <summary>Flow of a fan that blows out or in, m³/s.</summary>
     public double FanCubicMetersPerSecond { get; init; }
+
+    /// <summary>Outside of a surface over the room, K.</summary>
+    /// <param name="shape">The headspace.</param>
+    /// <param name="surface">Its place.</param>
+    public double OutsideOffset(HeadspaceShape shape, int surface) =>
+        OutsideOffsetKelvin.IsDefaultOrEmpty
+            ? shape.Surfaces[surface].OutsideOffsetKelvin
+            : OutsideOffsetKelvin[surface];
 
     /// <summary>Air speed along the surfaces that a stirring fan makes, m/s.</summary>
     public double StirMetersPerSecond { get; init; }

@@ -83,7 +83,9 @@ internal sealed class HeadspaceEquations
         return false;
     }
 
-    /// <summary>Coefficients at the start of the step, and what lies behind each surface eliminated.</summary>
+    /// <summary>
+    /// Coefficients at the start of the step, and what lies behind each surface eliminated.
+    /// </summary>
     private void Prepare(RoomPoint start, double seconds)
     {
         double weighted = 0.0;
@@ -126,7 +128,7 @@ internal sealed class HeadspaceEquations
     {
         int first = now.First[i];
         int last = now.First[i + 1] - 1;
-        double outside = room.Celsius + shape.Surfaces[i].OutsideOffsetKelvin;
+        double outside = room.Celsius + drive.OutsideOffset(shape, i);
         double back = drive.BackWatts.IsDefaultOrEmpty ? 0.0 : drive.BackWatts[i];
         double e = outside;
         double f = 0.0;
@@ -377,7 +379,9 @@ internal sealed class HeadspaceEquations
         private double radiantRadiant;
         private double radiantRight;
 
-        /// <summary>Adds a surface whose change is (right + hA·a + g·r + latent·byVapor·v)/diagonal.</summary>
+        /// <summary>
+        /// Adds a surface whose change is (right + hA·a + g·r + latent·byVapor·v)/diagonal.
+        /// </summary>
         public void Add(
             (double Convection, double Carried, double Radiant) heat,
             (double ByVapor, double ByKelvin, double Latent) water,

@@ -246,7 +246,7 @@ internal sealed class HeadspaceRun
             gained += now.Capacity[n] * (now.Celsius[n] - now.OldCelsius[n]);
         }
 
-        double outside = equations.Room.Celsius + shape.Surfaces[i].OutsideOffsetKelvin;
+        double outside = equations.Room.Celsius + drive.OutsideOffset(shape, i);
         double back = first == last || drive.BackWatts.IsDefaultOrEmpty ? 0.0 : drive.BackWatts[i];
         return new HeatLedger(
             (now.Watts[i] + back) * seconds,

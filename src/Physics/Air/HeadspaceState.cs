@@ -6,7 +6,7 @@ namespace Litterfall.Physics.Air;
 /// <param name="Seconds">Time, s.</param>
 /// <param name="AirCelsius">Temperature of the air, °C.</param>
 /// <param name="HumidityRatio">w, kg/kg.</param>
-/// <param name="Celsius">Temperatures of all nodes, surface by surface from the inner face outward, °C.</param>
+/// <param name="Celsius">Temperatures of all nodes, from the inner face outward, °C.</param>
 /// <param name="FilmKilograms">Film on each surface, kg; 0 where water soaks in.</param>
 public sealed record HeadspaceState(
     double Seconds,

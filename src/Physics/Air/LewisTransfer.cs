@@ -11,7 +11,7 @@ public static class LewisTransfer
     private const double LewisTwoThirds = 0.9033;
 
     /// <summary>Coefficient of mass transfer, m/s.</summary>
-    /// <param name="convectionWattsPerSquareMeterKelvin">Coefficient of convection alone, no radiation.</param>
+    /// <param name="convectionWattsPerSquareMeterKelvin">Convection alone.</param>
     public static double MetersPerSecond(double convectionWattsPerSquareMeterKelvin) =>
         convectionWattsPerSquareMeterKelvin / (AirHeatCapacityPerCubicMeter * LewisTwoThirds);
 }

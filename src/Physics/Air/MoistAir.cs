@@ -146,7 +146,8 @@ public static class MoistAir
     }
 
     /// <summary>
-    /// Thermodynamic wet-bulb temperature, °C: w = [(h_v − h_l)(T*) w_s(T*) − c_p (T − T*)]/(h_v(T) − h_l(T*))
+    /// Thermodynamic wet-bulb temperature, °C: w = [(h_v − h_l)(T*) w_s(T*) − c_p (T − T*)]/(h_v(T) −
+    /// h_l(T*))
     /// (ASHRAE Handbook - Fundamentals 2017, chapter 1, equation 33, recalled), by bisection.
     /// </summary>
     /// <param name="celsius">Temperature, °C, above 0.</param>

@@ -24,8 +24,14 @@ public sealed record WaterStep
     /// <summary>Rain that fell, m.</summary>
     public required double RainMeters { get; init; }
 
+    /// <summary>Evaporated from leaves and soil, m.</summary>
+    public required double EvaporatedMeters { get; init; }
+
+    /// <summary>Taken up by roots, m.</summary>
+    public required double TranspiredMeters { get; init; }
+
     /// <summary>Evaporated from leaves and soil and taken up by roots, m.</summary>
-    public required double VaporMeters { get; init; }
+    public double VaporMeters => EvaporatedMeters + TranspiredMeters;
 
     /// <summary>Left by the outlet or drawn by hand, m.</summary>
     public required double DrainedMeters { get; init; }
@@ -174,7 +180,8 @@ public sealed class WaterModel
         {
             State = new WaterState(result.State, before.LitterMeters + litterChange),
             RainMeters = rain,
-            VaporMeters = vapor,
+            EvaporatedMeters = evaporated,
+            TranspiredMeters = totals.TranspiredMeters,
             DrainedMeters = totals.OutMeters,
             RunOffMeters = totals.RunOffMeters,
             MissMeters =
