@@ -78,7 +78,7 @@ public sealed class Simulation
         {
             GroundOwedKilograms = evaporation - floor.Evaporated,
             LeafOwedKilograms = uptake - floor.Transpired,
-            PendingKilograms = rain - floor.Rain,
+            PendingKilograms = rain - floor.Rain + floor.Missed,
         };
         leafOpen = uptake > 0.0 ? Math.Clamp(floor.Transpired / uptake, 0.02, 1.0) : 1.0;
         Book(air, floor);
@@ -219,6 +219,7 @@ public sealed class Simulation
         floor.Transpired += step.TranspiredMeters * kilogramsPerMeter;
         floor.Drained += step.DrainedMeters * kilogramsPerMeter;
         floor.RunOff += step.RunOffMeters * kilogramsPerMeter;
+        floor.Missed += step.MissMeters * kilogramsPerMeter;
         floor.Litter += litter * kilogramsPerMeter;
         floor.Stored += stored * kilogramsPerMeter;
         stopped = step.StoppedEarly is { } early ? Words(early.Seconds, early.Reason) : stopped;
@@ -314,7 +315,8 @@ public sealed class Simulation
             DeficitPascals = saturated - vapor,
             GroundCelsius = state.Air.Celsius[Place(setup.GroundPlace)],
             RoomCelsius = setup.Room(seconds).Celsius,
-            Fogged = [.. air.FoggedSeconds.Select(s => air.Seconds > 0.0 ? s / air.Seconds : 0.0)],
+            Fogged = air.Shares(air.FoggedSeconds),
+            Wet = air.Shares(air.WetSeconds),
             DewMarginKelvin = [.. shape.Surfaces.Select((_, i) => state.Air.Celsius[Place(i)] - dew)],
             AirChanges = air.AirKilograms / shape.DryAirKilograms,
             MistedKilograms = air.Misted,

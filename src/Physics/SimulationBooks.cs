@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Litterfall.Physics.Air;
 
 namespace Litterfall.Physics;
@@ -18,6 +19,9 @@ internal sealed class HourOfFloor
     public double Litter { get; set; }
 
     public double Stored { get; set; }
+
+    /// <summary>What the equations of the floor missed; the next hour makes it good.</summary>
+    public double Missed { get; set; }
 }
 
 /// <summary>What the headspace did in an hour, kg.</summary>
@@ -55,6 +59,12 @@ internal sealed class HourOfAir(int surfaces)
 
     public double[] FoggedSeconds { get; } = new double[surfaces];
 
+    public double[] WetSeconds { get; } = new double[surfaces];
+
+    /// <summary>Shares of the hour.</summary>
+    public ImmutableArray<double> Shares(double[] seconds) =>
+        [.. seconds.Select(s => Seconds > 0.0 ? s / Seconds : 0.0)];
+
     public (double Least, double Most) AirRange { get; private set; } =
         (double.PositiveInfinity, double.NegativeInfinity);
 
@@ -73,6 +83,7 @@ internal sealed class HourOfAir(int surfaces)
             given += one.DriedKilograms + one.SuppliedKilograms - one.CondensedKilograms;
             onSurfaces += one.MistedKilograms;
             FoggedSeconds[i] += one.FoggedSeconds;
+            WetSeconds[i] += one.WetSeconds;
             Dripped += one.DrippedKilograms;
             ToGround += one.DrippedKilograms;
             if (i == setup.GroundPlace)

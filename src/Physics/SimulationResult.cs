@@ -37,8 +37,11 @@ public sealed record SimulationHour
     /// <summary>Room, °C.</summary>
     public required double RoomCelsius { get; init; }
 
-    /// <summary>Share of the hour in which each surface's film was thick enough to see.</summary>
+    /// <summary>Share of the hour in which dew on each surface was thick enough to see.</summary>
     public required ImmutableArray<double> Fogged { get; init; }
+
+    /// <summary>Share of the hour in which a film, dew or mist, lay on each surface.</summary>
+    public required ImmutableArray<double> Wet { get; init; }
 
     /// <summary>Inner temperature of each surface less the dew point of the air, K.</summary>
     public required ImmutableArray<double> DewMarginKelvin { get; init; }

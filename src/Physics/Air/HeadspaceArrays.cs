@@ -20,6 +20,7 @@ internal sealed class HeadspaceArrays
         OldCelsius = [.. state.Celsius];
         Film = [.. state.FilmKilograms];
         OldFilm = [.. state.FilmKilograms];
+        Dew = state.DewKilograms.IsDefaultOrEmpty ? new double[count] : [.. state.DewKilograms];
         Constant = new double[Celsius.Length];
         Factor = new double[Celsius.Length];
         Rate = new double[count];
@@ -65,6 +66,9 @@ internal sealed class HeadspaceArrays
 
     /// <summary>The same at the start of the step, kg.</summary>
     public double[] OldFilm { get; }
+
+    /// <summary>Part of the films that came as dew, kg.</summary>
+    public double[] Dew { get; }
 
     /// <summary>Temperature of a node behind: constant part, °C.</summary>
     public double[] Constant { get; }

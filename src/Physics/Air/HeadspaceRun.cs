@@ -223,7 +223,10 @@ internal sealed class HeadspaceRun
             now.Film[i] = gained - dripped;
         }
 
-        bool isVisible = now.Film[i] > VisibleKilogramsPerSquareMeter * now.Area[i];
+        double visible = VisibleKilogramsPerSquareMeter * now.Area[i];
+        double wetter = now.OldFilm[i] + mist + condensed;
+        double kept = wetter > 0.0 ? now.Film[i] / wetter : 0.0;
+        now.Dew[i] = Math.Min(1.0, kept) * (now.Dew[i] + condensed);
         var before = surfaces[i];
         surfaces[i] = new SurfaceTotals(
             before.CondensedKilograms + condensed,
@@ -231,7 +234,8 @@ internal sealed class HeadspaceRun
             before.SuppliedKilograms + (condensed > 0.0 ? 0.0 : filmFlux - (now.Flux[i] * seconds)),
             before.DrippedKilograms + dripped,
             before.MistedKilograms + mist,
-            before.FoggedSeconds + (isVisible ? seconds : 0.0)
+            before.FoggedSeconds + (now.Dew[i] > visible ? seconds : 0.0),
+            before.WetSeconds + (now.Film[i] > visible ? seconds : 0.0)
         );
         return Heat(i, drive, seconds);
     }

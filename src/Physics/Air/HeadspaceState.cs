@@ -14,7 +14,11 @@ public sealed record HeadspaceState(
     double HumidityRatio,
     ImmutableArray<double> Celsius,
     ImmutableArray<double> FilmKilograms
-);
+)
+{
+    /// <summary>Part of each film that came as dew, kg; the rest was misted. Empty for none.</summary>
+    public ImmutableArray<double> DewKilograms { get; init; } = [];
+}
 
 /// <summary>What a surface exchanged in a span.</summary>
 /// <param name="CondensedKilograms">Taken from the air, kg.</param>
@@ -24,14 +28,16 @@ public sealed record HeadspaceState(
 /// </param>
 /// <param name="DrippedKilograms">Run off its film, kg.</param>
 /// <param name="MistedKilograms">Mist that fell on it, kg.</param>
-/// <param name="FoggedSeconds">How long its film was thick enough to see, s.</param>
+/// <param name="FoggedSeconds">How long its dew was thick enough to see, s.</param>
+/// <param name="WetSeconds">How long its film was, dew or mist, s.</param>
 public readonly record struct SurfaceTotals(
     double CondensedKilograms,
     double DriedKilograms,
     double SuppliedKilograms,
     double DrippedKilograms,
     double MistedKilograms,
-    double FoggedSeconds
+    double FoggedSeconds,
+    double WetSeconds
 );
 
 /// <summary>What the air and the whole box exchanged in a span.</summary>

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+
+namespace Litterfall.Physics.Air;
+
+/// <summary>How air moves along a surface.</summary>
+public enum SurfaceRole
+{
+    /// <summary>Upright pane or background.</summary>
+    Wall,
+
+    /// <summary>Level, seen from above.</summary>
+    Floor,
+
+    /// <summary>Level, seen from below.</summary>
+    Ceiling,
+
+    /// <summary>An opening through which surfaces see the room; no air moves along it here.</summary>
+    Opening,
+}
+
+/// <summary>A surface as the air meets it.</summary>
+/// <param name="Role">Role.</param>
+/// <param name="SizeMeters">Height of a wall or leaf; 4 areas over perimeter of a level surface, m.</param>
+public readonly record struct SurfacePlace(SurfaceRole Role, double SizeMeters);
+
+/// <summary>
+/// The coefficients of a real box: natural convection of an enclosure, a stirring fan by its speed, mass by
+/// heat, and air through its openings by buoyancy. What is uncertain is a factor, 1 when nothing is known.
+/// </summary>
+/// <param name="surfaces">The surfaces.</param>
+/// <param name="openings">Exchange through the openings.</param>
+/// <param name="volumeCubicMeters">Volume of the air, m³.</param>
+/// <param name="factors">Factors on convection and on the air exchanged.</param>
+public sealed class BoxLaws(
+    ImmutableArray<SurfacePlace> surfaces,
+    OpeningFlow openings,
+    double volumeCubicMeters,
+    (double Convection, double AirFlow) factors
+) : ExchangeLaws
+{
+    private const double PlateFactor = 3.92;
+    private const double LeastChangesPerSecond = 0.02 / 3600.0;
+
+    /// <inheritdoc/>
+    public override double Convection(int surface, in SurfaceAir air, HeadspaceDrive drive)
+    {
+        var (role, size) = surfaces[surface];
+        if (role == SurfaceRole.Opening)
+        {
+            return 0.0;
+        }
+
+        double over = air.BuoyantKelvin;
+        double natural =
+            role == SurfaceRole.Wall ? AlamdariHammond1983.Vertical(over, size)
+            : (role == SurfaceRole.Floor) == (over > 0.0) ? AlamdariHammond1983.Unstable(over, size)
+            : AlamdariHammond1983.Stable(over, size);
+        natural *= factors.Convection;
+        if (drive.StirMetersPerSecond <= 0.0)
+        {
+            return natural;
+        }
+
+        double forced = PlateFactor * Math.Sqrt(drive.StirMetersPerSecond / size);
+        return Math.Cbrt((natural * natural * natural) + (forced * forced * forced));
+    }
+
+    /// <inheritdoc/>
+    public override double MassTransfer(int surface, double convection) =>
+        LewisTransfer.MetersPerSecond(convection);
+
+    /// <inheritdoc/>
+    public override double AirFlow(RoomPoint air, RoomPoint room, HeadspaceDrive drive)
+    {
+        double inside = MoistAir.Density(air.Celsius, air.HumidityRatio);
+        double outside = MoistAir.Density(room.Celsius, room.HumidityRatio);
+        double flow = openings(inside, outside, drive.FanCubicMetersPerSecond) * factors.AirFlow;
+        flow = Math.Max(flow, LeastChangesPerSecond * volumeCubicMeters);
+        return flow * inside / (1.0 + air.HumidityRatio);
+    }
+}
+
+/// <summary>Air exchanged through the openings of a box, m³/s in and as much out.</summary>
+/// <param name="insideKilogramsPerCubicMeter">Density of the air inside, kg/m³.</param>
+/// <param name="outsideKilogramsPerCubicMeter">Density of the air of the room, kg/m³.</param>
+/// <param name="fanCubicMetersPerSecond">Flow of a fan against them, m³/s.</param>
+public delegate double OpeningFlow(
+    double insideKilogramsPerCubicMeter,
+    double outsideKilogramsPerCubicMeter,
+    double fanCubicMetersPerSecond
+);
