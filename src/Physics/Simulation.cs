@@ -27,6 +27,8 @@ public sealed class Simulation
     private double airMiss;
     private double leafOpen = 1.0;
     private bool isOverBarrier;
+    private DayPart? lastPart;
+    private double nextStepSeconds;
     private string? stopped;
 
     private Simulation(SimulationSetup setup, SimulationState start)
@@ -121,7 +123,15 @@ public sealed class Simulation
                 BackWatts = Mat(part.Drive.BackWatts),
             };
             var before = state.Air;
-            var span = setup.Air.Advance(before, drive, end, setup.Control, cancel);
+            var control = ReferenceEquals(part, lastPart)
+                ? setup.Control with
+                {
+                    FirstStepSeconds = Math.Max(setup.Control.FirstStepSeconds, 0.5 * nextStepSeconds),
+                }
+                : setup.Control;
+            var span = setup.Air.Advance(before, drive, end, control, cancel);
+            lastPart = part;
+            nextStepSeconds = span.NextStepSeconds;
             state = state with { Air = span.State };
             stopped = span.StoppedEarly is { } why ? Words(span.State.Seconds, why) : null;
             hour.Add(setup, before, span, part.MistKilogramsPerSecond);

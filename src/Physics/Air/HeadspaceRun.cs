@@ -72,7 +72,7 @@ internal sealed class HeadspaceRun
             }
         }
 
-        return new HeadspaceSpan(State(), Totals(time - from), stop);
+        return new HeadspaceSpan(State(), Totals(time - from), next, stop);
     }
 
     /// <summary>One accepted step, shortened until it comes out.</summary>

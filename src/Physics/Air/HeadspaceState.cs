@@ -122,5 +122,11 @@ public readonly record struct HeatLedger(
 /// <summary>A span of a headspace: where it ends and what happened in it.</summary>
 /// <param name="State">State at its end.</param>
 /// <param name="Totals">What was exchanged.</param>
+/// <param name="NextStepSeconds">Step that the next span may begin with if nothing is switched, s.</param>
 /// <param name="StoppedEarly">Why it ended before its time; null when it did not.</param>
-public sealed record HeadspaceSpan(HeadspaceState State, HeadspaceTotals Totals, string? StoppedEarly);
+public sealed record HeadspaceSpan(
+    HeadspaceState State,
+    HeadspaceTotals Totals,
+    double NextStepSeconds,
+    string? StoppedEarly
+);

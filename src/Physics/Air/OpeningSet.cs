@@ -189,10 +189,7 @@ public sealed class OpeningSet
             }
         }
 
-        double buoyant = net + streams;
-        return Math.Sqrt(
-            (buoyant * buoyant) + (restless * restless) + (fanCubicMetersPerSecond * fanCubicMetersPerSecond)
-        );
+        return net + streams;
     }
 
     /// <summary>Pressure in the box at level 0 at which in and out are equal, Pa, by false position.</summary>

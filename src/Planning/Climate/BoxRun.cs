@@ -20,7 +20,7 @@ public sealed record BoxRun
     /// <summary>Between steps of the floor nothing changes faster than an hour.</summary>
     private static readonly StepControl Hourly = StepControl.Planning with
     {
-        FirstStepSeconds = 1200,
+        FirstStepSeconds = 3600,
         LongestStepSeconds = 3600,
     };
 
