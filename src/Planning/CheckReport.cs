@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Climate;
 using Litterfall.Planning.Costing;
 using Litterfall.Planning.Cutting;
 using Litterfall.Planning.Sizing;
@@ -44,6 +45,7 @@ public static class CheckReport
             ("dip", Dip(numbers)),
             ("cost", Cost(numbers)),
             ("water", WaterReport.Write(numbers.Water)),
+            ("headspace", ClimateReport.Write(numbers.Climate)),
             ("stocking", StockingReport.Write(numbers.Stocking)),
             ("findings", List(findings.Select(FindingNode)))
         );

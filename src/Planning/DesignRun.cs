@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
+using Litterfall.Planning.Climate;
 using Litterfall.Planning.Costing;
 using Litterfall.Planning.Cutting;
 using Litterfall.Planning.Hygiene;
@@ -26,6 +27,9 @@ public sealed record DesignNumbers
 
     /// <summary>Air above them.</summary>
     public required Headspace Headspace { get; init; }
+
+    /// <summary>Climate of the box; null where it cannot be computed.</summary>
+    public ClimateFigures? Climate { get; init; }
 
     /// <summary>Water of the floor.</summary>
     public required FloorWater Water { get; init; }
@@ -86,13 +90,15 @@ public static class DesignRun
         var layers = FloorLayers.Of(design, box);
         var weights = Weights.Of(design, box, layers);
         var headspace = Headspace.Of(design, box, layers);
+        var climate = ClimateFigures.Of(design, box, layers, headspace);
         return new DesignNumbers
         {
             Design = design,
             Box = box,
             Layers = layers,
             Headspace = headspace,
-            Water = FloorWater.Of(design, headspace, layers),
+            Climate = climate,
+            Water = FloorWater.Of(design, headspace, layers, climate),
             Weights = weights,
             Shelf = ShelfLoad.Of(design, box, weights),
             Cuts = CutList.Of(design, box),

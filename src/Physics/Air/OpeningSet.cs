@@ -22,7 +22,8 @@ public readonly record struct AirOpening(
     private const double AirViscosity = 1.83e-5;
 
     /// <summary>
-    /// Viscous resistance of a woven mesh, 3.5 μ/d (1 − ε²)/ε² with ε its open share: the slow end of Brundrett
+    /// Viscous resistance of a woven mesh, 3.5 μ/d (1 − ε²)/ε² with ε its open share: the slow end of
+    /// Brundrett
     /// 1993, Journal of Fluids Engineering 115:239 (recalled), Pa s/m.
     /// </summary>
     /// <param name="apertureMeters">Clear opening between wires, m.</param>
@@ -87,7 +88,8 @@ public sealed class OpeningSet
     private const double FloodingShape = 0.942;
     private const double DiffusionPerMeter = 2.5e-5 / 0.04;
 
-    // Single-sided openings in gusty air pass 0.025 A U (Warren and Parkins 1985, recalled); U 0.1 m/s indoors.
+    // Single-sided openings in gusty air pass 0.025 A U (Warren and Parkins 1985, recalled); U 0.1 m/s
+    // indoors.
     private const double DraughtPerMeter = 0.025 * 0.1;
     private const double LeastGap = 1e-12;
     private const int TableHalf = 128;
@@ -192,7 +194,9 @@ public sealed class OpeningSet
         return net + streams;
     }
 
-    /// <summary>Pressure in the box at level 0 at which in and out are equal, Pa, by false position.</summary>
+    /// <summary>
+    /// Pressure in the box at level 0 at which in and out are equal, Pa, by false position.
+    /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double Neutral(double pull, double density)
     {
@@ -266,7 +270,8 @@ public sealed class OpeningSet
     }
 
     /// <summary>
-    /// Two streams through a level opening, each through half of it: K ρ v² + a v = Δρ g D, K = A²/(4·0.055²·D⁴);
+    /// Two streams through a level opening, each through half of it: K ρ v² + a v = Δρ g D, K =
+    /// A²/(4·0.055²·D⁴);
     /// exact without mesh. They fade to nothing as the net pressure reaches that which floods the opening.
     /// </summary>
     private static double Streams(AirOpening one, double pressure, double pull, double density)

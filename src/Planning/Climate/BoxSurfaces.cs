@@ -224,7 +224,8 @@ public sealed record BoxSurfaces
 
         if (whole * OpenTop > LeastArea)
         {
-            // The room seen through the opening: a surface held at its temperature, dry, without air of its own.
+            // The room seen through the opening: a surface held at its temperature, dry, without air of
+            // its own.
             Add(
                 new HeadspaceSurface
                 {

@@ -79,7 +79,9 @@ internal static class HeadspacePolicy
 
     public const double MistOnPanes = 0.20;
 
-    /// <summary>Light of a lamp that its optics send down, that a lid lets through, that stays inside.</summary>
+    /// <summary>
+    /// Light of a lamp that its optics send down, that a lid lets through, that stays inside.
+    /// </summary>
     public const double LampOptics = 0.85;
 
     public const double LidTransmits = 0.85;

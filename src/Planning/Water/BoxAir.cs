@@ -2,6 +2,7 @@ using Litterfall.Domain.Checking;
 using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Climate;
 
 namespace Litterfall.Planning.Water;
 
@@ -75,6 +76,20 @@ public sealed record BoxAir
             RoomHumidity = roomHumidity,
         };
     }
+
+    /// <summary>The air of a design whose headspace was computed.</summary>
+    public static BoxAir Of(CheckedDesign design, ClimateFigures climate) =>
+        Of(design) with
+        {
+            Air = climate.AirMean.Value,
+            Humidity = climate.HumidityMean.Value,
+            Changes = climate.AirChanges.Value,
+            ChangesBand = (climate.AirChanges.Low!, climate.AirChanges.High!),
+            IsComputed = true,
+        };
+
+    /// <summary>True when the headspace was computed, not held and not assumed.</summary>
+    public bool IsComputed { get; init; }
 
     /// <summary>Habits of the trade by kind of opening, until the openings themselves are computed.</summary>
     private static (double Low, double Middle, double High, string Why) Openings(CheckedDesign design)

@@ -3,6 +3,7 @@ using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Quantities;
 using Litterfall.Physics.Soil;
+using Litterfall.Planning.Climate;
 using Litterfall.Planning.Sizing;
 
 namespace Litterfall.Planning.Water;
@@ -60,9 +61,14 @@ public sealed record FloorWater
     public Figure? LedgerError { get; init; }
 
     /// <summary>The water of a design.</summary>
-    public static FloorWater Of(CheckedDesign design, Headspace headspace, ImmutableArray<FloorLayer> layers)
+    public static FloorWater Of(
+        CheckedDesign design,
+        Headspace headspace,
+        ImmutableArray<FloorLayer> layers,
+        ClimateFigures? climate = null
+    )
     {
-        var balance = WaterBalance.Of(design, headspace, layers);
+        var balance = WaterBalance.Of(design, headspace, layers, climate);
         var water = new FloorWater { Balance = balance, CapillaryRise = Rise(layers) };
         return WaterForecast.Of(design, layers, balance) is { } forecast
             ? water.With(forecast, forecast.FirstDrainBand(design, layers, balance))

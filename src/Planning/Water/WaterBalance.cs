@@ -4,6 +4,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Quantities;
 using Litterfall.Physics.Air;
 using Litterfall.Planning.Building;
+using Litterfall.Planning.Climate;
 using Litterfall.Planning.Sizing;
 
 namespace Litterfall.Planning.Water;
@@ -47,22 +48,25 @@ public sealed record WaterBalance
     public static WaterBalance Of(
         CheckedDesign design,
         Headspace headspace,
-        ImmutableArray<FloorLayer> layers
+        ImmutableArray<FloorLayer> layers,
+        ClimateFigures? climate = null
     )
     {
-        var air = BoxAir.Of(design);
+        var air = climate is { Vented: not null } ? BoxAir.Of(design, climate) : BoxAir.Of(design);
         var misted = MistingDay.Water(design) ?? ByHand(design);
-        var vented = VentedOf(air, air.Changes, headspace);
+        var vented = climate?.Vented?.Value ?? VentedOf(air, air.Changes, headspace);
         var balance = new WaterBalance
         {
             Air = air,
             Misted = misted,
             Vented = vented.As("water vented a day", Units.Milliliter),
-            VentedBand = air.ChangesBand is { } band
-                ? (
-                    VentedOf(air, band.Low, headspace).As("least water vented a day", Units.Milliliter),
-                    VentedOf(air, band.High, headspace).As("most water vented a day", Units.Milliliter)
-                )
+            VentedBand =
+                climate?.Vented is { Low: { } least, High: { } most } ? (least, most)
+                : air.ChangesBand is { } band
+                    ? (
+                        VentedOf(air, band.Low, headspace).As("least water vented a day", Units.Milliliter),
+                        VentedOf(air, band.High, headspace).As("most water vented a day", Units.Milliliter)
+                    )
                 : null,
         };
         balance = balance with

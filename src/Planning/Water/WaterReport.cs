@@ -56,9 +56,9 @@ public static class WaterReport
         "the forecast needs a soil with a water curve, and how much is misted a day";
 
     private static string Assumes(WaterBalance balance) =>
-        balance.Air.IsHeld
-            ? "the headspace is held by the design"
-            : "air of the box assumed from its openings; hold it with headspace: { hold: ... } to be exact";
+        balance.Air.IsHeld ? "the headspace is held by the design"
+        : balance.Air.IsComputed ? "the headspace computed with its floor, days 8 to 30 from planting"
+        : "air of the box assumed from its openings; hold it with headspace: { hold: ... } to be exact";
 
     private static string Never(WaterBalance balance) =>
         balance.PerLevel is null ? NoReservoir

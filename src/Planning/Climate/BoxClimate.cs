@@ -1,0 +1,157 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.Designs;
+using Litterfall.Planning.Sizing;
+
+namespace Litterfall.Planning.Climate;
+
+/// <summary>The box in one season.</summary>
+/// <param name="Name">When, e.g. "in July".</param>
+/// <param name="First">First day of its run.</param>
+/// <param name="Days">What the box shows.</param>
+public sealed record ClimateSeason(string Name, DateOnly First, ClimateDays Days);
+
+/// <summary>
+/// The climate of a box: from planting on, in the seasons that differ, and at the least and the most of what
+/// nobody measures.
+/// </summary>
+public sealed record BoxClimate
+{
+    private const int SeasonDays = 14;
+    private const int BandDays = 14;
+
+    /// <summary>
+    /// What nobody measures, at its least and most for the air's dryness: air exchanged, convection, lamp heat.
+    /// </summary>
+    private static readonly ClimateChange Tight = ClimateChange.None with
+    {
+        AirFlow = 0.6,
+        Convection = 0.8,
+        LampHeat = 0.8,
+    };
+
+    private static readonly ClimateChange Loose = ClimateChange.None with
+    {
+        AirFlow = 1.6,
+        Convection = 1.25,
+        LampHeat = 1.25,
+    };
+
+    /// <summary>The box.</summary>
+    public required BoxRun Run { get; init; }
+
+    /// <summary>From planting on, after its first week.</summary>
+    public required ClimateDays Days { get; init; }
+
+    /// <summary>The same with little air exchanged and with much.</summary>
+    public required (ClimateDays Tight, ClimateDays Loose) Band { get; init; }
+
+    /// <summary>The planting season first, then those that differ.</summary>
+    public required ImmutableArray<ClimateSeason> Seasons { get; init; }
+
+    /// <summary>Miss of the water ledger over the whole run, kg.</summary>
+    public required double WaterMissKilograms { get; init; }
+
+    /// <summary>Miss of the heat ledger, share of the heat of lamps or, without any, of what passed the panes.</summary>
+    public required double HeatMissShare { get; init; }
+
+    /// <summary>
+    /// The climate of a design; null where the air is held or the floor has no curve.
+    /// </summary>
+    public static BoxClimate? Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers)
+    {
+        if (design.Design.Headspace is not null)
+        {
+            return null;
+        }
+
+        var first = BoxRun.FirstDay(design);
+        if (Season(design, (box, layers), first, null, HeadspacePolicy.CheckDays) is not { } main)
+        {
+            return null;
+        }
+
+        var tight = Season(design, (box, layers), first, Tight, BandDays);
+        var loose = Season(design, (box, layers), first, Loose, BandDays);
+        var heat = main.Result.Heat;
+        var throughput = Math.Max(Math.Abs(heat.Sources), Math.Abs(heat.Outside));
+        return new BoxClimate
+        {
+            Run = main.Run,
+            Days = main.Days,
+            Band = (tight?.Days ?? main.Days, loose?.Days ?? main.Days),
+            Seasons =
+            [
+                new ClimateSeason("after planting", first, main.Days),
+                .. Differing(design)
+                    .Select(m =>
+                        Season(design, (box, layers), m.First, null, SeasonDays) is { } season
+                            ? new ClimateSeason(m.Name, m.First, season.Days)
+                            : null
+                    )
+                    .OfType<ClimateSeason>(),
+            ],
+            WaterMissKilograms = main.Result.Water.Miss,
+            HeatMissShare = throughput > 0 ? heat.MissJoules / throughput : 0,
+        };
+    }
+
+    private static (BoxRun Run, Physics.SimulationResult Result, ClimateDays Days)? Season(
+        CheckedDesign design,
+        (BoxGeometry Box, ImmutableArray<FloorLayer> Layers) floor,
+        DateOnly first,
+        ClimateChange? change,
+        int days
+    )
+    {
+        if (BoxRun.Of(design, floor.Box, floor.Layers, first, change) is not { } run)
+        {
+            return null;
+        }
+
+        var result = run.Through(days);
+        return
+            ClimateDays.Of(run, result, HeadspacePolicy.SettleDays) is { } found
+            && result.StoppedEarly is null
+            ? (run, result, found)
+            : null;
+    }
+
+    /// <summary>
+    /// The months with the warmest and the coolest hour and the driest air, each from a Monday on.
+    /// </summary>
+    private static IEnumerable<(string Name, DateOnly First)> Differing(CheckedDesign design)
+    {
+        if (design.Design.Room is not { Months: not null })
+        {
+            return [];
+        }
+
+        var year = BoxRun.FirstDay(design).Year;
+        var room = RoomClimate.Of(design, new DateOnly(year, 1, 1), ClimateChange.None);
+        var middles = Enumerable
+            .Range(1, 12)
+            .Select(m =>
+            {
+                var day = new DateOnly(year, m, 15);
+                var noon = room.At(((day.DayOfYear - 1) * 86400.0) + (15 * 3600));
+                var night = room.At(((day.DayOfYear - 1) * 86400.0) + (3 * 3600));
+                return (Month: m, Day: day, Warm: noon.Celsius, Cool: night.Celsius, noon.HumidityRatio);
+            })
+            .ToList();
+        var chosen = new[]
+        {
+            middles.MaxBy(m => Math.Round(m.Warm, 3)),
+            middles.MinBy(m => Math.Round(m.Cool, 3)),
+            middles.MinBy(m => Math.Round(m.HumidityRatio, 6)),
+        };
+        return chosen
+            .DistinctBy(m => m.Month)
+            .Select(m =>
+            {
+                var monday = m.Day.AddDays(-(((int)m.Day.DayOfWeek + 6) % 7) - HeadspacePolicy.SettleDays);
+                var name = m.Day.ToString("MMMM", System.Globalization.CultureInfo.InvariantCulture);
+                return ($"in {name}", monday);
+            });
+    }
+}

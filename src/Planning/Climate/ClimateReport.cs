@@ -1,0 +1,148 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
+using Litterfall.Planning.Water;
+
+namespace Litterfall.Planning.Climate;
+
+/// <summary>The climate of the box as part of the report.</summary>
+public static class ClimateReport
+{
+    private const string NoClimate = "the climate needs a floor with a soil whose water curve is known";
+    private const string Held = "the headspace is held, so it has no band";
+    private const string Computed = "computed hour by hour; told only where the headspace is held";
+
+    /// <summary>The part of the report.</summary>
+    public static ReportNode Write(ClimateFigures? climate)
+    {
+        if (climate is null)
+        {
+            return new ReportAbsent(NoClimate);
+        }
+
+        List<(string, ReportNode)> rows = [("assumes", new ReportText(Assumes(climate)))];
+        Add(rows, "airCMin", climate.AirMin, Units.Celsius);
+        Add(rows, "airCMean", climate.AirMean, Units.Celsius);
+        Add(rows, "airCMax", climate.AirMax, Units.Celsius);
+        Add(rows, "humidityPercentMin", climate.HumidityMin, Units.Percent);
+        Add(rows, "humidityPercentMean", climate.HumidityMean, Units.Percent);
+        Add(rows, "humidityPercentMax", climate.HumidityMax, Units.Percent);
+        Add(rows, "airChangesPerHourMean", climate.AirChanges, WaterPolicy.PerHour);
+        rows.Add(("evaporatedMlPerDay", Maybe(climate.Evaporated, Units.Milliliter, Held)));
+        rows.Add(("vapourDeficitKPaMax", new ReportNumber(climate.DeficitMax, Units.Kilopascal)));
+        rows.Add(("dewMarginKMin", new ReportNumber(climate.DewMargin, Units.Kelvin)));
+        rows.Add(("fogHoursPerDay", Panes(climate.Fog)));
+        rows.Add(("wetHoursPerDay", Panes(climate.Wet)));
+        rows.Add(
+            (
+                "leafWetHoursPerDay",
+                Maybe(climate.LeafWet, Units.Hour, "there are no leaves, or the air is held")
+            )
+        );
+        rows.Add(("paneInsideC", Maybe(climate.PaneInside, Units.Celsius, Computed)));
+        rows.Add(("dewPointC", Maybe(climate.DewPoint, Units.Celsius, Computed)));
+        rows.Add(("clearsBelowHumidityPercent", Maybe(climate.ClearsBelowHumidity, Units.Percent, Computed)));
+        rows.Add(("clearsAboveRoomC", Maybe(climate.ClearsAboveRoom, Units.Celsius, Computed)));
+        rows.Add(("seasons", Seasons(climate)));
+        rows.Add(("ledgerErrorGrams", Maybe(climate.LedgerError, FloorWater.Gram, Held)));
+        return ReportObject.Of([.. rows]);
+    }
+
+    private static string Assumes(ClimateFigures climate) =>
+        climate.Computed is null
+            ? "the headspace is held by the design; panes by two films of 0.13 m² K/W"
+            : "computed from planting on, days 8 to 30, one temperature and humidity for the whole box";
+
+    private static void Add(List<(string, ReportNode)> rows, string key, Banded number, Unit unit)
+    {
+        rows.Add((key, new ReportNumber(number.Value, unit)));
+        rows.Add((key + "Low", Maybe(number.Low, unit, Held)));
+        rows.Add((key + "High", Maybe(number.High, unit, Held)));
+    }
+
+    private static ReportNode Panes(ImmutableArray<(string Pane, Figure Hours)> panes) =>
+        ReportObject.Of([.. panes.Select(p => (p.Pane, (ReportNode)new ReportNumber(p.Hours, Units.Hour)))]);
+
+    private static ReportList Seasons(ClimateFigures climate) =>
+        new([
+            .. (climate.Computed?.Seasons ?? [])
+                .Skip(1)
+                .Select(s =>
+                    (ReportNode)
+                        ReportObject.Of(
+                            ("season", new ReportText(s.Name)),
+                            (
+                                "airCMin",
+                                Of(
+                                    climate,
+                                    s,
+                                    "lowest air temperature",
+                                    Units.Celsius,
+                                    s.Days.Celsius.Least + 273.15
+                                )
+                            ),
+                            (
+                                "airCMean",
+                                Of(
+                                    climate,
+                                    s,
+                                    "mean air temperature",
+                                    Units.Celsius,
+                                    s.Days.Celsius.Mean + 273.15
+                                )
+                            ),
+                            (
+                                "airCMax",
+                                Of(
+                                    climate,
+                                    s,
+                                    "highest air temperature",
+                                    Units.Celsius,
+                                    s.Days.Celsius.Most + 273.15
+                                )
+                            ),
+                            (
+                                "humidityPercentMin",
+                                Of(climate, s, "lowest humidity", Units.Percent, s.Days.Humidity.Least)
+                            ),
+                            (
+                                "humidityPercentMean",
+                                Of(climate, s, "mean humidity", Units.Percent, s.Days.Humidity.Mean)
+                            ),
+                            (
+                                "ventedMlPerDay",
+                                Of(climate, s, "water vented a day", Units.Milliliter, s.Days.Vented / 1000)
+                            ),
+                            (
+                                "fogHoursPerDay",
+                                Of(climate, s, "dew on the worst pane a day", Units.Hour, WorstFog(s) * 3600)
+                            )
+                        )
+                ),
+        ]);
+
+    /// <summary>Hours of dew a day on the worst pane.</summary>
+    internal static double WorstFog(ClimateSeason season) =>
+        season.Days.Fog.Select(f => f.Hours).DefaultIfEmpty(0).Max();
+
+    private static ReportNumber Of(
+        ClimateFigures climate,
+        ClimateSeason season,
+        string name,
+        Unit unit,
+        double si
+    ) =>
+        new(
+            WaterReport.Simulated(
+                $"{name} {season.Name}",
+                si,
+                unit,
+                $"coupled run of 14 days {season.Name}, its second week",
+                climate.AirMean.Value.Inputs
+            ),
+            unit
+        );
+
+    private static ReportNode Maybe(Figure? figure, Unit unit, string reason) =>
+        figure is null ? new ReportAbsent(reason) : new ReportNumber(figure, unit);
+}
