@@ -60,10 +60,13 @@ public static class MoistAir
     public static double VaporPressure(double humidityRatio, double pascals = StandardPascals) =>
         pascals * humidityRatio / (MassRatio + humidityRatio);
 
-    /// <summary>Saturation pressure over liquid water, Pa, by Hyland and Wexler (1983).</summary>
-    /// <param name="celsius">Temperature, °C, 0 to 200.</param>
+    /// <summary>
+    /// Saturation pressure over liquid water, Pa, by Hyland and Wexler (1983); over supercooled water below
+    /// 0 °C.
+    /// </summary>
+    /// <param name="celsius">Temperature, °C, −40 to 200.</param>
     public static double SaturationPressure(double celsius) =>
-        HylandWexler1983.SaturationPascals(celsius + Constants.ZeroCelsiusKelvin);
+        Math.Exp(HylandWexler1983.LogSaturation(celsius + Constants.ZeroCelsiusKelvin));
 
     /// <summary>w of a temperature and a relative humidity, kg/kg.</summary>
     /// <param name="celsius">Temperature, °C, 0 to 200.</param>

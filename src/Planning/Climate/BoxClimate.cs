@@ -17,11 +17,13 @@ public sealed record ClimateSeason(string Name, DateOnly First, ClimateDays Days
 /// </summary>
 public sealed record BoxClimate
 {
-    private const int SeasonDays = 14;
-    private const int BandDays = 14;
+    private const int ShortDays = 10;
+    private const int ShortSettleDays = 3;
+    private const double SameKelvin = 0.3;
+    private const double SameRatio = 2e-4;
 
     /// <summary>
-    /// What nobody measures, at its least and most for the air's dryness: air exchanged, convection, lamp heat.
+    /// What nobody measures, at its least and most: air exchanged, convection, lamp heat.
     /// </summary>
     private static readonly ClimateChange Tight = ClimateChange.None with
     {
@@ -52,7 +54,7 @@ public sealed record BoxClimate
     /// <summary>Miss of the water ledger over the whole run, kg.</summary>
     public required double WaterMissKilograms { get; init; }
 
-    /// <summary>Miss of the heat ledger, share of the heat of lamps or, without any, of what passed the panes.</summary>
+    /// <summary>Miss of the heat ledger, share of the heat of lamps or of what passed the panes.</summary>
     public required double HeatMissShare { get; init; }
 
     /// <summary>
@@ -71,8 +73,8 @@ public sealed record BoxClimate
             return null;
         }
 
-        var tight = Season(design, (box, layers), first, Tight, BandDays);
-        var loose = Season(design, (box, layers), first, Loose, BandDays);
+        var tight = Season(design, (box, layers), first, Tight, ShortDays);
+        var loose = Season(design, (box, layers), first, Loose, ShortDays);
         var heat = main.Result.Heat;
         var throughput = Math.Max(Math.Abs(heat.Sources), Math.Abs(heat.Outside));
         return new BoxClimate
@@ -85,7 +87,7 @@ public sealed record BoxClimate
                 new ClimateSeason("after planting", first, main.Days),
                 .. Differing(design)
                     .Select(m =>
-                        Season(design, (box, layers), m.First, null, SeasonDays) is { } season
+                        Season(design, (box, layers), m.First, null, ShortDays) is { } season
                             ? new ClimateSeason(m.Name, m.First, season.Days)
                             : null
                     )
@@ -111,7 +113,8 @@ public sealed record BoxClimate
 
         var result = run.Through(days);
         return
-            ClimateDays.Of(run, result, HeadspacePolicy.SettleDays) is { } found
+            ClimateDays.Of(run, result, days > ShortDays ? HeadspacePolicy.SettleDays : ShortSettleDays)
+                is { } found
             && result.StoppedEarly is null
             ? (run, result, found)
             : null;
@@ -139,6 +142,7 @@ public sealed record BoxClimate
                 return (Month: m, Day: day, Warm: noon.Celsius, Cool: night.Celsius, noon.HumidityRatio);
             })
             .ToList();
+        var planted = middles[BoxRun.FirstDay(design).Month - 1];
         var chosen = new[]
         {
             middles.MaxBy(m => Math.Round(m.Warm, 3)),
@@ -146,10 +150,15 @@ public sealed record BoxClimate
             middles.MinBy(m => Math.Round(m.HumidityRatio, 6)),
         };
         return chosen
+            .Where(m =>
+                Math.Abs(m.Warm - planted.Warm) > SameKelvin
+                || Math.Abs(m.Cool - planted.Cool) > SameKelvin
+                || Math.Abs(m.HumidityRatio - planted.HumidityRatio) > SameRatio
+            )
             .DistinctBy(m => m.Month)
             .Select(m =>
             {
-                var monday = m.Day.AddDays(-(((int)m.Day.DayOfWeek + 6) % 7) - HeadspacePolicy.SettleDays);
+                var monday = m.Day.AddDays(-(((int)m.Day.DayOfWeek + 6) % 7) - ShortSettleDays);
                 var name = m.Day.ToString("MMMM", System.Globalization.CultureInfo.InvariantCulture);
                 return ($"in {name}", monday);
             });

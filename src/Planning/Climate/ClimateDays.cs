@@ -83,14 +83,6 @@ public sealed record ClimateDays
         double Day(Func<SimulationHour, double> of) => hours.Sum(of) / days;
         var fog = panes.Select(p => (p.Name, Day(h => h.Fogged[p.Place]))).ToImmutableArray();
         var worst = panes.IsEmpty ? -1 : panes[IndexOfLargest(fog)].Place;
-        bool IsWeekend(SimulationHour h) =>
-            run.First.AddDays((int)((h.Hour - 0.5) / 24)).DayOfWeek is DayOfWeek.Saturday or DayOfWeek.Sunday;
-        double WorstFog(bool weekend)
-        {
-            var some = hours.Where(h => IsWeekend(h) == weekend).ToList();
-            return worst < 0 || some.Count == 0 ? 0 : 24 * some.Average(h => h.Fogged[worst]);
-        }
-
         return new ClimateDays
         {
             Celsius = (
@@ -110,32 +102,32 @@ public sealed record ClimateDays
             Evaporated = Day(h => h.EvaporatedKilograms),
             Fog = fog,
             Wet = [.. panes.Select(p => (p.Name, Day(h => h.Wet[p.Place])))],
-            FogByDay = (WorstFog(true), WorstFog(false)),
-            FogByHour =
-            [
-                .. Enumerable
-                    .Range(0, 24)
-                    .Select(c => worst < 0 ? 0 : OfClock(hours, c).Average(h => h.Fogged[worst])),
-            ],
+            FogByDay = (FogOn(run, hours, worst, true), FogOn(run, hours, worst, false)),
+            FogByHour = [.. ByClock(hours, h => worst < 0 ? 0 : h.Fogged[worst])],
             LeafWet = run.Surfaces.Leaves is { } leaf ? Day(h => h.Wet[leaf]) : 0,
             DewMargin = panes.IsEmpty ? 0 : hours.Min(h => panes.Min(p => h.DewMarginKelvin[p.Place])),
-            ByHour =
-            [
-                .. Enumerable
-                    .Range(0, 24)
-                    .Select(c =>
-                        (
-                            OfClock(hours, c).Average(h => h.AirMean),
-                            OfClock(hours, c).Average(h => h.HumidityMean)
-                        )
-                    ),
-            ],
+            ByHour = [.. ByClock(hours, h => h.AirMean).Zip(ByClock(hours, h => h.HumidityMean))],
             Hours = hours,
         };
     }
 
-    private static IEnumerable<SimulationHour> OfClock(ImmutableArray<SimulationHour> hours, int clock) =>
-        hours.Where(h => ((int)Math.Round(h.Hour) - 1) % 24 == clock);
+    /// <summary>Hours of dew a day on a pane, at weekends or on weekdays.</summary>
+    private static double FogOn(BoxRun run, ImmutableArray<SimulationHour> hours, int pane, bool weekend)
+    {
+        bool IsWeekend(SimulationHour h) =>
+            run.First.AddDays((int)((h.Hour - 0.5) / 24)).DayOfWeek is DayOfWeek.Saturday or DayOfWeek.Sunday;
+        var some = hours.Where(h => IsWeekend(h) == weekend).ToList();
+        return pane < 0 || some.Count == 0 ? 0 : 24 * some.Average(h => h.Fogged[pane]);
+    }
+
+    /// <summary>Mean of each hour of the day, from the one that begins at 00:00.</summary>
+    private static IEnumerable<double> ByClock(
+        ImmutableArray<SimulationHour> hours,
+        Func<SimulationHour, double> of
+    ) =>
+        Enumerable
+            .Range(0, 24)
+            .Select(c => hours.Where(h => ((int)Math.Round(h.Hour) - 1) % 24 == c).Average(of));
 
     private static int IndexOfLargest(ImmutableArray<(string, double Hours)> fog)
     {

@@ -137,7 +137,7 @@ public static class ClimateReport
                 $"{name} {season.Name}",
                 si,
                 unit,
-                $"coupled run of 14 days {season.Name}, its second week",
+                $"coupled run of 10 days {season.Name}, its last week",
                 climate.AirMean.Value.Inputs
             ),
             unit

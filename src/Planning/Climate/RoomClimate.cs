@@ -19,6 +19,11 @@ public sealed class RoomClimate
     private const double WarmestHour = 15;
     private const double ApproachHours = 3;
     private const double SaturatedShare = 0.999;
+
+    // Beyond these a room is no room, and the tables end.
+    private const double ColdestCelsius = -15;
+    private const double HottestCelsius = 60;
+    private const double MostSwing = 15;
     private readonly Air[] months = new Air[12];
     private readonly Air? weekend;
     private readonly DateOnly first;
@@ -141,13 +146,17 @@ public sealed class RoomClimate
         var counted = own ? celsius : Celsius(year.Temperature);
         return new Air(
             celsius,
-            (air.Swing ?? year.Swing)?.Si ?? 0,
-            MoistAir.HumidityRatio(Math.Clamp(counted, 0, 60), Math.Clamp(humidity, 0, 1), pascals)
+            Math.Clamp((air.Swing ?? year.Swing)?.Si ?? 0, 0, MostSwing),
+            MoistAir.HumidityRatio(counted, Math.Clamp(humidity, 0, 1), pascals)
         );
     }
 
     private static double Celsius(Typed<Temperature>? typed) =>
-        (typed?.Si ?? WaterPolicy.RoomAir.Si) - Physics.Constants.ZeroCelsiusKelvin;
+        Math.Clamp(
+            (typed?.Si ?? WaterPolicy.RoomAir.Si) - Physics.Constants.ZeroCelsiusKelvin,
+            ColdestCelsius,
+            HottestCelsius
+        );
 
     private static Domain.Designs.RoomAir?[] MonthsOf(RoomYear? year) =>
         year is null
