@@ -16,6 +16,10 @@ internal sealed class NewtonStep
     private const int MostDescents = 200;
     private const int MostCuts = 60;
     private const double AlreadySolved = 1e-3;
+
+    // A head is known to its last digit only; times the conductance of a long step that is what no
+    // iteration mends.
+    private const double RoundOff = 1e-15;
     private const double LargeChange = 0.05;
     private const double LargestGrowth = 5.0;
     private const double LargestRiseMeters = 0.1;
@@ -186,13 +190,20 @@ internal sealed class NewtonStep
     {
         var (residual, width) = (arrays.Residual, arrays.Width);
         int footNode = (columns.Nodes - 1) * columns.Zones;
-        double footMiss = Math.Abs(equations.FootResidual) / width[footNode];
+        var (head, diagonal) = (arrays.Head, arrays.Diagonal);
+        double footMiss =
+            Math.Max(
+                0.0,
+                Math.Abs(equations.FootResidual)
+                    - (RoundOff * equations.FootDiagonal * Math.Abs(head[footNode]))
+            ) / width[footNode];
         double sum = footMiss * footMiss * width[footNode];
         WorstMiss = footMiss;
         WorstNode = footNode;
         for (int i = 0; i < footNode; i++)
         {
-            double miss = Math.Abs(residual[i]) / width[i];
+            double noise = RoundOff * diagonal[i] * Math.Abs(head[i]);
+            double miss = Math.Max(0.0, Math.Abs(residual[i]) - noise) / width[i];
             sum += miss * miss * width[i];
             if (miss > WorstMiss)
             {
