@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Litterfall.App.Cases;
 using Litterfall.App.Labs;
+using Litterfall.App.Labs.Headspace;
 using Litterfall.Domain.Designs;
 using Litterfall.Physics.Soil;
 
@@ -11,7 +12,11 @@ namespace Litterfall.App.Commands;
 internal static class LabCommand
 {
     public static Command Create() =>
-        new("lab", "Bare experiments on one part of the engine, set up from a small JSON file.") { Column() };
+        new("lab", "Bare experiments on one part of the engine, set up from a small JSON file.")
+        {
+            Column(),
+            Headspace(),
+        };
 
     private static Command Column()
     {
@@ -48,6 +53,61 @@ internal static class LabCommand
             }
 
             Console.Out.Write(json ? ColumnJson.Write(outcome) + "\n" : ColumnText.Write(outcome));
+            return Exit.Done;
+        }
+        catch (OperationCanceledException)
+        {
+            Console.Error.WriteLine("Interrupted; nothing was printed.");
+            return Exit.Interrupted;
+        }
+    }
+
+    private static Command Headspace()
+    {
+        var path = new Argument<string>("CASE") { Description = "A case file (*.json)." };
+        var json = Arguments.Json();
+        var command = new Command("headspace", "Air, panes and wet soil surface of a lumped box.")
+        {
+            path,
+            json,
+        };
+        command.SetAction(
+            (parsed, cancel) =>
+                Task.Run(
+                    () => RunHeadspace(parsed.GetValue(path)!, parsed.GetValue(json), cancel),
+                    CancellationToken.None
+                )
+        );
+        return command;
+    }
+
+    private static int RunHeadspace(string path, bool json, CancellationToken cancel)
+    {
+        var reading = CaseFile.Read(path, HeadspaceForm.Read);
+        if (!reading.IsGood)
+        {
+            return Exit.Unusable(json, [.. reading.Faults]);
+        }
+
+        try
+        {
+            using var progress = new LabProgress();
+            progress.Begin(reading.Value!.Hours);
+            var outcome = HeadspaceLab.Run(reading.Value!, progress.Past, cancel);
+            progress.Dispose();
+            if (outcome.StoppedEarly is { } stop)
+            {
+                var message = string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"the run stopped at hour {stop.Hour:0.######}: {stop.Reason}"
+                );
+                return Exit.NotSolved(
+                    json,
+                    new TextFault(path, 1, 1, message, "milder coefficients or shorter steps")
+                );
+            }
+
+            Console.Out.Write(json ? HeadspaceText.Json(outcome) + "\n" : HeadspaceText.Table(outcome));
             return Exit.Done;
         }
         catch (OperationCanceledException)

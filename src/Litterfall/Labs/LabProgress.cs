@@ -31,6 +31,12 @@ internal sealed class LabProgress : IDisposable
         return new Followed(this, spans);
     }
 
+    /// <summary>A run of so many hours begins.</summary>
+    public void Begin(double allHours) => Volatile.Write(ref hours, allHours);
+
+    /// <summary>An hour is past.</summary>
+    public void Past(double done) => Volatile.Write(ref hour, done);
+
     public void Dispose()
     {
         if (timer is null)
