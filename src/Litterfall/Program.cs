@@ -23,6 +23,7 @@ public static class Program
         )
         {
             CheckCommand.Create(),
+            ForecastCommand.Create(),
             PapersCommand.Create(),
             WhyCommand.Create(),
             NewCommand.Create(),

@@ -135,6 +135,10 @@ public sealed record Design
     [Means("What the box stands on.")]
     public Shelf? Shelf { get; init; }
 
+    /// <summary>State at the start.</summary>
+    [Means("A box that already runs: how its floor stands when the forecast begins.")]
+    public Running? Start { get; init; }
+
     /// <summary>Plant hygiene.</summary>
     [Means("What is used to clean plants and tools.")]
     public Hygiene? Hygiene { get; init; }

@@ -259,3 +259,12 @@ public sealed record HardscapePiece
     [Means("Its longest extent, for the drawing.")]
     public Typed<Length>? Length { get; init; }
 }
+
+/// <summary>The floor of a box that already runs.</summary>
+[Means("The floor of a box that already runs: drained, over a level of water.")]
+public sealed record Running
+{
+    /// <summary>Level.</summary>
+    [Means("Water level above the base inside, as the dip tube shows it.")]
+    public required Typed<Length> Level { get; init; }
+}

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Diagnostics;
+using System.Globalization;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
 using Litterfall.Domain.Catalog;
@@ -90,6 +91,32 @@ internal static class Arguments
         RefuseOptionsAsValues(option);
         return option;
     }
+
+    /// <summary>A day to count from.</summary>
+    public static Option<string?> From(string means)
+    {
+        var from = new Option<string?>("--from") { Description = means, HelpName = "DATE" };
+        from.Validators.Add(result =>
+        {
+            if (result.Tokens.Count == 1 && Day(result.Tokens[0].Value) is null)
+            {
+                result.AddError($"'{result.Tokens[0].Value}' is no day such as 2026-08-14");
+            }
+        });
+        return from;
+    }
+
+    /// <summary>A day as 2026-08-14, or null.</summary>
+    public static DateOnly? Day(string? text) =>
+        DateOnly.TryParseExact(
+            text,
+            "yyyy-MM-dd",
+            CultureInfo.InvariantCulture,
+            DateTimeStyles.None,
+            out var day
+        )
+            ? day
+            : null;
 
     /// <summary>A forgotten value must not swallow the next option: `--out --json` is refused.</summary>
     public static void RefuseOptionsAsValues(params ReadOnlySpan<Option> options)

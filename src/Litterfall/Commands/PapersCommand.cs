@@ -23,7 +23,10 @@ internal static class PapersCommand
             HelpName = "DIR",
             Required = true,
         };
-        var (sheet, from) = (Sheet(), From());
+        var (sheet, from) = (
+            Sheet(),
+            Arguments.From("Planting day the dates count from, as 2026-08-14; the design's own if left out.")
+        );
         var comma = new Option<bool>("--decimal-comma")
         {
             Description = "Tables with semicolon and decimal comma.",
@@ -52,7 +55,7 @@ internal static class PapersCommand
         {
             var wish = new PaperWish(
                 parsed.GetValue(sheet) == "letter" ? PaperSize.Letter : PaperSize.A4,
-                Day(parsed.GetValue(from)),
+                Arguments.Day(parsed.GetValue(from)),
                 Version(),
                 parsed.GetValue(comma)
             )
@@ -75,23 +78,6 @@ internal static class PapersCommand
         };
         sheet.AcceptOnlyFromAmong("a4", "letter");
         return sheet;
-    }
-
-    private static Option<string?> From()
-    {
-        var from = new Option<string?>("--from")
-        {
-            Description = "Planting day the dates count from, as 2026-08-14; the design's own if left out.",
-            HelpName = "DATE",
-        };
-        from.Validators.Add(result =>
-        {
-            if (result.Tokens.Count == 1 && Day(result.Tokens[0].Value) is null)
-            {
-                result.AddError($"'{result.Tokens[0].Value}' is no day such as 2026-08-14");
-            }
-        });
-        return from;
     }
 
     private static int Run((string Design, string? Workshop) asked, string folder, PaperWish wish, bool json)
@@ -165,17 +151,6 @@ internal static class PapersCommand
             ("others", new ReportList([.. others.Select(o => new ReportText(o))])),
             ("findings", job.Result.Report.Find("findings")!)
         );
-
-    private static DateOnly? Day(string? text) =>
-        DateOnly.TryParseExact(
-            text,
-            "yyyy-MM-dd",
-            CultureInfo.InvariantCulture,
-            DateTimeStyles.None,
-            out var day
-        )
-            ? day
-            : null;
 
     private static string Version() =>
         Assembly

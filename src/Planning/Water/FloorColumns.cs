@@ -43,6 +43,8 @@ public sealed record FloorColumns
     /// </summary>
     public required ColumnState Fresh { get; init; }
 
+    private double FootMeters => Columns.FootMeters(0);
+
     private Materials? Used { get; init; }
 
     /// <summary>Figures of the curves it is built from.</summary>
@@ -103,7 +105,9 @@ public sealed record FloorColumns
         var built = Build(materials, zones, drainage?.Depth.Si ?? 0, area);
         return built with
         {
-            Fresh = FreshState(built, soil, moss, change),
+            Fresh = design.Design.Start is { } running
+                ? built.Columns.AtRest(Math.Clamp(running.Level.Si, 0, built.FootMeters))
+                : FreshState(built, soil, moss, change),
             Curves =
             [
                 .. MaterialCurve.Figures(mix, design.Catalog),

@@ -1,0 +1,155 @@
+using System.CommandLine;
+using System.Diagnostics;
+using System.Globalization;
+using Litterfall.App.Forecasts;
+using Litterfall.Domain.Designs;
+using Litterfall.Planning.Climate;
+
+namespace Litterfall.App.Commands;
+
+/// <summary><c>litterfall forecast DESIGN --days N</c>.</summary>
+internal static class ForecastCommand
+{
+    private const int LongestDays = 3660;
+    private const int MostMembers = 256;
+    private const int UsualMembers = 16;
+
+    public static Command Create()
+    {
+        var design = Arguments.Design();
+        var days = Whole("--days", "Days to run, 1 to 3660; 30 if left out.", 30, (1, LongestDays));
+        var members = Whole(
+            "--members",
+            "Runs over what nobody measures, for the band; 16 if left out, 0 for none.",
+            UsualMembers,
+            (0, MostMembers)
+        );
+        var seed = Whole("--seed", "Seed of these runs; 1 if left out.", 1, (0, int.MaxValue));
+        var from = Arguments.From("First day, as 2026-08-14; the design's planting day if left out.");
+        var (json, workshop) = (Arguments.Json(), Arguments.Workshop());
+        Arguments.RefuseOptionsAsValues(days, members, seed, from);
+        var command = new Command("forecast", "Water, air, fog and drain dates of a design, hour by hour.")
+        {
+            design,
+            days,
+            members,
+            seed,
+            from,
+            json,
+            workshop,
+        };
+        command.SetAction(
+            (parsed, cancel) =>
+                Task.Run(
+                    () =>
+                        Run(
+                            (parsed.GetValue(design)!, parsed.GetValue(workshop)),
+                            (parsed.GetValue(days), parsed.GetValue(members), parsed.GetValue(seed)),
+                            Arguments.Day(parsed.GetValue(from)),
+                            parsed.GetValue(json),
+                            cancel
+                        ),
+                    CancellationToken.None
+                )
+        );
+        return command;
+    }
+
+    private static int Run(
+        (string Design, string? Workshop) asked,
+        (int Days, int Members, int Seed) how,
+        DateOnly? from,
+        bool json,
+        CancellationToken cancel
+    )
+    {
+        var watch = Stopwatch.StartNew();
+        var reading = Shop.Design(asked.Design, asked.Workshop);
+        if (!reading.IsGood)
+        {
+            return Exit.Unusable(json, [.. reading.Faults]);
+        }
+
+        var design = reading.Value!;
+        var wish = new ForecastWish(from ?? BoxRun.FirstDay(design), how.Days, how.Members, how.Seed);
+        try
+        {
+            using var progress = new Labs.LabProgress();
+            progress.Begin(24.0 * how.Days);
+            var forecast = DesignForecast.Of(
+                design,
+                wish,
+                share => progress.Past(share * 24.0 * how.Days),
+                cancel
+            );
+            progress.Dispose();
+            if (forecast is null)
+            {
+                return Exit.NotSolved(
+                    json,
+                    Fault(
+                        asked.Design,
+                        "there is nothing to forecast",
+                        "a floor with a soil whose water curve is known"
+                    )
+                );
+            }
+
+            if (forecast.Result.StoppedEarly is { } why)
+            {
+                return Exit.NotSolved(json, Fault(asked.Design, $"the run stopped {why}", "a milder design"));
+            }
+
+            Console.Out.Write(
+                json
+                    ? ForecastJson.Write(design, forecast, from is null, watch.Elapsed.TotalMilliseconds)
+                        + "\n"
+                    : ForecastText.Write(design, forecast)
+            );
+            return Exit.Done;
+        }
+        catch (OperationCanceledException)
+        {
+            Console.Error.WriteLine("Interrupted; nothing was printed.");
+            return Exit.Interrupted;
+        }
+    }
+
+    private static TextFault Fault(string path, string message, string expected) =>
+        new(path, 1, 1, message, expected);
+
+    private static Option<int> Whole(string name, string means, int usual, (int Least, int Most) range)
+    {
+        var option = new Option<int>(name)
+        {
+            Description = means,
+            HelpName = "N",
+            DefaultValueFactory = _ => usual,
+        };
+        option.Validators.Add(result =>
+        {
+            if (
+                result.Tokens.Count == 1
+                && (
+                    !int.TryParse(
+                        result.Tokens[0].Value,
+                        NumberStyles.None,
+                        CultureInfo.InvariantCulture,
+                        out var value
+                    )
+                    || value < range.Least
+                    || value > range.Most
+                )
+            )
+            {
+                result.AddError(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"'{result.Tokens[0].Value}' is no whole number from {range.Least} to {range.Most}"
+                    )
+                );
+            }
+        });
+        return option;
+    }
+}
