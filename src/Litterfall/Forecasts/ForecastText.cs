@@ -7,7 +7,9 @@ using Litterfall.Planning.Climate;
 
 namespace Litterfall.App.Forecasts;
 
-/// <summary>A forecast as a maker reads it: a line a day, then what happened and where the water went.</summary>
+/// <summary>
+/// A forecast as a maker reads it: a line a day, then what happened and where the water went.
+/// </summary>
 internal static class ForecastText
 {
     private const int MostLines = 62;
@@ -103,7 +105,11 @@ internal static class ForecastText
                 )
                 + string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{water.Litter * 1000:0}, by films and living leaves {(water.Films + water.Leaves) * 1000:0} mL; "
+                    $"{water.Litter * 1000:0}, by films and living leaves "
+                )
+                + string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{(water.Films + water.Leaves) * 1000:0} mL; "
                 )
                 + string.Create(
                     CultureInfo.InvariantCulture,
@@ -124,11 +130,11 @@ internal static class ForecastText
         text.Append(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Over what nobody measures ({forecast.Members.Length} runs, seed {forecast.Wish.Seed}): level at the "
+                $"Over what nobody measures ({forecast.Members.Length} runs, seed {forecast.Wish.Seed}): "
             )
                 + string.Create(
                     CultureInfo.InvariantCulture,
-                    $"end {level.Low:0} to {level.High:0} mm, humidity {humidity.Min(h => h.Low):0} to "
+                    $"level at the end {level.Low:0} to {level.High:0} mm, humidity {humidity.Min(h => h.Low):0} to "
                 )
                 + string.Create(CultureInfo.InvariantCulture, $"{humidity.Max(h => h.High):0} %.\n")
         );

@@ -14,9 +14,9 @@ namespace Litterfall.Planning.Climate;
 public sealed record VariedInput(string Name, double Low, double High, bool IsFactor);
 
 /// <summary>
-/// Runs of one box over what nobody measures: each input is cut into as many equal parts as there are members,
-/// and each member takes one part of each, dealt out by a seed (Latin hypercube, McKay and others 1979,
-/// recalled). The same seed gives the same members.
+/// Runs of one box over what nobody measures: each input is cut into as many equal parts as there are
+/// members, and each member takes one part of each, dealt out by a seed (Latin hypercube, McKay and others
+/// 1979, recalled). The same seed gives the same members.
 /// </summary>
 public static class ClimateEnsemble
 {
