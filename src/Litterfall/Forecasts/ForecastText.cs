@@ -134,7 +134,11 @@ internal static class ForecastText
             )
                 + string.Create(
                     CultureInfo.InvariantCulture,
-                    $"level at the end {level.Low:0} to {level.High:0} mm, humidity {humidity.Min(h => h.Low):0} to "
+                    $"level at the end {level.Low:0} to {level.High:0} mm, "
+                )
+                + string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"humidity {humidity.Min(h => h.Low):0} to "
                 )
                 + string.Create(CultureInfo.InvariantCulture, $"{humidity.Max(h => h.High):0} %.\n")
         );

@@ -6,7 +6,9 @@ namespace Litterfall.Physics.Air;
 /// <summary>An opening for air.</summary>
 /// <param name="AreaSquareMeters">Gross area, m².</param>
 /// <param name="HeightMeters">Height of its middle over any one level, m.</param>
-/// <param name="ExtentMeters">How high an upright opening is; 0 for a level one, m.</param>
+/// <param name="ExtentMeters">
+/// How high an upright opening is, 0 for one as thin as a line; 4 areas over perimeter of a level one, m.
+/// </param>
 /// <param name="IsLevel">True where it lies flat: two streams share it when the air below is lighter.</param>
 /// <param name="Resistance">Viscous resistance of its mesh or slit, Δp = a v, Pa s/m; 0 without.</param>
 /// <param name="Discharge">Discharge coefficient of the rest, Δp = ½ρ(v/C)².</param>
@@ -74,15 +76,14 @@ public readonly record struct AirOpening(
 }
 
 /// <summary>
-/// Air exchanged through the openings of a box by buoyancy. Upright openings are cut into strips, and the
-/// pressure in the box is the one at which as much flows in as out (Bruce 1978, recalled): stack and slot in
-/// one. A level opening with lighter air below lets two streams pass besides (Epstein 1988; Cooper 1989, both
+/// Air exchanged through the openings of a box by buoyancy. The speed a v + b v² = Δp is integrated over the
+/// height of upright openings, and the pressure in the box is the one at which as much flows in as out (Bruce
+/// 1978, recalled): stack and slot in one. A level opening with lighter air below lets two streams pass besides (Epstein 1988; Cooper 1989, both
 /// recalled), less as the net flow floods it; with lighter air above it does not. Diffusion and the
 /// draughts of a room cross every opening besides, joined as the root of squares.
 /// </summary>
 public sealed class OpeningSet
 {
-    private const int Strips = 4;
     private const int Rounds = 60;
     private const double LevelExchange = 0.055;
     private const double FloodingShape = 0.942;
@@ -92,11 +93,13 @@ public sealed class OpeningSet
     // indoors.
     private const double DraughtPerMeter = 0.025 * 0.1;
     private const double LeastGap = 1e-12;
+    private const double SameEverywhere = 1e-6;
     private const int TableHalf = 128;
     private const double TableDensity = 0.1;
     private const double MiddleDensity = 1.19;
     private readonly double[] area;
     private readonly double[] height;
+    private readonly double[] extent;
     private readonly double[] resistance;
     private readonly double[] kinetic;
     private readonly AirOpening[] level;
@@ -106,28 +109,13 @@ public sealed class OpeningSet
     /// <param name="openings">Openings; none is a closed box.</param>
     public OpeningSet(ImmutableArray<AirOpening> openings)
     {
-        var strips = openings
-            .SelectMany(o =>
-                Enumerable
-                    .Range(0, o.ExtentMeters > 0.0 ? Strips : 1)
-                    .Select(i =>
-                        o.ExtentMeters > 0.0
-                            ? o with
-                            {
-                                AreaSquareMeters = o.AreaSquareMeters / Strips,
-                                HeightMeters =
-                                    o.HeightMeters + (o.ExtentMeters * (((i + 0.5) / Strips) - 0.5)),
-                            }
-                            : o
-                    )
-            )
-            .Where(o => o.AreaSquareMeters > LeastGap)
-            .ToArray();
-        area = [.. strips.Select(s => s.AreaSquareMeters)];
-        height = [.. strips.Select(s => s.HeightMeters)];
-        resistance = [.. strips.Select(s => s.Resistance)];
-        kinetic = [.. strips.Select(s => 0.5 / (s.Discharge * s.Discharge))];
-        level = [.. openings.Where(o => o.IsLevel && o.AreaSquareMeters > LeastGap)];
+        AirOpening[] open = [.. openings.Where(o => o.AreaSquareMeters > LeastGap)];
+        area = [.. open.Select(o => o.AreaSquareMeters)];
+        height = [.. open.Select(o => o.HeightMeters)];
+        extent = [.. open.Select(o => o.IsLevel ? 0.0 : o.ExtentMeters)];
+        resistance = [.. open.Select(o => o.Resistance)];
+        kinetic = [.. open.Select(o => 0.5 / (o.Discharge * o.Discharge))];
+        level = [.. open.Where(o => o.IsLevel)];
         restless = openings.Sum(o => o.AreaSquareMeters) * (DiffusionPerMeter + DraughtPerMeter);
     }
 
@@ -174,7 +162,9 @@ public sealed class OpeningSet
     }
 
     /// <summary>Air that buoyancy alone exchanges, m³/s.</summary>
-    private double Buoyant(double insideDensity, double outsideDensity)
+    /// <param name="insideDensity">Density of the air inside, kg/m³.</param>
+    /// <param name="outsideDensity">Density of the air outside, kg/m³.</param>
+    public double Buoyant(double insideDensity, double outsideDensity)
     {
         double lighter = outsideDensity - insideDensity;
         double density = 0.5 * (insideDensity + outsideDensity);
@@ -183,7 +173,7 @@ public sealed class OpeningSet
         if (lighter != 0.0 && area.Length > 0)
         {
             double pull = lighter * Constants.StandardGravity;
-            double pressure = area.Length > 1 ? Neutral(pull, density) : -pull * height[0];
+            double pressure = Neutral(pull, density);
             net = Out(pressure, pull, density);
             foreach (var one in level)
             {
@@ -202,10 +192,11 @@ public sealed class OpeningSet
     {
         double low = double.PositiveInfinity;
         double high = double.NegativeInfinity;
-        foreach (double z in height)
+        for (int i = 0; i < height.Length; i++)
         {
-            low = Math.Min(low, -pull * z);
-            high = Math.Max(high, -pull * z);
+            double half = 0.5 * Math.Abs(pull) * extent[i];
+            low = Math.Min(low, (-pull * height[i]) - half);
+            high = Math.Max(high, (-pull * height[i]) + half);
         }
 
         double below = Sum(low, pull, density);
@@ -242,7 +233,7 @@ public sealed class OpeningSet
         double sum = 0.0;
         for (int i = 0; i < area.Length; i++)
         {
-            sum += area[i] * Speed(pressure + (pull * height[i]), resistance[i], kinetic[i] * density);
+            sum += Flow(i, pressure, pull, density, false);
         }
 
         return sum;
@@ -253,11 +244,41 @@ public sealed class OpeningSet
         double sum = 0.0;
         for (int i = 0; i < area.Length; i++)
         {
-            double speed = Speed(pressure + (pull * height[i]), resistance[i], kinetic[i] * density);
-            sum += speed > 0.0 ? area[i] * speed : 0.0;
+            sum += Flow(i, pressure, pull, density, true);
         }
 
         return sum;
+    }
+
+    /// <summary>Flow out of an opening, m³/s: the net of both ways, or what flows out alone.</summary>
+    private double Flow(int i, double pressure, double pull, double density, bool isOutAlone)
+    {
+        double middle = pressure + (pull * height[i]);
+        double rise = pull * extent[i];
+        if (Math.Abs(rise) <= SameEverywhere * Math.Abs(middle))
+        {
+            double speed = Speed(middle, resistance[i], kinetic[i] * density);
+            return isOutAlone && speed < 0.0 ? 0.0 : area[i] * speed;
+        }
+
+        double upper = middle + (0.5 * rise);
+        double lower = middle - (0.5 * rise);
+        if (isOutAlone)
+        {
+            (upper, lower) = (Math.Max(upper, 0.0), Math.Max(lower, 0.0));
+        }
+
+        double inertial = kinetic[i] * density;
+        return area[i]
+            / rise
+            * (Integral(upper, resistance[i], inertial) - Integral(lower, resistance[i], inertial));
+    }
+
+    /// <summary>Integral of the speed over the pressure from 0: a v²/2 + 2 b v³/3.</summary>
+    private static double Integral(double pascals, double viscous, double inertial)
+    {
+        double speed = Math.Abs(Speed(pascals, viscous, inertial));
+        return speed * speed * ((0.5 * viscous) + (2.0 / 3.0 * inertial * speed));
     }
 
     /// <summary>Speed through an opening, m/s: a v + b v² = Δp, with its sign.</summary>
@@ -276,7 +297,7 @@ public sealed class OpeningSet
     /// </summary>
     private static double Streams(AirOpening one, double pressure, double pull, double density)
     {
-        double size = Math.Sqrt(one.AreaSquareMeters);
+        double size = one.ExtentMeters > 0.0 ? one.ExtentMeters : Math.Sqrt(one.AreaSquareMeters);
         double size2 = size * size;
         double shape =
             one.AreaSquareMeters

@@ -38,7 +38,7 @@ public static class BoxOpenings
         return new AirOpening(
             Area(vent),
             height,
-            level ? 0 : vent.Width?.Si ?? VentWidth,
+            level ? Hydraulic(vent.Length?.Si ?? 0, vent.Width?.Si ?? 0) : vent.Width?.Si ?? VentWidth,
             level,
             Resistance(mesh),
             HeadspacePolicy.Discharge
@@ -54,11 +54,12 @@ public static class BoxOpenings
     {
         var lid = design.Design.Lid;
         var whole = box.OpeningLength.Si * box.OpeningDepth.Si;
+        var hydraulic = Hydraulic(box.OpeningLength.Si, box.OpeningDepth.Si);
         if (lid is null)
         {
             if (design.Design.Box.Opening == Opening.Top)
             {
-                openings.Add(new AirOpening(whole, top, 0, true, 0, HeadspacePolicy.Discharge));
+                openings.Add(new AirOpening(whole, top, hydraulic, true, 0, HeadspacePolicy.Discharge));
             }
 
             return;
@@ -68,7 +69,14 @@ public static class BoxOpenings
         {
             var share = Math.Clamp(lid.Share?.Si ?? 1, 0, 1);
             openings.Add(
-                new AirOpening(whole * share, top, 0, true, Resistance(mesh), HeadspacePolicy.Discharge)
+                new AirOpening(
+                    whole * share,
+                    top,
+                    Hydraulic(box.OpeningLength.Si, box.OpeningDepth.Si * share),
+                    true,
+                    Resistance(mesh),
+                    HeadspacePolicy.Discharge
+                )
             );
             return;
         }
@@ -109,6 +117,10 @@ public static class BoxOpenings
             openings.Add(AirOpening.Slit(box.InsideLength.Si, gap, through, sill, 0));
         }
     }
+
+    /// <summary>4 areas over perimeter, m; 0 where a side is unknown.</summary>
+    private static double Hydraulic(double length, double width) =>
+        length > 0 && width > 0 ? 2 * length * width / (length + width) : 0;
 
     private static double Resistance(Domain.Catalog.CatalogEntry? mesh) =>
         mesh?.Figure("aperture") is { Si: > 0 } aperture

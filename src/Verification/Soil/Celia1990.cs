@@ -14,8 +14,8 @@ public static class Celia1990
     private const double Depth = 100.0;
     private const string OfGrid =
         "Elements of 2.5 cm are those of the paper, and coarse for this front: 2.5 %; of 0.25 cm: 0.3 %.";
-    private static readonly SoilSource Source = new(
-        "Celia, Bouloutas and Zarba 1990",
+    private static readonly CaseSource Source = new(
+        "Soil", "Celia, Bouloutas and Zarba 1990",
         Evidence.OtherCode,
         Provenance.Recomputed
     );
@@ -55,7 +55,7 @@ public static class Celia1990
             yield return Source.Case(
                 $"infiltrated in {Rows[row].Hours} h, elements of 0.25 cm",
                 "cm",
-                SoilSource.Within(0.003, Rows[row].In),
+                CaseSource.Within(0.003, Rows[row].In),
                 OfGrid,
                 () => Fine.Value.In(at)
             );
@@ -64,7 +64,7 @@ public static class Celia1990
         yield return Source.Case(
             $"infiltrated in 24 h, elements of 2.5 cm",
             "cm",
-            SoilSource.Within(0.025, Rows[^1].In),
+            CaseSource.Within(0.025, Rows[^1].In),
             OfGrid,
             () => Coarse.Value.In(2)
         );

@@ -10,8 +10,8 @@ namespace Litterfall.Verification.Soil;
 /// </summary>
 public static class Durner1994
 {
-    private static readonly SoilSource Source = new(
-        "Durner 1994; Priesack and Durner 2006",
+    private static readonly CaseSource Source = new(
+        "Soil", "Durner 1994; Priesack and Durner 2006",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );
@@ -46,14 +46,14 @@ public static class Durner1994
             yield return Source.Case(
                 $"θ of bark at {head} cm",
                 "1",
-                SoilSource.Within(1e-8, theta),
+                CaseSource.Within(1e-8, theta),
                 digits,
                 () => Bark.WaterContent(meters)
             );
             yield return Source.Case(
                 $"K of bark at {head} cm",
                 "cm/h",
-                SoilSource.Within(1e-8, k),
+                CaseSource.Within(1e-8, k),
                 digits,
                 () => Bark.ConductivityMetersPerSecond(meters) / TestSoils.CentimetersPerHour
             );

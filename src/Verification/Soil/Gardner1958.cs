@@ -14,8 +14,8 @@ public static class Gardner1958
     private const double SettleHours = 20000.0;
     private const double VeryDryMeters = -500.0;
     private static readonly double[] Heights = [5.0, 10.0, 20.0, 30.0, 40.0];
-    private static readonly SoilSource Source = new(
-        "Gardner 1958",
+    private static readonly CaseSource Source = new(
+        "Soil", "Gardner 1958",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );
@@ -90,7 +90,7 @@ public static class Gardner1958
                 yield return Source.Case(
                     $"largest flux up, {name}, water table {height} cm down",
                     "cm/h",
-                    SoilSource.Within(0.01, up),
+                    CaseSource.Within(0.01, up),
                     "400 elements; flux is steady to 1e-4.",
                     () => Up(curve, height)
                 );

@@ -10,8 +10,8 @@ namespace Litterfall.Verification.Soil;
 /// </summary>
 public static class Haverkamp1977
 {
-    private static readonly SoilSource Source = new(
-        "Haverkamp and others 1977",
+    private static readonly CaseSource Source = new(
+        "Soil", "Haverkamp and others 1977",
         Evidence.OtherCode,
         Provenance.Recomputed
     );
@@ -60,7 +60,7 @@ public static class Haverkamp1977
             yield return Source.Case(
                 $"infiltrated in {Rows[row].Seconds} s, elements of 0.1 cm",
                 "cm",
-                SoilSource.Within(0.003, Rows[row].In),
+                CaseSource.Within(0.003, Rows[row].In),
                 "As for Celia and others: 0.3 % on a fine grid.",
                 () => Fine.Value.Result.Reports[at].Totals.InMeters / TestSoils.MetersPerCentimeter
             );

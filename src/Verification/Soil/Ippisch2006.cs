@@ -9,8 +9,8 @@ namespace Litterfall.Verification.Soil;
 /// </summary>
 public static class Ippisch2006
 {
-    private static readonly SoilSource Source = new(
-        "Ippisch, Vogel and Bastian 2006",
+    private static readonly CaseSource Source = new(
+        "Soil", "Ippisch, Vogel and Bastian 2006",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );
@@ -43,14 +43,14 @@ public static class Ippisch2006
             yield return Source.Case(
                 $"θ at {head} cm, air entry 1 cm",
                 "1",
-                SoilSource.Within(1e-8, theta),
+                CaseSource.Within(1e-8, theta),
                 digits,
                 () => Mix.WaterContent(meters)
             );
             yield return Source.Case(
                 $"K at {head} cm, air entry 1 cm",
                 "cm/h",
-                SoilSource.Within(1e-8, k),
+                CaseSource.Within(1e-8, k),
                 digits,
                 () => Mix.ConductivityMetersPerSecond(meters) / TestSoils.CentimetersPerHour
             );

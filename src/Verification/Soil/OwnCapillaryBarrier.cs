@@ -16,8 +16,8 @@ public static class OwnCapillaryBarrier
     private const double FootMeters = 0.13;
     private const double MixFrom = 0.02;
     private const double MixTo = 0.08;
-    private static readonly SoilSource Source = new(
-        "Own worked example, wetting over a capillary barrier",
+    private static readonly CaseSource Source = new(
+        "Soil", "Own worked example, wetting over a capillary barrier",
         Evidence.OtherCode,
         Provenance.Recomputed
     );
@@ -59,7 +59,7 @@ public static class OwnCapillaryBarrier
             yield return Source.Case(
                 $"water in the mix over {name} after {hours} h",
                 "cm",
-                hours < 24.0 ? SoilSource.Within(0.003, mix) : (mix, 0.01),
+                hours < 24.0 ? CaseSource.Within(0.003, mix) : (mix, 0.01),
                 "0.3 % while the front is sharp on elements of 1/4 cm, 0.01 cm from 24 h.",
                 () => MixWater(run.Value.Columns, Report(run.Value.Result, hours).State)
             );

@@ -12,8 +12,8 @@ public static class OwnFloodLedger
 {
     private const double Storm = 4.0;
     private const double Drying = 0.004;
-    private static readonly SoilSource Source = new(
-        "Own worked example, flood ledger",
+    private static readonly CaseSource Source = new(
+        "Soil", "Own worked example, flood ledger",
         Evidence.WorkedExample,
         Provenance.Recomputed
     );

@@ -13,8 +13,8 @@ public static class OwnHydrostatic
     private const int FinePerCentimeter = 64;
     private const double FootCentimeters = 13.0;
     private const double SlopeSum = 0.27;
-    private static readonly SoilSource Source = new(
-        "Own worked example, water at rest",
+    private static readonly CaseSource Source = new(
+        "Soil", "Own worked example, water at rest",
         Evidence.WorkedExample,
         Provenance.Recomputed
     );
@@ -105,7 +105,7 @@ public static class OwnHydrostatic
             yield return Source.Case(
                 $"water kept by a core of mix {height} cm high, drained 10 days to its foot",
                 "cm",
-                SoilSource.Within(5e-4, water),
+                CaseSource.Within(5e-4, water),
                 "Elements of 1/20 cm; what still drips after 10 days is below 1e-4 cm.",
                 () => Drained(height)
             );

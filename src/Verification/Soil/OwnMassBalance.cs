@@ -13,8 +13,8 @@ namespace Litterfall.Verification.Soil;
 public static class OwnMassBalance
 {
     private const int Days = 90;
-    private static readonly SoilSource Source = new(
-        "Own worked example, 90 days of misting",
+    private static readonly CaseSource Source = new(
+        "Soil", "Own worked example, 90 days of misting",
         Evidence.OtherCode,
         Provenance.Recomputed
     );

@@ -12,8 +12,8 @@ public static class Philip1957
 {
     private const double Dry = 0.146020509;
     private const double Wet = 0.403775143;
-    private static readonly SoilSource Source = new(
-        "Philip 1957",
+    private static readonly CaseSource Source = new(
+        "Soil", "Philip 1957",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );
@@ -38,14 +38,14 @@ public static class Philip1957
         yield return Source.Case(
             $"sorptivity from 1 d",
             "cm/√d",
-            SoilSource.Within(0.002, 7.270768),
+            CaseSource.Within(0.002, 7.270768),
             grid,
             () => Sorptivity(0, 1.0)
         );
         yield return Source.Case(
             $"sorptivity from 4 d",
             "cm/√d",
-            SoilSource.Within(0.002, 7.270768),
+            CaseSource.Within(0.002, 7.270768),
             grid,
             () => Sorptivity(1, 4.0)
         );
@@ -54,7 +54,7 @@ public static class Philip1957
             yield return Source.Case(
                 $"x/√t where θ has {100.0 * share} % of its rise, at 4 d",
                 "cm/√d",
-                SoilSource.Within(0.005, place),
+                CaseSource.Within(0.005, place),
                 "Half an element either way, 0.25 % of the depth, and the time error of the front.",
                 () => Place(share)
             );

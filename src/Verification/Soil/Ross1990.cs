@@ -13,7 +13,7 @@ public static class Ross1990
 {
     private const double Slope = 0.05;
     private const double SettleHours = 4000.0;
-    private static readonly SoilSource Source = new("Ross 1990", Evidence.ClosedForm, Provenance.Recomputed);
+    private static readonly CaseSource Source = new("Soil", "Ross 1990", Evidence.ClosedForm, Provenance.Recomputed);
 
     // q cm/h, h* cm
     private static readonly (string Name, VanGenuchten Coarse, (double Flux, double Head)[] Rows)[] Layers =
@@ -50,7 +50,7 @@ public static class Ross1990
                 yield return Source.Case(
                     $"K of {name} at h* of {flux} cm/h",
                     "cm/h",
-                    SoilSource.Within(1e-5, flux),
+                    CaseSource.Within(1e-5, flux),
                     "Seven digits of h*; K falls with its sixth power.",
                     () => ConductivityOf(coarse, head)
                 );
@@ -72,7 +72,7 @@ public static class Ross1990
             yield return Source.Case(
                 $"diverted by mix over coarser aggregate, slope 5 %, {flux} cm/h",
                 "cm²/h",
-                SoilSource.Within(1e-5, diverted),
+                CaseSource.Within(1e-5, diverted),
                 "Tables are within 1e-5 of the curve.",
                 () => Slope * (Potential(barrier) - Potential(fine))
             );

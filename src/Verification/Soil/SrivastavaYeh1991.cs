@@ -29,8 +29,8 @@ public static class SrivastavaYeh1991
     private const int Terms = 200;
     private static readonly double[] Roots = FindRoots();
     private static readonly double[] Heights = [10.0, 25.0, 50.0, 75.0, 90.0, 100.0];
-    private static readonly SoilSource Source = new(
-        "Srivastava and Yeh 1991",
+    private static readonly CaseSource Source = new(
+        "Soil", "Srivastava and Yeh 1991",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );

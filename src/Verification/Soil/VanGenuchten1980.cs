@@ -11,8 +11,8 @@ namespace Litterfall.Verification.Soil;
 public static class VanGenuchten1980
 {
     private const string Digits = "Last digit of the number written down.";
-    private static readonly SoilSource Source = new(
-        "van Genuchten 1980",
+    private static readonly CaseSource Source = new(
+        "Soil", "van Genuchten 1980",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );
@@ -82,21 +82,21 @@ public static class VanGenuchten1980
                 yield return Source.Case(
                     $"θ of {name} at {row[0]} cm",
                     "1",
-                    SoilSource.Within(1e-8, row[1]),
+                    CaseSource.Within(1e-8, row[1]),
                     Digits,
                     () => soil.WaterContent(head)
                 );
                 yield return Source.Case(
                     $"dθ/dh of {name} at {row[0]} cm",
                     "1/cm",
-                    SoilSource.Within(1e-8, row[2]),
+                    CaseSource.Within(1e-8, row[2]),
                     Digits,
                     () => soil.CapacityPerMeter(head) * TestSoils.MetersPerCentimeter
                 );
                 yield return Source.Case(
                     $"K of {name} at {row[0]} cm",
                     "cm/h",
-                    SoilSource.Within(1e-8, row[3]),
+                    CaseSource.Within(1e-8, row[3]),
                     Digits,
                     () => soil.ConductivityMetersPerSecond(head) / TestSoils.CentimetersPerHour
                 );
@@ -112,14 +112,14 @@ public static class VanGenuchten1980
             yield return Source.Case(
                 $"flux potential of {name} from −10 to −1 cm",
                 "cm²/h",
-                SoilSource.Within(1e-5, wet),
+                CaseSource.Within(1e-5, wet),
                 table,
                 () => Potential(soil, -1.0) - Potential(soil, -10.0)
             );
             yield return Source.Case(
                 $"flux potential of {name} from −100 to −10 cm",
                 "cm²/h",
-                SoilSource.Within(1e-5, dry),
+                CaseSource.Within(1e-5, dry),
                 table,
                 () => Potential(soil, -10.0) - Potential(soil, -100.0)
             );

@@ -20,19 +20,19 @@ public static class Vanderborght2005
         LongestStepSeconds = 0.05 * TestSoils.SecondsPerDay,
     };
     private static readonly StepControl WaveSteps = new() { ErrorTolerance = 1e-4 };
-    private static readonly SoilSource Waves = new(
-        "Vanderborght and others 2005, infiltration",
+    private static readonly CaseSource Waves = new(
+        "Soil", "Vanderborght and others 2005, infiltration",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );
 
-    private static readonly SoilSource Compressed = new(
-        "Vanderborght and others 2005, evaporation",
+    private static readonly CaseSource Compressed = new(
+        "Soil", "Vanderborght and others 2005, evaporation",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );
 
-    private static readonly SoilSource Programs = Compressed with { Evidence = Evidence.OtherCode };
+    private static readonly CaseSource Programs = Compressed with { Evidence = Evidence.OtherCode };
 
     private static readonly double[] Shares = [0.05, 0.10, 0.25, 0.75, 0.90, 0.95];
 
@@ -115,7 +115,7 @@ public static class Vanderborght2005
         yield return Waves.Case(
             $"speed of the wave in clay, elements of 1 cm",
             "cm/d",
-            SoilSource.Within(0.01, Clay.State.Speed),
+            CaseSource.Within(0.01, Clay.State.Speed),
             "Half an element of the way between two times.",
             () => (Place(Clay, ClayRun.Value, 1, 0.5) - Place(Clay, ClayRun.Value, 0, 0.5)) / 0.3
         );
@@ -142,7 +142,7 @@ public static class Vanderborght2005
         yield return Waves.Case(
             $"speed of the wave in {row.Name}",
             "cm/d",
-            SoilSource.Within(0.002, row.State.Speed),
+            CaseSource.Within(0.002, row.State.Speed),
             "An eighth of a centimeter of the way between two times.",
             () => (Place(row, run.Value, 1, 0.5) - Place(row, run.Value, 0, 0.5)) / daysBetween
         );
@@ -173,7 +173,7 @@ public static class Vanderborght2005
                 yield return Compressed.Case(
                     $"evaporation from {row.Name}, at {days} d, no gravity",
                     "cm/d",
-                    SoilSource.Within(0.05, s / 2.0 / Math.Sqrt(days - (s * s / (4.0 * demand * demand)))),
+                    CaseSource.Within(0.05, s / 2.0 / Math.Sqrt(days - (s * s / (4.0 * demand * demand)))),
                     "Time compression is an approximation: 5 % from twice the time of drying on.",
                     () => Rate(flat.Value, at)
                 );
@@ -182,7 +182,7 @@ public static class Vanderborght2005
             yield return Programs.Case(
                 $"evaporation from {row.Name}, at {days} d, with gravity",
                 "cm/d",
-                SoilSource.Within(0.01, rate),
+                CaseSource.Within(0.01, rate),
                 "Depends on the first element: the second program moves by 0.1 % from 0.005 to 0.0025 cm; "
                     + "here it is 0.01 cm.",
                 () => Rate(upright.Value, at)

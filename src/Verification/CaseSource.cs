@@ -1,13 +1,14 @@
 using System.Globalization;
 using Litterfall.Domain.Figures;
 
-namespace Litterfall.Verification.Soil;
+namespace Litterfall.Verification;
 
 /// <summary>Makes the cases of one source.</summary>
+/// <param name="Subject">Subject word: the folder name in Physics, here and in docs/models.</param>
 /// <param name="Name">The publication, or "Own worked example" with its subject.</param>
 /// <param name="Evidence">Kind of evidence.</param>
 /// <param name="Provenance">How the expected values came to us.</param>
-internal sealed record SoilSource(string Name, Evidence Evidence, Provenance Provenance)
+internal sealed record CaseSource(string Subject, string Name, Evidence Evidence, Provenance Provenance)
 {
     /// <summary>A case whose tolerance is absolute.</summary>
     /// <param name="quantity">What is compared.</param>
@@ -25,7 +26,7 @@ internal sealed record SoilSource(string Name, Evidence Evidence, Provenance Pro
         new()
         {
             Source = Name,
-            Subject = "Soil",
+            Subject = Subject,
             Quantity = quantity.ToString(CultureInfo.InvariantCulture),
             Unit = unit,
             Expected = expected.Value,
