@@ -1,3 +1,4 @@
+using Litterfall.Verification.Air;
 using Litterfall.Verification.Buying;
 using Litterfall.Verification.Crew;
 using Litterfall.Verification.Floor;
@@ -43,6 +44,16 @@ public static class VerificationList
             .. Woodhead2007.Cases(),
             .. DefinedFlyMedium.Cases(),
             .. Sim2010.Cases(),
+            .. HylandWexlerTable.Cases(),
+            .. IapwsSaturation.Cases(),
+            .. PsychrometricLibrary.Cases(),
+            .. OwnMoistAirStates.Cases(),
+            .. OwnConvection.Cases(),
+            .. OwnOpenings.Cases(),
+            .. OwnBoxLimits.Cases(),
+            .. OwnWetSurfaces.Cases(),
+            .. OwnPaneFog.Cases(),
+            .. OwnReferenceRuns.Cases(),
             .. VanGenuchten1980.Cases(),
             .. Ippisch2006.Cases(),
             .. Durner1994.Cases(),

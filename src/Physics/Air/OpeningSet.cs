@@ -78,7 +78,8 @@ public readonly record struct AirOpening(
 /// <summary>
 /// Air exchanged through the openings of a box by buoyancy. The speed a v + b v² = Δp is integrated over the
 /// height of upright openings, and the pressure in the box is the one at which as much flows in as out (Bruce
-/// 1978, recalled): stack and slot in one. A level opening with lighter air below lets two streams pass besides (Epstein 1988; Cooper 1989, both
+/// 1978, recalled): stack and slot in one. A level opening with lighter air below lets two streams pass
+/// besides (Epstein 1988; Cooper 1989, both
 /// recalled), less as the net flow floods it; with lighter air above it does not. Diffusion and the
 /// draughts of a room cross every opening besides, joined as the root of squares.
 /// </summary>

@@ -85,8 +85,15 @@ public sealed class GroundSurface
         double theta = SkinWaterContent(state, zone);
         double residual = table.Curve.ResidualWaterContent;
         double wet = (theta - residual) / Math.Max(critical[zone] - residual, 1e-6);
-        return LeastResistance * Math.Exp(LoamSlope * Math.Max(0.0, 1.0 - wet));
+        return SkinResistance(wet);
     }
+
+    /// <summary>
+    /// Resistance of a drying skin: 10·exp[35.63·0.15·(1 − wetness)], 10 where it is wet, s/m.
+    /// </summary>
+    /// <param name="wetness">Water over what the material holds at 2 m of suction.</param>
+    public static double SkinResistance(double wetness) =>
+        LeastResistance * Math.Exp(LoamSlope * Math.Max(0.0, 1.0 - wetness));
 
     /// <summary>Mean water content of the first centimeter, m³/m³.</summary>
     private double SkinWaterContent(WaterState state, int zone)
@@ -109,7 +116,9 @@ public sealed class GroundSurface
     }
 
     /// <summary>Kelvin's relation: humidity over water at a head.</summary>
-    private static double Humidity(double headMeters, double celsius) =>
+    /// <param name="headMeters">Head, m; above 0 counts as free water.</param>
+    /// <param name="celsius">Temperature, °C.</param>
+    public static double Humidity(double headMeters, double celsius) =>
         headMeters >= 0.0
             ? 1.0
             : Math.Exp(

@@ -1,10 +1,13 @@
+using Litterfall.Physics;
 using Litterfall.Physics.Air;
 
 namespace Litterfall.Verification.Air;
 
 /// <summary>
-/// Saturation pressure over water by IAPWS R7-97(2012) region 4 and SR1-86(1992), coefficients recalled and both
-/// programmed anew; they meet the releases' own check values (353.6589413e1 Pa at 300 K; 611.657 Pa at the triple
+/// Saturation pressure over water by IAPWS R7-97(2012) region 4 and SR1-86(1992), coefficients recalled
+/// and both
+/// programmed anew; they meet the releases' own check values (353.6589413e1 Pa at 300 K; 611.657 Pa at the
+/// triple
 /// point). Ours is Hyland and Wexler 1983: 2.2e-4 below, known and left so.
 /// </summary>
 public static class IapwsSaturation
@@ -38,6 +41,19 @@ public static class IapwsSaturation
         (50.0, 12351.270, 12352.479),
     ];
 
+    // °C, g/m³ of the ideal vapor at the pressure of SR1-86
+    private static readonly (double Celsius, double Grams)[] Densities =
+    [
+        (1.0, 5.193196),
+        (10.0, 9.397821),
+        (15.0, 12.825783),
+        (21.0, 18.327532),
+        (25.0, 23.035949),
+        (30.0, 30.354439),
+        (38.0, 46.189437),
+        (50.0, 82.823899),
+    ];
+
     // °C, kJ/kg by R7-97
     private static readonly (double Celsius, double Kilojoules)[] Latent =
     [
@@ -53,7 +69,7 @@ public static class IapwsSaturation
     ];
 
     /// <summary>The cases.</summary>
-    /// <returns>Saturation pressures and latent heats.</returns>
+    /// <returns>Saturation pressures, densities and latent heats.</returns>
     public static IEnumerable<VerificationCase> Cases()
     {
         foreach (var (celsius, region4, auxiliary) in Rows)
@@ -72,6 +88,17 @@ public static class IapwsSaturation
                 CaseSource.Within(3e-4, auxiliary),
                 Reason,
                 () => SaturationTable.At(celsius).Pascals
+            );
+        }
+
+        foreach (var (celsius, grams) in Densities)
+        {
+            yield return Formulation.Case(
+                $"saturated vapor density at {celsius} °C",
+                "g/m³",
+                CaseSource.Within(3e-4, grams),
+                "As for the pressures.",
+                () => 1000.0 * HylandWexler1983.VaporDensity(celsius + Constants.ZeroCelsiusKelvin, 1.0)
             );
         }
 

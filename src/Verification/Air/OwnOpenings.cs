@@ -5,7 +5,8 @@ namespace Litterfall.Verification.Air;
 
 /// <summary>
 /// Air through openings, worked by a second program from the published forms (CIBSE AM10; Brown and Solvason
-/// 1962; Epstein 1988; Brundrett 1993; Sampson 1891; all recalled): g 9.80665 m/s², 297.15 K, 1.19 kg/m³. The two
+/// 1962; Epstein 1988; Brundrett 1993; Sampson 1891; all recalled): g 9.80665 m/s², 297.15 K, 1.19 kg/m³.
+/// The two
 /// streams behind a mesh solve K ρ v² + a v = Δρ g D, our own form, exact without mesh.
 /// </summary>
 public static class OwnOpenings
@@ -83,7 +84,7 @@ public static class OwnOpenings
             );
         }
 
-        foreach (var (over, flow) in (ReadOnlySpan<(double, double)>)[(3.0, 0.28835), (1.0, 0.16648)])
+        foreach (var (over, flow) in ((double, double)[])[(3.0, 0.28835), (1.0, 0.16648)])
         {
             yield return Flow(
                 $"one slot 45 cm long, 2 cm high, {over} K",
@@ -173,11 +174,11 @@ public static class OwnOpenings
     {
         // K; m³/h with sharp edges, with 1.2 Pa s/m on both
         foreach (
-            var (over, sharp, meshed) in (ReadOnlySpan<(double, double, double)>)
+            var (over, sharp, meshed) in ((double, double, double)[])
                 [(1.0, 1.64, 0.196), (3.0, 2.85, 0.573), (5.0, 3.67, 0.931)]
         )
         {
-            foreach (double viscous in (ReadOnlySpan<double>)[0.0, 1.2])
+            foreach (double viscous in (double[])[0.0, 1.2])
             {
                 double flow = viscous > 0.0 ? meshed : sharp;
                 yield return Flow(

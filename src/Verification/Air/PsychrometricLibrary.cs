@@ -4,7 +4,8 @@ namespace Litterfall.Verification.Air;
 
 /// <summary>
 /// Published test values of PsychroLib, an open library of psychrometric functions (MIT license; file
-/// tests/test_psychrolib_si.py, read), with the library's own tolerances. Its tables hold an enhancement factor
+/// tests/test_psychrolib_si.py, read), with the library's own tolerances. Its tables hold an enhancement
+/// factor
 /// that ideal air does not, which is why the saturated rows are wide.
 /// </summary>
 public static class PsychrometricLibrary
@@ -18,7 +19,13 @@ public static class PsychrometricLibrary
     );
 
     // °C; Pa; kg/kg; J/kg; tolerance of w
-    private static readonly (double Celsius, double Pascals, double Ratio, double Enthalpy, double Wide)[] Saturated =
+    private static readonly (
+        double Celsius,
+        double Pascals,
+        double Ratio,
+        double Enthalpy,
+        double Wide
+    )[] Saturated =
     [
         (5.0, 872.6, 0.005425, 18_639.0, 5e-3),
         (25.0, 3169.7, 0.020173, 76_504.0, 5e-3),
@@ -108,14 +115,24 @@ public static class PsychrometricLibrary
             "The library's 0.001 K, and its saturation pressure is 1.7e-4 above ours: 0.002 K.",
             () => MoistAir.WetBulb(30.0, Wet, Low)
         );
-        yield return One($"dry air at 25 °C, enthalpy", "J/kg", (25_148.0, 3e-4), () => MoistAir.Enthalpy(25.0, 0.0));
+        yield return One(
+            $"dry air at 25 °C, enthalpy",
+            "J/kg",
+            (25_148.0, 3e-4),
+            () => MoistAir.Enthalpy(25.0, 0.0)
+        );
         yield return One(
             $"dry air at 25 °C, volume",
             "m³/kg",
             (0.8443, 1e-3),
             () => MoistAir.SpecificVolume(25.0, 0.0)
         );
-        yield return One($"enthalpy at 30 °C, w 0.02", "J/kg", (81_316.0, 3e-4), () => MoistAir.Enthalpy(30.0, 0.02));
+        yield return One(
+            $"enthalpy at 30 °C, w 0.02",
+            "J/kg",
+            (81_316.0, 3e-4),
+            () => MoistAir.Enthalpy(30.0, 0.02)
+        );
         yield return One(
             $"volume at 30 °C, w 0.02, {Low} Pa",
             "m³/kg",
