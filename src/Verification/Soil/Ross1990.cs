@@ -13,7 +13,12 @@ public static class Ross1990
 {
     private const double Slope = 0.05;
     private const double SettleHours = 4000.0;
-    private static readonly CaseSource Source = new("Soil", "Ross 1990", Evidence.ClosedForm, Provenance.Recomputed);
+    private static readonly CaseSource Source = new(
+        "Soil",
+        "Ross 1990",
+        Evidence.ClosedForm,
+        Provenance.Recomputed
+    );
 
     // q cm/h, h* cm
     private static readonly (string Name, VanGenuchten Coarse, (double Flux, double Head)[] Rows)[] Layers =
