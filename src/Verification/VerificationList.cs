@@ -16,7 +16,9 @@ public static class VerificationList
 {
     /// <summary>All cases in the order of the list.</summary>
     /// <returns>The cases.</returns>
-    public static IReadOnlyList<VerificationCase> All() =>
+    public static IReadOnlyList<VerificationCase> All() => [.. GlassAndLife(), .. AirAndSoil(), .. Shop()];
+
+    private static IEnumerable<VerificationCase> GlassAndLife() =>
         [
             .. TimoshenkoWoinowskyKrieger1959.Cases(),
             .. YoungBudynas2002.Cases(),
@@ -44,6 +46,10 @@ public static class VerificationList
             .. Woodhead2007.Cases(),
             .. DefinedFlyMedium.Cases(),
             .. Sim2010.Cases(),
+        ];
+
+    private static IEnumerable<VerificationCase> AirAndSoil() =>
+        [
             .. HylandWexlerTable.Cases(),
             .. IapwsSaturation.Cases(),
             .. PsychrometricLibrary.Cases(),
@@ -71,6 +77,10 @@ public static class VerificationList
             .. OwnMassBalance.Cases(),
             .. OwnConvergence.Cases(),
             .. Vanderborght2005.Cases(),
+        ];
+
+    private static IEnumerable<VerificationCase> Shop() =>
+        [
             .. ReferenceBox.Cases(),
             .. OwnFloorAreas.Cases(),
             .. OwnStockingExamples.Cases(),

@@ -22,6 +22,7 @@ public static class CheckText
         Findings(text, result);
         StockingText.Write(text, n.Stocking);
         Section(text, "Sizes", Sizes(n));
+        AirText.Write(text, n.Climate);
         WaterText.Write(text, n.Water);
         Section(text, Boxes(n) > 1 ? "Floor, for one box" : "Floor", Layers(n));
         text.Append(Band(n));

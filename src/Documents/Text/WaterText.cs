@@ -41,13 +41,12 @@ internal static class WaterText
     }
 
     private static string Air(WaterBalance balance) =>
-        balance.Air.IsHeld
-            ? "mL a day, air of the box held"
-            : balance.Air.IsComputed ? "mL a day, by the computed headspace"
-            : string.Create(
-                CultureInfo.InvariantCulture,
-                $"mL a day, air changes assumed from the openings ({balance.Air.Changes.Value:0.#} per hour)"
-            );
+        balance.Air.IsHeld ? "mL a day, air of the box held"
+        : balance.Air.IsComputed ? "mL a day, by the computed headspace"
+        : string.Create(
+            CultureInfo.InvariantCulture,
+            $"mL a day, air changes assumed from the openings ({balance.Air.Changes.Value:0.#} per hour)"
+        );
 
     private static string Days((Figure Low, Figure? High)? band) =>
         band is { } b ? $"days; {Range(b.Low, b.High)}" : "days";

@@ -9,7 +9,11 @@ namespace Litterfall.Planning.Climate;
 /// <param name="Name">When, e.g. "in July".</param>
 /// <param name="First">First day of its run.</param>
 /// <param name="Days">What the box shows.</param>
-public sealed record ClimateSeason(string Name, DateOnly First, ClimateDays Days);
+public sealed record ClimateSeason(string Name, DateOnly First, ClimateDays Days)
+{
+    /// <summary>Hours of dew a day on the worst pane.</summary>
+    public double WorstFog => Days.Fog.Select(f => f.Hours).DefaultIfEmpty(0).Max();
+}
 
 /// <summary>
 /// The climate of a box: from planting on, in the seasons that differ, and at the least and the most of what

@@ -115,15 +115,11 @@ public static class ClimateReport
                             ),
                             (
                                 "fogHoursPerDay",
-                                Of(climate, s, "dew on the worst pane a day", Units.Hour, WorstFog(s) * 3600)
+                                Of(climate, s, "dew on the worst pane a day", Units.Hour, s.WorstFog * 3600)
                             )
                         )
                 ),
         ]);
-
-    /// <summary>Hours of dew a day on the worst pane.</summary>
-    internal static double WorstFog(ClimateSeason season) =>
-        season.Days.Fog.Select(f => f.Hours).DefaultIfEmpty(0).Max();
 
     private static ReportNumber Of(
         ClimateFigures climate,

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
+using Litterfall.Planning.Judging.Air;
 using Litterfall.Planning.Judging.Animals;
 using Litterfall.Planning.Judging.Box;
 using Litterfall.Planning.Judging.Crew;
@@ -40,6 +41,14 @@ public static class Rules
         Overheats.Rule,
         RoomTooHot.Rule,
         RoomTooCold.Rule,
+        BoxTooWarm.Rule,
+        BoxTooCold.Rule,
+        AirTooDry.Rule,
+        StaleAir.Rule,
+        PanesFog.Rule,
+        VentedMoreThanMisted.Rule,
+        MistStays.Rule,
+        LeavesNeverDry.Rule,
         PapersMissing.Rule,
         QuarantineShort.Rule,
         PathogenPositive.Rule,

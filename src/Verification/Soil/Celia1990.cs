@@ -15,7 +15,8 @@ public static class Celia1990
     private const string OfGrid =
         "Elements of 2.5 cm are those of the paper, and coarse for this front: 2.5 %; of 0.25 cm: 0.3 %.";
     private static readonly CaseSource Source = new(
-        "Soil", "Celia, Bouloutas and Zarba 1990",
+        "Soil",
+        "Celia, Bouloutas and Zarba 1990",
         Evidence.OtherCode,
         Provenance.Recomputed
     );

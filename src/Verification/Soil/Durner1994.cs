@@ -11,7 +11,8 @@ namespace Litterfall.Verification.Soil;
 public static class Durner1994
 {
     private static readonly CaseSource Source = new(
-        "Soil", "Durner 1994; Priesack and Durner 2006",
+        "Soil",
+        "Durner 1994; Priesack and Durner 2006",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );

@@ -15,7 +15,8 @@ public static class Gardner1958
     private const double VeryDryMeters = -500.0;
     private static readonly double[] Heights = [5.0, 10.0, 20.0, 30.0, 40.0];
     private static readonly CaseSource Source = new(
-        "Soil", "Gardner 1958",
+        "Soil",
+        "Gardner 1958",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );

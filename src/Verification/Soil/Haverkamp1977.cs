@@ -11,7 +11,8 @@ namespace Litterfall.Verification.Soil;
 public static class Haverkamp1977
 {
     private static readonly CaseSource Source = new(
-        "Soil", "Haverkamp and others 1977",
+        "Soil",
+        "Haverkamp and others 1977",
         Evidence.OtherCode,
         Provenance.Recomputed
     );

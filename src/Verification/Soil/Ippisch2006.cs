@@ -10,7 +10,8 @@ namespace Litterfall.Verification.Soil;
 public static class Ippisch2006
 {
     private static readonly CaseSource Source = new(
-        "Soil", "Ippisch, Vogel and Bastian 2006",
+        "Soil",
+        "Ippisch, Vogel and Bastian 2006",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );

@@ -17,7 +17,8 @@ public static class OwnCapillaryBarrier
     private const double MixFrom = 0.02;
     private const double MixTo = 0.08;
     private static readonly CaseSource Source = new(
-        "Soil", "Own worked example, wetting over a capillary barrier",
+        "Soil",
+        "Own worked example, wetting over a capillary barrier",
         Evidence.OtherCode,
         Provenance.Recomputed
     );

@@ -14,7 +14,8 @@ public static class OwnConvergence
     private const double Hours = 10.0;
     private static readonly double[] Heights = [10.0, 20.0, 30.0, 40.0, 50.0, 60.0, 70.0, 80.0, 90.0];
     private static readonly CaseSource Source = new(
-        "Soil", "Own worked example, order of convergence",
+        "Soil",
+        "Own worked example, order of convergence",
         Evidence.OrderOfConvergence,
         Provenance.Recomputed
     );

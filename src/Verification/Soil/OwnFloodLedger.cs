@@ -13,7 +13,8 @@ public static class OwnFloodLedger
     private const double Storm = 4.0;
     private const double Drying = 0.004;
     private static readonly CaseSource Source = new(
-        "Soil", "Own worked example, flood ledger",
+        "Soil",
+        "Own worked example, flood ledger",
         Evidence.WorkedExample,
         Provenance.Recomputed
     );

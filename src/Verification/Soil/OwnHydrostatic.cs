@@ -14,7 +14,8 @@ public static class OwnHydrostatic
     private const double FootCentimeters = 13.0;
     private const double SlopeSum = 0.27;
     private static readonly CaseSource Source = new(
-        "Soil", "Own worked example, water at rest",
+        "Soil",
+        "Own worked example, water at rest",
         Evidence.WorkedExample,
         Provenance.Recomputed
     );

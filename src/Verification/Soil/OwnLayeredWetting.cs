@@ -13,7 +13,8 @@ public static class OwnLayeredWetting
     private const double LowerDepth = 200.0;
     private static readonly double[] Heights = [25.0, 50.0, 90.0, 100.0, 110.0, 150.0, 175.0, 200.0];
     private static readonly CaseSource Source = new(
-        "Soil", "Own worked example, wetting of two layers",
+        "Soil",
+        "Own worked example, wetting of two layers",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );

@@ -14,7 +14,8 @@ public static class OwnMassBalance
 {
     private const int Days = 90;
     private static readonly CaseSource Source = new(
-        "Soil", "Own worked example, 90 days of misting",
+        "Soil",
+        "Own worked example, 90 days of misting",
         Evidence.OtherCode,
         Provenance.Recomputed
     );

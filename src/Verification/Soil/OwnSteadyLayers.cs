@@ -12,7 +12,8 @@ public static class OwnSteadyLayers
     private const double SettleHours = 2000.0;
     private static readonly double[] Heights = [1.0, 2.0, 3.0, 4.0, 6.0, 9.0, 10.0, 11.0];
     private static readonly CaseSource Source = new(
-        "Soil", "Own worked example, steady flow through layers",
+        "Soil",
+        "Own worked example, steady flow through layers",
         Evidence.WorkedExample,
         Provenance.Recomputed
     );

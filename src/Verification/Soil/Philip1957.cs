@@ -13,7 +13,8 @@ public static class Philip1957
     private const double Dry = 0.146020509;
     private const double Wet = 0.403775143;
     private static readonly CaseSource Source = new(
-        "Soil", "Philip 1957",
+        "Soil",
+        "Philip 1957",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );

@@ -30,7 +30,8 @@ public static class SrivastavaYeh1991
     private static readonly double[] Roots = FindRoots();
     private static readonly double[] Heights = [10.0, 25.0, 50.0, 75.0, 90.0, 100.0];
     private static readonly CaseSource Source = new(
-        "Soil", "Srivastava and Yeh 1991",
+        "Soil",
+        "Srivastava and Yeh 1991",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );

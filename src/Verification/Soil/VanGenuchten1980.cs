@@ -12,7 +12,8 @@ public static class VanGenuchten1980
 {
     private const string Digits = "Last digit of the number written down.";
     private static readonly CaseSource Source = new(
-        "Soil", "van Genuchten 1980",
+        "Soil",
+        "van Genuchten 1980",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );

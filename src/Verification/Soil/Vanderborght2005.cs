@@ -21,13 +21,15 @@ public static class Vanderborght2005
     };
     private static readonly StepControl WaveSteps = new() { ErrorTolerance = 1e-4 };
     private static readonly CaseSource Waves = new(
-        "Soil", "Vanderborght and others 2005, infiltration",
+        "Soil",
+        "Vanderborght and others 2005, infiltration",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );
 
     private static readonly CaseSource Compressed = new(
-        "Soil", "Vanderborght and others 2005, evaporation",
+        "Soil",
+        "Vanderborght and others 2005, evaporation",
         Evidence.ClosedForm,
         Provenance.Recomputed
     );

@@ -18,5 +18,8 @@ internal static class HeatWords
             : " These are the room's own figures: lamps make the box warmer than its room, so look at the "
                 + "climate in the box as well.";
 
-    public static string Where(RoomHours day) => day.IsHeld ? "headspace.hold.air" : "room";
+    public static string Where(RoomHours day) => day.IsHeld ? "headspace.hold.air" : Room;
+
+    /// <summary>Where the design says how warm the room is.</summary>
+    public const string Room = "room";
 }

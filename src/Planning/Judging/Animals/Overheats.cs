@@ -3,7 +3,9 @@ using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Quantities;
+using Litterfall.Physics;
 using Litterfall.Planning.Climate;
+using Litterfall.Planning.Judging.Air;
 using Litterfall.Planning.Stocking;
 
 namespace Litterfall.Planning.Judging.Animals;
@@ -17,7 +19,8 @@ internal static class Overheats
     public static readonly Rule Rule = new(
         "overheats",
         Protects.Animal,
-        "more than 30 minutes a day above 28 °C, or above the species' critical maximum less 5 K if lower",
+        "more than 30 minutes a day above 28 °C, or above the species' critical maximum less 5 K if lower, in "
+            + "the room or, lamps included, in the box",
         Judge
     );
 
@@ -57,38 +60,72 @@ internal static class Overheats
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         var days = RoomHours.Of(n.Design);
-        if (days.IsEmpty)
-        {
-            yield break;
-        }
-
         foreach (var species in StockedSpecies.Of(n.Design))
         {
             var limit = Limit(species);
-            var (day, time) = days.Select(d => (d, d.HoursAbove(limit))).MaxBy(pair => pair.Item2.Si);
-            if (time.Si > Longest.Si + 1e-6)
+            var day = days.MaxBy(d => d.HoursAbove(limit).Si);
+            var minutes = day?.HoursAbove(limit);
+            var box = Seasons.Worst(n, d => d.HoursAbove(limit.Si - Constants.ZeroCelsiusKelvin));
+            if (
+                box is { } found
+                && Units.Hour.ToSiValue(found.Value) > Math.Max(minutes?.Si ?? 0, Longest.Si)
+            )
             {
-                yield return Found(species, limit, day, time);
+                yield return InBox(n, species, limit, found.Season, found.Value);
+            }
+            else if (day is not null && minutes is not null && minutes.Si > Longest.Si + 1e-6)
+            {
+                yield return Found(species, limit, day, minutes);
             }
         }
     }
 
+    private static Finding InBox(
+        DesignNumbers n,
+        StockedSpecies species,
+        Figure limit,
+        ClimateSeason season,
+        double hours
+    ) =>
+        Rule.Found(
+            Severity.Stop,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"With its lamps the box is above {limit.Value:0.#} °C for {60 * hours:0} minutes a day "
+                    + $"{season.Name}, more than 30, and reaches {season.Days.Celsius.Most:0.#} °C: "
+                    + $"{species.Species.Name} would die of heat.{Band(species, limit)}"
+            ),
+            (
+                Seasons
+                    .Hours(n, season, $"time a day above {limit.Name}", hours)
+                    .As("time a day above it", Units.Minute),
+                Longest
+            ),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Keep the box at {limit.Value:0.#} °C or cooler: {season.Days.Celsius.Most - limit.Value:0.#} K less at "
+                    + $"its warmest, by a cooler room or less lamp. No animals until then."
+            ),
+            HeatWords.Room
+        );
+
+    private static string Band(StockedSpecies species, Figure limit) =>
+        species.Species.Figure("dayHigh") is { } top && limit.Si < top.Si
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $" That is below the top of the species' own day band, {top.Value:0.#} °C: the measured "
+                    + $"heat limit is stricter than practice."
+            )
+            : "";
+
     private static Finding Found(StockedSpecies species, Figure limit, RoomHours day, Figure time)
     {
-        var band =
-            species.Species.Figure("dayHigh") is { } top && limit.Si < top.Si
-                ? string.Create(
-                    CultureInfo.InvariantCulture,
-                    $" That is below the top of the species' own day band, {top.Value:0.#} °C: the measured "
-                        + $"heat limit is stricter than practice."
-                )
-                : "";
         return Rule.Found(
             Severity.Stop,
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"It is above {limit.Value:0.#} °C for {time.Value:0} minutes a day {day.Name}, more than "
-                    + $"30: {species.Species.Name} would die of heat.{band}{HeatWords.Lamps(day)}"
+                    + $"30: {species.Species.Name} would die of heat.{Band(species, limit)}{HeatWords.Lamps(day)}"
             ),
             (time, Longest),
             string.Create(

@@ -57,7 +57,8 @@ internal static class RoomTooCold
         }
     }
 
-    private static Figure? Limit(StockedSpecies species) =>
+    /// <summary>Coldest that the species should have.</summary>
+    internal static Figure? Limit(StockedSpecies species) =>
         species.Species.Figure("avoidBelow")
         ?? (
             species.Species.Figure("nightLow") is { } night

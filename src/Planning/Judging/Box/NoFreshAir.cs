@@ -13,7 +13,7 @@ internal static class NoFreshAir
         "no-fresh-air",
         Protects.Animal,
         "the top is closed and no vent or open mesh is entered, or a misting system runs at "
-            + "less than one air change per hour",
+            + "less than one air change per hour, held or computed",
         Judge
     );
 
@@ -28,35 +28,17 @@ internal static class NoFreshAir
         "a nearly closed lid lets 0.2 to 1 pass; then far less water leaves than a misting system brings"
     );
 
+    private static readonly Figure AnHour = Figure.Choice(
+        "one hour",
+        1,
+        Units.Hour,
+        "air changes count per hour"
+    );
+
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         var design = n.Design.Design;
-        if (design.Headspace is { } headspace)
-        {
-            var typed = headspace.Hold.AirChanges;
-            var held = Figure.Given(
-                "air changes per hour as entered",
-                typed.Si * 3600,
-                Units.One,
-                new Citation("design", "headspace.hold.airChanges", Provenance.Entered),
-                $"typed as '{typed.Text}'"
-            );
-            if (design.Misting is { Times.Count: > 0 } && held.Value < LeastUnderMisting.Value - 1e-9)
-            {
-                yield return Rule.Found(
-                    n.WithAnimals(Severity.Caution, Severity.Note),
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"The misting system wets a box whose air is replaced only {held.Value:0.##} "
-                            + $"times an hour: the water cannot leave, and the soil turns sour."
-                    ),
-                    (held, LeastUnderMisting),
-                    "Open or add a vent, or mist far less, and watch the level.",
-                    "headspace.hold.airChanges"
-                );
-            }
-        }
-        else if (design.Vents.Count == 0 && IsClosed(n))
+        if (design.Headspace is null && design.Vents.Count == 0 && IsClosed(n))
         {
             yield return Rule.Found(
                 n.WithAnimals(Severity.Caution, Severity.Note),
@@ -67,7 +49,39 @@ internal static class NoFreshAir
                 Habit
             );
         }
+        else if (
+            design.Misting is { Times.Count: > 0 }
+            && Changes(n) is { } changes
+            && changes.Value < LeastUnderMisting.Value - 1e-9
+        )
+        {
+            yield return Rule.Found(
+                n.WithAnimals(Severity.Caution, Severity.Note),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The misting system wets a box whose air is replaced only {changes.Value:0.##} "
+                        + $"times an hour: the water cannot leave, and the soil turns sour."
+                ),
+                (changes, LeastUnderMisting),
+                "Open or add a vent, or mist far less, and watch the level.",
+                design.Headspace is null ? "vents" : "headspace.hold.airChanges"
+            );
+        }
     }
+
+    /// <summary>Air changes an hour: held, else computed.</summary>
+    private static Figure? Changes(DesignNumbers n) =>
+        n.Design.Design.Headspace is { Hold.AirChanges: { } typed }
+            ? Figure.Given(
+                "air changes per hour as entered",
+                typed.Si * 3600,
+                Units.One,
+                new Citation("design", "headspace.hold.airChanges", Provenance.Entered),
+                $"typed as '{typed.Text}'"
+            )
+        : n.Climate is { Computed: not null, AirChanges.Value: { } computed }
+            ? (computed * AnHour).As("air changes per hour as computed", Units.One)
+        : null;
 
     private static bool IsClosed(DesignNumbers n) =>
         n.Design.Design.Lid is { } lid
