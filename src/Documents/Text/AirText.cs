@@ -65,7 +65,8 @@ internal static class AirText
 
     private static string Rest(ClimateSeason season) =>
         $"°C, humidity {Text(100 * season.Days.Humidity.Least, "0")} to "
-        + $"{Text(100 * season.Days.Humidity.Most, "0")} %, {Text(1000 * season.Days.Vented, "0")} mL vented a day, "
+        + $"{Text(100 * season.Days.Humidity.Most, "0")} %, {Text(1000 * season.Days.Vented, "0")} "
+        + $"mL vented a day, "
         + $"dew {Text(season.WorstFog, "0.#")} h";
 
     private static string Range(Banded low, Banded high, Unit unit, string form) =>
@@ -73,7 +74,8 @@ internal static class AirText
 
     private static string Between(Banded number, Unit unit, string form) =>
         number is { Low: { } low, High: { } high }
-            ? $"; {Text(unit.FromSi(low.Si), form)} to {Text(unit.FromSi(high.Si), form)} by what nobody measures"
+            ? $"; {Text(unit.FromSi(low.Si), form)} to {Text(unit.FromSi(high.Si), form)} by what "
+                + $"nobody measures"
             : "";
 
     private static string Of(Banded number, Unit unit, string form) =>

@@ -7,7 +7,8 @@ using Litterfall.Planning.Stocking;
 namespace Litterfall.Planning.Judging.Air;
 
 /// <summary>
-/// Frogs lose water through their skin: the air is drier than the species' band on a day's mean, or below 60 %
+/// Frogs lose water through their skin: the air is drier than the species' band on a day's mean, or below
+/// 60 %
 /// for more than four hours a day.
 /// </summary>
 internal static class AirTooDry
@@ -35,7 +36,12 @@ internal static class AirTooDry
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        foreach (var species in StockedSpecies.Of(n.Design).Where(s => s.IsFrog))
+        // Where neither room nor misting is entered, nothing is known of the air.
+        foreach (
+            var species in StockedSpecies
+                .Of(n.Design)
+                .Where(s => s.IsFrog && (IsMisted(n) || n.Design.Design.Room is not null))
+        )
         {
             if (Seasons.Worst(n, d => d.HoursDrier(Dip)) is { } dip && dip.Value > Longest.Value)
             {
@@ -43,7 +49,8 @@ internal static class AirTooDry
                     IsMisted(n) ? Severity.Stop : Severity.Note,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"The air is drier than 60 % for {dip.Value:0.#} hours a day {dip.Season.Name}{Unknown(n)}, down to "
+                        $"The air is drier than 60 % for {dip.Value:0.#} hours a day "
+                            + $"{dip.Season.Name}{Unknown(n)}, down to "
                             + $"{100 * dip.Season.Days.Humidity.Least:0} %: {species.Species.Name} dries out."
                     ),
                     (Seasons.Hours(n, dip.Season, "time a day below 60 %", dip.Value), Longest),
@@ -61,7 +68,8 @@ internal static class AirTooDry
                     IsMisted(n) ? Severity.Caution : Severity.Note,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"The air is at {-100 * dry.Value:0} % on a day's mean {dry.Season.Name}{Unknown(n)}; "
+                        $"The air is at {-100 * dry.Value:0} % on a day's mean "
+                            + $"{dry.Season.Name}{Unknown(n)}; "
                             + $"{species.Species.Name} wants {low.Value:0} % or more."
                     ),
                     (Seasons.Number(n, dry.Season, "mean humidity", -dry.Value, Units.Percent), low),

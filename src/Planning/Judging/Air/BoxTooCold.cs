@@ -9,7 +9,9 @@ using Litterfall.Planning.Stocking;
 
 namespace Litterfall.Planning.Judging.Air;
 
-/// <summary>The box is colder than the species should have it, in a room that is not, or dangerously so.</summary>
+/// <summary>
+/// The box is colder than the species should have it, in a room that is not, or dangerously so.
+/// </summary>
 internal static class BoxTooCold
 {
     public static readonly Rule Rule = new(
@@ -86,7 +88,8 @@ internal static class BoxTooCold
             ),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Heat the room or, by a thermostat, the box: {cold.Celsius - cold.Season.Days.Celsius.Least:0.#} K "
+                $"Heat the room or, by a thermostat, the box: "
+                    + $"{cold.Celsius - cold.Season.Days.Celsius.Least:0.#} K "
                     + $"at its coolest."
             ),
             HeatWords.Room

@@ -55,7 +55,8 @@ internal static class BoxTooWarm
                 (Seasons.Hours(n, season, $"time a day above {avoid.Name}", hours), Longest),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Take {season.Days.Celsius.Most - (avoid.Value):0.#} K away at the warmest hour: fewer lamp "
+                    $"Take {season.Days.Celsius.Most - (avoid.Value):0.#} K away at the warmest "
+                        + $"hour: fewer lamp "
                         + $"hours or watts, lamps higher over the lid, or a cooler room."
                 ),
                 n.Design.Design.Lamps.Count > 0 ? "lamps" : HeatWords.Room

@@ -6,7 +6,8 @@ using Litterfall.Physics;
 namespace Litterfall.Planning.Judging.Air;
 
 /// <summary>
-/// More is misted than the air takes even where most of it is exchanged, and nothing drains: no setting of the
+/// More is misted than the air takes even where most of it is exchanged, and nothing drains: no setting of
+/// the
 /// vents as they are balances it.
 /// </summary>
 internal static class MistStays
@@ -40,7 +41,8 @@ internal static class MistStays
             Severity.Caution,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{misted.Value:0} mL are misted a day; the air takes {most.Value:0} mL at most, and nothing drains: "
+                $"{misted.Value:0} mL are misted a day; the air takes {most.Value:0} mL at most, "
+                    + $"and nothing drains: "
                     + $"the rest stays in the floor."
             ),
             (misted, most),

@@ -12,7 +12,8 @@ internal static class PanesFog
     public static readonly Rule Rule = new(
         "panes-fog",
         Protects.Build,
-        "dew of 1 g/m² or more stands on some pane for more than 2 hours a day in some season or at weekends; a "
+        "dew of 1 g/m² or more stands on some pane for more than 2 hours a day in some season or at "
+            + "weekends; a "
             + "caution from 8 hours on",
         Judge
     );
@@ -40,7 +41,8 @@ internal static class PanesFog
         var when = isWeekly
             ? string.Create(
                 CultureInfo.InvariantCulture,
-                $"{days.FogByDay.Weekend:0.#} hours a day at weekends and {days.FogByDay.Weekday:0.#} on weekdays"
+                $"{days.FogByDay.Weekend:0.#} hours a day at weekends and "
+                    + $"{days.FogByDay.Weekday:0.#} on weekdays"
             )
             : string.Create(CultureInfo.InvariantCulture, $"{hours:0.#} hours a day");
         yield return Rule.Found(
@@ -63,7 +65,8 @@ internal static class PanesFog
                         : ""
                 ),
             (Seasons.Hours(n, season, $"dew on the {pane} pane a day", hours), Noticed),
-            "Let more air through low in front, mist earlier in the day, keep the room as warm at night and at "
+            "Let more air through low in front, mist earlier in the day, keep the room as warm at "
+                + "night and at "
                 + "weekends as by day, or set that pane away from the cold wall.",
             n.Design.Design.Vents.Count > 0 ? "vents" : "room"
         );

@@ -46,7 +46,8 @@ internal static class StaleAir
             n.WithAnimals(Severity.Caution, Severity.Note),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"The air stands at {100 * worst.Season.Days.Humidity.Mean:0.#} % {worst.Season.Name} and a pane is "
+                $"The air stands at {100 * worst.Season.Days.Humidity.Mean:0.#} % "
+                    + $"{worst.Season.Name} and a pane is "
                     + $"white for {worst.Value:0.#} hours a day: nothing dries, and soil and lungs suffer."
             ),
             (Seasons.Hours(n, worst.Season, "dew on the worst pane a day", worst.Value), Longest),

@@ -19,7 +19,8 @@ internal static class Overheats
     public static readonly Rule Rule = new(
         "overheats",
         Protects.Animal,
-        "more than 30 minutes a day above 28 °C, or above the species' critical maximum less 5 K if lower, in "
+        "more than 30 minutes a day above 28 °C, or above the species' critical maximum less 5 K if "
+            + "lower, in "
             + "the room or, lamps included, in the box",
         Judge
     );
@@ -103,7 +104,8 @@ internal static class Overheats
             ),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Keep the box at {limit.Value:0.#} °C or cooler: {season.Days.Celsius.Most - limit.Value:0.#} K less at "
+                $"Keep the box at {limit.Value:0.#} °C or cooler: "
+                    + $"{season.Days.Celsius.Most - limit.Value:0.#} K less at "
                     + $"its warmest, by a cooler room or less lamp. No animals until then."
             ),
             HeatWords.Room
@@ -125,7 +127,8 @@ internal static class Overheats
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"It is above {limit.Value:0.#} °C for {time.Value:0} minutes a day {day.Name}, more than "
-                    + $"30: {species.Species.Name} would die of heat.{Band(species, limit)}{HeatWords.Lamps(day)}"
+                    + $"30: {species.Species.Name} would die of "
+                    + $"heat.{Band(species, limit)}{HeatWords.Lamps(day)}"
             ),
             (time, Longest),
             string.Create(

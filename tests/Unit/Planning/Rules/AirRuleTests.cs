@@ -5,8 +5,10 @@ using Xunit;
 namespace Litterfall.Tests.Unit.Planning.Rules;
 
 /// <summary>
-/// Rules on the computed air of the box. Limits are those of the species entries (E. anthonyi: avoid above 27 °C,
-/// common practice) and of published envelopes: a slim vent keeps a box above 85 %, a mesh top of 45 cm does not;
+/// Rules on the computed air of the box. Limits are those of the species entries (E. anthonyi: avoid above
+/// 27 °C,
+/// common practice) and of published envelopes: a slim vent keeps a box above 85 %, a mesh top of 45 cm
+/// does not;
 /// each kelvin of box over room costs a clear pane 3 % of humidity.
 /// </summary>
 public sealed class AirRuleTests
@@ -100,7 +102,9 @@ public sealed class AirRuleTests
         Assert.Null(Pose(Mesh + Room + Mist(20)).Finding("panes-fog"));
     }
 
-    /// <summary>No opening but a thin gap, long mist, a lamp from below, a cold window behind every pane.</summary>
+    /// <summary>
+    /// No opening but a thin gap, long mist, a lamp from below, a cold window behind every pane.
+    /// </summary>
     [Fact]
     public void Air_stands_where_nothing_lets_it_out() =>
         RuleCheck.Check(
@@ -108,7 +112,8 @@ public sealed class AirRuleTests
             Severity.Caution,
             Pose(
                 "lid: { material: glass, thickness: 4 mm, gap: 0.6 mm }\n"
-                    + "room: { temperature: 20 C, humidity: 45 %, faces: { front: window, back: window, left: "
+                    + "room: { temperature: 20 C, humidity: 45 %, faces: { front: window, back: "
+                    + "window, left: "
                     + "window, right: window } }\n"
                     + "heating: { watts: 15, thermostat: false }\n"
                     + Mist(60)
