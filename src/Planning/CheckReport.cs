@@ -273,7 +273,17 @@ public static class CheckReport
             ("place", new ReportText(f.Source.Place)),
             ("provenance", new ReportText(f.Provenance.Word())),
             ("where", new ReportText(f.Where)),
-            ("fix", new ReportText(f.Fix))
+            ("fix", new ReportText(f.Fix)),
+            ("levers", List(f.Levers.Select(LeverNode)))
+        );
+
+    private static ReportNode LeverNode(LeverFix fix) =>
+        ReportObject.Of(
+            ("lever", new ReportText(fix.Lever)),
+            ("from", new ReportNumber(fix.From, fix.From.Unit!)),
+            ("to", new ReportNumber(fix.To, fix.To.Unit!)),
+            ("unit", new ReportText(fix.To.Unit!.Symbol)),
+            ("brings", List(fix.Brings.Select(slug => (ReportNode)new ReportText(slug))))
         );
 
     private static string Lower<T>(T word)

@@ -72,6 +72,11 @@ public static class CheckText
             };
             text.Append(Terminal.Wrapped($"{word}: {finding.Text}", "  "));
             text.Append(Terminal.Wrapped($"Fix: {finding.Fix}", "      "));
+            foreach (var lever in finding.Levers)
+            {
+                text.Append(Terminal.Wrapped(Turned(lever), "      "));
+            }
+
             text.Append(
                 Terminal.Wrapped(
                     finding.Provenance.IsWeak()
@@ -83,6 +88,17 @@ public static class CheckText
         }
 
         text.Append('\n');
+    }
+
+    /// <summary>A lever and the value at which the changed design, checked anew, is free of the finding.</summary>
+    private static string Turned(LeverFix fix)
+    {
+        var unit = fix.To.Unit!;
+        return string.Create(
+                CultureInfo.InvariantCulture,
+                $"Checked: gone with {fix.To.Name!.Split(" at ")[0]} of {unit.FromSi(fix.To.Si):0.#} "
+                    + $"{unit.Symbol} instead of {unit.FromSi(fix.From.Si):0.#}"
+            ) + (fix.Brings.IsEmpty ? "." : $"; that brings {string.Join(", ", fix.Brings)}.");
     }
 
     private static string Weak(Provenance provenance) =>

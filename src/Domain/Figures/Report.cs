@@ -68,13 +68,13 @@ public sealed record ReportNumber(Figure Figure, Unit Unit) : ReportNode
     /// <summary>The number as printed: 10 significant digits.</summary>
     public double Number => Rounded(Unit.FromSi(Figure.Si));
 
-    private static double Rounded(double value)
+    private double Rounded(double value)
     {
         if (value == 0 || !double.IsFinite(value))
         {
             return double.IsFinite(value)
                 ? 0
-                : throw new InvalidOperationException("A figure is not finite.");
+                : throw new InvalidOperationException($"The figure '{Figure.Name}' is not finite.");
         }
 
         var digits = 9 - (int)Math.Floor(Math.Log10(Math.Abs(value)));

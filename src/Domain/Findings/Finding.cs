@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
 
 namespace Litterfall.Domain.Findings;
@@ -51,6 +52,9 @@ public sealed record Finding(
 
     /// <summary>Source of the rule where it has no numeric limit.</summary>
     public Citation Rule { get; init; } = Citation.OwnDerivation;
+
+    /// <summary>Values of single settings at which it disappears; empty where none was looked for.</summary>
+    public ImmutableArray<LeverFix> Levers { get; init; } = [];
 
     /// <summary>Source of the limit.</summary>
     public Citation Source => Limit?.Origin ?? Rule;

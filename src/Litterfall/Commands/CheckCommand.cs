@@ -7,6 +7,7 @@ using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Quantities;
 using Litterfall.Planning;
+using Litterfall.Planning.Levers;
 
 namespace Litterfall.App.Commands;
 
@@ -38,7 +39,7 @@ internal static class CheckCommand
             return Exit.Unusable(json, [.. reading.Faults]);
         }
 
-        var result = DesignRun.Execute(reading.Value!);
+        var result = LeverSearch.With(DesignRun.Execute(reading.Value!));
         if (json)
         {
             Console.Out.WriteLine(ReportJson.Write(Timed(result.Report, watch)));

@@ -31,6 +31,9 @@ public static class MoistAir
     /// <summary>Standard pressure, Pa.</summary>
     public const double StandardPascals = 101_325.0;
 
+    private const double DriestPascals = 0.01;
+    private const double ColdestCelsius = -100.0;
+
     /// <summary>Pressure at an altitude, Pa: the ASHRAE form of the standard atmosphere (recalled).</summary>
     /// <param name="altitudeMeters">Height over the sea, m, −5000 to 11 000.</param>
     public static double PressureAt(double altitudeMeters) =>
@@ -128,17 +131,19 @@ public static class MoistAir
         (celsius + Constants.ZeroCelsiusKelvin) * (1.0 + (0.608 * humidityRatio));
 
     /// <summary>Dew point, °C: Newton on the logarithm of the saturation pressure.</summary>
-    /// <param name="vaporPascals">Pressure of the vapor, Pa, 100 to 100 000.</param>
+    /// <param name="vaporPascals">
+    /// Pressure of the vapor, Pa, 100 to 100 000; air drier than 0.01 Pa counts as that dry.
+    /// </param>
     public static double DewPoint(double vaporPascals)
     {
-        double target = Math.Log(vaporPascals);
+        double target = Math.Log(Math.Max(vaporPascals, DriestPascals));
         double celsius = 20.0;
         for (int i = 0; i < 50; i++)
         {
             double kelvin = celsius + Constants.ZeroCelsiusKelvin;
             double change =
                 (target - HylandWexler1983.LogSaturation(kelvin)) / HylandWexler1983.LogSlope(kelvin);
-            celsius += change;
+            celsius = Math.Max(celsius + change, ColdestCelsius);
             if (Math.Abs(change) < 1e-10)
             {
                 break;

@@ -1,0 +1,141 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Planning.Climate;
+
+namespace Litterfall.Planning.Levers;
+
+/// <summary>
+/// What would fix a finding on air or water: each main lever is turned to its ends, the changed design checked
+/// anew, and where the finding is gone there, the nearest such value is found by halves. What is told was
+/// checked with that very value.
+/// </summary>
+public static class LeverSearch
+{
+    private const int Halvings = 5;
+
+    private static readonly ImmutableHashSet<string> Slugs =
+    [
+        "overheats",
+        "box-too-warm",
+        "air-too-dry",
+        "stale-air",
+        "panes-fog",
+        "vented-more-than-misted",
+        "mist-cannot-be-balanced",
+        "leaves-never-dry",
+        "no-fresh-air",
+        "water-at-barrier",
+        "drain-interval-short",
+        "soil-without-air",
+        "soil-too-dry-for-crew",
+        "litter-crust",
+    ];
+
+    private static readonly ImmutableArray<Lever> All = [new MistLever(), new VentLever(), new LampLever()];
+
+    /// <summary>The result with the levers of each of its findings on air and water.</summary>
+    /// <param name="result">A checked design.</param>
+    /// <param name="cancel">Cancels between checks.</param>
+    public static DesignResult With(DesignResult result, CancellationToken cancel = default)
+    {
+        var open = result.Findings.Select(f => f.Slug).Where(Slugs.Contains).ToImmutableHashSet();
+        if (open.IsEmpty)
+        {
+            return result;
+        }
+
+        var had = result.Findings.Select(f => f.Slug).ToImmutableHashSet();
+        var found = All.Where(l => l.Value(result.Numbers.Design.Design) is > 0)
+            .AsParallel()
+            .AsOrdered()
+            .WithCancellation(cancel)
+            .SelectMany(lever => new Turning(result, lever, had, cancel).Search(open))
+            .ToLookup(pair => pair.Slug, pair => pair.Fix, StringComparer.Ordinal);
+        var findings = result.Findings.Select(f => f with { Levers = [.. found[f.Slug]] }).ToImmutableArray();
+        return new DesignResult(result.Numbers, findings, CheckReport.Write(result.Numbers, findings));
+    }
+
+    /// <summary>One lever turned from where a design has it.</summary>
+    private sealed class Turning(
+        DesignResult result,
+        Lever lever,
+        ImmutableHashSet<string> had,
+        CancellationToken cancel
+    )
+    {
+        private readonly Dictionary<double, (double Value, ImmutableHashSet<string> Slugs)?> seen = [];
+
+        /// <summary>The nearest value at which each finding is gone.</summary>
+        public IEnumerable<(string Slug, LeverFix Fix)> Search(ImmutableHashSet<string> open)
+        {
+            foreach (var slug in open.Order(StringComparer.Ordinal))
+            {
+                var best = new[] { Nearest(slug, lever.Ends.Least), Nearest(slug, lever.Ends.Most) }
+                    .OfType<double>()
+                    .OrderBy(f => Math.Abs(Math.Log(f)))
+                    .ToList();
+                if (best.Count > 0)
+                {
+                    yield return (slug, Fix(best[0]));
+                }
+            }
+        }
+
+        /// <summary>By halves between where it stands and its end; none where it stays even there.</summary>
+        private double? Nearest(string slug, double end)
+        {
+            if (end == 1.0 || At(end) is not { } last || last.Slugs.Contains(slug))
+            {
+                return null;
+            }
+
+            var (still, gone) = (1.0, end);
+            for (var i = 0; i < Halvings; i++)
+            {
+                var middle = Math.Sqrt(still * gone);
+                if (At(middle) is not { } there)
+                {
+                    break;
+                }
+
+                (still, gone) = there.Slugs.Contains(slug) ? (middle, gone) : (still, middle);
+            }
+
+            return gone;
+        }
+
+        /// <summary>The findings of the design with the lever turned, each checked once.</summary>
+        private (double Value, ImmutableHashSet<string> Slugs)? At(double factor)
+        {
+            cancel.ThrowIfCancellationRequested();
+            if (!seen.TryGetValue(factor, out var known))
+            {
+                known =
+                    lever.Turned(result.Numbers.Design, factor) is { } changed
+                    && lever.Value(changed.Design) is { } value
+                        ? (value, [.. DesignRun.Execute(changed).Findings.Select(f => f.Slug)])
+                        : null;
+                seen.Add(factor, known);
+            }
+
+            return known;
+        }
+
+        private LeverFix Fix(double factor)
+        {
+            var (value, slugs) = At(factor)!.Value;
+            return new LeverFix(
+                lever.Name,
+                Of($"{lever.ValueName} of the design", lever.Value(result.Numbers.Design.Design)!.Value),
+                Of($"{lever.ValueName} at which it is gone", value),
+                [.. slugs.Except(had).Order(StringComparer.Ordinal)]
+            );
+        }
+
+        private Figure Of(string name, double si) =>
+            Figure
+                .Computed("sum over the design; changed designs were checked anew", si, lever.Unit.Dimension)
+                .As(name, lever.Unit, ClimateFigures.Engine);
+    }
+}
