@@ -84,13 +84,30 @@ public static class DesignRun
         return new DesignResult(numbers, findings, CheckReport.Write(numbers, findings));
     }
 
-    private static DesignNumbers Compute(CheckedDesign design)
+    /// <summary>
+    /// Findings without the bands of what nobody measures, for many designs in a row; where the floor is
+    /// left out,
+    /// without its forecast as well. What rests on those is missing.
+    /// </summary>
+    /// <param name="design">The design.</param>
+    /// <param name="withFloor">With the forecast of the floor.</param>
+    internal static ImmutableArray<Finding> Glimpse(CheckedDesign design, bool withFloor) =>
+        Rules.Judge(Compute(design, withFloor ? Depth.NoBands : Depth.NoFloor));
+
+    private enum Depth
+    {
+        NoFloor,
+        NoBands,
+        All,
+    }
+
+    private static DesignNumbers Compute(CheckedDesign design, Depth depth = Depth.All)
     {
         var box = BoxGeometry.Of(design);
         var layers = FloorLayers.Of(design, box);
         var weights = Weights.Of(design, box, layers);
         var headspace = Headspace.Of(design, box, layers);
-        var climate = ClimateFigures.Of(design, box, layers, headspace);
+        var climate = ClimateFigures.Of(design, box, layers, headspace, depth == Depth.All);
         return new DesignNumbers
         {
             Design = design,
@@ -98,7 +115,13 @@ public static class DesignRun
             Layers = layers,
             Headspace = headspace,
             Climate = climate,
-            Water = FloorWater.Of(design, headspace, layers, climate),
+            Water = FloorWater.Of(
+                design,
+                headspace,
+                layers,
+                climate,
+                (depth > Depth.NoFloor, depth == Depth.All)
+            ),
             Weights = weights,
             Shelf = ShelfLoad.Of(design, box, weights),
             Cuts = CutList.Of(design, box),

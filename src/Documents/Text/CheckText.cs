@@ -90,7 +90,9 @@ public static class CheckText
         text.Append('\n');
     }
 
-    /// <summary>A lever and the value at which the changed design, checked anew, is free of the finding.</summary>
+    /// <summary>
+    /// A lever and the value at which the changed design, checked anew, is free of the finding.
+    /// </summary>
     private static string Turned(LeverFix fix)
     {
         var unit = fix.To.Unit!;

@@ -4,7 +4,8 @@ using Litterfall.Domain.Figures;
 namespace Litterfall.Domain.Findings;
 
 /// <summary>
-/// A value of the design at which a finding disappears, found by checking changed designs; the last such check was
+/// A value of the design at which a finding disappears, found by checking changed designs; the last such
+/// check was
 /// made with this very value.
 /// </summary>
 /// <param name="Lever">What is turned: "misting", "vents", "lamp hours".</param>

@@ -64,7 +64,16 @@ public sealed record BoxClimate
     /// <summary>
     /// The climate of a design; null where the air is held or the floor has no curve.
     /// </summary>
-    public static BoxClimate? Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers)
+    /// <param name="design">The design.</param>
+    /// <param name="box">Its sizes.</param>
+    /// <param name="layers">Its layers.</param>
+    /// <param name="withBand">With the least and the most; else both are the run itself.</param>
+    public static BoxClimate? Of(
+        CheckedDesign design,
+        BoxGeometry box,
+        ImmutableArray<FloorLayer> layers,
+        bool withBand
+    )
     {
         if (design.Design.Headspace is not null)
         {
@@ -77,8 +86,8 @@ public sealed record BoxClimate
             return null;
         }
 
-        var tight = Season(design, (box, layers), first, Tight, ShortDays);
-        var loose = Season(design, (box, layers), first, Loose, ShortDays);
+        var tight = !withBand ? null : Season(design, (box, layers), first, Tight, ShortDays);
+        var loose = !withBand ? null : Season(design, (box, layers), first, Loose, ShortDays);
         var heat = main.Result.Heat;
         var throughput = Math.Max(Math.Abs(heat.Sources), Math.Abs(heat.Outside));
         return new BoxClimate

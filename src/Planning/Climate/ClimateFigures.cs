@@ -88,10 +88,11 @@ public sealed record ClimateFigures
         CheckedDesign design,
         BoxGeometry box,
         ImmutableArray<FloorLayer> layers,
-        Sizing.Headspace headspace
+        Sizing.Headspace headspace,
+        bool withBand = true
     ) =>
         design.Design.Headspace is not null ? HeldClimate.Of(design, box)
-        : BoxClimate.Of(design, box, layers) is { } climate
+        : BoxClimate.Of(design, box, layers, withBand) is { } climate
             ? new ComputedClimate(climate, Inputs(design, headspace)).Figures()
         : null;
 

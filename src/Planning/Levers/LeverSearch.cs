@@ -6,13 +6,24 @@ using Litterfall.Planning.Climate;
 namespace Litterfall.Planning.Levers;
 
 /// <summary>
-/// What would fix a finding on air or water: each main lever is turned to its ends, the changed design checked
+/// What would fix a finding on air or water: each main lever is turned to its ends, the changed design
+/// checked
 /// anew, and where the finding is gone there, the nearest such value is found by halves. What is told was
 /// checked with that very value.
 /// </summary>
 public static class LeverSearch
 {
     private const int Halvings = 5;
+
+    /// <summary>Findings that rest on the forecast of the floor.</summary>
+    private static readonly ImmutableHashSet<string> OfFloor =
+    [
+        "water-at-barrier",
+        "drain-interval-short",
+        "soil-without-air",
+        "soil-too-dry-for-crew",
+        "litter-crust",
+    ];
 
     private static readonly ImmutableHashSet<string> Slugs =
     [
@@ -25,11 +36,7 @@ public static class LeverSearch
         "mist-cannot-be-balanced",
         "leaves-never-dry",
         "no-fresh-air",
-        "water-at-barrier",
-        "drain-interval-short",
-        "soil-without-air",
-        "soil-too-dry-for-crew",
-        "litter-crust",
+        .. OfFloor,
     ];
 
     private static readonly ImmutableArray<Lever> All = [new MistLever(), new VentLever(), new LampLever()];
@@ -64,7 +71,8 @@ public static class LeverSearch
         CancellationToken cancel
     )
     {
-        private readonly Dictionary<double, (double Value, ImmutableHashSet<string> Slugs)?> seen = [];
+        private readonly bool withFloor = had.Overlaps(OfFloor);
+        private readonly Dictionary<double, ImmutableHashSet<string>?> seen = [];
 
         /// <summary>The nearest value at which each finding is gone.</summary>
         public IEnumerable<(string Slug, LeverFix Fix)> Search(ImmutableHashSet<string> open)
@@ -75,9 +83,9 @@ public static class LeverSearch
                     .OfType<double>()
                     .OrderBy(f => Math.Abs(Math.Log(f)))
                     .ToList();
-                if (best.Count > 0)
+                if (best.Count > 0 && Fix(slug, best[0]) is { } fix)
                 {
-                    yield return (slug, Fix(best[0]));
+                    yield return (slug, fix);
                 }
             }
         }
@@ -85,7 +93,7 @@ public static class LeverSearch
         /// <summary>By halves between where it stands and its end; none where it stays even there.</summary>
         private double? Nearest(string slug, double end)
         {
-            if (end == 1.0 || At(end) is not { } last || last.Slugs.Contains(slug))
+            if (end == 1.0 || At(end) is not { } last || last.Contains(slug))
             {
                 return null;
             }
@@ -99,38 +107,42 @@ public static class LeverSearch
                     break;
                 }
 
-                (still, gone) = there.Slugs.Contains(slug) ? (middle, gone) : (still, middle);
+                (still, gone) = there.Contains(slug) ? (middle, gone) : (still, middle);
             }
 
             return gone;
         }
 
         /// <summary>The findings of the design with the lever turned, each checked once.</summary>
-        private (double Value, ImmutableHashSet<string> Slugs)? At(double factor)
+        private ImmutableHashSet<string>? At(double factor)
         {
             cancel.ThrowIfCancellationRequested();
             if (!seen.TryGetValue(factor, out var known))
             {
-                known =
-                    lever.Turned(result.Numbers.Design, factor) is { } changed
-                    && lever.Value(changed.Design) is { } value
-                        ? (value, [.. DesignRun.Execute(changed).Findings.Select(f => f.Slug)])
-                        : null;
+                known = lever.Turned(result.Numbers.Design, factor) is { } changed
+                    ? [.. DesignRun.Glimpse(changed, withFloor).Select(f => f.Slug)]
+                    : null;
                 seen.Add(factor, known);
             }
 
             return known;
         }
 
-        private LeverFix Fix(double factor)
+        /// <summary>
+        /// The lever at a factor, confirmed by a whole check; null where that finds it still.
+        /// </summary>
+        private LeverFix? Fix(string slug, double factor)
         {
-            var (value, slugs) = At(factor)!.Value;
-            return new LeverFix(
-                lever.Name,
-                Of($"{lever.ValueName} of the design", lever.Value(result.Numbers.Design.Design)!.Value),
-                Of($"{lever.ValueName} at which it is gone", value),
-                [.. slugs.Except(had).Order(StringComparer.Ordinal)]
-            );
+            var changed = lever.Turned(result.Numbers.Design, factor)!;
+            ImmutableHashSet<string> slugs = [.. DesignRun.Execute(changed).Findings.Select(f => f.Slug)];
+            return slugs.Contains(slug)
+                ? null
+                : new LeverFix(
+                    lever.Name,
+                    Of($"{lever.ValueName} of the design", lever.Value(result.Numbers.Design.Design)!.Value),
+                    Of($"{lever.ValueName} at which it is gone", lever.Value(changed.Design)!.Value),
+                    [.. slugs.Except(had).Order(StringComparer.Ordinal)]
+                );
         }
 
         private Figure Of(string name, double si) =>

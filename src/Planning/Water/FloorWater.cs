@@ -61,17 +61,23 @@ public sealed record FloorWater
     public Figure? LedgerError { get; init; }
 
     /// <summary>The water of a design.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="headspace">Air over its floor.</param>
+    /// <param name="layers">Its layers.</param>
+    /// <param name="climate">Climate of the box; null where it is not known.</param>
+    /// <param name="how">Whether with the forecast, and with its band.</param>
     public static FloorWater Of(
         CheckedDesign design,
         Headspace headspace,
         ImmutableArray<FloorLayer> layers,
-        ClimateFigures? climate = null
+        ClimateFigures? climate,
+        (bool Forecast, bool Band) how
     )
     {
         var balance = WaterBalance.Of(design, headspace, layers, climate);
         var water = new FloorWater { Balance = balance, CapillaryRise = Rise(layers) };
-        return WaterForecast.Of(design, layers, balance) is { } forecast
-            ? water.With(forecast, forecast.FirstDrainBand(design, layers, balance))
+        return how.Forecast && WaterForecast.Of(design, layers, balance) is { } forecast
+            ? water.With(forecast, how.Band ? forecast.FirstDrainBand(design, layers, balance) : null)
             : water;
     }
 
