@@ -304,11 +304,7 @@ internal sealed class BuildSheet
                 "forecast first drain",
                 $"day {Days(first)}{Between(water.FirstDrainLow, water.FirstDrainHigh)}"
             );
-            table.Row(
-                "drain",
-                "then every",
-                $"{Days(every)} days{Between(band?.Low, band?.High)}{liters}"
-            );
+            table.Row("drain", "then every", $"{Days(every)} days{Between(band?.Low, band?.High)}{liters}");
         }
         else
         {

@@ -29,6 +29,7 @@ public static class PaperList
             .. CarePapers.Sheets(job),
             CarePapers.Cautions(job),
             CarePapers.Passport(job),
+            .. SettingsPaper.Write(job),
             .. job.Wish.Slips ? [Slips.Write(job)] : Array.Empty<PaperFile>(),
             .. DrawingFiles.Write(job),
         ];

@@ -111,6 +111,18 @@ public sealed record BoxClimate
         };
     }
 
+    /// <summary>What ten days of a design from a date on show; null where it cannot be run.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="box">Its sizes.</param>
+    /// <param name="layers">Its layers.</param>
+    /// <param name="first">First day.</param>
+    internal static ClimateDays? Shortly(
+        CheckedDesign design,
+        BoxGeometry box,
+        ImmutableArray<FloorLayer> layers,
+        DateOnly first
+    ) => Season(design, (box, layers), first, null, ShortDays)?.Days;
+
     private static (BoxRun Run, Physics.SimulationResult Result, ClimateDays Days)? Season(
         CheckedDesign design,
         (BoxGeometry Box, ImmutableArray<FloorLayer> Layers) floor,

@@ -109,7 +109,10 @@ public sealed class BehaviorTests(PaperFolder papers)
             written.Pdf("09-tank-passport.pdf").Sides[0].Running,
             Ordinal
         );
-        Assert.True(JsonNode.DeepEquals(papers.Check(Stopped)["findings"], report["findings"]));
+        // A check alone looks for what would fix a finding.
+        var findings = papers.Check(Stopped)["findings"]!.DeepClone().AsArray();
+        Assert.All(findings, finding => finding!["levers"] = new JsonArray());
+        Assert.True(JsonNode.DeepEquals(findings, report["findings"]));
     }
 
     [Fact]

@@ -1,0 +1,114 @@
+using System.Globalization;
+using Litterfall.Documents.Drawings;
+using Litterfall.Documents.Layout;
+using Litterfall.Planning.Climate;
+using Litterfall.Planning.Levers;
+
+namespace Litterfall.Documents.Papers;
+
+/// <summary>The settings card: how long to mist and how far to open the vents, season by season.</summary>
+internal static class SettingsPaper
+{
+    /// <summary>One side; nothing without a misting system or where the climate is not computed.</summary>
+    public static IEnumerable<PaperFile> Write(PaperJob job)
+    {
+        if (SettingsCard.Of(job.Numbers) is not { } card)
+        {
+            yield break;
+        }
+
+        var page = PageFrame.OneSide(job.Wish.Size, job.Head("Settings card"), _ => Blocks(card));
+        yield return job.Pdf("10-settings-card.pdf", "Settings card", [page]);
+    }
+
+    private static List<Block> Blocks(SettingsCard card)
+    {
+        var blocks = new List<Block>();
+        foreach (var setting in card.Settings)
+        {
+            var table = Table.Of(Title(setting.Season), (0.3, "", false), (0.7, "", false));
+            table.Row("misting", "mist", Mist(card, setting));
+            if (card.HasVents)
+            {
+                table.Row("vents", "vents", Vents(setting.OpenShare));
+            }
+
+            table.Row("headspace", "then expect", Expect(setting.Days));
+            table.Row("water", "water", Water(setting));
+            if (!setting.IsDampEnough)
+            {
+                table.Row(
+                    "headspace",
+                    "",
+                    "Still drier than the animals want: see the cautions of this build."
+                );
+            }
+
+            blocks.AddRange(table.Blocks);
+        }
+
+        blocks.Add(
+            new Words(
+                "Computed for the room as entered, with a floor as new. Each setting was run as printed. Change one "
+                    + "thing at a time, and look at the level and at a hygrometer checked against salt for a week."
+            )
+            {
+                Tone = Tone.Quiet,
+            }
+        );
+        blocks.Add(
+            new Words("Unplug pump and lamps before reaching into wet parts; keep plugs above any water.")
+            {
+                Sign = Sign.Caution,
+            }
+        );
+        blocks.Add(new Heading("Measured here") { KeepsWithNext = true });
+        string[] lines =
+        [
+            "mL a minute from all nozzles, date",
+            "dip level, date",
+            "dip level a week later",
+            "humidity, noon and night",
+        ];
+        blocks.AddRange(lines.Select(line => new Blank(line)));
+        return blocks;
+    }
+
+    private static string Title(string season) =>
+        season.StartsWith("in ", StringComparison.Ordinal) ? season[3..] : "From planting";
+
+    private static string Mist(SettingsCard card, SeasonSetting setting) =>
+        string.Join(
+            ", ",
+            card.Times.Select(
+                (at, i) =>
+                    string.Create(CultureInfo.InvariantCulture, $"{at:HH:mm} {setting.MistSeconds[i]:0} s")
+            )
+        );
+
+    private static string Vents(double share) =>
+        share >= 1
+            ? "fully open"
+            : string.Create(CultureInfo.InvariantCulture, $"cover all but {100 * share:0} % of each");
+
+    private static string Expect(ClimateDays days) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{days.Celsius.Least:0.#} to {days.Celsius.Most:0.#} °C, humidity {100 * days.Humidity.Least:0} to "
+        )
+        + string.Create(
+            CultureInfo.InvariantCulture,
+            $"{100 * days.Humidity.Most:0} %, dew on a pane {days.Fog.Select(f => f.Hours).DefaultIfEmpty(0).Max():0.#} h a day"
+        );
+
+    private static string Water(SeasonSetting setting) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{1000 * setting.Days.Misted:0} mL misted and {1000 * setting.Days.Vented:0} mL vented a day"
+        )
+        + (
+            setting.IsBalanced ? ": the level stays"
+            : setting.Days.Misted > setting.Days.Vented ? ": the level rises"
+            : ": the floor dries"
+        );
+}
