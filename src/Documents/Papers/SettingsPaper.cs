@@ -49,8 +49,10 @@ internal static class SettingsPaper
 
         blocks.Add(
             new Words(
-                "Computed for the room as entered, with a floor as new. Each setting was run as printed. Change one "
-                    + "thing at a time, and look at the level and at a hygrometer checked against salt for a week."
+                "Computed for the room as entered, with a floor as new. Each setting was run as "
+                    + "printed. Change one "
+                    + "thing at a time, and look at the level and at a hygrometer checked against "
+                    + "salt for a week."
             )
             {
                 Tone = Tone.Quiet,
@@ -94,11 +96,13 @@ internal static class SettingsPaper
     private static string Expect(ClimateDays days) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{days.Celsius.Least:0.#} to {days.Celsius.Most:0.#} °C, humidity {100 * days.Humidity.Least:0} to "
+            $"{days.Celsius.Least:0.#} to {days.Celsius.Most:0.#} °C, humidity "
+                + $"{100 * days.Humidity.Least:0} to "
         )
         + string.Create(
             CultureInfo.InvariantCulture,
-            $"{100 * days.Humidity.Most:0} %, dew on a pane {days.Fog.Select(f => f.Hours).DefaultIfEmpty(0).Max():0.#} h a day"
+            $"{100 * days.Humidity.Most:0} %, dew on a pane "
+                + $"{days.Fog.Select(f => f.Hours).DefaultIfEmpty(0).Max():0.#} h a day"
         );
 
     private static string Water(SeasonSetting setting) =>

@@ -22,7 +22,8 @@ public sealed record SeasonSetting(
 );
 
 /// <summary>
-/// Settings for each season that differs: the vents as open as humidity allows, and mist that balances what the
+/// Settings for each season that differs: the vents as open as humidity allows, and mist that balances
+/// what the
 /// air then takes, so that the level in the drainage layer stays. Each was run with those very settings.
 /// </summary>
 public sealed record SettingsCard

@@ -10,7 +10,9 @@ public sealed class OneRightHandSideTests
 {
     private const string Equations = "src/Physics/Air/HeadspaceEquations.cs";
 
-    /// <summary>Vapor across a surface is p over R_v T times an area and a speed: written in one place.</summary>
+    /// <summary>
+    /// Vapor across a surface is p over R_v T times an area and a speed: written in one place.
+    /// </summary>
     [Fact]
     public void Vapor_and_latent_heat_of_surfaces_are_balanced_in_one_file()
     {

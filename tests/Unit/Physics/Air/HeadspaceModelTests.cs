@@ -4,7 +4,9 @@ using Xunit;
 
 namespace Litterfall.Tests.Unit.Physics.Air;
 
-/// <summary>What holds for any headspace: water and heat that came are water and heat that went or stayed.</summary>
+/// <summary>
+/// What holds for any headspace: water and heat that came are water and heat that went or stayed.
+/// </summary>
 public sealed class HeadspaceModelTests
 {
     private static readonly Gen<(HeadspaceModel Model, HeadspaceDrive Drive, HeadspaceState Start)> Boxes =
@@ -52,7 +54,9 @@ public sealed class HeadspaceModelTests
             iter: 300
         );
 
-    /// <summary>A film gains what condenses and is misted, and loses what dries and drips: nothing else.</summary>
+    /// <summary>
+    /// A film gains what condenses and is misted, and loses what dries and drips: nothing else.
+    /// </summary>
     [Fact]
     public void Films_keep_their_own_books() =>
         Boxes.Sample(

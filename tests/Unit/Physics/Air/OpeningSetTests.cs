@@ -92,7 +92,9 @@ public sealed class OpeningSetTests
         Gen.Select(Level, Gen.Double[0.001, 0.08])
             .Sample((level, heavier) => new OpeningSet([level]).Buoyant(1.19 + heavier, 1.19) == 0.0);
 
-    /// <summary>The table of a forecast is within 1 % of the openings it stands for, where air moves at all.</summary>
+    /// <summary>
+    /// The table of a forecast is within 1 % of the openings it stands for, where air moves at all.
+    /// </summary>
     [Fact]
     public void The_table_is_the_openings() =>
         Gen.Select(Sets, Lighter)

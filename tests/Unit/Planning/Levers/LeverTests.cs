@@ -7,7 +7,9 @@ using Xunit;
 
 namespace Litterfall.Tests.Unit.Planning.Levers;
 
-/// <summary>A lever told is a lever that works: its value typed into the design removes the finding.</summary>
+/// <summary>
+/// A lever told is a lever that works: its value typed into the design removes the finding.
+/// </summary>
 public sealed class LeverTests
 {
     private const string Clay =
