@@ -74,6 +74,7 @@ public static class VerificationList
             .. Ross1990.Cases(),
             .. OwnCapillaryBarrier.Cases(),
             .. OwnFloodLedger.Cases(),
+            .. OwnOldShowTank.Cases(),
             .. OwnMassBalance.Cases(),
             .. OwnConvergence.Cases(),
             .. Vanderborght2005.Cases(),

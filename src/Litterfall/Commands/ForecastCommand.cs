@@ -26,6 +26,7 @@ internal static class ForecastCommand
         );
         var seed = Whole("--seed", "Seed of these runs; 1 if left out.", 1, (0, int.MaxValue));
         var from = Arguments.From("First day, as 2026-08-14; the design's planting day if left out.");
+        var undrained = new Option<bool>("--undrained") { Description = "As if nobody drew the water off." };
         var (json, workshop) = (Arguments.Json(), Arguments.Workshop());
         Arguments.RefuseOptionsAsValues(days, members, seed, from);
         var command = new Command("forecast", "Water, air, fog and drain dates of a design, hour by hour.")
@@ -35,6 +36,7 @@ internal static class ForecastCommand
             members,
             seed,
             from,
+            undrained,
             json,
             workshop,
         };
@@ -45,7 +47,7 @@ internal static class ForecastCommand
                         Run(
                             (parsed.GetValue(design)!, parsed.GetValue(workshop)),
                             (parsed.GetValue(days), parsed.GetValue(members), parsed.GetValue(seed)),
-                            Arguments.Day(parsed.GetValue(from)),
+                            (Arguments.Day(parsed.GetValue(from)), !parsed.GetValue(undrained)),
                             parsed.GetValue(json),
                             cancel
                         ),
@@ -58,7 +60,7 @@ internal static class ForecastCommand
     private static int Run(
         (string Design, string? Workshop) asked,
         (int Days, int Members, int Seed) how,
-        DateOnly? from,
+        (DateOnly? Day, bool IsDrained) from,
         bool json,
         CancellationToken cancel
     )
@@ -71,7 +73,10 @@ internal static class ForecastCommand
         }
 
         var design = reading.Value!;
-        var wish = new ForecastWish(from ?? BoxRun.FirstDay(design), how.Days, how.Members, how.Seed);
+        var wish = new ForecastWish(from.Day ?? BoxRun.FirstDay(design), how.Days, how.Members, how.Seed)
+        {
+            IsDrained = from.IsDrained,
+        };
         try
         {
             using var progress = new Labs.LabProgress();
@@ -102,7 +107,7 @@ internal static class ForecastCommand
 
             Console.Out.Write(
                 json
-                    ? ForecastJson.Write(design, forecast, from is null, watch.Elapsed.TotalMilliseconds)
+                    ? ForecastJson.Write(design, forecast, from.Day is null, watch.Elapsed.TotalMilliseconds)
                         + "\n"
                     : ForecastText.Write(design, forecast)
             );

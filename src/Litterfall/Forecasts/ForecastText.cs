@@ -107,10 +107,7 @@ internal static class ForecastText
                     CultureInfo.InvariantCulture,
                     $"{water.Litter * 1000:0}, by films and living leaves "
                 )
-                + string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{(water.Films + water.Leaves) * 1000:0} mL; "
-                )
+                + string.Create(CultureInfo.InvariantCulture, $"{(water.Films + water.Leaves) * 1000:0} mL; ")
                 + string.Create(
                     CultureInfo.InvariantCulture,
                     $"misses by {Math.Abs(water.Miss) * 1000:0.0e+0} g.\n"
@@ -136,10 +133,7 @@ internal static class ForecastText
                     CultureInfo.InvariantCulture,
                     $"level at the end {level.Low:0} to {level.High:0} mm, "
                 )
-                + string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"humidity {humidity.Min(h => h.Low):0} to "
-                )
+                + string.Create(CultureInfo.InvariantCulture, $"humidity {humidity.Min(h => h.Low):0} to ")
                 + string.Create(CultureInfo.InvariantCulture, $"{humidity.Max(h => h.High):0} %.\n")
         );
     }

@@ -74,7 +74,7 @@ public sealed record BoxRun
         );
         var room = RoomClimate.Of(design, first, how);
         var air = new HeadspaceModel(surfaces.Shape, laws);
-        var water = Wet(design, floor, layers);
+        var water = Wet(design, floor, layers, how.IsDrained);
         var setup = new SimulationSetup
         {
             Air = air,
@@ -163,7 +163,8 @@ public sealed record BoxRun
     private static (WaterModel Model, double LitterMeters, HandDrain Drain) Wet(
         CheckedDesign design,
         FloorColumns floor,
-        ImmutableArray<FloorLayer> layers
+        ImmutableArray<FloorLayer> layers,
+        bool isDrained
     )
     {
         var drain = design.Design.Drain;
@@ -180,7 +181,7 @@ public sealed record BoxRun
             outlet ?? 0,
             Hourly
         );
-        var byHand = drain is not null && outlet is null && drainage is not null;
+        var byHand = isDrained && drain is not null && outlet is null && drainage is not null;
         return (
             model,
             litterMeters,

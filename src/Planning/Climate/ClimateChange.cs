@@ -22,6 +22,9 @@ public sealed record ClimateChange(
     CurveChange Soil
 )
 {
+    /// <summary>False where nobody draws the water off; an outlet with a height works by itself.</summary>
+    public bool IsDrained { get; init; } = true;
+
     /// <summary>No change.</summary>
     public static readonly ClimateChange None = new(1, 1, 1, 0, 1, 1, CurveChange.None);
 }

@@ -10,7 +10,11 @@ namespace Litterfall.Planning.Climate;
 /// <param name="Days">Days.</param>
 /// <param name="Members">Members of the ensemble; 0 for none.</param>
 /// <param name="Seed">Its seed.</param>
-public sealed record ForecastWish(DateOnly First, int Days, int Members, int Seed);
+public sealed record ForecastWish(DateOnly First, int Days, int Members, int Seed)
+{
+    /// <summary>False to see what happens where nobody draws the water off.</summary>
+    public bool IsDrained { get; init; } = true;
+}
 
 /// <summary>A box through time with the band of what nobody measures.</summary>
 public sealed record DesignForecast
@@ -49,7 +53,10 @@ public sealed record DesignForecast
     {
         var box = BoxGeometry.Of(design);
         var layers = FloorLayers.Of(design, box);
-        if (BoxRun.Of(design, box, layers, wish.First) is not { } run)
+        if (
+            BoxRun.Of(design, box, layers, wish.First, ClimateChange.None with { IsDrained = wish.IsDrained })
+            is not { } run
+        )
         {
             return null;
         }
@@ -72,7 +79,11 @@ public sealed record DesignForecast
                         design,
                         (box, layers),
                         (wish.First, wish.Days),
-                        ClimateEnsemble.Members(wish.Members, wish.Seed),
+                        [
+                            .. ClimateEnsemble
+                                .Members(wish.Members, wish.Seed)
+                                .Select(m => m with { IsDrained = wish.IsDrained }),
+                        ],
                         () => progress?.Invoke(Interlocked.Increment(ref done) / all),
                         cancel
                     )
