@@ -78,6 +78,28 @@ public static class Shop
         return unknown.Count > 0 ? new(null, unknown) : new(catalog, []);
     }
 
+    /// <summary>The logger file a design names, seen from it; nothing where it names none.</summary>
+    private static Reading<RoomLog> Log(string path, DesignDocument document)
+    {
+        if (Beside(path, document.Design.Room?.Log) is not { } file)
+        {
+            return new(null, []);
+        }
+
+        return File.Exists(file)
+            ? RoomLog.Read(document.Design.Room!.Log!, File.ReadAllText(file))
+            : new(
+                null,
+                [
+                    document.Fault(
+                        "room.log",
+                        $"there is no file '{document.Design.Room!.Log}'",
+                        "a logger file seen from the design file"
+                    ),
+                ]
+            );
+    }
+
     /// <summary>A checked design from a file.</summary>
     /// <param name="path">The design file.</param>
     /// <param name="workshop">Folder from the command line; it wins over the one named in the design.</param>
@@ -126,7 +148,10 @@ public static class Shop
             );
         }
 
-        return DesignChecker.Check(document, catalog.Value!);
+        var log = Log(path, document);
+        return log.Faults.Count == 0
+            ? DesignChecker.Check(document, catalog.Value!, log.Value)
+            : new(null, log.Faults);
     }
 
     /// <summary>Writes a new file whole or not at all.</summary>

@@ -134,7 +134,7 @@ public sealed class Simulation
             nextStepSeconds = span.NextStepSeconds;
             state = state with { Air = span.State };
             stopped = span.StoppedEarly is { } why ? Words(span.State.Seconds, why) : null;
-            hour.Add(setup, before, span, part.MistKilogramsPerSecond);
+            hour.Add(setup, before, span, (part.MistKilogramsPerSecond, drive.FogKilogramsPerSecond));
         }
 
         airMiss = Math.Max(airMiss, Math.Abs(hour.Miss));
@@ -329,7 +329,7 @@ public sealed class Simulation
             Wet = air.Shares(air.WetSeconds),
             DewMarginKelvin = [.. shape.Surfaces.Select((_, i) => state.Air.Celsius[Place(i)] - dew)],
             AirChanges = air.AirKilograms / shape.DryAirKilograms,
-            MistedKilograms = air.Misted,
+            MistedKilograms = air.Misted + air.Fogged,
             VentedKilograms = air.Vented,
             EvaporatedKilograms = air.FromGround + air.FromLeaves,
             CondensedKilograms = air.Condensed,

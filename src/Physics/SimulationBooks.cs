@@ -72,7 +72,12 @@ internal sealed class HourOfAir(int surfaces)
         (double.PositiveInfinity, double.NegativeInfinity);
 
     /// <summary>Adds a span of the headspace.</summary>
-    public void Add(SimulationSetup setup, HeadspaceState before, HeadspaceSpan span, double mistPerSecond)
+    public void Add(
+        SimulationSetup setup,
+        HeadspaceState before,
+        HeadspaceSpan span,
+        (double Mist, double Fog) perSecond
+    )
     {
         var totals = span.Totals;
         double onSurfaces = 0.0;
@@ -98,10 +103,11 @@ internal sealed class HourOfAir(int surfaces)
             }
         }
 
-        double misted = mistPerSecond * totals.Seconds;
-        ToGround += totals.SettledKilograms + (misted - onSurfaces);
+        double misted = perSecond.Mist * totals.Seconds;
+        double fogged = perSecond.Fog * totals.Seconds;
+        ToGround += totals.SettledKilograms + (misted - onSurfaces) + (fogged - totals.FoggedKilograms);
         Misted += misted;
-        Fogged += totals.FoggedKilograms;
+        Fogged += fogged;
         Vented += totals.VentedKilograms;
         AirKilograms += totals.AirKilograms;
         AirCelsiusSeconds += totals.AirCelsiusSeconds;

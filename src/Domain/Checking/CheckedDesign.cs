@@ -31,6 +31,9 @@ public sealed class CheckedDesign
     /// <summary>What it says.</summary>
     public Design Design => Document.Design;
 
+    /// <summary>What the logger in its room recorded; null without one.</summary>
+    public RoomLog? RoomLog { get; internal init; }
+
     /// <summary>The catalog it was checked against.</summary>
     public TradeCatalog Catalog { get; }
 

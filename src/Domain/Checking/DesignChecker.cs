@@ -21,7 +21,14 @@ public sealed class DesignChecker
     }
 
     /// <summary>Resolves names and checks that parts fit together; faults carry line and column.</summary>
-    public static Reading<CheckedDesign> Check(DesignDocument document, TradeCatalog catalog)
+    /// <param name="document">The design.</param>
+    /// <param name="catalog">The catalog.</param>
+    /// <param name="log">What the logger that it names recorded, or null.</param>
+    public static Reading<CheckedDesign> Check(
+        DesignDocument document,
+        TradeCatalog catalog,
+        RoomLog? log = null
+    )
     {
         var checker = new DesignChecker(document, catalog);
         checker.Resolve(document.Design, "");
@@ -30,7 +37,7 @@ public sealed class DesignChecker
         checker.CheckFittings();
         return checker.faults.Count > 0
             ? new(null, [.. checker.faults.OrderBy(f => f.Line).ThenBy(f => f.Column)])
-            : new(new CheckedDesign(document, catalog, checker.resolved.ToImmutable()), []);
+            : new(new CheckedDesign(document, catalog, checker.resolved.ToImmutable()) { RoomLog = log }, []);
     }
 
     private void Resolve(object owner, string path)

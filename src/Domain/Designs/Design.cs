@@ -115,6 +115,14 @@ public sealed record Design
     [Means("A heat mat or cable under the floor, or none.")]
     public Heating? Heating { get; init; }
 
+    /// <summary>Fan.</summary>
+    [Means("A small fan, or none.")]
+    public Fan? Fan { get; init; }
+
+    /// <summary>Fogger.</summary>
+    [Means("An ultrasonic fogger, or none.")]
+    public Fogger? Fogger { get; init; }
+
     /// <summary>Electrical protection.</summary>
     [Means("How the electrical parts are protected.")]
     public Electrics? Electrics { get; init; }

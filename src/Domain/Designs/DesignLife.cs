@@ -370,8 +370,15 @@ public sealed record Room
     [Means("The months that differ.")]
     public RoomYear? Months { get; init; }
 
+    /// <summary>Height above the sea.</summary>
+    [Means("Height above the sea, for the pressure of the air; sea level if left out.")]
+    public Typed<Elevation>? Altitude { get; init; }
+
     /// <summary>Logger file.</summary>
-    [Means("Logger file with time, temperature and humidity, seen from this file.")]
+    [Means(
+        "Logger file with time, temperature and humidity, seen from this file; its days are "
+            + "repeated where it ends."
+    )]
     public string? Log { get; init; }
 
     /// <summary>What each pane faces.</summary>

@@ -20,6 +20,7 @@ internal static class FileTypes
             Quantity<TemperatureDifference>(),
             Quantity<Share>(),
             Quantity<Flow>(),
+            Quantity<Elevation>(),
             Quantity<Duration>(),
             Quantity<Power>(),
             Quantity<LuminousFlux>(),

@@ -118,6 +118,19 @@ public readonly record struct Flow(double CubicMetersPerSecond) : IQuantity<Flow
     public double Si => CubicMetersPerSecond;
 }
 
+/// <summary>Height over the sea in meters.</summary>
+public readonly record struct Elevation(double Meters) : IQuantity<Elevation>
+{
+    /// <inheritdoc/>
+    public static QuantityKind Kind => QuantityKinds.Elevation;
+
+    /// <inheritdoc/>
+    public static Elevation FromSi(double si) => new(si);
+
+    /// <inheritdoc/>
+    public double Si => Meters;
+}
+
 /// <summary>Time span in seconds.</summary>
 public readonly record struct Duration(double Seconds) : IQuantity<Duration>
 {

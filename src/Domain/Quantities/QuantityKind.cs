@@ -193,10 +193,20 @@ public static class QuantityKinds
             ("mL/h", 1e-6 / 3600),
             ("L/min", Liter / 60),
             ("L/h", Liter / 3600),
+            ("m3/h", 1.0 / 3600),
             ("gal/h", Gal / 3600),
             ("gal/min", Gal / 60),
             ("fl oz/min", Gal / 128 / 60)
         ),
+    };
+
+    /// <summary>Heights over the sea.</summary>
+    public static readonly QuantityKind Elevation = new()
+    {
+        Name = "a height over the sea",
+        Expected = "a height over the sea with its unit, such as 500 m or 1600 ft",
+        Maximum = 5000,
+        Words = Sorted(("m", 1), ("ft", 0.3048)),
     };
 
     /// <summary>Time spans.</summary>

@@ -97,7 +97,7 @@ internal static class ForecastText
         text.Append(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Water: misted {water.Misted * 1000:0} mL = vented {water.Vented * 1000:0} + drained "
+                $"Water: {Brought(water)} = vented {water.Vented * 1000:0} + drained "
             )
                 + string.Create(
                     CultureInfo.InvariantCulture,
@@ -114,6 +114,14 @@ internal static class ForecastText
                 )
         );
     }
+
+    private static string Brought(WaterLedger water) =>
+        water.Fogged > 0
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"misted {water.Misted * 1000:0} mL and fogged {water.Fogged * 1000:0} mL"
+            )
+            : string.Create(CultureInfo.InvariantCulture, $"misted {water.Misted * 1000:0} mL");
 
     private static void AddBand(StringBuilder text, DesignForecast forecast)
     {

@@ -31,11 +31,13 @@ public readonly record struct SurfacePlace(SurfaceRole Role, double SizeMeters);
 /// <param name="openings">Exchange through the openings.</param>
 /// <param name="volumeCubicMeters">Volume of the air, m³.</param>
 /// <param name="factors">Factors on convection and on the air exchanged.</param>
+/// <param name="pascals">Pressure of the air, Pa.</param>
 public sealed class BoxLaws(
     ImmutableArray<SurfacePlace> surfaces,
     OpeningFlow openings,
     double volumeCubicMeters,
-    (double Convection, double AirFlow) factors
+    (double Convection, double AirFlow) factors,
+    double pascals = MoistAir.StandardPascals
 ) : ExchangeLaws
 {
     private const double PlateFactor = 3.92;
@@ -72,8 +74,8 @@ public sealed class BoxLaws(
     /// <inheritdoc/>
     public override double AirFlow(RoomPoint air, RoomPoint room, HeadspaceDrive drive)
     {
-        double inside = MoistAir.Density(air.Celsius, air.HumidityRatio);
-        double outside = MoistAir.Density(room.Celsius, room.HumidityRatio);
+        double inside = MoistAir.Density(air.Celsius, air.HumidityRatio, pascals);
+        double outside = MoistAir.Density(room.Celsius, room.HumidityRatio, pascals);
         double flow = openings(inside, outside, drive.FanCubicMetersPerSecond) * factors.AirFlow;
         flow = Math.Max(flow, LeastChangesPerSecond * volumeCubicMeters);
         return flow * inside / (1.0 + air.HumidityRatio);

@@ -70,7 +70,8 @@ public sealed record BoxRun
             surfaces.Places,
             openings.Tabulated(),
             headspace.Volume.Si,
-            (how.Convection, how.AirFlow)
+            (how.Convection, how.AirFlow),
+            surfaces.Shape.Pascals
         );
         var room = RoomClimate.Of(design, first, how);
         var air = new HeadspaceModel(surfaces.Shape, laws);
@@ -117,7 +118,12 @@ public sealed record BoxRun
         CancellationToken cancel = default
     ) => Simulation.Run(Setup, Start, 24 * days, progress, cancel);
 
-    private static double? Target(Heating mat) => mat.Thermostat ? 24 : null;
+    private static double? Target(Heating mat) =>
+        mat.Thermostat
+            ? mat.Target is { } target
+                ? target.Si - Constants.ZeroCelsiusKelvin
+                : HeadspacePolicy.ThermostatCelsius
+            : null;
 
     private static HeldHeadspace? Held(CheckedDesign design, Sizing.Headspace headspace) =>
         design.Design.Headspace is { Hold: { } hold }

@@ -83,7 +83,7 @@ public sealed record BoxSurfaces
         surfaces.AddTop();
         surfaces.AddLeaves();
         surfaces.AddWood();
-        surfaces.Close(headspace.Volume.Si);
+        surfaces.Close(headspace.Volume.Si, RoomClimate.Pascals(design));
         return surfaces;
     }
 
@@ -312,7 +312,7 @@ public sealed record BoxSurfaces
         );
     }
 
-    private void Close(double volume)
+    private void Close(double volume, double pascals)
     {
         var conductance = Carroll1980.Conductances(
             [.. list.Select(l => l.Surface.AreaSquareMeters)],
@@ -323,7 +323,8 @@ public sealed record BoxSurfaces
             .Sum(l => l.Surface.AreaSquareMeters);
         Shape = new HeadspaceShape
         {
-            DryAirKilograms = Math.Max(volume, 1e-3) / MoistAir.SpecificVolume(23, 0.014),
+            DryAirKilograms = Math.Max(volume, 1e-3) / MoistAir.SpecificVolume(23, 0.014, pascals),
+            Pascals = pascals,
             Surfaces =
             [
                 .. list.Select(

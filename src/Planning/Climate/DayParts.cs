@@ -17,6 +17,8 @@ internal sealed class DayParts
     private readonly ClimateChange change;
     private readonly List<Lit> lamps = [];
     private readonly List<(double On, double Off, double KilogramsPerSecond)> mists = [];
+    private readonly List<(double On, double Off, double KilogramsPerSecond)> fogs = [];
+    private readonly List<(double On, double Off)> fans = [];
 
     private DayParts(CheckedDesign design, BoxSurfaces surfaces, ClimateChange change)
     {
@@ -38,6 +40,7 @@ internal sealed class DayParts
         }
 
         parts.AddMist();
+        parts.AddFanAndFog();
         return parts.Cut();
     }
 
@@ -123,10 +126,30 @@ internal sealed class DayParts
         }
     }
 
+    private void AddFanAndFog()
+    {
+        if (design.Design.Fan is { } fan)
+        {
+            var on = fan.On?.ToTimeSpan().TotalSeconds ?? 0;
+            fans.Add((on, fan.Off?.ToTimeSpan().TotalSeconds ?? on));
+        }
+
+        foreach (var time in design.Design.Fogger?.Times ?? [])
+        {
+            var at = time.At.ToTimeSpan().TotalSeconds;
+            fogs.Add((at, at + Math.Min(time.For.Si, DaySeconds), design.Design.Fogger!.Rate.Si * 1000));
+        }
+    }
+
     private ImmutableArray<DayPart> Cut()
     {
         var cuts = new SortedSet<double> { 0 };
-        foreach (var (on, off) in lamps.Select(l => (l.On, l.Off)).Concat(mists.Select(m => (m.On, m.Off))))
+        foreach (
+            var (on, off) in lamps
+                .Select(l => (l.On, l.Off))
+                .Concat(mists.Concat(fogs).Select(m => (m.On, m.Off)))
+                .Concat(fans)
+        )
         {
             cuts.Add(on % DaySeconds);
             cuts.Add(off % DaySeconds);
@@ -145,6 +168,7 @@ internal sealed class DayParts
     {
         var lit = lamps.Where(l => IsOn(l.On, l.Off, middle)).ToList();
         var mist = mists.Where(m => IsOn(m.On, m.Off, middle)).Sum(m => m.KilogramsPerSecond);
+        var fan = fans.Any(f => IsOn(f.On, f.Off, middle)) ? design.Design.Fan : null;
         var watts = new double[surfaces.Shape.Surfaces.Length];
         foreach (var lamp in lit)
         {
@@ -162,6 +186,11 @@ internal sealed class DayParts
                 AirWatts = lit.Sum(l => l.AirWatts),
                 SurfaceWatts = ImmutableArray.Create(watts),
                 MistKilogramsPerSecond = mist,
+                FogKilogramsPerSecond = fogs.Where(f => IsOn(f.On, f.Off, middle))
+                    .Sum(f => f.KilogramsPerSecond),
+                StirMetersPerSecond = fan?.Use == Domain.Designs.FanUse.Stir ? HeadspacePolicy.StirSpeed : 0,
+                FanCubicMetersPerSecond =
+                    fan?.Use == Domain.Designs.FanUse.Vent ? HeadspacePolicy.FanThroughMesh * fan.Flow.Si : 0,
                 MistCelsius = design.Design.Room?.Temperature is { } t ? t.Si - 273.15 : 21,
             },
             lit.Count > 0,

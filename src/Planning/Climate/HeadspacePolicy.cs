@@ -116,6 +116,9 @@ internal static class HeadspacePolicy
     /// <summary>When a keeper mists by hand, and how long, s.</summary>
     public static readonly (double At, double For) HandMist = (9 * 3600.0, 60.0);
 
+    /// <summary>What a thermostat holds where nothing is typed, °C.</summary>
+    public const double ThermostatCelsius = 24.0;
+
     /// <summary>Air speed of a small stirring fan, m/s.</summary>
     public const double StirSpeed = 0.2;
 

@@ -24,18 +24,21 @@ public sealed class RoomClimate
     private const double ColdestCelsius = -15;
     private const double HottestCelsius = 60;
     private const double MostSwing = 15;
+    private const double HighestMeters = 5000;
     private readonly Air[] months = new Air[12];
     private readonly Air? weekend;
     private readonly DateOnly first;
     private readonly double[] middles = new double[14];
     private readonly ClimateChange change;
     private readonly double pascals;
+    private readonly ImmutableArray<RoomReading> log;
 
     private RoomClimate(CheckedDesign design, DateOnly first, ClimateChange change)
     {
         this.first = first;
         this.change = change;
-        pascals = MoistAir.StandardPascals;
+        pascals = Pascals(design);
+        log = design.RoomLog?.Readings ?? [];
         var room = design.Design.Room;
         var year = new Domain.Designs.RoomAir
         {
@@ -64,25 +67,70 @@ public sealed class RoomClimate
     public static RoomClimate Of(CheckedDesign design, DateOnly first, ClimateChange change) =>
         new(design, first, change);
 
+    /// <summary>Pressure of the air of a design, Pa.</summary>
+    public static double Pascals(CheckedDesign design) =>
+        MoistAir.PressureAt(Math.Clamp(design.Design.Room?.Altitude?.Si ?? 0, 0, HighestMeters));
+
     /// <summary>The room at a time, s from 00:00 of the first date.</summary>
     public RoomPoint At(double seconds)
     {
         var day = (int)Math.Floor(seconds / DaySeconds);
         var hour = (seconds - (day * DaySeconds)) / HourSeconds;
+        if (!log.IsEmpty)
+        {
+            var reading = Logged(first.ToDateTime(TimeOnly.MinValue).AddSeconds(seconds));
+            return Changed(
+                reading.Celsius,
+                MoistAir.HumidityRatio(reading.Celsius, Math.Clamp(reading.Humidity, 0.01, 1), pascals)
+            );
+        }
+
         var air = Season(day, hour);
         if (weekend is { } off)
         {
             air = Mix(air, off, WeekendShare(day, hour));
         }
 
-        var celsius =
-            air.Celsius
-            + (air.Swing * Math.Sin(2 * Math.PI * (hour - WarmestHour + 6) / 24))
-            + change.RoomKelvin;
+        return Changed(
+            air.Celsius + (air.Swing * Math.Sin(2 * Math.PI * (hour - WarmestHour + 6) / 24)),
+            air.HumidityRatio
+        );
+    }
+
+    private RoomPoint Changed(double roomCelsius, double ratio)
+    {
+        var celsius = roomCelsius + change.RoomKelvin;
         var saturated = MoistAir.HumidityRatio(SaturationTable.At(celsius).Pascals, pascals);
-        return new RoomPoint(
-            celsius,
-            Math.Min(air.HumidityRatio * change.RoomVapor, SaturatedShare * saturated)
+        return new RoomPoint(celsius, Math.Min(ratio * change.RoomVapor, SaturatedShare * saturated));
+    }
+
+    /// <summary>
+    /// The logger at a time, by straight line between readings. Outside of what it covers its whole days, or
+    /// whole weeks, are repeated.
+    /// </summary>
+    private RoomReading Logged(DateTime time)
+    {
+        var days = Math.Floor((log[^1].Time - log[0].Time).TotalDays);
+        var span = TimeSpan.FromDays(days >= 7 ? 7 * Math.Floor(days / 7) : Math.Max(days, 1));
+        if (time < log[0].Time || time > log[^1].Time)
+        {
+            var since = (time - log[0].Time).Ticks % span.Ticks;
+            time = log[0].Time.AddTicks(since < 0 ? since + span.Ticks : since);
+        }
+
+        var (low, high) = (0, log.Length - 1);
+        while (high - low > 1)
+        {
+            var middle = (low + high) / 2;
+            (low, high) = log[middle].Time <= time ? (middle, high) : (low, middle);
+        }
+
+        var (a, b) = (log[low], log[high]);
+        var share = Math.Clamp((time - a.Time) / (b.Time - a.Time), 0, 1);
+        return new RoomReading(
+            time,
+            a.Celsius + (share * (b.Celsius - a.Celsius)),
+            a.Humidity + (share * (b.Humidity - a.Humidity))
         );
     }
 

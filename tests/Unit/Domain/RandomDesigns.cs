@@ -230,6 +230,24 @@ internal static class RandomDesigns
             Times = times,
         };
 
+    private static readonly Gen<Fan> Fans =
+        from flow in Amount<Flow>(1, 20, "m3/h", 100, 400, "L/min")
+        from use in Pick.From(Enum.GetValues<FanUse>())
+        from start in Pick.Maybe(Clock)
+        from end in Pick.Maybe(Clock)
+        select new Fan
+        {
+            Flow = flow,
+            Use = use,
+            On = start,
+            Off = end,
+        };
+
+    private static readonly Gen<Fogger> Foggers =
+        from rate in Amount<Flow>(10, 400, "mL/h", 0.01, 0.1, "gal/h")
+        from times in Many(Gen.Select(Clock, Wait, (at, wait) => new MistTime { At = at, For = wait }), 0, 2)
+        select new Fogger { Rate = rate, Times = times };
+
     private static readonly Gen<Planting> Plant =
         from kind in Key("plant")
         from count in Gen.Int[1, 5]
@@ -320,6 +338,8 @@ internal static class RandomDesigns
         from changes in Pick.Maybe(Amount<AirChangeRate>(0, 9, "/h", 0, 9, ""))
         from temperature in Amount<Temperature>(15, 30, "C", 60, 85, "F")
         from humidity in Part
+        from fan in Pick.Perhaps(Fans)
+        from fogger in Pick.Perhaps(Foggers)
         select design with
         {
             Planted = planted,
@@ -331,6 +351,8 @@ internal static class RandomDesigns
             Crew = [new Inhabitant { Kind = crew, Count = count }],
             Animals = count > 9 ? [] : [new Resident { Kind = animal, Count = count }],
             Room = room,
+            Fan = fan,
+            Fogger = fogger,
             Headspace = changes is not { } rate
                 ? null
                 : new Headspace

@@ -27,6 +27,16 @@ internal static class Devices
             names.Add("the heating");
         }
 
+        if (n.Design.Design.Fan is not null)
+        {
+            names.Add("the fan");
+        }
+
+        if (n.Design.Design.Fogger is not null)
+        {
+            names.Add("the fogger");
+        }
+
         return names.Count == 1 && names[0] != "lamps" ? [$"{names[0]} and its cable"] : names;
     }
 }
