@@ -7,7 +7,9 @@ using Litterfall.Planning.Sizing;
 
 namespace Litterfall.Bench.Headspace;
 
-/// <summary>The lumped cube beside its peer, and whole designs as a forecast and a slider ask for them, warm.</summary>
+/// <summary>
+/// The lumped cube beside its peer, and whole designs as a forecast and a slider ask for them, warm.
+/// </summary>
 [MemoryDiagnoser]
 [InProcess]
 [WarmupCount(5)]

@@ -75,10 +75,7 @@ public sealed record RoomLog(ImmutableArray<RoomReading> Readings)
             );
         }
 
-        var isFahrenheit =
-            names[columns.Warm].Contains("°f", StringComparison.Ordinal)
-            || names[columns.Warm].EndsWith("_f", StringComparison.Ordinal)
-            || names[columns.Warm].EndsWith(" f", StringComparison.Ordinal);
+        var isFahrenheit = IsFahrenheit(names[columns.Warm]);
         var readings = new SortedDictionary<DateTime, RoomReading>();
         for (var i = head + 1; i < lines.Length; i++)
         {
@@ -105,6 +102,11 @@ public sealed record RoomLog(ImmutableArray<RoomReading> Readings)
             ? Refused(file, head + 1, "the logger file has too few lines", "two readings or more")
             : new(new RoomLog([.. readings.Values]), []);
     }
+
+    private static bool IsFahrenheit(string name) =>
+        name.Contains("°f", StringComparison.Ordinal)
+        || name.EndsWith("_f", StringComparison.Ordinal)
+        || name.EndsWith(" f", StringComparison.Ordinal);
 
     private static RoomReading? Row(
         string[] cells,

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Diagnostics;
 using System.Globalization;
 using Litterfall.App.Forecasts;
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.Designs;
 using Litterfall.Planning.Climate;
 
@@ -79,15 +80,7 @@ internal static class ForecastCommand
         };
         try
         {
-            using var progress = new Labs.LabProgress();
-            progress.Begin(24.0 * how.Days);
-            var forecast = DesignForecast.Of(
-                design,
-                wish,
-                share => progress.Past(share * 24.0 * how.Days),
-                cancel
-            );
-            progress.Dispose();
+            var forecast = Forecast(design, wish, cancel);
             if (forecast is null)
             {
                 return Exit.NotSolved(
@@ -118,6 +111,13 @@ internal static class ForecastCommand
             Console.Error.WriteLine("Interrupted; nothing was printed.");
             return Exit.Interrupted;
         }
+    }
+
+    private static DesignForecast? Forecast(CheckedDesign design, ForecastWish wish, CancellationToken cancel)
+    {
+        using var progress = new Labs.LabProgress();
+        progress.Begin(24.0 * wish.Days);
+        return DesignForecast.Of(design, wish, share => progress.Past(share * 24.0 * wish.Days), cancel);
     }
 
     private static TextFault Fault(string path, string message, string expected) =>

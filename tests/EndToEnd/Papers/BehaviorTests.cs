@@ -134,7 +134,12 @@ public sealed class BehaviorTests(PaperFolder papers)
     {
         using var scratch = new Scratch();
         var text = File.ReadAllText(Path.Combine(Cli.Root, "samples", "t-17-old-show-tank.viv.yaml"));
-        var bare = scratch.Write("bare.viv.yaml", text.Replace("planted: 2022-03-01\n", "", Ordinal));
+        var folder = Path.Combine(Cli.Root, "samples", "lantern-ditch");
+        var bare = scratch.Write(
+            "bare.viv.yaml",
+            text.Replace("planted: 2022-03-01\n", "", Ordinal)
+                .Replace("workshop: lantern-ditch", $"workshop: {folder}", Ordinal)
+        );
         var written = PaperFolder.Write(bare, scratch.At("papers"));
         Assert.Contains("2026-01-05", Numeric(written.Ended.Out), Ordinal);
         var calendar = written.Pdf("06-calendar.pdf").Sides[0].Running;

@@ -1,4 +1,5 @@
 using CsCheck;
+using Litterfall.App;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
@@ -35,10 +36,7 @@ public sealed class RoundTripTests
     public void The_samples_close_too() =>
         Assert.All(
             SampleFiles.Paths,
-            path =>
-                Closes(
-                    DesignRun.Execute(DesignChecker.Check(SampleFiles.Read(path), SampleFiles.Catalog).Value!)
-                )
+            path => Closes(DesignRun.Execute(Shop.Design(SourceTree.Path(path), null).Value!))
         );
 
     private static DesignResult Run(Design design)
