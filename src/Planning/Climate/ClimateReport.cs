@@ -33,6 +33,7 @@ public static class ClimateReport
         rows.Add(("dewMarginKMin", new ReportNumber(climate.DewMargin, Units.Kelvin)));
         rows.Add(("fogHoursPerDay", Panes(climate.Fog)));
         rows.Add(("wetHoursPerDay", Panes(climate.Wet)));
+        AddFog(rows, climate);
         rows.Add(
             (
                 "leafWetHoursPerDay",
@@ -46,6 +47,54 @@ public static class ClimateReport
         rows.Add(("seasons", Seasons(climate)));
         rows.Add(("ledgerErrorGrams", Maybe(climate.LedgerError, FloorWater.Gram, Held)));
         return ReportObject.Of([.. rows]);
+    }
+
+    /// <summary>When the worst pane fogs: weekends, weekdays, and minutes of each hour of the day.</summary>
+    private static void AddFog(List<(string, ReportNode)> rows, ClimateFigures climate)
+    {
+        ReportNode Number(string name, double si, Unit unit) =>
+            new ReportNumber(
+                WaterReport.Simulated(
+                    $"dew on the worst pane {name}",
+                    si,
+                    unit,
+                    "coupled run from planting, days 8 to 30",
+                    climate.AirMean.Value.Inputs
+                ),
+                unit
+            );
+        var days = climate.Computed?.Days;
+        rows.Add(
+            (
+                "fogHoursWeekend",
+                days is null
+                    ? new ReportAbsent(Held)
+                    : Number("a day at weekends", Units.Hour.ToSiValue(days.FogByDay.Weekend), Units.Hour)
+            )
+        );
+        rows.Add(
+            (
+                "fogHoursWeekday",
+                days is null
+                    ? new ReportAbsent(Held)
+                    : Number("a day on weekdays", Units.Hour.ToSiValue(days.FogByDay.Weekday), Units.Hour)
+            )
+        );
+        rows.Add(
+            (
+                "fogMinutesByHour",
+                new ReportList([
+                    .. (days?.FogByHour ?? []).Select(
+                        (share, hour) =>
+                            Number(
+                                FormattableString.Invariant($"from {hour:00}:00 on"),
+                                Units.Hour.ToSiValue(share),
+                                Units.Minute
+                            )
+                    ),
+                ])
+            )
+        );
     }
 
     private static string Assumes(ClimateFigures climate) =>

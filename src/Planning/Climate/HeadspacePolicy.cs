@@ -124,12 +124,4 @@ internal static class HeadspacePolicy
 
     /// <summary>Share of its free flow that a small fan moves through mesh.</summary>
     public const double FanThroughMesh = 0.4;
-
-    /// <summary>Humidity above which stagnation is meant.</summary>
-    public static readonly Figure Stagnant = Figure.Choice(
-        "hours of fog that show stale air",
-        20 * 3600.0 / 3600.0,
-        Units.Hour,
-        "panes white for more than 20 hours a day: nothing dries"
-    );
 }
