@@ -432,7 +432,8 @@ internal ref struct LampView
     }
 
     /// <summary>
-    /// Share of a part of the opening that is not hidden, each place weighted by 1/d⁴ as Lambert's law asks.
+    /// Share of a part of the opening that is not hidden. Each place is weighted by 1/d⁴ as Lambert's law asks, or
+    /// by all of its ray where mirrors and leaves make that uneven.
     /// </summary>
     private readonly double SeenShare(in Field field, int lines)
     {
@@ -519,8 +520,8 @@ internal ref struct LampView
         return new Point3(toMiddle.X + (((2.0 * shareX) - 1.0) * chord), y, rise);
     }
 
-    /// <summary>∫ dt/d⁴ along a stretch, three Gauss points.</summary>
-    private static double Piece(Point3 start, Point3 along, double from, double to)
+    /// <summary>Weight of a stretch, three Gauss points.</summary>
+    private readonly double Piece(Point3 start, Point3 along, double from, double to)
     {
         const double outer = 0.1127016653792583;
         double span = to - from;
@@ -538,11 +539,16 @@ internal ref struct LampView
             );
     }
 
-    private static double Weight(Point3 start, Point3 along, double t)
+    private readonly double Weight(Point3 start, Point3 along, double t)
     {
         double x = start.X + (t * along.X);
         double y = start.Y + (t * along.Y);
-        double square = (x * x) + (y * y) + (start.Z * start.Z);
+        if (path.Order > 0 || leafCount > 0)
+        {
+            return Ray(new Point3(x, y, rise));
+        }
+
+        double square = (x * x) + (y * y) + (rise * rise);
         return 1.0 / (square * square);
     }
 

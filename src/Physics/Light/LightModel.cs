@@ -61,7 +61,7 @@ public sealed class LightModel
         double[] direct = new double[net.Patches.Length];
         for (int i = 0; i < direct.Length; i++)
         {
-            direct[i] = WithMirrors(net.Patches[i].Receiver, lamp, true);
+            direct[i] = OnPatch(net.Patches[i].Receiver, lamp);
         }
 
         return new LitLamp(lamp, net.Exitance(direct));
@@ -72,7 +72,7 @@ public sealed class LightModel
     /// <param name="lamp">A lamp of <see cref="Light"/>.</param>
     public double At(Receiver receiver, LitLamp lamp)
     {
-        double sum = WithMirrors(receiver, lamp.Lamp, false);
+        double sum = WithMirrors(receiver, lamp.Lamp);
         if (lamp.Exitance.Length > 0)
         {
             double[] factors = new double[lamp.Exitance.Length];
@@ -119,13 +119,28 @@ public sealed class LightModel
         return cells;
     }
 
-    private double WithMirrors(Receiver receiver, Luminaire lamp, bool isQuick)
+    private double WithMirrors(Receiver receiver, Luminaire lamp)
     {
         double sum = 0.0;
         foreach (var path in paths)
         {
-            var view = new LampView(scene, lamp, path, path.Image(receiver), scratch);
-            sum += isQuick ? view.Quick(path.Order == 0 ? QuickRule.Direct : QuickRule.Mirrored) : view.Fine(detail.Points);
+            sum += new LampView(scene, lamp, path, path.Image(receiver), scratch).Fine(detail.Points);
+        }
+
+        return sum;
+    }
+
+    /// <summary>Light on a patch; the last mirror is left out, for next to nothing of it is thrown back.</summary>
+    private double OnPatch(Receiver receiver, Luminaire lamp)
+    {
+        double sum = 0.0;
+        foreach (var path in paths)
+        {
+            if (path.Order < detail.Mirrors)
+            {
+                var view = new LampView(scene, lamp, path, path.Image(receiver), scratch);
+                sum += view.Quick(path.Order == 0 ? QuickRule.Direct : QuickRule.Mirrored);
+            }
         }
 
         return sum;

@@ -9,8 +9,8 @@ namespace Litterfall.Physics.Light;
 internal sealed record QuickRule(GaussLegendre Along, GaussLegendre Across, int Lines)
 {
     /// <summary>For light straight from the lamp: exact to 0.02 % at half the length of the opening.</summary>
-    public static readonly QuickRule Direct = new(GaussLegendre.Of(8), GaussLegendre.Of(3), 12);
+    public static readonly QuickRule Direct = new(GaussLegendre.Of(8), GaussLegendre.Of(3), 16);
 
     /// <summary>For light by mirrors.</summary>
-    public static readonly QuickRule Mirrored = new(GaussLegendre.Of(6), GaussLegendre.Of(1), 4);
+    public static readonly QuickRule Mirrored = new(GaussLegendre.Of(5), GaussLegendre.Of(1), 4);
 }
