@@ -76,10 +76,10 @@ public sealed class LightTracer
         for (int i = 0; i < rays; i++)
         {
             var (at, way, weight) = source.Ray(i);
-            tracer.Enter(at, way, weight / rays, new Chance((uint)i));
+            tracer.Enter(at, way, weight, new Chance((uint)i));
         }
 
-        return tracer.Sum();
+        return tracer.Sum(1.0 / rays);
     }
 
     /// <summary>A hash of ray and draw as numbers from 0 to 1.</summary>
@@ -98,16 +98,16 @@ public sealed class LightTracer
         }
     }
 
-    private LightBudget Sum() =>
+    private LightBudget Sum(double share) =>
         new()
         {
-            Faces = [.. faces],
-            Lid = lid,
-            Blocks = [.. blocks],
-            Canopies = [.. canopies],
-            OutSides = outSides,
-            BackUp = backUp,
-            Missed = missed,
+            Faces = [.. faces.Select(f => share * f)],
+            Lid = share * lid,
+            Blocks = [.. blocks.Select(f => share * f)],
+            Canopies = [.. canopies.Select(f => share * f)],
+            OutSides = share * outSides,
+            BackUp = share * backUp,
+            Missed = share * missed,
         };
 
     /// <summary>From the lamp into the box, by the lid or an open side.</summary>
