@@ -114,6 +114,32 @@ public sealed partial class CaseForm
         return null;
     }
 
+    /// <summary>One of some words or an object in braces; both null when it is left out, and on a fault.</summary>
+    public (string? Word, CaseForm? Inner) WordOrObject(string key, string what, params ReadOnlySpan<string> words)
+    {
+        if (Optional(key) is not { } node)
+        {
+            return (null, null);
+        }
+
+        if (node is CaseText { Text: var text } && words.Contains(text))
+        {
+            return (text, null);
+        }
+
+        if (node is CaseObject inner)
+        {
+            return (null, new CaseForm(inner, faults, what));
+        }
+
+        faults.Add(
+            node.Place,
+            $"{node.Path} is {node.Kind}",
+            $"one of {string.Join(", ", words!)}, or an object in braces"
+        );
+        return (null, null);
+    }
+
     /// <summary>An object that must be there; null on a fault.</summary>
     public CaseForm? Object(string key, string what) =>
         Required(key, "an object in braces") is { } node ? Form(node, what) : null;
@@ -137,6 +163,18 @@ public sealed partial class CaseForm
             faults.Add(node.Place, $"{node.Path} is {Counted(node)}", expected);
         }
 
+        return [];
+    }
+
+    /// <summary>A list of objects that may be left out or empty.</summary>
+    public ImmutableArray<CaseForm> OptionalObjects(string key, string what, int most) =>
+        branch.Find(key) is CaseList { Items.Count: 0 } or null
+            ? Left(key)
+            : Objects(key, what, most);
+
+    private ImmutableArray<CaseForm> Left(string key)
+    {
+        asked.Add(key);
         return [];
     }
 

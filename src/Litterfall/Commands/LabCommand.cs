@@ -3,6 +3,7 @@ using System.Globalization;
 using Litterfall.App.Cases;
 using Litterfall.App.Labs;
 using Litterfall.App.Labs.Headspace;
+using Litterfall.App.Labs.Light;
 using Litterfall.Domain.Designs;
 using Litterfall.Physics.Soil;
 
@@ -16,6 +17,7 @@ internal static class LabCommand
         {
             Column(),
             Headspace(),
+            Light(),
         };
 
     private static Command Column()
@@ -108,6 +110,50 @@ internal static class LabCommand
             }
 
             Console.Out.Write(json ? HeadspaceText.Json(outcome) + "\n" : HeadspaceText.Table(outcome));
+            return Exit.Done;
+        }
+        catch (OperationCanceledException)
+        {
+            Console.Error.WriteLine("Interrupted; nothing was printed.");
+            return Exit.Interrupted;
+        }
+    }
+
+    private static Command Light()
+    {
+        var path = new Argument<string>("CASE") { Description = "A case file (*.json)." };
+        var json = Arguments.Json();
+        var command = new Command("light", "Light of lamps in a box: points, maps, where the flux ends.")
+        {
+            path,
+            json,
+        };
+        command.SetAction(
+            (parsed, cancel) =>
+                Task.Run(
+                    () => RunLight(parsed.GetValue(path)!, parsed.GetValue(json), cancel),
+                    CancellationToken.None
+                )
+        );
+        return command;
+    }
+
+    private static int RunLight(string path, bool json, CancellationToken cancel)
+    {
+        var reading = CaseFile.Read(path, form => LightForm.Read(form, path));
+        if (!reading.IsGood)
+        {
+            return Exit.Unusable(json, [.. reading.Faults]);
+        }
+
+        try
+        {
+            var asked = reading.Value!;
+            using var progress = new LabProgress();
+            progress.Begin(asked.Lamps.Length);
+            var outcome = LightLab.Run(asked, progress.Past, cancel);
+            progress.Dispose();
+            Console.Out.Write(json ? LightText.Json(asked, outcome) + "\n" : LightText.Table(asked, outcome));
             return Exit.Done;
         }
         catch (OperationCanceledException)

@@ -18,6 +18,7 @@ internal ref struct LampView
     private readonly double rise;
     private readonly double lidShare;
     private readonly bool meetsLid;
+    private readonly bool isShutOut;
     private readonly ShadowOutline[] shadows;
     private readonly Canopy[] leaves;
     private readonly Point3 toMiddle;
@@ -48,6 +49,15 @@ internal ref struct LampView
         rise = Math.Abs(height) < LeastRise ? (height < 0.0 ? -LeastRise : LeastRise) : height;
         meetsLid = lamp.Center.Z > scene.Height != receiver.At.Z > scene.Height;
         lidShare = (scene.Height - receiver.At.Z) / rise;
+        isShutOut =
+            !path.EntersBeside
+            && lamp.Center.Z < scene.Height
+            && !(
+                lamp.Center.X >= 0.0
+                && lamp.Center.X <= scene.Length
+                && lamp.Center.Y >= 0.0
+                && lamp.Center.Y <= scene.Depth
+            );
         shadowCount = 0;
         leafCount = 0;
         if (IsLevel)
@@ -70,7 +80,8 @@ internal ref struct LampView
 
     /// <summary>Illuminance, lx, as exact as the points allow.</summary>
     public readonly double Fine(int order) =>
-        lamp.Shape switch
+        isShutOut ? 0.0
+        : lamp.Shape switch
         {
             LuminousShape.Point => IsSeen(lamp.Center) ? Ray(lamp.Center - receiver.At) : 0.0,
             LuminousShape.Line => IsLevel ? Stretch(-1.0, 1.0, lamp.HalfLine, toMiddle, order) : Tilted(),
@@ -84,7 +95,7 @@ internal ref struct LampView
     /// </summary>
     public readonly double Quick(QuickRule rule)
     {
-        if (lamp.Shape is LuminousShape.Point or LuminousShape.Line)
+        if (isShutOut || lamp.Shape is LuminousShape.Point or LuminousShape.Line)
         {
             return Fine(rule.Along.Points.Length);
         }

@@ -41,6 +41,9 @@ public sealed record Luminaire
     /// <summary>m of cosᵐ.</summary>
     public double Exponent { get; init; } = 1.0;
 
+    /// <summary>True for a line that is a flat strip facing down, not a tube.</summary>
+    public bool IsStrip { get; init; }
+
     /// <summary>Measured intensities; null without.</summary>
     public CandelaTable? Table { get; init; }
 
@@ -126,7 +129,7 @@ public sealed record Luminaire
         {
             case LuminousShape.Point:
                 return Lumens / (4.0 * Math.PI);
-            case LuminousShape.Line:
+            case LuminousShape.Line when !IsStrip:
                 double along = ray.Dot(HalfLine) / HalfLine.Length;
                 return Lumens
                     / (Math.PI * Math.PI * Measure)
