@@ -41,7 +41,7 @@ internal sealed class LightForm
         var faces = Faces();
         var lid = Lid();
         var lamps = new LampForm(path, notes, form.IsGood ? box.Height : double.PositiveInfinity);
-        var lit = form.Objects("lamps", "a lamp", MostThings).SelectMany(form => lamps.Read(form)).ToImmutableArray();
+        var lit = form.Objects("lamps", "a lamp", MostThings).SelectMany(lamp => lamps.Read(lamp)).ToImmutableArray();
         var blocks = form.OptionalObjects("blocks", "a block", MostThings).Select(Block).ToImmutableArray();
         var canopies = form.OptionalObjects("canopies", "a canopy", MostThings).Select(Leaves).ToImmutableArray();
         var points = form.OptionalObjects("points", "a point", MostPoints).Select(Point).ToImmutableArray();
@@ -85,11 +85,6 @@ internal sealed class LightForm
     private static FaceFinish Face(CaseForm walls, string name)
     {
         var (word, inner) = walls.WordOrObject(name, "a wall", "black", "open");
-        if (word == "open" && name == "floor")
-        {
-            walls.Refuse(name, "the floor is open", "black, a glass or a diffuse floor");
-        }
-
         if (inner is null)
         {
             return word == "open" ? FaceFinish.Open : FaceFinish.Black;
