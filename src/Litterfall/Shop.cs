@@ -78,28 +78,6 @@ public static class Shop
         return unknown.Count > 0 ? new(null, unknown) : new(catalog, []);
     }
 
-    /// <summary>The logger file a design names, seen from it; nothing where it names none.</summary>
-    private static Reading<RoomLog> Log(string path, DesignDocument document)
-    {
-        if (Beside(path, document.Design.Room?.Log) is not { } file)
-        {
-            return new(null, []);
-        }
-
-        return File.Exists(file)
-            ? RoomLog.Read(document.Design.Room!.Log!, File.ReadAllText(file))
-            : new(
-                null,
-                [
-                    document.Fault(
-                        "room.log",
-                        $"there is no file '{document.Design.Room!.Log}'",
-                        "a logger file seen from the design file"
-                    ),
-                ]
-            );
-    }
-
     /// <summary>A checked design from a file.</summary>
     /// <param name="path">The design file.</param>
     /// <param name="workshop">Folder from the command line; it wins over the one named in the design.</param>
@@ -148,10 +126,10 @@ public static class Shop
             );
         }
 
-        var log = Log(path, document);
-        return log.Faults.Count == 0
-            ? DesignChecker.Check(document, catalog.Value!, log.Value)
-            : new(null, log.Faults);
+        var files = DesignFilesReader.Read(path, document);
+        return files.IsGood
+            ? DesignChecker.Check(document, catalog.Value!, files.Value)
+            : new(null, files.Faults);
     }
 
     /// <summary>Writes a new file whole or not at all.</summary>
@@ -182,6 +160,6 @@ public static class Shop
         return buffer[..read];
     }
 
-    private static string? Beside(string path, string? folder) =>
+    internal static string? Beside(string path, string? folder) =>
         folder is null ? null : Path.Combine(Path.GetDirectoryName(path) ?? "", folder);
 }

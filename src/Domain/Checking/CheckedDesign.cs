@@ -31,8 +31,11 @@ public sealed class CheckedDesign
     /// <summary>What it says.</summary>
     public Design Design => Document.Design;
 
+    /// <summary>What the files it names hold.</summary>
+    public DesignFiles Files { get; internal init; } = DesignFiles.None;
+
     /// <summary>What the logger in its room recorded; null without one.</summary>
-    public RoomLog? RoomLog { get; internal init; }
+    public RoomLog? RoomLog => Files.RoomLog;
 
     /// <summary>The catalog it was checked against.</summary>
     public TradeCatalog Catalog { get; }

@@ -23,11 +23,11 @@ public sealed class DesignChecker
     /// <summary>Resolves names and checks that parts fit together; faults carry line and column.</summary>
     /// <param name="document">The design.</param>
     /// <param name="catalog">The catalog.</param>
-    /// <param name="log">What the logger that it names recorded, or null.</param>
+    /// <param name="files">What the files that it names hold; none by default.</param>
     public static Reading<CheckedDesign> Check(
         DesignDocument document,
         TradeCatalog catalog,
-        RoomLog? log = null
+        DesignFiles? files = null
     )
     {
         var checker = new DesignChecker(document, catalog);
@@ -35,9 +35,16 @@ public sealed class DesignChecker
         checker.CheckBox();
         checker.CheckFloor();
         checker.CheckFittings();
+        checker.CheckLight(files ?? DesignFiles.None);
         return checker.faults.Count > 0
             ? new(null, [.. checker.faults.OrderBy(f => f.Line).ThenBy(f => f.Column)])
-            : new(new CheckedDesign(document, catalog, checker.resolved.ToImmutable()) { RoomLog = log }, []);
+            : new(
+                new CheckedDesign(document, catalog, checker.resolved.ToImmutable())
+                {
+                    Files = files ?? DesignFiles.None,
+                },
+                []
+            );
     }
 
     private void Resolve(object owner, string path)
@@ -301,6 +308,42 @@ public sealed class DesignChecker
         Positive(design.Hygiene?.Bleach?.Si, "hygiene.bleach", "the strength on the label, such as 6 %");
         Positive(design.Lid?.Thickness?.Si, "lid.thickness", "a thickness above 0");
         Positive(design.Background?.Thickness.Si, "background.thickness", "a thickness above 0");
+    }
+
+    private void CheckLight(DesignFiles files)
+    {
+        var lamps = document.Design.Lamps;
+        for (var i = 0; i < lamps.Count; i++)
+        {
+            var (lamp, path) = (lamps[i], FormattableString.Invariant($"lamps[{i}]"));
+            if (lamp.File is { } file && !files.Lamps.ContainsKey(file))
+            {
+                Add($"{path}.file", $"the luminaire file '{file}' was not read", "a file seen from the design file");
+            }
+
+            if (lamp.Spectrum is { } spectrum && !files.Spectra.ContainsKey(spectrum))
+            {
+                Add($"{path}.spectrum", $"the spectrum '{spectrum}' was not read", "a file seen from the design file");
+            }
+
+            if (lamp.Beam is not null && (lamp.File is not null || lamp.Beam.Value.Si is < 0.17 or > 2.97))
+            {
+                Add(
+                    $"{path}.beam",
+                    lamp.File is null ? "this is no beam" : "a luminaire file already tells the beam",
+                    lamp.File is null ? "an angle of 10 to 170 deg" : "file or beam"
+                );
+            }
+
+            Positive(lamp.Length?.Si, $"{path}.length", "a length above 0");
+            Positive(lamp.Width?.Si, $"{path}.width", "a width above 0");
+            Positive(lamp.Lumens?.Si, $"{path}.lumens", "lumens above 0");
+            Positive(lamp.Photons?.Si, $"{path}.photons", "a photon flux above 0");
+        }
+
+        Positive(document.Design.Light?.Reading?.Lux.Si, "light.reading.lux", "a reading above 0");
+        Positive(document.Design.Light?.Clean?.Si, "light.clean", "a share above 0");
+        Positive(document.Design.Light?.Drops?.Si, "light.drops", "a share above 0");
     }
 
     private static bool IsTankSign(char c) => char.IsAsciiDigit(c) || char.IsAsciiLetterUpper(c);

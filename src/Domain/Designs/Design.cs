@@ -79,6 +79,10 @@ public sealed record Design
     [Means("Lamps above the box.")]
     public Seq<Lamp> Lamps { get; init; } = [];
 
+    /// <summary>What is known of the light.</summary>
+    [Means("What is known of the light inside: the state of the lid, a reading.")]
+    public KnownLight? Light { get; init; }
+
     /// <summary>Plants.</summary>
     [Means("Plants and where they sit.")]
     public Seq<Planting> Plants { get; init; } = [];

@@ -26,6 +26,9 @@ internal static class FileTypes
             Quantity<LuminousFlux>(),
             Quantity<AirChangeRate>(),
             Quantity<ElectricCurrent>(),
+            Quantity<Angle>(),
+            Quantity<Illuminance>(),
+            Quantity<PhotonFlux>(),
         }.ToFrozenDictionary(pair => pair.Type, pair => (pair.Kind, pair.Read));
 
     public static bool IsRecord(Type type) =>

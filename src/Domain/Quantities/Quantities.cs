@@ -196,6 +196,45 @@ public readonly record struct ElectricCurrent(double Amperes) : IQuantity<Electr
     public double Si => Amperes;
 }
 
+/// <summary>Angle in radians.</summary>
+public readonly record struct Angle(double Radians) : IQuantity<Angle>
+{
+    /// <inheritdoc/>
+    public static QuantityKind Kind => QuantityKinds.Angle;
+
+    /// <inheritdoc/>
+    public static Angle FromSi(double si) => new(si);
+
+    /// <inheritdoc/>
+    public double Si => Radians;
+}
+
+/// <summary>Illuminance in lux.</summary>
+public readonly record struct Illuminance(double Lux) : IQuantity<Illuminance>
+{
+    /// <inheritdoc/>
+    public static QuantityKind Kind => QuantityKinds.Illuminance;
+
+    /// <inheritdoc/>
+    public static Illuminance FromSi(double si) => new(si);
+
+    /// <inheritdoc/>
+    public double Si => Lux;
+}
+
+/// <summary>Photons of 400 to 700 nm in moles per second.</summary>
+public readonly record struct PhotonFlux(double MolesPerSecond) : IQuantity<PhotonFlux>
+{
+    /// <inheritdoc/>
+    public static QuantityKind Kind => QuantityKinds.PhotonFlux;
+
+    /// <inheritdoc/>
+    public static PhotonFlux FromSi(double si) => new(si);
+
+    /// <inheritdoc/>
+    public double Si => MolesPerSecond;
+}
+
 /// <summary>A quantity together with the text a person typed for it, e.g. "17 3/4 in".</summary>
 public readonly record struct Typed<T>(T Value, string Text)
     where T : struct, IQuantity<T>

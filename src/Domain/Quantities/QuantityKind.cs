@@ -269,6 +269,33 @@ public static class QuantityKinds
         Words = Sorted(("mA", 1e-3), ("A", 1)),
     };
 
+    /// <summary>Angles.</summary>
+    public static readonly QuantityKind Angle = new()
+    {
+        Name = "an angle",
+        Expected = "an angle in degrees, such as 90 deg",
+        Maximum = 2 * Math.PI,
+        Words = Sorted(("deg", Math.PI / 180), ("°", Math.PI / 180), ("degrees", Math.PI / 180)),
+    };
+
+    /// <summary>Light on a surface as the eye weighs it.</summary>
+    public static readonly QuantityKind Illuminance = new()
+    {
+        Name = "an illuminance",
+        Expected = "an illuminance, such as 1450 lx",
+        Maximum = 2e5,
+        Words = Sorted(("lx", 1), ("lux", 1), ("klx", 1000)),
+    };
+
+    /// <summary>Photons of 400 to 700 nm that a lamp sends out.</summary>
+    public static readonly QuantityKind PhotonFlux = new()
+    {
+        Name = "a photon flux",
+        Expected = "the photons a lamp sends out, such as 32 umol/s",
+        Maximum = 1e-2,
+        Words = Sorted(("umol/s", 1e-6), ("µmol/s", 1e-6), ("μmol/s", 1e-6)),
+    };
+
     private static ImmutableArray<UnitWord> Sorted(params ReadOnlySpan<(string Word, double Factor)> words)
     {
         var list = new List<UnitWord>(words.Length);

@@ -129,6 +129,28 @@ public static class Units
     /// <summary>Number per square meter.</summary>
     public static readonly Unit PerSquareMeter = new("1/m2", 1, Dimension.None / L2);
 
+    /// <summary>Illuminance.</summary>
+    public static readonly Unit Lux = new("lx", 1, Lm / L2);
+
+    /// <summary>Luminous flux.</summary>
+    public static readonly Unit Lumen = new("lm", 1, Lm);
+
+    /// <summary>Photons on a surface.</summary>
+    public static readonly Unit Micromole = new("umol/m2/s", 1e-6, Dimension.None / (L2 * T));
+
+    /// <summary>Photons on a surface over a day.</summary>
+    public static readonly Unit MolePerDay = new("mol/m2/d", 1 / 86400.0, Dimension.None / (L2 * T));
+
+    /// <summary>Photons that a lamp sends out.</summary>
+    public static readonly Unit MicromolePerSecond = new("umol/s", 1e-6, Dimension.None / T);
+
+    /// <summary>Photons for each kilolumen.</summary>
+    public static readonly Unit MicromolePerKilolumen = new(
+        "umol/s/klm",
+        1e-9,
+        Dimension.None / (T * Lm)
+    );
+
     private static readonly FrozenDictionary<string, Unit> BySymbol = new Unit[]
     {
         One,
@@ -167,6 +189,12 @@ public static class Units
         Minute,
         Degree,
         PerSquareMeter,
+        Lux,
+        Lumen,
+        Micromole,
+        MolePerDay,
+        MicromolePerSecond,
+        MicromolePerKilolumen,
         new("mm2", 1e-6, L2),
         new("m3", 1, L3),
         new("cu ft", 1728 * CubicInch, L3),
@@ -183,11 +211,7 @@ public static class Units
         new("year", 365.25 * 86400, T),
         new("1/d", 1 / 86400.0, Dimension.None / T),
         new("1/y", 1 / (365.25 * 86400), Dimension.None / T),
-        new("lm", 1, Lm),
         new("lm/W", 1, Lm / PowerDimension),
-        new("umol/m2/s", 1e-6, Dimension.None / (L2 * T)),
-        new("mol/m2/d", 1 / 86400.0, Dimension.None / (L2 * T)),
-        new("umol/s/klm", 1e-9, Dimension.None / (T * Lm)),
         new("GPa", 1e9, Pressure),
         new("N/m", 1, M / T / T),
         new("1/K", 1, Dimension.None / Theta),

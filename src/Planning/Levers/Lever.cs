@@ -42,7 +42,7 @@ internal abstract class Lever
 
         return ReferenceEquals(document, design.Document)
             ? null
-            : DesignChecker.Check(document, design.Catalog, design.RoomLog).Value;
+            : DesignChecker.Check(document, design.Catalog, design.Files).Value;
     }
 
     /// <summary>A number as a design writes it.</summary>

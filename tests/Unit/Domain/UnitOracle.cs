@@ -25,6 +25,9 @@ internal static class UnitOracle
         ["LuminousFlux"] = QuantityKinds.LuminousFlux,
         ["AirChangeRate"] = QuantityKinds.AirChangeRate,
         ["ElectricCurrent"] = QuantityKinds.ElectricCurrent,
+        ["Angle"] = QuantityKinds.Angle,
+        ["Illuminance"] = QuantityKinds.Illuminance,
+        ["PhotonFlux"] = QuantityKinds.PhotonFlux,
     };
 
     public static IReadOnlyCollection<string> Names => Kinds.Keys;
@@ -48,6 +51,10 @@ internal static class UnitOracle
             "LuminousFlux" => U.LuminousFlux.FromLumens(number * (word == "klm" ? 1000 : 1)).Lumens,
             "AirChangeRate" => U.Frequency.FromCyclesPerHour(number).Hertz,
             "ElectricCurrent" => Current(word, number),
+            "Angle" => U.Angle.FromDegrees(number).Radians,
+            "Illuminance" => U.Illuminance.FromLux(number * (word == "klx" ? 1000 : 1)).Lux,
+            // By definition of the prefix: the package counts moles only with mass.
+            "PhotonFlux" => number / 1_000_000,
             _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "no oracle"),
         };
 
