@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain.Designs;
+using Litterfall.Planning.Placing;
 
 namespace Litterfall.Documents.Views;
 
@@ -117,7 +118,7 @@ public sealed class PlanView
         foreach (var piece in scene.Pieces)
         {
             sketch.Key = piece.Key;
-            var deep = Math.Min(piece.Length * 0.45, Depth * 0.6);
+            var deep = piece.Depth;
             var corner = At(piece.X - piece.Length / 2, piece.Y + deep / 2);
             var (w, h) = (piece.Length * scale * 1000, deep * scale * 1000);
             var lump = Symbols.Lump(corner, w, h, piece.IsStone);
@@ -155,7 +156,7 @@ public sealed class PlanView
             switch (vent.Side)
             {
                 case Side.Top:
-                    var y = Depth * 0.8;
+                    var y = Depth * VentSpot.TopPlace;
                     sketch.Area(
                         Box(vent.Middle - half, y - vent.Width / 2, vent.Middle + half, y + vent.Width / 2),
                         pen

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain.Designs;
+using Litterfall.Planning.Placing;
 
 namespace Litterfall.Documents.Views;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
+using Litterfall.Planning.Placing;
 
 namespace Litterfall.Documents.Views;
 

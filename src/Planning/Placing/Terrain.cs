@@ -1,52 +1,68 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.Designs;
-using Litterfall.Planning;
+using Litterfall.Planning.Sizing;
 
-namespace Litterfall.Documents.Views;
+namespace Litterfall.Planning.Placing;
 
 /// <summary>
-/// Heights of the floor layers over the inside base, in meters, at any place: x along the front from the
-/// left,
-/// y from front to back. A wedge is straight between the faces of the backgrounds.
+/// Heights of the floor layers over the inside base, in meters, at any place: x along the front from the left, y from front
+/// to back. A wedge is straight between the faces of the backgrounds.
 /// </summary>
-internal sealed class Terrain
+public sealed class Terrain
 {
-    private readonly DesignNumbers numbers;
+    private readonly ImmutableArray<FloorLayer> layers;
+    private readonly BoxGeometry box;
     private readonly SoilLayer? soil;
 
-    public Terrain(DesignNumbers numbers)
+    /// <summary>The ground of a design.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="box">Its sizes.</param>
+    /// <param name="layers">Its layers.</param>
+    public Terrain(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers)
     {
-        this.numbers = numbers;
-        soil = numbers.Design.Design.Floor.Soil;
+        this.layers = layers;
+        this.box = box;
+        soil = design.Design.Floor.Soil;
         Drainage = Depth("drainage");
         Moss = Depth("moss");
         Litter = Depth("litter");
-        var sides = Covered(numbers.Design.Design);
-        var thick = numbers.Box.BackgroundThickness?.Si ?? 0;
+        var sides = Covered(design.Design);
+        var thick = box.BackgroundThickness?.Si ?? 0;
         Left = sides.Contains(Side.Left) ? thick : 0;
         Right = Length - (sides.Contains(Side.Right) ? thick : 0);
         Front = sides.Contains(Side.Front) ? thick : 0;
         Back = DepthOfBox - (sides.Contains(Side.Back) ? thick : 0);
     }
 
-    public double Length => numbers.Box.InsideLength.Si;
+    /// <summary>Inside along the front, m.</summary>
+    public double Length => box.InsideLength.Si;
 
-    public double DepthOfBox => numbers.Box.InsideDepth.Si;
+    /// <summary>Inside from front to back, m.</summary>
+    public double DepthOfBox => box.InsideDepth.Si;
 
-    public double Height => numbers.Box.InsideHeight.Si;
+    /// <summary>Inside from the base up, m.</summary>
+    public double Height => box.InsideHeight.Si;
 
+    /// <summary>Depth of the drainage layer, m.</summary>
     public double Drainage { get; }
 
+    /// <summary>Depth of the moss, m.</summary>
     public double Moss { get; }
 
+    /// <summary>Depth of the leaf litter, m.</summary>
     public double Litter { get; }
 
-    /// <summary>Faces of the backgrounds, or of the panes.</summary>
+    /// <summary>Face of the left background, or pane, m.</summary>
     public double Left { get; }
 
+    /// <summary>Face of the right background, or pane, m.</summary>
     public double Right { get; }
 
+    /// <summary>Face of the front background, or pane, m.</summary>
     public double Front { get; }
 
+    /// <summary>Face of the back background, or pane, m.</summary>
     public double Back { get; }
 
     /// <summary>Sides with a background.</summary>
@@ -113,5 +129,5 @@ internal sealed class Terrain
         return (front ?? 0) + share * ((back ?? 0) - (front ?? 0));
     }
 
-    private double Depth(string layer) => numbers.Layers.FirstOrDefault(l => l.Layer == layer)?.Depth.Si ?? 0;
+    private double Depth(string layer) => layers.FirstOrDefault(l => l.Layer == layer)?.Depth.Si ?? 0;
 }
