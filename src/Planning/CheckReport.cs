@@ -5,6 +5,7 @@ using Litterfall.Domain.Quantities;
 using Litterfall.Planning.Climate;
 using Litterfall.Planning.Costing;
 using Litterfall.Planning.Cutting;
+using Litterfall.Planning.Light;
 using Litterfall.Planning.Sizing;
 using Litterfall.Planning.Stocking;
 using Litterfall.Planning.Water;
@@ -46,6 +47,7 @@ public static class CheckReport
             ("cost", Cost(numbers)),
             ("water", WaterReport.Write(numbers.Water)),
             ("headspace", ClimateReport.Write(numbers.Climate)),
+            ("light", LightReport.Write(numbers.Light)),
             ("stocking", StockingReport.Write(numbers.Stocking)),
             ("findings", List(findings.Select(FindingNode)))
         );

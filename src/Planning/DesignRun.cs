@@ -7,6 +7,7 @@ using Litterfall.Planning.Costing;
 using Litterfall.Planning.Cutting;
 using Litterfall.Planning.Hygiene;
 using Litterfall.Planning.Judging;
+using Litterfall.Planning.Light;
 using Litterfall.Planning.Sizing;
 using Litterfall.Planning.Stocking;
 using Litterfall.Planning.Water;
@@ -30,6 +31,9 @@ public sealed record DesignNumbers
 
     /// <summary>Climate of the box; null where it cannot be computed.</summary>
     public ClimateFigures? Climate { get; init; }
+
+    /// <summary>Light of the box; null without lamps, and where a design is only glimpsed at.</summary>
+    public LightFigures? Light { get; init; }
 
     /// <summary>Water of the floor.</summary>
     public required FloorWater Water { get; init; }
@@ -115,6 +119,7 @@ public static class DesignRun
             Layers = layers,
             Headspace = headspace,
             Climate = climate,
+            Light = depth == Depth.All ? LightFigures.Of(design, box, layers) : null,
             Water = FloorWater.Of(
                 design,
                 headspace,

@@ -38,18 +38,26 @@ public sealed class LightModel
     private readonly ImmutableArray<MirrorPath> paths;
     private readonly PatchNet net;
     private readonly LightScratch scratch = new();
-    private (MapGrid Grid, double[] Factors)? gathered;
+    private (MapGrid Grid, double[]? Rises, double[] Factors)? gathered;
 
     /// <summary>The model of a box.</summary>
     /// <param name="scene">The box.</param>
     /// <param name="detail">How finely.</param>
     public LightModel(LightScene scene, LightDetail detail)
+        : this(scene, detail, new PatchNet(scene, detail.PatchMeters)) { }
+
+    private LightModel(LightScene scene, LightDetail detail, PatchNet net)
     {
         this.scene = scene;
         this.detail = detail;
+        this.net = net;
         paths = MirrorPath.All(scene, detail.Mirrors);
-        net = new PatchNet(scene, detail.PatchMeters);
     }
+
+    /// <summary>The same box with other leaves before the lamps; light between faces stays as it is.</summary>
+    /// <param name="canopies">The leaves.</param>
+    public LightModel Under(ImmutableArray<Canopy> canopies) =>
+        new(scene with { Canopies = canopies }, detail, net);
 
     /// <summary>The box.</summary>
     public LightScene Scene => scene;
@@ -92,19 +100,25 @@ public sealed class LightModel
     /// <summary>Level illuminance at the middles of cells, lx; rows from front to back, x rising within.</summary>
     /// <param name="grid">The cells.</param>
     /// <param name="lamp">A lamp of <see cref="Light"/>.</param>
-    public double[] Map(MapGrid grid, LitLamp lamp)
+    /// <param name="rises">Height of each cell over that of the grid, m; level if left out.</param>
+    public double[] Map(MapGrid grid, LitLamp lamp, double[]? rises = null)
     {
         double[] cells = new double[grid.CellsX * grid.CellsY];
-        double[] nodes = Smooth(grid, lamp);
+        double[] nodes = Smooth(grid, lamp, rises);
         double nearest = 0.5 * Math.Max(lamp.Lamp.Half.X, lamp.Lamp.Half.Y);
-        bool isNear = Math.Abs(lamp.Lamp.Center.Z - grid.Height) < nearest;
+        double highest = grid.Height + (rises is null ? 0.0 : rises.Max());
+        bool isNear = Math.Abs(lamp.Lamp.Center.Z - highest) < nearest;
         for (int j = 0; j < grid.CellsY; j++)
         {
             double y = (j + 0.5) * scene.Depth / grid.CellsY;
             for (int i = 0; i < grid.CellsX; i++)
             {
-                var at = new Point3((i + 0.5) * scene.Length / grid.CellsX, y, grid.Height);
                 int cell = (j * grid.CellsX) + i;
+                var at = new Point3(
+                    (i + 0.5) * scene.Length / grid.CellsX,
+                    y,
+                    grid.Height + (rises is null ? 0.0 : rises[cell])
+                );
                 if (IsInside(at))
                 {
                     continue;
@@ -147,14 +161,14 @@ public sealed class LightModel
     }
 
     /// <summary>Mirrored and diffuse light at coarse nodes: both change slowly.</summary>
-    private double[] Smooth(MapGrid grid, LitLamp lamp)
+    private double[] Smooth(MapGrid grid, LitLamp lamp, double[]? rises)
     {
         double[] nodes = new double[NodesX * NodesY];
-        double[] factors = Gathered(grid);
+        double[] factors = Gathered(grid, rises);
         int n = net.Patches.Length;
         for (int k = 0; k < nodes.Length; k++)
         {
-            var at = Node(grid, k);
+            var at = Node(grid, k, rises);
             if (IsInside(at))
             {
                 nodes[k] = double.NaN;
@@ -202,9 +216,9 @@ public sealed class LightModel
         }
     }
 
-    private double[] Gathered(MapGrid grid)
+    private double[] Gathered(MapGrid grid, double[]? rises)
     {
-        if (gathered is { } kept && kept.Grid == grid)
+        if (gathered is { } kept && kept.Grid == grid && ReferenceEquals(kept.Rises, rises))
         {
             return kept.Factors;
         }
@@ -213,19 +227,24 @@ public sealed class LightModel
         double[] factors = new double[NodesX * NodesY * n];
         for (int k = 0; k < NodesX * NodesY; k++)
         {
-            net.Gather(new Receiver(Node(grid, k), Point3.Up), factors.AsSpan(k * n, n));
+            net.Gather(new Receiver(Node(grid, k, rises), Point3.Up), factors.AsSpan(k * n, n));
         }
 
-        gathered = (grid, factors);
+        gathered = (grid, rises, factors);
         return factors;
     }
 
-    private Point3 Node(MapGrid grid, int k) =>
-        new(
-            Spread(k % NodesX, NodesX, grid.CellsX) * scene.Length / grid.CellsX,
-            Spread(k / NodesX, NodesY, grid.CellsY) * scene.Depth / grid.CellsY,
-            grid.Height
+    private Point3 Node(MapGrid grid, int k, double[]? rises)
+    {
+        double x = Spread(k % NodesX, NodesX, grid.CellsX);
+        double y = Spread(k / NodesX, NodesY, grid.CellsY);
+        int cell = (Math.Min((int)y, grid.CellsY - 1) * grid.CellsX) + Math.Min((int)x, grid.CellsX - 1);
+        return new Point3(
+            x * scene.Length / grid.CellsX,
+            y * scene.Depth / grid.CellsY,
+            grid.Height + (rises is null ? 0.0 : rises[cell])
         );
+    }
 
     /// <summary>Place of a node in cells, from the middle of the first cell to that of the last.</summary>
     private static double Spread(int node, int nodes, int cells) => 0.5 + ((cells - 1.0) * node / (nodes - 1));

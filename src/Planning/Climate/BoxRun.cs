@@ -5,6 +5,7 @@ using Litterfall.Physics;
 using Litterfall.Physics.Air;
 using Litterfall.Physics.Soil;
 using Litterfall.Planning.Building;
+using Litterfall.Planning.Light;
 using Litterfall.Planning.Sizing;
 using Litterfall.Planning.Water;
 
@@ -89,7 +90,7 @@ public sealed record BoxRun
             FloorSquareMeters = floor.AreaSquareMeters,
             Room = room.At,
             Outside = Outside(design, surfaces, room),
-            Day = DayParts.Of(design, surfaces, how),
+            Day = DayParts.Of(design, surfaces, LampShares.Of(design, box, layers), how),
             GroundPlace = surfaces.Ground,
             LeafPlace = surfaces.Leaves,
             Stomata = new Stomata(HeadspacePolicy.LitStomata, HeadspacePolicy.DarkStomata),

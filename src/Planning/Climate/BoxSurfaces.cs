@@ -51,6 +51,9 @@ public sealed record BoxSurfaces
     /// <summary>Place of the leaves; null without.</summary>
     public int? Leaves { get; private set; }
 
+    /// <summary>Place of wood and stone; null without.</summary>
+    public int? Wood { get; private set; }
+
     /// <summary>Place of the lid; null where the top is open.</summary>
     public int? Lid { get; private set; }
 
@@ -298,7 +301,7 @@ public sealed record BoxSurfaces
         }
 
         var area = Math.Min(2 * volume / 0.03, 2 * Length * Depth);
-        Add(
+        Wood = Add(
             new HeadspaceSurface
             {
                 Name = "wood",

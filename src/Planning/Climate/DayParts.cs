@@ -2,12 +2,13 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
 using Litterfall.Physics;
 using Litterfall.Physics.Air;
+using Litterfall.Planning.Light;
 
 namespace Litterfall.Planning.Climate;
 
 /// <summary>
 /// The day of a box cut where something is switched: lamps, mist. Lamp heat is split as each lamp's kind
-/// says; light that stays inside warms ground, leaves and walls.
+/// says; light warms what takes it, as rays followed through the box tell.
 /// </summary>
 internal sealed class DayParts
 {
@@ -15,14 +16,21 @@ internal sealed class DayParts
     private readonly CheckedDesign design;
     private readonly BoxSurfaces surfaces;
     private readonly ClimateChange change;
+    private readonly LampShares.Lit[] shares;
     private readonly List<Lit> lamps = [];
     private readonly List<(double On, double Off, double KilogramsPerSecond)> mists = [];
     private readonly List<(double On, double Off, double KilogramsPerSecond)> fogs = [];
     private readonly List<(double On, double Off)> fans = [];
 
-    private DayParts(CheckedDesign design, BoxSurfaces surfaces, ClimateChange change)
+    private DayParts(
+        CheckedDesign design,
+        BoxSurfaces surfaces,
+        LampShares.Lit[] shares,
+        ClimateChange change
+    )
     {
         this.design = design;
+        this.shares = shares;
         this.surfaces = surfaces;
         this.change = change;
     }
@@ -31,10 +39,19 @@ internal sealed class DayParts
     private sealed record Lit(double On, double Off, double AirWatts, ImmutableArray<double> SurfaceWatts);
 
     /// <summary>The parts of a design's day.</summary>
-    public static ImmutableArray<DayPart> Of(CheckedDesign design, BoxSurfaces surfaces, ClimateChange change)
+    /// <param name="design">The design.</param>
+    /// <param name="surfaces">Its surfaces.</param>
+    /// <param name="shares">Where the light of each lamp ends.</param>
+    /// <param name="change">What is changed.</param>
+    public static ImmutableArray<DayPart> Of(
+        CheckedDesign design,
+        BoxSurfaces surfaces,
+        LampShares.Lit[] shares,
+        ClimateChange change
+    )
     {
-        var parts = new DayParts(design, surfaces, change);
-        for (var i = 0; i < design.Design.Lamps.Count; i++)
+        var parts = new DayParts(design, surfaces, shares, change);
+        for (var i = 0; i < shares.Length; i++)
         {
             parts.AddLamp(i);
         }
@@ -44,68 +61,43 @@ internal sealed class DayParts
         return parts.Cut();
     }
 
-    /// <summary>Electrical power of a lamp, W: typed, or its kind's.</summary>
-    public static double Watts(CheckedDesign design, int lamp) =>
-        design.Design.Lamps[lamp].Watts?.Si ?? Kind(design, lamp)?.Figure("power")?.Si ?? 18;
-
-    private static Domain.Catalog.CatalogEntry? Kind(CheckedDesign design, int lamp) =>
-        design.Find(FormattableString.Invariant($"lamps[{lamp}].lamp"));
-
     private void AddLamp(int i)
     {
         var lamp = design.Design.Lamps[i];
-        var kind = Kind(design, i);
-        var watts = Watts(design, i) * change.LampHeat;
-        var visible = kind?.Figure("visibleShare")?.Si ?? 0.36;
-        if (lamp.Lumens is { } lumens && kind?.Figure("radiationEfficacy")?.Si is { } efficacy && watts > 0)
-        {
-            visible = Math.Clamp(lumens.Si / efficacy / Watts(design, i), 0.02, 0.7);
-        }
-
-        var infrared = Math.Min(kind?.Figure("infraredShare")?.Si ?? 0, 1 - visible);
-        var lost = 1 - visible - infrared;
-        var down = kind?.Figure("downShare")?.Si ?? 0.15;
-        var heat = new double[surfaces.Shape.Surfaces.Length];
-        var glass = surfaces.Lid is null ? 0 : 1 - surfaces.OpenTop;
-        var light =
-            watts
-            * visible
-            * HeadspacePolicy.LampOptics
-            * ((glass * HeadspacePolicy.LidTransmits) + (1 - glass))
-            * HeadspacePolicy.LightKept;
-        Spread(heat, light);
-        Spread(heat, watts * infrared * (1 - glass) * HeadspacePolicy.LightKept);
-        if (surfaces.Lid is { } lid)
-        {
-            heat[lid] += watts * glass * (infrared + (lost * down));
-        }
-
+        var heat = LampHeat.Of(design, i, shares[i]);
+        var watts = new double[surfaces.Shape.Surfaces.Length];
+        var rays = heat.LightWatts * change.LampHeat;
+        Spread(watts, shares[i].Light, rays);
+        Spread(watts, shares[i].Infrared ?? shares[i].Light, heat.InfraredWatts * change.LampHeat);
+        var below = heat.CaseWatts * heat.DownShare * change.LampHeat;
+        watts[surfaces.Ground] += below * surfaces.OpenTop;
         lamps.Add(
             new Lit(
                 lamp.On?.ToTimeSpan().TotalSeconds ?? HeadspacePolicy.LampHours.On,
                 lamp.Off?.ToTimeSpan().TotalSeconds ?? HeadspacePolicy.LampHours.Off,
-                0,
-                ImmutableArray.Create(heat)
+                below * (1 - surfaces.OpenTop),
+                ImmutableArray.Create(watts)
             )
         );
     }
 
-    /// <summary>Light that stays: leaves, walls, and the ground for the rest.</summary>
-    private void Spread(double[] heat, double watts)
+    /// <summary>
+    /// Rays to what takes them; what leaves or wood take where the headspace has none goes to the ground.
+    /// </summary>
+    private void Spread(double[] heat, LampShares ends, double watts)
     {
-        var onLeaves = surfaces.Leaves is null ? 0 : HeadspacePolicy.LightOnLeaves;
-        if (surfaces.Leaves is { } leaves)
+        heat[surfaces.Ground] += watts * ends.Ground;
+        foreach (var (side, wall) in surfaces.Walls)
         {
-            heat[leaves] += watts * onLeaves;
+            heat[wall] += watts * ends.Walls[side];
         }
 
-        var walls = surfaces.Walls.Values.ToArray();
-        foreach (var wall in walls)
+        heat[surfaces.Leaves ?? surfaces.Ground] += watts * ends.Leaves;
+        heat[surfaces.Wood ?? surfaces.Ground] += watts * ends.Wood;
+        if (surfaces.Lid is { } lid)
         {
-            heat[wall] += watts * HeadspacePolicy.LightOnWalls / walls.Length;
+            heat[lid] += watts * ends.Lid;
         }
-
-        heat[surfaces.Ground] += watts * (1 - onLeaves - HeadspacePolicy.LightOnWalls);
     }
 
     private void AddMist()

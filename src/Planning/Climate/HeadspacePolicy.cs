@@ -79,20 +79,6 @@ internal static class HeadspacePolicy
 
     public const double MistOnPanes = 0.20;
 
-    /// <summary>
-    /// Light of a lamp that its optics send down, that a lid lets through, that stays inside.
-    /// </summary>
-    public const double LampOptics = 0.85;
-
-    public const double LidTransmits = 0.85;
-
-    public const double LightKept = 0.75;
-
-    /// <summary>Of the light kept: leaves, where there are any; walls; the ground takes the rest.</summary>
-    public const double LightOnLeaves = 0.3;
-
-    public const double LightOnWalls = 0.2;
-
     /// <summary>Diffusion through loose leaf litter, m²/s: D of vapor × 0.6.</summary>
     public const double LitterDiffusion = 1.5e-5;
 
