@@ -7,6 +7,7 @@ using Litterfall.Planning.Judging.Box;
 using Litterfall.Planning.Judging.Crew;
 using Litterfall.Planning.Judging.Fittings;
 using Litterfall.Planning.Judging.Floor;
+using Litterfall.Planning.Judging.Light;
 using Litterfall.Planning.Judging.Load;
 using Litterfall.Planning.Judging.People;
 using Litterfall.Planning.Judging.Plants;
@@ -84,6 +85,15 @@ public static class Rules
         FoamPourTooThick.Rule,
         LampRestsOnLid.Rule,
         LampHours.Rule,
+        PlantBelowCompensation.Rule,
+        PlantTooDark.Rule,
+        PlantTooBright.Rule,
+        MossTooBright.Rule,
+        NoShadeRefuge.Rule,
+        LampOverMesh.Rule,
+        UltravioletBehindGlass.Rule,
+        LampFileOdd.Rule,
+        LightReadingFar.Rule,
         NoDrain.Rule,
         DrainAboveBarrier.Rule,
         WaterLedger.Rule,
