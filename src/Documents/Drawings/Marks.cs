@@ -164,6 +164,9 @@ public sealed record PathMark(ImmutableArray<Contour> Contours, ImmutableArray<R
     /// <summary>The filling; null for lines alone.</summary>
     public Tone? Fill { get; init; }
 
+    /// <summary>A color of a map, 0xRRGGBB, in place of a tone; null for a tone.</summary>
+    public uint? Shade { get; init; }
+
     /// <summary>How much of the filling shows, from 0 to 1.</summary>
     public double Strength { get; init; } = 1;
 }

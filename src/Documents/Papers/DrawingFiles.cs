@@ -28,6 +28,27 @@ internal static class DrawingFiles
         }
     }
 
+    /// <summary>Light maps, for screens alone: a workshop file has no colors.</summary>
+    public static IEnumerable<PaperFile> Light(PaperJob job)
+    {
+        foreach (
+            var (name, drawing) in new[]
+            {
+                ("light-plan", job.Views.LightPlan(Room)),
+                ("light-section", job.Views.LightSection(Room)),
+            }
+        )
+        {
+            if (drawing is not null)
+            {
+                yield return PaperJob.Text(
+                    $"drawings/{name}.svg",
+                    SvgWriter.Write(drawing, $"{name} of {job.Numbers.Design.Design.Name}")
+                );
+            }
+        }
+    }
+
     /// <summary>The drawing with a line of 100 mm of the thing below it.</summary>
     private static Drawing WithBar(Drawing drawing)
     {

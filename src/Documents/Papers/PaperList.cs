@@ -30,8 +30,10 @@ public static class PaperList
             CarePapers.Cautions(job),
             CarePapers.Passport(job),
             .. SettingsPaper.Write(job),
+            .. LightPaper.Write(job),
             .. job.Wish.Slips ? [Slips.Write(job)] : Array.Empty<PaperFile>(),
             .. DrawingFiles.Write(job),
+            .. DrawingFiles.Light(job),
         ];
     }
 }

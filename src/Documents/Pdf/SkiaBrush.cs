@@ -57,7 +57,7 @@ internal sealed class SkiaBrush(SKCanvas canvas) : IDisposable
         }
 
         using var path = builder.Detach();
-        if (mark.Fill is { } fill)
+        if ((mark.Shade ?? Ink(mark.Fill)) is { } fill)
         {
             paint.Style = SKPaintStyle.Fill;
             paint.Color = Color(fill, mark.Strength);
@@ -124,6 +124,10 @@ internal sealed class SkiaBrush(SKCanvas canvas) : IDisposable
 
     private static SKPoint Point(Spot spot) => new((float)spot.X, (float)spot.Y);
 
-    private static SKColor Color(Tone tone, double strength) =>
-        new(Inks.Of(tone) | ((uint)Math.Round(255 * strength) << 24));
+    private static uint? Ink(Tone? tone) => tone is { } known ? Inks.Of(known) : null;
+
+    private static SKColor Color(Tone tone, double strength) => Color(Inks.Of(tone), strength);
+
+    private static SKColor Color(uint ink, double strength) =>
+        new(ink | ((uint)Math.Round(255 * strength) << 24));
 }

@@ -71,7 +71,7 @@ public static class SvgWriter
 
         svg.Append('"');
         Marked(svg, mark);
-        if (mark.Fill is { } fill)
+        if ((mark.Shade ?? Ink(mark.Fill)) is { } fill)
         {
             svg.Append(" fill=\"").Append(Color(fill)).Append('"');
             if (mark.Strength < 1)
@@ -146,8 +146,11 @@ public static class SvgWriter
     private static void Point(StringBuilder svg, Spot spot) =>
         svg.Append(Number(spot.X)).Append(' ').Append(Number(spot.Y));
 
-    private static string Color(Tone tone) =>
-        string.Create(CultureInfo.InvariantCulture, $"#{Inks.Of(tone):x6}");
+    private static uint? Ink(Tone? tone) => tone is { } known ? Inks.Of(known) : null;
+
+    private static string Color(Tone tone) => Color(Inks.Of(tone));
+
+    private static string Color(uint ink) => string.Create(CultureInfo.InvariantCulture, $"#{ink:x6}");
 
     private static string Number(double value) =>
         (Math.Round(value, 3) + 0.0).ToString("0.###", CultureInfo.InvariantCulture);

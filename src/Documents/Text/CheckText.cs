@@ -23,6 +23,7 @@ public static class CheckText
         StockingText.Write(text, n.Stocking);
         Section(text, "Sizes", Sizes(n));
         AirText.Write(text, n.Climate);
+        LightText.Write(text, n.Light);
         WaterText.Write(text, n.Water);
         Section(text, Boxes(n) > 1 ? "Floor, for one box" : "Floor", Layers(n));
         text.Append(Band(n));

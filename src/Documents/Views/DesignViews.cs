@@ -38,6 +38,30 @@ public sealed class DesignViews
         return Kept(("front", Parts.All, scale), () => FrontView.Draw(scene, scale));
     }
 
+    /// <summary>Light on the ground from above; null without lamps.</summary>
+    public Drawing? LightPlan((double Width, double Height) room)
+    {
+        if (scene.Numbers.Light is not { } light)
+        {
+            return null;
+        }
+
+        var scale = LightPlanView.Fitting(scene, room);
+        return Kept(("light plan", Parts.All, scale), () => LightPlanView.Draw(scene, light, scale));
+    }
+
+    /// <summary>Light from the lid down, cut from front to back; null without lamps.</summary>
+    public Drawing? LightSection((double Width, double Height) room)
+    {
+        if (scene.Numbers.Light is not { } light)
+        {
+            return null;
+        }
+
+        var scale = LightSectionView.Fitting(scene, light, room);
+        return Kept(("light section", Parts.All, scale), () => LightSectionView.Draw(scene, light, scale));
+    }
+
     private Drawing Kept((string, Parts, double) key, Func<Drawing> draw)
     {
         if (!drawn.TryGetValue(key, out var drawing))

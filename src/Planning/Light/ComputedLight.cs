@@ -202,7 +202,40 @@ internal sealed class ComputedLight
                 .As($"heat of {words} that stays inside", Units.Watt, LightFigures.Engine),
             OverMesh = Meets(lamp, LidKind.Mesh),
             OverPane = Meets(lamp, LidKind.Pane) > 0.0,
+            Outlines = [.. lamp.Luminaires.Select(Outline)],
+            Height =
+                lamp.Luminaires.Select(l => l.Center.Z).DefaultIfEmpty(box.Scene.Height).Max() + box.Ground,
             Notes = lamp.File?.Notes ?? [],
+        };
+    }
+
+    private ImmutableArray<(double X, double Y)> Outline(Luminaire lamp)
+    {
+        var c = lamp.Center;
+        (double X, double Y) At(double dx, double dy) => (c.X + dx + box.Origin.X, c.Y + dy + box.Origin.Y);
+        const int corners = 24;
+        return lamp.Shape switch
+        {
+            LuminousShape.Rectangle =>
+            [
+                At(-lamp.Half.X, -lamp.Half.Y),
+                At(lamp.Half.X, -lamp.Half.Y),
+                At(lamp.Half.X, lamp.Half.Y),
+                At(-lamp.Half.X, lamp.Half.Y),
+            ],
+            LuminousShape.Line => [At(-lamp.HalfLine.X, -lamp.HalfLine.Y), At(lamp.HalfLine.X, lamp.HalfLine.Y)],
+            _ =>
+            [
+                .. Enumerable
+                    .Range(0, corners)
+                    .Select(k => 2.0 * Math.PI * k / corners)
+                    .Select(a =>
+                        At(
+                            Math.Max(lamp.Half.X, 0.005) * Math.Cos(a),
+                            Math.Max(lamp.Half.X, 0.005) * Math.Sin(a)
+                        )
+                    ),
+            ],
         };
     }
 

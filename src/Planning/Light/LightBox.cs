@@ -140,7 +140,7 @@ internal sealed class LightBox
 
     private LightBlock? Block(PieceSpot piece, int i, LightScene scene)
     {
-        double half = 0.5 * LightPolicy.EllipseEdge;
+        double half = 0.5 * PieceSpot.EllipseEdge;
         var from = new Point3(
             Math.Max(0.0, piece.X - (half * piece.Length) - Origin.X),
             Math.Max(0.0, piece.Y - (half * piece.Depth) - Origin.Y),

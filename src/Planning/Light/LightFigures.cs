@@ -53,6 +53,12 @@ public sealed record LampLight(string Name, string Path)
     /// <summary>True where any of it meets a pane on its way in.</summary>
     public required bool OverPane { get; init; }
 
+    /// <summary>Outlines of what shines from above, m inside the box.</summary>
+    public required ImmutableArray<ImmutableArray<(double X, double Y)>> Outlines { get; init; }
+
+    /// <summary>Its height over the base, m.</summary>
+    public required double Height { get; init; }
+
     /// <summary>What its file made the reader guess.</summary>
     public ImmutableArray<string> Notes { get; init; } = [];
 }

@@ -30,9 +30,6 @@ internal static class LightPolicy
     /// <summary>Photons of a kilolumen where the kind of lamp does not say, µmol/s: white light-emitting diodes.</summary>
     public const double MicromolesPerKilolumen = 14.4;
 
-    /// <summary>An ellipse covers π/4 of its box; a box of the same ground has edges √(π/4) as long.</summary>
-    public const double EllipseEdge = 0.886;
-
     /// <summary>Reflectances (recalled): wet soil; a background and a piece that say nothing.</summary>
     public const double SoilReflectance = 0.075;
 

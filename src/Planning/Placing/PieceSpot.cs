@@ -11,6 +11,11 @@ namespace Litterfall.Planning.Placing;
 /// <param name="Key">Its key in the design.</param>
 public sealed record PieceSpot(int Number, string Name, string Key)
 {
+    /// <summary>
+    /// An ellipse covers π/4 of its frame; a rectangle of the same ground has edges √(π/4) times as long.
+    /// </summary>
+    public const double EllipseEdge = 0.886;
+
     private const double DepthToLength = 0.45;
     private const double MostDepth = 0.6;
 
