@@ -3,6 +3,7 @@ using Litterfall.Verification.Buying;
 using Litterfall.Verification.Crew;
 using Litterfall.Verification.Floor;
 using Litterfall.Verification.Hygiene;
+using Litterfall.Verification.Light;
 using Litterfall.Verification.Mixing;
 using Litterfall.Verification.Plates;
 using Litterfall.Verification.Sizing;
@@ -16,7 +17,7 @@ public static class VerificationList
 {
     /// <summary>All cases in the order of the list.</summary>
     /// <returns>The cases.</returns>
-    public static IReadOnlyList<VerificationCase> All() => [.. GlassAndLife(), .. AirAndSoil(), .. Shop()];
+    public static IReadOnlyList<VerificationCase> All() => [.. GlassAndLife(), .. AirAndSoil(), .. Rays(), .. Shop()];
 
     private static IEnumerable<VerificationCase> GlassAndLife() =>
         [
@@ -78,6 +79,20 @@ public static class VerificationList
             .. OwnMassBalance.Cases(),
             .. OwnConvergence.Cases(),
             .. Vanderborght2005.Cases(),
+        ];
+
+    private static IEnumerable<VerificationCase> Rays() =>
+        [
+            .. LambertPhotometria.Cases(),
+            .. ConfigurationFactors.Cases(),
+            .. MoonLine.Cases(),
+            .. DuffieBeckmanPanes.Cases(),
+            .. MonsiSaeki1953.Cases(),
+            .. OwnLightBoxes.Cases(),
+            .. ClosedCube.Cases(),
+            .. CieIlluminants.Cases(),
+            .. OwnLampFile.Cases(),
+            .. OwnLampHeat.Cases(),
         ];
 
     private static IEnumerable<VerificationCase> Shop() =>
