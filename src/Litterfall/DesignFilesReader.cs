@@ -13,7 +13,8 @@ internal sealed class DesignFilesReader
     private readonly DesignDocument document;
     private readonly List<TextFault> faults = [];
 
-    private DesignFilesReader(string path, DesignDocument document) => (this.path, this.document) = (path, document);
+    private DesignFilesReader(string path, DesignDocument document) =>
+        (this.path, this.document) = (path, document);
 
     /// <summary>All files, or what is wrong with them.</summary>
     /// <param name="path">The design file.</param>
@@ -35,13 +36,10 @@ internal sealed class DesignFilesReader
             var (lamp, at) = (document.Design.Lamps[i], FormattableString.Invariant($"lamps[{i}]"));
             if (
                 lamp.File is { } file
-                && One(
-                    file,
-                    $"{at}.file",
-                    "a luminaire file",
-                    LampFile.LargestFile,
-                    (name, bytes) => LampFile.Read(name, bytes)
-                ) is { } measured
+                && One(file, $"{at}.file", "a luminaire file", LampFile.LargestFile, (name, bytes) =>
+                    LampFile.Read(name, bytes)
+                )
+                    is { } measured
             )
             {
                 lamps[file] = measured;
@@ -55,7 +53,8 @@ internal sealed class DesignFilesReader
                     "a spectrum file",
                     SpectrumTable.LargestFile,
                     Text(SpectrumTable.Read)
-                ) is { } table
+                )
+                    is { } table
             )
             {
                 spectra[spectrum] = table;
@@ -89,7 +88,9 @@ internal sealed class DesignFilesReader
 
         if (!File.Exists(file))
         {
-            faults.Add(document.Fault(key, $"there is no file '{name}'", $"{what} seen from the design file"));
+            faults.Add(
+                document.Fault(key, $"there is no file '{name}'", $"{what} seen from the design file")
+            );
             return null;
         }
 

@@ -17,7 +17,8 @@ public static class VerificationList
 {
     /// <summary>All cases in the order of the list.</summary>
     /// <returns>The cases.</returns>
-    public static IReadOnlyList<VerificationCase> All() => [.. GlassAndLife(), .. AirAndSoil(), .. Rays(), .. Shop()];
+    public static IReadOnlyList<VerificationCase> All() =>
+        [.. GlassAndLife(), .. AirAndSoil(), .. Rays(), .. Shop()];
 
     private static IEnumerable<VerificationCase> GlassAndLife() =>
         [

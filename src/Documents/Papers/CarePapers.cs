@@ -23,10 +23,8 @@ internal static class CarePapers
     /// <summary>Only the cautions that apply, and the findings they come with.</summary>
     public static PaperFile Cautions(PaperJob job)
     {
-        var page = PageFrame.OneSide(
-            job.Wish.Size,
-            job.Head("Cautions for this build"),
-            style => CautionBlocks(job, style)
+        var page = PageFrame.OneSide(job.Wish.Size, job.Head("Cautions for this build"), style =>
+            CautionBlocks(job, style)
         );
         return job.Pdf("08-cautions.pdf", "Cautions", [page]);
     }

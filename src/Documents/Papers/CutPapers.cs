@@ -134,10 +134,8 @@ internal static class CutPapers
     private static PaperFile Glass(PaperJob job, List<CutPart> glass)
     {
         var first = job.Numbers.Design.Catalog.Find(glass[0].Material);
-        var page = PageFrame.OneSide(
-            job.Wish.Size,
-            job.Head("Drawing for the glass shop"),
-            style => GlassBlocks(job, glass, first, style)
+        var page = PageFrame.OneSide(job.Wish.Size, job.Head("Drawing for the glass shop"), style =>
+            GlassBlocks(job, glass, first, style)
         );
         return job.Pdf("04-glass-shop.pdf", "Drawing for the glass shop", [page]);
     }

@@ -9,7 +9,9 @@ using Litterfall.Planning.Light;
 
 namespace Litterfall.Documents.Papers;
 
-/// <summary>The light card: the map of the ground, the section, and the light of each plant beside its band.</summary>
+/// <summary>
+/// The light card: the map of the ground, the section, and the light of each plant beside its band.
+/// </summary>
 internal sealed class LightPaper
 {
     private const double Gutter = 4;
@@ -57,7 +59,9 @@ internal sealed class LightPaper
             sketch.Place(plan, new(Inside.X, Inside.Y + top - plan.Height));
             var left = Inside.X + Inside.Width - section.Width;
             sketch.Place(section, new(left, Inside.Y + top - section.Height));
-            foreach (var (words, drawing, x) in new[] { ("Ground", plan, Inside.X), ("Section", section, left) })
+            foreach (
+                var (words, drawing, x) in new[] { ("Ground", plan, Inside.X), ("Section", section, left) }
+            )
             {
                 sketch.Text(
                     new(x + 8, Inside.Y + top + 2.6),
@@ -114,7 +118,8 @@ internal sealed class LightPaper
             "hardscape",
             "dark or under wood",
             $"{Number(100 * light.Refuge.Share.Si, "0")} % of the ground, "
-                + $"{NumberText.Count((int)light.Refuge.Patches.Si, "patch", "patches")} of 10 × 10 cm or more (house rule 30 % in three)"
+                + $"{NumberText.Count((int)light.Refuge.Patches.Si, "patch", "patches")} of 10 × 10 cm or "
+                + "more (house rule 30 % in three)"
         );
         return table.Blocks;
     }
@@ -147,16 +152,20 @@ internal sealed class LightPaper
     private IEnumerable<Block> Words()
     {
         yield return new Words(
-            $"Lines: µmol/m²/s on a level leaf. All figures ± {Number(light.Absolute.Value, "0")} %, between places ± "
-                + $"{Number(light.Relative.Value, "0")} %. Signs: ring in its band, triangle on its tip too dark, on its "
-                + "base too bright; filled where the uncertainty does not matter. Bands are recalled from extension "
+            $"Lines: µmol/m²/s on a level leaf. All figures ± {Number(light.Absolute.Value, "0")} %, "
+                + "between places ± "
+                + $"{Number(light.Relative.Value, "0")} %. Signs: ring in its band, triangle on its tip "
+                + "too dark, on its "
+                + "base too bright; filled where the uncertainty does not matter. Bands are recalled from "
+                + "extension "
                 + "charts. Own crowns are left out; black behind the panes."
         )
         {
             Tone = Tone.Quiet,
         };
         yield return new Words(
-            "One reading of a lux meter, facing up, lamps at full light and the room dark, turns the whole map: enter it "
+            "One reading of a lux meter, facing up, lamps at full light and the room dark, turns the whole "
+                + "map: enter it "
                 + "as light.reading."
         )
         {

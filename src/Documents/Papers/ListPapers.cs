@@ -13,10 +13,8 @@ internal static class ListPapers
 {
     public static PaperFile Shopping(PaperJob job, ShoppingList list)
     {
-        var page = PageFrame.OneSide(
-            job.Wish.Size,
-            job.Head("Shopping list"),
-            _ => ShoppingBlocks(job, list)
+        var page = PageFrame.OneSide(job.Wish.Size, job.Head("Shopping list"), _ =>
+            ShoppingBlocks(job, list)
         );
         return job.Pdf("05-shopping-list.pdf", "Shopping list", [page]);
     }

@@ -37,7 +37,8 @@ internal static class LightText
         table.Add(
             "dark or under wood",
             Text(100 * light.Refuge.Share.Si, "0"),
-            $"% of the ground, {NumberText.Count((int)light.Refuge.Patches.Si, "patch", "patches")} of 10 × 10 cm"
+            $"% of the ground, {NumberText.Count((int)light.Refuge.Patches.Si, "patch", "patches")} of 10 "
+                + "× 10 cm"
         );
         foreach (var plant in light.Plants)
         {
@@ -47,13 +48,15 @@ internal static class LightText
             table.Add(
                 $"{plant.Spot.Number} {plant.Species.Key}",
                 Text(Units.Micromole.FromSi(plant.Photons.Value.Si), "0"),
-                $"µmol/m²/s, {Text(Units.MolePerDay.FromSi(plant.Daily.Value.Si), "0.0#")} mol/m²/d{band}: {plant.Words}"
+                $"µmol/m²/s, {Text(Units.MolePerDay.FromSi(plant.Daily.Value.Si), "0.0#")} mol/m²/d{band}: "
+                    + "{plant.Words}"
             );
         }
 
         text.Append(
                 CultureInfo.InvariantCulture,
-                $"Light at full lamps, ± {light.Absolute.Value:0} %, between places ± {light.Relative.Value:0} %\n"
+                $"Light at full lamps, ± {light.Absolute.Value:0} %, between places ± "
+                    + $"{light.Relative.Value:0} %\n"
             )
             .Append(table)
             .Append('\n');
@@ -64,5 +67,6 @@ internal static class LightText
             ? $"{Text(unit.FromSi(low.Si), form)} to {Text(unit.FromSi(high.Si), form)}"
             : "";
 
-    private static string Text(double value, string form) => value.ToString(form, CultureInfo.InvariantCulture);
+    private static string Text(double value, string form) =>
+        value.ToString(form, CultureInfo.InvariantCulture);
 }

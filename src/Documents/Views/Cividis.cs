@@ -1,7 +1,8 @@
 namespace Litterfall.Documents.Views;
 
 /// <summary>
-/// Colors of light maps: cividis (Nuñez, Anderton and Renslow 2018), even in lightness, so that it reads the same in
+/// Colors of light maps: cividis (Nuñez, Anderton and Renslow 2018), even in lightness, so that it reads the
+/// same in
 /// grey and with any color vision. A polynomial through the published table, recalled.
 /// </summary>
 internal static class Cividis

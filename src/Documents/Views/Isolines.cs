@@ -4,7 +4,8 @@ using Litterfall.Documents.Drawings;
 namespace Litterfall.Documents.Views;
 
 /// <summary>
-/// Lines of equal value through a grid of points, straight within each square. Points that are not numbers cut a line.
+/// Lines of equal value through a grid of points, straight within each square. Points that are not numbers
+/// cut a line.
 /// </summary>
 internal sealed class Isolines
 {
@@ -46,7 +47,12 @@ internal sealed class Isolines
                 double last = Math.Floor((most / size) - 1e-9);
                 if (last - first + 1.0 <= count)
                 {
-                    return [.. Enumerable.Range(0, (int)Math.Max(0.0, last - first + 1.0)).Select(i => (first + i) * size)];
+                    return
+                    [
+                        .. Enumerable
+                            .Range(0, (int)Math.Max(0.0, last - first + 1.0))
+                            .Select(i => (first + i) * size),
+                    ];
                 }
             }
         }
@@ -108,7 +114,14 @@ internal sealed class Isolines
 
     private int Edge(int i, int j, bool isUp) => (2 * ((j * across) + i)) + (isUp ? 1 : 0);
 
-    private void Cross(List<int> cut, int edge, double from, double to, (int I, int J) start, (int I, int J) way)
+    private void Cross(
+        List<int> cut,
+        int edge,
+        double from,
+        double to,
+        (int I, int J) start,
+        (int I, int J) way
+    )
     {
         if (from >= level == to >= level)
         {

@@ -6,8 +6,10 @@ using Litterfall.Planning.Light;
 namespace Litterfall.Documents.Views;
 
 /// <summary>
-/// Fields, lines and plant marks of light drawings. A plant in its band is a ring, one too dark a triangle on its tip,
-/// one too bright a triangle on its base; filled where the uncertainty does not matter. Shapes tell it in grey as well.
+/// Fields, lines and plant marks of light drawings. A plant in its band is a ring, one too dark a triangle on
+/// its tip,
+/// one too bright a triangle on its base; filled where the uncertainty does not matter. Shapes tell it in
+/// grey as well.
 /// </summary>
 internal sealed class LightMarks(Sketch sketch)
 {
@@ -19,7 +21,8 @@ internal sealed class LightMarks(Sketch sketch)
     private readonly List<Spot> taken = [];
 
     /// <summary>
-    /// Cells as colors. Each shade is laid over all that is as bright or brighter, so that no seam shows between cells.
+    /// Cells as colors. Each shade is laid over all that is as bright or brighter, so that no seam shows
+    /// between cells.
     /// </summary>
     /// <param name="values">Values, row by row; not a number for cells left blank.</param>
     /// <param name="across">Cells in a row.</param>
@@ -33,7 +36,9 @@ internal sealed class LightMarks(Sketch sketch)
             var runs = ImmutableArray.CreateBuilder<Contour>();
             for (int j = 0; j < shades.Length / across; j++)
             {
-                Runs(shades.AsSpan(j * across, across), shade, (from, to) => runs.Add(Run(place(from, j), place(to, j + 1))));
+                Runs(shades.AsSpan(j * across, across), shade, (from, to) =>
+                    runs.Add(Run(place(from, j), place(to, j + 1)))
+                );
             }
 
             sketch.Add(
@@ -67,7 +72,9 @@ internal sealed class LightMarks(Sketch sketch)
     }
 
     private static int Shade(double value, double most) =>
-        double.IsNaN(value) || most <= 0.0 ? -1 : (int)Math.Round(Shades * Math.Clamp(value / most, 0.0, 1.0));
+        double.IsNaN(value) || most <= 0.0
+            ? -1
+            : (int)Math.Round(Shades * Math.Clamp(value / most, 0.0, 1.0));
 
     private static Contour Run(Spot a, Spot b)
     {
@@ -125,7 +132,8 @@ internal sealed class LightMarks(Sketch sketch)
         return sum;
     }
 
-    private static double Distance(Spot a, Spot b) => Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)));
+    private static double Distance(Spot a, Spot b) =>
+        Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)));
 
     /// <summary>A value on a line where it crowds nothing: as near its middle as can be.</summary>
     private void Label(ImmutableArray<Spot> chain, string text)
@@ -144,7 +152,10 @@ internal sealed class LightMarks(Sketch sketch)
 
             double half = (0.5 * Lettering.Width(text, 9)) + 0.7;
             sketch.Add(
-                new PathMark([new Contour(Sketch.Corners(chain[i].Moved(-half, -1.9), 2.0 * half, 3.8), true)], [])
+                new PathMark(
+                    [new Contour(Sketch.Corners(chain[i].Moved(-half, -1.9), 2.0 * half, 3.8), true)],
+                    []
+                )
                 {
                     Fill = Tone.Paper,
                     Layer = Layers.Label,
@@ -183,7 +194,15 @@ internal sealed class LightMarks(Sketch sketch)
         }
 
         sketch.Text(
-            at.Moved(0.0, 1.15 - (turn < 0 ? 0.9 : turn > 0 ? -0.5 : 0.0)),
+            at.Moved(
+                0.0,
+                1.15
+                    - (
+                        turn < 0 ? 0.9
+                        : turn > 0 ? -0.5
+                        : 0.0
+                    )
+            ),
             plant.Spot.Number.ToString(CultureInfo.InvariantCulture),
             9,
             Align.Middle,

@@ -5,7 +5,9 @@ using Litterfall.Planning.Placing;
 
 namespace Litterfall.Documents.Views;
 
-/// <summary>Light on the ground from above, front at the bottom, with lines of equal light and the plants.</summary>
+/// <summary>
+/// Light on the ground from above, front at the bottom, with lines of equal light and the plants.
+/// </summary>
 internal sealed class LightPlanView
 {
     private const double Sides = 8;
@@ -54,7 +56,12 @@ internal sealed class LightPlanView
         }
 
         sketch.Key = "lamps";
-        marks.Lines(values, map.CellsX, Isolines.Levels(map.Statistics.Least, map.Statistics.Most, MostLines), Middle);
+        marks.Lines(
+            values,
+            map.CellsX,
+            Isolines.Levels(map.Statistics.Least, map.Statistics.Most, MostLines),
+            Middle
+        );
         foreach (var plant in light.Plants)
         {
             sketch.Key = plant.Spot.Key;
@@ -84,13 +91,23 @@ internal sealed class LightPlanView
         foreach (var piece in scene.Pieces)
         {
             sketch.Key = piece.Key;
-            var half = (X: 0.5 * PieceSpot.EllipseEdge * piece.Length, Y: 0.5 * PieceSpot.EllipseEdge * piece.Depth);
+            var half = (
+                X: 0.5 * PieceSpot.EllipseEdge * piece.Length,
+                Y: 0.5 * PieceSpot.EllipseEdge * piece.Depth
+            );
             var (left, right) = (Math.Max(0, piece.X - half.X), Math.Min(Terrain.Length, piece.X + half.X));
-            var (front, back) = (Math.Max(0, piece.Y - half.Y), Math.Min(Terrain.DepthOfBox, piece.Y + half.Y));
+            var (front, back) = (
+                Math.Max(0, piece.Y - half.Y),
+                Math.Min(Terrain.DepthOfBox, piece.Y + half.Y)
+            );
             sketch.Area(Box(left, front, right, back), null, Tone.Field);
             var corner = At(left, back);
             var (wide, tall) = ((right - left) * scale * 1000, (back - front) * scale * 1000);
-            sketch.Area(Symbols.Lump(corner, wide, tall, piece.IsStone), new Pen(Tone.Earth, 0.35), Tone.Field);
+            sketch.Area(
+                Symbols.Lump(corner, wide, tall, piece.IsStone),
+                new Pen(Tone.Earth, 0.35),
+                Tone.Field
+            );
             var middle = corner.Moved(wide / 2, tall / 2);
             Symbols.Tag(sketch, middle, SectionView.Letter(piece.Number));
         }

@@ -31,7 +31,8 @@ internal sealed class LightSectionView
     private Terrain Terrain => scene.Terrain;
 
     private static double LampRoom(LightFigures light, Scene scene) =>
-        Math.Clamp(light.Lamps.Select(l => l.Height - scene.Terrain.Height).DefaultIfEmpty(0).Max(), 0, 0.25) + 0.015;
+        Math.Clamp(light.Lamps.Select(l => l.Height - scene.Terrain.Height).DefaultIfEmpty(0).Max(), 0, 0.25)
+        + 0.015;
 
     /// <summary>The largest usual scale at which it fits a room on paper.</summary>
     internal static double Fitting(Scene scene, LightFigures light, (double Width, double Height) room) =>
@@ -57,7 +58,9 @@ internal sealed class LightSectionView
         Spot Middle(double i, double j) => Corner(i + 0.5, j + 0.5);
         var places = Enumerable
             .Range(0, Across * Up)
-            .Select(k => (Y: Terrain.Front + (((k % Across) + 0.5) * wide), Z: low + (((k / Across) + 0.5) * tall)))
+            .Select(k =>
+                (Y: Terrain.Front + (((k % Across) + 0.5) * wide), Z: low + (((k / Across) + 0.5) * tall))
+            )
             .Select(p => (X: x, p.Y, Z: Math.Max(p.Z, Ground(p.Y) + OverGround)))
             .ToList();
         var along = light.Along(places);
@@ -144,7 +147,11 @@ internal sealed class LightSectionView
             var corner = At(piece.Y - half, piece.Foot + piece.Height);
             var (wide, tall) = (2 * half * scale * 1000, piece.Height * scale * 1000);
             sketch.Rectangle(corner, wide, tall, null, Tone.Field);
-            sketch.Area(Symbols.Lump(corner, wide, tall, piece.IsStone), new Pen(Tone.Earth, 0.35), Tone.Field);
+            sketch.Area(
+                Symbols.Lump(corner, wide, tall, piece.IsStone),
+                new Pen(Tone.Earth, 0.35),
+                Tone.Field
+            );
         }
     }
 
@@ -155,7 +162,11 @@ internal sealed class LightSectionView
         {
             if (to - from > 1e-3)
             {
-                sketch.Area([At(from, 0), At(to, 0), At(to, Terrain.Height), At(from, Terrain.Height)], Pen.Thin, Tone.Field);
+                sketch.Area(
+                    [At(from, 0), At(to, 0), At(to, Terrain.Height), At(from, Terrain.Height)],
+                    Pen.Thin,
+                    Tone.Field
+                );
             }
         }
     }

@@ -318,12 +318,20 @@ public sealed class DesignChecker
             var (lamp, path) = (lamps[i], FormattableString.Invariant($"lamps[{i}]"));
             if (lamp.File is { } file && !files.Lamps.ContainsKey(file))
             {
-                Add($"{path}.file", $"the luminaire file '{file}' was not read", "a file seen from the design file");
+                Add(
+                    $"{path}.file",
+                    $"the luminaire file '{file}' was not read",
+                    "a file seen from the design file"
+                );
             }
 
             if (lamp.Spectrum is { } spectrum && !files.Spectra.ContainsKey(spectrum))
             {
-                Add($"{path}.spectrum", $"the spectrum '{spectrum}' was not read", "a file seen from the design file");
+                Add(
+                    $"{path}.spectrum",
+                    $"the spectrum '{spectrum}' was not read",
+                    "a file seen from the design file"
+                );
             }
 
             if (lamp.Beam is not null && (lamp.File is not null || lamp.Beam.Value.Si is < 0.17 or > 2.97))

@@ -3,7 +3,9 @@ using Litterfall.Domain.Photometry;
 
 namespace Litterfall.Domain.Checking;
 
-/// <summary>What the files that a design names hold; files it names but that are missing here are faults.</summary>
+/// <summary>
+/// What the files that a design names hold; files it names but that are missing here are faults.
+/// </summary>
 public sealed record DesignFiles
 {
     /// <summary>A design without files.</summary>

@@ -85,9 +85,8 @@ internal sealed class YamlTreeReader(string file, string text)
 
     private TextFault Explained(YamlException e)
     {
-        var known = Array.Find(
-            Explanations,
-            x => e.Message.Contains(x.Says, StringComparison.OrdinalIgnoreCase)
+        var known = Array.Find(Explanations, x =>
+            e.Message.Contains(x.Says, StringComparison.OrdinalIgnoreCase)
         );
         return Fault(e.Start, known.Message ?? "the line cannot be read", known.Expected ?? PlainForm);
     }

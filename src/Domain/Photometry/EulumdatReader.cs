@@ -5,7 +5,8 @@ using Litterfall.Domain.Designs;
 namespace Litterfall.Domain.Photometry;
 
 /// <summary>
-/// EULUMDAT (Stockmar 1990, 1998): one value a line, intensities in cd per 1000 lm of all lamps. The planes stored by
+/// EULUMDAT (Stockmar 1990, 1998): one value a line, intensities in cd per 1000 lm of all lamps. The planes
+/// stored by
 /// symmetry become a table of LM-63 kind. The length of a luminaire lies across its C0 plane.
 /// </summary>
 internal sealed class EulumdatReader(string name, string[] lines)
@@ -28,6 +29,20 @@ internal sealed class EulumdatReader(string name, string[] lines)
             };
     }
 
+    /// <summary>What stands before the intensities.</summary>
+    private sealed record Head(int Kind, Planes Planes, int Angles, LuminousOpening Opening)
+    {
+        public double Factor { get; init; }
+
+        public int Sets { get; init; }
+
+        public double Lumens { get; init; }
+
+        public double Watts { get; init; }
+
+        public bool IsAbsolute { get; init; }
+    }
+
     /// <summary>Reads it.</summary>
     public Reading<LampFile> Read()
     {
@@ -40,77 +55,92 @@ internal sealed class EulumdatReader(string name, string[] lines)
             );
         }
 
-        var head = new NumberStream(name, lines, 0, takesDecimalComma: true);
-        int kind = At(head, 2, "the kind of luminaire", 0, 3);
-        var planes = new Planes(
-            At(head, 3, "the kind of symmetry", 0, 4),
-            At(head, 4, "the number of C planes", 1, MostPlanes)
-        );
-        int angles = At(head, 6, "the number of intensities a plane", 2, MostAngles);
-        var opening = Opening(head);
-        double factor = Number(head, 24, "the factor of intensities");
-        int sets = At(head, 26, "the number of lamp sets", 1, 20);
-        if (!head.IsGood)
+        var first = new NumberStream(name, lines, 0, takesDecimalComma: true);
+        var head = Announced(first);
+        if (!first.IsGood)
         {
-            return new(null, [head.Fault!]);
+            return new(null, [first.Fault!]);
         }
 
-        var (lumens, watts, isAbsolute) = Lamps(head, sets);
-        if (factor <= 0.0)
-        {
-            Refuse(head, 24, "the factor of intensities is not above 0", "a number above 0");
-        }
-
-        if (planes.Symmetry is 2 or 3 && planes.Count % 2 != 0 || planes.Symmetry == 4 && planes.Count % 4 != 0)
-        {
-            Refuse(head, 4, "the number of C planes does not fit the symmetry", "a multiple of 2, or of 4");
-        }
-
-        if (!head.IsGood)
-        {
-            return new(null, [head.Fault!]);
-        }
-
-        var numbers = new NumberStream(name, lines, 26 + (6 * sets), takesDecimalComma: true);
+        var planes = head.Planes;
+        var numbers = new NumberStream(name, lines, 26 + (6 * head.Sets), takesDecimalComma: true);
         numbers.Many("a direct ratio", 10);
         double[] turns = numbers.Angles("a C angle", planes.Count);
-        double[] vertical = numbers.Angles("a G angle", angles);
-        double[] stored = numbers.Many("an intensity", planes.Stored * angles);
+        double[] vertical = numbers.Angles("a G angle", head.Angles);
+        double[] stored = numbers.Many("an intensity", planes.Stored * head.Angles);
         Check(numbers, planes, turns, vertical, stored);
         if (!numbers.IsGood)
         {
             return new(null, [numbers.Fault!]);
         }
 
-        var (horizontal, table) = Turn(planes, turns, stored, angles);
+        var (horizontal, table) = Turn(planes, turns, stored, head.Angles);
         if (!Fits(planes, horizontal))
         {
-            Refuse(numbers, 4, "the C angles do not meet the planes of symmetry", "planes at 0°, 90°, 180°, 270°");
+            Refuse(
+                numbers,
+                4,
+                "the C angles do not meet the planes of symmetry",
+                "planes at 0°, 90°, 180°, 270°"
+            );
             return new(null, [numbers.Fault!]);
         }
 
-        double scale = factor * lumens / 1000.0;
-        return new(
-            new LampFile
-            {
-                Form = "EULUMDAT",
-                VerticalDegrees = [.. vertical],
-                HorizontalDegrees = [.. horizontal],
-                Candela = [.. table.Select(v => v * scale)],
-                Opening = opening,
-                LampLumens = isAbsolute ? null : lumens,
-                Watts = watts > 0.0 ? watts : null,
-                Keywords =
-                [
-                    ("company", lines[0].Trim()),
-                    ("name", lines[8].Trim()),
-                    ("number", lines[9].Trim()),
-                    ("kind", kind.ToString(CultureInfo.InvariantCulture)),
-                ],
-                Notes = [.. notes],
-            },
-            []
+        double scale = head.Factor * head.Lumens / 1000.0;
+        return new(Done(head, vertical, horizontal, [.. table.Select(v => v * scale)]), []);
+    }
+
+    private LampFile Done(Head head, double[] vertical, double[] horizontal, double[] candela) =>
+        new()
+        {
+            Form = "EULUMDAT",
+            VerticalDegrees = [.. vertical],
+            HorizontalDegrees = [.. horizontal],
+            Candela = [.. candela],
+            Opening = head.Opening,
+            LampLumens = head.IsAbsolute ? null : head.Lumens,
+            Watts = head.Watts > 0.0 ? head.Watts : null,
+            Keywords =
+            [
+                ("company", lines[0].Trim()),
+                ("name", lines[8].Trim()),
+                ("number", lines[9].Trim()),
+                ("kind", head.Kind.ToString(CultureInfo.InvariantCulture)),
+            ],
+            Notes = [.. notes],
+        };
+
+    private Head Announced(NumberStream first)
+    {
+        int kind = At(first, 2, "the kind of luminaire", 0, 3);
+        var planes = new Planes(
+            At(first, 3, "the kind of symmetry", 0, 4),
+            At(first, 4, "the number of C planes", 1, MostPlanes)
         );
+        int angles = At(first, 6, "the number of intensities a plane", 2, MostAngles);
+        var opening = Opening(first);
+        double factor = Number(first, 24, "the factor of intensities");
+        int sets = At(first, 26, "the number of lamp sets", 1, 20);
+        var (lumens, watts, isAbsolute) = first.IsGood ? Lamps(first, sets) : default;
+        if (first.IsGood && factor <= 0.0)
+        {
+            Refuse(first, 24, "the factor of intensities is not above 0", "a number above 0");
+        }
+
+        bool isOdd = planes.Symmetry is 2 or 3 && planes.Count % 2 != 0;
+        if (first.IsGood && (isOdd || (planes.Symmetry is 3 or 4 && planes.Count % 4 != 0)))
+        {
+            Refuse(first, 4, "the number of C planes does not fit the symmetry", "a multiple of 2, or of 4");
+        }
+
+        return new Head(kind, planes, angles, opening)
+        {
+            Factor = factor,
+            Sets = sets,
+            Lumens = lumens,
+            Watts = watts,
+            IsAbsolute = isAbsolute,
+        };
     }
 
     private LuminousOpening Opening(NumberStream head)
@@ -176,7 +206,10 @@ internal sealed class EulumdatReader(string name, string[] lines)
 
         if (n.IsGood && planes.Symmetry is >= 2 && !IsEven(turns))
         {
-            n.Refuse("the C angles are not the same on both sides", "C angles evenly about the planes of symmetry");
+            n.Refuse(
+                "the C angles are not the same on both sides",
+                "C angles evenly about the planes of symmetry"
+            );
         }
 
         if (n.IsGood && n.Rest(1).Count > 0)
@@ -222,7 +255,9 @@ internal sealed class EulumdatReader(string name, string[] lines)
         }
     }
 
-    /// <summary>Stored from C270 over C0 to C90: the same about the C90-C270 plane, read as 90 to 270.</summary>
+    /// <summary>
+    /// Stored from C270 over C0 to C90: the same about the C90-C270 plane, read as 90 to 270.
+    /// </summary>
     private static (double[] Horizontal, double[] Table) Back(
         Planes planes,
         double[] turns,
@@ -271,8 +306,14 @@ internal sealed class EulumdatReader(string name, string[] lines)
             return double.NaN;
         }
 
-        string text = line <= lines.Length ? lines[line - 1].Trim().Replace(',', '.') : "";
-        if (text.Length == 0 && line <= lines.Length)
+        if (line > lines.Length)
+        {
+            Refuse(head, lines.Length, $"the file ends before {what}", "one value on each line");
+            return double.NaN;
+        }
+
+        string text = lines[line - 1].Trim().Replace(',', '.');
+        if (text.Length == 0)
         {
             return 0.0;
         }

@@ -28,7 +28,8 @@ public enum OpeningForm
 public readonly record struct LuminousOpening(OpeningForm Form, double Along, double Across, double Height);
 
 /// <summary>
-/// A measured luminaire: intensities by direction, type C. Vertical angles count from straight down, horizontal ones
+/// A measured luminaire: intensities by direction, type C. Vertical angles count from straight down,
+/// horizontal ones
 /// counter-clockwise seen from above; cd, everything multiplied out.
 /// </summary>
 public sealed record LampFile
@@ -85,7 +86,9 @@ public sealed record LampFile
         }
 
         string[] lines = text.ReplaceLineEndings("\n").Split('\n');
-        return LooksLikeLm63(lines) ? new Lm63Reader(name, lines).Read() : new EulumdatReader(name, lines).Read();
+        return LooksLikeLm63(lines)
+            ? new Lm63Reader(name, lines).Read()
+            : new EulumdatReader(name, lines).Read();
     }
 
     internal static Reading<LampFile> Refused(string name, string message, string expected) =>

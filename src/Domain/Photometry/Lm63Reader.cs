@@ -5,10 +5,13 @@ using Litterfall.Domain.Designs;
 namespace Litterfall.Domain.Photometry;
 
 /// <summary>
-/// ANSI/IES LM-63 of 1986 to 2019, type C. Tolerant of layout, odd headers and unknown keywords; exact in counts,
+/// ANSI/IES LM-63 of 1986 to 2019, type C. Tolerant of layout, odd headers and unknown keywords; exact in
+/// counts,
 /// angles, signs and the meaning of every multiplier.
 /// </summary>
-/// <remarks>Grammar by published summaries of the standard (read); the standard's own text is recalled.</remarks>
+/// <remarks>
+/// Grammar by published summaries of the standard (read); the standard's own text is recalled.
+/// </remarks>
 internal sealed class Lm63Reader(string name, string[] lines)
 {
     private const double MetersPerFoot = 0.3048;
@@ -27,7 +30,8 @@ internal sealed class Lm63Reader(string name, string[] lines)
         int Horizontal,
         LuminousOpening Opening,
         double Factor,
-        double Watts
+        double Watts,
+        double Extra
     );
 
     /// <summary>True for a line that names the edition.</summary>
@@ -84,14 +88,17 @@ internal sealed class Lm63Reader(string name, string[] lines)
     private LampFile Done(Head head, double[] vertical, double[] horizontal, double[] candela)
     {
         double? lumens = head.LumensPerLamp < 0.0 ? null : head.Lamps * head.LumensPerLamp;
-        if (edition == 2019)
+        if (edition == 2019 && head.Extra != 1.0)
         {
             notes.Add("Its last number but one is the way the file was made, not a factor.");
         }
 
         return new LampFile
         {
-            Form = edition == 1986 ? "LM-63-1986" : string.Create(CultureInfo.InvariantCulture, $"LM-63-{edition}"),
+            Form =
+                edition == 1986
+                    ? "LM-63-1986"
+                    : string.Create(CultureInfo.InvariantCulture, $"LM-63-{edition}"),
             VerticalDegrees = [.. vertical],
             HorizontalDegrees = [.. horizontal],
             Candela = [.. candela],
@@ -139,7 +146,13 @@ internal sealed class Lm63Reader(string name, string[] lines)
             string text = line[(close + 1)..].Trim();
             if (key.Equals("BLOCK", StringComparison.OrdinalIgnoreCase))
             {
-                return new TextFault(name, i + 1, 1, "the file holds several luminaires", "one luminaire a file");
+                return new TextFault(
+                    name,
+                    i + 1,
+                    1,
+                    "the file holds several luminaires",
+                    "one luminaire a file"
+                );
             }
 
             if (key.Equals("MORE", StringComparison.OrdinalIgnoreCase) && keywords.Count > 0)
@@ -165,7 +178,9 @@ internal sealed class Lm63Reader(string name, string[] lines)
 
         if (!word.Equals("INCLUDE", StringComparison.OrdinalIgnoreCase))
         {
-            notes.Add("Its tilt factors stand in another file; the luminaire hangs level, so they are not needed.");
+            notes.Add(
+                "Its tilt factors stand in another file; the luminaire hangs level, so they are not needed."
+            );
             return 1.0;
         }
 
@@ -181,7 +196,8 @@ internal sealed class Lm63Reader(string name, string[] lines)
         int at = Array.FindLastIndex(angles, a => a <= 0.0);
         double level =
             at + 1 < count
-                ? factors[at] + ((0.0 - angles[at]) / (angles[at + 1] - angles[at]) * (factors[at + 1] - factors[at]))
+                ? factors[at]
+                    + ((0.0 - angles[at]) / (angles[at + 1] - angles[at]) * (factors[at + 1] - factors[at]))
                 : factors[at];
         if (level is not (>= 0.0 and <= 10.0))
         {
@@ -243,7 +259,8 @@ internal sealed class Lm63Reader(string name, string[] lines)
             horizontal,
             n.IsGood ? OpeningCodes.Of(edition, (width, length, height), notes) : default,
             multiplier * ballast * photometric * tilt,
-            watts
+            watts,
+            extra
         );
     }
 
@@ -265,7 +282,8 @@ internal sealed class Lm63Reader(string name, string[] lines)
             notes.Add(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Its vertical angles run from {angles[0]:0.##}° to {angles[^1]:0.##}°; beyond them it is dark."
+                    $"Its vertical angles run from {angles[0]:0.##}° to {angles[^1]:0.##}°; beyond them it "
+                        + $"is dark."
                 )
             );
         }
@@ -345,7 +363,10 @@ internal sealed class Lm63Reader(string name, string[] lines)
 
         if (double.TryParse(rest[0], NumberStyles.Float, CultureInfo.InvariantCulture, out _))
         {
-            n.Refuse("there are more numbers than the file announced", "as many intensities as angles ask for");
+            n.Refuse(
+                "there are more numbers than the file announced",
+                "as many intensities as angles ask for"
+            );
             return;
         }
 

@@ -4,7 +4,8 @@ using Litterfall.Domain.Designs;
 namespace Litterfall.Domain.Photometry;
 
 /// <summary>
-/// Numbers of a text one after the other, with their place. After the first fault nothing more is read: numbers
+/// Numbers of a text one after the other, with their place. After the first fault nothing more is read:
+/// numbers
 /// are then NaN.
 /// </summary>
 internal sealed class NumberStream
@@ -19,7 +20,9 @@ internal sealed class NumberStream
     /// <param name="name">File name used in messages.</param>
     /// <param name="lines">The lines.</param>
     /// <param name="first">Index of the first line to read.</param>
-    /// <param name="takesDecimalComma">True where a comma stands for a decimal point, else it divides.</param>
+    /// <param name="takesDecimalComma">
+    /// True where a comma stands for a decimal point, else it divides.
+    /// </param>
     public NumberStream(string name, string[] lines, int first, bool takesDecimalComma)
     {
         (this.name, this.lines, line, this.takesDecimalComma) = (name, lines, first, takesDecimalComma);

@@ -2,7 +2,8 @@ namespace Litterfall.Domain.Photometry;
 
 /// <summary>The luminous opening that the signs of width, length and height stand for.</summary>
 /// <remarks>
-/// Tables of LM-63 of 1986 to 2019 (summaries read). Length runs along the 0° plane, width along the 90° plane. Bodies are
+/// Tables of LM-63 of 1986 to 2019 (summaries read). Length runs along the 0° plane, width along the 90°
+/// plane. Bodies are
 /// taken as the level figure in their middle, ellipses as the rectangle of the same area.
 /// </remarks>
 internal static class OpeningCodes

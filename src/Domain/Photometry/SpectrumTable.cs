@@ -17,7 +17,8 @@ public sealed record SpectrumTable(ImmutableArray<double> Nanometers, ImmutableA
     private static readonly char[] Splits = [';', '\t', ' '];
 
     /// <summary>
-    /// Reads a table of two columns, wavelength in nm and value, split by semicolon, tab, blanks or comma; a head line
+    /// Reads a table of two columns, wavelength in nm and value, split by semicolon, tab, blanks or comma; a
+    /// head line
     /// and lines that begin with # are skipped; decimal comma where the comma does not split.
     /// </summary>
     /// <param name="file">Name used in messages.</param>
@@ -41,7 +42,12 @@ public sealed record SpectrumTable(ImmutableArray<double> Nanometers, ImmutableA
                     continue;
                 }
 
-                return Refused(file, i + 1, "this line is not a row of a spectrum", "a wavelength in nm and a value");
+                return Refused(
+                    file,
+                    i + 1,
+                    "this line is not a row of a spectrum",
+                    "a wavelength in nm and a value"
+                );
             }
 
             if (row.Nm is < 100 or > 3000 || row.Value < 0)
@@ -56,20 +62,33 @@ public sealed record SpectrumTable(ImmutableArray<double> Nanometers, ImmutableA
 
             if (rows.Count > 0 && row.Nm <= rows[^1].Nm)
             {
-                return Refused(file, i + 1, "the wavelengths do not rise", "each wavelength above the one before");
+                return Refused(
+                    file,
+                    i + 1,
+                    "the wavelengths do not rise",
+                    "each wavelength above the one before"
+                );
             }
 
             rows.Add(row);
         }
 
         return rows.Count < 2 || rows[0].Nm > Least || rows[^1].Nm < Most || rows.All(r => r.Value <= 0)
-            ? Refused(file, 1, "the spectrum does not cover visible light", "rows from 400 nm or below to 700 nm or above")
+            ? Refused(
+                file,
+                1,
+                "the spectrum does not cover visible light",
+                "rows from 400 nm or below to 700 nm or above"
+            )
             : new(new SpectrumTable([.. rows.Select(r => r.Nm)], [.. rows.Select(r => r.Value)]), []);
     }
 
     private static (double Nm, double Value)? Row(string line)
     {
-        var cells = line.Split(Splits, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        var cells = line.Split(
+            Splits,
+            StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries
+        );
         var comma = cells.Length >= 2;
         if (!comma)
         {

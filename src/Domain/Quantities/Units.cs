@@ -145,11 +145,7 @@ public static class Units
     public static readonly Unit MicromolePerSecond = new("umol/s", 1e-6, Dimension.None / T);
 
     /// <summary>Photons for each kilolumen.</summary>
-    public static readonly Unit MicromolePerKilolumen = new(
-        "umol/s/klm",
-        1e-9,
-        Dimension.None / (T * Lm)
-    );
+    public static readonly Unit MicromolePerKilolumen = new("umol/s/klm", 1e-9, Dimension.None / (T * Lm));
 
     private static readonly FrozenDictionary<string, Unit> BySymbol = new Unit[]
     {

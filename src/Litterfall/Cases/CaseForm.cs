@@ -114,8 +114,14 @@ public sealed partial class CaseForm
         return null;
     }
 
-    /// <summary>One of some words or an object in braces; both null when it is left out, and on a fault.</summary>
-    public (string? Word, CaseForm? Inner) WordOrObject(string key, string what, params ReadOnlySpan<string> words)
+    /// <summary>
+    /// One of some words or an object in braces; both null when it is left out, and on a fault.
+    /// </summary>
+    public (string? Word, CaseForm? Inner) WordOrObject(
+        string key,
+        string what,
+        params ReadOnlySpan<string> words
+    )
     {
         if (Optional(key) is not { } node)
         {
@@ -168,9 +174,7 @@ public sealed partial class CaseForm
 
     /// <summary>A list of objects that may be left out or empty.</summary>
     public ImmutableArray<CaseForm> OptionalObjects(string key, string what, int most) =>
-        branch.Find(key) is CaseList { Items.Count: 0 } or null
-            ? Left(key)
-            : Objects(key, what, most);
+        branch.Find(key) is CaseList { Items.Count: 0 } or null ? Left(key) : Objects(key, what, most);
 
     private ImmutableArray<CaseForm> Left(string key)
     {

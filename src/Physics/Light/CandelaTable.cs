@@ -3,8 +3,10 @@ using System.Collections.Immutable;
 namespace Litterfall.Physics.Light;
 
 /// <summary>
-/// Luminous intensity of a luminaire by direction, far away from it (type C): linear in both angles, 0 outside the
-/// vertical range. The vertical angle counts from straight down, the horizontal one counter-clockwise seen from above.
+/// Luminous intensity of a luminaire by direction, far away from it (type C): linear in both angles, 0
+/// outside the
+/// vertical range. The vertical angle counts from straight down, the horizontal one counter-clockwise seen
+/// from above.
 /// </summary>
 public sealed class CandelaTable
 {
@@ -150,14 +152,15 @@ public sealed class CandelaTable
             double first = candela[(h * vertical.Length) + v];
             double slope = (candela[(h * vertical.Length) + v + 1] - first) / (whole - a);
             double last = first + (slope * (b - a));
-            sum +=
-                -(last * Math.Cos(b)) + (first * Math.Cos(a)) + (slope * (Math.Sin(b) - Math.Sin(a)));
+            sum += -(last * Math.Cos(b)) + (first * Math.Cos(a)) + (slope * (Math.Sin(b) - Math.Sin(a)));
         }
 
         return sum;
     }
 
-    /// <summary>Horizontal angle that one stored sweep stands for, all its images together, radians.</summary>
+    /// <summary>
+    /// Horizontal angle that one stored sweep stands for, all its images together, radians.
+    /// </summary>
     private double Sector(int h)
     {
         if (horizontal.Length == 1)

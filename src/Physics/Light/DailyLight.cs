@@ -5,7 +5,9 @@ public static class DailyLight
 {
     private const double DaySeconds = 86400.0;
 
-    /// <summary>Seconds a lamp is on between two times of day, over midnight where off is not after on.</summary>
+    /// <summary>
+    /// Seconds a lamp is on between two times of day, over midnight where off is not after on.
+    /// </summary>
     /// <param name="onSeconds">Time it goes on, s after midnight.</param>
     /// <param name="offSeconds">Time it goes off, s after midnight; the same as on is a whole day.</param>
     public static double OnSeconds(double onSeconds, double offSeconds)
@@ -33,10 +35,12 @@ public static class DailyLight
     /// </summary>
     /// <param name="hours">Hours burnt, 0 or more.</param>
     /// <param name="hoursTo70Percent">Hours to 70 % of the flux, above 0.</param>
-    public static double FluxLeft(double hours, double hoursTo70Percent) => Math.Pow(0.7, hours / hoursTo70Percent);
+    public static double FluxLeft(double hours, double hoursTo70Percent) =>
+        Math.Pow(0.7, hours / hoursTo70Percent);
 
     /// <summary>
-    /// Heat of a lamp above a lid that stays in the box, W: light taken inside, and what of the rest crosses the lid.
+    /// Heat of a lamp above a lid that stays in the box, W: light taken inside, and what of the rest crosses
+    /// the lid.
     /// </summary>
     /// <param name="watts">Electrical power with its driver, W.</param>
     /// <param name="lightShare">Share of the power that leaves as light, 0 to 1.</param>

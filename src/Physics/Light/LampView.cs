@@ -3,12 +3,15 @@ using Litterfall.Physics.Numerics;
 namespace Litterfall.Physics.Light;
 
 /// <summary>
-/// One lamp as one receiver sees it, straight or by mirrors: the integral over its luminous opening of intensity ×
-/// cosine ÷ distance², times what the lid, the mirrors and leaves leave of each ray, less what opaque things hide.
-/// A level opening is cut into lines; on each the hidden stretches are exact, and both ways Gauss and Legendre
+/// One lamp as one receiver sees it, straight or by mirrors: the integral over its luminous opening of
+/// intensity ×
+/// cosine ÷ distance², times what the lid, the mirrors and leaves leave of each ray, less what opaque things
+/// hide.
+/// A level opening is cut into lines; on each the hidden stretches are exact, and both ways Gauss and
+/// Legendre
 /// points stand between all places where something bends.
 /// </summary>
-internal ref struct LampView
+internal ref partial struct LampView
 {
     private const double LeastRise = 1e-6;
     private readonly LightScene scene;
@@ -80,17 +83,20 @@ internal ref struct LampView
 
     /// <summary>Illuminance, lx, as exact as the points allow.</summary>
     public readonly double Fine(int order) =>
-        isShutOut ? 0.0
-        : lamp.Shape switch
-        {
-            LuminousShape.Point => IsSeen(lamp.Center) ? Ray(lamp.Center - receiver.At) : 0.0,
-            LuminousShape.Line => IsLevel ? Stretch(-1.0, 1.0, lamp.HalfLine, toMiddle, order) : Tilted(),
-            _ => OverArea(order),
-        };
+        isShutOut
+            ? 0.0
+            : lamp.Shape switch
+            {
+                LuminousShape.Point => IsSeen(lamp.Center) ? Ray(lamp.Center - receiver.At) : 0.0,
+                LuminousShape.Line => IsLevel ? Stretch(-1.0, 1.0, lamp.HalfLine, toMiddle, order) : Tilted(),
+                _ => OverArea(order),
+            };
 
     /// <summary>
-    /// Illuminance, lx, quickly: points over the part of the opening seen through each part of the lid, and where
-    /// something hides a part the share left along some lines that climb in turn, so that edges along either axis are
+    /// Illuminance, lx, quickly: points over the part of the opening seen through each part of the lid, and
+    /// where
+    /// something hides a part the share left along some lines that climb in turn, so that edges along either
+    /// axis are
     /// met exactly.
     /// </summary>
     public readonly double Quick(QuickRule rule)
@@ -183,7 +189,9 @@ internal ref struct LampView
         return sum * (field.Back - field.Front);
     }
 
-    /// <summary>A Lambertian rectangle over a level receiver, through a pane or nothing: L h² ∫ T(h/d)/d⁴ dA.</summary>
+    /// <summary>
+    /// A Lambertian rectangle over a level receiver, through a pane or nothing: L h² ∫ T(h/d)/d⁴ dA.
+    /// </summary>
     private readonly double Plain(in Field field, LidPart part, QuickRule rule)
     {
         bool isLong = lamp.Half.X >= lamp.Half.Y;
@@ -285,7 +293,8 @@ internal ref struct LampView
     }
 
     /// <summary>
-    /// A point of the rule between two places; at the ends of a disc the points crowd, where its chord has a root.
+    /// A point of the rule between two places; at the ends of a disc the points crowd, where its chord has a
+    /// root.
     /// </summary>
     private readonly (double Y, double Weight) Step(
         int k,
@@ -330,120 +339,8 @@ internal ref struct LampView
     }
 
     /// <summary>
-    /// Integral along middle + t × half, t within −1 to 1, per length; level lines only.
-    /// </summary>
-    private readonly double Stretch(double from, double to, Point3 half, Point3 middle, int order)
-    {
-        var n = receiver.Normal;
-        ShadowOutline.Keep(
-            (n.X * middle.X) + (n.Y * middle.Y) + (n.Z * rise),
-            (n.X * half.X) + (n.Y * half.Y),
-            ref from,
-            ref to
-        );
-        if (!(from < to))
-        {
-            return 0.0;
-        }
-
-        double length = half.Length;
-        var breaks = new BreakList(stackalloc double[256], from, to);
-        double foot = -middle.Dot(half) / (length * length);
-        double distance = (middle + (foot * half)).Length / length;
-        breaks.AddAround(foot, distance);
-        AddLidBreaks(ref breaks, half, middle);
-        AddLeafBreaks(ref breaks, half, middle);
-        Span<double> hidden = stackalloc double[2 * shadowCount];
-        int hiddenCount = 0;
-        for (int i = 0; i < shadowCount; i++)
-        {
-            var (a, b) = (from, to);
-            shadows[i].Clip(middle.X, middle.Y, half.X, half.Y, ref a, ref b);
-            if (a < b)
-            {
-                breaks.Add(a);
-                breaks.Add(b);
-                hidden[hiddenCount++] = a;
-                hidden[hiddenCount++] = b;
-            }
-        }
-
-        var rule = GaussLegendre.Of(order);
-        var places = breaks.Places;
-        double sum = 0.0;
-        for (int k = 0; k + 1 < places.Length; k++)
-        {
-            double span = places[k + 1] - places[k];
-            if (IsIn(hidden[..hiddenCount], 0.5 * (places[k] + places[k + 1])))
-            {
-                continue;
-            }
-
-            for (int i = 0; i < order; i++)
-            {
-                double t = places[k] + (rule.Points[i] * span);
-                var way = middle + (t * half);
-                sum += rule.Weights[i] * span * length * Ray(new Point3(way.X, way.Y, rise));
-            }
-        }
-
-        return sum;
-    }
-
-    private readonly void AddLidBreaks(ref BreakList breaks, Point3 half, Point3 middle)
-    {
-        if (!meetsLid)
-        {
-            return;
-        }
-
-        foreach (var part in scene.Lid)
-        {
-            if (half.X != 0.0)
-            {
-                breaks.Add((((part.Left - receiver.At.X) / lidShare) - middle.X) / half.X);
-                breaks.Add((((part.Right - receiver.At.X) / lidShare) - middle.X) / half.X);
-            }
-
-            if (half.Y != 0.0)
-            {
-                breaks.Add((((part.Front - receiver.At.Y) / lidShare) - middle.Y) / half.Y);
-                breaks.Add((((part.Back - receiver.At.Y) / lidShare) - middle.Y) / half.Y);
-            }
-        }
-    }
-
-    private readonly void AddLeafBreaks(ref BreakList breaks, Point3 half, Point3 middle)
-    {
-        foreach (var canopy in leaves.AsSpan(0, leafCount))
-        {
-            var (a, b) = (breaks.Places[0], breaks.Places[^1]);
-            ShadowOutline
-                .Of(canopy.Extent, receiver.At, rise)
-                ?.Clip(middle.X, middle.Y, half.X, half.Y, ref a, ref b);
-            if (a < b)
-            {
-                breaks.Add(a);
-                breaks.Add(b);
-            }
-        }
-    }
-
-    private static bool IsIn(ReadOnlySpan<double> pairs, double at)
-    {
-        for (int i = 0; i < pairs.Length; i += 2)
-        {
-            if (at > pairs[i] && at < pairs[i + 1])
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    /// <summary>
-    /// Share of a part of the opening that is not hidden. Each place is weighted by 1/d⁴ as Lambert's law asks, or
+    /// Share of a part of the opening that is not hidden. Each place is weighted by 1/d⁴ as Lambert's law
+    /// asks, or
     /// by all of its ray where mirrors and leaves make that uneven.
     /// </summary>
     private readonly double SeenShare(in Field field, int lines)
@@ -461,7 +358,9 @@ internal ref struct LampView
                 (a, b) = (b, a);
             }
 
-            var (start, end) = isLong ? (At(field, 0.0, a), At(field, 1.0, b)) : (At(field, a, 0.0), At(field, b, 1.0));
+            var (start, end) = isLong
+                ? (At(field, 0.0, a), At(field, 1.0, b))
+                : (At(field, a, 0.0), At(field, b, 1.0));
             var along = end - start;
             int count = 0;
             for (int i = 0; i < shadowCount; i++)
@@ -531,38 +430,6 @@ internal ref struct LampView
         return new Point3(toMiddle.X + (((2.0 * shareX) - 1.0) * chord), y, rise);
     }
 
-    /// <summary>Weight of a stretch, three Gauss points.</summary>
-    private readonly double Piece(Point3 start, Point3 along, double from, double to)
-    {
-        const double outer = 0.1127016653792583;
-        double span = to - from;
-        return span
-            * (
-                (4.0 / 9.0 * Weight(start, along, from + (0.5 * span)))
-                + (
-                    5.0
-                    / 18.0
-                    * (
-                        Weight(start, along, from + (outer * span))
-                        + Weight(start, along, to - (outer * span))
-                    )
-                )
-            );
-    }
-
-    private readonly double Weight(Point3 start, Point3 along, double t)
-    {
-        double x = start.X + (t * along.X);
-        double y = start.Y + (t * along.Y);
-        if (path.Order > 0 || leafCount > 0)
-        {
-            return Ray(new Point3(x, y, rise));
-        }
-
-        double square = (x * x) + (y * y) + (rise * rise);
-        return 1.0 / (square * square);
-    }
-
     /// <summary>A line that is not level, by many points.</summary>
     private readonly double Tilted()
     {
@@ -597,7 +464,9 @@ internal ref struct LampView
         return true;
     }
 
-    /// <summary>What one ray brings: cd per unit of the opening × cosine ÷ distance² × what is left.</summary>
+    /// <summary>
+    /// What one ray brings: cd per unit of the opening × cosine ÷ distance² × what is left.
+    /// </summary>
     /// <param name="way">From the receiver to the place of the lamp, m.</param>
     private readonly double Ray(Point3 way)
     {

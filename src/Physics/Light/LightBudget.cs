@@ -5,7 +5,9 @@ namespace Litterfall.Physics.Light;
 /// <summary>Where the light of a lamp ends, as shares of its flux; all together 1.</summary>
 public sealed record LightBudget
 {
-    /// <summary>Taken by left, right, front, back, floor and a closed ceiling; of panes what the glass takes.</summary>
+    /// <summary>
+    /// Taken by left, right, front, back, floor and a closed ceiling; of panes what the glass takes.
+    /// </summary>
     public required ImmutableArray<double> Faces { get; init; }
 
     /// <summary>Taken by the lid, from both sides.</summary>
@@ -34,7 +36,8 @@ public sealed record LightBudget
 }
 
 /// <summary>
-/// Follows rays from a lamp until they are taken or gone: where its light ends, for heat. Rays start on an even lattice
+/// Follows rays from a lamp until they are taken or gone: where its light ends, for heat. Rays start on an
+/// even lattice
 /// (generalized golden ratio), so that a few thousand do; the same every time.
 /// </summary>
 /// <remarks>
@@ -380,8 +383,7 @@ public sealed class LightTracer
         double a = side * Math.Cos(angle);
         double b = side * Math.Sin(angle);
         double c = Math.Sqrt(1.0 - square);
-        return
-            normal.X != 0.0 ? new Point3(c * normal.X, a, b)
+        return normal.X != 0.0 ? new Point3(c * normal.X, a, b)
             : normal.Y != 0.0 ? new Point3(a, c * normal.Y, b)
             : new Point3(a, b, c * normal.Z);
     }

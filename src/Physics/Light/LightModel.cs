@@ -22,11 +22,13 @@ public sealed record LightDetail(double PatchMeters, int Mirrors, int Points)
 public readonly record struct MapGrid(double Height, int CellsX, int CellsY);
 
 /// <summary>
-/// Light of lamps in a box: straight through the lid, by mirrors of glass, and thrown back by diffuse faces. What depends on
+/// Light of lamps in a box: straight through the lid, by mirrors of glass, and thrown back by diffuse faces.
+/// What depends on
 /// the box alone is kept, so a moved lamp costs little. Not for several threads at once.
 /// </summary>
 /// <remarks>
-/// Deterministic: the same box and lamps give the same bits. Far-field tables in an opening, glass by Fresnel,
+/// Deterministic: the same box and lamps give the same bits. Far-field tables in an opening, glass by
+/// Fresnel,
 /// faces by Lambert, leaves by Monsi and Saeki. Illuminance in lx.
 /// </remarks>
 public sealed class LightModel
@@ -54,7 +56,9 @@ public sealed class LightModel
         paths = MirrorPath.All(scene, detail.Mirrors);
     }
 
-    /// <summary>The same box with other leaves before the lamps; light between faces stays as it is.</summary>
+    /// <summary>
+    /// The same box with other leaves before the lamps; light between faces stays as it is.
+    /// </summary>
     /// <param name="canopies">The leaves.</param>
     public LightModel Under(ImmutableArray<Canopy> canopies) =>
         new(scene with { Canopies = canopies }, detail, net);
@@ -97,7 +101,9 @@ public sealed class LightModel
     public double Direct(Receiver receiver, Luminaire lamp) =>
         new LampView(scene, lamp, paths[0], receiver, scratch).Fine(detail.Points);
 
-    /// <summary>Level illuminance at the middles of cells, lx; rows from front to back, x rising within.</summary>
+    /// <summary>
+    /// Level illuminance at the middles of cells, lx; rows from front to back, x rising within.
+    /// </summary>
     /// <param name="grid">The cells.</param>
     /// <param name="lamp">A lamp of <see cref="Light"/>.</param>
     /// <param name="rises">Height of each cell over that of the grid, m; level if left out.</param>
@@ -144,7 +150,9 @@ public sealed class LightModel
         return sum;
     }
 
-    /// <summary>Light on a patch; the last mirror is left out, for next to nothing of it is thrown back.</summary>
+    /// <summary>
+    /// Light on a patch; the last mirror is left out, for next to nothing of it is thrown back.
+    /// </summary>
     private double OnPatch(Receiver receiver, Luminaire lamp)
     {
         double sum = 0.0;
@@ -247,7 +255,8 @@ public sealed class LightModel
     }
 
     /// <summary>Place of a node in cells, from the middle of the first cell to that of the last.</summary>
-    private static double Spread(int node, int nodes, int cells) => 0.5 + ((cells - 1.0) * node / (nodes - 1));
+    private static double Spread(int node, int nodes, int cells) =>
+        0.5 + ((cells - 1.0) * node / (nodes - 1));
 
     private static double Between(double[] nodes, MapGrid grid, int i, int j)
     {

@@ -169,5 +169,10 @@ public sealed record LightScene
     /// <param name="pane">The pane where it is one.</param>
     /// <param name="wireOverPitch">d/p of a mesh.</param>
     public LidPart WholeLid(LidKind kind, PaneOptics? pane = null, double wireOverPitch = 0.0) =>
-        new(0.0, Length, 0.0, Depth) { Kind = kind, Pane = pane, WireOverPitch = wireOverPitch };
+        new(0.0, Length, 0.0, Depth)
+        {
+            Kind = kind,
+            Pane = pane,
+            WireOverPitch = wireOverPitch,
+        };
 }

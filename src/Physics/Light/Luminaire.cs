@@ -18,7 +18,8 @@ public enum LuminousShape
 
 /// <summary>
 /// A lamp. A rectangle or disc faces down; without a table it shines as cosᵐ of the angle from straight down
-/// (m = 1: Lambert). A line without a table is a diffuse tube, a point shines equally all round. With a table every part of
+/// (m = 1: Lambert). A line without a table is a diffuse tube, a point shines equally all round. With a table
+/// every part of
 /// the opening shines as the far-field table says.
 /// </summary>
 public sealed record Luminaire

@@ -8,7 +8,8 @@ namespace Litterfall.Physics.Light;
 public readonly record struct Receiver(Point3 At, Point3 Normal);
 
 /// <summary>
-/// A way of light from the lamp to a receiver by mirrors of glass, unfolded: the receiver and all that stands in the
+/// A way of light from the lamp to a receiver by mirrors of glass, unfolded: the receiver and all that stands
+/// in the
 /// way are copied into the cells behind the panes, so that the way is straight.
 /// </summary>
 internal sealed class MirrorPath
@@ -37,7 +38,9 @@ internal sealed class MirrorPath
                 for (int k = 0; k <= (isBelow ? 1 : 0); k++)
                 {
                     blocks.AddRange(scene.Blocks.Select(b => Copy(b.Extent, i, j, k)));
-                    canopies.AddRange(scene.Canopies.Select(c => c with { Extent = Copy(c.Extent, i, j, k) }));
+                    canopies.AddRange(
+                        scene.Canopies.Select(c => c with { Extent = Copy(c.Extent, i, j, k) })
+                    );
                 }
             }
         }
@@ -55,7 +58,9 @@ internal sealed class MirrorPath
 
     private static readonly BoxFace[] Sides = [BoxFace.Left, BoxFace.Right, BoxFace.Front, BoxFace.Back];
 
-    /// <summary>True where light may come in by an open side; the other walls are then among the blocks.</summary>
+    /// <summary>
+    /// True where light may come in by an open side; the other walls are then among the blocks.
+    /// </summary>
     public bool EntersBeside { get; }
 
     /// <summary>Opaque boxes in the cells of the way.</summary>

@@ -12,7 +12,8 @@ public readonly record struct PaneShares(double Transmitted, double Reflected)
 }
 
 /// <summary>
-/// One pane or several behind each other, in unpolarized visible light: Fresnel reflection at each face with all
+/// One pane or several behind each other, in unpolarized visible light: Fresnel reflection at each face with
+/// all
 /// inner reflections (incoherent), both polarizations averaged at the end.
 /// </summary>
 /// <remarks>
@@ -99,10 +100,7 @@ public sealed class PaneOptics
         double c = Math.Min(cosine, 1.0);
         var s = Stack(c, true);
         var p = Stack(c, false);
-        return new PaneShares(
-            0.5 * (s.Transmitted + p.Transmitted),
-            0.5 * (s.Reflected + p.Reflected)
-        );
+        return new PaneShares(0.5 * (s.Transmitted + p.Transmitted), 0.5 * (s.Reflected + p.Reflected));
     }
 
     private static double Read(double[] table, double cosine)
@@ -122,8 +120,7 @@ public sealed class PaneOptics
             var next = One(layers[i], cosine, isSenkrecht);
             double bounce = 1.0 / (1.0 - (back * next.Reflected));
             double through = all.Transmitted * next.Transmitted * bounce;
-            double front =
-                all.Reflected + (all.Transmitted * all.Transmitted * next.Reflected * bounce);
+            double front = all.Reflected + (all.Transmitted * all.Transmitted * next.Reflected * bounce);
             back = next.Reflected + (next.Transmitted * next.Transmitted * back * bounce);
             all = new PaneShares(through, front);
         }

@@ -3,7 +3,8 @@ using System.Collections.Immutable;
 namespace Litterfall.Physics.Light;
 
 /// <summary>
-/// Light thrown to and fro between diffuse faces and the faces of blocks: patches with one factor for each pair, with one
+/// Light thrown to and fro between diffuse faces and the faces of blocks: patches with one factor for each
+/// pair, with one
 /// mirror image in each pane and in the lid. The factors depend on the box alone.
 /// </summary>
 /// <remarks>Radiosity by collocation: E(i) = direct(i) + Σ F(i, j) ρ(j) E(j).</remarks>
@@ -29,7 +30,9 @@ internal sealed class PatchNet
         }
     }
 
-    /// <summary>A pane as a mirror: the axis and the place of its plane; the lid has no pane of its own.</summary>
+    /// <summary>
+    /// A pane as a mirror: the axis and the place of its plane; the lid has no pane of its own.
+    /// </summary>
     private sealed record Glass(int Axis, double Place, PaneOptics? Pane)
     {
         /// <summary>All that stands in the way, on both sides of the plane.</summary>
@@ -234,11 +237,23 @@ internal sealed class PatchNet
 
             var faces = new List<Patch>();
             Add(faces, low.X > flush, new Patch(0, -1.0, low, high with { X = low.X }, block.Reflectance));
-            Add(faces, high.X < l - flush, new Patch(0, 1.0, low with { X = high.X }, high, block.Reflectance));
+            Add(
+                faces,
+                high.X < l - flush,
+                new Patch(0, 1.0, low with { X = high.X }, high, block.Reflectance)
+            );
             Add(faces, low.Y > flush, new Patch(1, -1.0, low, high with { Y = low.Y }, block.Reflectance));
-            Add(faces, high.Y < d - flush, new Patch(1, 1.0, low with { Y = high.Y }, high, block.Reflectance));
+            Add(
+                faces,
+                high.Y < d - flush,
+                new Patch(1, 1.0, low with { Y = high.Y }, high, block.Reflectance)
+            );
             Add(faces, low.Z > flush, new Patch(2, -1.0, low, high with { Z = low.Z }, block.Reflectance));
-            Add(faces, high.Z < h - flush, new Patch(2, 1.0, low with { Z = high.Z }, high, block.Reflectance));
+            Add(
+                faces,
+                high.Z < h - flush,
+                new Patch(2, 1.0, low with { Z = high.Z }, high, block.Reflectance)
+            );
             foreach (var patch in faces.SelectMany(f => f.Cut(2.0 * longest)))
             {
                 yield return patch;
@@ -278,7 +293,8 @@ internal sealed class PatchNet
     }
 
     /// <summary>
-    /// Share of a patch that is seen, times what leaves let through to its middle: four points straight, its middle
+    /// Share of a patch that is seen, times what leaves let through to its middle: four points straight, its
+    /// middle
     /// by a mirror.
     /// </summary>
     private double Seen(Point3 from, Patch patch, Glass? mirror)
@@ -287,7 +303,10 @@ internal sealed class PatchNet
         double seen = 1.0;
         if (things.Blocks.Length > 0)
         {
-            seen = mirror is null ? FourSeen(from, patch) : IsFree(from, patch.Middle, things.Blocks) ? 1.0 : 0.0;
+            seen =
+                mirror is null ? FourSeen(from, patch)
+                : IsFree(from, patch.Middle, things.Blocks) ? 1.0
+                : 0.0;
         }
 
         if (seen > 0.0 && things.Canopies.Length > 0)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Litterfall.Domain.Photometry;
 using Litterfall.Physics.Numerics;
 
@@ -10,19 +11,58 @@ public static class PlacedLamp
     private const int Strips = 6;
     private const double Square = 1e-9;
 
+    private const double MostOut = 1.05;
+    private const double LeastPerWatt = 20.0;
+    private const double MostPerWatt = 220.0;
+
+    /// <summary>What is odd about a file, its reader's notes included, as sentences.</summary>
+    /// <param name="file">The file.</param>
+    public static ImmutableArray<string> Oddities(LampFile file)
+    {
+        double flux = Table(file).Lumens;
+        var notes = file.Notes.ToBuilder();
+        if (file.LampLumens is { } lamps && flux > MostOut * lamps)
+        {
+            notes.Add(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Its intensities sum to {flux:0} lm, more than its lamps of {lamps:0} lm send out."
+                )
+            );
+        }
+
+        if (file.Watts is { } watts && flux / watts is < LeastPerWatt or > MostPerWatt)
+        {
+            notes.Add(
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Its {flux:0} lm from {watts:0.#} W are {flux / watts:0} lm/W; 20 to 220 can be "
+                        + $"believed."
+                )
+            );
+        }
+
+        return notes.ToImmutable();
+    }
+
+    private static CandelaTable Table(LampFile file) =>
+        CandelaTable.Of(
+            file.VerticalDegrees.AsSpan(),
+            file.HorizontalDegrees.AsSpan(),
+            file.Candela.AsSpan()
+        );
+
     /// <summary>A measured luminaire; its flux is the integral of its intensities.</summary>
     /// <param name="file">The file.</param>
     /// <param name="center">Middle of its opening, m.</param>
     /// <param name="turnDegrees">Angle of its 0° plane from +x, counter-clockwise from above, °.</param>
     /// <returns>One luminaire, or strips of one that is turned askew.</returns>
-    /// <exception cref="ArgumentException">The angles of the file do not fit; its reader lets none such pass.</exception>
+    /// <exception cref="ArgumentException">
+    /// The angles of the file do not fit; its reader lets none such pass.
+    /// </exception>
     public static ImmutableArray<Luminaire> Measured(LampFile file, Point3 center, double turnDegrees)
     {
-        var table = CandelaTable.Of(
-            file.VerticalDegrees.AsSpan(),
-            file.HorizontalDegrees.AsSpan(),
-            file.Candela.AsSpan()
-        );
+        var table = Table(file);
         var opening = file.Opening;
         var lamp = new Luminaire
         {

@@ -28,11 +28,7 @@ public readonly record struct Point3(double X, double Y, double Z)
 
     /// <summary>Outer product.</summary>
     public Point3 Cross(Point3 other) =>
-        new(
-            (Y * other.Z) - (Z * other.Y),
-            (Z * other.X) - (X * other.Z),
-            (X * other.Y) - (Y * other.X)
-        );
+        new((Y * other.Z) - (Z * other.Y), (Z * other.X) - (X * other.Z), (X * other.Y) - (Y * other.X));
 
     /// <summary>The same direction with length 1; a point of length 0 stays.</summary>
     public Point3 Unit()
@@ -52,7 +48,8 @@ public readonly record struct Box3(Point3 From, Point3 To)
         p.X > From.X && p.X < To.X && p.Y > From.Y && p.Y < To.Y && p.Z > From.Z && p.Z < To.Z;
 
     /// <summary>
-    /// Part of a straight way from <paramref name="start"/> to start + <paramref name="way"/> that lies inside,
+    /// Part of a straight way from <paramref name="start"/> to start + <paramref name="way"/> that lies
+    /// inside,
     /// as shares of the way; empty where the second is not above the first.
     /// </summary>
     public (double In, double Out) Along(Point3 start, Point3 way)

@@ -71,7 +71,11 @@ internal sealed class RaySource
             case LuminousShape.Line:
                 return Sphere(Math.Cos(TubeAngle(u)), angle, lamp.HalfLine.Unit());
             default:
-                return Sphere(Math.Pow(1.0 - u, 1.0 / (lamp.Exponent + 1.0)), angle, new Point3(0.0, 0.0, -1.0));
+                return Sphere(
+                    Math.Pow(1.0 - u, 1.0 / (lamp.Exponent + 1.0)),
+                    angle,
+                    new Point3(0.0, 0.0, -1.0)
+                );
         }
     }
 

@@ -4,7 +4,8 @@ namespace Litterfall.Physics.Light;
 /// Configuration factors of a Lambertian surface: illuminance at a point over exitance of the surface.
 /// </summary>
 /// <remarks>
-/// Siegel and Howell, Thermal Radiation Heat Transfer, catalog of configuration factors; polygon: Lambert 1760
+/// Siegel and Howell, Thermal Radiation Heat Transfer, catalog of configuration factors; polygon: Lambert
+/// 1760
 /// (all recalled, each checked against quadrature).
 /// </remarks>
 public static class RectangleFactor
@@ -36,7 +37,8 @@ public static class RectangleFactor
         + ParallelCorner(low.A, low.B, h);
 
     /// <summary>
-    /// Rectangle on a plane at right angles to the receiver's, its part before the receiver's face from c0 to c1:
+    /// Rectangle on a plane at right angles to the receiver's, its part before the receiver's face from c0 to
+    /// c1:
     /// F = (1/2π)[atan(b/d) − (d/√(c²+d²)) atan(b/√(c²+d²))], summed with sign.
     /// </summary>
     /// <param name="c">From and to along the receiver's normal, m; what lies behind is cut off.</param>
@@ -58,8 +60,7 @@ public static class RectangleFactor
                     ((Math.Atan(b.To / near) - Math.Atan(b.From / near)) / near)
                     - ((Math.Atan(b.To / far) - Math.Atan(b.From / far)) / far)
                 )
-            )
-            / (2.0 * Math.PI);
+            ) / (2.0 * Math.PI);
     }
 
     /// <summary>Polygon, cut at the receiver's horizon: half of |Σ γ (u·n)| over π.</summary>

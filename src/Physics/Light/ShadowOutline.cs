@@ -3,7 +3,8 @@ namespace Litterfall.Physics.Light;
 /// <summary>
 /// Shadow of a box along the axes, thrown from a point onto a level plane; coordinates relative to the point.
 /// The two level faces of the box throw rectangles that are copies of each other about the point, so the
-/// shadow is their common bounding rectangle cut by the wedge in which the box is seen: six edges at most, exact.
+/// shadow is their common bounding rectangle cut by the wedge in which the box is seen: six edges at most,
+/// exact.
 /// </summary>
 internal readonly struct ShadowOutline
 {
@@ -100,7 +101,9 @@ internal readonly struct ShadowOutline
         AddCrossing(ref breaks, leftX, leftY, x1);
     }
 
-    /// <summary>Shortens a stretch of a line to what lies in the shadow; empty where from is not below to.</summary>
+    /// <summary>
+    /// Shortens a stretch of a line to what lies in the shadow; empty where from is not below to.
+    /// </summary>
     public void Clip(double x, double y, double alongX, double alongY, ref double from, ref double to)
     {
         Keep(x - lowX, alongX, ref from, ref to);

@@ -2,7 +2,9 @@ using System.Collections.Immutable;
 
 namespace Litterfall.Physics.Numerics;
 
-/// <summary>Points and weights of Gauss and Legendre on 0 to 1; exact for polynomials of degree 2n − 1.</summary>
+/// <summary>
+/// Points and weights of Gauss and Legendre on 0 to 1; exact for polynomials of degree 2n − 1.
+/// </summary>
 public sealed class GaussLegendre
 {
     private const int Most = 32;

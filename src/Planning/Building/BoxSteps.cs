@@ -161,8 +161,8 @@ internal static class BoxSteps
         var cans = numbers.Sealants.FoamCans is { } count
             ? $" ({NumberText.Count((int)count.Si, "can", "cans")}{ForAll(design.Design.Boxes)})"
             : "";
-        var caution =
-            writer.Text(can, "caution") ?? "Never pour foam behind trapped wood: it has burst a tank.";
+        var caution = writer.Text(can, "caution")
+            ?? "Never pour foam behind trapped wood: it has burst a tank.";
         writer.Step(
             "background",
             $"{Lying(design.Design.Background)} Pour foam in lifts {thickness}, {writer.Liters(foam)} when "

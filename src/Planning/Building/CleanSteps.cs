@@ -98,8 +98,7 @@ internal static class CleanSteps
             return;
         }
 
-        var how =
-            writer.Text(leaves, "preparation")
+        var how = writer.Text(leaves, "preparation")
             ?? "Boil 10 minutes, or bake at 93 C for 45 minutes; drain and dry.";
         writer.Step(
             "floor.litter",

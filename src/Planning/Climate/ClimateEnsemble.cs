@@ -74,17 +74,12 @@ public static class ClimateEnsemble
     )
     {
         var results = new SimulationResult?[changes.Length];
-        Parallel.For(
-            0,
-            changes.Length,
-            new ParallelOptions { CancellationToken = cancel },
-            m =>
-            {
-                var run = BoxRun.Of(design, floor.Box, floor.Layers, span.First, changes[m]);
-                results[m] = run?.Through(span.Days, null, cancel);
-                done?.Invoke();
-            }
-        );
+        Parallel.For(0, changes.Length, new ParallelOptions { CancellationToken = cancel }, m =>
+        {
+            var run = BoxRun.Of(design, floor.Box, floor.Layers, span.First, changes[m]);
+            results[m] = run?.Through(span.Days, null, cancel);
+            done?.Invoke();
+        });
         return [.. results.OfType<SimulationResult>().Where(r => r.StoppedEarly is null)];
     }
 

@@ -17,8 +17,7 @@ public static class Imperial
     {
         var floor = design.Floor;
         var zone = floor.Soil is { Zones.Count: > 0 } stepped ? stepped.Zones[0] : null;
-        var first =
-            floor.Soil?.Depth
+        var first = floor.Soil?.Depth
             ?? floor.Soil?.Front
             ?? zone?.Depth
             ?? zone?.Front

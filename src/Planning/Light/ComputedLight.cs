@@ -36,13 +36,12 @@ internal sealed class ComputedLight
         thick = Scaled(1.0 + LightPolicy.LeafBand);
         turned = Reading();
         field.Turned = turned?.Si ?? 1.0;
-        uncertainty =
-            turned is null
-                ? LightUncertainty.Absolute(field.Knowledge, LightLid.IsPane(design))
-                : LightUncertainty.Measured(
-                    design.Design.Light?.Reading?.Meter?.Si ?? LightPolicy.Meter,
-                    field.Knowledge
-                );
+        uncertainty = turned is null
+            ? LightUncertainty.Absolute(field.Knowledge, LightLid.IsPane(design))
+            : LightUncertainty.Measured(
+                design.Design.Light?.Reading?.Meter?.Si ?? LightPolicy.Meter,
+                field.Knowledge
+            );
     }
 
     private ImmutableArray<Canopy> Scaled(double factor) =>
@@ -59,7 +58,12 @@ internal sealed class ComputedLight
         return new LightFigures
         {
             Map = ground.Map,
-            GroundMean = Band("mean light on the ground", Units.Micromole, mean.Micromoles * 1e-6, Leafy(mean, low, high)),
+            GroundMean = Band(
+                "mean light on the ground",
+                Units.Micromole,
+                mean.Micromoles * 1e-6,
+                Leafy(mean, low, high)
+            ),
             GroundDaily = Band(
                 "mean light on the ground a day",
                 Units.MolePerDay,
@@ -92,7 +96,8 @@ internal sealed class ComputedLight
             name,
             share * 100.0,
             Units.Percent,
-            "parts of flux, distribution, lid, drops, dirt, reflectances, geometry and photons, summed by squares, k = 2"
+            "parts of flux, distribution, lid, drops, dirt, reflectances, geometry and photons, summed by "
+                + "squares, k = 2"
         );
 
     private static (double Low, double High) Leafy(LightField.Sums mean, double low, double high) =>
@@ -119,14 +124,17 @@ internal sealed class ComputedLight
     /// <summary>A computed number that names lamps, and a reading where there is one.</summary>
     public Figure Computed(string name, Unit unit, double si)
     {
-        IEnumerable<Figure> inputs = unit.Dimension == Units.MolePerDay.Dimension && unit.Symbol == "mol/m2/d"
-            ? Inputs.Concat(lamps.Select(l => l.FullSeconds))
-            : Inputs;
+        IEnumerable<Figure> inputs =
+            unit.Dimension == Units.MolePerDay.Dimension && unit.Symbol == "mol/m2/d"
+                ? Inputs.Concat(lamps.Select(l => l.FullSeconds))
+                : Inputs;
         Figure[] all = [.. turned is null ? inputs : inputs.Append(turned)];
         return Figure.Computed(How, si, unit.Dimension, all).As(name, unit, LightFigures.Engine);
     }
 
-    /// <summary>Light of all lamps at places, under all leaves but a crown; and under fewer and more leaves.</summary>
+    /// <summary>
+    /// Light of all lamps at places, under all leaves but a crown; and under fewer and more leaves.
+    /// </summary>
     /// <param name="receivers">Places and where they face.</param>
     /// <param name="crown">Place of the crown left out; -1 for none.</param>
     public (LightField.Sums[] Light, LightField.Sums Thin, LightField.Sums Thick) At(
@@ -160,8 +168,15 @@ internal sealed class ComputedLight
         double x = Math.Clamp(at.X.Si - origin.X, 0.0, box.Scene.Length);
         double y = Math.Clamp(at.Y.Si - origin.Y, 0.0, box.Scene.Depth);
         double z = at.Z is { } typed ? typed.Si - origin.Z : box.Rise(x, y);
-        var place = new Receiver(new Point3(x, y, Math.Clamp(z, 0.0, box.Scene.Height - LightPolicy.Free)), Point3.Up);
-        var computed = Computed("illuminance computed there", Units.Lux, field.At([place], box.Scene.Canopies)[0].Lux);
+        var place = new Receiver(
+            new Point3(x, y, Math.Clamp(z, 0.0, box.Scene.Height - LightPolicy.Free)),
+            Point3.Up
+        );
+        var computed = Computed(
+            "illuminance computed there",
+            Units.Lux,
+            field.At([place], box.Scene.Canopies)[0].Lux
+        );
         return computed.Si <= 0.0
             ? null
             : (design.Figure("light.reading.lux", "illuminance read", reading.Lux, Units.Lux) / computed).As(
@@ -186,7 +201,8 @@ internal sealed class ComputedLight
             FullHours = lamp.FullSeconds,
             TakenInside = Figure
                 .Computed(
-                    "rays followed until they are taken: ground, leaves, wood, backgrounds, half of the panes",
+                    "rays followed until they are taken: ground, leaves, wood, backgrounds, half of the "
+                        + "panes",
                     shares[i].Light.Inside,
                     Dimension.None,
                     lamp.Lumens
@@ -194,7 +210,8 @@ internal sealed class ComputedLight
                 .As($"share of the light of {words} taken inside", Units.Percent, LightFigures.Engine),
             HeatInside = Figure
                 .Computed(
-                    "light × share taken inside + infrared × its share + heat of the case × share that crosses the lid",
+                    "light × share taken inside + infrared × its share + heat of the case × share that "
+                        + "crosses the lid",
                     inside,
                     Units.Watt.Dimension,
                     lamp.Lumens
@@ -205,7 +222,7 @@ internal sealed class ComputedLight
             Outlines = [.. lamp.Luminaires.Select(Outline)],
             Height =
                 lamp.Luminaires.Select(l => l.Center.Z).DefaultIfEmpty(box.Scene.Height).Max() + box.Ground,
-            Notes = lamp.File?.Notes ?? [],
+            Notes = lamp.File is { } file ? PlacedLamp.Oddities(file) : [],
         };
     }
 
@@ -223,7 +240,11 @@ internal sealed class ComputedLight
                 At(lamp.Half.X, lamp.Half.Y),
                 At(-lamp.Half.X, lamp.Half.Y),
             ],
-            LuminousShape.Line => [At(-lamp.HalfLine.X, -lamp.HalfLine.Y), At(lamp.HalfLine.X, lamp.HalfLine.Y)],
+            LuminousShape.Line =>
+            [
+                At(-lamp.HalfLine.X, -lamp.HalfLine.Y),
+                At(lamp.HalfLine.X, lamp.HalfLine.Y),
+            ],
             _ =>
             [
                 .. Enumerable
@@ -245,6 +266,7 @@ internal sealed class ComputedLight
         var centers = lamp.Luminaires.Select(l => l.Center).ToList();
         return centers.Count == 0
             ? 0.0
-            : centers.Count(c => box.Scene.Lid.Any(p => p.Kind == kind && p.Covers(c.X, c.Y))) / (double)centers.Count;
+            : centers.Count(c => box.Scene.Lid.Any(p => p.Kind == kind && p.Covers(c.X, c.Y)))
+                / (double)centers.Count;
     }
 }

@@ -29,7 +29,10 @@ internal sealed class GroundLight
         cells = field.Map(grid, rises, box.Scene.Canopies);
         isCovered = [.. cells.Select((_, i) => box.Scene.Blocks.Any(b => Stands(b.Extent, i, rises)))];
         isShelter = [.. cells.Select((_, i) => box.Covers.Any(b => Stands(b, i, rises)))];
-        double[] open = [.. cells.Where((_, i) => !isCovered[i]).Select(c => c.Micromoles).DefaultIfEmpty(0.0)];
+        double[] open =
+        [
+            .. cells.Where((_, i) => !isCovered[i]).Select(c => c.Micromoles).DefaultIfEmpty(0.0),
+        ];
         Map = new LightMap(grid.CellsX, grid.CellsY, box.Origin.X, box.Origin.Y)
         {
             Cell = (box.Scene.Length / grid.CellsX, box.Scene.Depth / grid.CellsY),
@@ -57,7 +60,9 @@ internal sealed class GroundLight
         }
     }
 
-    /// <summary>Mean of the open ground, and its photons with more and with fewer leaves, µmol/(m² s).</summary>
+    /// <summary>
+    /// Mean of the open ground, and its photons with more and with fewer leaves, µmol/(m² s).
+    /// </summary>
     /// <param name="thin">Fewer leaves.</param>
     /// <param name="thick">More.</param>
     public (LightField.Sums Mean, double Low, double High) Means(
@@ -80,7 +85,8 @@ internal sealed class GroundLight
 
         var coarse = Grid(CoarseX, CoarseY);
         double[] rises = Rises(coarse);
-        double Of(ImmutableArray<Canopy> leaves) => field.Map(coarse, rises, leaves).Average(c => c.Micromoles);
+        double Of(ImmutableArray<Canopy> leaves) =>
+            field.Map(coarse, rises, leaves).Average(c => c.Micromoles);
         double usual = Of(box.Scene.Canopies);
         return usual <= 0.0
             ? (mean, mean.Micromoles, mean.Micromoles)
@@ -101,10 +107,7 @@ internal sealed class GroundLight
         int ground = cells.Where((_, i) => !isCovered[i] || isShelter[i]).Count();
         double cell = Map.Cell.X * Map.Cell.Y;
         int patches = Patches(isDark).Count(size => size * cell >= LightPolicy.RefugePatch - 1e-9);
-        double bright = plants
-            .Select(p => p.Level.Si * 1e6)
-            .Append(Map.Statistics.Most)
-            .Max();
+        double bright = plants.Select(p => p.Level.Si * 1e6).Append(Map.Statistics.Most).Max();
         double dark = isShelter.Any(s => s) ? 0.0 : Map.Statistics.Least;
         return new LightRefuge(
             computed(
@@ -136,7 +139,15 @@ internal sealed class GroundLight
             {
                 size++;
                 int x = i % grid.CellsX;
-                foreach (int next in new[] { x > 0 ? i - 1 : -1, x < grid.CellsX - 1 ? i + 1 : -1, i - grid.CellsX, i + grid.CellsX })
+                foreach (
+                    int next in new[]
+                    {
+                        x > 0 ? i - 1 : -1,
+                        x < grid.CellsX - 1 ? i + 1 : -1,
+                        i - grid.CellsX,
+                        i + grid.CellsX,
+                    }
+                )
                 {
                     if (next >= 0 && next < isDark.Length && isDark[next] && !seen[next])
                     {

@@ -3,7 +3,9 @@ using Litterfall.Domain.Checking;
 
 namespace Litterfall.Planning.Light;
 
-/// <summary>Power of a lamp by how it leaves: light, infrared of a glowing wire, and heat of its case; W.</summary>
+/// <summary>
+/// Power of a lamp by how it leaves: light, infrared of a glowing wire, and heat of its case; W.
+/// </summary>
 /// <param name="LightWatts">Light out of lamp and hood.</param>
 /// <param name="InfraredWatts">Infrared in the beam; only a glowing wire has any that passes glass.</param>
 /// <param name="CaseWatts">All other.</param>
@@ -22,7 +24,11 @@ internal readonly record struct LampHeat(
     /// <summary>Electrical power of a lamp, W: typed, of its file, or its kind's.</summary>
     public static double Watts(CheckedDesign design, int lamp) =>
         design.Design.Lamps[lamp].Watts?.Si
-        ?? (design.Design.Lamps[lamp].File is { } file ? design.Files.Lamps.GetValueOrDefault(file)?.Watts : null)
+        ?? (
+            design.Design.Lamps[lamp].File is { } file
+                ? design.Files.Lamps.GetValueOrDefault(file)?.Watts
+                : null
+        )
         ?? Kind(design, lamp)?.Figure("power")?.Si
         ?? UsualWatts;
 
@@ -45,10 +51,9 @@ internal readonly record struct LampHeat(
         }
 
         double light = watts * visible * (kind?.Figure("outputRatio")?.Si ?? 1.0);
-        double infrared =
-            ends.Infrared is null
-                ? 0.0
-                : watts * Math.Min(kind?.Figure("infraredShare")?.Si ?? 0.0, 1.0 - visible);
+        double infrared = ends.Infrared is null
+            ? 0.0
+            : watts * Math.Min(kind?.Figure("infraredShare")?.Si ?? 0.0, 1.0 - visible);
         return new LampHeat(
             light,
             infrared,

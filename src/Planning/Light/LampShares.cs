@@ -44,12 +44,10 @@ internal sealed record LampShares(
 
     /// <summary>The shares of each lamp of a design; none where there is no air in the box.</summary>
     public static Lit[] Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers) =>
-        Known.GetValue(
-            design,
-            d =>
-                LightBox.Of(d, box, layers) is { } light
-                    ? [.. LampSource.Of(d, light).Select(lamp => Trace(light.Scene, lamp))]
-                    : []
+        Known.GetValue(design, d =>
+            LightBox.Of(d, box, layers) is { } light
+                ? [.. LampSource.Of(d, light).Select(lamp => Trace(light.Scene, lamp))]
+                : []
         );
 
     private static Lit Trace(LightScene scene, LampSource lamp) =>

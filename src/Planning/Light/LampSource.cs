@@ -10,7 +10,9 @@ using Litterfall.Planning.Climate;
 
 namespace Litterfall.Planning.Light;
 
-/// <summary>A lamp of a design as it shines: where, how much, when, and how many photons its light holds.</summary>
+/// <summary>
+/// A lamp of a design as it shines: where, how much, when, and how many photons its light holds.
+/// </summary>
 internal sealed class LampSource
 {
     private readonly CheckedDesign design;
@@ -26,9 +28,10 @@ internal sealed class LampSource
         Lamp = design.Design.Lamps[place];
         File = Lamp.File is { } file ? design.Files.Lamps.GetValueOrDefault(file) : null;
         Bare = Flux();
-        Output = Kind?.Figure("outputRatio") is { } ratio && File is null
-            ? (Bare * ratio).As($"light of lamp {place + 1} out of its hood", Units.Lumen)
-            : Bare;
+        Output =
+            Kind?.Figure("outputRatio") is { } ratio && File is null
+                ? (Bare * ratio).As($"light of lamp {place + 1} out of its hood", Units.Lumen)
+                : Bare;
         Left = FluxLeft();
         Lumens = (Output * Left).As($"light of lamp {place + 1} today", Units.Lumen);
         Photons = PhotonsPerLumen();
@@ -70,7 +73,8 @@ internal sealed class LampSource
     public ImmutableArray<Luminaire> Luminaires { get; }
 
     /// <summary>What is known of it.</summary>
-    public LampKnowledge Knowledge => new(File is not null, Lamp.Spectrum is not null, Lamp.Photons is not null);
+    public LampKnowledge Knowledge =>
+        new(File is not null, Lamp.Spectrum is not null, Lamp.Photons is not null);
 
     /// <summary>The lamps of a design.</summary>
     public static ImmutableArray<LampSource> Of(CheckedDesign design, LightBox box) =>
@@ -89,9 +93,15 @@ internal sealed class LampSource
         {
             return Figure.Given(
                 $"light of {Words}",
-                CandelaTable.Of(file.VerticalDegrees.AsSpan(), file.HorizontalDegrees.AsSpan(), file.Candela.AsSpan()).Lumens,
+                CandelaTable
+                    .Of(file.VerticalDegrees.AsSpan(), file.HorizontalDegrees.AsSpan(), file.Candela.AsSpan())
+                    .Lumens,
                 Units.Lumen,
-                new Citation("design", $"{Path}.file: {Lamp.File}, its intensities summed over all directions", Provenance.Measured)
+                new Citation(
+                    "design",
+                    $"{Path}.file: {Lamp.File}, its intensities summed over all directions",
+                    Provenance.Measured
+                )
             );
         }
 
@@ -134,7 +144,12 @@ internal sealed class LampSource
         }
 
         return Kind?.Figure("maintenance")
-            ?? Figure.Choice($"light left of {Words}", 1, Units.One, "the library does not say how this kind ages");
+            ?? Figure.Choice(
+                $"light left of {Words}",
+                1,
+                Units.One,
+                "the library does not say how this kind ages"
+            );
     }
 
     private Figure PhotonsPerLumen()
@@ -142,10 +157,10 @@ internal sealed class LampSource
         var name = $"photons of a kilolumen of {Words}";
         if (Lamp.Photons is { } photons)
         {
-            return (design.Figure($"{Path}.photons", $"photons of {Words}", photons, Units.MicromolePerSecond) / Bare).As(
-                name,
-                Units.MicromolePerKilolumen
-            );
+            return (
+                design.Figure($"{Path}.photons", $"photons of {Words}", photons, Units.MicromolePerSecond)
+                / Bare
+            ).As(name, Units.MicromolePerKilolumen);
         }
 
         if (Lamp.Spectrum is { } spectrum && design.Files.Spectra.GetValueOrDefault(spectrum) is { } table)
@@ -157,7 +172,11 @@ internal sealed class LampSource
                     name,
                     Units.MicromolePerKilolumen.ToSiValue(k),
                     Units.MicromolePerKilolumen,
-                    new Citation("design", $"{Path}.spectrum: {spectrum}, with V(λ) of CIE 1924", Provenance.Measured)
+                    new Citation(
+                        "design",
+                        $"{Path}.spectrum: {spectrum}, with V(λ) of CIE 1924",
+                        Provenance.Measured
+                    )
                 );
             }
         }

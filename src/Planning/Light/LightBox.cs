@@ -9,7 +9,8 @@ using Litterfall.Planning.Sizing;
 namespace Litterfall.Planning.Light;
 
 /// <summary>
-/// A design as light meets it: the air between the faces of backgrounds and panes, from the lowest ground up to the lid.
+/// A design as light meets it: the air between the faces of backgrounds and panes, from the lowest ground up
+/// to the lid.
 /// </summary>
 internal sealed class LightBox
 {
@@ -45,7 +46,9 @@ internal sealed class LightBox
     /// <summary>What light meets.</summary>
     public LightScene Scene { get; }
 
-    /// <summary>Place in <see cref="LightScene.Canopies"/> of the crown of each plant; -1 without one.</summary>
+    /// <summary>
+    /// Place in <see cref="LightScene.Canopies"/> of the crown of each plant; -1 without one.
+    /// </summary>
     public ImmutableArray<int> Crowns { get; private set; } = [];
 
     /// <summary>Ground under a cover of wood or cork, as boxes of the scene.</summary>
@@ -82,7 +85,8 @@ internal sealed class LightBox
 
     /// <summary>Where moss begins, from front to back, m in the scene.</summary>
     public double MossFrom =>
-        (1.0 - Math.Clamp(design.Design.Floor.Moss?.Cover?.Si ?? 1.0, 0.0, 1.0)) * (Terrain.Back - Terrain.Front);
+        (1.0 - Math.Clamp(design.Design.Floor.Moss?.Cover?.Si ?? 1.0, 0.0, 1.0))
+        * (Terrain.Back - Terrain.Front);
 
     private IEnumerable<double> Corners() =>
         Terrain
@@ -100,7 +104,9 @@ internal sealed class LightBox
             Faces = [Wall(Side.Left), Wall(Side.Right), Wall(Side.Front), Wall(Side.Back), Floor()],
         };
         var pieces = PieceSpot.Of(design, Terrain);
-        var blocks = pieces.Select((p, i) => (Spot: p, Block: Block(p, i, scene))).Where(b => b.Block is not null);
+        var blocks = pieces
+            .Select((p, i) => (Spot: p, Block: Block(p, i, scene)))
+            .Where(b => b.Block is not null);
         scene = scene with
         {
             Blocks = [.. blocks.Select(b => b.Block!)],
@@ -115,20 +121,24 @@ internal sealed class LightBox
         if (Terrain.Covered(design.Design).Contains(side))
         {
             return FaceFinish.Diffuse(
-                design.Find("background.material")?.Figure("reflectance")?.Si ?? LightPolicy.BackgroundReflectance
+                design.Find("background.material")?.Figure("reflectance")?.Si
+                    ?? LightPolicy.BackgroundReflectance
             );
         }
 
         return FaceFinish.Glass(LightLid.Sheet(design.Find("box.material"), box.Walls?.Si ?? 0.005));
     }
 
-    /// <summary>The floor as one reflectance: moss over its share, litter over the rest, soil without either.</summary>
+    /// <summary>
+    /// The floor as one reflectance: moss over its share, litter over the rest, soil without either.
+    /// </summary>
     private FaceFinish Floor()
     {
         double Of(string layer) =>
             layers.FirstOrDefault(l => l.Layer == layer)?.Material?.Figure("reflectance")?.Si
             ?? LightPolicy.SoilReflectance;
-        double moss = Terrain.Moss > 0.0 ? Math.Clamp(design.Design.Floor.Moss?.Cover?.Si ?? 1.0, 0.0, 1.0) : 0.0;
+        double moss =
+            Terrain.Moss > 0.0 ? Math.Clamp(design.Design.Floor.Moss?.Cover?.Si ?? 1.0, 0.0, 1.0) : 0.0;
         double litter =
             Terrain.Litter > 0.0
                 ? Math.Min(1.0 - moss, Math.Clamp(design.Design.Floor.Litter?.Cover?.Si ?? 1.0, 0.0, 1.0))
@@ -156,8 +166,10 @@ internal sealed class LightBox
             return null;
         }
 
-        double reflectance =
-            design.Find(FormattableString.Invariant($"hardscape[{i}].material"))?.Figure("reflectance")?.Si
+        double reflectance = design
+            .Find(FormattableString.Invariant($"hardscape[{i}].material"))
+            ?.Figure("reflectance")
+            ?.Si
             ?? LightPolicy.PieceReflectance;
         return new LightBlock(new Box3(from, to), reflectance);
     }
@@ -197,7 +209,9 @@ internal sealed class LightBox
         return leaves.ToImmutable();
     }
 
-    /// <summary>Size of a plant today: between young and grown, and not more than its share of the air.</summary>
+    /// <summary>
+    /// Size of a plant today: between young and grown, and not more than its share of the air.
+    /// </summary>
     public double Across(PlantSpot plant)
     {
         var entry = design.Find(FormattableString.Invariant($"plants[{plant.Number - 1}].plant"));

@@ -120,13 +120,18 @@ public sealed record LightFigures
 
     /// <summary>Level photons at places of a section, µmol/(m² s); 0 inside wood and stone.</summary>
     /// <param name="places">From the left, from the front, over the base; m inside the box.</param>
-    public ImmutableArray<double> Along(IEnumerable<(double X, double Y, double Z)> places) => Field.Along(places);
+    public ImmutableArray<double> Along(IEnumerable<(double X, double Y, double Z)> places) =>
+        Field.Along(places);
 
     /// <summary>The light of a design; null without lamps or air.</summary>
     /// <param name="design">The design.</param>
     /// <param name="box">Its sizes.</param>
     /// <param name="layers">Its layers.</param>
-    public static LightFigures? Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers) =>
+    public static LightFigures? Of(
+        CheckedDesign design,
+        BoxGeometry box,
+        ImmutableArray<FloorLayer> layers
+    ) =>
         design.Design.Lamps.Count > 0 && LightBox.Of(design, box, layers) is { } light
             ? new ComputedLight(design, light, LampShares.Of(design, box, layers)).Figures()
             : null;

@@ -16,7 +16,11 @@ internal static class LightLid
     /// <param name="sheet">The sheet.</param>
     /// <param name="thicknessMeters">Its thickness, m.</param>
     /// <param name="extinctionPerMeter">Extinction, 1/m; that of the sheet for light if left out.</param>
-    public static PaneOptics Sheet(CatalogEntry? sheet, double thicknessMeters, double? extinctionPerMeter = null) =>
+    public static PaneOptics Sheet(
+        CatalogEntry? sheet,
+        double thicknessMeters,
+        double? extinctionPerMeter = null
+    ) =>
         PaneOptics.Single(
             thicknessMeters,
             sheet?.Figure("refractiveIndex")?.Si ?? PaneOptics.GlassIndex,
@@ -38,7 +42,10 @@ internal static class LightLid
     )
     {
         double rim = design.Design.Box.Rim?.Si ?? 0.0;
-        var (left, right) = (Math.Max(0.0, rim - terrain.Left), Math.Min(scene.Length, terrain.Length - rim - terrain.Left));
+        var (left, right) = (
+            Math.Max(0.0, rim - terrain.Left),
+            Math.Min(scene.Length, terrain.Length - rim - terrain.Left)
+        );
         var (front, back) = (
             Math.Max(0.0, rim - terrain.Front),
             Math.Min(scene.Depth, terrain.DepthOfBox - rim - terrain.Front)
@@ -90,8 +97,7 @@ internal static class LightLid
     {
         var sheet = isGlass || design.Design.Lid is null ? null : design.Find("lid.material");
         bool isPlastic = sheet?.Figure("density")?.Si < 2000.0;
-        double drops =
-            design.Design.Light?.Drops?.Si
+        double drops = design.Design.Light?.Drops?.Si
             ?? (isPlastic ? LightPolicy.DropsOnPlastic : LightPolicy.DropsOnGlass);
         return part with
         {
@@ -102,7 +108,8 @@ internal static class LightLid
     }
 
     /// <summary>
-    /// Vents in the top as one band across their place: mesh or open along its length, pane beside it, before it and behind it.
+    /// Vents in the top as one band across their place: mesh or open along its length, pane beside it, before
+    /// it and behind it.
     /// </summary>
     private static IEnumerable<LidPart> Cut(
         CheckedDesign design,
@@ -118,7 +125,10 @@ internal static class LightLid
         double at = from;
         if (from - pane.Front > Sliver)
         {
-            yield return pane with { Back = from };
+            yield return pane with
+            {
+                Back = from,
+            };
         }
 
         foreach (var vent in vents)
@@ -136,7 +146,11 @@ internal static class LightLid
                 {
                     if (beside.Right - beside.Left > Sliver)
                     {
-                        yield return beside with { Front = at, Back = end };
+                        yield return beside with
+                        {
+                            Front = at,
+                            Back = end,
+                        };
                     }
                 }
             }
@@ -146,7 +160,10 @@ internal static class LightLid
 
         if (pane.Back - at > Sliver)
         {
-            yield return pane with { Front = at };
+            yield return pane with
+            {
+                Front = at,
+            };
         }
     }
 }

@@ -24,7 +24,8 @@ public static class LightReport
             (
                 "assumes",
                 new ReportText(
-                    "level light at full lamps on the open ground, plants between young and grown, black outside the panes"
+                    "level light at full lamps on the open ground, plants between young and grown, black "
+                        + "outside the panes"
                 )
             ),
         ];
@@ -87,7 +88,9 @@ public static class LightReport
         rows.Add(
             (
                 "placeIs",
-                new ReportText(plant.Spot.PlaceIsOpen ? "a usual place; the design leaves it open" : "entered")
+                new ReportText(
+                    plant.Spot.PlaceIsOpen ? "a usual place; the design leaves it open" : "entered"
+                )
             )
         );
         return ReportObject.Of([.. rows]);

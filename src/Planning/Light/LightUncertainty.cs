@@ -1,7 +1,8 @@
 namespace Litterfall.Planning.Light;
 
 /// <summary>
-/// Uncertainty of computed light: shares at one standard deviation, summed by squares, doubled (GUM, JCGM 100; the parts
+/// Uncertainty of computed light: shares at one standard deviation, summed by squares, doubled (GUM, JCGM
+/// 100; the parts
 /// are our own estimates).
 /// </summary>
 internal static class LightUncertainty
@@ -20,12 +21,17 @@ internal static class LightUncertainty
     {
         double flux = lamp.HasFile ? 0.017 : 0.058;
         double spread = lamp.HasFile ? 0.02 : 0.05;
-        double photons = lamp.HasPhotons ? 0.0 : lamp.HasSpectrum ? 0.01 : 0.03;
+        double photons =
+            lamp.HasPhotons ? 0.0
+            : lamp.HasSpectrum ? 0.01
+            : 0.03;
         double lid = hasGlass ? Root(0.012, 0.03, 0.04) : 0.02;
         return 2.0 * Root(flux, spread, photons, lid, Surroundings, Geometry, Numerics);
     }
 
-    /// <summary>Of the whole after a reading, k = 2: the meter, the relative part, and the photons of a lux.</summary>
+    /// <summary>
+    /// Of the whole after a reading, k = 2: the meter, the relative part, and the photons of a lux.
+    /// </summary>
     /// <param name="meter">Of the meter, k = 2.</param>
     /// <param name="lamp">What is known of the lamp.</param>
     public static double Measured(double meter, LampKnowledge lamp) =>

@@ -67,12 +67,10 @@ public sealed record PlantLight(PlantSpot Spot, CatalogEntry Species)
         Photons.Value.Si < Compensation.Si ? LightVerdict.BelowCompensation
         : Band is not { } band ? LightVerdict.NoBand
         : Daily.Value.Si < band.Low.Si
-            ? (Daily.High ?? Daily.Value).Si < band.Low.Si
-                ? LightVerdict.TooDark
+            ? (Daily.High ?? Daily.Value).Si < band.Low.Si ? LightVerdict.TooDark
                 : LightVerdict.PerhapsDark
         : Daily.Value.Si > band.High.Si
-            ? (Daily.Low ?? Daily.Value).Si > band.High.Si
-                ? LightVerdict.TooBright
+            ? (Daily.Low ?? Daily.Value).Si > band.High.Si ? LightVerdict.TooBright
                 : LightVerdict.PerhapsBright
         : LightVerdict.Within;
 

@@ -23,7 +23,11 @@ internal static class PlantLights
         Forward,
     ];
 
-    private static readonly Figure Moss = Life(4.2, "trunk bryophytes of a cloud forest, 4.17", "bryophyte-light-studies");
+    private static readonly Figure Moss = Life(
+        4.2,
+        "trunk bryophytes of a cloud forest, 4.17",
+        "bryophyte-light-studies"
+    );
 
     private static readonly Figure Fern = Life(1.7, "ferns of light shade, 1.7", "bannister-wildish-1982");
 
@@ -60,20 +64,30 @@ internal static class PlantLights
         return new PlantLight(spot, species)
         {
             LeafHeight = Figure
-                .Computed("foot + half of its height today", at.Z + light.Box.Ground, new Dimension(1, 0, 0, 0, 0, 0))
+                .Computed(
+                    "foot + half of its height today",
+                    at.Z + light.Box.Ground,
+                    new Dimension(1, 0, 0, 0, 0, 0)
+                )
                 .As($"height of the leaves of {spot.Name}", Units.Centimeter),
             Facing = words,
             Photons = light.Band(name, Units.Micromole, photons * 1e-6, leaves),
             Daily = light.Band($"{name} a day", Units.MolePerDay, daily / 86400.0, leaves),
             Lux = light.Computed($"illuminance of the leaves of {spot.Name}", Units.Lux, lux),
-            Level = light.Computed($"light on a level leaf of {spot.Name}", Units.Micromole, sums[1].Micromoles * 1e-6),
+            Level = light.Computed(
+                $"light on a level leaf of {spot.Name}",
+                Units.Micromole,
+                sums[1].Micromoles * 1e-6
+            ),
             AllRound = light.Computed(
                 $"mean light of six faces at {spot.Name}",
                 Units.Micromole,
                 AllRound(s => s.Micromoles) * 1e-6
             ),
             Band =
-                species.Figure("dliLow") is { } low && species.Figure("dliHigh") is { } high ? (low, high) : null,
+                species.Figure("dliLow") is { } low && species.Figure("dliHigh") is { } high
+                    ? (low, high)
+                    : null,
             Compensation = Compensation(species, spot),
         };
     }
@@ -109,7 +123,9 @@ internal static class PlantLights
             LeafFacing.Left => (new Point3(-1.0, 0.0, 0.0), "facing left"),
             LeafFacing.Right => (new Point3(1.0, 0.0, 0.0), "facing right"),
             LeafFacing.All => (null, "mean of all ways"),
-            _ => spot.Form == PlantForm.Climber && NearestWall(light, at) is { } wall ? wall : (Point3.Up, "facing up"),
+            _ => spot.Form == PlantForm.Climber && NearestWall(light, at) is { } wall
+                ? wall
+                : (Point3.Up, "facing up"),
         };
 
     /// <summary>A climber lies on the nearest wall that bears it: its leaves face away from there.</summary>

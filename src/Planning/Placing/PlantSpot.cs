@@ -70,8 +70,8 @@ public sealed record PlantSpot(int Number, string Name, string Key)
         var habit = (entry.Text("habit") ?? "") + " " + (entry.Text("rootPlace") ?? "");
         var x = plant.At?.X.Si ?? terrain.Length * (i + 0.5) / design.Design.Plants.Count;
         var y = plant.At?.Y.Si ?? (plant.Mounted ? terrain.Back - 0.02 : terrain.DepthOfBox * 0.6);
-        var z =
-            plant.At?.Z?.Si ?? (plant.Mounted ? terrain.Height * 0.6 : terrain.Ground(x, y) + terrain.Moss);
+        var z = plant.At?.Z?.Si
+            ?? (plant.Mounted ? terrain.Height * 0.6 : terrain.Ground(x, y) + terrain.Moss);
         return new PlantSpot(i + 1, entry.Name, FormattableString.Invariant($"plants[{i}].at"))
         {
             X = Math.Clamp(x, 0, terrain.Length),

@@ -6,7 +6,8 @@ using Litterfall.Planning.Sizing;
 namespace Litterfall.Planning.Placing;
 
 /// <summary>
-/// Heights of the floor layers over the inside base, in meters, at any place: x along the front from the left, y from front
+/// Heights of the floor layers over the inside base, in meters, at any place: x along the front from the
+/// left, y from front
 /// to back. A wedge is straight between the faces of the backgrounds.
 /// </summary>
 public sealed class Terrain

@@ -193,8 +193,7 @@ public static class GlassCheck
     private static PlateEdge Held(CheckedDesign design)
     {
         var box = design.Design.Box;
-        var edge =
-            box.TopEdge
+        var edge = box.TopEdge
             ?? (box.Rim is not null || box.Opening == Opening.Front ? TopEdge.Held : TopEdge.Free);
         return edge == TopEdge.Held ? PlateEdge.TopHeld : PlateEdge.TopFree;
     }

@@ -168,8 +168,7 @@ public sealed record Weights
         );
         if (entry.Kind == "mesh")
         {
-            var mesh =
-                entry.Figure("areaMass")
+            var mesh = entry.Figure("areaMass")
                 ?? Figure.Choice(
                     "mass of mesh",
                     0.15,

@@ -3,7 +3,8 @@ using Litterfall.Physics.Light;
 namespace Litterfall.Verification.Light;
 
 /// <summary>
-/// A closed cube of 0.5 m with 1000 lm all round in its middle, every face of one reflectance: the mean thrown back is
+/// A closed cube of 0.5 m with 1000 lm all round in its middle, every face of one reflectance: the mean
+/// thrown back is
 /// Φ/S × ρ/(1 − ρ) by the balance of flux; single places by another program, extrapolated.
 /// </summary>
 public static class ClosedCube
@@ -17,7 +18,13 @@ public static class ClosedCube
 
     private static readonly CaseSource Place = Mean with { Evidence = Evidence.OtherCode };
 
-    private static readonly (double Reflectance, double Back, double Middle, double Side, double Corner)[] Rows =
+    private static readonly (
+        double Reflectance,
+        double Back,
+        double Middle,
+        double Side,
+        double Corner
+    )[] Rows =
     [
         (0.1, 74.0741, 1356.1, 683.4, 432.2),
         (0.3, 285.7143, 1587.1, 902.6, 617.4),
@@ -48,13 +55,17 @@ public static class ClosedCube
                             new Point3(((k % 20) + 0.5) * 0.025, ((k / 20) + 0.5) * 0.025, 0.0),
                             Point3.Up
                         );
-                        sum += lit.Value.Model.At(at, lit.Value.Lamp) - lit.Value.Model.Direct(at, lit.Value.Lamp.Lamp);
+                        sum +=
+                            lit.Value.Model.At(at, lit.Value.Lamp)
+                            - lit.Value.Model.Direct(at, lit.Value.Lamp.Lamp);
                     }
 
                     return sum / 400.0;
                 }
             );
-            foreach (var (x, y, lux) in new[] { (0.25, 0.25, middle), (0.05, 0.25, side), (0.05, 0.05, corner) })
+            foreach (
+                var (x, y, lux) in new[] { (0.25, 0.25, middle), (0.05, 0.25, side), (0.05, 0.05, corner) }
+            )
             {
                 yield return Place.Case(
                     $"floor ({x}, {y}) at reflectance {reflectance}",

@@ -4,8 +4,10 @@ using Litterfall.Physics.Numerics;
 namespace Litterfall.Verification.Light;
 
 /// <summary>
-/// Closed forms of the catalog of configuration factors (Siegel and Howell, recalled): a rectangle to a parallel and to a
-/// perpendicular plane, a disc to a parallel plane; and the flux of a panel in the ceiling of a black box on its faces.
+/// Closed forms of the catalog of configuration factors (Siegel and Howell, recalled): a rectangle to a
+/// parallel and to a
+/// perpendicular plane, a disc to a parallel plane; and the flux of a panel in the ceiling of a black box on
+/// its faces.
 /// </summary>
 public static class ConfigurationFactors
 {
@@ -94,7 +96,9 @@ public static class ConfigurationFactors
         }
     }
 
-    /// <summary>The panel in the ceiling of a black box of 0.60 × 0.45 × 0.50 m: all of its 2000 lm arrive.</summary>
+    /// <summary>
+    /// The panel in the ceiling of a black box of 0.60 × 0.45 × 0.50 m: all of its 2000 lm arrive.
+    /// </summary>
     private static IEnumerable<VerificationCase> Balance()
     {
         (BoxFace Face, double Lumens)[] rows =

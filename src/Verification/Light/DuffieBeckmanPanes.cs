@@ -3,7 +3,8 @@ using Litterfall.Physics.Light;
 namespace Litterfall.Verification.Light;
 
 /// <summary>
-/// Panes by Fresnel, Snell and Bouguer with all reflections within (Duffie and Beckman, chapter 5, recalled), worked out a
+/// Panes by Fresnel, Snell and Bouguer with all reflections within (Duffie and Beckman, chapter 5, recalled),
+/// worked out a
 /// second time by another program: shares by angle, and the panel through lids.
 /// </summary>
 public static class DuffieBeckmanPanes
@@ -22,7 +23,10 @@ public static class DuffieBeckmanPanes
     private static readonly PaneOptics Acrylic = PaneOptics.Single(0.004, 1.49, 1.0);
     private static readonly PaneOptics Polycarbonate = PaneOptics.Single(0.004, 1.585, 5.0);
 
-    /// <summary>Degrees; clear 4 mm T, R, A; clear 6 mm T; low-iron 6 mm T; two 4 mm T and R; acrylic T; polycarbonate T.</summary>
+    /// <summary>
+    /// Degrees; clear 4 mm T, R, A; clear 6 mm T; low-iron 6 mm T; two 4 mm T and R; acrylic T; polycarbonate
+    /// T.
+    /// </summary>
     private static readonly double[][] Rows =
     [
         [0, 0.9001, 0.0801, 0.0198, 0.8911, 0.9128, 0.8154, 0.1455, 0.9217, 0.8846],
@@ -58,7 +62,9 @@ public static class DuffieBeckmanPanes
                 ("two of 4 mm back", row[7], () => Two.Exact(cosine).Reflected),
                 ("acrylic 4 mm through", row[8], () => Acrylic.Exact(cosine).Transmitted),
                 ("polycarbonate 4 mm through", row[9], () => Polycarbonate.Exact(cosine).Transmitted),
-                ("clear 4 mm through, by the table the map reads", row[1], () => PanelScene.Clear.Through(cosine)),
+                ("clear 4 mm through, by the table the map reads", row[1], () =>
+                    PanelScene.Clear.Through(cosine)
+                ),
             ];
             foreach (var (name, share, got) in shares)
             {
@@ -78,10 +84,14 @@ public static class DuffieBeckmanPanes
         ];
         foreach (var (name, pane, through, back) in rows)
         {
-            yield return Source.Case($"{name}, even light through", "1", (through, 6e-5), Digits, () => pane.Diffuse.Transmitted);
+            yield return Source.Case($"{name}, even light through", "1", (through, 6e-5), Digits, () =>
+                pane.Diffuse.Transmitted
+            );
             if (!double.IsNaN(back))
             {
-                yield return Source.Case($"{name}, even light back", "1", (back, 6e-5), Digits, () => pane.Diffuse.Reflected);
+                yield return Source.Case($"{name}, even light back", "1", (back, 6e-5), Digits, () =>
+                    pane.Diffuse.Reflected
+                );
             }
         }
 
@@ -106,7 +116,9 @@ public static class DuffieBeckmanPanes
         ];
         foreach (var (name, lid, middle, corner, edge) in rows)
         {
-            foreach (var (x, y, lux) in new[] { (0.30, 0.225, middle), (0.05, 0.05, corner), (0.0, 0.0, edge) })
+            foreach (
+                var (x, y, lux) in new[] { (0.30, 0.225, middle), (0.05, 0.05, corner), (0.0, 0.0, edge) }
+            )
             {
                 yield return Source.Case(
                     $"panel through {name} at ({x}, {y})",

@@ -3,8 +3,10 @@ using Litterfall.Physics.Light;
 namespace Litterfall.Verification.Light;
 
 /// <summary>
-/// Inverse square and cosine (Lambert 1760): point sources at h = 0.40 m, E = I h ÷ (h² + r²)^1.5 for 100 cd all round and
-/// E = (Φ/π) h² ÷ (h² + r²)² for 800 lm by Lambert's law; a half-plane that hides part of a panel; a receiver whose horizon
+/// Inverse square and cosine (Lambert 1760): point sources at h = 0.40 m, E = I h ÷ (h² + r²)^1.5 for 100 cd
+/// all round and
+/// E = (Φ/π) h² ÷ (h² + r²)² for 800 lm by Lambert's law; a half-plane that hides part of a panel; a receiver
+/// whose horizon
 /// cuts the panel.
 /// </summary>
 public static class LambertPhotometria

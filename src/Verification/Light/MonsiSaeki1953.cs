@@ -3,7 +3,8 @@ using Litterfall.Physics.Light;
 namespace Litterfall.Verification.Light;
 
 /// <summary>
-/// Leaves by Monsi and Saeki 1953 (recalled): 100 cd all round 0.40 m up, through 0.1 m of leaves of 10 m²/m³, G = 0.5 and
+/// Leaves by Monsi and Saeki 1953 (recalled): 100 cd all round 0.40 m up, through 0.1 m of leaves of 10
+/// m²/m³, G = 0.5 and
 /// absorptance 0.8: E = I h ÷ d³ × exp(−G √α a s), s = 0.1 d ÷ h.
 /// </summary>
 public static class MonsiSaeki1953
@@ -28,7 +29,10 @@ public static class MonsiSaeki1953
                 "Closed form; five digits.",
                 () =>
                 {
-                    var leaves = new Canopy(new Box3(new Point3(0.0, 0.0, 0.10), new Point3(4.0, 4.0, 0.20)), 10.0);
+                    var leaves = new Canopy(
+                        new Box3(new Point3(0.0, 0.0, 0.10), new Point3(4.0, 4.0, 0.20)),
+                        10.0
+                    );
                     return PanelScene.Level(
                         PanelScene.Space() with
                         {

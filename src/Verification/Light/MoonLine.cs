@@ -2,7 +2,10 @@ using Litterfall.Physics.Light;
 
 namespace Litterfall.Verification.Light;
 
-/// <summary>A tube as a diffuse line (Moon, recalled): 0.55 m, 1350 lm, 0.40 m over the plane; and a plane beside its end.</summary>
+/// <summary>
+/// A tube as a diffuse line (Moon, recalled): 0.55 m, 1350 lm, 0.40 m over the plane; and a plane beside its
+/// end.
+/// </summary>
 public static class MoonLine
 {
     private static readonly CaseSource Source = new(

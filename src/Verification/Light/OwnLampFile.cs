@@ -5,7 +5,8 @@ using Litterfall.Physics.Light;
 namespace Litterfall.Verification.Light;
 
 /// <summary>
-/// A made-up bar as a file of LM-63-2002 (point, type C, quadrant, multiplier 0.5, ballast 0.9): intensities, flux by the exact
+/// A made-up bar as a file of LM-63-2002 (point, type C, quadrant, multiplier 0.5, ballast 0.9): intensities,
+/// flux by the exact
 /// integral of the table, and light of the bar in its place, by two other programs.
 /// </summary>
 public static class OwnLampFile

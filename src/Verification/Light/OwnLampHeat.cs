@@ -2,7 +2,10 @@ using Litterfall.Physics.Light;
 
 namespace Litterfall.Verification.Light;
 
-/// <summary>Heat of a lamp that stays inside: 20 W, 100 lm/W, light of 305.19 lm/W, 0.387 taken inside, 0.15 of the rest.</summary>
+/// <summary>
+/// Heat of a lamp that stays inside: 20 W, 100 lm/W, light of 305.19 lm/W, 0.387 taken inside, 0.15 of the
+/// rest.
+/// </summary>
 public static class OwnLampHeat
 {
     private static readonly CaseSource Source = new(

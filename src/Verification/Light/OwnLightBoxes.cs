@@ -4,7 +4,8 @@ using Litterfall.Physics.Light;
 namespace Litterfall.Verification.Light;
 
 /// <summary>
-/// Seven boxes under the panel, worked out by quadrature with mirror images, by 24 million random paths a point, and by an
+/// Seven boxes under the panel, worked out by quadrature with mirror images, by 24 million random paths a
+/// point, and by an
 /// open lighting program of another house; and where the light ends, by random paths.
 /// </summary>
 public static class OwnLightBoxes
@@ -21,7 +22,12 @@ public static class OwnLightBoxes
     private static readonly (string Name, LightScene Scene, double Share, string Reason)[] Boxes =
     [
         ("R1, black walls", PanelScene.Box(PanelScene.Black), 1e-3, "Closed form."),
-        ("R3, glass lid", PanelScene.Box(PanelScene.Black, PanelScene.Clear), 5e-3, "Quadrature of another program."),
+        (
+            "R3, glass lid",
+            PanelScene.Box(PanelScene.Black, PanelScene.Clear),
+            5e-3,
+            "Quadrature of another program."
+        ),
         (
             "R4, glass walls",
             PanelScene.Box(PanelScene.Glass(FaceFinish.Black, FaceFinish.Black), PanelScene.Clear),
@@ -31,11 +37,18 @@ public static class OwnLightBoxes
         ("R5, background", Planted([]), 1e-2, "Random paths, one standard deviation 0.02 %."),
         (
             "R6, plate",
-            Planted([new LightBlock(new Box3(new Point3(0.15, 0.15, 0.20), new Point3(0.30, 0.30, 0.22)), 0.20)]),
+            Planted([
+                new LightBlock(new Box3(new Point3(0.15, 0.15, 0.20), new Point3(0.30, 0.30, 0.22)), 0.20),
+            ]),
             1e-2,
             "Random paths, one standard deviation 0.03 %."
         ),
-        ("R7, pale box", PanelScene.Box([Half, Half, Half, Half, Half]), 1e-2, "Random paths, one standard deviation 0.05 %."),
+        (
+            "R7, pale box",
+            PanelScene.Box([Half, Half, Half, Half, Half]),
+            1e-2,
+            "Random paths, one standard deviation 0.05 %."
+        ),
     ];
 
     private static readonly (double X, double Y, double Z, double[] Lux)[] Rows =
@@ -63,7 +76,13 @@ public static class OwnLightBoxes
     /// <summary>The cases.</summary>
     /// <returns>Illuminances, shares of flux, statistics.</returns>
     public static IEnumerable<VerificationCase> Cases() =>
-        [.. Places(LightDetail.Fine, "fine"), .. Places(LightDetail.Live, "live"), .. Budgets(), .. Statistics(), .. Penumbra()];
+        [
+            .. Places(LightDetail.Fine, "fine"),
+            .. Places(LightDetail.Live, "live"),
+            .. Budgets(),
+            .. Statistics(),
+            .. Penumbra(),
+        ];
 
     private static IEnumerable<VerificationCase> Places(LightDetail detail, string word)
     {
@@ -86,7 +105,10 @@ public static class OwnLightBoxes
                     reason,
                     () =>
                         lit.Value.Model.At(
-                            new Receiver(new Point3(x, y, z), isWall ? new Point3(0.0, -1.0, 0.0) : Point3.Up),
+                            new Receiver(
+                                new Point3(x, y, z),
+                                isWall ? new Point3(0.0, -1.0, 0.0) : Point3.Up
+                            ),
                             lit.Value.Lamp
                         )
                 );
@@ -96,7 +118,16 @@ public static class OwnLightBoxes
 
     private static IEnumerable<VerificationCase> Budgets()
     {
-        (int Box, double Floor, double Back, double Sides, double Lid, double Missed, double Out, double Up)[] rows =
+        (
+            int Box,
+            double Floor,
+            double Back,
+            double Sides,
+            double Lid,
+            double Missed,
+            double Out,
+            double Up
+        )[] rows =
         [
             (0, 23.84, 20.73, 51.36, 0.0, 4.07, 0.0, 0.0),
             (1, 21.42, 17.21, 42.52, 2.15, 4.06, 0.0, 12.64),
@@ -108,15 +139,15 @@ public static class OwnLightBoxes
         foreach (var row in rows)
         {
             string name = Boxes[row.Box].Name;
-            var ends = new Lazy<LightBudget>(() => LightTracer.Of(Boxes[row.Box].Scene, PanelScene.Panel, 262_144));
+            var ends = new Lazy<LightBudget>(() =>
+                LightTracer.Of(Boxes[row.Box].Scene, PanelScene.Panel, 262_144)
+            );
             (string What, double Share, Func<double> Got)[] parts =
             [
                 ("floor", row.Floor, () => ends.Value.On(BoxFace.Floor)),
                 ("back wall", row.Back, () => ends.Value.On(BoxFace.Back)),
-                (
-                    "other walls",
-                    row.Sides,
-                    () => ends.Value.On(BoxFace.Left) + ends.Value.On(BoxFace.Right) + ends.Value.On(BoxFace.Front)
+                ("other walls", row.Sides, () =>
+                    ends.Value.On(BoxFace.Left) + ends.Value.On(BoxFace.Right) + ends.Value.On(BoxFace.Front)
                 ),
                 ("lid", row.Lid, () => ends.Value.Lid),
                 ("past the box", row.Missed, () => ends.Value.Missed),
@@ -125,16 +156,14 @@ public static class OwnLightBoxes
             ];
             foreach (var (what, share, got) in parts)
             {
-                yield return Source.Case($"{name}, share on {what}", "%", (share, 0.10), Reason, () => 100.0 * got());
+                yield return Source.Case($"{name}, share on {what}", "%", (share, 0.10), Reason, () =>
+                    100.0 * got()
+                );
             }
         }
 
-        yield return Source.Case(
-            $"{Boxes[4].Name}, share on the plate",
-            "%",
-            (4.85, 0.10),
-            Reason,
-            () => 100.0 * LightTracer.Of(Boxes[4].Scene, PanelScene.Panel, 262_144).Blocks[0]
+        yield return Source.Case($"{Boxes[4].Name}, share on the plate", "%", (4.85, 0.10), Reason, () =>
+            100.0 * LightTracer.Of(Boxes[4].Scene, PanelScene.Panel, 262_144).Blocks[0]
         );
     }
 
@@ -197,7 +226,9 @@ public static class OwnLightBoxes
         }
     }
 
-    /// <summary>The map beside the same cells one by one, as finely as can be: worst cell under and beside the plate.</summary>
+    /// <summary>
+    /// The map beside the same cells one by one, as finely as can be: worst cell under and beside the plate.
+    /// </summary>
     private static IEnumerable<VerificationCase> Penumbra()
     {
         yield return Source.Case(

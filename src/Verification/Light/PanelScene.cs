@@ -3,7 +3,9 @@ using Litterfall.Physics.Light;
 
 namespace Litterfall.Verification.Light;
 
-/// <summary>The panel and the box that the worked examples share: 0.60 × 0.45 × 0.45 m, panel 0.40 × 0.10 m, 2000 lm.</summary>
+/// <summary>
+/// The panel and the box that the worked examples share: 0.60 × 0.45 × 0.45 m, panel 0.40 × 0.10 m, 2000 lm.
+/// </summary>
 internal static class PanelScene
 {
     /// <summary>Facing down at z = 0.50, x 0.10 to 0.50, y 0.175 to 0.275.</summary>

@@ -41,7 +41,10 @@ internal sealed class LampForm(string path, ImmutableArray<string>.Builder notes
         {
             "rectangle" => Rectangle(inner),
             "point" => Point(inner),
-            "disc" => [Luminaire.Disc(At(inner), inner.Number("radiusM", Size), inner.Number("lumens", Flux))],
+            "disc" =>
+            [
+                Luminaire.Disc(At(inner), inner.Number("radiusM", Size), inner.Number("lumens", Flux)),
+            ],
             "line" => Line(inner),
             _ => File(inner),
         };
@@ -129,7 +132,7 @@ internal sealed class LampForm(string path, ImmutableArray<string>.Builder notes
             return [];
         }
 
-        notes.AddRange(reading.Value!.Notes.Select(n => $"{named}: {n}"));
+        notes.AddRange(PlacedLamp.Oddities(reading.Value!).Select(n => $"{named}: {n}"));
         return PlacedLamp.Measured(reading.Value!, center, turn);
     }
 }

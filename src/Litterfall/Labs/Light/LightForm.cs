@@ -41,9 +41,13 @@ internal sealed class LightForm
         var faces = Faces();
         var lid = Lid();
         var lamps = new LampForm(path, notes, form.IsGood ? box.Height : double.PositiveInfinity);
-        var lit = form.Objects("lamps", "a lamp", MostThings).SelectMany(lamp => lamps.Read(lamp)).ToImmutableArray();
+        var lit = form.Objects("lamps", "a lamp", MostThings)
+            .SelectMany(lamp => lamps.Read(lamp))
+            .ToImmutableArray();
         var blocks = form.OptionalObjects("blocks", "a block", MostThings).Select(Block).ToImmutableArray();
-        var canopies = form.OptionalObjects("canopies", "a canopy", MostThings).Select(Leaves).ToImmutableArray();
+        var canopies = form.OptionalObjects("canopies", "a canopy", MostThings)
+            .Select(Leaves)
+            .ToImmutableArray();
         var points = form.OptionalObjects("points", "a point", MostPoints).Select(Point).ToImmutableArray();
         var map = Map();
         form.Close();

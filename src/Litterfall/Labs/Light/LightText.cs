@@ -118,9 +118,7 @@ internal static class LightText
             text.Append('\n').Append(note);
         }
 
-        return text.Append(
-                string.Create(CultureInfo.InvariantCulture, $"\n{outcome.Milliseconds:0.#} ms\n")
-            )
+        return text.Append(string.Create(CultureInfo.InvariantCulture, $"\n{outcome.Milliseconds:0.#} ms\n"))
             .ToString();
     }
 

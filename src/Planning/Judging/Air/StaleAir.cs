@@ -31,9 +31,8 @@ internal static class StaleAir
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         if (
-            Seasons.Worst(
-                n,
-                d => d.Humidity.Mean > Wet ? d.Fog.Select(f => f.Hours).DefaultIfEmpty(0).Max() : 0
+            Seasons.Worst(n, d =>
+                d.Humidity.Mean > Wet ? d.Fog.Select(f => f.Hours).DefaultIfEmpty(0).Max() : 0
             )
                 is not { } worst
             || worst.Value <= Longest.Value

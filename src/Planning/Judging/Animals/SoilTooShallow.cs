@@ -31,8 +31,7 @@ internal static class SoilTooShallow
                 Units.Centimeter,
                 share.Origin
             );
-            var has =
-                n.Layers.FirstOrDefault(l => l.Layer == "soil")?.Lowest
+            var has = n.Layers.FirstOrDefault(l => l.Layer == "soil")?.Lowest
                 ?? Figure.Choice("thinnest soil", 0, Units.Centimeter, "the design has no soil");
             if (has.Si >= needs.Si - 1e-9)
             {

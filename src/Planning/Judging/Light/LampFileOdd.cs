@@ -21,9 +21,10 @@ internal static class LampFileOdd
             {
                 yield return Rule.Found(
                     Severity.Note,
-                    $"Luminaire file of {lamp.Name}: {note}.",
+                    $"Luminaire file of {lamp.Name}: {note}",
                     (null, null),
-                    "Ask the maker of the lamp for the report behind the file, or measure the light once and enter it.",
+                    "Ask the maker of the lamp for the report behind the file, or measure the light once "
+                        + "and enter it.",
                     $"{lamp.Path}.file",
                     Citation.OwnDerivation
                 );

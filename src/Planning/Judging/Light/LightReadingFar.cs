@@ -40,11 +40,13 @@ internal static class LightReadingFar
             Severity.Caution,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"The reading of the light is {turned.Si:0.0#} times what was computed there; {Least.Si:0.#} to "
+                $"The reading of the light is {turned.Si:0.0#} times what was computed there; "
+                    + $"{Least.Si:0.#} to "
                     + $"{Most.Si:0.#} times can be believed."
             ),
             (turned, turned.Si > Most.Si ? Most : Least),
-            "Check its place, that all lamps were at full light and the room dark, and the lumens of the lamps.",
+            "Check its place, that all lamps were at full light and the room dark, and the lumens of the "
+                + "lamps.",
             "light.reading.lux"
         );
     }

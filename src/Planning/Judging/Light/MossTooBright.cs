@@ -21,7 +21,8 @@ internal static class MossTooBright
         Units.Micromole,
         new Citation(
             "plant-extension-charts",
-            "recalled: row sheet moss, 1 to 3 mol/m2/d, 25 to 70 umol at 12 hours; forest mosses saturate below 30",
+            "recalled: row sheet moss, 1 to 3 mol/m2/d, 25 to 70 umol at 12 hours; forest mosses saturate "
+                + "below 30",
             Provenance.Recalled
         )
     );
@@ -37,13 +38,15 @@ internal static class MossTooBright
             (moss.Low ?? moss.Value).Si > Most.Si ? Severity.Caution : Severity.Note,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"The moss gets {moss.Value.Micromoles():0} µmol/m²/s on the mean; forest moss bleaches above "
+                $"The moss gets {moss.Value.Micromoles():0} µmol/m²/s on the mean; forest moss bleaches "
+                    + $"above "
                     + $"{Most.Micromoles():0}."
             ),
             (moss.Value, Most),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Dim the lamps to {100.0 * Most.Si / moss.Value.Si:0} %, shade the moss with plants, or hang the lamps "
+                $"Dim the lamps to {100.0 * Most.Si / moss.Value.Si:0} %, shade the moss with plants, or "
+                    + $"hang the lamps "
                     + $"higher."
             ),
             "floor.moss"

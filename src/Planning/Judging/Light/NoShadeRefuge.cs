@@ -12,14 +12,17 @@ internal static class NoShadeRefuge
     public static readonly Rule Rule = new(
         "no-shade-refuge",
         Protects.Animal,
-        "house rule: less than 30 % of the ground is dark (5 µmol/m²/s or less) or under wood, in fewer than three "
-            + "patches of 10 × 10 cm, or its darkest place is more than 1/30 of the brightest; a caution above "
+        "house rule: less than 30 % of the ground is dark (5 µmol/m²/s or less) or under wood, in fewer "
+            + "than three "
+            + "patches of 10 × 10 cm, or its darkest place is more than 1/30 of the brightest; a caution "
+            + "above "
             + "100 µmol/m²/s on the mean",
         Judge
     );
 
     private const string Reason =
-        "house rule: no published limit of light for small rainforest frogs was found; they are active within 2.5 "
+        "house rule: no published limit of light for small rainforest frogs was found; they are active "
+        + "within 2.5 "
         + "decades of illuminance and leave bright perches, so a gradient with refuges is planned";
 
     private static readonly Figure Least = Figure.Choice(
@@ -54,10 +57,12 @@ internal static class NoShadeRefuge
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"{100.0 * refuge.Share.Si:0} % of the ground is dark or under wood, in {patches:0} "
-                    + $"{(patches == 1.0 ? "patch" : "patches")} of 10 × 10 cm or more; the house rule is 30 % in three."
+                    + $"{(patches == 1.0 ? "patch" : "patches")} of 10 × 10 cm or more; the house rule is "
+                    + $"30 % in three."
             ),
             (refuge.Share, Least),
-            "Lay cork flats or half tubes, and plant broad leaves low, so that frogs can leave the light anywhere.",
+            "Lay cork flats or half tubes, and plant broad leaves low, so that frogs can leave the light "
+                + "anywhere.",
             "hardscape",
             Least.Origin
         );

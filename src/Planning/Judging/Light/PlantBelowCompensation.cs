@@ -27,7 +27,8 @@ internal static class PlantBelowCompensation
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{PlantWords.Light(light, plant)}, and below {plant.Compensation.Micromoles():0.#} µmol/m²/s its "
+                    $"{PlantWords.Light(light, plant)}, and below {plant.Compensation.Micromoles():0.#} "
+                        + $"µmol/m²/s its "
                         + $"kind starves."
                 ),
                 (plant.Photons.Value, plant.Compensation),

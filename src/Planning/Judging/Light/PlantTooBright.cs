@@ -10,7 +10,8 @@ internal static class PlantTooBright
     public static readonly Rule Rule = new(
         "plant-too-bright",
         Protects.Build,
-        "the light of a day at the leaves of a plant is above its band; a caution where the uncertainty does not "
+        "the light of a day at the leaves of a plant is above its band; a caution where the uncertainty "
+            + "does not "
             + "reach it",
         Judge
     );
@@ -23,7 +24,9 @@ internal static class PlantTooBright
         }
 
         foreach (
-            var plant in light.Plants.Where(p => p.Verdict is LightVerdict.TooBright or LightVerdict.PerhapsBright)
+            var plant in light.Plants.Where(p =>
+                p.Verdict is LightVerdict.TooBright or LightVerdict.PerhapsBright
+            )
         )
         {
             var most = plant.Band!.Value.High;
@@ -33,7 +36,8 @@ internal static class PlantTooBright
                 (plant.Daily.Value, most),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Set it lower or into shade, dim the lamps to {100.0 * most.Si / plant.Daily.Value.Si:0} %, or take "
+                    $"Set it lower or into shade, dim the lamps to "
+                        + $"{100.0 * most.Si / plant.Daily.Value.Si:0} %, or take "
                         + $"a plant that bears more."
                 ),
                 plant.Spot.Key

@@ -9,7 +9,8 @@ internal static class PlantTooDark
     public static readonly Rule Rule = new(
         "plant-too-dark",
         Protects.Build,
-        "the light of a day at the leaves of a plant is below its band; a caution where the uncertainty does not "
+        "the light of a day at the leaves of a plant is below its band; a caution where the uncertainty "
+            + "does not "
             + "reach it",
         Judge
     );
@@ -22,7 +23,9 @@ internal static class PlantTooDark
         }
 
         foreach (
-            var plant in light.Plants.Where(p => p.Verdict is LightVerdict.TooDark or LightVerdict.PerhapsDark)
+            var plant in light.Plants.Where(p =>
+                p.Verdict is LightVerdict.TooDark or LightVerdict.PerhapsDark
+            )
         )
         {
             yield return Rule.Found(

@@ -27,7 +27,9 @@ internal static class PlantWords
         );
     }
 
-    /// <summary>What would bring a plant up to a daily sum: more lumens, a higher place, another plant.</summary>
+    /// <summary>
+    /// What would bring a plant up to a daily sum: more lumens, a higher place, another plant.
+    /// </summary>
     /// <param name="n">The design.</param>
     /// <param name="light">Its light.</param>
     /// <param name="plant">The plant.</param>
@@ -42,7 +44,8 @@ internal static class PlantWords
             ways.Add(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"give {factor:0.0} times the light (about {Math.Ceiling(lumens / 100.0) * 100.0:0} lm; check "
+                    $"give {factor:0.0} times the light (about {Math.Ceiling(lumens / 100.0) * 100.0:0} "
+                        + $"lm; check "
                         + $"heat and the other plants again)"
                 )
             );
@@ -53,7 +56,8 @@ internal static class PlantWords
             ways.Add(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"mount it with its leaves at {height * 100.0:0} cm instead of {plant.LeafHeight.Value:0} cm"
+                    $"mount it with its leaves at {height * 100.0:0} cm instead of "
+                        + $"{plant.LeafHeight.Value:0} cm"
                 )
             );
         }
@@ -69,7 +73,9 @@ internal static class PlantWords
         return char.ToUpperInvariant(all[0]) + all[1..] + ".";
     }
 
-    /// <summary>Lowest height over its own at which a level leaf gets the sum; null where there is none.</summary>
+    /// <summary>
+    /// Lowest height over its own at which a level leaf gets the sum; null where there is none.
+    /// </summary>
     private static double? Height(DesignNumbers n, LightFigures light, PlantLight plant, double wanted)
     {
         if (plant.Facing != "facing up" || plant.Photons.Value.Si <= 0.0)

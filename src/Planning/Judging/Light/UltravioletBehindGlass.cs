@@ -11,13 +11,15 @@ internal static class UltravioletBehindGlass
     public static readonly Rule Rule = new(
         "uvb-behind-glass",
         Protects.Animal,
-        "a lamp for ultraviolet B is over a pane, where none of it comes through, or over mesh, where it must be measured",
+        "a lamp for ultraviolet B is over a pane, where none of it comes through, or over mesh, where it "
+            + "must be measured",
         Judge
     );
 
     private static readonly Citation Glass = new(
         "ketola-robbins-1994",
-        "abstract: window glass passes almost no light below 300 nm, and what it passes at 310 to 320 nm varies and ages",
+        "abstract: window glass passes almost no light below 300 nm, and what it passes at 310 to 320 nm "
+            + "varies and ages",
         Provenance.Read
     );
 
@@ -48,7 +50,8 @@ internal static class UltravioletBehindGlass
                     Severity.Caution,
                     $"{lamp.Name} is over a pane: UV-B at the animals is 0 under glass.",
                     (null, null),
-                    "Give vitamin D3 with the food, as for most frogs, or set it over mesh and measure with a UV index "
+                    "Give vitamin D3 with the food, as for most frogs, or set it over mesh and measure "
+                        + "with a UV index "
                         + "meter.",
                     lamp.Path,
                     Glass
@@ -60,11 +63,13 @@ internal static class UltravioletBehindGlass
                     Severity.Caution,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{lamp.Name} shines through mesh, which takes 30 to 50 % of its UV-B; an index is never "
+                        $"{lamp.Name} shines through mesh, which takes 30 to 50 % of its UV-B; an index is "
+                            + $"never "
                             + $"computed from lumens."
                     ),
                     (null, null),
-                    "Measure at the highest perch with a UV index meter: forest-floor frogs want 0 to 0.7, with full "
+                    "Measure at the highest perch with a UV index meter: forest-floor frogs want 0 to 0.7, "
+                        + "with full "
                         + "shade always in reach. Do not look into the lamp.",
                     lamp.Path,
                     Zones
