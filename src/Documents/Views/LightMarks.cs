@@ -158,6 +158,7 @@ internal sealed class LightMarks(Sketch sketch)
                 )
                 {
                     Fill = Tone.Paper,
+                    Key = sketch.Key,
                     Layer = Layers.Label,
                 }
             );

@@ -57,6 +57,8 @@ internal static class ForecastJson
         Banded(json, "airC", forecast, h => h.AirCelsius);
         Banded(json, "humidityPercent", forecast, h => h.Humidity * 100);
         Numbers(json, "roomC", forecast, h => h.RoomCelsius);
+        Numbers(json, "soilPpfd", forecast, h => h.Hour <= 0 ? 0 : forecast.Light.At(h.Hour));
+        Numbers(json, "lightHours", forecast, h => h.Hour <= 0 ? 0 : forecast.Light.LitAt(h.Hour));
         Numbers(json, "vapourDeficitKPa", forecast, h => h.DeficitPascals / 1000);
         Numbers(json, "airChangesPerHour", forecast, h => h.AirChanges);
         Numbers(json, "mistedMl", forecast, h => h.MistedKilograms * 1000);

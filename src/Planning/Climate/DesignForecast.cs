@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
 using Litterfall.Physics;
+using Litterfall.Planning.Light;
 using Litterfall.Planning.Sizing;
 
 namespace Litterfall.Planning.Climate;
@@ -30,6 +31,9 @@ public sealed record DesignForecast
 
     /// <summary>Runs of the members that came out.</summary>
     public required ImmutableArray<SimulationResult> Members { get; init; }
+
+    /// <summary>Light on the ground, hour by hour of a day.</summary>
+    public required LightDay Light { get; init; }
 
     /// <summary>Depths of the soil's values, m from the surface.</summary>
     public ImmutableArray<double> DepthMeters =>
@@ -72,6 +76,7 @@ public sealed record DesignForecast
         {
             Wish = wish,
             Run = run,
+            Light = LightDay.Of(LightFigures.Of(design, box, layers)),
             Result = result,
             Members =
                 wish.Members > 0

@@ -47,7 +47,11 @@ internal sealed class ComputedLight
     private ImmutableArray<Canopy> Scaled(double factor) =>
         [.. box.Scene.Canopies.Select(c => c with { LeafAreaPerMeter = factor * c.LeafAreaPerMeter })];
 
-    private IEnumerable<Figure> Inputs => lamps.SelectMany(l => new[] { l.Lumens, l.Photons });
+    private IEnumerable<Figure> Inputs =>
+        lamps
+            .SelectMany(l => new[] { l.Lumens, l.Photons, l.Above })
+            .Concat(LightLid.Losses(design))
+            .Concat(box.Edges);
 
     /// <summary>All figures.</summary>
     public LightFigures Figures()
@@ -85,7 +89,7 @@ internal sealed class ComputedLight
             Absolute = Choice("uncertainty of computed light", uncertainty),
             Relative = Choice("uncertainty between places", LightUncertainty.Relative),
             Turned = turned,
-            Lamps = [.. lamps.Select((l, i) => Lamp(l, i))],
+            Lamps = [.. lamps.Select((l, i) => Lamp(l, i, ground.LampShares[i]))],
             Plants = plants,
             Field = field,
         };
@@ -185,7 +189,7 @@ internal sealed class ComputedLight
             );
     }
 
-    private LampLight Lamp(LampSource lamp, int i)
+    private LampLight Lamp(LampSource lamp, int i, double groundShare)
     {
         var heat = LampHeat.Of(design, i, shares[i]);
         double infrared = shares[i].Infrared?.Inside ?? 0.0;
@@ -219,6 +223,9 @@ internal sealed class ComputedLight
                 .As($"heat of {words} that stays inside", Units.Watt, LightFigures.Engine),
             OverMesh = Meets(lamp, LidKind.Mesh),
             OverPane = Meets(lamp, LidKind.Pane) > 0.0,
+            GroundShare = groundShare,
+            Clock = lamp.Clock,
+            LifeHours = lamp.Kind?.Figure("lifeTo70Percent")?.Si / 3600.0,
             Outlines = [.. lamp.Luminaires.Select(Outline)],
             Height =
                 lamp.Luminaires.Select(l => l.Center.Z).DefaultIfEmpty(box.Scene.Height).Max() + box.Ground,

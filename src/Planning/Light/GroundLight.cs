@@ -26,7 +26,10 @@ internal sealed class GroundLight
         this.field = field;
         grid = Grid(Count(box.Scene.Length), Count(box.Scene.Depth));
         double[] rises = Rises(grid);
-        cells = field.Map(grid, rises, box.Scene.Canopies);
+        double[] lampMeans = new double[field.LampCount];
+        cells = field.Map(grid, rises, box.Scene.Canopies, lampMeans);
+        double all = lampMeans.Sum();
+        LampShares = [.. lampMeans.Select(m => all > 0.0 ? m / all : 0.0)];
         isCovered = [.. cells.Select((_, i) => box.Scene.Blocks.Any(b => Stands(b.Extent, i, rises)))];
         isShelter = [.. cells.Select((_, i) => box.Covers.Any(b => Stands(b, i, rises)))];
         double[] open =
@@ -44,6 +47,9 @@ internal sealed class GroundLight
 
     /// <summary>The map.</summary>
     public LightMap Map { get; }
+
+    /// <summary>Share of each lamp in the photons on the ground.</summary>
+    public ImmutableArray<double> LampShares { get; }
 
     /// <summary>Mean on the moss, µmol/(m² s); null without.</summary>
     public double? Moss

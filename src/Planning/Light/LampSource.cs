@@ -122,6 +122,17 @@ internal sealed class LampSource
             );
     }
 
+    /// <summary>Height over the lid.</summary>
+    public Figure Above =>
+        Lamp.Above is { } typed
+            ? design.Figure($"{Path}.above", $"height of {Words} above the lid", typed, Units.Centimeter)
+            : Figure.Choice(
+                $"height of {Words} above the lid",
+                100.0 * LightPolicy.AboveMeters,
+                Units.Centimeter,
+                "3 cm where nothing is entered"
+            );
+
     private Figure FluxLeft()
     {
         if (Lamp.Age is not { } age)
@@ -190,21 +201,30 @@ internal sealed class LampSource
             );
     }
 
+    /// <summary>Time it goes on, s after midnight; time on and each ramp, s.</summary>
+    public (double On, double For, double Ramp) Clock
+    {
+        get
+        {
+            double on = Lamp.On?.ToTimeSpan().TotalSeconds ?? HeadspacePolicy.LampHours.On;
+            double off = Lamp.Off?.ToTimeSpan().TotalSeconds ?? HeadspacePolicy.LampHours.Off;
+            return (on, DailyLight.OnSeconds(on, off), Lamp.Ramp?.Si ?? 0.0);
+        }
+    }
+
     private Figure Full()
     {
-        double on = Lamp.On?.ToTimeSpan().TotalSeconds ?? HeadspacePolicy.LampHours.On;
-        double off = Lamp.Off?.ToTimeSpan().TotalSeconds ?? HeadspacePolicy.LampHours.Off;
         bool isTyped = Lamp.On is not null && Lamp.Off is not null;
         var hours = isTyped
             ? Figure.Given(
                 $"hours of {Words}",
-                DailyLight.OnSeconds(on, off),
+                Clock.For,
                 Units.Hour,
                 new Citation("design", $"{Path}.on and {Path}.off", Provenance.Entered)
             )
             : Figure.Choice(
                 $"hours of {Words}",
-                DailyLight.OnSeconds(on, off) / 3600.0,
+                Clock.For / 3600.0,
                 Units.Hour,
                 "08:00 to 20:00 where no times are entered"
             );
@@ -229,7 +249,7 @@ internal sealed class LampSource
     {
         var scene = box.Scene;
         double thick = design.Design.Lid?.Thickness?.Si ?? 0.0;
-        double above = Math.Max(Lamp.Above?.Si ?? LightPolicy.AboveMeters, 0.001);
+        double above = Math.Max(Above.Si, 0.001);
         double x = Lamp.At?.X.Si ?? (0.5 * box.Terrain.Length);
         double y = Lamp.At?.Y.Si ?? (0.5 * box.Terrain.DepthOfBox);
         var center = new Point3(x - box.Origin.X, y - box.Origin.Y, scene.Height + thick + above);

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
 using Litterfall.Physics.Light;
 using Litterfall.Planning.Climate;
 using Litterfall.Planning.Placing;
@@ -36,6 +37,9 @@ internal sealed class LightBox
 
     /// <summary>Where the plants are.</summary>
     public ImmutableArray<PlantSpot> Plants { get; }
+
+    /// <summary>Edges of the air as figures.</summary>
+    public IEnumerable<Figure> Edges => [box.OpenLength, box.OpenDepth, box.InsideHeight];
 
     /// <summary>Lowest ground over the base, m.</summary>
     public double Ground { get; }

@@ -60,7 +60,13 @@ internal sealed class LightField
     /// <param name="grid">The cells.</param>
     /// <param name="rises">Height of each over the lowest ground, m.</param>
     /// <param name="canopies">Leaves.</param>
-    public Sums[] Map(MapGrid grid, double[] rises, ImmutableArray<Canopy> canopies)
+    /// <param name="lampMeans">Takes the photons of each lamp on the mean, µmol/(m² s); null where not asked.</param>
+    public Sums[] Map(
+        MapGrid grid,
+        double[] rises,
+        ImmutableArray<Canopy> canopies,
+        double[]? lampMeans = null
+    )
     {
         var under = canopies.Equals(box.Scene.Canopies) ? model : model.Under(canopies);
         var sums = new Sums[grid.CellsX * grid.CellsY];
@@ -69,12 +75,20 @@ internal sealed class LightField
             double[] cells = under.Map(grid, part, rises);
             for (int i = 0; i < cells.Length; i++)
             {
-                sums[i] += Of(lamp, cells[i]);
+                var one = Of(lamp, cells[i]);
+                sums[i] += one;
+                if (lampMeans is not null)
+                {
+                    lampMeans[lamps.IndexOf(lamp)] += one.Micromoles / cells.Length;
+                }
             }
         }
 
         return sums;
     }
+
+    /// <summary>How many lamps.</summary>
+    public int LampCount => lamps.Length;
 
     /// <summary>Level photons at places of the box, m inside it; 0 inside wood and stone.</summary>
     public ImmutableArray<double> Along(IEnumerable<(double X, double Y, double Z)> places)

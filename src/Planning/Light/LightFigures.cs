@@ -53,6 +53,21 @@ public sealed record LampLight(string Name, string Path)
     /// <summary>True where any of it meets a pane on its way in.</summary>
     public required bool OverPane { get; init; }
 
+    /// <summary>Its share of the light on the ground.</summary>
+    public required double GroundShare { get; init; }
+
+    /// <summary>Time it goes on, s after midnight; time on and each ramp, s.</summary>
+    public required (double On, double For, double Ramp) Clock { get; init; }
+
+    /// <summary>Hours to 70 % of its flux; null where the library does not say.</summary>
+    public double? LifeHours { get; init; }
+
+    /// <summary>Seconds on a day.</summary>
+    public double OnSeconds => Clock.For;
+
+    /// <summary>Share of its full light at a time of day, s after midnight.</summary>
+    public double PowerAt(double seconds) => LightDay.Power(Clock.On, Clock.For, Clock.Ramp, seconds);
+
     /// <summary>Outlines of what shines from above, m inside the box.</summary>
     public required ImmutableArray<ImmutableArray<(double X, double Y)>> Outlines { get; init; }
 

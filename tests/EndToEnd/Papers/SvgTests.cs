@@ -85,7 +85,7 @@ public sealed partial class SvgTests(PaperFolder papers)
     public void The_section_shows_what_the_design_writes(string sample)
     {
         var document = Document(sample);
-        var section = Files(sample, "drawings/").Single(f => f.Name.EndsWith("section.svg", Ordinal)).Root;
+        var section = Files(sample, "drawings/").Single(f => f.Name.EndsWith("/section.svg", Ordinal)).Root;
         var keys = Marks(section).Select(m => m.Attribute("data-key")?.Value ?? "").ToHashSet();
         string[] parts =
         [
