@@ -3,7 +3,8 @@ using Litterfall.Physics.Light;
 namespace Litterfall.Bench.Light;
 
 /// <summary>
-/// The plain way to a shadow: 144 points of a Fibonacci lattice on the lamp, each with a ray through the lid, tried against
+/// The plain way to a shadow: 144 points of a Fibonacci lattice on the lamp, each with a ray through the lid,
+/// tried against
 /// every block. Shares the pane and the slab test with the engine, nothing else.
 /// </summary>
 internal static class Lattice

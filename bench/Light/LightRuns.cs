@@ -5,7 +5,8 @@ using Litterfall.Physics.Light;
 namespace Litterfall.Bench.Light;
 
 /// <summary>
-/// A box of 60 × 45 × 45 cm with glass sides, a pale back and floor, three lamps and twelve pieces of wood: the map of 60 × 45
+/// A box of 60 × 45 × 45 cm with glass sides, a pale back and floor, three lamps and twelve pieces of wood:
+/// the map of 60 × 45
 /// cells of 1 cm, all warm, on one core.
 /// </summary>
 [InProcess]
@@ -62,7 +63,10 @@ public class LightRuns
         return lamps.Sum(lamp => alone.Map(Grid, alone.Light(lamp))[1234]);
     }
 
-    /// <summary>The peer: straight light by 144 points of a Fibonacci lattice on each lamp, each tried against each piece.</summary>
+    /// <summary>
+    /// The peer: straight light by 144 points of a Fibonacci lattice on each lamp, each tried against each
+    /// piece.
+    /// </summary>
     [Benchmark]
     public double StraightByLattice() => lamps.Sum(lamp => Lattice.Map(scene, lamp, Grid)[1234]);
 

@@ -1,9 +1,10 @@
-using System.Globalization;
 using System.Text.Json.Nodes;
 
 namespace Litterfall.Tests.EndToEnd;
 
-/// <summary>Light in <c>check</c>, <c>why</c>, <c>forecast</c> and the papers, and the files a design names.</summary>
+/// <summary>
+/// Light in <c>check</c>, <c>why</c>, <c>forecast</c> and the papers, and the files a design names.
+/// </summary>
 public sealed class LightTests
 {
     private const string Design = """
@@ -64,11 +65,16 @@ public sealed class LightTests
         }
     }
 
-    /// <summary>Photons and lux are bound by the spectrum family, and a day by its hours: 12 h less one ramp.</summary>
+    /// <summary>
+    /// Photons and lux are bound by the spectrum family, and a day by its hours: 12 h less one ramp.
+    /// </summary>
     [Fact]
     public void Photons_follow_from_lux_and_a_day_from_its_hours()
     {
-        var light = Check("{ lamp: led-bar-6500k, lumens: 2000, above: 3 cm, on: \"08:00\", off: \"20:00\", ramp: 1 h }", "up");
+        var light = Check(
+            "{ lamp: led-bar-6500k, lumens: 2000, above: 3 cm, on: \"08:00\", off: \"20:00\", ramp: 1 h }",
+            "up"
+        );
         Assert.Equal(
             light["soilLuxMean"]!.GetValue<double>() * 14.409e-3,
             light["soilPpfdMean"]!.GetValue<double>(),
@@ -85,8 +91,12 @@ public sealed class LightTests
     [Fact]
     public void An_old_lamp_gives_less()
     {
-        double fresh = Check("{ lamp: led-bar-6500k, lumens: 2000 }", "up")["soilPpfdMean"]!.GetValue<double>();
-        double old = Check("{ lamp: led-bar-6500k, lumens: 2000, age: 30000 h }", "up")["soilPpfdMean"]!.GetValue<double>();
+        double fresh = Check("{ lamp: led-bar-6500k, lumens: 2000 }", "up")[
+            "soilPpfdMean"
+        ]!.GetValue<double>();
+        double old = Check("{ lamp: led-bar-6500k, lumens: 2000, age: 30000 h }", "up")[
+            "soilPpfdMean"
+        ]!.GetValue<double>();
         Assert.Equal(0.7, old / fresh, 1e-9);
     }
 
@@ -127,7 +137,11 @@ public sealed class LightTests
         string design = scratch.Write(
             "lit.viv.yaml",
             Design
-                .Replace("LAMP", "{ lamp: led-bar-6500k, file: bar.ies, spectrum: flat.csv, turn: 90 deg }", StringComparison.Ordinal)
+                .Replace(
+                    "LAMP",
+                    "{ lamp: led-bar-6500k, file: bar.ies, spectrum: flat.csv, turn: 90 deg " + "}",
+                    StringComparison.Ordinal
+                )
                 .Replace("WAY", "up", StringComparison.Ordinal)
         );
         var light = Cli.Run("check", design, "--json").Json["light"]!;
@@ -143,14 +157,16 @@ public sealed class LightTests
     [InlineData("{ lamp: led-bar-6500k, beam: 5 deg }", "this is no beam")]
     [InlineData("{ lamp: led-bar-6500k, turn: 90 }", "90")]
     [InlineData("{ lamp: led-bar-6500k, length: 0 cm }", "this is zero")]
-    [InlineData("{ lamp: led-bar-6500k, photons: 30 lm }", "30 lm")]
+    [InlineData("{ lamp: led-bar-6500k, photons: 30 lm }", "32 umol/s")]
     public void Wrong_lamps_get_one_sentence(string lamp, string words)
     {
         using var scratch = new Scratch();
         scratch.Write("bad.ies", "IESNA91\nno lamp\n");
         string design = scratch.Write(
             "lit.viv.yaml",
-            Design.Replace("LAMP", lamp, StringComparison.Ordinal).Replace("WAY", "up", StringComparison.Ordinal)
+            Design
+                .Replace("LAMP", lamp, StringComparison.Ordinal)
+                .Replace("WAY", "up", StringComparison.Ordinal)
         );
         Assert.Contains(words, Cli.Refuses("check", design).Error, StringComparison.Ordinal);
     }
@@ -158,9 +174,21 @@ public sealed class LightTests
     [Fact]
     public void Why_leads_from_a_plants_light_to_its_lamp()
     {
-        var ended = Cli.Run("why", Cli.Samples.First(s => s.Contains("ld-201", StringComparison.Ordinal)), "light.plants.0.ppfd");
+        var ended = Cli.Run(
+            "why",
+            Cli.Samples.First(s => s.Contains("ld-201", StringComparison.Ordinal)),
+            "light.plants.0.ppfd"
+        );
         Assert.Equal(0, ended.Code);
-        foreach (string word in new[] { "lamps[0].lumens", "cie-illuminants", "light past dirt on the lid", "inside height" })
+        foreach (
+            string word in new[]
+            {
+                "lamps[0].lumens",
+                "cie-illuminants",
+                "light past dirt on the lid",
+                "inside height",
+            }
+        )
         {
             Assert.Contains(word, ended.Out, StringComparison.Ordinal);
         }
@@ -186,13 +214,10 @@ public sealed class LightTests
     private static JsonNode Check(string lamp, string way)
     {
         using var scratch = new Scratch();
-        string design = scratch.Write(
-            "lit.viv.yaml",
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"{Design.Replace("LAMP", lamp, StringComparison.Ordinal).Replace("WAY", way, StringComparison.Ordinal)}"
-            )
-        );
+        string text = Design
+            .Replace("LAMP", lamp, StringComparison.Ordinal)
+            .Replace("WAY", way, StringComparison.Ordinal);
+        string design = scratch.Write("lit.viv.yaml", text);
         return Cli.Run("check", design, "--json").Json["light"]!;
     }
 }

@@ -4,8 +4,12 @@ using Litterfall.Planning.Climate;
 
 namespace Litterfall.Planning.Light;
 
-/// <summary>Light on the ground hour by hour: lamps with dawn and dusk, and with what time takes from them.</summary>
-/// <param name="Micromoles">Mean on the open ground over each hour of a day, µmol/(m² s), lamps as today.</param>
+/// <summary>
+/// Light on the ground hour by hour: lamps with dawn and dusk, and with what time takes from them.
+/// </summary>
+/// <param name="Micromoles">
+/// Mean on the open ground over each hour of a day, µmol/(m² s), lamps as today.
+/// </param>
 /// <param name="Lit">Share of each hour with any lamp on.</param>
 /// <param name="LeftAfterYear">Share of today's light left after another year.</param>
 public sealed record LightDay(

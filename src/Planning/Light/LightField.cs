@@ -60,7 +60,9 @@ internal sealed class LightField
     /// <param name="grid">The cells.</param>
     /// <param name="rises">Height of each over the lowest ground, m.</param>
     /// <param name="canopies">Leaves.</param>
-    /// <param name="lampMeans">Takes the photons of each lamp on the mean, µmol/(m² s); null where not asked.</param>
+    /// <param name="lampMeans">
+    /// Takes the photons of each lamp on the mean, µmol/(m² s); null where not asked.
+    /// </param>
     public Sums[] Map(
         MapGrid grid,
         double[] rises,

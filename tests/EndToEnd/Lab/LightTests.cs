@@ -3,7 +3,8 @@ using System.Text.Json.Nodes;
 namespace Litterfall.Tests.EndToEnd.Lab;
 
 /// <summary>
-/// <c>lab light</c>: keys, files beside the case, refusals. Numbers are closed forms of a panel and of a measured bar, as in
+/// <c>lab light</c>: keys, files beside the case, refusals. Numbers are closed forms of a panel and of a
+/// measured bar, as in
 /// the verification list.
 /// </summary>
 public sealed class LightTests
@@ -11,7 +12,9 @@ public sealed class LightTests
     private const string Box = """ "box": { "lengthM": 0.6, "depthM": 0.45, "heightM": 0.45 } """;
     private const string Panel =
         """ { "rectangle": { "centerM": [0.3, 0.225, 0.5], "sizeM": [0.4, 0.1], "lumens": 2000 } } """;
-    private const string Pane = """ { "glass": { "thicknessMm": 4, "refractiveIndex": 1.52, "extinctionPerM": 5 } } """;
+    private const string Pane =
+        """ { "glass": { "thicknessMm": 4, "refractiveIndex": 1.52, "extinctionPerM": 5 } } """;
+    private const string Middle = """ "points": [ { "positionM": [0.3, 0.225, 0] } ] """;
     private const string Bar = """
         IESNA:LM-63-2002
         TILT=NONE
@@ -27,11 +30,11 @@ public sealed class LightTests
     {
         var result = Solve(
             $$"""
-                { {{Box}}, "lid": "none", "lamps": [ {{Panel}} ],
-                  "points": [ { "positionM": [0.3, 0.225, 0] },
-                              { "positionM": [0.3, 0.45, 0.25], "normal": [0, -2, 0] } ],
-                  "map": { "heightM": 0, "cellsX": 60, "cellsY": 45 } }
-                """
+            { {{Box}}, "lid": "none", "lamps": [ {{Panel}} ],
+              "points": [ { "positionM": [0.3, 0.225, 0] },
+                          { "positionM": [0.3, 0.45, 0.25], "normal": [0, -2, 0] } ],
+              "map": { "heightM": 0, "cellsX": 60, "cellsY": 45 } }
+            """
         );
         string[] keys = ["pointsLux", "mapLux", "statistics", "fluxBudgetPercent", "notes", "elapsedMs"];
         Assert.Equal(keys.Order(), result.AsObject().Select(m => m.Key).Order());
@@ -55,18 +58,20 @@ public sealed class LightTests
     {
         var result = Solve(
             $$"""
-                { {{Box}},
-                  "walls": { "left": "open", "right": "black", "front": {{Pane}}, "back": { "diffuse": { "reflectance": 0.25 } },
-                             "floor": { "diffuse": { "reflectance": 0.1 } } },
-                  "lid": { "mesh": { "openFraction": 0.64 } },
-                  "lamps": [ {{Panel}}, { "point": { "positionM": [0.3, 0.2, 0.6], "candela": 20 } },
-                             { "point": { "positionM": [0.3, 0.2, 0.6], "lumens": 50 } },
-                             { "disc": { "centerM": [0.2, 0.2, 0.5], "radiusM": 0.05, "lumens": 300 } },
-                             { "line": { "fromM": [0.1, 0.3, 0.5], "toM": [0.5, 0.3, 0.52], "lumens": 400 } } ],
-                  "blocks": [ { "fromM": [0.1, 0.1, 0], "toM": [0.2, 0.2, 0.1], "reflectance": 0.2 } ],
-                  "canopies": [ { "fromM": [0.3, 0.1, 0.1], "toM": [0.5, 0.3, 0.2], "leafAreaPerM": 10, "g": 0.5 } ],
-                  "points": [ { "positionM": [0.4, 0.2, 0] } ] }
-                """
+            { {{Box}},
+              "walls": { "left": "open", "right": "black", "front": {{Pane}},
+                         "back": { "diffuse": { "reflectance": 0.25 } },
+                         "floor": { "diffuse": { "reflectance": 0.1 } } },
+              "lid": { "mesh": { "openFraction": 0.64 } },
+              "lamps": [ {{Panel}}, { "point": { "positionM": [0.3, 0.2, 0.6], "candela": 20 } },
+                         { "point": { "positionM": [0.3, 0.2, 0.6], "lumens": 50 } },
+                         { "disc": { "centerM": [0.2, 0.2, 0.5], "radiusM": 0.05, "lumens": 300 } },
+                         { "line": { "fromM": [0.1, 0.3, 0.5], "toM": [0.5, 0.3, 0.52], "lumens": 400 } } ],
+              "blocks": [ { "fromM": [0.1, 0.1, 0], "toM": [0.2, 0.2, 0.1], "reflectance": 0.2 } ],
+              "canopies": [ { "fromM": [0.3, 0.1, 0.1], "toM": [0.5, 0.3, 0.2],
+                              "leafAreaPerM": 10, "g": 0.5 } ],
+              "points": [ { "positionM": [0.4, 0.2, 0] } ] }
+            """
         );
         Assert.InRange(result["pointsLux"]![0]!.GetValue<double>(), 100.0, 4000.0);
         Assert.Null(result["mapLux"]);
@@ -92,7 +97,7 @@ public sealed class LightTests
         scratch.Write("bar.ies", Bar.Replace("100 100", "100 -1", StringComparison.Ordinal));
         var ended = Cli.Refuses("lab", "light", scratch.Write("case.json", WithFile("bar.ies")));
         Assert.Contains("an intensity is negative", ended.Error, StringComparison.Ordinal);
-        Assert.Contains(":7:", ended.Error, StringComparison.Ordinal);
+        Assert.Contains("line 7", ended.Error, StringComparison.Ordinal);
         Cli.Refuses("lab", "light", scratch.Write("other.json", WithFile("none.ies")));
     }
 
@@ -102,13 +107,16 @@ public sealed class LightTests
     [InlineData("\"sizeM\": [0.4, 0.1]", "\"sizeM\": [0.4]", "sizeM")]
     [InlineData("\"lumens\": 2000", "\"lumen\": 2000", "lumen")]
     [InlineData("\"positionM\": [0.3, 0.225, 0]", "\"positionM\": [0.9, 0.225, 0]", "outside the box")]
-    [InlineData("\"positionM\": [0.3, 0.225, 0]", "\"positionM\": [0.3, 0.225, 0], \"normal\": [0, 0, 0]", "normal")]
+    [InlineData(
+        "\"positionM\": [0.3, 0.225, 0]",
+        "\"positionM\": [0.3, 0.225, 0], \"normal\": [0, 0, 0]",
+        "normal"
+    )]
     [InlineData("\"points\": [ { \"positionM\": [0.3, 0.225, 0] } ]", "\"points\": []", "asks for nothing")]
-    [InlineData("\"rectangle\"", "\"square\"", "square")]
+    [InlineData("\"rectangle\"", "\"square\"", "the lamp ha")]
     public void What_is_wrong_is_told(string good, string bad, string words)
     {
-        string text =
-            $$"""{ {{Box}}, "lid": "none", "lamps": [ {{Panel}} ], "points": [ { "positionM": [0.3, 0.225, 0] } ] }""";
+        string text = $$"""{ {{Box}}, "lid": "none", "lamps": [ {{Panel}} ], {{Middle}} }""";
         Assert.Contains(good, text, StringComparison.Ordinal);
         using var scratch = new Scratch();
         string file = scratch.Write("case.json", text.Replace(good, bad, StringComparison.Ordinal));
@@ -123,9 +131,9 @@ public sealed class LightTests
         string file = scratch.Write(
             "case.json",
             $$"""
-                { {{Box}}, "lid": {{Pane}}, "lamps": [ {{Panel}} ], "points": [ { "positionM": [0.3, 0.225, 0] } ],
-                  "map": { "heightM": 0.1, "cellsX": 6, "cellsY": 4 } }
-                """
+            { {{Box}}, "lid": {{Pane}}, "lamps": [ {{Panel}} ], {{Middle}},
+              "map": { "heightM": 0.1, "cellsX": 6, "cellsY": 4 } }
+            """
         );
         var ended = Cli.Run("lab", "light", file);
         Assert.Equal(0, ended.Code);
@@ -138,7 +146,8 @@ public sealed class LightTests
     private static string WithFile(string path) =>
         $$"""
             { {{Box}}, "lid": "none",
-              "lamps": [ { "file": { "path": "{{path}}", "centerM": [0.3, 0.225, 0.5], "turnDegrees": 90 } } ],
+              "lamps": [ { "file": { "path": "{{path}}", "centerM": [0.3, 0.225, 0.5],
+                                    "turnDegrees": 90 } } ],
               "points": [ { "positionM": [0.3, 0.225, 0.1] } ] }
             """;
 

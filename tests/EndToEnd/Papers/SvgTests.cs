@@ -28,9 +28,8 @@ public sealed partial class SvgTests(PaperFolder papers)
             Assert.Equal(["0", "0", Plain(width), Plain(height)], box);
             Assert.NotEmpty(Marks(root));
             Assert.All(Marks(root), m => Assert.Matches("^[A-Z]+$", m.Attribute("data-layer")?.Value));
-            Assert.All(
-                root.Descendants().Where(e => e.Name.LocalName == "path"),
-                p => Assert.Null(p.Attribute("transform"))
+            Assert.All(root.Descendants().Where(e => e.Name.LocalName == "path"), p =>
+                Assert.Null(p.Attribute("transform"))
             );
             Assert.All(Points(root), p => Assert.True(IsInside(p, width, height), $"{name}: {p}"));
         }

@@ -5,7 +5,9 @@ using Xunit;
 
 namespace Litterfall.Tests.Unit.Physics.Light;
 
-/// <summary>What holds for any box and lamp, whatever the numbers: symmetry, sums, bounds, the same bits.</summary>
+/// <summary>
+/// What holds for any box and lamp, whatever the numbers: symmetry, sums, bounds, the same bits.
+/// </summary>
 public sealed class LightModelTests
 {
     private static readonly FaceFinish Pane = FaceFinish.Glass(PaneOptics.Single(0.004, 1.52, 5.0));
@@ -78,7 +80,10 @@ public sealed class LightModelTests
         };
     }
 
-    private static Luminaire Lamp(LightScene scene, (double X, double Y, double Up, double Along, double Across) p) =>
+    private static Luminaire Lamp(
+        LightScene scene,
+        (double X, double Y, double Up, double Along, double Across) p
+    ) =>
         Luminaire.Rectangle(
             new Point3(p.X * scene.Length, p.Y * scene.Depth, scene.Height + p.Up),
             (p.Along, p.Across),
@@ -92,9 +97,12 @@ public sealed class LightModelTests
                 (scene, place) =>
                 {
                     var ends = LightTracer.Of(scene, Lamp(scene, place), 2048);
-                    double sum = ends.Faces.Sum() + ends.Lid + ends.Blocks.Sum() + ends.Canopies.Sum() + ends.Lost;
+                    double sum =
+                        ends.Faces.Sum() + ends.Lid + ends.Blocks.Sum() + ends.Canopies.Sum() + ends.Lost;
                     Assert.Equal(1.0, sum, 1e-9);
-                    Assert.All([.. ends.Faces, ends.Lid, ends.Missed, ends.BackUp, ends.OutSides], s => Assert.InRange(s, -1e-12, 1.0));
+                    Assert.All([.. ends.Faces, ends.Lid, ends.Missed, ends.BackUp, ends.OutSides], s =>
+                        Assert.InRange(s, -1e-12, 1.0)
+                    );
                 },
                 iter: 40
             );
@@ -133,7 +141,10 @@ public sealed class LightModelTests
                     {
                         var at = new Point3(share * scene.Length, 0.41 * scene.Depth, 0.003);
                         double a = model.At(new Receiver(at, Point3.Up), lit);
-                        double b = twin.At(new Receiver(at with { X = scene.Length - at.X }, Point3.Up), same);
+                        double b = twin.At(
+                            new Receiver(at with { X = scene.Length - at.X }, Point3.Up),
+                            same
+                        );
                         Assert.Equal(a, b, 1e-3 * (a + 1.0));
                     }
                 },
@@ -169,7 +180,10 @@ public sealed class LightModelTests
                             Lumens = 500.0,
                         };
                     var model = new LightModel(scene, LightDetail.Fine);
-                    var at = new Receiver(new Point3(0.31 * scene.Length, 0.57 * scene.Depth, 0.002), Point3.Up);
+                    var at = new Receiver(
+                        new Point3(0.31 * scene.Length, 0.57 * scene.Depth, 0.002),
+                        Point3.Up
+                    );
                     double halves =
                         model.At(at, model.Light(Part(whole.Center - step)))
                         + model.At(at, model.Light(Part(whole.Center + step)));
@@ -180,7 +194,8 @@ public sealed class LightModelTests
             );
 
     /// <summary>
-    /// Forward rays and backward sums share no code: the flux on the floor by both, within what the rays leave open.
+    /// Forward rays and backward sums share no code: the flux on the floor by both, within what the rays
+    /// leave open.
     /// </summary>
     [Fact]
     public void Rays_and_sums_agree_on_the_floor() =>
@@ -194,7 +209,10 @@ public sealed class LightModelTests
                     var model = new LightModel(clear, LightDetail.Live);
                     double[] map = model.Map(new MapGrid(0.0, 40, 30), model.Light(lamp));
                     double sums =
-                        map.Average() * clear.Length * clear.Depth * (1.0 - clear.Face(BoxFace.Floor).Reflectance);
+                        map.Average()
+                        * clear.Length
+                        * clear.Depth
+                        * (1.0 - clear.Face(BoxFace.Floor).Reflectance);
                     Assert.Equal(rays, sums, 2.5 + (0.012 * rays));
                 },
                 iter: 20
@@ -209,15 +227,28 @@ public sealed class LightModelTests
     [InlineData(215.0)]
     public void A_turned_panel_is_the_polygon_of_its_corners(double degrees)
     {
-        var scene = Scene((2.0, 2.0, 1.0), [FaceFinish.Open, FaceFinish.Open, FaceFinish.Open, FaceFinish.Open], 0.0, 0);
+        var scene = Scene(
+            (2.0, 2.0, 1.0),
+            [FaceFinish.Open, FaceFinish.Open, FaceFinish.Open, FaceFinish.Open],
+            0.0,
+            0
+        );
         var center = new Point3(1.0, 1.0, 0.5);
         var lamp = Luminaire.Rectangle(center, (0.4, 0.1), 2000.0);
         var parts = PlacedLamp.Rectangle(lamp, (0.4, 0.1), degrees);
         var (sin, cos) = Math.SinCos(degrees * Math.PI / 180.0);
-        Point3 Corner(double a, double b) => center + new Point3((a * cos) - (b * sin), (a * sin) + (b * cos), 0.0);
+        Point3 Corner(double a, double b) =>
+            center + new Point3((a * cos) - (b * sin), (a * sin) + (b * cos), 0.0);
         Point3[] corners = [Corner(-0.2, -0.05), Corner(-0.2, 0.05), Corner(0.2, 0.05), Corner(0.2, -0.05)];
         var model = new LightModel(scene, LightDetail.Fine);
-        foreach (var at in new[] { new Point3(1.0, 1.0, 0.0), new Point3(1.2, 0.9, 0.1), new Point3(0.7, 1.3, 0.0) })
+        foreach (
+            var at in new[]
+            {
+                new Point3(1.0, 1.0, 0.0),
+                new Point3(1.2, 0.9, 0.1),
+                new Point3(0.7, 1.3, 0.0),
+            }
+        )
         {
             double got = parts.Sum(p => model.At(new Receiver(at, Point3.Up), model.Light(p)));
             Point3[] seen = [.. corners.Select(c => c - at)];
@@ -239,11 +270,16 @@ public sealed class LightModelTests
         Assert.Equal(share, LidPart.ThroughMesh(0.2, new Point3(sin, 0.0, -cos)), 1e-3);
     }
 
-    /// <summary>A ball of leaves takes its diameter of the way through its middle: exp(−0.5 √0.8 × 20 × 0.2).</summary>
+    /// <summary>
+    /// A ball of leaves takes its diameter of the way through its middle: exp(−0.5 √0.8 × 20 × 0.2).
+    /// </summary>
     [Fact]
     public void Round_crowns_are_crossed_by_their_chord()
     {
-        var ball = new Canopy(new Box3(new Point3(-0.1, -0.1, -0.1), new Point3(0.1, 0.1, 0.1)), 20.0) { IsRound = true };
+        var ball = new Canopy(new Box3(new Point3(-0.1, -0.1, -0.1), new Point3(0.1, 0.1, 0.1)), 20.0)
+        {
+            IsRound = true,
+        };
         Assert.Equal(
             Math.Exp(-0.5 * Math.Sqrt(0.8) * 20.0 * 0.2),
             ball.Through(new Point3(0.0, 0.0, 1.0), new Point3(0.0, 0.0, -2.0)),

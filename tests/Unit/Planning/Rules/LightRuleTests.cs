@@ -12,7 +12,8 @@ using Xunit;
 namespace Litterfall.Tests.Unit.Planning.Rules;
 
 /// <summary>
-/// Rules on light. Light grows evenly with the lumens, so one run tells which lumens bring a plant to a share of its
+/// Rules on light. Light grows evenly with the lumens, so one run tells which lumens bring a plant to a share
+/// of its
 /// band: Fittonia 2 to 5 mol/m²/d (extension charts, recalled).
 /// </summary>
 public sealed class LightRuleTests
@@ -23,7 +24,8 @@ public sealed class LightRuleTests
     private const string Mesh = "lid: { material: steel-gauze-1.0, share: 100 % }\n";
     private const string Plant = "plants: [ { plant: fittonia-albivenis, at: { x: 22 cm, y: 22 cm } } ]\n";
     private const string Mossy =
-        "{ soil: { recipe: ready-rainforest, depth: 7 cm }, moss: { material: sheet-moss, depth: 2 cm, cover: 100 % } }";
+        "{ soil: { recipe: ready-rainforest, depth: 7 cm }, moss: { material: sheet-moss, depth: 2 cm, "
+        + "cover: 100 % } }";
 
     [Fact]
     public void A_plant_with_less_light_than_its_band_is_told()
@@ -53,7 +55,9 @@ public sealed class LightRuleTests
         string height = fix[from..fix.IndexOf(" cm", from, StringComparison.Ordinal)];
         double lumens = dark.Numbers.Light!.Lamps.Sum(l => l.Lumens.Si);
         string plant =
-            $"plants: [ {{ plant: fittonia-albivenis, mounted: true, at: {{ x: 22 cm, y: 22 cm, z: {height} cm }} }} ]\n";
+            $"plants: [ "
+            + $"{{ plant: fittonia-albivenis, mounted: true, "
+            + $"at: {{ x: 22 cm, y: 22 cm, z: {height} cm }} }} ]\n";
         var light = Pose(Lid + plant + Lamp(lumens)).Numbers.Light!.Plants[0];
         Assert.True(light.Daily.Value.Value > 0.97 * BandLow, light.Words);
     }
@@ -120,13 +124,19 @@ public sealed class LightRuleTests
                     + Lamp(2000)
                     + string.Create(
                         CultureInfo.InvariantCulture,
-                        $"light: {{ reading: {{ at: {{ x: 22 cm, y: 10 cm, z: 20 cm }}, lux: {factor * computed:0.000} lx }} }}\n"
+                        $"light: "
+                            + $"{{ reading: {{ at: {{ x: 22 cm, y: 10 cm, z: 20 cm }}, "
+                            + $"lux: {factor * computed:0.000} lx }} }}\n"
                     )
             );
         Trips.Check("light-reading-far", Severity.Caution, Read(2.0), Read(1.2));
         var turned = Read(1.2).Numbers.Light!;
         Assert.Equal(1.2, turned.Turned!.Si, 3);
-        Assert.Equal(1.2 * plain.GroundMean.Value.Si, turned.GroundMean.Value.Si, 1e-3 * plain.GroundMean.Value.Si);
+        Assert.Equal(
+            1.2 * plain.GroundMean.Value.Si,
+            turned.GroundMean.Value.Si,
+            1e-3 * plain.GroundMean.Value.Si
+        );
         Assert.True(turned.Absolute.Si < plain.Absolute.Si);
     }
 
@@ -167,5 +177,6 @@ public sealed class LightRuleTests
         return Pose(Lid + Plant + Lamp(1000.0 * daily / one));
     }
 
-    private static DesignResult Pose(string more, string floor = RuleCheck.Floor) => RuleCheck.Pose(more, floor);
+    private static DesignResult Pose(string more, string floor = RuleCheck.Floor) =>
+        RuleCheck.Pose(more, floor);
 }
