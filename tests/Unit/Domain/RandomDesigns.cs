@@ -49,10 +49,8 @@ internal static class RandomDesigns
             }
     );
 
-    private static readonly Gen<Glass> Panes = Gen.Select(
-        Thin,
-        Pick.Maybe(Thin),
-        (walls, below) => new Glass { Walls = walls, Base = below }
+    private static readonly Gen<Glass> Panes = Gen.Select(Thin, Pick.Maybe(Thin), (walls, below) =>
+        new Glass { Walls = walls, Base = below }
     );
 
     private static readonly Gen<Box> Boxes =
@@ -255,6 +253,7 @@ internal static class RandomDesigns
         from z in Pick.Maybe(Inside)
         from placed in Gen.Bool
         from mounted in Gen.Bool
+        from leaves in Pick.Maybe(Pick.From(Enum.GetValues<LeafFacing>()))
         select new Planting
         {
             Kind = kind,
@@ -268,6 +267,7 @@ internal static class RandomDesigns
                 }
                 : null,
             Mounted = mounted,
+            Leaves = leaves,
         };
 
     private static readonly Gen<RoomAir> Air =
@@ -322,6 +322,56 @@ internal static class RandomDesigns
 
     private static Gen<Side> Sides => Pick.From(Side.Back, Side.Left, Side.Right);
 
+    private static readonly Gen<OverBox> Over = Gen.Select(Inside, Inside, (x, y) =>
+        new OverBox { X = x, Y = y }
+    );
+
+    private static readonly Gen<Lamp> Lamps =
+        from kind in Key("lamp")
+        from lumens in Amount<LuminousFlux>(100, 5000, "lm", 100, 5000, "")
+        from photons in Pick.Maybe(Amount<PhotonFlux>(5, 60, "umol/s", 5, 60, "µmol/s"))
+        from at in Pick.Perhaps(Over)
+        from turn in Pick.Maybe(Amount<Angle>(0, 350, "deg", 0, 350, "°"))
+        from length in Pick.Maybe(Amount<Length>(5, 120, "cm", 3, 40, "in"))
+        from width in Pick.Maybe(Amount<Length>(1, 30, "cm", 1, 10, "in"))
+        from beam in Pick.Maybe(Amount<Angle>(15, 160, "deg", 15, 160, "degrees"))
+        from age in Pick.Maybe(Amount<Duration>(1, 9000, "h", 1, 900, "d"))
+        from ramp in Pick.Maybe(Amount<Duration>(5, 90, "min", 0.5, 2, "h"))
+        select new Lamp
+        {
+            Kind = kind,
+            Lumens = lumens,
+            Photons = photons,
+            At = at,
+            Turn = turn,
+            Length = length,
+            Width = width,
+            Beam = beam,
+            Age = age,
+            Ramp = ramp,
+        };
+
+    private static readonly Gen<KnownLight> Known =
+        from clean in Pick.Maybe(Amount<Share>(50, 100, "%", 50, 100, "percent"))
+        from drops in Pick.Maybe(Amount<Share>(50, 100, "%", 50, 100, "percent"))
+        from x in Inside
+        from lux in Amount<Illuminance>(10, 9000, "lx", 10, 9000, "lux")
+        from meter in Pick.Maybe(Amount<Share>(1, 20, "%", 1, 20, "percent"))
+        from isRead in Gen.Bool
+        select new KnownLight
+        {
+            Clean = clean,
+            Drops = drops,
+            Reading = isRead
+                ? new LightReading
+                {
+                    At = new Place { X = x, Y = x },
+                    Lux = lux,
+                    Meter = meter,
+                }
+                : null,
+        };
+
     /// <summary>Designs the checker accepts.</summary>
     public static Gen<Design> All { get; } =
         from design in Built
@@ -330,7 +380,8 @@ internal static class RandomDesigns
         from boxes in Gen.Int[1, 12]
         from misting in Pick.Perhaps(Mist)
         from plants in Many(Plant, 0, 3)
-        from lamp in Gen.Select(Key("lamp"), Amount<LuminousFlux>(100, 5000, "lm", 100, 5000, ""))
+        from lamps in Many(Lamps, 0, 2)
+        from light in Pick.Perhaps(Known)
         from crew in Key("crew")
         from animal in Key("animal")
         from count in Gen.Int[0, 500]
@@ -347,7 +398,8 @@ internal static class RandomDesigns
             Boxes = boxes,
             Misting = misting,
             Plants = plants,
-            Lamps = [new Lamp { Kind = lamp.Item1, Lumens = lamp.Item2 }],
+            Lamps = lamps,
+            Light = light,
             Crew = [new Inhabitant { Kind = crew, Count = count }],
             Animals = count > 9 ? [] : [new Resident { Kind = animal, Count = count }],
             Room = room,
