@@ -16,6 +16,8 @@ namespace Litterfall.Planning.Light;
 internal sealed class LightBox
 {
     private const double Least = 0.01;
+    private const double LeastAir = 0.03;
+    private const double LeastEdge = 0.05;
     private readonly CheckedDesign design;
     private readonly BoxGeometry box;
     private readonly ImmutableArray<FloorLayer> layers;
@@ -27,7 +29,7 @@ internal sealed class LightBox
         this.layers = layers;
         Terrain = new Terrain(design, box, layers);
         Plants = PlantSpot.Of(design, Terrain);
-        Ground = Corners().Min();
+        Ground = Corners(Terrain).Min();
         Origin = new Point3(Terrain.Left, Terrain.Front, Ground);
         Scene = Build();
     }
@@ -58,7 +60,7 @@ internal sealed class LightBox
     /// <summary>Ground under a cover of wood or cork, as boxes of the scene.</summary>
     public ImmutableArray<Box3> Covers { get; private set; } = [];
 
-    /// <summary>The box of a design; null where there is no air in it.</summary>
+    /// <summary>The box of a design; null with less than 3 cm of air or 5 cm of floor.</summary>
     public static LightBox? Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers)
     {
         if (!box.IsBuildable)
@@ -67,11 +69,12 @@ internal sealed class LightBox
         }
 
         var terrain = new Terrain(design, box, layers);
-        double top = Math.Max(
-            terrain.Ground(terrain.Left, terrain.Back),
-            terrain.Ground(terrain.Right, terrain.Front)
-        );
-        return terrain.Height - top - terrain.Moss < Least ? null : new LightBox(design, box, layers);
+        double top = Corners(terrain).Max();
+        bool hasAir =
+            terrain.Height - top - terrain.Moss >= LeastAir
+            && terrain.Right - terrain.Left >= LeastEdge
+            && terrain.Back - terrain.Front >= LeastEdge;
+        return hasAir ? new LightBox(design, box, layers) : null;
     }
 
     /// <summary>Height of the ground over the lowest ground, at a place of the scene, m.</summary>
@@ -92,11 +95,12 @@ internal sealed class LightBox
         (1.0 - Math.Clamp(design.Design.Floor.Moss?.Cover?.Si ?? 1.0, 0.0, 1.0))
         * (Terrain.Back - Terrain.Front);
 
-    private IEnumerable<double> Corners() =>
-        Terrain
+    /// <summary>Heights of the ground where it bends, m.</summary>
+    private static IEnumerable<double> Corners(Terrain terrain) =>
+        terrain
             .Steps()
             .SelectMany(x => new[] { x + 1e-6, x - 1e-6 })
-            .SelectMany(x => new[] { Terrain.Ground(x, Terrain.Front), Terrain.Ground(x, Terrain.Back) });
+            .SelectMany(x => new[] { terrain.Ground(x, terrain.Front), terrain.Ground(x, terrain.Back) });
 
     private LightScene Build()
     {

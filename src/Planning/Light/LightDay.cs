@@ -25,11 +25,7 @@ public sealed record LightDay(
     private const double YearDays = 365.0;
 
     /// <summary>A day without lamps.</summary>
-    public static readonly LightDay Dark = new(
-        [.. new double[Hours]],
-        [.. new double[Hours]],
-        1.0
-    );
+    public static readonly LightDay Dark = new([.. new double[Hours]], [.. new double[Hours]], 1.0);
 
     /// <summary>Mean light of an hour some time from now, µmol/(m² s).</summary>
     /// <param name="hour">Hours since a midnight; the hour before it is meant.</param>
@@ -72,9 +68,7 @@ public sealed record LightDay(
         foreach (var lamp in light.Lamps)
         {
             double burnt = YearDays * lamp.OnSeconds / HourSeconds;
-            later +=
-                lamp.GroundShare
-                * (lamp.LifeHours is { } life ? DailyLight.FluxLeft(burnt, life) : 1.0);
+            later += lamp.GroundShare * (lamp.LifeHours is { } life ? DailyLight.FluxLeft(burnt, life) : 1.0);
         }
 
         return new LightDay([.. sums], [.. lit], later > 0.0 ? later : 1.0);

@@ -32,6 +32,7 @@ public enum PlantForm
 public sealed record PlantSpot(int Number, string Name, string Key)
 {
     private const double UsualSize = 0.15;
+    private const double LeastSize = 0.03;
 
     /// <summary>Along the front from the left, m.</summary>
     public required double X { get; init; }
@@ -77,7 +78,11 @@ public sealed record PlantSpot(int Number, string Name, string Key)
             X = Math.Clamp(x, 0, terrain.Length),
             Y = Math.Clamp(y, 0, terrain.DepthOfBox),
             Z = Math.Clamp(z, 0, terrain.Height),
-            Size = Math.Clamp(grown, 0.03, Math.Min(terrain.Height, terrain.Length) * 0.3),
+            Size = Math.Clamp(
+                grown,
+                LeastSize,
+                Math.Max(LeastSize, Math.Min(terrain.Height, terrain.Length) * 0.3)
+            ),
             Form = FormOf(entry.Key, habit),
             Mounted = plant.Mounted,
             Count = plant.Count,
