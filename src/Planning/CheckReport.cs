@@ -5,6 +5,7 @@ using Litterfall.Domain.Quantities;
 using Litterfall.Planning.Climate;
 using Litterfall.Planning.Costing;
 using Litterfall.Planning.Cutting;
+using Litterfall.Planning.Life;
 using Litterfall.Planning.Light;
 using Litterfall.Planning.Sizing;
 using Litterfall.Planning.Stocking;
@@ -48,6 +49,7 @@ public static class CheckReport
             ("water", WaterReport.Write(numbers.Water)),
             ("headspace", ClimateReport.Write(numbers.Climate)),
             ("light", LightReport.Write(numbers.Light)),
+            ("crew", LifeReport.Write(numbers.Life)),
             ("stocking", StockingReport.Write(numbers.Stocking)),
             ("findings", List(findings.Select(FindingNode)))
         );

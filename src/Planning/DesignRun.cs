@@ -7,6 +7,7 @@ using Litterfall.Planning.Costing;
 using Litterfall.Planning.Cutting;
 using Litterfall.Planning.Hygiene;
 using Litterfall.Planning.Judging;
+using Litterfall.Planning.Life;
 using Litterfall.Planning.Light;
 using Litterfall.Planning.Sizing;
 using Litterfall.Planning.Stocking;
@@ -34,6 +35,9 @@ public sealed record DesignNumbers
 
     /// <summary>Light of the box; null without lamps, and where a design is only glimpsed at.</summary>
     public LightFigures? Light { get; init; }
+
+    /// <summary>Life of the floor; null without a crew, and where a design is only glimpsed at.</summary>
+    public LifeFigures? Life { get; init; }
 
     /// <summary>Water of the floor.</summary>
     public required FloorWater Water { get; init; }
@@ -98,6 +102,12 @@ public static class DesignRun
     internal static ImmutableArray<Finding> Glimpse(CheckedDesign design, bool withFloor) =>
         Rules.Judge(Compute(design, withFloor ? Depth.NoBands : Depth.NoFloor));
 
+    /// <summary>
+    /// The life of the floor of a design, without the bands of its air and water; null without a crew.
+    /// </summary>
+    /// <param name="design">The design.</param>
+    public static LifeFigures? Life(CheckedDesign design) => FloorCourse.Of(Compute(design, Depth.NoBands));
+
     private enum Depth
     {
         NoFloor,
@@ -112,7 +122,7 @@ public static class DesignRun
         var weights = Weights.Of(design, box, layers);
         var headspace = Headspace.Of(design, box, layers);
         var climate = ClimateFigures.Of(design, box, layers, headspace, depth == Depth.All);
-        return new DesignNumbers
+        var numbers = new DesignNumbers
         {
             Design = design,
             Box = box,
@@ -141,5 +151,6 @@ public static class DesignRun
             Float = FloatCheck.Of(layers),
             Dip = PlantDip.Of(design),
         };
+        return depth == Depth.All ? numbers with { Life = FloorCourse.Of(numbers) } : numbers;
     }
 }

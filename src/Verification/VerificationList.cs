@@ -46,6 +46,8 @@ public static class VerificationList
             .. VonMay2019.Cases(),
             .. DendrobatesTruncatusDiet.Cases(),
             .. Woodhead2007.Cases(),
+            .. OwnLifeTables.Cases(),
+            .. OwnFrogBudget.Cases(),
             .. DefinedFlyMedium.Cases(),
             .. Sim2010.Cases(),
         ];

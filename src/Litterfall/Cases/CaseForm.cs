@@ -146,6 +146,39 @@ public sealed partial class CaseForm
         return (null, null);
     }
 
+    /// <summary>A text or an object in braces that must be there; both null on a fault.</summary>
+    public (string? Text, CaseForm? Inner) TextOrObject(string key, string what)
+    {
+        const string expected = "a text in quotes, or an object in braces";
+        switch (Required(key, expected))
+        {
+            case CaseText text:
+                return (text.Text, null);
+            case CaseObject inner:
+                return (null, new CaseForm(inner, faults, what));
+            case { } node:
+                faults.Add(node.Place, $"{node.Path} is {node.Kind}", expected);
+                return (null, null);
+            default:
+                return (null, null);
+        }
+    }
+
+    /// <summary>A number, or a list of numbers, that must be there; the flag is true for a list.</summary>
+    public (ImmutableArray<double> Values, bool IsList) NumberOrNumbers(
+        string key,
+        NumberRange range,
+        int most
+    )
+    {
+        if (Required(key, $"a number {range}, or a list of such numbers") is not { } node)
+        {
+            return ([], false);
+        }
+
+        return node is CaseNumber ? ([Checked(node, range)], false) : (ReadNumbers(node, range, most), true);
+    }
+
     /// <summary>An object that must be there; null on a fault.</summary>
     public CaseForm? Object(string key, string what) =>
         Required(key, "an object in braces") is { } node ? Form(node, what) : null;

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Litterfall.App.Cases;
 using Litterfall.App.Labs;
+using Litterfall.App.Labs.Crew;
 using Litterfall.App.Labs.Headspace;
 using Litterfall.App.Labs.Light;
 using Litterfall.Domain.Designs;
@@ -18,6 +19,7 @@ internal static class LabCommand
             Column(),
             Headspace(),
             Light(),
+            Crew(),
         };
 
     private static Command Column()
@@ -154,6 +156,45 @@ internal static class LabCommand
             var outcome = LightLab.Run(asked, progress.Past, cancel);
             progress.Dispose();
             Console.Out.Write(json ? LightText.Json(asked, outcome) + "\n" : LightText.Table(asked, outcome));
+            return Exit.Done;
+        }
+        catch (OperationCanceledException)
+        {
+            Console.Error.WriteLine("Interrupted; nothing was printed.");
+            return Exit.Interrupted;
+        }
+    }
+
+    private static Command Crew()
+    {
+        var path = new Argument<string>("CASE") { Description = "A case file (*.json)." };
+        var json = Arguments.Json();
+        var command = new Command("crew", "A population of the clean-up crew, day by day.") { path, json };
+        command.SetAction(
+            (parsed, cancel) =>
+                Task.Run(
+                    () => RunCrew(parsed.GetValue(path)!, parsed.GetValue(json), cancel),
+                    CancellationToken.None
+                )
+        );
+        return command;
+    }
+
+    private static int RunCrew(string path, bool json, CancellationToken cancel)
+    {
+        var reading = CaseFile.Read(path, CrewForm.Read);
+        if (!reading.IsGood)
+        {
+            return Exit.Unusable(json, [.. reading.Faults]);
+        }
+
+        try
+        {
+            using var progress = new LabProgress();
+            progress.Begin(reading.Value!.Days);
+            var outcome = CrewLab.Run(reading.Value!, progress.Past, cancel);
+            progress.Dispose();
+            Console.Out.Write(json ? CrewText.Json(outcome) + "\n" : CrewText.Table(outcome));
             return Exit.Done;
         }
         catch (OperationCanceledException)

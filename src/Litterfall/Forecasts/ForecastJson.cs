@@ -2,8 +2,10 @@ using System.Text.Json;
 using Litterfall.Documents.Json;
 using Litterfall.Domain.Checking;
 using Litterfall.Physics;
+using Litterfall.Physics.Crew;
 using Litterfall.Planning;
 using Litterfall.Planning.Climate;
+using Litterfall.Planning.Life;
 
 namespace Litterfall.App.Forecasts;
 
@@ -30,6 +32,7 @@ internal static class ForecastJson
             json.WriteNumber("days", forecast.Wish.Days);
             Notes(json, design, usesOwnDate);
             Series(json, forecast);
+            Life(json, DesignRun.Life(design));
             Ledgers(json, forecast.Result);
             Events(json, forecast);
             Ensemble(json, forecast);
@@ -100,6 +103,36 @@ internal static class ForecastJson
 
         json.WriteEndArray();
         json.WriteEndObject();
+    }
+
+    /// <summary>Crew and leaves at the end of each day from planting; null without a crew.</summary>
+    private static void Life(Utf8JsonWriter json, LifeFigures? life)
+    {
+        if (life is null)
+        {
+            json.WriteNull("crew");
+            return;
+        }
+
+        json.WriteStartObject("crew");
+        Days(json, "springtails", life, d => d.Mobile.Where((_, i) => life.IsSpringtail[i]).Sum());
+        Days(json, "isopods", life, d => d.Mobile.Where((_, i) => !life.IsSpringtail[i]).Sum());
+        Days(json, "litterGrams", life, d => d.LitterGrams);
+        Days(json, "springtailsEaten", life, d => d.EatenPerDay);
+        Days(json, "smallFlies", life, d => d.FliesPerDay);
+        Days(json, "mineralNitrogenGrams", life, d => d.MineralGrams);
+        json.WriteEndObject();
+    }
+
+    private static void Days(Utf8JsonWriter json, string key, LifeFigures life, Func<FloorLifeDay, double> of)
+    {
+        json.WriteStartArray(key);
+        foreach (var day in life.Days)
+        {
+            json.WriteNumberValue(Rounded(of(day)));
+        }
+
+        json.WriteEndArray();
     }
 
     private static void Ledgers(Utf8JsonWriter json, SimulationResult result)

@@ -9,9 +9,23 @@ namespace Litterfall.Planning.Care;
 public static class AnimalDates
 {
     /// <summary>
-    /// Earliest day for animals: 28 days after planting, or later while foam and silicone still cure.
+    /// Earliest day for animals: 28 days after planting, or later while foam and silicone still cure, or
+    /// until the crew
+    /// bears what they take.
     /// </summary>
     public static DateOnly Earliest(DesignNumbers numbers, DateOnly planting)
+    {
+        var grown = GrownIn(numbers, planting);
+        return
+            numbers.Life?.CrewReady is { } ready
+            && planting.AddDays(CareDates.Whole(ready)) is var bred
+            && bred > grown
+            ? bred
+            : grown;
+    }
+
+    /// <summary>28 days after planting, or later while foam and silicone still cure.</summary>
+    internal static DateOnly GrownIn(DesignNumbers numbers, DateOnly planting)
     {
         var grown = planting.AddDays(CareDates.Whole(CareIntervals.EarliestAnimals));
         if (numbers.Sealants is not { CureBeforePlanting: { } before, CureBeforeAnimals: { } all })

@@ -1,0 +1,185 @@
+namespace Litterfall.Physics.Crew;
+
+/// <summary>
+/// A population by the ages of its young and the number of its adults, stepped by days. The young are a row
+/// of day cohorts
+/// along their development from laid (0) to laying (1), each spread evenly over the development of the day it
+/// was laid on; so
+/// they age by the temperature of every day. With stages of whole days this is the matrix of day classes,
+/// exactly.
+/// </summary>
+/// <remarks>
+/// Not three stages with chances to move on: some animals would mature on their second day, and the
+/// population grow
+/// twice as fast.
+/// </remarks>
+public sealed class CrewPopulation
+{
+    private const double Slight = 1e-9;
+    private readonly List<Cohort> young = [];
+    private double adults;
+
+    /// <summary>Animals of an age.</summary>
+    /// <param name="Low">Development of the youngest, 0 to 1.</param>
+    /// <param name="Width">Spread of development.</param>
+    /// <param name="Count">How many.</param>
+    private readonly record struct Cohort(double Low, double Width, double Count)
+    {
+        /// <summary>The part below a development and the part from it on.</summary>
+        public (Cohort Below, Cohort From) CutAt(double place)
+        {
+            double share =
+                Width > 0.0 ? (Low + Width - place) / Width
+                : Low >= place ? 1.0
+                : 0.0;
+            return share <= Slight ? (this, default)
+                : share >= 1.0 - Slight ? (default, this)
+                : (
+                    new Cohort(Low, Width * (1.0 - share), Count * (1.0 - share)),
+                    new Cohort(place, Width * share, Count * share)
+                );
+        }
+    }
+
+    /// <summary>A population to begin with.</summary>
+    /// <param name="rates">Rates of its first day.</param>
+    /// <param name="adultCount">Adults.</param>
+    /// <param name="justHatched">Juveniles hatched today.</param>
+    /// <param name="justLaid">Eggs laid today.</param>
+    public CrewPopulation(LifeTable rates, double adultCount, double justHatched, double justLaid)
+    {
+        adults = adultCount;
+        double day = Progress(rates);
+        HatchShare = Hatches(rates);
+        AddYoung(new Cohort(HatchShare, day, justHatched));
+        AddYoung(new Cohort(0.0, day, justLaid));
+    }
+
+    /// <summary>Share of their development done when they hatch.</summary>
+    public double HatchShare { get; private set; }
+
+    /// <summary>Adults.</summary>
+    public double Adults => adults;
+
+    /// <summary>Eggs.</summary>
+    public double Eggs
+    {
+        get
+        {
+            double sum = 0.0;
+            foreach (var cohort in young)
+            {
+                sum += cohort.Low < HatchShare - Slight ? cohort.Count : 0.0;
+            }
+
+            return sum;
+        }
+    }
+
+    /// <summary>Hatched, not yet adult.</summary>
+    public double Juveniles
+    {
+        get
+        {
+            double sum = 0.0;
+            foreach (var cohort in young)
+            {
+                sum += cohort.Low < HatchShare - Slight ? 0.0 : cohort.Count;
+            }
+
+            return sum;
+        }
+    }
+
+    /// <summary>Juveniles and adults.</summary>
+    public double Mobile => Juveniles + adults;
+
+    /// <summary>One day.</summary>
+    /// <param name="rates">Rates of the day; in whole days for the matrix of day classes.</param>
+    /// <param name="laying">Factor of what is laid: damp, air, crowding.</param>
+    /// <param name="removal">
+    /// Share of hatched animals, arrivals of the day included, taken at its end.
+    /// </param>
+    /// <returns>Animals taken.</returns>
+    public double Step(LifeTable rates, double laying, double removal = 0.0)
+    {
+        double day = Progress(rates);
+        HatchShare = Hatches(rates);
+        double live = rates.Days > 1.0 ? Math.Pow(rates.SurvivalToAdult, 1.0 / (rates.Days - 1.0)) : 1.0;
+        double laid = adults * rates.EggsPerDay * laying;
+        adults *= rates.AdultSurvivalPerDay;
+        Age(day, double.IsFinite(live) ? live : 1.0);
+        AddYoung(new Cohort(0.0, day, laid));
+        Hatch();
+        return Take(removal);
+    }
+
+    /// <summary>
+    /// The young grow by a day; the part of a cohort that finishes within it becomes adult.
+    /// </summary>
+    private void Age(double day, double live)
+    {
+        double finished = 1.0 - day;
+        int kept = 0;
+        for (int i = 0; i < young.Count; i++)
+        {
+            var cohort = new Cohort(young[i].Low + day, young[i].Width, young[i].Count * live);
+            var (rest, done) = cohort.CutAt(finished);
+            adults += done.Count;
+            if (rest.Count > 0.0)
+            {
+                young[kept++] = rest;
+            }
+        }
+
+        young.RemoveRange(kept, young.Count - kept);
+    }
+
+    /// <summary>Cohorts that hatch today are cut where they hatch.</summary>
+    private void Hatch()
+    {
+        for (int i = young.Count - 1; i >= 0; i--)
+        {
+            var (eggs, hatched) = young[i].CutAt(HatchShare);
+            if (eggs.Count > 0.0 && hatched.Count > 0.0)
+            {
+                young[i] = eggs;
+                young.Add(hatched);
+            }
+        }
+    }
+
+    private double Take(double removal)
+    {
+        if (removal <= 0.0)
+        {
+            return 0.0;
+        }
+
+        double taken = removal * adults;
+        adults -= taken;
+        for (int i = 0; i < young.Count; i++)
+        {
+            if (young[i].Low >= HatchShare - Slight)
+            {
+                taken += removal * young[i].Count;
+                young[i] = young[i] with { Count = (1.0 - removal) * young[i].Count };
+            }
+        }
+
+        return taken;
+    }
+
+    private void AddYoung(Cohort cohort)
+    {
+        if (cohort.Count > 0.0)
+        {
+            young.Add(cohort);
+        }
+    }
+
+    private static double Progress(LifeTable rates) => double.IsFinite(rates.Days) ? 1.0 / rates.Days : 0.0;
+
+    private double Hatches(LifeTable rates) =>
+        double.IsFinite(rates.Days) ? rates.EggDays / rates.Days : HatchShare;
+}

@@ -1,0 +1,57 @@
+namespace Litterfall.Physics.Crew;
+
+/// <summary>How fast leaf litter goes: first order (Olson 1963), by warmth, damp, air and fauna.</summary>
+public static class LitterDecay
+{
+    private const double ReferenceCelsius = 24.0;
+    private const double WetKilopascals = 100.0;
+    private const double DryKilopascals = 1500.0;
+    private const double DryShare = 0.2;
+
+    /// <summary>
+    /// Share of its decay by damp: all to −100 kPa, a fifth from −1.5 MPa, by the logarithm between (after
+    /// RothC).
+    /// </summary>
+    /// <param name="kilopascals">Matric potential, kPa; 0 or less.</param>
+    public static double Damp(double kilopascals)
+    {
+        double suction = Math.Clamp(-kilopascals, WetKilopascals, DryKilopascals);
+        return 1.0
+            - (
+                (1.0 - DryShare)
+                * Math.Log(suction / WetKilopascals)
+                / Math.Log(DryKilopascals / WetKilopascals)
+            );
+    }
+
+    /// <summary>
+    /// Share by the air in the pores: min(1, 2 (1 − s)^0.8) (Skopp et al. 1990, as a public library codes
+    /// it).
+    /// </summary>
+    /// <param name="saturation">Share of the pores full of water, 0 to 1.</param>
+    public static double Air(double saturation) =>
+        Math.Min(1.0, 2.0 * Math.Pow(Math.Clamp(1.0 - saturation, 0.0, 1.0), 0.8));
+
+    /// <summary>Decay constant of a day, 1/d.</summary>
+    /// <param name="perYearAt24">Constant at 24 °C in damp ground, 1/y.</param>
+    /// <param name="celsius">Temperature, °C.</param>
+    /// <param name="kilopascals">Matric potential, kPa.</param>
+    /// <param name="saturation">Share of the pores full of water.</param>
+    /// <param name="fauna">
+    /// What fauna adds: 0.27 times its fill (García-Palacios et al. 2013, abstract).
+    /// </param>
+    public static double PerDay(
+        double perYearAt24,
+        double celsius,
+        double kilopascals,
+        double saturation,
+        double fauna
+    ) =>
+        perYearAt24
+        / 365.0
+        * RothC.TemperatureFactor(Math.Max(celsius, -5.0))
+        / RothC.TemperatureFactor(ReferenceCelsius)
+        * Damp(kilopascals)
+        * Air(saturation)
+        * (1.0 + fauna);
+}

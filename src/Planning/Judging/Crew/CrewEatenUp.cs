@@ -1,0 +1,45 @@
+using System.Globalization;
+using Litterfall.Domain.Findings;
+using Litterfall.Planning.Life;
+
+namespace Litterfall.Planning.Judging.Crew;
+
+/// <summary>Animals eat the crew faster than it breeds.</summary>
+internal static class CrewEatenUp
+{
+    public static readonly Rule Rule = new(
+        "crew-eaten-up",
+        Protects.Build,
+        "within five years, leaves topped up, the animals eat the springtails down to less than 200 for "
+            + "each square meter",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Life is not { EatenUp: { } day, Reseed: { } more } life)
+        {
+            yield break;
+        }
+
+        yield return Rule.Found(
+            life.CrewLasts ? Severity.Note : Severity.Caution,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"About {day.Value:0} days after planting the springtails are eaten up: the animals would "
+                    + $"take "
+                    + $"{life.Appetite.Value:0} a day, {life.Bearable.Value:0} a day can be borne when "
+                    + $"they go in."
+            ),
+            (life.Appetite, life.Bearable),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Add {more.Value:0} springtails then and again after as long, feed more flies, lay on "
+                    + $"more leaves, or keep "
+                    + $"fewer animals."
+            ),
+            "crew",
+            LifeFigures.Engine
+        );
+    }
+}

@@ -1,0 +1,84 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Figures;
+using Litterfall.Physics.Crew;
+
+namespace Litterfall.Planning.Life;
+
+/// <summary>Why animals may not go in before a day.</summary>
+/// <param name="Words">In half a sentence.</param>
+/// <param name="Day">First day it no longer holds them back.</param>
+public sealed record WaitReason(string Words, DateOnly Day);
+
+/// <summary>The life of a floor as figures: crew, litter, food and nitrogen.</summary>
+public sealed record LifeFigures
+{
+    /// <summary>Where simulated numbers come from.</summary>
+    internal static readonly Citation Engine = new(
+        "own-derivation",
+        "day cohorts of the crew, first-order litter and nitrogen on the forecast's ground; rates mostly "
+            + "recalled",
+        Provenance.Recalled
+    );
+
+    /// <summary>First day animals may go in.</summary>
+    public required DateOnly AnimalsFrom { get; init; }
+
+    /// <summary>What holds them back, the last first.</summary>
+    public required ImmutableArray<WaitReason> Because { get; init; }
+
+    /// <summary>
+    /// Days from planting until the crew is ready; null where it never is, or there is none.
+    /// </summary>
+    public Figure? CrewReady { get; init; }
+
+    /// <summary>Hatched springtails on that first day.</summary>
+    public required Figure SpringtailsThen { get; init; }
+
+    /// <summary>Hatched isopods on that first day.</summary>
+    public required Figure IsopodsThen { get; init; }
+
+    /// <summary>Springtails the animals would take a day.</summary>
+    public required Figure Appetite { get; init; }
+
+    /// <summary>Springtails the crew bears to lose a day, when animals go in.</summary>
+    public required Figure Bearable { get; init; }
+
+    /// <summary>Least springtails for each square meter in the first year with animals.</summary>
+    public required Figure LeastSpringtails { get; init; }
+
+    /// <summary>True where the crew outlasts the appetite of the animals.</summary>
+    public bool CrewLasts => LeastSpringtails.Si >= LifePolicy.LeastSpringtails;
+
+    /// <summary>Days from planting until the crew is eaten up; null where it lasts.</summary>
+    public Figure? EatenUp { get; init; }
+
+    /// <summary>Springtails to add then, and again after as long.</summary>
+    public Figure? Reseed { get; init; }
+
+    /// <summary>Days from planting until leaves cover less than 2 cm; null within five years.</summary>
+    public Figure? LitterLow { get; init; }
+
+    /// <summary>Leaves to lay on, dry.</summary>
+    public required Figure TopUp { get; init; }
+
+    /// <summary>Small flies a day for all animals.</summary>
+    public required Figure FliesPerDay { get; init; }
+
+    /// <summary>The same in a week.</summary>
+    public required Figure FliesPerWeek { get; init; }
+
+    /// <summary>Nitrogen the food brings in.</summary>
+    public required Figure Nitrogen { get; init; }
+
+    /// <summary>Nitrogen plants can take up.</summary>
+    public required Figure PlantNitrogen { get; init; }
+
+    /// <summary>What the ledgers of litter and nitrogen miss.</summary>
+    public required Figure LedgerError { get; init; }
+
+    /// <summary>The days of the run with animals.</summary>
+    public required ImmutableArray<FloorLifeDay> Days { get; init; }
+
+    /// <summary>Which stocks of a day are springtails.</summary>
+    public required ImmutableArray<bool> IsSpringtail { get; init; }
+}
