@@ -11,7 +11,10 @@ public sealed class CrewTests
     public void A_hundred_springtails_are_nine_thousand_in_four_weeks()
     {
         var result = Solve(
-            """{ "animal": "Folsomia candida", "temperatureC": 22, "start": { "adults": 100 }, "days": 42 }"""
+            """
+            { "animal": "Folsomia candida", "temperatureC": 22, "start": { "adults": 100 },
+              "days": 42 }
+            """
         );
         Assert.Equal(["growthFactorPerDay", "daily", "elapsedMs"], result.AsObject().Select(m => m.Key));
         Assert.Equal(1.140264, result.Number("growthFactorPerDay"), 1e-6);
@@ -30,9 +33,11 @@ public sealed class CrewTests
     {
         var result = Solve(
             """
-            { "animal": { "eggDays": 7, "juvenileDays": 19, "eggsPerDay": 6.81067, "survivalToAdult": 0.58286,
+            { "animal": { "eggDays": 7, "juvenileDays": 19, "eggsPerDay": 6.81067,
+              "survivalToAdult": 0.58286,
                           "adultSurvivalPerDay": 0.991117 },
-              "temperatureC": [22, 22, 22], "matricKpa": -10, "start": { "adults": 10, "juveniles": 5, "eggs": 3 },
+              "temperatureC": [22, 22, 22], "matricKpa": -10, "start": { "adults": 10, "juveniles": 5,
+                "eggs": 3 },
               "days": 30, "carryingCapacity": 100, "removalPerDay": 0.02 }
             """
         );
@@ -46,7 +51,8 @@ public sealed class CrewTests
     {
         var days = Solve(
             """
-            { "animal": "folsomia-candida", "temperatureC": [22.0, 22.000001], "start": { "adults": 100 }, "days": 500 }
+            { "animal": "folsomia-candida", "temperatureC": [22.0, 22.000001],
+              "start": { "adults": 100 }, "days": 500 }
             """
         )["daily"]!.AsArray();
         Assert.Equal(1.138376, days[500]!.Number("mobile") / days[499]!.Number("mobile"), 3e-3);
@@ -62,8 +68,10 @@ public sealed class CrewTests
     [InlineData("\"adults\": 100", "\"adult\": 100", "adult")]
     public void What_is_wrong_is_told(string good, string bad, string words)
     {
-        const string text =
-            """{ "animal": "folsomia-candida", "temperatureC": 22, "start": { "adults": 100 }, "days": 10 }""";
+        const string text = """
+            { "animal": "folsomia-candida", "temperatureC": 22,
+              "start": { "adults": 100 }, "days": 10 }
+            """;
         Assert.Contains(good, text, StringComparison.Ordinal);
         using var scratch = new Scratch();
         string file = scratch.Write("case.json", text.Replace(good, bad, StringComparison.Ordinal));
@@ -77,7 +85,10 @@ public sealed class CrewTests
         using var scratch = new Scratch();
         string file = scratch.Write(
             "case.json",
-            """{ "animal": "trichorhina tomentosa", "temperatureC": 24, "start": { "adults": 50 }, "days": 90 }"""
+            """
+            { "animal": "trichorhina tomentosa", "temperatureC": 24,
+              "start": { "adults": 50 }, "days": 90 }
+            """
         );
         var ended = Cli.Run("lab", "crew", file);
         Assert.Equal(0, ended.Code);

@@ -20,12 +20,10 @@ internal static class CrewForm
     {
         var (species, table) = Animal(form);
         var (celsius, _) = form.NumberOrNumbers("temperatureC", Temperature, MostDays);
-        double? damp = form.Has("matricKpa") ? form.Number("matricKpa", new NumberRange(-1e6, 0.0)) : Absent(form, "matricKpa");
+        double? damp = Optional(form, "matricKpa", new NumberRange(-1e6, 0.0));
         var start = Start(form);
         int days = form.Whole("days", 1, MostDays);
-        double? crowding = form.Has("carryingCapacity")
-            ? form.Number("carryingCapacity", NumberRange.Positive(1e12))
-            : Absent(form, "carryingCapacity");
+        double? crowding = Optional(form, "carryingCapacity", NumberRange.Positive(1e12));
         double removal = form.Number("removalPerDay", Share, 0.0);
         form.Close();
         if (form.IsGood && celsius.IsEmpty)
@@ -44,11 +42,11 @@ internal static class CrewForm
             : null;
     }
 
-    /// <summary>Takes note of a key that was left out.</summary>
-    private static double? Absent(CaseForm form, string key)
+    /// <summary>A number that may be left out; null then.</summary>
+    private static double? Optional(CaseForm form, string key, NumberRange range)
     {
-        form.Number(key, Animals, 0.0);
-        return null;
+        double number = form.Number(key, range, double.NaN);
+        return form.Has(key) ? number : null;
     }
 
     private static (CrewSpecies?, LifeTable?) Animal(CaseForm form)
@@ -79,9 +77,9 @@ internal static class CrewForm
             return (species, null);
         }
 
-        var known = library.Entries.Where(e => e.Kind == "crew").Select(e => e.Key).Order(StringComparer.Ordinal);
-        form.Refuse("animal", $"the library has no crew animal '{name}'", $"one of {string.Join(", ", "
-            + "known)}, or a life table");
+        var known = library.Entries.Where(e => e.Kind == "crew").Select(e => e.Key);
+        string all = string.Join(", ", known.Order(StringComparer.Ordinal));
+        form.Refuse("animal", $"the library has no crew animal '{name}'", $"one of {all}, or a life table");
         return (null, null);
     }
 

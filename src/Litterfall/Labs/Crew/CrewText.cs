@@ -54,13 +54,18 @@ internal static class CrewText
         }
 
         double doubling = Math.Log(2.0) / Math.Log(outcome.GrowthFactor);
+        string words = string.Create(
+            CultureInfo.InvariantCulture,
+            $"Growth factor {outcome.GrowthFactor:0.000000} a day"
+        );
         return new StringBuilder()
             .Append(table)
-            .Append(
-                CultureInfo.InvariantCulture,
-                $"\nGrowth factor {outcome.GrowthFactor:0.000000} a day{(doubling > 0.0 ? $", doubles in {doubling:0.0} days" : "")}; "
-            )
-            .Append(CultureInfo.InvariantCulture, $"{outcome.Milliseconds:0.#} ms\n")
+            .Append('\n')
+            .Append(words)
+            .Append(doubling > 0.0 ? $", doubles in {Text(doubling)} days" : "")
+            .Append("; ")
+            .Append(outcome.Milliseconds.ToString("0.#", CultureInfo.InvariantCulture))
+            .Append(" ms\n")
             .ToString();
     }
 
