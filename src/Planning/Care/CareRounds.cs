@@ -24,15 +24,26 @@ internal static class CareRounds
             return null;
         }
 
+        if (numbers.Life?.LitterLow is { } low)
+        {
+            return Weeks(low, "days until the leaves cover less than 2 cm");
+        }
+
         var life = leaves.Figure("lifeMonths") ?? CareIntervals.LeafLife;
         var share = life * CareIntervals.LitterShare;
-        var weeks = Math.Max(1, Math.Floor(share.Si / Units.Day.ToSi / 7 + 1e-9));
+        return Weeks(share, share.Equation);
+    }
+
+    /// <summary>A time in whole weeks, one at least.</summary>
+    private static Figure Weeks(Figure time, string words)
+    {
+        var weeks = Math.Max(1, Math.Floor(time.Si / Units.Day.ToSi / 7 + 1e-9));
         return Figure
             .Computed(
-                $"{share.Equation}, in whole weeks",
+                $"{words}, in whole weeks",
                 Units.Day.ToSiValue(weeks * 7),
                 Units.Day.Dimension,
-                share
+                time
             )
             .As("time between litter top-ups", Units.Day);
     }
@@ -218,7 +229,7 @@ internal static class CareRounds
             yield return Round(
                 "crew-reseed",
                 planting,
-                CareIntervals.Reseed,
+                numbers.Life?.EatenUp ?? CareIntervals.Reseed,
                 (
                     "Seed crew again",
                     "Count a trap overnight; seed a fresh cup, sooner if the trap stays low."

@@ -1,4 +1,6 @@
+using System.Globalization;
 using Litterfall.Domain.Figures;
+using Litterfall.Physics.Crew;
 
 namespace Litterfall.Planning.Care;
 
@@ -13,6 +15,11 @@ internal static class FeedingLines
         "powder falls off within hours; discard six months after opening; feed cultures a day before"
     );
 
+    /// <summary>Temperature and activity for which food is told, °C and times the resting rate.</summary>
+    private const double Warmth = 24.0;
+
+    private const double Activity = 1.5;
+
     public static IEnumerable<CareLine> Of(BoxAnimal animal)
     {
         if (animal.Entry.Text("food") is { } food)
@@ -22,6 +29,20 @@ internal static class FeedingLines
 
         if (animal.Class == AnimalClass.Amphibian)
         {
+            if (animal.Entry.Figure("mass") is { } mass)
+            {
+                double joules = FrogNeeds.FoodJoulesPerDay(mass.Value, Warmth, Activity);
+                yield return new CareLine(
+                    "Food a day",
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"about {joules / FrogNeeds.SmallFlyJoules:0} small flies for each adult of {mass.Value:0.#} g "
+                            + $"({joules:0} J at 24 °C), less what it finds; what still walks after an hour is too much"
+                    ),
+                    mass.Origin
+                );
+            }
+
             yield return new CareLine(
                 "Feeding days a week",
                 "froglet 7; adult 5 to 6; breeding 6 to 7",
