@@ -61,7 +61,7 @@ public sealed class CrewTests
     [Theory]
     [InlineData("\"folsomia-candida\"", "\"wolf\"", "no crew animal 'wolf'")]
     [InlineData("\"temperatureC\": 22", "\"temperatureC\": \"warm\"", "temperatureC")]
-    [InlineData("\"temperatureC\": 22", "\"temperatureC\": []", "temperatureC")]
+    [InlineData("\"temperatureC\": 22", "\"temperatureC\": []", "there is no temperature")]
     [InlineData("\"days\": 10", "\"days\": 0", "days")]
     [InlineData("\"days\": 10", "\"days\": 10, \"removalPerDay\": 2", "removalPerDay")]
     [InlineData("\"days\": 10", "\"days\": 10, \"matricKpa\": 3", "matricKpa")]
