@@ -14,6 +14,7 @@ internal sealed class LightSectionView
     private const int Across = 30;
     private const int Up = 30;
     private const int MostLines = 8;
+    private const int NamedLamps = 2;
     private const double UnderLid = 0.005;
     private const double OverGround = 0.003;
     private readonly Sketch sketch = new();
@@ -190,7 +191,7 @@ internal sealed class LightSectionView
         );
         sketch.Key = "lid";
         sketch.Line(At(0, Terrain.Height), At(Terrain.DepthOfBox, Terrain.Height), Pen.Thin);
-        foreach (var lamp in light.Lamps)
+        foreach (var (lamp, i) in light.Lamps.Select((l, i) => (l, i)))
         {
             sketch.Key = lamp.Path;
             var ys = lamp.Outlines.SelectMany(o => o.Select(p => p.Y)).ToList();
@@ -198,13 +199,17 @@ internal sealed class LightSectionView
             {
                 double height = Math.Min(lamp.Height, Terrain.Height + 0.25);
                 sketch.Line(At(ys.Min(), height), At(ys.Max(), height), new Pen(Tone.Ink, 1.2));
-                sketch.Text(
-                    At(ys.Max(), height).Moved(1.5, 1.1),
-                    System.FormattableString.Invariant($"{lamp.Lumens.Si:0} lm"),
-                    Dimensions.Points,
-                    Align.Start,
-                    Tone.Quiet
-                );
+                if (i < NamedLamps)
+                {
+                    bool isRight = i == 0;
+                    sketch.Text(
+                        At(isRight ? ys.Max() : ys.Min(), height).Moved(isRight ? 1.5 : -1.5, 1.1),
+                        System.FormattableString.Invariant($"{lamp.Lumens.Si:0} lm"),
+                        Dimensions.Points,
+                        isRight ? Align.Start : Align.End,
+                        Tone.Quiet
+                    );
+                }
             }
         }
     }

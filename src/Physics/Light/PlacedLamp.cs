@@ -11,6 +11,16 @@ public static class PlacedLamp
     private const int Strips = 6;
     private const double Square = 1e-9;
 
+    /// <summary>From the first to the last strip of a turned rectangle, as a share of its width.</summary>
+    public static double StripSpan
+    {
+        get
+        {
+            var rule = GaussLegendre.Of(Strips);
+            return rule.Points[^1] - rule.Points[0];
+        }
+    }
+
     private const double MostOut = 1.05;
     private const double LeastPerWatt = 20.0;
     private const double MostPerWatt = 220.0;

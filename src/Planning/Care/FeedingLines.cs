@@ -36,8 +36,10 @@ internal static class FeedingLines
                     "Food a day",
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"about {joules / FrogNeeds.SmallFlyJoules:0} small flies for each adult of {mass.Value:0.#} g "
-                            + $"({joules:0} J at 24 °C), less what it finds; what still walks after an hour is too much"
+                        $"about {joules / FrogNeeds.SmallFlyJoules:0} small flies for each adult of "
+                            + $"{mass.Value:0.#} g "
+                            + $"({joules:0} J at 24 °C), less what it finds; what still walks after an "
+                            + $"hour is too much"
                     ),
                     mass.Origin
                 );

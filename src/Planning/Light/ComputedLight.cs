@@ -226,11 +226,35 @@ internal sealed class ComputedLight
             GroundShare = groundShare,
             Clock = lamp.Clock,
             LifeHours = lamp.Kind?.Figure("lifeTo70Percent")?.Si / 3600.0,
-            Outlines = [.. lamp.Luminaires.Select(Outline)],
+            Outlines = Outlines(lamp.Luminaires),
             Height =
                 lamp.Luminaires.Select(l => l.Center.Z).DefaultIfEmpty(box.Scene.Height).Max() + box.Ground,
             Notes = lamp.File is { } file ? PlacedLamp.Oddities(file) : [],
         };
+    }
+
+    /// <summary>Outlines of what shines; strips of one that is turned are its rectangle.</summary>
+    private ImmutableArray<ImmutableArray<(double X, double Y)>> Outlines(ImmutableArray<Luminaire> lamps)
+    {
+        if (lamps.Length < 2 || !lamps.All(l => l.IsStrip))
+        {
+            return [.. lamps.Select(Outline)];
+        }
+
+        double span = PlacedLamp.StripSpan;
+        var middle = 0.5 * (lamps[0].Center + lamps[^1].Center);
+        var across = 0.5 / span * (lamps[^1].Center - lamps[0].Center);
+        var along = lamps[0].HalfLine;
+        (double X, double Y) At(Point3 p) => (p.X + box.Origin.X, p.Y + box.Origin.Y);
+        return
+        [
+            [
+                At(middle - along - across),
+                At(middle + along - across),
+                At(middle + along + across),
+                At(middle - along + across),
+            ],
+        ];
     }
 
     private ImmutableArray<(double X, double Y)> Outline(Luminaire lamp)
