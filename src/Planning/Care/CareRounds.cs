@@ -229,7 +229,7 @@ internal static class CareRounds
             yield return Round(
                 "crew-reseed",
                 planting,
-                numbers.Life?.EatenUp ?? CareIntervals.Reseed,
+                CareIntervals.Reseed,
                 (
                     "Seed crew again",
                     "Count a trap overnight; seed a fresh cup, sooner if the trap stays low."

@@ -156,6 +156,9 @@ internal sealed class FloorCourse
 
     private Figure Days(string name, int days) => Of(name, Units.Day, days * 86400.0);
 
+    /// <summary>g/(m² y).</summary>
+    private Figure Load(string name, double grams) => Of(name, Units.KilogramPerSquareMeter, grams / 1000.0);
+
     private double Springtails(FloorLifeDay day) => day.Mobile.Where((_, i) => isSpringtail[i]).Sum();
 
     private double Isopods(FloorLifeDay day) => day.Mobile.Where((_, i) => !isSpringtail[i]).Sum();
@@ -181,6 +184,37 @@ internal sealed class FloorCourse
             ground,
             LifePolicy.Days
         );
+        return Told(
+            new Course(from, because, ready, appetite)
+            {
+                Low = low,
+                First = first,
+                Days = days,
+                Ledger = ledger,
+            }
+        );
+    }
+
+    /// <summary>What was run, before it is told.</summary>
+    private sealed record Course(
+        DateOnly From,
+        ImmutableArray<WaitReason> Because,
+        int? Ready,
+        double Appetite
+    )
+    {
+        public int Low { get; init; }
+
+        public int First { get; init; }
+
+        public ImmutableArray<FloorLifeDay> Days { get; init; }
+
+        public required FloorLifeLedger Ledger { get; init; }
+    }
+
+    private LifeFigures Told(Course c)
+    {
+        var (days, first, ledger) = (c.Days, c.First, c.Ledger);
         int year = Math.Min(first + 365, days.Length);
         var withAnimals = days[first..year];
         double least = withAnimals.Min(Springtails) / area;
@@ -191,12 +225,12 @@ internal sealed class FloorCourse
         var gram = Water.FloorWater.Gram;
         return new LifeFigures
         {
-            AnimalsFrom = from,
-            Because = because,
-            CrewReady = ready is { } r ? Days("days until the crew is ready", r) : null,
+            AnimalsFrom = c.From,
+            Because = c.Because,
+            CrewReady = c.Ready is { } r ? Days("days until the crew is ready", r) : null,
             SpringtailsThen = Of("springtails when animals go in", Units.One, Springtails(days[first])),
             IsopodsThen = Of("isopods when animals go in", Units.One, Isopods(days[first])),
-            Appetite = Of("springtails the animals would take a day", Units.One, appetite),
+            Appetite = Of("springtails the animals would take a day", Units.One, c.Appetite),
             Bearable = Of(
                 "springtails the crew bears to lose a day",
                 Units.One,
@@ -217,7 +251,7 @@ internal sealed class FloorCourse
                         Units.One,
                         setup.Crew.Where(c => c.Species.NeedsDamp).Sum(c => c.Count)
                     ),
-            LitterLow = low < 0 ? null : Days("days until the leaves cover less than 2 cm", low),
+            LitterLow = c.Low < 0 ? null : Days("days until the leaves cover less than 2 cm", c.Low),
             TopUp = Of(
                 "dry leaves that go in a year",
                 gram,
@@ -225,15 +259,10 @@ internal sealed class FloorCourse
             ),
             FliesPerDay = Of("small flies a day", Units.One, flies),
             FliesPerWeek = Of("small flies a week", Units.One, 7.0 * flies),
-            Nitrogen = Of(
-                "nitrogen the food brings in, a year",
-                Units.KilogramPerSquareMeter,
-                nitrogen / 1000.0
-            ),
-            PlantNitrogen = Of(
+            Nitrogen = Load("nitrogen the food brings in, a year", nitrogen),
+            PlantNitrogen = Load(
                 "nitrogen plants can take up, a year",
-                Units.KilogramPerSquareMeter,
-                setup.PlantGramsPerDay * 365.0 / area / 1000.0
+                setup.PlantGramsPerDay * 365.0 / area
             ),
             LedgerError = Of(
                 "miss of the ledgers of litter and nitrogen",

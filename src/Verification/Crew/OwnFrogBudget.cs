@@ -50,6 +50,14 @@ public static class OwnFrogBudget
             );
         }
 
+        foreach (var one in Budget())
+        {
+            yield return one;
+        }
+    }
+
+    private static IEnumerable<VerificationCase> Budget()
+    {
         yield return Source.Case($"small flies a day for 4.5 g", "1", (40.2, 0.06), "Three digits.", () =>
             FrogNeeds.FoodJoulesPerDay(4.5, 24.0, 1.5) / FrogNeeds.SmallFlyJoules
         );

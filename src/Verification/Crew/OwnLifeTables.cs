@@ -74,9 +74,7 @@ public static class OwnLifeTables
     public static IEnumerable<VerificationCase> Cases() =>
         [.. Growth(), .. Real(), .. Damp(), .. Taken(), .. Counts(), .. Vessel()];
 
-    private static IEnumerable<VerificationCase> Growth()
-    {
-        (string Name, CrewSpecies Species, (double Celsius, double Factor)[] Rows)[] tables =
+    private static (string Name, CrewSpecies Species, (double Celsius, double Factor)[] Rows)[] Tables =>
         [
             (
                 "Folsomia candida",
@@ -120,7 +118,10 @@ public static class OwnLifeTables
                 [(18, 1.006660), (20, 1.008750), (22, 1.010835), (24, 1.012901), (26, 1.015041)]
             ),
         ];
-        foreach (var (name, species, rows) in tables)
+
+    private static IEnumerable<VerificationCase> Growth()
+    {
+        foreach (var (name, species, rows) in Tables)
         {
             foreach (var (celsius, factor) in rows)
             {
@@ -134,6 +135,14 @@ public static class OwnLifeTables
             }
         }
 
+        foreach (var one in Ends())
+        {
+            yield return one;
+        }
+    }
+
+    private static IEnumerable<VerificationCase> Ends()
+    {
         yield return Source.Case(
             $"Folsomia candida at 28 °C, growth of a day less its adults' survival",
             "1",
