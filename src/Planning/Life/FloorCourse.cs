@@ -222,7 +222,6 @@ internal sealed class FloorCourse
             .FindIndex(first, d => Springtails(d) / area < LifePolicy.LeastSpringtails);
         double flies = withAnimals.Average(d => d.FliesPerDay);
         double nitrogen = ledger.NitrogenFromFood / Math.Max(1, days.Length - first) * 365.0 / area;
-        var gram = Water.FloorWater.Gram;
         return new LifeFigures
         {
             AnimalsFrom = c.From,
@@ -254,7 +253,7 @@ internal sealed class FloorCourse
             LitterLow = c.Low < 0 ? null : Days("days until the leaves cover less than 2 cm", c.Low),
             TopUp = Of(
                 "dry leaves that go in a year",
-                gram,
+                Water.FloorWater.Gram,
                 ledger.LitterGone / days.Length * 365.0 / 1000.0
             ),
             FliesPerDay = Of("small flies a day", Units.One, flies),
@@ -266,7 +265,7 @@ internal sealed class FloorCourse
             ),
             LedgerError = Of(
                 "miss of the ledgers of litter and nitrogen",
-                gram,
+                Water.FloorWater.Gram,
                 Math.Max(Math.Abs(ledger.LitterMiss), Math.Abs(ledger.NitrogenMiss)) / 1000.0
             ),
             Days = days,
