@@ -66,6 +66,6 @@ internal static class LifePolicy
 
     public const double UsualSaturation = 0.5;
 
-    /// <summary>Largest suction believed of the ground's forecast for the crew, kPa.</summary>
+    /// <summary>Suction of one meter of water head, kPa/m: water of 1000 kg/m³ under standard gravity.</summary>
     public const double KilopascalsPerMeter = 9.80665;
 }
