@@ -182,7 +182,7 @@ internal sealed class FloorCourse
                 TopUpEvery = Math.Max(0, low),
             },
             ground,
-            LifePolicy.Days
+            Math.Max(LifePolicy.Days, first + 366)
         );
         return Told(
             new Course(from, because, ready, appetite)
