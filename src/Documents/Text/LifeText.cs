@@ -18,7 +18,7 @@ internal static class LifeText
         var table = new TextTable("", "", "");
         foreach (var reason in life.Because)
         {
-            table.Add("not before", $"{reason.Day:yyyy-MM-dd}", reason.Words);
+            table.Add("not before", reason.Day is { } day ? $"{day:yyyy-MM-dd}" : "?", reason.Words);
         }
 
         table.Add(
@@ -30,6 +30,22 @@ internal static class LifeText
             "eaten a day",
             Text(life.Appetite.Value, "0"),
             $"springtails; {Text(life.Bearable.Value, "0")} can be borne when the animals go in"
+        );
+        if (life is { EatenUp: { } gone })
+        {
+            table.Add(
+                "eaten up after",
+                Text(gone.Value, "0"),
+                life is { Reseed: { } more, ReseedEvery: { } every }
+                    ? $"days; add {Text(more.Value, "0")} springtails every {Text(every.Value / 7, "0")} weeks"
+                    : "days; no seeding keeps them up"
+            );
+        }
+
+        table.Add(
+            "droppings",
+            Text(life.Droppings.Value, "0.0"),
+            $"mg a day; isopods a year on could eat {Text(life.DroppingsEatable.Value, "0.0")}"
         );
         table.Add(
             "small flies",

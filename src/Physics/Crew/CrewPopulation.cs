@@ -69,7 +69,7 @@ public sealed class CrewPopulation
             double sum = 0.0;
             foreach (var cohort in young)
             {
-                sum += cohort.Low < HatchShare - Slight ? cohort.Count : 0.0;
+                sum += IsEgg(cohort) ? cohort.Count : 0.0;
             }
 
             return sum;
@@ -84,7 +84,7 @@ public sealed class CrewPopulation
             double sum = 0.0;
             foreach (var cohort in young)
             {
-                sum += cohort.Low < HatchShare - Slight ? 0.0 : cohort.Count;
+                sum += IsEgg(cohort) ? 0.0 : cohort.Count;
             }
 
             return sum;
@@ -94,6 +94,10 @@ public sealed class CrewPopulation
     /// <summary>Juveniles and adults.</summary>
     public double Mobile => Juveniles + adults;
 
+    /// <summary>Adds adults.</summary>
+    /// <param name="count">How many.</param>
+    public void Add(double count) => adults += count;
+
     /// <summary>One day.</summary>
     /// <param name="rates">Rates of the day; in whole days for the matrix of day classes.</param>
     /// <param name="laying">Factor of what is laid: damp, air, crowding.</param>
@@ -101,17 +105,34 @@ public sealed class CrewPopulation
     /// Share of hatched animals, arrivals of the day included, taken at its end.
     /// </param>
     /// <returns>Animals taken.</returns>
-    public double Step(LifeTable rates, double laying, double removal = 0.0)
+    public double Step(LifeTable rates, double laying, double removal = 0.0) =>
+        Step(
+            rates,
+            new CrewDay
+            {
+                Laying = laying,
+                JuvenilesTaken = removal,
+                AdultsTaken = removal,
+            }
+        );
+
+    /// <summary>One day of a ground that is not at its best.</summary>
+    /// <param name="rates">Rates of the day; in whole days for the matrix of day classes.</param>
+    /// <param name="what">What the day does to them.</param>
+    /// <returns>Animals taken.</returns>
+    public double Step(LifeTable rates, in CrewDay what)
     {
-        double day = Progress(rates);
+        double day = Progress(rates) * what.Growth;
         HatchShare = Hatches(rates);
-        double live = rates.Days > 1.0 ? Math.Pow(rates.SurvivalToAdult, 1.0 / (rates.Days - 1.0)) : 1.0;
-        double laid = adults * rates.EggsPerDay * laying;
+        double live =
+            rates.Days > 1.0 ? Math.Pow(rates.SurvivalToAdult, what.Growth / (rates.Days - 1.0)) : 1.0;
+        double laid = adults * rates.EggsPerDay * what.Laying;
         adults *= rates.AdultSurvivalPerDay;
         Age(day, double.IsFinite(live) ? live : 1.0);
         AddYoung(new Cohort(0.0, day, laid));
         Hatch();
-        return Take(removal);
+        Drown(what);
+        return Take(what);
     }
 
     /// <summary>
@@ -149,26 +170,44 @@ public sealed class CrewPopulation
         }
     }
 
-    private double Take(double removal)
+    /// <summary>Eggs and animals that a ground without air takes.</summary>
+    private void Drown(in CrewDay what)
     {
-        if (removal <= 0.0)
+        if (what.EggsDrowned <= 0.0 && what.AnimalsDrowned <= 0.0)
         {
-            return 0.0;
+            return;
         }
 
-        double taken = removal * adults;
-        adults -= taken;
+        adults *= 1.0 - what.AnimalsDrowned;
         for (int i = 0; i < young.Count; i++)
         {
-            if (young[i].Low >= HatchShare - Slight)
+            double lost = IsEgg(young[i]) ? what.EggsDrowned : what.AnimalsDrowned;
+            young[i] = young[i] with { Count = (1.0 - lost) * young[i].Count };
+        }
+    }
+
+    private double Take(in CrewDay what)
+    {
+        double taken = what.AdultsTaken * adults;
+        adults -= taken;
+        if (what.JuvenilesTaken <= 0.0)
+        {
+            return taken;
+        }
+
+        for (int i = 0; i < young.Count; i++)
+        {
+            if (!IsEgg(young[i]))
             {
-                taken += removal * young[i].Count;
-                young[i] = young[i] with { Count = (1.0 - removal) * young[i].Count };
+                taken += what.JuvenilesTaken * young[i].Count;
+                young[i] = young[i] with { Count = (1.0 - what.JuvenilesTaken) * young[i].Count };
             }
         }
 
         return taken;
     }
+
+    private bool IsEgg(Cohort cohort) => cohort.Low < HatchShare - Slight;
 
     private void AddYoung(Cohort cohort)
     {

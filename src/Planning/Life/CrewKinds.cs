@@ -13,6 +13,51 @@ public static class CrewKinds
         : Value(entry, "eggsPerDay") is not null ? Tropical(entry)
         : Springtail(entry);
 
+    /// <summary>The same animal with young that live so many times as often, to ask what that moves.</summary>
+    /// <param name="species">The animal.</param>
+    /// <param name="times">Factor on the share that lives to lay; the share stays below 1.</param>
+    internal static CrewSpecies Hardier(CrewSpecies species, double times)
+    {
+        double Share(double survival) => Math.Min(LifePolicy.MostSurvival, survival * times);
+        return species switch
+        {
+            LifespanSpringtail s => s with { Survival = Share(s.Survival) },
+            TropicalSpringtail s => s with { Survival = Share(s.Survival) },
+            IsopodLife s => s with { Survival = (s.Survival.Birth, Share(s.Survival.Juvenile)) },
+            _ => species,
+        };
+    }
+
+    /// <summary>What it weighs, holds and eats.</summary>
+    /// <param name="entry">An entry of the kind crew.</param>
+    public static CrewBody Body(CatalogEntry entry)
+    {
+        double adult = Milligrams(entry, "freshMass") ?? LifePolicy.UsualIsopodMilligrams;
+        if (entry.Text("taxon") == "springtail")
+        {
+            double dry = Milligrams(entry, "dryMass") is { } d ? d / adult : LifePolicy.SpringtailDry;
+            double mean = (Milligrams(entry, "meanMobileDryMass") ?? LifePolicy.MeanOfAdult * adult * dry) / dry;
+            double young = (mean - (LifePolicy.AdultsAmongMobile * adult)) / (1.0 - LifePolicy.AdultsAmongMobile);
+            return new CrewBody(
+                adult,
+                Math.Max(young, 0.01 * adult),
+                dry * FrogNeeds.SpringtailJoules / LifePolicy.AdultDryMilligrams,
+                LifePolicy.SpringtailsExposed,
+                0.0
+            );
+        }
+
+        return new CrewBody(
+            adult,
+            LifePolicy.YoungOfAdult * adult,
+            LifePolicy.IsopodJoulesPerMilligram,
+            LifePolicy.IsopodsExposed,
+            Value(entry, "litterRate") ?? LifePolicy.UsualLitterRate
+        );
+    }
+
+    private static double? Milligrams(CatalogEntry entry, string name) => entry.Figure(name)?.Si * 1e6;
+
     private static LifespanSpringtail? Springtail(CatalogEntry entry) =>
         Value(entry, "T0") is { } zero
         && Value(entry, "KE") is { } egg

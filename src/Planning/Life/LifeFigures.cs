@@ -1,13 +1,14 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
+using Litterfall.Domain.Quantities;
 using Litterfall.Physics.Crew;
 
 namespace Litterfall.Planning.Life;
 
 /// <summary>Why animals may not go in before a day.</summary>
 /// <param name="Words">In half a sentence.</param>
-/// <param name="Day">First day it no longer holds them back.</param>
-public sealed record WaitReason(string Words, DateOnly Day);
+/// <param name="Day">First day it no longer holds them back; null where no day is known.</param>
+public sealed record WaitReason(string Words, DateOnly? Day);
 
 /// <summary>The life of a floor as figures: crew, litter, food and nitrogen.</summary>
 public sealed record LifeFigures
@@ -20,6 +21,13 @@ public sealed record LifeFigures
         Provenance.Recalled
     );
 
+    /// <summary>Milligram a day.</summary>
+    internal static readonly Unit MilligramPerDay = new(
+        "mg/d",
+        1e-6 / 86400.0,
+        Units.Kilogram.Dimension / Units.Second.Dimension
+    );
+
     /// <summary>First day animals may go in.</summary>
     public required DateOnly AnimalsFrom { get; init; }
 
@@ -30,6 +38,12 @@ public sealed record LifeFigures
     /// Days from planting until the crew is ready; null where it never is, or there is none.
     /// </summary>
     public Figure? CrewReady { get; init; }
+
+    /// <summary>The same with more young that live.</summary>
+    public Figure? CrewReadyEarly { get; init; }
+
+    /// <summary>The same with fewer young that live.</summary>
+    public Figure? CrewReadyLate { get; init; }
 
     /// <summary>Hatched springtails on that first day.</summary>
     public required Figure SpringtailsThen { get; init; }
@@ -46,14 +60,20 @@ public sealed record LifeFigures
     /// <summary>Least springtails for each square meter in the first year with animals.</summary>
     public required Figure LeastSpringtails { get; init; }
 
-    /// <summary>True where the crew outlasts the appetite of the animals.</summary>
-    public bool CrewLasts => LeastSpringtails.Si >= LifePolicy.LeastSpringtails;
+    /// <summary>True where the crew outlasts the appetite of the animals through five years.</summary>
+    public bool CrewLasts => EatenUp is null;
+
+    /// <summary>True where it is eaten up within a year of the animals' first day.</summary>
+    public required bool IsEatenInFirstYear { get; init; }
 
     /// <summary>Days from planting until the crew is eaten up; null where it lasts.</summary>
     public Figure? EatenUp { get; init; }
 
-    /// <summary>Springtails to add then, and again after as long.</summary>
+    /// <summary>Springtails to add again and again; null where the crew lasts, or none keeps it up.</summary>
     public Figure? Reseed { get; init; }
+
+    /// <summary>Longest time between these from the animals' first day on that keeps the crew up.</summary>
+    public Figure? ReseedEvery { get; init; }
 
     /// <summary>Days from planting until leaves cover less than 2 cm; null within five years.</summary>
     public Figure? LitterLow { get; init; }
@@ -66,6 +86,12 @@ public sealed record LifeFigures
 
     /// <summary>The same in a week.</summary>
     public required Figure FliesPerWeek { get; init; }
+
+    /// <summary>Dry droppings of the animals.</summary>
+    public required Figure Droppings { get; init; }
+
+    /// <summary>Dry droppings the isopods could eat.</summary>
+    public required Figure DroppingsEatable { get; init; }
 
     /// <summary>Nitrogen the food brings in.</summary>
     public required Figure Nitrogen { get; init; }

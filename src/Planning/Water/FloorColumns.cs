@@ -35,6 +35,9 @@ public sealed record FloorColumns
     /// <summary>Depth of the soil in each zone, m.</summary>
     public required ImmutableArray<double> SoilMeters { get; init; }
 
+    /// <summary>Where the soil of each zone lies.</summary>
+    public required ImmutableArray<SoilZones> Places { get; init; }
+
     /// <summary>Curve of the soil.</summary>
     public required HydraulicCurve Soil { get; init; }
 
@@ -116,7 +119,12 @@ public sealed record FloorColumns
         };
     }
 
-    private readonly record struct Zone(double Share, double SoilMeters, double MossMeters);
+    private readonly record struct Zone(
+        SoilZones Place,
+        double Share,
+        double SoilMeters,
+        double MossMeters
+    );
 
     private sealed record Materials(HydraulicCurve Soil, HydraulicCurve? Moss, HydraulicCurve? Below);
 
@@ -154,16 +162,16 @@ public sealed record FloorColumns
             var mossed = cover > 1 - LeastShare ? 1 : cover;
             if (mossed > LeastShare && mossMeters > 0)
             {
-                zones.Add(new Zone(zone.Share * mossed, zone.DepthMeters, mossMeters));
+                zones.Add(new Zone(zone, zone.Share * mossed, zone.DepthMeters, mossMeters));
             }
 
             if (mossed <= LeastShare || mossMeters <= 0)
             {
-                zones.Add(new Zone(zone.Share, zone.DepthMeters, 0));
+                zones.Add(new Zone(zone, zone.Share, zone.DepthMeters, 0));
             }
             else if (mossed < 1)
             {
-                zones.Add(new Zone(zone.Share * (1 - mossed), zone.DepthMeters, 0));
+                zones.Add(new Zone(zone, zone.Share * (1 - mossed), zone.DepthMeters, 0));
             }
         }
 
@@ -189,6 +197,7 @@ public sealed record FloorColumns
             DrainageMeters = materials.Below is null ? 0 : drainage,
             MossMeters = [.. zones.Select(z => z.MossMeters)],
             SoilMeters = [.. zones.Select(z => z.SoilMeters)],
+            Places = [.. zones.Select(z => z.Place)],
             Soil = materials.Soil,
             Used = materials,
             Fresh = columns.AtRest(0),

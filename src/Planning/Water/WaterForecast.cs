@@ -24,7 +24,17 @@ public readonly record struct FloorDay(
     double LeastAir,
     double CrewHeadMeters,
     double LitterMeters
-);
+)
+{
+    /// <summary>Air-filled porosity at root depth in each zone of the floor, m³/m³.</summary>
+    public ImmutableArray<double> RootAir { get; init; } = [];
+
+    /// <summary>Head at root depth in each zone, m.</summary>
+    public ImmutableArray<double> RootHeadMeters { get; init; } = [];
+
+    /// <summary>Air-filled porosity where <see cref="CrewHeadMeters"/> is told, m³/m³.</summary>
+    public double CrewAir { get; init; } = 1.0;
+}
 
 /// <summary>
 /// The water of the floor from planting on, day by day, with the mist and the vapor of a day spread evenly
@@ -255,25 +265,34 @@ public sealed record WaterForecast
 
         private FloorDay Look(WaterState state)
         {
-            var air = double.PositiveInfinity;
+            var zones = floor.Columns.Zones;
+            var heads = ImmutableArray.CreateBuilder<double>(zones);
+            var air = ImmutableArray.CreateBuilder<double>(zones);
             var driest = 0.0;
-            for (var zone = 0; zone < floor.Columns.Zones; zone++)
+            for (var zone = 0; zone < zones; zone++)
             {
                 var surface = floor.MossMeters[zone];
                 var soil = floor.SoilMeters[zone];
-                var roots = surface + Math.Min(WaterPolicy.RootDepth.Si, 0.5 * soil);
                 var crew = surface + Math.Min(WaterPolicy.CrewDepth.Si, 0.5 * soil);
-                air = Math.Min(air, floor.Soil.AirContent(HeadAt(state, zone, roots)));
+                heads.Add(
+                    HeadAt(state, zone, surface + Math.Min(WaterPolicy.RootDepth.Si, 0.5 * soil))
+                );
+                air.Add(floor.Soil.AirContent(heads[zone]));
                 driest = Math.Min(driest, HeadAt(state, zone, crew));
             }
 
             return new FloorDay(
                 state.Column.Seconds / SecondsPerDay,
                 WaterModel.LevelMeters(state),
-                air,
+                air.Min(),
                 driest,
                 state.LitterMeters
-            );
+            )
+            {
+                RootAir = air.MoveToImmutable(),
+                RootHeadMeters = heads.MoveToImmutable(),
+                CrewAir = floor.Soil.AirContent(driest),
+            };
         }
 
         /// <summary>Head at a depth, by straight line between nodes.</summary>

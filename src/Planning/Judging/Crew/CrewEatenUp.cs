@@ -17,13 +17,13 @@ internal static class CrewEatenUp
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        if (n.Life is not { EatenUp: { } day, Reseed: { } more } life)
+        if (n.Life is not { EatenUp: { } day } life)
         {
             yield break;
         }
 
         yield return Rule.Found(
-            life.CrewLasts ? Severity.Note : Severity.Caution,
+            life.IsEatenInFirstYear ? Severity.Caution : Severity.Note,
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"About {day.Value:0} days after planting the springtails are eaten up: the animals would "
@@ -32,12 +32,13 @@ internal static class CrewEatenUp
                     + $"they go in."
             ),
             (life.Appetite, life.Bearable),
-            string.Create(
-                CultureInfo.InvariantCulture,
-                $"Add {more.Value:0} springtails then and again after as long, feed more flies, lay on "
-                    + $"more leaves, or keep "
-                    + $"fewer animals."
-            ),
+            life is { Reseed: { } more, ReseedEvery: { } every }
+                ? string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Add {more.Value:0} springtails every {every.Value / 7:0} weeks, feed more flies, lay on "
+                        + $"more leaves, or keep fewer animals."
+                )
+                : "Seeding again does not keep them up: keep fewer animals, or count on flies alone.",
             "crew",
             LifeFigures.Engine
         );

@@ -138,11 +138,12 @@ public sealed class CrewPopulationTests
                     var setup = Floor() with { LitterGrams = litter, TopUpEvery = every, EatersFrom = 40 };
                     ImmutableArray<GroundDay> ground =
                     [
-                        .. warm.Select((c, i) => new GroundDay(c, damp[i], wet[i])),
+                        .. warm.Select((c, i) => new GroundDay(c, damp[i], wet[i], 0.6 * (1.0 - wet[i]))),
                     ];
                     var (days, ledger) = FloorLife.Run(setup, ground, 700);
                     Assert.Equal(0.0, ledger.LitterMiss, 1e-9);
                     Assert.Equal(0.0, ledger.NitrogenMiss, 1e-9);
+                    Assert.Equal(0.0, ledger.DroppingsMiss, 1e-9);
                     Assert.All(days, d => Assert.True(d.LitterGrams >= 0.0 && d.Mobile.All(m => m >= 0.0)));
                 },
                 iter: 40
@@ -151,7 +152,7 @@ public sealed class CrewPopulationTests
     [Fact]
     public void More_frogs_leave_fewer_springtails_and_need_more_flies()
     {
-        ImmutableArray<GroundDay> ground = [new GroundDay(22.0, -4.0, 0.5)];
+        ImmutableArray<GroundDay> ground = [new GroundDay(22.0, -4.0, 0.5, 0.3)];
         FloorLifeDay After(double frogs) =>
             FloorLife
                 .Run(
@@ -187,6 +188,7 @@ public sealed class CrewPopulationTests
                         Survival = 0.8,
                         AdultDays = 90.0,
                     },
+                    new CrewBody(0.13, 0.043, 7.08, 0.3, 0.0),
                     400.0,
                     double.PositiveInfinity
                 ),

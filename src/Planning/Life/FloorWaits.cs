@@ -1,0 +1,58 @@
+using Litterfall.Planning.Care;
+
+namespace Litterfall.Planning.Life;
+
+/// <summary>When a crew is ready for animals.</summary>
+/// <param name="Day">Days from planting; null where it does not breed in this ground.</param>
+/// <param name="Bears">True where it then bears all that the animals take.</param>
+internal readonly record struct CrewReadiness(int? Day, bool Bears);
+
+/// <summary>What holds animals back.</summary>
+internal static class FloorWaits
+{
+    /// <summary>All reasons of a design.</summary>
+    /// <param name="n">The design.</param>
+    /// <param name="planting">Planting day.</param>
+    /// <param name="hasSpringtails">True where any are seeded.</param>
+    /// <param name="ready">When they are ready.</param>
+    public static IEnumerable<WaitReason> Of(
+        DesignNumbers n,
+        DateOnly planting,
+        bool hasSpringtails,
+        CrewReadiness ready
+    )
+    {
+        var four = planting.AddDays(CareDates.Whole(CareIntervals.EarliestAnimals));
+        yield return new WaitReason(
+            "the box grows in for 28 days, mold comes and goes (habit of the trade, no source)",
+            four
+        );
+        var cured = AnimalDates.GrownIn(n, planting);
+        if (cured > four)
+        {
+            yield return new WaitReason("foam and silicone cure until then (their labels)", cured);
+        }
+
+        if (!hasSpringtails)
+        {
+            yield break;
+        }
+
+        yield return ready.Day is not { } day
+                ? new WaitReason(
+                    "the springtails hardly breed in this ground: seen to its damp and warmth first, or "
+                        + "animals live on feeders alone (computed on recalled rates)",
+                    null
+                )
+            : ready.Bears
+                ? new WaitReason(
+                    "the springtails have bred up to what the animals take (computed on recalled rates)",
+                    planting.AddDays(day)
+                )
+            : new WaitReason(
+                "the springtails have settled; they never bear all that the animals would take, so "
+                    + "feeders make up the rest (computed on recalled rates)",
+                planting.AddDays(day)
+            );
+    }
+}
