@@ -49,7 +49,7 @@ public static class CheckReport
             ("water", WaterReport.Write(numbers.Water)),
             ("headspace", ClimateReport.Write(numbers.Climate)),
             ("light", LightReport.Write(numbers.Light)),
-            ("crew", LifeReport.Write(numbers.Life)),
+            ("crew", LifeReport.Write(numbers.Life, findings)),
             ("stocking", StockingReport.Write(numbers.Stocking)),
             ("findings", List(findings.Select(FindingNode)))
         );

@@ -25,7 +25,7 @@ public static class CheckText
         AirText.Write(text, n.Climate);
         LightText.Write(text, n.Light);
         WaterText.Write(text, n.Water);
-        LifeText.Write(text, n.Life);
+        LifeText.Write(text, n.Life, result.Findings);
         Section(text, Boxes(n) > 1 ? "Floor, for one box" : "Floor", Layers(n));
         text.Append(Band(n));
         Section(text, "Parts of the mix", Components(n));

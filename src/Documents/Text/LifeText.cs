@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Text;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
 using Litterfall.Planning.Life;
 
 namespace Litterfall.Documents.Text;
@@ -7,8 +9,8 @@ namespace Litterfall.Documents.Text;
 /// <summary>The life of the floor as a maker reads it on a terminal.</summary>
 internal static class LifeText
 {
-    /// <summary>Nothing where there is no crew.</summary>
-    public static void Write(StringBuilder text, LifeFigures? life)
+    /// <summary>Nothing where there is no floor.</summary>
+    public static void Write(StringBuilder text, LifeFigures? life, IEnumerable<Finding> findings)
     {
         if (life is null)
         {
@@ -18,53 +20,91 @@ internal static class LifeText
         var table = new TextTable("", "", "");
         foreach (var reason in life.Because)
         {
-            table.Add("not before", reason.Day is { } day ? $"{day:yyyy-MM-dd}" : "?", reason.Words);
+            table.Add("not before", reason.Day is { } day ? $"{day:yyyy-MM-dd}" : "no day", reason.Words);
         }
 
-        table.Add(
-            "springtails then",
-            Text(life.SpringtailsThen.Value, "0"),
-            $"and {Text(life.IsopodsThen.Value, "0")} isopods"
-        );
-        table.Add(
-            "eaten a day",
-            Text(life.Appetite.Value, "0"),
-            $"springtails; {Text(life.Bearable.Value, "0")} can be borne when the animals go in"
-        );
-        if (life is { EatenUp: { } gone })
+        foreach (string stop in FloorWaits.Stops(findings))
         {
-            table.Add(
-                "eaten up after",
-                Text(gone.Value, "0"),
-                life is { Reseed: { } more, ReseedEvery: { } every }
-                    ? $"days; add {Text(more.Value, "0")} springtails every {Text(every.Value / 7, "0")} weeks"
-                    : "days; no seeding keeps them up"
-            );
+            table.Add("not before", "it is right", stop);
         }
 
-        table.Add(
-            "droppings",
-            Text(life.Droppings.Value, "0.0"),
-            $"mg a day; isopods a year on could eat {Text(life.DroppingsEatable.Value, "0.0")}"
-        );
-        table.Add(
-            "small flies",
-            Text(life.FliesPerDay.Value, "0"),
-            $"a day, {Text(life.FliesPerWeek.Value, "0")} a week"
-        );
-        if (life.LitterLow is { } low)
+        Crew(table, life);
+        Food(table, life);
+        if (life.Masses.LitterLow is { } low)
         {
             table.Add(
                 "leaves low after",
-                Text(low.Value, "0"),
-                $"days; {Text(life.TopUp.Value, "0")} g of dry leaves go in a year"
+                Number(low),
+                $"days; {Number(life.Masses.TopUp)} g of dry leaves go in a year"
             );
         }
 
-        text.Append("Life of the floor, on mostly recalled rates: orders of size, dates to " + "weeks\n")
+        text.Append("Life of the floor, on mostly recalled rates: orders of size, dates to weeks\n")
             .Append(table)
             .Append('\n');
     }
+
+    private static void Crew(TextTable table, LifeFigures life)
+    {
+        if (life.CrewReadyEarly is { } early)
+        {
+            table.Add(
+                "crew ready after",
+                life.CrewReadyLate is { } late ? $"{Number(early)} to {Number(late)}" : $"{Number(early)}",
+                life.CrewReadyLate is null
+                    ? "days, or never, by how many young live (0.96 to 0.4 of those hatched)"
+                    : "days, by how many young live (0.96 to 0.4 of those hatched)"
+            );
+        }
+
+        if (life.SpringtailsThen.Si > 0.0)
+        {
+            table.Add("springtails then", Number(life.SpringtailsThen), "juveniles and adults");
+            table.Add(
+                "eaten a day",
+                Number(life.Appetite),
+                $"springtails; {Number(life.Bearable)} can be borne when the animals go in"
+            );
+        }
+
+        if (life.IsopodsThen.Si > 0.0)
+        {
+            table.Add("isopods then", Number(life.IsopodsThen), "juveniles and adults");
+        }
+
+        if (life.EatenUp is { } gone)
+        {
+            table.Add(
+                "eaten up after",
+                Number(gone),
+                life is { Reseed: { } more, ReseedEvery: { } every }
+                    ? $"days; add {Number(more)} springtails every {Text(every.Value / 7, "0")} weeks"
+                    : "days; no seeding keeps them up"
+            );
+        }
+    }
+
+    private static void Food(TextTable table, LifeFigures life)
+    {
+        if (life.Masses.FliesPerDay.Si <= 0.0)
+        {
+            return;
+        }
+
+        table.Add(
+            "small flies",
+            Number(life.Masses.FliesPerDay),
+            $"a day, {Number(life.Masses.FliesPerWeek)} a week"
+        );
+        table.Add(
+            "droppings",
+            Text(life.Masses.Droppings.Value, "0.0"),
+            $"mg a day, dry; a year on isopods could eat {Text(life.Masses.DroppingsEatable.Value, "0.0")} "
+                + "mg of it"
+        );
+    }
+
+    private static string Number(Figure figure) => Text(figure.Value, "0");
 
     private static string Text(double value, string form) =>
         value.ToString(form, CultureInfo.InvariantCulture);

@@ -11,7 +11,9 @@ public readonly record struct CrewDay()
     /// </summary>
     public double Growth { get; init; } = 1.0;
 
-    /// <summary>Share of the juveniles taken at the end of the day, those hatched that day included.</summary>
+    /// <summary>
+    /// Share of the juveniles taken at the end of the day, those hatched that day included.
+    /// </summary>
     public double JuvenilesTaken { get; init; }
 
     /// <summary>Share of the adults taken at the end of the day.</summary>

@@ -51,7 +51,10 @@ public sealed class CrewPopulation
         adults = adultCount;
         double day = Progress(rates);
         HatchShare = Hatches(rates);
-        AddYoung(new Cohort(HatchShare, day, justHatched));
+        // A day class before laying counts as adult: so do those that hatch into it.
+        var (rest, done) = new Cohort(HatchShare, day, justHatched).CutAt(1.0 - day);
+        adults += done.Count;
+        AddYoung(rest);
         AddYoung(new Cohort(0.0, day, justLaid));
     }
 

@@ -263,8 +263,7 @@ public static class FloorLife
             {
                 var body = setup.Crew[i].Body;
                 double each = SearchSquareMeters * body.Exposed / setup.SquareMeters;
-                double young =
-                    each * crew[i].Juveniles * FrogNeeds.Sees(body.YoungMilligrams, eater.Grams);
+                double young = each * crew[i].Juveniles * FrogNeeds.Sees(body.YoungMilligrams, eater.Grams);
                 double grown = each * crew[i].Adults * FrogNeeds.Sees(body.AdultMilligrams, eater.Grams);
                 met += young + grown;
                 energy += Joules(body, young, grown);
@@ -281,8 +280,7 @@ public static class FloorLife
             for (int i = 0; i < crew.Length; i++)
             {
                 var body = setup.Crew[i].Body;
-                double each =
-                    eater.Count * share * SearchSquareMeters * body.Exposed / setup.SquareMeters;
+                double each = eater.Count * share * SearchSquareMeters * body.Exposed / setup.SquareMeters;
                 juvenilesTaken[i] += each * FrogNeeds.Sees(body.YoungMilligrams, eater.Grams);
                 adultsTaken[i] += each * FrogNeeds.Sees(body.AdultMilligrams, eater.Grams);
             }
@@ -352,7 +350,9 @@ public static class FloorLife
             return (bearable, energy);
         }
 
-        /// <summary>Factor of laying that lets a stock settle at the most that is fed, or has space.</summary>
+        /// <summary>
+        /// Factor of laying that lets a stock settle at the most that is fed, or has space.
+        /// </summary>
         private static double Crowded(LifeTable rates, double most, double count)
         {
             double net = rates.NetReproduction;

@@ -14,7 +14,9 @@ public readonly record struct GroundDay(double Celsius, double Kilopascals, doub
 /// <param name="YoungMilligrams">Mean fresh mass of a juvenile, mg.</param>
 /// <param name="JoulesPerMilligram">Energy in its fresh mass, J/mg.</param>
 /// <param name="Exposed">Share of them that hunting animals can meet, 0 to 1.</param>
-/// <param name="Droppings">Dry droppings of animals it eats, mg for each mg of its fresh mass and day.</param>
+/// <param name="Droppings">
+/// Dry droppings of animals it eats, mg for each mg of its fresh mass and day.
+/// </param>
 public sealed record CrewBody(
     double AdultMilligrams,
     double YoungMilligrams,

@@ -30,6 +30,12 @@ public readonly record struct LifeTable(
             }
             : this;
 
+    /// <summary>The five rates, as they are given.</summary>
+    public override string ToString() =>
+        FormattableString.Invariant(
+            $"{EggDays} + {JuvenileDays} d, {EggsPerDay} 1/d, S {SurvivalToAdult}, sA {AdultSurvivalPerDay}"
+        );
+
     /// <summary>Young that live to lay, for each adult and day.</summary>
     public double NetPerDay => SurvivalToAdult * EggsPerDay;
 

@@ -117,6 +117,11 @@ public static class AnimalDates
                 };
             }
 
+            foreach (var check in Checks(animals[i], slug, (moveIn, CareDates.Whole(time))))
+            {
+                yield return check;
+            }
+
             yield return new CareDate(
                 $"quarantine-release-{slug}",
                 moveIn,
@@ -131,6 +136,49 @@ public static class AnimalDates
             };
         }
     }
+
+    /// <summary>
+    /// Fecal checks two weeks apart, and the swab before release, where there is time for them.
+    /// </summary>
+    private static IEnumerable<CareDate> Checks(
+        BoxAnimal animal,
+        string slug,
+        (DateOnly MoveIn, int Days) quarantine
+    )
+    {
+        if (animal.Class == AnimalClass.Invertebrate || animal.Resident.Quarantined is not null)
+        {
+            yield break;
+        }
+
+        var start = quarantine.MoveIn.AddDays(-quarantine.Days);
+        for (int check = 1; check <= FecalChecks; check++)
+        {
+            yield return new CareDate(
+                $"quarantine-droppings-{NumberText.Integer(check)}-{slug}",
+                start.AddDays((check - 1) * CheckDays),
+                $"Fecal check {NumberText.Integer(check)} of {NumberText.Integer(FecalChecks)}",
+                $"Fresh droppings of {animal.Entry.Name} to the laboratory or the veterinarian.",
+                null,
+                animal.Path
+            );
+        }
+
+        if (animal.Class == AnimalClass.Amphibian)
+        {
+            yield return new CareDate(
+                $"quarantine-swab-{slug}",
+                quarantine.MoveIn.AddDays(-CheckDays),
+                "Swab before release",
+                $"Swab {animal.Entry.Name} for chytrid fungus and ranavirus: results take a week or two.",
+                null,
+                animal.Path
+            );
+        }
+    }
+
+    private const int FecalChecks = 3;
+    private const int CheckDays = 14;
 
     private static string Tests(AnimalClass kind) =>
         kind switch

@@ -8,12 +8,17 @@ namespace Litterfall.Planning.Care;
 /// <summary>The care that comes back: level, glass, lamps, leaves, trimming, crew, layers.</summary>
 internal static class CareRounds
 {
+    /// <summary>A fifth of the light is lost at two thirds of the time to three tenths.</summary>
+    private const double LostFifth = 2.0 / 3.0;
+
     public static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting) =>
         [
             .. Water(numbers, planting),
             .. Glass(numbers, planting),
+            .. LampAged(numbers, planting),
             .. Floor(numbers, planting),
             .. Living(numbers, planting),
+            .. FoodDates.Of(numbers, planting),
         ];
 
     /// <summary>Days between top-ups, whole weeks and at least one; null without leaves.</summary>
@@ -24,7 +29,7 @@ internal static class CareRounds
             return null;
         }
 
-        if (numbers.Life?.LitterLow is { } low)
+        if (numbers.Life?.Masses.LitterLow is { } low)
         {
             return Weeks(low, "days until the leaves cover less than 2 cm");
         }
@@ -39,12 +44,7 @@ internal static class CareRounds
     {
         var weeks = Math.Max(1, Math.Floor(time.Si / Units.Day.ToSi / 7 + 1e-9));
         return Figure
-            .Computed(
-                $"{words}, in whole weeks",
-                Units.Day.ToSiValue(weeks * 7),
-                Units.Day.Dimension,
-                time
-            )
+            .Computed($"{words}, in whole weeks", Units.Day.ToSiValue(weeks * 7), Units.Day.Dimension, time)
             .As("time between litter top-ups", Units.Day);
     }
 
@@ -166,6 +166,54 @@ internal static class CareRounds
         }
     }
 
+    private static IEnumerable<CareDate> LampAged(DesignNumbers numbers, DateOnly planting)
+    {
+        if (Aged(numbers) is { } aged)
+        {
+            yield return new CareDate(
+                "lamp-aged",
+                planting.AddDays(CareDates.Whole(aged)),
+                "Lamp down to four fifths",
+                "By its life a lamp gives four fifths of its light by now: measure, and replace it before "
+                    + "plants thin.",
+                null,
+                "lamps"
+            )
+            {
+                Interval = aged,
+            };
+        }
+    }
+
+    /// <summary>
+    /// Time until the first lamp gives four fifths of its light, straight to seven tenths at the end of its
+    /// life; null where no life is known.
+    /// </summary>
+    private static Figure? Aged(DesignNumbers numbers)
+    {
+        var lamps = numbers
+            .Light?.Lamps.Where(l => l is { LifeHours: > 0, OnSeconds: > 0 })
+            .Select(l => (l.Name, Days: LostFifth * l.LifeHours!.Value * 3600.0 / l.OnSeconds))
+            .ToArray();
+        if (lamps is not { Length: > 0 })
+        {
+            return null;
+        }
+
+        var (name, days) = lamps.MinBy(l => l.Days);
+        return Figure
+            .Computed(
+                $"two thirds of the hours to seven tenths of its light ÷ hours a day, {name}",
+                Units.Day.ToSiValue(Math.Floor(days)),
+                Units.Day.Dimension
+            )
+            .As(
+                "time until a lamp gives four fifths of its light",
+                Units.Day,
+                new Citation("lamp-catalogs", "recalled: hours to 70 % of the flux", Provenance.Recalled)
+            );
+    }
+
     private static IEnumerable<CareDate> Floor(DesignNumbers numbers, DateOnly planting)
     {
         var design = numbers.Design.Design;
@@ -226,16 +274,28 @@ internal static class CareRounds
 
         if (design.Crew.Any(c => c.Count > 0))
         {
-            yield return Round(
-                "crew-reseed",
-                planting,
-                CareIntervals.Reseed,
-                (
-                    "Seed crew again",
-                    "Count a trap overnight; seed a fresh cup, sooner if the trap stays low."
-                ),
-                "crew"
-            );
+            yield return Reseed(numbers, planting);
         }
+    }
+
+    /// <summary>
+    /// Where the animals eat the crew up, as often as keeps it up, from their first day on; else by habit.
+    /// </summary>
+    private static CareDate Reseed(DesignNumbers numbers, DateOnly planting)
+    {
+        bool isComputed = numbers.Life is { Reseed: not null, ReseedEvery: not null };
+        return Round(
+            "crew-reseed",
+            isComputed ? numbers.Life!.AnimalsFrom : planting,
+            isComputed ? numbers.Life!.ReseedEvery! : CareIntervals.Reseed,
+            (
+                "Seed crew again",
+                isComputed
+                    ? $"Add {NumberText.Whole(numbers.Life!.Reseed!)} springtails: the animals eat more than "
+                        + "breed. Sooner if a trap stays empty overnight."
+                    : "Count a trap overnight; seed a fresh cup, sooner if the trap stays low."
+            ),
+            "crew"
+        );
     }
 }

@@ -19,6 +19,7 @@ internal static class HousingLines
             Band(entry, "Night", "nightLow", "nightHigh", inches),
             Bound(entry, "Too warm", "avoidAbove", "never above", inches),
             Heat(animal, inches),
+            Critical(entry, inches),
             Bound(entry, "Too cold", "avoidBelow", "never below", inches),
             Humidity(entry),
             Size(entry),
@@ -51,6 +52,20 @@ internal static class HousingLines
             AnimalCautions.HeatAlarm.Origin
         );
     }
+
+    /// <summary>What was measured, and the limit that is kept under it.</summary>
+    private static CareLine? Critical(CatalogEntry entry, bool inches) =>
+        entry.Figure("ctMax") is { } most
+            ? new CareLine(
+                "Heat limit",
+                $"loses its footing at {CareText.Degrees(most, inches)} in short trials; hours above "
+                    + $"{CareText.Degrees(Lower(most), inches)} are taken as deadly",
+                Source(entry, "ctMax")
+            )
+            : null;
+
+    private static Figure Lower(Figure most) =>
+        Judging.Animals.Overheats.Limit(most).As("limit for hours", Domain.Quantities.Units.Celsius);
 
     private static CareLine? Humidity(CatalogEntry entry) =>
         entry.Figure("humidityLow") is { } low && entry.Figure("humidityHigh") is { } high

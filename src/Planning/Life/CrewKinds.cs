@@ -13,7 +13,9 @@ public static class CrewKinds
         : Value(entry, "eggsPerDay") is not null ? Tropical(entry)
         : Springtail(entry);
 
-    /// <summary>The same animal with young that live so many times as often, to ask what that moves.</summary>
+    /// <summary>
+    /// The same animal with young that live so many times as often, to ask what that moves.
+    /// </summary>
     /// <param name="species">The animal.</param>
     /// <param name="times">Factor on the share that lives to lay; the share stays below 1.</param>
     internal static CrewSpecies Hardier(CrewSpecies species, double times)
@@ -36,8 +38,10 @@ public static class CrewKinds
         if (entry.Text("taxon") == "springtail")
         {
             double dry = Milligrams(entry, "dryMass") is { } d ? d / adult : LifePolicy.SpringtailDry;
-            double mean = (Milligrams(entry, "meanMobileDryMass") ?? LifePolicy.MeanOfAdult * adult * dry) / dry;
-            double young = (mean - (LifePolicy.AdultsAmongMobile * adult)) / (1.0 - LifePolicy.AdultsAmongMobile);
+            double mean =
+                (Milligrams(entry, "meanMobileDryMass") ?? LifePolicy.MeanOfAdult * adult * dry) / dry;
+            double young =
+                (mean - (LifePolicy.AdultsAmongMobile * adult)) / (1.0 - LifePolicy.AdultsAmongMobile);
             return new CrewBody(
                 adult,
                 Math.Max(young, 0.01 * adult),

@@ -32,13 +32,11 @@ internal sealed class FloorCourse
         setup = FloorSetups.Of(n, crew);
     }
 
-    /// <summary>The life of a design; null without crew or floor.</summary>
+    /// <summary>The life of a design; null without a floor.</summary>
     public static LifeFigures? Of(DesignNumbers n)
     {
         var crew = FloorSetups.Crew(n);
-        return crew.IsEmpty || !n.Box.IsBuildable || n.Box.OpenFloor.Si <= 0.0
-            ? null
-            : new FloorCourse(n, crew).Figures();
+        return !n.Box.IsBuildable || n.Box.OpenFloor.Si <= 0.0 ? null : new FloorCourse(n, crew).Figures();
     }
 
     private Figure Of(string name, Unit unit, double si, string how = "run of the floor day by day") =>
@@ -62,7 +60,7 @@ internal sealed class FloorCourse
         );
         var ready = Alone(1.0, appetite);
         var because = FloorWaits
-            .Of(n, planting, isSpringtail.Contains(true), ready)
+            .Of(n, planting, isSpringtail, ready)
             .OrderByDescending(r => r.Day ?? DateOnly.MinValue)
             .ToImmutableArray();
         var from = because[0].Day ?? planting;
@@ -75,7 +73,11 @@ internal sealed class FloorCourse
         return Told(
             new Course(from, because, ready)
             {
-                ReadyBand = (Alone(LifePolicy.ManyYoung, appetite).Day, Alone(LifePolicy.FewYoung, appetite).Day),
+                ReadyBand = Band(
+                    ready.Day,
+                    Alone(LifePolicy.ManyYoung, appetite).Day,
+                    Alone(LifePolicy.FewYoung, appetite).Day
+                ),
                 Appetite = appetite,
                 Low = low,
                 First = first,
@@ -85,6 +87,20 @@ internal sealed class FloorCourse
                 Reseed = eatenUp < 0 ? null : Reseed(inhabited, length),
             }
         );
+    }
+
+    /// <summary>Earliest and latest; no latest where one of them never comes.</summary>
+    private static (int? Early, int? Late) Band(params ReadOnlySpan<int?> days)
+    {
+        int? early = null;
+        int? late = int.MinValue;
+        foreach (int? day in days)
+        {
+            early = early is null || day < early ? day ?? early : early;
+            late = day is null || late is null ? null : Math.Max(late.Value, day.Value);
+        }
+
+        return (early, late);
     }
 
     /// <summary>What was run, before it is told.</summary>
@@ -109,10 +125,9 @@ internal sealed class FloorCourse
 
     private LifeFigures Told(Course c)
     {
-        var (days, first, ledger) = (c.Days, c.First, c.Ledger);
+        var (days, first) = (c.Days, c.First);
         var then = days[first];
         var year = days[first..Math.Min(first + 365, days.Length)];
-        double flies = year.Average(d => d.FliesPerDay);
         double each = then.BearablePerDay > 0.0 ? then.BearableJoules / then.BearablePerDay : 0.0;
         return new LifeFigures
         {
@@ -142,27 +157,39 @@ internal sealed class FloorCourse
             IsEatenInFirstYear = c.EatenUp >= 0 && c.EatenUp < first + 365,
             Reseed = c.Reseed is { } more ? Of("springtails to add", Units.One, more.Count) : null,
             ReseedEvery = c.Reseed is { } again ? Days("days between seedings", again.Every) : null,
+            Masses = Masses(c, year),
+            Days = days,
+            IsSpringtail = isSpringtail,
+        };
+    }
+
+    private FloorMasses Masses(Course c, ImmutableArray<FloorLifeDay> year)
+    {
+        var ledger = c.Ledger;
+        double flies = year.Average(d => d.FliesPerDay);
+        return new FloorMasses
+        {
             LitterLow = c.Low < 0 ? null : Days("days until the leaves cover less than 2 cm", c.Low),
             TopUp = Of(
                 "dry leaves that go in a year",
                 Water.FloorWater.Gram,
-                ledger.LitterGone / days.Length * 365.0 / 1000.0
+                ledger.LitterGone / c.Days.Length * 365.0 / 1000.0
             ),
             FliesPerDay = Of("small flies a day", Units.One, flies),
             FliesPerWeek = Of("small flies a week", Units.One, 7.0 * flies),
             Droppings = Of(
                 "dry droppings a day",
-                LifeFigures.MilligramPerDay,
+                FloorMasses.MilligramPerDay,
                 year.Average(d => d.DroppingsPerDay) / KilogramPerDay
             ),
             DroppingsEatable = Of(
                 "dry droppings the isopods could eat a day, a year on",
-                LifeFigures.MilligramPerDay,
+                FloorMasses.MilligramPerDay,
                 year[^1].DroppingsEatable / KilogramPerDay
             ),
             Nitrogen = Load(
                 "nitrogen the food brings in, a year",
-                ledger.NitrogenFromFood / Math.Max(1, days.Length - first) * 365.0 / area
+                ledger.NitrogenFromFood / Math.Max(1, c.Days.Length - c.First) * 365.0 / area
             ),
             PlantNitrogen = Load(
                 "nitrogen plants can take up, a year",
@@ -173,8 +200,6 @@ internal sealed class FloorCourse
                 Water.FloorWater.Gram,
                 new[] { ledger.LitterMiss, ledger.NitrogenMiss, ledger.DroppingsMiss }.Max(Math.Abs) / 1000.0
             ),
-            Days = days,
-            IsSpringtail = isSpringtail,
         };
     }
 

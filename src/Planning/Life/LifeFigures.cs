@@ -10,6 +10,44 @@ namespace Litterfall.Planning.Life;
 /// <param name="Day">First day it no longer holds them back; null where no day is known.</param>
 public sealed record WaitReason(string Words, DateOnly? Day);
 
+/// <summary>What goes through a floor.</summary>
+public sealed record FloorMasses
+{
+    /// <summary>Milligram a day.</summary>
+    internal static readonly Unit MilligramPerDay = new(
+        "mg/d",
+        1e-6 / 86400.0,
+        Units.Kilogram.Dimension / Units.Second.Dimension
+    );
+
+    /// <summary>Days from planting until leaves cover less than 2 cm; null within five years.</summary>
+    public Figure? LitterLow { get; init; }
+
+    /// <summary>Leaves to lay on, dry.</summary>
+    public required Figure TopUp { get; init; }
+
+    /// <summary>Small flies a day for all animals.</summary>
+    public required Figure FliesPerDay { get; init; }
+
+    /// <summary>The same in a week.</summary>
+    public required Figure FliesPerWeek { get; init; }
+
+    /// <summary>Dry droppings of the animals.</summary>
+    public required Figure Droppings { get; init; }
+
+    /// <summary>Dry droppings the isopods could eat.</summary>
+    public required Figure DroppingsEatable { get; init; }
+
+    /// <summary>Nitrogen the food brings in.</summary>
+    public required Figure Nitrogen { get; init; }
+
+    /// <summary>Nitrogen plants can take up.</summary>
+    public required Figure PlantNitrogen { get; init; }
+
+    /// <summary>What the ledgers of litter and nitrogen miss.</summary>
+    public required Figure LedgerError { get; init; }
+}
+
 /// <summary>The life of a floor as figures: crew, litter, food and nitrogen.</summary>
 public sealed record LifeFigures
 {
@@ -19,13 +57,6 @@ public sealed record LifeFigures
         "day cohorts of the crew, first-order litter and nitrogen on the forecast's ground; rates mostly "
             + "recalled",
         Provenance.Recalled
-    );
-
-    /// <summary>Milligram a day.</summary>
-    internal static readonly Unit MilligramPerDay = new(
-        "mg/d",
-        1e-6 / 86400.0,
-        Units.Kilogram.Dimension / Units.Second.Dimension
     );
 
     /// <summary>First day animals may go in.</summary>
@@ -75,32 +106,8 @@ public sealed record LifeFigures
     /// <summary>Longest time between these from the animals' first day on that keeps the crew up.</summary>
     public Figure? ReseedEvery { get; init; }
 
-    /// <summary>Days from planting until leaves cover less than 2 cm; null within five years.</summary>
-    public Figure? LitterLow { get; init; }
-
-    /// <summary>Leaves to lay on, dry.</summary>
-    public required Figure TopUp { get; init; }
-
-    /// <summary>Small flies a day for all animals.</summary>
-    public required Figure FliesPerDay { get; init; }
-
-    /// <summary>The same in a week.</summary>
-    public required Figure FliesPerWeek { get; init; }
-
-    /// <summary>Dry droppings of the animals.</summary>
-    public required Figure Droppings { get; init; }
-
-    /// <summary>Dry droppings the isopods could eat.</summary>
-    public required Figure DroppingsEatable { get; init; }
-
-    /// <summary>Nitrogen the food brings in.</summary>
-    public required Figure Nitrogen { get; init; }
-
-    /// <summary>Nitrogen plants can take up.</summary>
-    public required Figure PlantNitrogen { get; init; }
-
-    /// <summary>What the ledgers of litter and nitrogen miss.</summary>
-    public required Figure LedgerError { get; init; }
+    /// <summary>Leaves, food, droppings and nitrogen.</summary>
+    public required FloorMasses Masses { get; init; }
 
     /// <summary>The days of the run with animals.</summary>
     public required ImmutableArray<FloorLifeDay> Days { get; init; }

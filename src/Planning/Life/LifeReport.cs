@@ -1,4 +1,5 @@
 using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
 using Litterfall.Domain.Quantities;
 
 namespace Litterfall.Planning.Life;
@@ -6,7 +7,7 @@ namespace Litterfall.Planning.Life;
 /// <summary>The life of the floor as part of the report.</summary>
 public static class LifeReport
 {
-    private const string NoCrew = "no crew is entered, or the box has no floor";
+    private const string NoFloor = "the box has no floor";
     private const string Lasts = "the crew lasts through five years";
 
     private const string Never = "no springtails are seeded, or they hardly breed in this ground";
@@ -16,11 +17,12 @@ public static class LifeReport
 
     /// <summary>The part of the report.</summary>
     /// <param name="life">The life of the floor; null where there is none.</param>
-    public static ReportNode Write(LifeFigures? life)
+    /// <param name="findings">Findings of the design: what stops animals on any day.</param>
+    public static ReportNode Write(LifeFigures? life, IEnumerable<Finding> findings)
     {
         if (life is null)
         {
-            return new ReportAbsent(NoCrew);
+            return new ReportAbsent(NoFloor);
         }
 
         return ReportObject.Of(
@@ -29,17 +31,9 @@ public static class LifeReport
                 "because",
                 new ReportList([
                     .. life.Because.Select(r =>
-                        (ReportNode)
-                            ReportObject.Of(
-                                (
-                                    "until",
-                                    r.Day is { } day
-                                        ? new ReportText($"{day:yyyy-MM-dd}")
-                                        : new ReportAbsent("no day is known")
-                                ),
-                                ("text", new ReportText(r.Words))
-                            )
+                        Reason(r.Day is { } day ? $"{day:yyyy-MM-dd}" : null, r.Words)
                     ),
+                    .. FloorWaits.Stops(findings).Select(s => Reason(null, s)),
                 ])
             ),
             ("readyAfterDays", Maybe(life.CrewReady, Units.Day, Never)),
@@ -56,18 +50,34 @@ public static class LifeReport
             ("reseedEveryDays", Maybe(life.ReseedEvery, Units.Day, life.CrewLasts ? Lasts : NoneKeeps)),
             (
                 "litterLowAfterDays",
-                Maybe(life.LitterLow, Units.Day, "the leaves cover 2 cm through five years, or never did")
+                Maybe(
+                    life.Masses.LitterLow,
+                    Units.Day,
+                    "the leaves cover 2 cm through five years, or never did"
+                )
             ),
-            ("litterGoneGramsPerYear", new ReportNumber(life.TopUp, Water.FloorWater.Gram)),
-            ("smallFliesPerDay", new ReportNumber(life.FliesPerDay, Units.One)),
-            ("smallFliesPerWeek", new ReportNumber(life.FliesPerWeek, Units.One)),
-            ("droppingsMilligramsPerDay", new ReportNumber(life.Droppings, LifeFigures.MilligramPerDay)),
-            ("droppingsEatableMilligramsPerDay", new ReportNumber(life.DroppingsEatable, LifeFigures.MilligramPerDay)),
-            ("nitrogenGramsPerM2Year", new ReportNumber(life.Nitrogen, GramPerSquareMeter)),
-            ("plantNitrogenGramsPerM2Year", new ReportNumber(life.PlantNitrogen, GramPerSquareMeter)),
-            ("ledgerErrorGrams", new ReportNumber(life.LedgerError, Water.FloorWater.Gram))
+            ("litterGoneGramsPerYear", new ReportNumber(life.Masses.TopUp, Water.FloorWater.Gram)),
+            ("smallFliesPerDay", new ReportNumber(life.Masses.FliesPerDay, Units.One)),
+            ("smallFliesPerWeek", new ReportNumber(life.Masses.FliesPerWeek, Units.One)),
+            (
+                "droppingsMilligramsPerDay",
+                new ReportNumber(life.Masses.Droppings, FloorMasses.MilligramPerDay)
+            ),
+            (
+                "droppingsEatableMilligramsPerDay",
+                new ReportNumber(life.Masses.DroppingsEatable, FloorMasses.MilligramPerDay)
+            ),
+            ("nitrogenGramsPerM2Year", new ReportNumber(life.Masses.Nitrogen, GramPerSquareMeter)),
+            ("plantNitrogenGramsPerM2Year", new ReportNumber(life.Masses.PlantNitrogen, GramPerSquareMeter)),
+            ("ledgerErrorGrams", new ReportNumber(life.Masses.LedgerError, Water.FloorWater.Gram))
         );
     }
+
+    private static ReportNode Reason(string? until, string words) =>
+        ReportObject.Of(
+            ("until", until is null ? new ReportAbsent("no day is known") : new ReportText(until)),
+            ("text", new ReportText(words))
+        );
 
     private static ReportNode Maybe(Figure? figure, Unit unit, string reason) =>
         figure is null ? new ReportAbsent(reason) : new ReportNumber(figure, unit);

@@ -119,12 +119,7 @@ public sealed record FloorColumns
         };
     }
 
-    private readonly record struct Zone(
-        SoilZones Place,
-        double Share,
-        double SoilMeters,
-        double MossMeters
-    );
+    private readonly record struct Zone(SoilZones Place, double Share, double SoilMeters, double MossMeters);
 
     private sealed record Materials(HydraulicCurve Soil, HydraulicCurve? Moss, HydraulicCurve? Below);
 

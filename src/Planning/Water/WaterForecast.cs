@@ -274,9 +274,7 @@ public sealed record WaterForecast
                 var surface = floor.MossMeters[zone];
                 var soil = floor.SoilMeters[zone];
                 var crew = surface + Math.Min(WaterPolicy.CrewDepth.Si, 0.5 * soil);
-                heads.Add(
-                    HeadAt(state, zone, surface + Math.Min(WaterPolicy.RootDepth.Si, 0.5 * soil))
-                );
+                heads.Add(HeadAt(state, zone, surface + Math.Min(WaterPolicy.RootDepth.Si, 0.5 * soil)));
                 air.Add(floor.Soil.AirContent(heads[zone]));
                 driest = Math.Min(driest, HeadAt(state, zone, crew));
             }

@@ -140,13 +140,13 @@ internal static class Overheats
         );
     }
 
-    private static Figure Limit(StockedSpecies species) =>
+    /// <summary>Temperature animals bear for hours: 28 °C, or the critical maximum less 5 K.</summary>
+    internal static Figure Limit(StockedSpecies species) =>
         species.Species.Figure("ctMax") is { } critical
-            ? Figure
-                .Min(
-                    General,
-                    (critical - Margin).As($"sustained heat limit of {species.Species.Name}", Units.Celsius)
-                )
-                .As($"heat limit of {species.Species.Name}", Units.Celsius)
+            ? Limit(critical).As($"heat limit of {species.Species.Name}", Units.Celsius)
             : General;
+
+    /// <summary>The same from a critical maximum.</summary>
+    internal static Figure Limit(Figure critical) =>
+        Figure.Min(General, (critical - Margin).As("sustained heat limit", Units.Celsius));
 }

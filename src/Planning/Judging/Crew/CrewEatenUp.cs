@@ -35,7 +35,8 @@ internal static class CrewEatenUp
             life is { Reseed: { } more, ReseedEvery: { } every }
                 ? string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Add {more.Value:0} springtails every {every.Value / 7:0} weeks, feed more flies, lay on "
+                    $"Add {more.Value:0} springtails every {every.Value / 7:0} weeks, feed more flies, lay "
+                        + $"on "
                         + $"more leaves, or keep fewer animals."
                 )
                 : "Seeding again does not keep them up: keep fewer animals, or count on flies alone.",

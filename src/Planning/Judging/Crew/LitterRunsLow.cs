@@ -16,7 +16,7 @@ internal static class LitterRunsLow
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        if (n.Life is not { LitterLow: { } day } life)
+        if (n.Life is not { Masses.LitterLow: { } day } life)
         {
             yield break;
         }
@@ -30,7 +30,8 @@ internal static class LitterRunsLow
             (day, null),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Lay on leaves every {day.Value:0} days or before: about {life.TopUp.Value:0} g of dry "
+                $"Lay on leaves every {day.Value:0} days or before: about {life.Masses.TopUp.Value:0} g of "
+                    + $"dry "
                     + $"leaves a year."
             ),
             "floor.litter",

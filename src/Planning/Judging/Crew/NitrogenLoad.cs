@@ -31,7 +31,7 @@ internal static class NitrogenLoad
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        if (n.Life is not { } life || life.Nitrogen.Si <= Most.Si)
+        if (n.Life is not { } life || life.Masses.Nitrogen.Si <= Most.Si)
         {
             yield break;
         }
@@ -40,11 +40,12 @@ internal static class NitrogenLoad
             Severity.Caution,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Food brings in {Gram.FromSi(life.Nitrogen.Si):0.0} g of nitrogen for each square meter a "
+                $"Food brings in {Gram.FromSi(life.Masses.Nitrogen.Si):0.0} g of nitrogen for each square "
+                    + $"meter a "
                     + $"year; a planted "
                     + $"floor takes about {Gram.FromSi(Most.Si):0}."
             ),
-            (life.Nitrogen, Most),
+            (life.Masses.Nitrogen, Most),
             "Keep fewer animals, plant more, and draw the water off before its mark, with gloves on.",
             "animals"
         );

@@ -169,6 +169,115 @@ public sealed class CrewPopulationTests
         Assert.True(After(2.0).FliesPerDay < After(10.0).FliesPerDay);
     }
 
+    /// <summary>
+    /// Where growth pauses nothing ages and no young die of growing up; drowned eggs are gone, animals by
+    /// their
+    /// share.
+    /// </summary>
+    [Fact]
+    public void A_pause_keeps_the_young_and_water_takes_eggs()
+    {
+        var rates = new LifeTable(10.0, 20.0, 0.0, 0.5, 1.0);
+        var population = new CrewPopulation(rates, 10.0, 20.0, 40.0);
+        population.Step(rates, new CrewDay { Growth = 0.0 });
+        Assert.Equal(40.0, population.Eggs, 1e-9);
+        Assert.Equal(20.0, population.Juveniles, 1e-9);
+        population.Step(
+            rates,
+            new CrewDay
+            {
+                Growth = 0.0,
+                EggsDrowned = 0.5,
+                AnimalsDrowned = 0.1,
+            }
+        );
+        Assert.Equal(20.0, population.Eggs, 1e-9);
+        Assert.Equal(18.0, population.Juveniles, 1e-9);
+        Assert.Equal(9.0, population.Adults, 1e-9);
+        population.Step(rates, new CrewDay { Growth = 0.0, AdultsTaken = 1.0 });
+        Assert.Equal(18.0, population.Juveniles, 1e-9);
+        Assert.Equal(0.0, population.Adults, 1e-9);
+    }
+
+    /// <summary>
+    /// Own worked example: half the eggs and a tenth of the animals where no pore holds air.
+    /// </summary>
+    [Theory]
+    [InlineData(0.0, 0.5, 0.1)]
+    [InlineData(0.05, 0.25, 0.05)]
+    [InlineData(0.1, 0.0, 0.0)]
+    [InlineData(0.4, 0.0, 0.0)]
+    public void Eggs_drown_below_a_tenth_of_air(double air, double eggs, double animals)
+    {
+        var (e, a) = GroundDamp.Drown(air);
+        Assert.Equal(eggs, e, 1e-12);
+        Assert.Equal(animals, a, 1e-12);
+    }
+
+    /// <summary>
+    /// Prey over eater by mass: young springtails of 0.043 mg are food for half a gram, hardly for 6 g; a
+    /// pill
+    /// bug of 100 mg is for no frog of half a gram.
+    /// </summary>
+    [Fact]
+    public void Large_frogs_leave_small_prey()
+    {
+        Assert.Equal(1.0, FrogNeeds.Sees(0.043, 0.5), 1e-12);
+        Assert.Equal(0.0, FrogNeeds.Sees(0.043, 6.0), 1e-12);
+        // ln(1.869e-5 ÷ 1e-5) ÷ ln 4 = 0.4512.
+        Assert.Equal(0.4512, FrogNeeds.Sees(0.043, 2.3), 1e-3);
+        Assert.Equal(1.0, FrogNeeds.Sees(1.2, 2.3), 1e-12);
+        Assert.Equal(0.0, FrogNeeds.Sees(100.0, 0.5), 1e-12);
+    }
+
+    /// <summary>
+    /// Two frogs of 4.5 g at 24 °C drop 4.83 mg a day (own worked example of a frog's budget); 134 adult
+    /// dwarf
+    /// isopods of 1.2 mg eat as much at 0.03 a day.
+    /// </summary>
+    [Fact]
+    public void Isopods_eat_the_droppings_of_two_frogs()
+    {
+        var isopod = new IsopodLife
+        {
+            ThresholdCelsius = 11.0,
+            EggKelvinDays = 180.0,
+            JuvenileKelvinDays = 975.0,
+            BroodKelvinDays = 360.0,
+            Brood = 5.9,
+            FemaleShare = 1.0,
+            Survival = (0.975, 0.5),
+            AdultDays = 250.0,
+            Heat = (30.0, 35.0),
+        };
+        var setup = Floor() with
+        {
+            Crew = [new CrewStock(isopod, new CrewBody(1.2, 0.3, 3.9, 0.0, 0.03), 134.0, 1500.0)],
+            Eaters = [new CrewEater(2.0, 4.5, 1.5, 0.0)],
+            EatersFrom = 0,
+        };
+        var day = FloorLife.Run(setup, [new GroundDay(24.0, -4.0, 0.5, 0.3)], 1, Stop).Days[0];
+        Assert.Equal(4.83e-3, day.DroppingsPerDay, 1e-5);
+        Assert.Equal(4.83e-3, day.DroppingsEatable, 1e-5);
+    }
+
+    /// <summary>Added springtails are there the same day, and again after their interval.</summary>
+    [Fact]
+    public void Seeding_again_adds_springtails()
+    {
+        var setup = Floor() with { LitterGrams = 0.0 };
+        ImmutableArray<GroundDay> ground = [new GroundDay(22.0, -4.0, 0.5, 0.3)];
+        var plain = FloorLife.Run(setup, ground, 40, Stop).Days;
+        var more = FloorLife
+            .Run(setup with { Reseed = new CrewReseed(10, 20, 100.0) }, ground, 40, Stop)
+            .Days;
+        Assert.Equal(plain[9].Mobile[0], more[9].Mobile[0], 1e-12);
+        Assert.InRange(more[10].Mobile[0] - plain[10].Mobile[0], 90.0, 100.0);
+        Assert.True(more[30].Mobile[0] - more[29].Mobile[0] > 80.0);
+    }
+
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
     private static FloorLifeSetup Floor() =>
         new()
         {

@@ -97,7 +97,12 @@ public sealed class CareDatesTests
     {
         Assert.Equal(new CareRepeat(1, CareUnit.Week), Foam.Find("front-glass")!.Repeat);
         Assert.Equal(new CareRepeat(8, CareUnit.Week), Foam.Find("trim")!.Repeat);
-        Assert.Equal(new CareRepeat(39, CareUnit.Week), Foam.Find("crew-reseed")!.Repeat);
+        // Common practice where the crew lasts: every 6 to 12 months.
+        Assert.Null(Built.Inches.Life!.EatenUp);
+        Assert.Equal(
+            new CareRepeat(39, CareUnit.Week),
+            CareDates.Of(Built.Inches).Find("crew-reseed")!.Repeat
+        );
         // The arid box waters by hand and has no reservoir, so there is no level to read.
         Assert.Null(CareDates.Of(Built.Arid).Find("level-check"));
         Assert.Equal(new CareRepeat(10, CareUnit.Day), CareRepeat.Days(10));
@@ -106,12 +111,66 @@ public sealed class CareDatesTests
     }
 
     [Fact]
-    public void Leaves_are_topped_up_after_half_their_life()
+    public void A_crew_without_leaves_is_seeded_again_as_often_as_it_takes()
     {
-        // Oak leaves last 7.5 months of 30.4375 days (common practice): 114.1 days at half, 16 whole weeks.
-        var topUp = CareDates.Of(Built.Box).Find("litter-top-up")!;
-        Assert.Equal(new CareRepeat(16, CareUnit.Week), topUp.Repeat);
-        Assert.Equal(new DateOnly(2026, 8, 14).AddDays(112), topUp.Day);
+        // No leaves, so no food: two frogs of 2.3 g eat it up.
+        var life = Built.Foam.Life!;
+        var again = Foam.Find("crew-reseed")!;
+        Assert.NotNull(life.EatenUp);
+        Assert.InRange(again.Repeat!.Every, 4, 26);
+        Assert.Equal(life.AnimalsFrom.AddDays(7 * again.Repeat.Every), again.Day);
+        Assert.Contains("500 springtails", again.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Leaves_are_topped_up_when_they_cover_too_little()
+    {
+        // Own worked example: oak rots by 1.476 a year at 24 °C in damp, airy ground without crew (0.45 a
+        // year
+        // at 10 °C by RothC-26.3, recalled); from 3 to 2 cm in ln 1.5 ÷ 1.476 × 365 = 100.3 days: 14 weeks.
+        var numbers = Posed
+            .Run(
+                "{ inside: { length: 40 cm, depth: 40 cm, height: 40 cm } }",
+                "{ soil: { recipe: ready-rainforest, depth: 5 cm }, "
+                    + "litter: { material: oak-leaves, depth: 3 cm } }",
+                "planted: 2026-08-14\nheadspace: { hold: { air: 24 C, humidity: 90 %, airChanges: 1 } }"
+            )
+            .Numbers;
+        var topUp = CareDates.Of(numbers).Find("litter-top-up")!;
+        Assert.Equal(new CareRepeat(14, CareUnit.Week), topUp.Repeat);
+        Assert.Equal(new DateOnly(2026, 8, 14).AddDays(98), topUp.Day);
+    }
+
+    [Fact]
+    public void Quarantine_has_three_checks_and_a_swab()
+    {
+        // Begins 10 Aug; checks 10 and 24 Aug and 7 Sep; swab 14 days before 9 Oct (practice of zoos,
+        // recalled).
+        DateOnly Day(string key) => Foam.Find($"quarantine-{key}-dendrobates-auratus-1")!.Day;
+        Assert.Equal(new DateOnly(2026, 8, 10), Day("droppings-1"));
+        Assert.Equal(new DateOnly(2026, 8, 24), Day("droppings-2"));
+        Assert.Equal(new DateOnly(2026, 9, 7), Day("droppings-3"));
+        Assert.Equal(new DateOnly(2026, 9, 25), Day("swab"));
+    }
+
+    [Fact]
+    public void Lamp_and_flies_have_their_days()
+    {
+        // 30,000 h to seven tenths, 12 h a day: four fifths at two thirds, 20,000 ÷ 12 = 1666 whole days.
+        var plan = CareDates.Of(Built.Inches);
+        Assert.Equal(plan.Planting.AddDays(1666), plan.Find("lamp-aged")!.Day);
+        // 107.7 ÷ (24 − 12.34) = 9.24 d, and 3 to lay and harden: set up 13 days ahead, rounded up.
+        var animals = AnimalDates.Earliest(Built.Inches, plan.Planting);
+        var flies = plan.Find("fly-cultures")!;
+        Assert.Equal(animals.AddDays(-13), flies.Day);
+        Assert.Equal(new CareRepeat(1, CareUnit.Week), flies.Repeat);
+        double cups = Math.Ceiling(Built.Inches.Life!.Masses.FliesPerWeek.Value / 595.0);
+        Assert.Contains(
+            FormattableString.Invariant($"Set up {cups} cup"),
+            flies.Text,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(animals.AddDays(14), plan.Find("vitamins")!.Day);
     }
 
     [Fact]

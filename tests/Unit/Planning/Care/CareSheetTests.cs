@@ -67,15 +67,12 @@ public sealed class CareSheetTests
         {
             var animal = new BoxAnimal(Built.Foam.Design.Design.Animals[0], entry, "animals[0]", false);
             var sheet = CareSheet.Of(Built.Foam, animal);
-            Assert.All(
-                sheet.Lines,
-                line =>
-                {
-                    Assert.NotEqual("", line.Text);
-                    Assert.True(line.Source is null || sources.ContainsKey(line.Source.Source), line.Head);
-                    Assert.DoesNotMatch("(?i)mg/kg|itraconazole|enrofloxacin|dose of", line.Text);
-                }
-            );
+            Assert.All(sheet.Lines, line =>
+            {
+                Assert.NotEqual("", line.Text);
+                Assert.True(line.Source is null || sources.ContainsKey(line.Source.Source), line.Head);
+                Assert.DoesNotMatch("(?i)mg/kg|itraconazole|enrofloxacin|dose of", line.Text);
+            });
             // What is left without a source says so or only repeats the design.
             string[] open = ["Life expectancy", "Supplements"];
             Assert.All(sheet.Lines.Where(l => l.Source is null), l => Assert.Contains(l.Head, open));
@@ -97,9 +94,8 @@ public sealed class CareSheetTests
             )
             .Numbers;
         Assert.True(Assert.Single(CareSheet.All(numbers)).IsRatedOnly);
-        Assert.DoesNotContain(
-            CareDates.Of(numbers).Dates,
-            d => d.Key.StartsWith("quarantine", StringComparison.Ordinal)
+        Assert.DoesNotContain(CareDates.Of(numbers).Dates, d =>
+            d.Key.StartsWith("quarantine", StringComparison.Ordinal)
         );
     }
 }

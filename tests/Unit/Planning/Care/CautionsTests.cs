@@ -58,15 +58,12 @@ public sealed class CautionsTests
     {
         var all = Cautions.Of(Built.Foam);
         Assert.Equal(all.OrderByDescending(c => c.Protects).Select(c => c.Key), Keys(all));
-        Assert.All(
-            all,
-            c =>
-            {
-                Assert.NotEqual("", c.Source.Place);
-                Assert.Contains(c.Source.Source, Built.Foam.Design.Catalog.Sources.Keys);
-                Assert.EndsWith(".", c.Text, StringComparison.Ordinal);
-            }
-        );
+        Assert.All(all, c =>
+        {
+            Assert.NotEqual("", c.Source.Place);
+            Assert.Contains(c.Source.Source, Built.Foam.Design.Catalog.Sources.Keys);
+            Assert.EndsWith(".", c.Text, StringComparison.Ordinal);
+        });
     }
 
     [Fact]

@@ -27,17 +27,13 @@ public sealed class EveryRuleTests
     }
 
     [Fact]
-    public void Every_rule_says_when_it_trips() =>
-        Assert.All(
-            AllRules.All,
-            rule =>
-            {
-                Assert.True(rule.TripsWhen.Length > 10, rule.Slug);
-                Assert.True(char.IsLower(rule.TripsWhen[0]), rule.Slug);
-                Assert.DoesNotContain('|', rule.TripsWhen);
-                Assert.False(rule.TripsWhen.EndsWith('.'), rule.Slug);
-            }
-        );
+    public void Every_rule_says_when_it_trips() => Assert.All(AllRules.All, rule =>
+        {
+            Assert.True(rule.TripsWhen.Length > 10, rule.Slug);
+            Assert.True(char.IsLower(rule.TripsWhen[0]), rule.Slug);
+            Assert.DoesNotContain('|', rule.TripsWhen);
+            Assert.False(rule.TripsWhen.EndsWith('.'), rule.Slug);
+        });
 
     [Theory]
     [MemberData(nameof(Samples))]
@@ -79,19 +75,12 @@ public sealed class EveryRuleTests
         )
         {
             var numbers = Posed.Run(box, floor, more).Numbers;
-            Assert.All(
-                AllRules.All,
-                rule =>
-                    Assert.All(
-                        rule.Judge(numbers),
-                        finding =>
-                        {
-                            IsOf(rule, finding);
-                            Assert.DoesNotContain("NaN", finding.Text + finding.Fix, Ordinal);
-                            Assert.DoesNotContain("∞", finding.Text + finding.Fix, Ordinal);
-                        }
-                    )
-            );
+            Assert.All(AllRules.All, rule => Assert.All(rule.Judge(numbers), finding =>
+                {
+                    IsOf(rule, finding);
+                    Assert.DoesNotContain("NaN", finding.Text + finding.Fix, Ordinal);
+                    Assert.DoesNotContain("∞", finding.Text + finding.Fix, Ordinal);
+                }));
         }
     }
 
@@ -107,9 +96,8 @@ public sealed class EveryRuleTests
                 )
                 .Select(File.ReadAllText)
         );
-        Assert.All(
-            AllRules.All,
-            rule => Assert.Contains($"\"{rule.Slug}\"", tests, StringComparison.Ordinal)
+        Assert.All(AllRules.All, rule =>
+            Assert.Contains($"\"{rule.Slug}\"", tests, StringComparison.Ordinal)
         );
     }
 

@@ -46,7 +46,7 @@ public sealed class LifeRuleTests
         Assert.True(life.AnimalsFrom >= new DateOnly(2026, 3, 29));
         Assert.Equal(2, life.Because.Length);
         Assert.Equal(life.AnimalsFrom, life.Because[0].Day);
-        Assert.True(life.LedgerError.Si < 1e-12);
+        Assert.True(life.Masses.LedgerError.Si < 1e-12);
         Assert.Equal(Litterfall.Domain.Figures.Provenance.Recalled, life.SpringtailsThen.Trust);
     }
 
