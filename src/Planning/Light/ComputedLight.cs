@@ -222,7 +222,6 @@ internal sealed class ComputedLight
                 )
                 .As($"heat of {words} that stays inside", Units.Watt, LightFigures.Engine),
             OverMesh = Meets(lamp, LidKind.Mesh),
-            OverPane = Meets(lamp, LidKind.Pane) > 0.0,
             GroundShare = groundShare,
             Clock = lamp.Clock,
             LifeHours = lamp.Kind?.Figure("lifeTo70Percent")?.Si / 3600.0,

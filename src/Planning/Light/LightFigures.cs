@@ -50,9 +50,6 @@ public sealed record LampLight(string Name, string Path)
     /// <summary>Share of its light that meets mesh; 0 without.</summary>
     public required double OverMesh { get; init; }
 
-    /// <summary>True where any of it meets a pane on its way in.</summary>
-    public required bool OverPane { get; init; }
-
     /// <summary>Its share of the light on the ground.</summary>
     public required double GroundShare { get; init; }
 
