@@ -46,30 +46,37 @@ public static class AnimalDates
         }
 
         var earliest = Earliest(numbers, planting);
+        var eight = planting.AddDays(CareDates.Whole(CareIntervals.BetterAnimals));
         yield return new CareDate(
             "animals-earliest",
             earliest,
             "Earliest day for animals",
-            $"Only with all of these: {CareDates.Signs(design)}. Better wait until 8 weeks after planting.",
+            $"Only with all of these: {CareDates.Signs(design)}."
+                + (eight > earliest ? " Better wait until 8 weeks after planting." : ""),
             null,
             "animals"
         )
         {
-            Interval = CareIntervals.EarliestAnimals,
+            Interval = numbers.Life?.CrewReady is { } ready && planting.AddDays(CareDates.Whole(ready)) == earliest
+                ? ready
+                : CareIntervals.EarliestAnimals,
         };
-        var eight = planting.AddDays(CareDates.Whole(CareIntervals.BetterAnimals));
+        if (eight > earliest)
+        {
+            yield return new CareDate(
+                "animals-better",
+                eight,
+                "Better day for animals",
+                $"Eight weeks of grow-in. Look once more: {CareDates.Signs(design)}. Then animals in.",
+                null,
+                "animals"
+            )
+            {
+                Interval = CareIntervals.BetterAnimals,
+            };
+        }
+
         var better = eight > earliest ? eight : earliest;
-        yield return new CareDate(
-            "animals-better",
-            better,
-            "Better day for animals",
-            $"Eight weeks of grow-in. Look once more: {CareDates.Signs(design)}. Then animals in.",
-            null,
-            "animals"
-        )
-        {
-            Interval = CareIntervals.BetterAnimals,
-        };
         if (design.AnimalsIn is { } planned)
         {
             yield return new CareDate(
@@ -158,7 +165,7 @@ public static class AnimalDates
                 $"quarantine-droppings-{NumberText.Integer(check)}-{slug}",
                 start.AddDays((check - 1) * CheckDays),
                 $"Fecal check {NumberText.Integer(check)} of {NumberText.Integer(FecalChecks)}",
-                $"Fresh droppings of {animal.Entry.Name} to the laboratory or the veterinarian.",
+                "Fresh droppings to the laboratory or the veterinarian.",
                 null,
                 animal.Path
             );
@@ -170,7 +177,7 @@ public static class AnimalDates
                 $"quarantine-swab-{slug}",
                 quarantine.MoveIn.AddDays(-CheckDays),
                 "Swab before release",
-                $"Swab {animal.Entry.Name} for chytrid fungus and ranavirus: results take a week or two.",
+                "For chytrid fungus and ranavirus; results take a week or two.",
                 null,
                 animal.Path
             );
@@ -183,9 +190,8 @@ public static class AnimalDates
     private static string Tests(AnimalClass kind) =>
         kind switch
         {
-            AnimalClass.Amphibian => " Three fecal checks two weeks apart; swab for chytrid fungus and "
-                + "ranavirus at entry and before release.",
-            AnimalClass.Reptile => " Three fecal checks two weeks apart.",
+            AnimalClass.Amphibian => " Swab at entry.",
+            AnimalClass.Reptile => "",
             _ => " Look for mites.",
         };
 }

@@ -15,6 +15,10 @@ internal static class FeedingLines
         "powder falls off within hours; discard six months after opening; feed cultures a day before"
     );
 
+    private static readonly Citation Needs = Cautions.Recalled(
+        "resting metabolism of frogs, times 1.5 for activity, by 0.8 of food that is used; flies of 7.35 J"
+    );
+
     /// <summary>Temperature and activity for which food is told, °C and times the resting rate.</summary>
     private const double Warmth = 24.0;
 
@@ -41,7 +45,7 @@ internal static class FeedingLines
                             + $"({joules:0} J at 24 °C), less what it finds; what still walks after an "
                             + $"hour is too much"
                     ),
-                    mass.Origin
+                    Needs
                 );
             }
 
