@@ -36,7 +36,8 @@ internal static class DayAndNight
 
     private static IEnumerable<Finding> Judge(DesignNumbers n, bool isDay)
     {
-        if (n.Climate?.Computed is not { } climate)
+        // A room that nobody entered is a stand-in: nothing is judged by it so closely.
+        if (n.Climate?.Computed is not { } climate || n.Design.Design.Room is null)
         {
             yield break;
         }
