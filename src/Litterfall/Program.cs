@@ -22,6 +22,10 @@ public static class Program
                 + "and every number can say where it comes from."
         )
         {
+            BenchCommand.Create(),
+            StoreCommands.Backup(),
+            StoreCommands.Restore(),
+            StoreCommands.Export(),
             CheckCommand.Create(),
             ForecastCommand.Create(),
             PapersCommand.Create(),
@@ -34,7 +38,7 @@ public static class Program
         };
         try
         {
-            var parsed = root.Parse(args);
+            var parsed = root.Parse(args.Length == 0 ? ["bench"] : args);
             return parsed.Errors.Count > 0 ? WrongCommandLine(parsed, args) : parsed.Invoke(Plain);
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

@@ -108,8 +108,17 @@ public static class DesignRun
     /// <param name="design">The design.</param>
     public static LifeFigures? Life(CheckedDesign design) => FloorCourse.Of(Compute(design, Depth.NoBands));
 
+    /// <summary>Sizes, quantities and cost of a design: nothing is simulated. Within milliseconds.</summary>
+    /// <param name="design">The design.</param>
+    public static DesignNumbers Shape(CheckedDesign design) => Compute(design, Depth.Shape);
+
+    /// <summary>The same with a month of air and floor, without bands, light and crew.</summary>
+    /// <param name="design">The design.</param>
+    public static DesignNumbers Month(CheckedDesign design) => Compute(design, Depth.NoBands);
+
     private enum Depth
     {
+        Shape,
         NoFloor,
         NoBands,
         All,
@@ -121,7 +130,10 @@ public static class DesignRun
         var layers = FloorLayers.Of(design, box);
         var weights = Weights.Of(design, box, layers);
         var headspace = Headspace.Of(design, box, layers);
-        var climate = ClimateFigures.Of(design, box, layers, headspace, depth == Depth.All);
+        var climate =
+            depth == Depth.Shape
+                ? null
+                : ClimateFigures.Of(design, box, layers, headspace, depth == Depth.All);
         var numbers = new DesignNumbers
         {
             Design = design,

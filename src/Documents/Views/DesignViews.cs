@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Planning;
 
@@ -23,6 +24,22 @@ public sealed class DesignViews
         var scale = SectionView.Fitting(scene, room);
         return Kept(("section", parts, scale), () => SectionView.Draw(scene, parts, scale));
     }
+
+    /// <summary>Cut open, as it stands at an hour of the forecast.</summary>
+    public Drawing Section((double Width, double Height) room, Moment moment) =>
+        SectionView.Draw(scene, SectionView.Fitting(scene, room), moment);
+
+    /// <summary>What can be taken hold of in the section of a room.</summary>
+    public ImmutableArray<Grip> SectionGrips((double Width, double Height) room) =>
+        SectionView.Grips(scene, SectionView.Fitting(scene, room));
+
+    /// <summary>What can be taken hold of in the plan of a room.</summary>
+    public ImmutableArray<Grip> PlanGrips((double Width, double Height) room) =>
+        PlanView.Grips(scene, PlanView.Fitting(scene, room));
+
+    /// <summary>What can be taken hold of in the front view of a room.</summary>
+    public ImmutableArray<Grip> FrontGrips((double Width, double Height) room) =>
+        FrontView.Grips(scene, FrontView.Fitting(scene, room));
 
     /// <summary>From above.</summary>
     public Drawing Plan((double Width, double Height) room)

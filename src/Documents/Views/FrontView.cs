@@ -51,6 +51,13 @@ public sealed class FrontView
             ? 0.045 + Math.Min(0.3, scene.Design.Lamps.Max(l => l.Above?.Si ?? 0.03))
             : 0.012;
 
+    /// <summary>Points to take hold of in the front view at a scale.</summary>
+    internal static ImmutableArray<Grip> Grips(Scene scene, double scale)
+    {
+        var view = new FrontView(scene, scale);
+        return PlanGrips.Of(scene, p => view.At(p.X, p.Z), scale * 1000, isFront: true);
+    }
+
     private Spot At(double x, double z) =>
         new(Left + (x + wall) * scale * 1000, Above + (lampRoom + Terrain.Height - z) * scale * 1000);
 

@@ -43,6 +43,13 @@ public sealed class PlanView
     /// <summary>The plan at a scale.</summary>
     internal static Drawing Draw(Scene scene, double scale) => new PlanView(scene, scale).Draw();
 
+    /// <summary>Points to take hold of in the plan at a scale.</summary>
+    internal static ImmutableArray<Grip> Grips(Scene scene, double scale)
+    {
+        var view = new PlanView(scene, scale);
+        return PlanGrips.Of(scene, p => view.At(p.X, p.Y), scale * 1000, isFront: false);
+    }
+
     private Spot At(double x, double y) =>
         new(Sides + (x + wall) * scale * 1000, Above + (Depth + wall - y) * scale * 1000);
 

@@ -50,6 +50,7 @@ public sealed partial class SectionView
     private readonly double wall;
     private readonly double baseGlass;
     private readonly double lampRoom;
+    private Moment? moment;
 
     private SectionView(Scene scene, Parts parts, double scale)
     {
@@ -80,6 +81,10 @@ public sealed partial class SectionView
     /// <summary>The section at a scale.</summary>
     internal static Drawing Draw(Scene scene, Parts parts, double scale) =>
         new SectionView(scene, parts, scale).Draw();
+
+    /// <summary>The section at a scale, as it stands at an hour of the forecast.</summary>
+    internal static Drawing Draw(Scene scene, double scale, Moment moment) =>
+        new SectionView(scene, Parts.All, scale) { moment = moment }.Draw();
 
     /// <summary>True when the steps of the soil are better seen from the front.</summary>
     internal static bool IsLengthwise(Scene scene) => scene.Design.Floor.Soil?.Zones.Count > 0;
@@ -130,10 +135,12 @@ public sealed partial class SectionView
         }
 
         Box();
+        Fog();
 
         if (parts.HasFlag(Parts.Fittings))
         {
             Fittings();
+            Rays();
         }
 
         Figures();
@@ -185,6 +192,7 @@ public sealed partial class SectionView
             Hatching.Fill(sketch, band, Hatching.Of(layer), 2.2);
         }
 
+        Level();
         Water();
         Barrier();
     }
@@ -245,6 +253,7 @@ public sealed partial class SectionView
         sketch.Key = "floor.soil";
         var band = Band(_ => Terrain.Drainage, s => Terrain.Ground(X(s), Y(s)));
         sketch.Area(band, null, Tone.Field);
+        Wetness();
         Hatching.Fill(sketch, band, Hatching.Of(layer));
         sketch.Area(band, new Pen(Tone.Earth, 0.3));
     }

@@ -55,6 +55,12 @@ public sealed record ClimateDays
     /// <summary>The hours themselves.</summary>
     public required ImmutableArray<SimulationHour> Hours { get; init; }
 
+    /// <summary>All hours of the run, opening with its start and its settling days.</summary>
+    public required ImmutableArray<SimulationHour> Course { get; init; }
+
+    /// <summary>Drains and other things that happened.</summary>
+    public required ImmutableArray<SimulationEvent> Events { get; init; }
+
     /// <summary>Hours a day with the air above a temperature, °C.</summary>
     public double HoursAbove(double celsius) =>
         Math.Min(HotRefugeHours, 24.0 * Hours.Count(h => h.AirMean > celsius) / Hours.Length);
@@ -108,6 +114,8 @@ public sealed record ClimateDays
             DewMargin = panes.IsEmpty ? 0 : hours.Min(h => panes.Min(p => h.DewMarginKelvin[p.Place])),
             ByHour = [.. ByClock(hours, h => h.AirMean).Zip(ByClock(hours, h => h.HumidityMean))],
             Hours = hours,
+            Course = result.Hours,
+            Events = result.Events,
         };
     }
 

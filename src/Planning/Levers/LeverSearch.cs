@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Planning.Climate;
@@ -40,6 +41,14 @@ public static class LeverSearch
     ];
 
     private static readonly ImmutableArray<Lever> All = [new MistLever(), new VentLever(), new LampLever()];
+
+    /// <summary>A design with the lever of a fix turned to it; null where it does not read so.</summary>
+    /// <param name="design">The design the fix was found for.</param>
+    /// <param name="fix">The fix.</param>
+    public static CheckedDesign? Turned(CheckedDesign design, LeverFix fix) =>
+        All.FirstOrDefault(l => l.Name == fix.Lever) is { } lever && fix.From.Si > 0.0
+            ? lever.Turned(design, fix.To.Si / fix.From.Si)
+            : null;
 
     /// <summary>The result with the levers of each of its findings on air and water.</summary>
     /// <param name="result">A checked design.</param>

@@ -1,0 +1,36 @@
+using System.Collections.Immutable;
+
+namespace Litterfall.Documents.Views;
+
+/// <summary>How a box stands at an hour of its forecast.</summary>
+/// <param name="LevelMeters">Free water over the base, m.</param>
+/// <param name="Wetness">
+/// Depth below the surface, m, and share of the pores that is full, 0 to 1, from the surface down.
+/// </param>
+public sealed record Moment(double LevelMeters, ImmutableArray<(double DepthMeters, double Share)> Wetness)
+{
+    /// <summary>True where dew can be seen on the front pane.</summary>
+    public bool FrontFogs { get; init; }
+
+    /// <summary>True where dew can be seen on the back pane.</summary>
+    public bool BackFogs { get; init; }
+
+    /// <summary>True while a lamp burns.</summary>
+    public bool IsLit { get; init; }
+
+    /// <summary>Colors from dry to full: sand, teal, deep blue in even steps of lightness.</summary>
+    public static readonly ImmutableArray<uint> Colors =
+    [
+        0xE9D8B4,
+        0xCDBB8A,
+        0x93A27A,
+        0x4F8076,
+        0x1F5F6B,
+        0x12405A,
+    ];
+
+    /// <summary>The color of a share of full pores.</summary>
+    /// <param name="share">0 to 1.</param>
+    public static uint ColorOf(double share) =>
+        Colors[Math.Clamp((int)(share * Colors.Length), 0, Colors.Length - 1)];
+}

@@ -1,0 +1,42 @@
+using Microsoft.EntityFrameworkCore;
+
+namespace Litterfall.Store;
+
+/// <summary>The tables of the bench.</summary>
+public sealed class BenchContext(DbContextOptions<BenchContext> options) : DbContext(options)
+{
+    /// <summary>Designs.</summary>
+    public DbSet<DesignRow> Designs => Set<DesignRow>();
+
+    /// <summary>Their versions, only ever added to.</summary>
+    public DbSet<VersionRow> Versions => Set<VersionRow>();
+
+    /// <summary>The workshop's own library, only ever added to.</summary>
+    public DbSet<EntryRow> Entries => Set<EntryRow>();
+
+    /// <summary>Choices of the user.</summary>
+    public DbSet<ChoiceRow> Choices => Set<ChoiceRow>();
+
+    /// <inheritdoc/>
+    protected override void OnModelCreating(ModelBuilder modelBuilder)
+    {
+        modelBuilder.Entity<DesignRow>(row =>
+        {
+            row.HasKey(d => d.Id);
+            row.Property(d => d.Name).HasMaxLength(200);
+            row.Property(d => d.Stamp).IsConcurrencyToken();
+            row.HasIndex(d => d.ChangedTicks);
+        });
+        modelBuilder.Entity<VersionRow>(row =>
+        {
+            row.HasKey(v => new { v.DesignId, v.Number });
+            row.HasOne<DesignRow>().WithMany().HasForeignKey(v => v.DesignId).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<EntryRow>(row =>
+        {
+            row.HasKey(e => e.Id);
+            row.HasIndex(e => e.Key);
+        });
+        modelBuilder.Entity<ChoiceRow>().HasKey(c => c.Key);
+    }
+}

@@ -1,0 +1,141 @@
+using System.IO.Compression;
+using System.Text;
+using Litterfall.Documents.Layout;
+using Litterfall.Documents.Papers;
+using Litterfall.Domain.Designs;
+using Litterfall.Planning;
+using Litterfall.Planning.Levers;
+using Litterfall.Store;
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Http;
+using Microsoft.AspNetCore.Routing;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Litterfall.Web;
+
+/// <summary>Puts the bench into a web application.</summary>
+public static class BenchHost
+{
+    /// <summary>What the pages need.</summary>
+    public static void Add(
+        IServiceCollection services,
+        BenchOptions options,
+        IDbContextFactory<BenchContext> contexts
+    )
+    {
+        services.AddRazorComponents().AddInteractiveServerComponents();
+        services.AddSingleton(options);
+        services.AddSingleton(contexts);
+        services.AddSingleton(TimeProvider.System);
+        services.AddSingleton(
+            new StoreMarks(
+                options.Version,
+                Fingerprint.Of(string.Join('\n', options.Catalog.Entries.Select(e => e.Key).Order(StringComparer.Ordinal)))[
+                    ..12
+                ]
+            )
+        );
+        services.AddSingleton<BenchStore>();
+        services.AddSingleton<BenchLibrary>();
+    }
+
+    /// <summary>Pages and files.</summary>
+    public static void Map(WebApplication app)
+    {
+        app.UseAntiforgery();
+        app.MapStaticAssets();
+        app.MapGet("/design/{id:guid}/file", FileAsync);
+        app.MapGet("/design/{id:guid}/paper/{name}", PaperAsync);
+        app.MapGet("/design/{id:guid}/papers.zip", PapersAsync);
+        app.MapGet("/export.zip", ExportAsync);
+        app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+    }
+
+    private static async Task<IResult> FileAsync(Guid id, int? version, BenchStore store)
+    {
+        var design = version is { } v ? await store.DesignAsync(id, v) : await store.DesignAsync(id);
+        return design is null
+            ? Results.NotFound()
+            : Results.File(
+                Encoding.UTF8.GetBytes(design.Text),
+                "application/yaml",
+                $"{PaperJob.FileWord(design.Name)}.viv.yaml"
+            );
+    }
+
+    private static async Task<IResult> PaperAsync(
+        Guid id,
+        string name,
+        string? sheet,
+        BenchStore store,
+        BenchLibrary library,
+        BenchOptions options
+    )
+    {
+        var files = await FilesAsync(id, sheet, store, library, options);
+        var found = files?.FirstOrDefault(f => f.Name == name);
+        return found is null
+            ? Results.NotFound()
+            : Results.File(
+                found.Bytes,
+                name.EndsWith(".pdf", StringComparison.Ordinal) ? "application/pdf" : "application/octet-stream",
+                name.EndsWith(".pdf", StringComparison.Ordinal) ? null : Path.GetFileName(name)
+            );
+    }
+
+    private static async Task<IResult> PapersAsync(
+        Guid id,
+        string? sheet,
+        BenchStore store,
+        BenchLibrary library,
+        BenchOptions options
+    )
+    {
+        if (await FilesAsync(id, sheet, store, library, options) is not { } files)
+        {
+            return Results.NotFound();
+        }
+
+        using var bytes = new MemoryStream();
+        using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true))
+        {
+            foreach (var file in files)
+            {
+                await using var entry = zip.CreateEntry(file.Name, CompressionLevel.Fastest).Open();
+                await entry.WriteAsync(file.Bytes);
+            }
+        }
+
+        return Results.File(bytes.ToArray(), "application/zip", "papers.zip");
+    }
+
+    private static async Task<IResult> ExportAsync(IDbContextFactory<BenchContext> contexts) =>
+        Results.File(await StoreFile.ExportAsync(contexts), "application/zip", "litterfall-export.zip");
+
+    /// <summary>All papers of a design; null where it is not there or cannot be computed.</summary>
+    internal static async Task<IReadOnlyList<PaperFile>?> FilesAsync(
+        Guid id,
+        string? sheet,
+        BenchStore store,
+        BenchLibrary library,
+        BenchOptions options
+    )
+    {
+        if (
+            await store.DesignAsync(id) is not { } stored
+            || DesignReader.Read(stored.Name, stored.Text).Value is not { } document
+            || library.Check(document) is not { Value: { } design, IsGood: true }
+        )
+        {
+            return null;
+        }
+
+        var result = LeverSearch.With(DesignRun.Execute(design));
+        var job = new PaperJob(
+            result,
+            new PaperWish(sheet == "letter" ? PaperSize.Letter : PaperSize.A4, null, options.Version, false)
+        );
+        return [.. PaperList.Write(job)];
+    }
+}

@@ -1,0 +1,58 @@
+using Litterfall.Domain.Figures;
+using Litterfall.Planning;
+
+namespace Litterfall.Web.Desk;
+
+/// <summary>What differs between two results, in words.</summary>
+public static class DesignDifference
+{
+    private const double Slight = 0.02;
+
+    private static readonly (string Key, string Words)[] Told =
+    [
+        ("water.gainMlPerDay", "water that stays a day"),
+        ("water.drainEveryDays", "time between drains"),
+        ("water.leastAirAtRootsPercent", "least air at the roots"),
+        ("headspace.airCMax", "warmest air"),
+        ("headspace.airCMin", "coolest air"),
+        ("headspace.humidityPercentMean", "humidity"),
+        ("headspace.airChangesPerHourMean", "air changes an hour"),
+        ("light.soilPpfdMean", "light on the ground"),
+        ("weights.plantedKg", "planted weight"),
+        ("cost.goods", "goods"),
+    ];
+
+    /// <summary>Findings gone and new, and numbers that moved by more than two parts in a hundred.</summary>
+    /// <param name="one">The first.</param>
+    /// <param name="other">The second.</param>
+    /// <param name="taste">Units.</param>
+    public static IEnumerable<string> Of(DesignResult? one, DesignResult? other, Taste taste)
+    {
+        if (one is null || other is null)
+        {
+            yield break;
+        }
+
+        foreach (var gone in one.Findings.Where(f => other.Findings.All(o => o.Slug != f.Slug)).DistinctBy(f => f.Slug))
+        {
+            yield return $"gone: {gone.Text}";
+        }
+
+        foreach (var come in other.Findings.Where(f => one.Findings.All(o => o.Slug != f.Slug)).DistinctBy(f => f.Slug))
+        {
+            yield return $"new: {come.Text}";
+        }
+
+        foreach (var (key, words) in Told)
+        {
+            if (
+                ReportPath.Find(one.Report, key) is ReportNumber a
+                && ReportPath.Find(other.Report, key) is ReportNumber b
+                && Math.Abs(a.Number - b.Number) > Slight * Math.Max(Math.Abs(a.Number), 1e-9)
+            )
+            {
+                yield return $"{words}: {taste.Show(a.Figure, a.Unit)} → {taste.Show(b.Figure, b.Unit)}";
+            }
+        }
+    }
+}

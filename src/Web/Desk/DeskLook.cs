@@ -1,0 +1,49 @@
+using System.Collections.Immutable;
+using Litterfall.Domain;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.Designs;
+using Litterfall.Domain.Figures;
+using Litterfall.Documents.Views;
+using Litterfall.Planning;
+
+namespace Litterfall.Web.Desk;
+
+/// <summary>A design with what is computed of it so far; each look replaces the one before.</summary>
+/// <param name="Document">The design as written.</param>
+public sealed record DeskLook(DesignDocument Document)
+{
+    /// <summary>The checked design; null where it has faults.</summary>
+    public CheckedDesign? Checked { get; init; }
+
+    /// <summary>What keeps it from being computed.</summary>
+    public ImmutableArray<TextFault> Faults { get; init; } = [];
+
+    /// <summary>Sizes and quantities, at once.</summary>
+    public DesignNumbers? Shape { get; init; }
+
+    /// <summary>With a month of air and floor; of the design before while its own is computed.</summary>
+    public DesignNumbers? Month { get; init; }
+
+    /// <summary>True while <see cref="Month"/> is of the design before.</summary>
+    public bool MonthIsOld { get; init; }
+
+    /// <summary>Everything, with findings; of the design before while its own is computed.</summary>
+    public DesignResult? Whole { get; init; }
+
+    /// <summary>True while <see cref="Whole"/> is of the design before.</summary>
+    public bool WholeIsOld { get; init; }
+
+    /// <summary>True once what would fix each finding has been searched.</summary>
+    public bool HasLevers { get; init; }
+
+    /// <summary>Views of the shape; null where it has faults.</summary>
+    public DesignViews? Views { get; init; }
+
+    /// <summary>The numbers to show: all, or those there are.</summary>
+    public ReportObject? Report { get; init; }
+
+    /// <summary>A figure of the report; null where it is not there.</summary>
+    /// <param name="key">Key as in a check, such as "water.gainMlPerDay".</param>
+    public ReportNumber? Number(string key) =>
+        Report is { } report ? ReportPath.Find(report, key) as ReportNumber : null;
+}

@@ -1,0 +1,150 @@
+using System.Collections.Immutable;
+using Litterfall.Documents.Views;
+using Litterfall.Domain.Designs;
+using Litterfall.Planning;
+using Litterfall.Planning.Levers;
+
+namespace Litterfall.Web.Desk;
+
+/// <summary>
+/// Computes a design in stages, each shown as it is ready: sizes and drawing at once, a month of air and
+/// floor within a tenth of a second, then light, crew, bands, findings, and last what would fix these. The
+/// next change cancels what is left of the last.
+/// </summary>
+public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisposable
+{
+    // Whole checks of many people take turns, so that months stay quick.
+    private static readonly SemaphoreSlim Turns = new(Math.Max(1, Environment.ProcessorCount - 1));
+    private readonly Lock gate = new();
+    private CancellationTokenSource running = new();
+    private DeskLook? last;
+
+    /// <summary>The last look.</summary>
+    public DeskLook? Last => last;
+
+    /// <summary>Work of the change that was begun last; done when nothing is left to compute.</summary>
+    public Task Done { get; private set; } = Task.CompletedTask;
+
+    /// <summary>Begins with a document: its shape is ready when this returns.</summary>
+    /// <param name="document">The design.</param>
+    /// <param name="isPassing">True while a hand drags: no findings are searched.</param>
+    public DeskLook Begin(DesignDocument document, bool isPassing = false)
+    {
+        CancellationToken cancel;
+        lock (gate)
+        {
+            running.Cancel();
+            running.Dispose();
+            running = new CancellationTokenSource();
+            cancel = running.Token;
+        }
+
+        var look = Shape(document);
+        last = look;
+        if (look.Checked is not null)
+        {
+            Done = Task.Run(() => Rest(look, isPassing, cancel), CancellationToken.None);
+        }
+
+        return look;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        lock (gate)
+        {
+            running.Cancel();
+            running.Dispose();
+            running = new CancellationTokenSource();
+        }
+    }
+
+    private DeskLook Shape(DesignDocument document)
+    {
+        var reading = library.Check(document);
+        if (reading.Value is not { } design || !reading.IsGood)
+        {
+            return new DeskLook(document)
+            {
+                Faults = [.. reading.Faults],
+                Views = last?.Views,
+                Shape = last?.Shape,
+                Month = last?.Month,
+                MonthIsOld = true,
+                Whole = last?.Whole,
+                WholeIsOld = true,
+                Report = last?.Report,
+            };
+        }
+
+        var shape = DesignRun.Shape(design);
+        return new DeskLook(document)
+        {
+            Checked = design,
+            Shape = shape,
+            Views = new DesignViews(shape),
+            Month = last?.Month,
+            MonthIsOld = true,
+            Whole = last?.Whole,
+            WholeIsOld = true,
+            Report = last?.Report ?? CheckReport.Write(shape, []),
+        };
+    }
+
+    private async Task Rest(DeskLook look, bool isPassing, CancellationToken cancel)
+    {
+        try
+        {
+            var month = DesignRun.Month(look.Checked!);
+            look = look with
+            {
+                Month = month,
+                MonthIsOld = false,
+                Views = new DesignViews(month),
+                Report = CheckReport.Write(month, look.Whole?.Findings ?? []),
+            };
+            Tell(look, cancel);
+            if (isPassing)
+            {
+                return;
+            }
+
+            await Turns.WaitAsync(cancel);
+            try
+            {
+                cancel.ThrowIfCancellationRequested();
+                var whole = DesignRun.Execute(look.Checked!);
+                look = look with
+                {
+                    Whole = whole,
+                    WholeIsOld = false,
+                    Views = new DesignViews(whole.Numbers),
+                    Report = whole.Report,
+                };
+                Tell(look, cancel);
+                look = look with { Whole = LeverSearch.With(whole, cancel), HasLevers = true };
+                Tell(look, cancel);
+            }
+            finally
+            {
+                Turns.Release();
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            // The next change is on its way.
+        }
+    }
+
+    private void Tell(DeskLook look, CancellationToken cancel)
+    {
+        lock (gate)
+        {
+            cancel.ThrowIfCancellationRequested();
+            last = look;
+        }
+
+        show(look);
+    }
+}

@@ -1,0 +1,312 @@
+using System.Collections.Immutable;
+using Litterfall.Domain;
+using Litterfall.Domain.Designs;
+using Litterfall.Documents.Views;
+using Litterfall.Store;
+
+namespace Litterfall.Web.Desk;
+
+/// <summary>
+/// One person at one design: every change is a version at once, a drag when it ends. What others change
+/// arrives by itself; a change made at the same time is kept beside theirs and told.
+/// </summary>
+public sealed class DeskWork : IDisposable
+{
+    private readonly BenchStore store;
+    private readonly BenchLibrary library;
+    private readonly IDisposable watch;
+    private readonly DeskRun run;
+    private readonly Action changed;
+    private StoredDesign stored;
+    private DesignDocument document;
+    private DesignDocument? kept;
+    private int writing;
+
+    private DeskWork(BenchStore store, BenchLibrary library, StoredDesign stored, Action changed)
+    {
+        this.store = store;
+        this.library = library;
+        this.stored = stored;
+        this.changed = changed;
+        document = DesignReader.Read(stored.Name, stored.Text).Value!;
+        run = new DeskRun(library, Computed);
+        Look = run.Begin(document);
+        watch = store.Watch(Elsewhere);
+    }
+
+    /// <summary>What is shown.</summary>
+    public DeskLook Look { get; private set; }
+
+    /// <summary>The design of the store.</summary>
+    public Guid Id => stored.Id;
+
+    /// <summary>The version worked on.</summary>
+    public int Version => stored.Version;
+
+    /// <summary>True where a version before this one is known.</summary>
+    public bool CanUndo => stored.Parent > 0;
+
+    /// <summary>True after an undo.</summary>
+    public bool CanRedo { get; private set; }
+
+    /// <summary>Somebody else's version beside which the last change was kept; null where there is none.</summary>
+    public SaveOutcome? Conflict { get; private set; }
+
+    /// <summary>True where a version of somebody else just came in.</summary>
+    public bool CameFromElsewhere { get; private set; }
+
+    /// <summary>True while a hand drags.</summary>
+    public bool IsDragging => kept is not null;
+
+    /// <summary>The design as shown.</summary>
+    public DesignDocument Document => document;
+
+    /// <summary>A design that is tried beside the present one; null where none is.</summary>
+    public DeskTrial? Trial { get; private set; }
+
+    /// <summary>Sits down at a design; null where it is not there or cannot be read.</summary>
+    public static async Task<DeskWork?> OpenAsync(
+        BenchStore store,
+        BenchLibrary library,
+        Guid id,
+        Action changed
+    )
+    {
+        var found = await store.DesignAsync(id);
+        return found is null || DesignReader.Read(found.Name, found.Text).Value is null
+            ? null
+            : new DeskWork(store, library, found, changed)
+            {
+                CanRedo = await store.LastChildAsync(id, found.Version) is not null,
+            };
+    }
+
+    /// <summary>A change that is saved at once; its faults where it cannot be.</summary>
+    /// <param name="edit">Gives the changed document.</param>
+    /// <param name="note">What is changed, in words.</param>
+    public async Task<ImmutableArray<TextFault>> ChangeAsync(
+        Func<DesignDocument, Reading<DesignDocument>> edit,
+        string note
+    )
+    {
+        var reading = edit(kept ?? document);
+        if (reading.Value is not { } next || !reading.IsGood)
+        {
+            return [.. reading.Faults];
+        }
+
+        kept = null;
+        if (next.Text == stored.Text)
+        {
+            return [];
+        }
+
+        if (library.Check(next) is { IsGood: false } faulty)
+        {
+            return [.. faulty.Faults];
+        }
+
+        document = next;
+        Look = run.Begin(next);
+        changed();
+        await SaveAsync(note);
+        return [];
+    }
+
+    /// <summary>A passing change of a drag: shown, not saved.</summary>
+    /// <param name="edit">Gives the changed document, from the one before the drag.</param>
+    public void Pass(Func<DesignDocument, Reading<DesignDocument>> edit)
+    {
+        kept ??= document;
+        var reading = edit(kept);
+        if (reading.Value is { } next && reading.IsGood && library.Check(next).IsGood)
+        {
+            document = next;
+            Look = run.Begin(next, isPassing: true);
+            changed();
+        }
+    }
+
+    /// <summary>Ends a drag: what is shown is saved.</summary>
+    /// <param name="note">What was changed.</param>
+    public async Task DropAsync(string note)
+    {
+        if (kept is null)
+        {
+            return;
+        }
+
+        kept = null;
+        if (document.Text != stored.Text)
+        {
+            Look = run.Begin(document);
+            changed();
+            await SaveAsync(note);
+        }
+    }
+
+    /// <summary>Back to the version this one was made from.</summary>
+    public Task UndoAsync() => stored.Parent > 0 ? GoToAsync(stored.Parent) : Task.CompletedTask;
+
+    /// <summary>Forth to the version made last from this one.</summary>
+    public async Task RedoAsync()
+    {
+        if (await store.LastChildAsync(Id, stored.Version) is { } child)
+        {
+            await GoToAsync(child);
+        }
+    }
+
+    /// <summary>To any version.</summary>
+    public async Task GoToAsync(int version)
+    {
+        writing++;
+        try
+        {
+            if (await store.GoToAsync(Id, version) is { } there)
+            {
+                await TakeAsync(there);
+            }
+        }
+        finally
+        {
+            writing--;
+        }
+    }
+
+    /// <summary>Takes one side of a conflict: ours becomes the one worked on, or theirs stays.</summary>
+    public async Task SettleAsync(bool ours)
+    {
+        if (Conflict is { } conflict)
+        {
+            Conflict = null;
+            await GoToAsync(ours ? conflict.Saved.Version : conflict.Other!.Version);
+        }
+    }
+
+    /// <summary>Tries a change beside the present design.</summary>
+    public void Try(DesignDocument changedDocument, string note)
+    {
+        Trial?.Dispose();
+        Trial = new DeskTrial(library, changedDocument, note, changed);
+        changed();
+    }
+
+    /// <summary>Keeps what is tried, or drops it.</summary>
+    public async Task EndTrialAsync(bool keep)
+    {
+        var trial = Trial;
+        Trial = null;
+        if (keep && trial is not null)
+        {
+            await ChangeAsync(_ => new Reading<DesignDocument>(trial.Look.Document, []), trial.Note);
+        }
+
+        trial?.Dispose();
+        changed();
+    }
+
+    /// <summary>Waits until nothing is left to compute.</summary>
+    public Task Settled => run.Done;
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        watch.Dispose();
+        run.Dispose();
+        Trial?.Dispose();
+    }
+
+    private async Task SaveAsync(string note)
+    {
+        writing++;
+        SaveOutcome outcome;
+        try
+        {
+            outcome = await store.SaveAsync(
+                Id,
+                stored.Version,
+                (document.Design.Name, document.Text, note)
+            );
+            stored = outcome.Saved;
+        }
+        finally
+        {
+            writing--;
+        }
+
+        CanRedo = false;
+        Conflict = outcome.Other is null ? null : outcome;
+        CameFromElsewhere = false;
+        changed();
+    }
+
+    private async Task TakeAsync(StoredDesign there)
+    {
+        stored = there;
+        kept = null;
+        document = DesignReader.Read(there.Name, there.Text).Value!;
+        CanRedo = await store.LastChildAsync(Id, there.Version) is not null;
+        Look = run.Begin(document);
+        changed();
+    }
+
+    /// <summary>Somebody changed this design: taken over, unless a hand drags or a conflict is open.</summary>
+    private void Elsewhere(Guid id, int version)
+    {
+        if (id == Id && writing == 0 && version != stored.Version && kept is null && Conflict is null)
+        {
+            _ = FollowAsync(version);
+        }
+    }
+
+    private async Task FollowAsync(int version)
+    {
+        if (await store.DesignAsync(Id) is { } there && there.Version != stored.Version)
+        {
+            CameFromElsewhere = true;
+            await TakeAsync(there);
+        }
+    }
+
+    private void Computed(DeskLook look)
+    {
+        Look = look;
+        if (look is { Whole: { } whole, HasLevers: false, WholeIsOld: false })
+        {
+            _ = store.JudgeAsync(Id, stored.Version, Verdict.Of(whole, Taste.Metric));
+        }
+
+        changed();
+    }
+}
+
+/// <summary>A design that is tried and computed beside the present one.</summary>
+public sealed class DeskTrial : IDisposable
+{
+    private readonly DeskRun run;
+
+    /// <summary>Begins to compute it.</summary>
+    public DeskTrial(BenchLibrary library, DesignDocument document, string note, Action changed)
+    {
+        Note = note;
+        run = new DeskRun(
+            library,
+            look =>
+            {
+                Look = look;
+                changed();
+            }
+        );
+        Look = run.Begin(document);
+    }
+
+    /// <summary>What is tried, in words.</summary>
+    public string Note { get; }
+
+    /// <summary>What is computed of it so far.</summary>
+    public DeskLook Look { get; private set; }
+
+    /// <inheritdoc/>
+    public void Dispose() => run.Dispose();
+}

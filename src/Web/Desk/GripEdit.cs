@@ -1,0 +1,109 @@
+using Litterfall.Documents.Views;
+using Litterfall.Domain.Designs;
+
+namespace Litterfall.Web.Desk;
+
+/// <summary>What moving a grip does to the text of a design.</summary>
+public static class GripEdit
+{
+    /// <summary>The document with a grip moved.</summary>
+    /// <param name="document">The design.</param>
+    /// <param name="grip">The grip, as it stood.</param>
+    /// <param name="move">Meters to the right and up.</param>
+    /// <param name="usual">The user's usual unit of length.</param>
+    public static Reading<DesignDocument> Moved(
+        DesignDocument document,
+        Grip grip,
+        (double Across, double Up) move,
+        string usual
+    )
+    {
+        var reading = new Reading<DesignDocument>(document, []);
+        if (grip.Across is { } across && move.Across != 0)
+        {
+            reading = Axis(reading.Value!, across, across.Meters + move.Across, usual);
+        }
+
+        if (grip.Up is { } up && move.Up != 0 && reading.Value is { } so && reading.IsGood)
+        {
+            reading = Axis(so, up, up.Meters + move.Up, usual);
+        }
+
+        return reading;
+    }
+
+    /// <summary>The document with one value of a grip set, m.</summary>
+    public static Reading<DesignDocument> Axis(
+        DesignDocument document,
+        GripAxis axis,
+        double meters,
+        string usual
+    )
+    {
+        var value = Math.Clamp(meters, axis.Least, axis.Most);
+        var prepared = Prepared(document, axis, usual);
+        if (prepared.Value is not { } ready || !prepared.IsGood)
+        {
+            return prepared;
+        }
+
+        return DesignEdits.Set(
+            ready,
+            axis.Path,
+            TypedLength.Write(value, TypedLength.TextAt(ready, axis.Path), usual)
+        );
+    }
+
+    /// <summary>
+    /// A place that is not written yet needs both edges; a soil that is tilted needs front and back instead
+    /// of one depth.
+    /// </summary>
+    private static Reading<DesignDocument> Prepared(DesignDocument document, GripAxis axis, string usual)
+    {
+        if (axis.Path is "floor.soil.front" or "floor.soil.back" && document.Spans.ContainsKey("floor.soil.depth"))
+        {
+            var depth = TypedLength.TextAt(document, "floor.soil.depth");
+            var other = axis.Path == "floor.soil.front" ? "floor.soil.back" : "floor.soil.front";
+            var without = DesignEdits.Remove(document, "floor.soil.depth");
+            return Both(without, document, (axis.Path, depth), (other, depth));
+        }
+
+        if (Place(axis.Path) is { } place && !document.Spans.ContainsKey(place))
+        {
+            var at = TypedLength.Write(Math.Max(0.0, axis.Meters), "", usual);
+            return DesignEdits.SetPart(document, place, $"{{ x: {at}, y: {at} }}");
+        }
+
+        return new(document, []);
+    }
+
+    /// <summary>
+    /// The two values in one step: with one of them alone the text would not read.
+    /// </summary>
+    private static Reading<DesignDocument> Both(
+        Reading<DesignDocument> without,
+        DesignDocument document,
+        params ReadOnlySpan<(string Path, string Text)> values
+    )
+    {
+        var start = without.Value ?? document;
+        foreach (var (path, text) in values)
+        {
+            var next = DesignEdits.Set(start, path, text);
+            if (next.Value is null)
+            {
+                return next;
+            }
+
+            start = next.Value;
+        }
+
+        return new(start, []);
+    }
+
+    private static string? Place(string path)
+    {
+        var at = path.IndexOf(".at.", StringComparison.Ordinal);
+        return at < 0 ? null : path[..(at + 3)];
+    }
+}

@@ -1,0 +1,135 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Litterfall.Documents.Svg;
+using Litterfall.Documents.Views;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Designs;
+using Litterfall.Planning;
+using Litterfall.Store;
+using Microsoft.AspNetCore.Components.Forms;
+
+namespace Litterfall.Web.Pages;
+
+/// <summary>The list of designs, and one field to begin a new one.</summary>
+public sealed partial class Home
+{
+    private static readonly (double, double) Room = (110, 90);
+    private IReadOnlyList<ListedDesign> designs = [];
+    private ImmutableArray<CatalogEntry> animals = [];
+    private ImmutableArray<(BenchExample Example, string Svg)> drawn = [];
+    private string size = "";
+    private string animal = "";
+    private string? fault;
+    private Guid? away;
+
+    /// <inheritdoc/>
+    protected override async Task OnInitializedAsync()
+    {
+        await Library.LoadAsync();
+        animals =
+        [
+            .. Library.Catalog.Entries.Where(e => e.Kind == "animal").OrderBy(e => e.Name, StringComparer.Ordinal),
+        ];
+        drawn = [.. Options.Examples.Take(6).Select(e => (e, Drawn(e)))];
+        designs = await Store.DesignsAsync();
+    }
+
+    private string Drawn(BenchExample example)
+    {
+        var document = DesignReader.Read(example.Name, example.Text).Value;
+        if (document is null || Library.Check(document) is not { Value: { } design, IsGood: true })
+        {
+            return "";
+        }
+
+        var views = new DesignViews(DesignRun.Shape(design));
+        return Inked.Of(SvgWriter.Write(views.Section(Room), example.Name));
+    }
+
+    private async Task MakeAsync()
+    {
+        var edges = size.Trim();
+        var name = string.Create(
+            CultureInfo.InvariantCulture,
+            $"box {designs.Count + 1}{(animal.Length > 0 ? $" for {Library.Catalog.Find(animal)!.Name}" : "")}"
+        );
+        var text = Starter.Write(
+            new StarterWish(null, edges, null, animal.Length > 0 ? animal : null),
+            Library.Catalog,
+            name
+        );
+        if (text.Value is null || !text.IsGood)
+        {
+            fault = $"{text.Faults[0].Message}; expected {text.Faults[0].Expected}.";
+            return;
+        }
+
+        var stored = await Store.AddAsync(name, text.Value, $"begun from {edges}");
+        Go.NavigateTo($"/design/{stored.Id}");
+    }
+
+    private async Task TakeAsync(BenchExample example)
+    {
+        var stored = await Store.AddAsync(
+            DesignReader.Read(example.Name, example.Text).Value!.Design.Name,
+            example.Text,
+            $"begun from the example {example.Name}"
+        );
+        Go.NavigateTo($"/design/{stored.Id}");
+    }
+
+    private async Task CopyAsync(Guid id)
+    {
+        if (await Store.DesignAsync(id) is { } from)
+        {
+            var stored = await Store.AddAsync(from.Name, from.Text, $"copied from version {from.Version} of {from.Name}");
+            Go.NavigateTo($"/design/{stored.Id}");
+        }
+    }
+
+    private async Task PutAwayAsync(Guid id)
+    {
+        await Store.PutAwayAsync(id, true);
+        away = id;
+        designs = await Store.DesignsAsync();
+    }
+
+    private async Task BringBackAsync()
+    {
+        await Store.PutAwayAsync(away!.Value, false);
+        away = null;
+        designs = await Store.DesignsAsync();
+    }
+
+    private async Task ImportAsync(InputFileChangeEventArgs chosen)
+    {
+        if (chosen.File.Size > DesignReader.LargestFile)
+        {
+            fault = $"{chosen.File.Name} is too large; a design file has at most 512 kB.";
+            return;
+        }
+
+        using var stream = chosen.File.OpenReadStream(DesignReader.LargestFile);
+        using var bytes = new MemoryStream();
+        await stream.CopyToAsync(bytes);
+        var reading = DesignReader.Read(chosen.File.Name, bytes.ToArray());
+        if (reading.Value is not { } document || !reading.IsGood)
+        {
+            var first = reading.Faults[0];
+            fault = $"{first.File}, line {first.Line}: {first.Message}; expected {first.Expected}.";
+            return;
+        }
+
+        var stored = await Store.AddAsync(document.Design.Name, document.Text, $"brought from {chosen.File.Name}");
+        Go.NavigateTo($"/design/{stored.Id}");
+    }
+
+    private static string Age(DateTime when)
+    {
+        var age = DateTime.UtcNow - when;
+        return age.TotalMinutes < 1 ? "just now"
+            : age.TotalHours < 1 ? $"{age.TotalMinutes:0} min ago"
+            : age.TotalDays < 1 ? $"{age.TotalHours:0} h ago"
+            : when.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
+    }
+}

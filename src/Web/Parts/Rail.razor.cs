@@ -1,0 +1,111 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Findings;
+using Litterfall.Planning.Levers;
+using Litterfall.Planning.Stocking;
+using Litterfall.Web.Desk;
+using Microsoft.AspNetCore.Components;
+
+namespace Litterfall.Web.Parts;
+
+/// <summary>What follows from the design: the verdict, findings, four panels, quantities.</summary>
+public sealed partial class Rail
+{
+    private const int Most = 8;
+    private const int Year = 365;
+    private bool all;
+
+    /// <summary>The library.</summary>
+    [Inject]
+    public required BenchLibrary Library { get; set; }
+
+    /// <summary>The design at hand.</summary>
+    [Parameter, EditorRequired]
+    public required DeskWork Work { get; set; }
+
+    /// <summary>Units.</summary>
+    [Parameter]
+    public Taste Taste { get; set; } = Taste.Metric;
+
+    /// <summary>Hour of the forecast.</summary>
+    [Parameter]
+    public int Hour { get; set; }
+
+    /// <summary>A part is to be shown.</summary>
+    [Parameter]
+    public EventCallback<string?> OnSelect { get; set; }
+
+    /// <summary>A number is asked where it comes from.</summary>
+    [Parameter]
+    public EventCallback<string> OnAsk { get; set; }
+
+    private TradeCatalog Catalog => Library.Catalog;
+
+    private string VerdictText =>
+        Work.Look.Faults.Length > 0 ? "The design cannot be computed as written."
+        : Work.Look.Whole is not { } whole ? "Computing…"
+        : Verdict.Of(whole, Taste) + (Work.Look.WholeIsOld ? " (computing anew…)" : "");
+
+    private string VerdictClass =>
+        Work.Look.Whole is not { } whole || Work.Look.WholeIsOld ? "old"
+        : whole.Stops ? "stop"
+        : whole.Findings.Any(f => f.Severity == Severity.Caution) ? "caution"
+        : "well";
+
+    private Planning.DesignNumbers? Month => Work.Look.Month;
+
+    private ImmutableArray<double> Levels =>
+        Month?.Water.Forecast is { } forecast ? [.. forecast.Days.Take(Year).Select(d => d.LevelMeters * 1000)] : [];
+
+    private (double, string)? Barrier =>
+        Month?.Layers.FirstOrDefault(l => l.Layer == "drainage") is { } drainage
+            ? (drainage.Depth.Si * 1000, "barrier")
+            : null;
+
+    private ImmutableArray<double> Airs =>
+        Month?.Climate?.Computed is { } climate ? [.. climate.Days.ByHour.Select(h => h.Celsius)] : [];
+
+    private ImmutableArray<double> Humidities =>
+        Month?.Climate?.Computed is { } climate ? [.. climate.Days.ByHour.Select(h => 100 * h.Humidity)] : [];
+
+    private ImmutableArray<double> Fogs =>
+        Month?.Climate?.Computed is { } climate ? [.. climate.Days.FogByHour.Select(h => 100 * h)] : [];
+
+    private IEnumerable<string> Panes => Month?.Climate?.Fog.Select(f => f.Pane) ?? [];
+
+    private (double, double, string)? AnimalBand => Band("nightLow", "dayHigh");
+
+    private (double, double, string)? HumidBand => Band("humidityLow", "humidityHigh");
+
+    private ImmutableArray<double> Springtails =>
+        Work.Look.Whole?.Numbers.Life is { } life && life.IsSpringtail.Contains(true)
+            ?
+            [
+                .. life
+                    .Days.Take(Year)
+                    .Where((_, i) => i % 7 == 0)
+                    .Select(d => d.Mobile.Where((_, i) => life.IsSpringtail[i]).Sum()),
+            ]
+            : [];
+
+    private (double, double, string)? Band(string low, string high)
+    {
+        var species = Month is { } month ? StockedSpecies.Of(month.Design) : [];
+        return species.FirstOrDefault()?.Species is { } entry
+            && entry.Figure(low) is { } from
+            && entry.Figure(high) is { } to
+            ? (from.Value, to.Value, "wanted")
+            : null;
+    }
+
+    private void TryLever(LeverFix fix)
+    {
+        if (
+            Work.Look.Whole is { } whole
+            && LeverSearch.Turned(whole.Numbers.Design, fix) is { } turned
+        )
+        {
+            Work.Try(turned.Document, $"{fix.Lever} {Taste.Show(fix.To, fix.To.Unit!)}");
+        }
+    }
+}
