@@ -93,6 +93,7 @@ public sealed record Taste(ImmutableDictionary<string, string> Units)
             "%" => " %",
             "cm2" => " cm²",
             "1/m2" => " /m²",
+            "1/h" => " /h",
             "g/m2" => " g/m²",
             "umol/m2/s" => " µmol/m²/s",
             "mol/m2/d" => " mol/m²/d",

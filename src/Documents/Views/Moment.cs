@@ -5,9 +5,10 @@ namespace Litterfall.Documents.Views;
 /// <summary>How a box stands at an hour of its forecast.</summary>
 /// <param name="LevelMeters">Free water over the base, m.</param>
 /// <param name="Wetness">
-/// Depth below the surface, m, and share of the pores that is full, 0 to 1, from the surface down.
+/// Share of the soil's depth below its surface and share of its pores that is full there, both 0 to 1, from
+/// the surface down.
 /// </param>
-public sealed record Moment(double LevelMeters, ImmutableArray<(double DepthMeters, double Share)> Wetness)
+public sealed record Moment(double LevelMeters, ImmutableArray<(double Depth, double Share)> Wetness)
 {
     /// <summary>True where dew can be seen on the front pane.</summary>
     public bool FrontFogs { get; init; }

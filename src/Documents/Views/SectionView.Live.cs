@@ -62,10 +62,7 @@ public sealed partial class SectionView
         {
             var (from, share) = now.Wetness[i];
             var (to, next) = now.Wetness[i + 1];
-            var band = Band(
-                s => Math.Max(Terrain.Drainage, Terrain.Ground(X(s), Y(s)) - to),
-                s => Math.Max(Terrain.Drainage, Terrain.Ground(X(s), Y(s)) - from)
-            );
+            var band = Band(s => Inside(s, to), s => Inside(s, from));
             sketch.Add(
                 new PathMark([new Contour(band, true)], [])
                 {
@@ -75,6 +72,13 @@ public sealed partial class SectionView
                 }
             );
         }
+    }
+
+    /// <summary>Height at a share of the soil's depth below its surface.</summary>
+    private double Inside(double across, double share)
+    {
+        var ground = Terrain.Ground(X(across), Y(across));
+        return ground - (share * (ground - Terrain.Drainage));
     }
 
     /// <summary>Dew on the panes of the cut, as a stippled strip along their inner face.</summary>

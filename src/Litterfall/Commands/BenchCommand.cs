@@ -15,7 +15,7 @@ internal static class BenchCommand
 
     private static readonly (string File, string About)[] Samples =
     [
-        ("ld-201-flat", "a flat, three phantasmal frogs, no lid gap to spare"),
+        ("ld-201-flat", "a tenant, phantasmal frogs, a box by the wall"),
         ("ld-202-waiting-room", "a waiting room, typed in inches"),
         ("ld-203-museum-foyer", "a foyer, panes cut for it, outlet to a bucket"),
         ("ld-204-shop-kits", "eight small kits for a shop"),

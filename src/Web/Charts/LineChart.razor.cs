@@ -134,6 +134,11 @@ public sealed partial class LineChart
             (low, high) = (Math.Min(low, band.Low), Math.Max(high, band.High));
         }
 
+        if (high - low < 1e-9 && Math.Abs(high) < 1e-9)
+        {
+            return (0, 1);
+        }
+
         var room = Math.Max((high - low) * 0.08, Math.Max(Math.Abs(high) * 0.01, 1e-6));
         return (low >= 0 && low - room < 0 ? 0 : low - room, high + room);
     }

@@ -62,7 +62,7 @@ public static class DeskMoment
             var depth = columns.DepthMeters[node * columns.Zones] - moss;
             if (depth >= -1e-9 && depth <= run.Floor.SoilMeters[0] + 1e-9 && pores > 0)
             {
-                list.Add((Math.Max(0, depth), Math.Clamp(now.WaterContent[node] / pores, 0, 1)));
+                list.Add((Math.Clamp(depth / run.Floor.SoilMeters[0], 0, 1), Math.Clamp(now.WaterContent[node] / pores, 0, 1)));
             }
         }
 

@@ -17,6 +17,8 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
     private static readonly SemaphoreSlim Turns = new(Math.Max(1, Environment.ProcessorCount - 1));
     private readonly Lock gate = new();
     private CancellationTokenSource running = new();
+    private (DeskLook Look, bool IsPassing)? next;
+    private bool isBusy;
     private DeskLook? last;
 
     /// <summary>The last look.</summary>
@@ -30,20 +32,17 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
     /// <param name="isPassing">True while a hand drags: no findings are searched.</param>
     public DeskLook Begin(DesignDocument document, bool isPassing = false)
     {
-        CancellationToken cancel;
+        var look = Shape(document);
         lock (gate)
         {
             running.Cancel();
-            running.Dispose();
-            running = new CancellationTokenSource();
-            cancel = running.Token;
-        }
-
-        var look = Shape(document);
-        last = look;
-        if (look.Checked is not null)
-        {
-            Done = Task.Run(() => Rest(look, isPassing, cancel), CancellationToken.None);
+            last = look;
+            next = look.Checked is null ? null : (look, isPassing);
+            if (next is not null && !isBusy)
+            {
+                isBusy = true;
+                Done = Task.Run(WorkAsync, CancellationToken.None);
+            }
         }
 
         return look;
@@ -54,9 +53,37 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
     {
         lock (gate)
         {
+            next = null;
             running.Cancel();
-            running.Dispose();
-            running = new CancellationTokenSource();
+        }
+    }
+
+    /// <summary>
+    /// One worker for each desk takes the newest look and leaves out those between, so that a drag never
+    /// piles up work.
+    /// </summary>
+    private async Task WorkAsync()
+    {
+        while (true)
+        {
+            DeskLook look;
+            bool isPassing;
+            CancellationToken cancel;
+            lock (gate)
+            {
+                if (next is not { } one)
+                {
+                    isBusy = false;
+                    return;
+                }
+
+                (look, isPassing) = one;
+                next = null;
+                running = new CancellationTokenSource();
+                cancel = running.Token;
+            }
+
+            await Rest(look, isPassing, cancel);
         }
     }
 

@@ -16,7 +16,7 @@ public static class Verdict
         var cautions = result.Findings.Count(f => f.Severity == Severity.Caution);
         var parts = new List<string>
         {
-            stops > 0 ? $"Not so: {Count(stops, "stop")}"
+            stops > 0 ? $"Not to be built so: {Count(stops, "stop")}"
             : cautions > 0 ? $"Holds, with {Count(cautions, "caution")}"
             : "Holds",
         };

@@ -63,6 +63,11 @@ public sealed partial class PartFields
     private string NameOf(PartForm part)
     {
         var entry = part.Fields.FirstOrDefault(f => f.Form == FieldForm.Entry && part.Key.EndsWith(']'));
+        if (part.Key.StartsWith("vents", StringComparison.Ordinal))
+        {
+            return $"{part.Name}, {TypedLength.TextAt(Work.Document, part.Key + ".side")}".TrimEnd(',', ' ');
+        }
+
         var key = entry is null ? "" : TypedLength.TextAt(Work.Document, entry.Path);
         return key.Length > 0 && Catalog.Find(key) is { } found ? found.Name : part.Name;
     }

@@ -11,7 +11,7 @@ namespace Litterfall.Web.Parts;
 /// <summary>What follows from the design: the verdict, findings, four panels, quantities.</summary>
 public sealed partial class Rail
 {
-    private const int Most = 8;
+    private const int Most = 5;
     private const int Year = 365;
     private bool all;
 
