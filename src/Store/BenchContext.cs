@@ -30,7 +30,10 @@ public sealed class BenchContext(DbContextOptions<BenchContext> options) : DbCon
         modelBuilder.Entity<VersionRow>(row =>
         {
             row.HasKey(v => new { v.DesignId, v.Number });
-            row.HasOne<DesignRow>().WithMany().HasForeignKey(v => v.DesignId).OnDelete(DeleteBehavior.Restrict);
+            row.HasOne<DesignRow>()
+                .WithMany()
+                .HasForeignKey(v => v.DesignId)
+                .OnDelete(DeleteBehavior.Restrict);
         });
         modelBuilder.Entity<EntryRow>(row =>
         {

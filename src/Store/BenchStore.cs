@@ -47,7 +47,9 @@ public sealed record ListedVersion(
 /// <param name="Other">The version somebody else made meanwhile; null where nobody did.</param>
 public sealed record SaveOutcome(StoredDesign Saved, StoredDesign? Other);
 
-/// <summary>Everything the bench keeps, by task. Each task is one transaction on disk before it returns.</summary>
+/// <summary>
+/// Everything the bench keeps, by task. Each task is one transaction on disk before it returns.
+/// </summary>
 public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMarks marks, TimeProvider clock)
 {
     private const int BusyRetries = 5;
@@ -129,7 +131,9 @@ public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMa
         return new StoredDesign(row.Id, name, 1, 0, text);
     }
 
-    /// <summary>The design with the version that is worked on; null where there is none of that number.</summary>
+    /// <summary>
+    /// The design with the version that is worked on; null where there is none of that number.
+    /// </summary>
     public async Task<StoredDesign?> DesignAsync(Guid id, CancellationToken cancel = default)
     {
         await using var db = await contexts.CreateDbContextAsync(cancel);
@@ -192,7 +196,9 @@ public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMa
                 return await Saved(id, basis, change, cancel);
             }
             catch (Exception e)
-                when (attempt < BusyRetries && e is DbUpdateException or SqliteException { SqliteErrorCode: 5 })
+                when (attempt < BusyRetries
+                    && e is DbUpdateException or SqliteException { SqliteErrorCode: 5 }
+                )
             {
                 // Somebody was quicker with this number: look again at what is there.
             }
@@ -303,8 +309,7 @@ public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMa
     )
     {
         await using var db = await contexts.CreateDbContextAsync(cancel);
-        var row =
-            await db.Designs.FirstOrDefaultAsync(d => d.Id == id, cancel)
+        var row = await db.Designs.FirstOrDefaultAsync(d => d.Id == id, cancel)
             ?? throw new InvalidOperationException($"There is no design {id}.");
         var last = await db.Versions.Where(v => v.DesignId == id).MaxAsync(v => v.Number, cancel);
         var isFirst = row.Head == basis;

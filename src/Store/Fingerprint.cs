@@ -7,5 +7,6 @@ namespace Litterfall.Store;
 public static class Fingerprint
 {
     /// <summary>SHA-256 of a text in UTF-8, in hexadecimal.</summary>
-    public static string Of(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
+    public static string Of(string text) =>
+        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 }

@@ -6,7 +6,9 @@ using Microsoft.EntityFrameworkCore;
 
 namespace Litterfall.Store;
 
-/// <summary>The file of the bench: where it is, its copy in one file, and everything in open formats.</summary>
+/// <summary>
+/// The file of the bench: where it is, its copy in one file, and everything in open formats.
+/// </summary>
 public static class StoreFile
 {
     private const string Signature = "SQLite format 3\0";
@@ -74,8 +76,10 @@ public static class StoreFile
         using (var file = File.OpenRead(copy))
         {
             var head = new byte[Signature.Length];
-            if (file.ReadAtLeast(head, head.Length, false) < head.Length
-                || Encoding.ASCII.GetString(head) != Signature)
+            if (
+                file.ReadAtLeast(head, head.Length, false) < head.Length
+                || Encoding.ASCII.GetString(head) != Signature
+            )
             {
                 return "this is no copy of a bench";
             }
@@ -147,11 +151,15 @@ public static class StoreFile
         using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true))
         {
             var designs = await db.Designs.AsNoTracking().OrderBy(d => d.CreatedTicks).ToListAsync(cancel);
-            var index = new StringBuilder("design,name,version,parent,worked on,time,engine,library,hash,note\r\n");
+            var index = new StringBuilder(
+                "design,name,version,parent,worked on,time,engine,library,hash,note\r\n"
+            );
             foreach (var design in designs)
             {
                 var versions = db.Versions.AsNoTracking().Where(v => v.DesignId == design.Id);
-                await foreach (var v in versions.OrderBy(v => v.Number).AsAsyncEnumerable().WithCancellation(cancel))
+                await foreach (
+                    var v in versions.OrderBy(v => v.Number).AsAsyncEnumerable().WithCancellation(cancel)
+                )
                 {
                     Put(zip, $"designs/{design.Id}/{v.Number:0000}.viv.yaml", v.Text);
                     string[] row =
@@ -179,7 +187,8 @@ public static class StoreFile
         return bytes.ToArray();
     }
 
-    private static string Quoted(string text) => $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
+    private static string Quoted(string text) =>
+        $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
 
     private static void Put(ZipArchive zip, string name, string text)
     {
@@ -193,7 +202,8 @@ public static class StoreFile
             DataSource = path,
             Mode = mode,
             DefaultTimeout = 10,
-            Pooling = mode == SqliteOpenMode.ReadWriteCreate && !path.EndsWith(".part", StringComparison.Ordinal),
+            Pooling =
+                mode == SqliteOpenMode.ReadWriteCreate && !path.EndsWith(".part", StringComparison.Ordinal),
         }.ConnectionString;
 
     private sealed class Factory(string path) : IDbContextFactory<BenchContext>

@@ -17,7 +17,7 @@ namespace Litterfall.Web;
 /// <summary>Puts the bench into a web application.</summary>
 public static class BenchHost
 {
-    /// <summary>What the pages need.</summary>
+    /// <summary>Pages with all they need.</summary>
     public static void Add(
         IServiceCollection services,
         BenchOptions options,
@@ -25,15 +25,28 @@ public static class BenchHost
     )
     {
         services.AddRazorComponents().AddInteractiveServerComponents();
+        AddStore(services, options, contexts);
+    }
+
+    /// <summary>What the pages need.</summary>
+    public static void AddStore(
+        IServiceCollection services,
+        BenchOptions options,
+        IDbContextFactory<BenchContext> contexts
+    )
+    {
         services.AddSingleton(options);
         services.AddSingleton(contexts);
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton(
             new StoreMarks(
                 options.Version,
-                Fingerprint.Of(string.Join('\n', options.Catalog.Entries.Select(e => e.Key).Order(StringComparer.Ordinal)))[
-                    ..12
-                ]
+                Fingerprint.Of(
+                    string.Join(
+                        '\n',
+                        options.Catalog.Entries.Select(e => e.Key).Order(StringComparer.Ordinal)
+                    )
+                )[..12]
             )
         );
         services.AddSingleton<BenchStore>();
@@ -79,7 +92,9 @@ public static class BenchHost
             ? Results.NotFound()
             : Results.File(
                 found.Bytes,
-                name.EndsWith(".pdf", StringComparison.Ordinal) ? "application/pdf" : "application/octet-stream",
+                name.EndsWith(".pdf", StringComparison.Ordinal)
+                    ? "application/pdf"
+                    : "application/octet-stream",
                 name.EndsWith(".pdf", StringComparison.Ordinal) ? null : Path.GetFileName(name)
             );
     }

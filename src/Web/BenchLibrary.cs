@@ -64,6 +64,10 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
     private static Reading<Workshop> Read(IEnumerable<string> entries) =>
         WorkshopReader.Read(
             "own library",
-            [.. entries.Select((json, i) => new CatalogFile(FormattableString.Invariant($"own-{i}.json"), $"[{json}]"))]
+            [
+                .. entries.Select(
+                    (json, i) => new CatalogFile(FormattableString.Invariant($"own-{i}.json"), $"[{json}]")
+                ),
+            ]
         );
 }

@@ -3,7 +3,9 @@ using Litterfall.Documents.Drawings;
 
 namespace Litterfall.Web;
 
-/// <summary>A drawing for the screen: inks become names that the page gives its colors, light or dark.</summary>
+/// <summary>
+/// A drawing for the screen: inks become names that the page gives its colors, light or dark.
+/// </summary>
 public static class Inked
 {
     private static readonly (string Ink, string Name)[] Names =
@@ -33,6 +35,7 @@ public static class Inked
             body = body.Replace(ink, name, StringComparison.Ordinal);
         }
 
-        return $"<svg xmlns=\"http://www.w3.org/2000/svg\" {box} aria-hidden=\"true\" focusable=\"false\">{body}";
+        return $"<svg xmlns=\"http://www.w3.org/2000/svg\" {box} aria-hidden=\"true\" "
+            + $"focusable=\"false\">{body}";
     }
 }

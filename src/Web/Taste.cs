@@ -8,12 +8,20 @@ namespace Litterfall.Web;
 /// <summary>Units that the user likes, one for each kind of quantity.</summary>
 public sealed record Taste(ImmutableDictionary<string, string> Units)
 {
-    private static readonly Unit Ounce = new("fl oz", 231 * 0.0254 * 0.0254 * 0.0254 / 128, Domain.Quantities.Units.Liter.Dimension);
+    private static readonly Unit Ounce = new(
+        "fl oz",
+        231 * 0.0254 * 0.0254 * 0.0254 / 128,
+        Domain.Quantities.Units.Liter.Dimension
+    );
 
     private static readonly Unit Pound = new("lb", 0.45359237, Domain.Quantities.Units.Kilogram.Dimension);
 
     private static readonly Unit Fahrenheit = new(
-        "F", 5.0 / 9.0, Domain.Quantities.Units.Celsius.Dimension, 459.67 * 5.0 / 9.0);
+        "F",
+        5.0 / 9.0,
+        Domain.Quantities.Units.Celsius.Dimension,
+        459.67 * 5.0 / 9.0
+    );
 
     /// <summary>Metric throughout.</summary>
     public static readonly Taste Metric = new(ImmutableDictionary<string, string>.Empty);
@@ -21,7 +29,15 @@ public sealed record Taste(ImmutableDictionary<string, string> Units)
     /// <summary>Kinds of quantity with their choices; the first is the usual one.</summary>
     public static readonly ImmutableArray<(string Kind, string Label, ImmutableArray<Unit> Choices)> Kinds =
     [
-        ("length", "lengths and depths", [Domain.Quantities.Units.Centimeter, Domain.Quantities.Units.Millimeter, Domain.Quantities.Units.InchUnit]),
+        (
+            "length",
+            "lengths and depths",
+            [
+                Domain.Quantities.Units.Centimeter,
+                Domain.Quantities.Units.Millimeter,
+                Domain.Quantities.Units.InchUnit,
+            ]
+        ),
         ("volume", "volumes", [Domain.Quantities.Units.Liter, Domain.Quantities.Units.Gallon]),
         ("small", "small amounts of water", [Domain.Quantities.Units.Milliliter, Ounce]),
         ("mass", "weights", [Domain.Quantities.Units.Kilogram, Pound]),
@@ -101,8 +117,5 @@ public sealed record Taste(ImmutableDictionary<string, string> Units)
             _ => " " + unit.Symbol,
         };
 
-    private static readonly NumberFormatInfo Spaced = new()
-    {
-        NumberGroupSeparator = "\u202f",
-    };
+    private static readonly NumberFormatInfo Spaced = new() { NumberGroupSeparator = "\u202f" };
 }

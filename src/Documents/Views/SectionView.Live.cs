@@ -44,10 +44,7 @@ public sealed partial class SectionView
                 Key = sketch.Key,
             }
         );
-        sketch.Lines(
-            [new([.. band.Skip(band.Length / 2)], false)],
-            new Pen(Tone.Water, 0.45)
-        );
+        sketch.Lines([new([.. band.Skip(band.Length / 2)], false)], new Pen(Tone.Water, 0.45));
     }
 
     /// <summary>Soil tinted by how full its pores are, slice by slice from the surface down.</summary>
@@ -196,7 +193,10 @@ public sealed partial class SectionView
 
         var most = Terrain.Height * 0.6;
         var (front, back) = (Terrain.Front + 0.03, Terrain.Back - 0.03);
-        var (low, high) = (Terrain.Soil(X(Terrain.Front), Y(Terrain.Front)), Terrain.Soil(X(Terrain.Back), Y(Terrain.Back)));
+        var (low, high) = (
+            Terrain.Soil(X(Terrain.Front), Y(Terrain.Front)),
+            Terrain.Soil(X(Terrain.Back), Y(Terrain.Back))
+        );
         if (soil.Depth is not null)
         {
             yield return new Grip("floor.soil", "soil", At(Span * 0.62, Terrain.Drainage + low), PerMeter)
@@ -253,12 +253,7 @@ public sealed partial class SectionView
     }
 
     /// <summary>A plant or piece: from front to back always, in height where it hangs.</summary>
-    private IEnumerable<Grip> Placed(
-        string key,
-        string name,
-        (double X, double Y, double Z) at,
-        bool isHung
-    )
+    private IEnumerable<Grip> Placed(string key, string name, (double X, double Y, double Z) at, bool isHung)
     {
         var across = lengthwise ? at.X : at.Y;
         yield return new Grip(Part(key), name, At(across, at.Z), PerMeter)

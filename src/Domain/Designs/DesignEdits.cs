@@ -134,7 +134,7 @@ public static class DesignEdits
                 return string.Concat(
                     text.AsSpan(0, map.Span.Start),
                     $"{{ {member} }}",
-                    text.AsSpan(map.Span.End)
+                    text.AsSpan(Closed(text, map.Span))
                 );
             }
 
@@ -169,7 +169,9 @@ public static class DesignEdits
         );
     }
 
-    /// <summary>Without a stretch in brackets and the comma before it, or after it where it is the first.</summary>
+    /// <summary>
+    /// Without a stretch in brackets and the comma before it, or after it where it is the first.
+    /// </summary>
     private static string WithoutFlow(string text, int from, int to)
     {
         var before = from - 1;
@@ -217,8 +219,18 @@ public static class DesignEdits
                 text
             ),
             FileList { Items.Count: > 0 } list when text[list.Span.Start] != '[' => End(list.Items[^1], text),
+            FileMap or FileList => Closed(text, node.Span),
             _ => node.Span.End,
         };
+
+    /// <summary>Behind the closing bracket: the mark of its end stands before or behind it.</summary>
+    private static int Closed(string text, TextSpan span)
+    {
+        var bracket = text[span.Start] == '{' ? '}' : ']';
+        return span.End > span.Start + 1 && text[span.End - 1] == bracket
+            ? span.End
+            : text.IndexOf(bracket, span.End) + 1;
+    }
 
     private static int DashOf(FileNode item, string text) =>
         text.LastIndexOf('-', Math.Max(0, item.Span.Start - 1));
@@ -234,14 +246,13 @@ public static class DesignEdits
         FileNode? node = root;
         foreach (var part in path.Split('.', '['))
         {
-            node =
-                part.EndsWith(']')
-                    ? node is FileList list
-                    && int.TryParse(part[..^1], NumberStyles.None, CultureInfo.InvariantCulture, out var i)
-                    && i < list.Items.Count
-                        ? list.Items[i]
-                        : null
-                    : (node as FileMap)?.Members.FirstOrDefault(m => m.Key.Text == part).Value;
+            node = part.EndsWith(']')
+                ? node is FileList list
+                && int.TryParse(part[..^1], NumberStyles.None, CultureInfo.InvariantCulture, out var i)
+                && i < list.Items.Count
+                    ? list.Items[i]
+                    : null
+                : (node as FileMap)?.Members.FirstOrDefault(m => m.Key.Text == part).Value;
             if (node is null)
             {
                 return null;

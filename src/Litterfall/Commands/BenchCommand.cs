@@ -39,7 +39,12 @@ internal static class BenchCommand
             HelpName = "FILE",
         };
         Arguments.RefuseOptionsAsValues(listen, store);
-        var command = new Command("bench", "The bench in a browser: design by hand and eye.") { demo, listen, store };
+        var command = new Command("bench", "The bench in a browser: design by hand and eye.")
+        {
+            demo,
+            listen,
+            store,
+        };
         command.SetAction(
             (parsed, cancel) =>
                 RunAsync(
@@ -54,7 +59,10 @@ internal static class BenchCommand
 
     private static async Task<int> RunAsync(bool demo, string listen, string path, CancellationToken cancel)
     {
-        if (!IPEndPoint.TryParse(listen, out var end) || end.Port == 0 && !listen.EndsWith(":0", StringComparison.Ordinal))
+        if (
+            !IPEndPoint.TryParse(listen, out var end)
+            || end.Port == 0 && !listen.EndsWith(":0", StringComparison.Ordinal)
+        )
         {
             return Exit.Unusable(
                 false,
@@ -69,7 +77,9 @@ internal static class BenchCommand
         }
 
         var contexts = StoreFile.Contexts(path);
-        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions { ApplicationName = "litterfall" });
+        var builder = WebApplication.CreateSlimBuilder(
+            new WebApplicationOptions { ApplicationName = "litterfall" }
+        );
         builder.WebHost.UseStaticWebAssets();
         builder.WebHost.UseKestrelHttpsConfiguration();
         builder.WebHost.ConfigureKestrel(server => server.Listen(end));
@@ -106,7 +116,9 @@ internal static class BenchCommand
         [
             .. Samples.Select(sample =>
             {
-                using var stream = Assembly.GetExecutingAssembly().GetManifestResourceStream($"samples/{sample.File}.viv.yaml")!;
+                using var stream = Assembly
+                    .GetExecutingAssembly()
+                    .GetManifestResourceStream($"samples/{sample.File}.viv.yaml")!;
                 using var reader = new StreamReader(stream);
                 var text = reader.ReadToEnd();
                 return new BenchExample(Plain(text), sample.About, WithoutWorkshop(text));
@@ -122,6 +134,9 @@ internal static class BenchCommand
     private static string Plain(string text) => DesignReader.Read("sample", text).Value!.Design.Name;
 
     private static string Version() =>
-        Assembly.GetExecutingAssembly().GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion
+        Assembly
+            .GetExecutingAssembly()
+            .GetCustomAttribute<AssemblyInformationalVersionAttribute>()
+            ?.InformationalVersion
         ?? "0";
 }

@@ -11,7 +11,11 @@ internal static class StoreCommands
     public static Command Backup()
     {
         var (file, store) = (File("The copy to write."), Store());
-        var command = new Command("backup", "Copies the whole bench into one file, running or not.") { file, store };
+        var command = new Command("backup", "Copies the whole bench into one file, running or not.")
+        {
+            file,
+            store,
+        };
         command.SetAction(parsed =>
         {
             var (copy, path) = (parsed.GetValue(file)!, parsed.GetValue(store) ?? StoreFile.Usual);
@@ -30,7 +34,10 @@ internal static class StoreCommands
     public static Command Restore()
     {
         var (file, store) = (File("A copy written by backup."), Store());
-        var command = new Command("restore", "Puts a copy in the place of the bench; what was there is kept beside it.")
+        var command = new Command(
+            "restore",
+            "Puts a copy in the place of the bench; what was there is kept beside it."
+        )
         {
             file,
             store,
@@ -49,14 +56,22 @@ internal static class StoreCommands
             try
             {
                 var kept = StoreFile.Restore(path, copy, TimeProvider.System.GetUtcNow());
-                Console.Out.WriteLine($"Restored {path}." + (kept is null ? "" : $" What was there is kept as {kept}."));
+                Console.Out.WriteLine(
+                    $"Restored {path}." + (kept is null ? "" : $" What was there is kept as {kept}.")
+                );
                 return Exit.Done;
             }
             catch (SqliteException e)
             {
                 return Exit.Unusable(
                     false,
-                    new TextFault(path, 1, 1, $"the bench is in use ({e.Message.TrimEnd('.')})", "a bench that is not running")
+                    new TextFault(
+                        path,
+                        1,
+                        1,
+                        $"the bench is in use ({e.Message.TrimEnd('.')})",
+                        "a bench that is not running"
+                    )
                 );
             }
         });
@@ -66,7 +81,10 @@ internal static class StoreCommands
     public static Command Export()
     {
         var (file, store) = (File("The zip to write."), Store());
-        var command = new Command("export", "Everything in open formats: design files, versions, own entries.")
+        var command = new Command(
+            "export",
+            "Everything in open formats: design files, versions, own entries."
+        )
         {
             file,
             store,
@@ -104,6 +122,12 @@ internal static class StoreCommands
     private static int NoBench(string path) =>
         Exit.Unusable(
             false,
-            new TextFault(path, 1, 1, "there is no bench yet", "a bench that was opened once: litterfall bench")
+            new TextFault(
+                path,
+                1,
+                1,
+                "there is no bench yet",
+                "a bench that was opened once: litterfall bench"
+            )
         );
 }

@@ -57,9 +57,7 @@ public static class AnimalDates
             "animals"
         )
         {
-            Interval = numbers.Life?.CrewReady is { } ready && planting.AddDays(CareDates.Whole(ready)) == earliest
-                ? ready
-                : CareIntervals.EarliestAnimals,
+            Interval = Waits(numbers, planting, earliest),
         };
         if (eight > earliest)
         {
@@ -97,6 +95,11 @@ public static class AnimalDates
             yield return date;
         }
     }
+
+    private static Figure Waits(DesignNumbers numbers, DateOnly planting, DateOnly earliest) =>
+        numbers.Life?.CrewReady is { } ready && planting.AddDays(CareDates.Whole(ready)) == earliest
+            ? ready
+            : CareIntervals.EarliestAnimals;
 
     /// <summary>Start and end of the quarantine of the animals that are sold with the box.</summary>
     private static IEnumerable<CareDate> Quarantines(DesignNumbers numbers, DateOnly moveIn)

@@ -59,7 +59,8 @@ internal static class HousingLines
             ? new CareLine(
                 "Heat limit",
                 $"loses its footing at {CareText.Degrees(most, inches)} in short trials; hours above "
-                    + $"{CareText.Degrees(Lower(most), inches)} are taken as deadly (margin of 5 K: practice)",
+                    + $"{CareText.Degrees(Lower(most), inches)} are taken as deadly (margin of 5 K: "
+                    + $"practice)",
                 Source(entry, "ctMax")
             )
             : null;

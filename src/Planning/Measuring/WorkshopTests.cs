@@ -11,7 +11,9 @@ public static class WorkshopTests
     /// <param name="mixedLiters">Mix after mixing, moist, loosely filled, L, above 0.</param>
     /// <returns>Share, 0 to 1; null where the numbers cannot be right.</returns>
     public static double? MixingYield(double looseLiters, double mixedLiters) =>
-        looseLiters > 0.0 && mixedLiters > 0.0 && mixedLiters <= looseLiters ? mixedLiters / looseLiters : null;
+        looseLiters > 0.0 && mixedLiters > 0.0 && mixedLiters <= looseLiters
+            ? mixedLiters / looseLiters
+            : null;
 
     /// <summary>Settling: what the mix loses in height when the bucket is knocked until it stops.</summary>
     /// <param name="mixedLiters">Before, L, above 0.</param>

@@ -29,7 +29,8 @@ public sealed record ResizedDesign(
 /// </summary>
 public sealed class DesignResize
 {
-    private readonly ImmutableArray<ResizedValue>.Builder values = ImmutableArray.CreateBuilder<ResizedValue>();
+    private readonly ImmutableArray<ResizedValue>.Builder values =
+        ImmutableArray.CreateBuilder<ResizedValue>();
     private DesignDocument document;
     private TextFault? fault;
 
@@ -74,7 +75,8 @@ public sealed class DesignResize
                     resize.document,
                     resize.values.ToImmutable(),
                     [
-                        "depths of drainage, soil, moss and leaves: roots, fringe and crew need the same depth in any box",
+                        "depths of drainage, soil, moss and leaves: roots, fringe and crew need the same "
+                            + "depth in any box",
                         "animals: look at the stocking rules for what the new floor allows",
                         "lamps: their light is checked anew; a longer box may need another lamp",
                     ]
@@ -203,7 +205,9 @@ public sealed class DesignResize
         }
     }
 
-    /// <summary>A length in the unit its old text has: to the millimeter, or the sixteenth of an inch.</summary>
+    /// <summary>
+    /// A length in the unit its old text has: to the millimeter, or the sixteenth of an inch.
+    /// </summary>
     private string Like(double meters, string path)
     {
         var text = Text(path);

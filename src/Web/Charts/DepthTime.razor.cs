@@ -11,8 +11,8 @@ namespace Litterfall.Web.Charts;
 /// <summary>Wetness of the soil by depth and time, in the colors of the drawing.</summary>
 public sealed partial class DepthTime
 {
-    private const double Left = 34;
-    private const double Wide = 278;
+    private const double Left = 40;
+    private const double Wide = 222;
     private const double Tall = 66;
     private object? drawnOf;
     private ImmutableArray<Moment> days = [];
@@ -30,13 +30,20 @@ public sealed partial class DepthTime
             ? ""
             : string.Create(
                 CultureInfo.InvariantCulture,
-                $"wetness by depth and day: on day 1 {100 * days[0].Wetness[0].Share:0} % at the top and {100 * days[0].Wetness[^1].Share:0} % at the foot, on day {days.Length} {100 * days[^1].Wetness[0].Share:0} and {100 * days[^1].Wetness[^1].Share:0} %"
+                $"wetness by depth and day: on day 1 {100 * days[0].Wetness[0].Share:0} % at the top and "
+                    + $"{100 * days[0].Wetness[^1].Share:0} % at the foot, on day {days.Length} "
+                    + $"{100 * days[^1].Wetness[0].Share:0} and {100 * days[^1].Wetness[^1].Share:0} %"
             );
 
     private IEnumerable<(int Day, double Top, double Middle, double Foot)> Rows =>
         days.Select(
             (d, i) =>
-                (i + 1, 100 * d.Wetness[0].Share, 100 * d.Wetness[d.Wetness.Length / 2].Share, 100 * d.Wetness[^1].Share)
+                (
+                    i + 1,
+                    100 * d.Wetness[0].Share,
+                    100 * d.Wetness[d.Wetness.Length / 2].Share,
+                    100 * d.Wetness[^1].Share
+                )
         );
 
     /// <inheritdoc/>
@@ -70,12 +77,25 @@ public sealed partial class DepthTime
             for (var i = 0; i + 1 < wet.Length; i++)
             {
                 var (from, to) = (wet[i].Depth, wet[i + 1].Depth);
-                svg.Append(CultureInfo.InvariantCulture, $"<rect x=\"{Left + (d * width):0.##}\" y=\"{8 + (Tall * from):0.##}\" width=\"{width + 0.3:0.##}\" height=\"{(Tall * (to - from)) + 0.3:0.##}\" fill=\"#{Moment.ColorOf(0.5 * (wet[i].Share + wet[i + 1].Share)):x6}\"/>");
+                svg.Append(
+                    CultureInfo.InvariantCulture,
+                    $"<rect x=\"{Left + (d * width):0.##}\" y=\"{8 + (Tall * from):0.##}\" "
+                        + $"width=\"{width + 0.3:0.##}\" height=\"{(Tall * (to - from)) + 0.3:0.##}\" "
+                        + $"fill=\"#{Moment.ColorOf(0.5 * (wet[i].Share + wet[i + 1].Share)):x6}\"/>"
+                );
             }
         }
 
-        svg.Append(CultureInfo.InvariantCulture, $"<text class=\"tick\" x=\"{Left - 4}\" y=\"16\" text-anchor=\"end\">top</text><text class=\"tick\" x=\"{Left - 4}\" y=\"{8 + Tall}\" text-anchor=\"end\">foot</text>");
-        svg.Append(CultureInfo.InvariantCulture, $"<text class=\"tick\" x=\"{Left}\" y=\"90\">day 1</text><text class=\"tick\" x=\"{Left + Wide}\" y=\"90\" text-anchor=\"end\">day {days.Length}</text>");
+        svg.Append(
+            CultureInfo.InvariantCulture,
+            $"<text class=\"tick\" x=\"{Left - 4}\" y=\"18\" text-anchor=\"end\">top</text><text "
+                + $"class=\"tick\" x=\"{Left - 4}\" y=\"{8 + Tall}\" text-anchor=\"end\">foot</text>"
+        );
+        svg.Append(
+            CultureInfo.InvariantCulture,
+            $"<text class=\"tick\" x=\"{Left}\" y=\"94\">day 1</text><text class=\"tick\" "
+                + $"x=\"{Left + Wide}\" y=\"94\" text-anchor=\"end\">day {days.Length}</text>"
+        );
         return svg.ToString();
     }
 }

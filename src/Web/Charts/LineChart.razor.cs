@@ -8,10 +8,12 @@ namespace Litterfall.Web.Charts;
 /// <summary>A line over time with its band behind, labeled on the line, and as a table.</summary>
 public sealed partial class LineChart
 {
-    private const double Left = 34;
+    private const double Wide = 270;
+    private const double Tall = 120;
+    private const double Left = 40;
     private const double Right = 8;
     private const double Top = 8;
-    private const double Bottom = 18;
+    private const double Bottom = 22;
     private const int MostRows = 60;
 
     /// <summary>What is drawn.</summary>
@@ -45,7 +47,8 @@ public sealed partial class LineChart
     private string Said =>
         Values.IsDefaultOrEmpty
             ? $"{Title}: nothing to show"
-            : $"{Title}: from {Text(Values[0])} to {Text(Values[^1])} {Unit}, least {Text(Values.Min())}, most {Text(Values.Max())}"
+            : $"{Title}: from {Text(Values[0])} to {Text(Values[^1])} {Unit}, least {Text(Values.Min())}, "
+                + $"most {Text(Values.Max())}"
                 + (Band is { } b ? $"; {b.Label} {Text(b.Low)} to {Text(b.High)}" : "")
                 + (Mark is { } m ? $"; {m.Label} {Text(m.At)}" : "");
 
@@ -71,28 +74,51 @@ public sealed partial class LineChart
             }
 
             var (low, high) = Ends();
-            double X(double i) => Left + ((320 - Left - Right) * i / Math.Max(1, Values.Length - 1));
-            double Y(double v) => Top + ((110 - Top - Bottom) * (high - v) / (high - low));
+            double X(double i) => Left + ((Wide - Left - Right) * i / Math.Max(1, Values.Length - 1));
+            double Y(double v) => Top + ((Tall - Top - Bottom) * (high - v) / (high - low));
             var svg = new StringBuilder();
             if (Band is { } band)
             {
                 var (from, to) = (Y(Math.Min(high, band.High)), Y(Math.Max(low, band.Low)));
-                svg.Append(CultureInfo.InvariantCulture, $"<rect class=\"band\" x=\"{Left}\" y=\"{from:0.#}\" width=\"{320 - Left - Right}\" height=\"{Math.Max(0.5, to - from):0.#}\"/>");
-                svg.Append(CultureInfo.InvariantCulture, $"<text class=\"quiet\" x=\"{320 - Right - 2}\" y=\"{from + 10:0.#}\" text-anchor=\"end\">{Escaped(band.Label)}</text>");
+                svg.Append(
+                    CultureInfo.InvariantCulture,
+                    $"<rect class=\"band\" x=\"{Left}\" y=\"{from:0.#}\" width=\"{Wide - Left - Right}\" "
+                        + $"height=\"{Math.Max(0.5, to - from):0.#}\"/>"
+                );
+                svg.Append(
+                    CultureInfo.InvariantCulture,
+                    $"<text class=\"quiet\" x=\"{Wide - Right - 2}\" y=\"{from + 14:0.#}\" "
+                        + $"text-anchor=\"end\">{Escaped(band.Label)}</text>"
+                );
             }
 
             foreach (var tick in Ticks(low, high))
             {
-                svg.Append(CultureInfo.InvariantCulture, $"<path class=\"rule\" d=\"M{Left} {Y(tick):0.#}H{320 - Right}\"/><text class=\"tick\" x=\"{Left - 4}\" y=\"{Y(tick) + 3.5:0.#}\" text-anchor=\"end\">{Text(tick)}</text>");
+                svg.Append(
+                    CultureInfo.InvariantCulture,
+                    $"<path class=\"rule\" d=\"M{Left} {Y(tick):0.#}H{Wide - Right}\"/><text "
+                        + $"class=\"tick\" x=\"{Left - 4}\" y=\"{Y(tick) + 5:0.#}\" "
+                        + $"text-anchor=\"end\">{Text(tick)}</text>"
+                );
             }
 
             if (Mark is { } mark)
             {
-                svg.Append(CultureInfo.InvariantCulture, $"<path class=\"limit\" d=\"M{Left} {Y(mark.At):0.#}H{320 - Right}\"/><text class=\"limit\" x=\"{Left + 3}\" y=\"{Y(mark.At) - 3:0.#}\">{Escaped(mark.Label)}</text>");
+                svg.Append(
+                    CultureInfo.InvariantCulture,
+                    $"<path class=\"limit\" d=\"M{Left} {Y(mark.At):0.#}H{Wide - Right}\"/><text "
+                        + $"class=\"limit\" x=\"{Left + 3}\" "
+                        + $"y=\"{Y(mark.At) - 3:0.#}\">{Escaped(mark.Label)}</text>"
+                );
             }
 
             Line(svg, X, Y);
-            svg.Append(CultureInfo.InvariantCulture, $"<text class=\"tick\" x=\"{Left}\" y=\"106\">{Along} 0</text><text class=\"tick\" x=\"{320 - Right}\" y=\"106\" text-anchor=\"end\">{Along} {Text((Values.Length - 1) * Step)}</text>");
+            svg.Append(
+                CultureInfo.InvariantCulture,
+                $"<text class=\"tick\" x=\"{Left}\" y=\"116\">{Along} 0</text><text class=\"tick\" "
+                    + $"x=\"{Wide - Right}\" y=\"116\" text-anchor=\"end\">{Along} "
+                    + $"{Text((Values.Length - 1) * Step)}</text>"
+            );
             return svg.ToString();
         }
     }
@@ -101,7 +127,7 @@ public sealed partial class LineChart
     private void Line(StringBuilder svg, Func<double, double> x, Func<double, double> y)
     {
         svg.Append("<path class=\"line\" d=\"");
-        var width = Math.Max(1, Values.Length / 280);
+        var width = Math.Max(1, Values.Length / 220);
         for (var i = 0; i < Values.Length; i += width)
         {
             var part = Values.AsSpan(i, Math.Min(width, Values.Length - i));

@@ -33,12 +33,20 @@ public static class DesignDifference
             yield break;
         }
 
-        foreach (var gone in one.Findings.Where(f => other.Findings.All(o => o.Slug != f.Slug)).DistinctBy(f => f.Slug))
+        foreach (
+            var gone in one
+                .Findings.Where(f => other.Findings.All(o => o.Slug != f.Slug))
+                .DistinctBy(f => f.Slug)
+        )
         {
             yield return $"gone: {gone.Text}";
         }
 
-        foreach (var come in other.Findings.Where(f => one.Findings.All(o => o.Slug != f.Slug)).DistinctBy(f => f.Slug))
+        foreach (
+            var come in other
+                .Findings.Where(f => one.Findings.All(o => o.Slug != f.Slug))
+                .DistinctBy(f => f.Slug)
+        )
         {
             yield return $"new: {come.Text}";
         }

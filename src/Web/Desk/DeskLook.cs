@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
+using Litterfall.Documents.Views;
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
-using Litterfall.Documents.Views;
 using Litterfall.Planning;
 
 namespace Litterfall.Web.Desk;

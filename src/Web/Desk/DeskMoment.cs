@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Views;
+using Litterfall.Physics;
 using Litterfall.Planning;
 using Litterfall.Planning.Climate;
-using Litterfall.Physics;
 
 namespace Litterfall.Web.Desk;
 
@@ -62,7 +62,12 @@ public static class DeskMoment
             var depth = columns.DepthMeters[node * columns.Zones] - moss;
             if (depth >= -1e-9 && depth <= run.Floor.SoilMeters[0] + 1e-9 && pores > 0)
             {
-                list.Add((Math.Clamp(depth / run.Floor.SoilMeters[0], 0, 1), Math.Clamp(now.WaterContent[node] / pores, 0, 1)));
+                list.Add(
+                    (
+                        Math.Clamp(depth / run.Floor.SoilMeters[0], 0, 1),
+                        Math.Clamp(now.WaterContent[node] / pores, 0, 1)
+                    )
+                );
             }
         }
 

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
+using Litterfall.Documents.Views;
 using Litterfall.Domain;
 using Litterfall.Domain.Designs;
-using Litterfall.Documents.Views;
 using Litterfall.Store;
 
 namespace Litterfall.Web.Desk;
@@ -49,7 +49,9 @@ public sealed class DeskWork : IDisposable
     /// <summary>True after an undo.</summary>
     public bool CanRedo { get; private set; }
 
-    /// <summary>Somebody else's version beside which the last change was kept; null where there is none.</summary>
+    /// <summary>
+    /// Somebody else's version beside which the last change was kept; null where there is none.
+    /// </summary>
     public SaveOutcome? Conflict { get; private set; }
 
     /// <summary>True where a version of somebody else just came in.</summary>
@@ -223,11 +225,7 @@ public sealed class DeskWork : IDisposable
         SaveOutcome outcome;
         try
         {
-            outcome = await store.SaveAsync(
-                Id,
-                stored.Version,
-                (document.Design.Name, document.Text, note)
-            );
+            outcome = await store.SaveAsync(Id, stored.Version, (document.Design.Name, document.Text, note));
             stored = outcome.Saved;
         }
         finally
@@ -251,7 +249,9 @@ public sealed class DeskWork : IDisposable
         changed();
     }
 
-    /// <summary>Somebody changed this design: taken over, unless a hand drags or a conflict is open.</summary>
+    /// <summary>
+    /// Somebody changed this design: taken over, unless a hand drags or a conflict is open.
+    /// </summary>
     private void Elsewhere(Guid id, int version)
     {
         if (id == Id && writing == 0 && version != stored.Version && kept is null && Conflict is null)
@@ -290,14 +290,11 @@ public sealed class DeskTrial : IDisposable
     public DeskTrial(BenchLibrary library, DesignDocument document, string note, Action changed)
     {
         Note = note;
-        run = new DeskRun(
-            library,
-            look =>
-            {
-                Look = look;
-                changed();
-            }
-        );
+        run = new DeskRun(library, look =>
+        {
+            Look = look;
+            changed();
+        });
         Look = run.Begin(document);
     }
 

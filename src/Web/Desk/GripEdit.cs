@@ -60,7 +60,10 @@ public static class GripEdit
     /// </summary>
     private static Reading<DesignDocument> Prepared(DesignDocument document, GripAxis axis, string usual)
     {
-        if (axis.Path is "floor.soil.front" or "floor.soil.back" && document.Spans.ContainsKey("floor.soil.depth"))
+        if (
+            axis.Path is "floor.soil.front" or "floor.soil.back"
+            && document.Spans.ContainsKey("floor.soil.depth")
+        )
         {
             var depth = TypedLength.TextAt(document, "floor.soil.depth");
             var other = axis.Path == "floor.soil.front" ? "floor.soil.back" : "floor.soil.front";

@@ -53,66 +53,191 @@ public sealed record PartForm(
     ImmutableArray<PartField> Fields
 )
 {
-    /// <summary>The part in flow form that it begins with where it is not there; null where it has none.</summary>
+    /// <summary>
+    /// The part in flow form that it begins with where it is not there; null where it has none.
+    /// </summary>
     public string? Begin { get; init; }
 
     /// <summary>All parts of a design, in the order of building.</summary>
     /// <param name="document">The design.</param>
-    public static ImmutableArray<PartForm> Of(DesignDocument document)
-    {
-        var design = document.Design;
-        return
+    public static ImmutableArray<PartForm> Of(DesignDocument document) =>
         [
             Build(document),
             Box(document),
             .. Floor(document),
-            Part(document, "background", "Background", true, "{ material: cork-tile, thickness: 2 cm }",
-                new("material", "material", FieldForm.Entry, "background"), new("thickness", "thickness", FieldForm.Quantity)),
-            .. Items(document, "hardscape", "Wood and stone", design.Hardscape.Select(h => h.Material),
-                "{ material: cork-bark, mass: 0.5 kg }",
-                new("material", "material", FieldForm.Entry, "hardscape"), new("mass", "weight", FieldForm.Quantity), new("buried", "buried share", FieldForm.Quantity),
-                new("at.x", "from the left", FieldForm.Quantity), new("at.y", "from the front", FieldForm.Quantity)),
-            Part(document, "lid", "Lid", true, "{ material: float-glass, thickness: 4 mm, gap: 2 mm }",
-                new("material", "material", FieldForm.Entry, "sheet", "mesh"), new("thickness", "thickness", FieldForm.Quantity), new("gap", "gap on each side", FieldForm.Quantity), new("strip", "strip at the back", FieldForm.Quantity)),
-            .. Items(document, "vents", "Vent", design.Vents.Select(_ => "vent"),
-                "{ length: 20 cm, width: 3 cm, height: 10 cm, mesh: steel-gauze-0.5, side: front }",
-                new("length", "length", FieldForm.Quantity), new("width", "width", FieldForm.Quantity), new("height", "height of its middle", FieldForm.Quantity),
-                new("mesh", "mesh", FieldForm.Entry, "mesh"), new("side", "side", FieldForm.Choice, "front", "back", "left", "right", "top")),
-            Part(document, "drain", "Drain", true, "{ kind: siphon, diameter: 20 mm }",
-                new("kind", "kind", FieldForm.Choice, "bulkhead", "standpipe", "siphon"), new("height", "height", FieldForm.Quantity), new("diameter", "diameter", FieldForm.Quantity)),
+            .. Walls(document),
+            .. Openings(document),
             Misting(document),
-            .. Items(document, "lamps", "Lamp", design.Lamps.Select(l => l.Kind),
-                "{ lamp: led-bar-6500k, lumens: 2000, watts: 18, above: 3 cm, on: \"08:00\", off: \"20:00\" }",
-                new("lamp", "lamp", FieldForm.Entry, "lamp"), new("lumens", "lumens", FieldForm.Quantity), new("watts", "watts", FieldForm.Quantity),
-                new("above", "height over the lid", FieldForm.Quantity), new("on", "on", FieldForm.Time), new("off", "off", FieldForm.Time)),
-            .. Items(document, "plants", "Plant", design.Plants.Select(p => p.Kind), "{ plant: fittonia-albivenis, count: 1 }",
-                new("plant", "plant", FieldForm.Entry, "plant"), new("count", "how many", FieldForm.Whole), new("mounted", "on wood or background", FieldForm.Flag),
-                new("at.x", "from the left", FieldForm.Quantity), new("at.y", "from the front", FieldForm.Quantity), new("at.z", "height of its foot", FieldForm.Quantity)),
-            .. Items(document, "crew", "Crew", design.Crew.Select(c => c.Kind), "{ animal: folsomia-candida, count: 400 }",
-                new("animal", "animal", FieldForm.Entry, "crew"), new("count", "how many", FieldForm.Whole)),
-            .. Items(document, "animals", "Animals", design.Animals.Select(a => a.Kind), "{ animal: dendrobates-leucomelas, count: 3 }",
-                new("animal", "animal", FieldForm.Entry, "animal"), new("count", "how many", FieldForm.Whole), new("males", "males", FieldForm.Whole),
-                new("females", "females", FieldForm.Whole), new("quarantined", "quarantine so far", FieldForm.Quantity)),
-            Part(document, "room", "Room", true, "{ temperature: 21 C, swing: 2 K, humidity: 50 % }",
-                new("temperature", "mean temperature", FieldForm.Quantity), new("swing", "swing by day and night", FieldForm.Quantity), new("humidity", "humidity", FieldForm.Quantity)),
-            Part(document, "habits", "Habits", true, "{ levelCheck: 7 d }",
-                new("levelCheck", "level read every", FieldForm.Quantity), new("feeding", "fed every", FieldForm.Quantity), new("away", "longest away", FieldForm.Quantity), new("handMist", "misted by hand a day", FieldForm.Quantity)),
+            .. Lamps(document),
+            .. Living(document),
+            .. Around(document),
         ];
-    }
+
+    private static ImmutableArray<PartForm> Walls(DesignDocument document) =>
+        [
+            Part(
+                document,
+                "background",
+                "Background",
+                true,
+                "{ material: cork-tile, thickness: 2 cm }",
+                new("material", "material", FieldForm.Entry, "background"),
+                new("thickness", "thickness", FieldForm.Quantity)
+            ),
+            .. Items(
+                document,
+                "hardscape",
+                "Wood and stone",
+                document.Design.Hardscape.Select(h => h.Material),
+                "{ material: cork-bark, mass: 0.5 kg }",
+                new("material", "material", FieldForm.Entry, "hardscape"),
+                new("mass", "weight", FieldForm.Quantity),
+                new("buried", "buried share", FieldForm.Quantity),
+                new("at.x", "from the left", FieldForm.Quantity),
+                new("at.y", "from the front", FieldForm.Quantity)
+            ),
+        ];
+
+    private static ImmutableArray<PartForm> Openings(DesignDocument document) =>
+        [
+            Part(
+                document,
+                "lid",
+                "Lid",
+                true,
+                "{ material: float-glass, thickness: 4 mm, gap: 2 mm }",
+                new("material", "material", FieldForm.Entry, "sheet", "mesh"),
+                new("thickness", "thickness", FieldForm.Quantity),
+                new("gap", "gap on each side", FieldForm.Quantity),
+                new("strip", "strip at the back", FieldForm.Quantity)
+            ),
+            .. Items(
+                document,
+                "vents",
+                "Vent",
+                document.Design.Vents.Select(_ => "vent"),
+                "{ length: 20 cm, width: 3 cm, height: 10 cm, mesh: steel-gauze-0.5, side: front }",
+                new("length", "length", FieldForm.Quantity),
+                new("width", "width", FieldForm.Quantity),
+                new("height", "height of its middle", FieldForm.Quantity),
+                new("mesh", "mesh", FieldForm.Entry, "mesh"),
+                new("side", "side", FieldForm.Choice, "front", "back", "left", "right", "top")
+            ),
+            Part(
+                document,
+                "drain",
+                "Drain",
+                true,
+                "{ kind: siphon, diameter: 20 mm }",
+                new("kind", "kind", FieldForm.Choice, "bulkhead", "standpipe", "siphon"),
+                new("height", "height", FieldForm.Quantity),
+                new("diameter", "diameter", FieldForm.Quantity)
+            ),
+        ];
+
+    private static ImmutableArray<PartForm> Lamps(DesignDocument document) =>
+        [
+            .. Items(
+                document,
+                "lamps",
+                "Lamp",
+                document.Design.Lamps.Select(l => l.Kind),
+                "{ lamp: led-bar-6500k, lumens: 2000, watts: 18, above: 3 cm, on: \"08:00\", off: "
+                    + "\"20:00\" }",
+                new("lamp", "lamp", FieldForm.Entry, "lamp"),
+                new("lumens", "lumens", FieldForm.Quantity),
+                new("watts", "watts", FieldForm.Quantity),
+                new("above", "height over the lid", FieldForm.Quantity),
+                new("on", "on", FieldForm.Time),
+                new("off", "off", FieldForm.Time)
+            ),
+        ];
+
+    private static ImmutableArray<PartForm> Living(DesignDocument document) =>
+        [
+            .. Items(
+                document,
+                "plants",
+                "Plant",
+                document.Design.Plants.Select(p => p.Kind),
+                "{ plant: fittonia-albivenis, count: 1 }",
+                new("plant", "plant", FieldForm.Entry, "plant"),
+                new("count", "how many", FieldForm.Whole),
+                new("mounted", "on wood or background", FieldForm.Flag),
+                new("at.x", "from the left", FieldForm.Quantity),
+                new("at.y", "from the front", FieldForm.Quantity),
+                new("at.z", "height of its foot", FieldForm.Quantity)
+            ),
+            .. Items(
+                document,
+                "crew",
+                "Crew",
+                document.Design.Crew.Select(c => c.Kind),
+                "{ animal: folsomia-candida, count: 400 }",
+                new("animal", "animal", FieldForm.Entry, "crew"),
+                new("count", "how many", FieldForm.Whole)
+            ),
+            .. Items(
+                document,
+                "animals",
+                "Animals",
+                document.Design.Animals.Select(a => a.Kind),
+                "{ animal: dendrobates-leucomelas, count: 3 }",
+                new("animal", "animal", FieldForm.Entry, "animal"),
+                new("count", "how many", FieldForm.Whole),
+                new("males", "males", FieldForm.Whole),
+                new("females", "females", FieldForm.Whole),
+                new("quarantined", "quarantine so far", FieldForm.Quantity)
+            ),
+        ];
+
+    private static ImmutableArray<PartForm> Around(DesignDocument document) =>
+        [
+            Part(
+                document,
+                "room",
+                "Room",
+                true,
+                "{ temperature: 21 C, swing: 2 K, humidity: 50 % }",
+                new("temperature", "mean temperature", FieldForm.Quantity),
+                new("swing", "swing by day and night", FieldForm.Quantity),
+                new("humidity", "humidity", FieldForm.Quantity)
+            ),
+            Part(
+                document,
+                "habits",
+                "Habits",
+                true,
+                "{ levelCheck: 7 d }",
+                new("levelCheck", "level read every", FieldForm.Quantity),
+                new("feeding", "fed every", FieldForm.Quantity),
+                new("away", "longest away", FieldForm.Quantity),
+                new("handMist", "misted by hand a day", FieldForm.Quantity)
+            ),
+        ];
 
     private static PartForm Build(DesignDocument document) =>
-        new("name", "Build", true, false,
+        new(
+            "name",
+            "Build",
+            true,
+            false,
             [
                 new("name", "name", FieldForm.Text),
                 new("planted", "planting day", FieldForm.Day),
                 new("boxes", "equal boxes", FieldForm.Whole),
                 new("animalsIn", "animals in on", FieldForm.Day),
-            ]);
+            ]
+        );
 
     private static PartForm Box(DesignDocument document)
     {
         var frame = document.Design.Box.Outside is null ? "inside" : "outside";
-        return new("box", "Box", true, false,
+        return new(
+            "box",
+            "Box",
+            true,
+            false,
             [
                 new($"box.{frame}.length", $"{frame} length", FieldForm.Quantity),
                 new($"box.{frame}.depth", $"{frame} depth", FieldForm.Quantity),
@@ -120,47 +245,117 @@ public sealed record PartForm(
                 new("box.glass.walls", "glass of the walls", FieldForm.Quantity),
                 new("box.opening", "opens", FieldForm.Choice, "top", "front"),
                 new("box.sill", "height of the sill", FieldForm.Quantity),
-            ]);
+            ]
+        );
     }
 
     private static IEnumerable<PartForm> Floor(DesignDocument document)
     {
         var floor = document.Design.Floor;
         yield return floor.Drainage?.Raised is not null
-            ? Part(document, "floor.drainage", "Raised floor", true, null, new PartField("raised", "height", FieldForm.Quantity))
-            : Part(document, "floor.drainage", "Drainage layer", true, "{ material: expanded-clay-8-16, depth: 5 cm }",
-                new("material", "material", FieldForm.Entry, "aggregate"), new("depth", "depth", FieldForm.Quantity));
-        yield return Part(document, "floor.barrier", "Barrier mesh", true, "{ material: glass-fibre-screen, upturn: 15 mm }",
-            new("material", "material", FieldForm.Entry, "mesh"), new("upturn", "upturn", FieldForm.Quantity));
-        var tilted = floor.Soil is { Front: not null };
-        yield return Part(document, "floor.soil", "Soil", false, "{ recipe: standard-rainforest, depth: 7 cm }",
+            ? Part(
+                document,
+                "floor.drainage",
+                "Raised floor",
+                true,
+                null,
+                new PartField("raised", "height", FieldForm.Quantity)
+            )
+            : Part(
+                document,
+                "floor.drainage",
+                "Drainage layer",
+                true,
+                "{ material: expanded-clay-8-16, depth: 5 cm }",
+                new("material", "material", FieldForm.Entry, "aggregate"),
+                new("depth", "depth", FieldForm.Quantity)
+            );
+        yield return Part(
+            document,
+            "floor.barrier",
+            "Barrier mesh",
+            true,
+            "{ material: glass-fibre-screen, upturn: 15 mm }",
+            new("material", "material", FieldForm.Entry, "mesh"),
+            new("upturn", "upturn", FieldForm.Quantity)
+        );
+        yield return Soil(document);
+        yield return Part(
+            document,
+            "floor.moss",
+            "Moss",
+            true,
+            "{ material: sheet-moss, depth: 2 cm, cover: 30 % }",
+            new("material", "material", FieldForm.Entry, "moss"),
+            new("depth", "depth", FieldForm.Quantity),
+            new("cover", "share covered", FieldForm.Quantity)
+        );
+        yield return Part(
+            document,
+            "floor.litter",
+            "Leaf litter",
+            true,
+            "{ material: oak-leaves, depth: 3 cm }",
+            new("material", "leaves", FieldForm.Entry, "litter"),
+            new("depth", "depth", FieldForm.Quantity)
+        );
+    }
+
+    private static PartForm Soil(DesignDocument document)
+    {
+        var tilted = document.Design.Floor.Soil is { Front: not null };
+        return Part(
+            document,
+            "floor.soil",
+            "Soil",
+            false,
+            "{ recipe: standard-rainforest, depth: 7 cm }",
             [
                 new("recipe", "mix", FieldForm.Entry, "recipe"),
                 .. tilted
-                    ? new PartField[] { new("front", "depth in front", FieldForm.Quantity), new("back", "depth at the back", FieldForm.Quantity) }
+                    ? new PartField[]
+                    {
+                        new("front", "depth in front", FieldForm.Quantity),
+                        new("back", "depth at the back", FieldForm.Quantity),
+                    }
                     : [new("depth", "depth", FieldForm.Quantity)],
                 new("settling", "settling", FieldForm.Quantity),
-            ]);
-        yield return Part(document, "floor.moss", "Moss", true, "{ material: sheet-moss, depth: 2 cm, cover: 30 % }",
-            new("material", "material", FieldForm.Entry, "moss"), new("depth", "depth", FieldForm.Quantity), new("cover", "share covered", FieldForm.Quantity));
-        yield return Part(document, "floor.litter", "Leaf litter", true, "{ material: oak-leaves, depth: 3 cm }",
-            new("material", "leaves", FieldForm.Entry, "litter"), new("depth", "depth", FieldForm.Quantity));
+            ]
+        );
     }
 
     private static PartForm Misting(DesignDocument document)
     {
         var times = document.Design.Misting?.Times.Count ?? 0;
-        return Part(document, "misting", "Misting", true,
-            "{ nozzles: 2, each: 85 mL/min, times: [ { at: \"08:00\", for: 15 s }, { at: \"20:00\", for: 20 s } ] }",
+        return Part(
+            document,
+            "misting",
+            "Misting",
+            true,
+            "{ nozzles: 2, each: 85 mL/min, times: [ { at: \"08:00\", for: 15 s }, { at: \"20:00\", for: "
+                + "20 s } ] }",
             [
                 new("nozzles", "nozzles", FieldForm.Whole),
                 new("each", "each gives", FieldForm.Quantity),
-                .. Enumerable.Range(0, times).SelectMany(i => new PartField[]
-                {
-                    new(FormattableString.Invariant($"times[{i}].at"), $"mist {i + 1} at", FieldForm.Time),
-                    new(FormattableString.Invariant($"times[{i}].for"), $"mist {i + 1} for", FieldForm.Quantity),
-                }),
-            ]);
+                .. Enumerable
+                    .Range(0, times)
+                    .SelectMany(i =>
+                        new PartField[]
+                        {
+                            new(
+                                FormattableString.Invariant($"times[{i}].at"),
+                                $"mist {i + 1} at",
+                                FieldForm.Time
+                            ),
+                            new(
+                                FormattableString.Invariant($"times[{i}].for"),
+                                $"mist {i + 1} for",
+                                FieldForm.Quantity
+                            ),
+                        }
+                    ),
+            ]
+        );
     }
 
     private static PartForm Part(
@@ -192,7 +387,13 @@ public sealed record PartForm(
         foreach (var kind in kinds)
         {
             var at = string.Create(CultureInfo.InvariantCulture, $"{key}[{i++}]");
-            yield return new(at, $"{name} {i}", true, true, [.. fields.Select(f => f with { Path = $"{at}.{f.Path}" })]);
+            yield return new(
+                at,
+                $"{name} {i}",
+                true,
+                true,
+                [.. fields.Select(f => f with { Path = $"{at}.{f.Path}" })]
+            );
         }
 
         yield return new(key, name, false, false, []) { Begin = begin };

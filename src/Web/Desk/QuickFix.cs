@@ -20,7 +20,11 @@ public sealed record QuickFix(DesignDocument Document, string Words)
             "no-crew" => ("seed springtails and dwarf isopods", Crew(document)),
             "no-barrier" => (
                 "lay a barrier mesh",
-                DesignEdits.SetPart(document, "floor.barrier", "{ material: glass-fibre-screen, upturn: 15 mm }")
+                DesignEdits.SetPart(
+                    document,
+                    "floor.barrier",
+                    "{ material: glass-fibre-screen, upturn: 15 mm }"
+                )
             ),
             "no-drain" => (
                 "set a dip tube to siphon from",
@@ -47,7 +51,10 @@ public sealed record QuickFix(DesignDocument Document, string Words)
             ),
             _ => ("", Nothing),
         };
-        return edit.Value is { } changed && edit.IsGood && changed.Text != document.Text
+        return
+            edit.Value is { } changed
+            && edit.IsGood
+            && changed.Text != document.Text
             && Domain.Checking.DesignChecker.Check(changed, catalog).IsGood
             ? new QuickFix(changed, words)
             : null;

@@ -14,8 +14,8 @@ public static class TextDifference
             if (a != b && (a is not null || b is not null))
             {
                 yield return a is null ? $"{path}: {b} is new"
-                    : b is null ? $"{path}: {a} is gone"
-                    : $"{path}: {a} → {b}";
+                : b is null ? $"{path}: {a} is gone"
+                : $"{path}: {a} → {b}";
             }
         }
     }
@@ -24,6 +24,8 @@ public static class TextDifference
     private static string? Single(DesignDocument document, string path)
     {
         var text = TypedLength.TextAt(document, path);
-        return text.Length == 0 || text[0] is '{' or '[' || text.Contains('\n', StringComparison.Ordinal) ? null : text;
+        return text.Length == 0 || text[0] is '{' or '[' || text.Contains('\n', StringComparison.Ordinal)
+            ? null
+            : text;
     }
 }

@@ -13,9 +13,7 @@ public static class TypedLength
     /// <param name="like">What was typed before; empty for the user's usual unit.</param>
     /// <param name="usual">The user's usual unit: cm, mm or in.</param>
     public static string Write(double meters, string like, string usual) =>
-        UnitOf(like) is var unit && unit.Length == 0
-            ? Write(meters, usual)
-            : Write(meters, unit);
+        UnitOf(like) is var unit && unit.Length == 0 ? Write(meters, usual) : Write(meters, unit);
 
     /// <summary>A step of the arrow keys: 1 mm, or 1/16 in where inches were typed.</summary>
     /// <param name="like">What was typed before.</param>

@@ -28,7 +28,9 @@ public sealed partial class Home
         await Library.LoadAsync();
         animals =
         [
-            .. Library.Catalog.Entries.Where(e => e.Kind == "animal").OrderBy(e => e.Name, StringComparer.Ordinal),
+            .. Library
+                .Catalog.Entries.Where(e => e.Kind == "animal")
+                .OrderBy(e => e.Name, StringComparer.Ordinal),
         ];
         drawn = [.. Options.Examples.Take(6).Select(e => (e, Drawn(e)))];
         designs = await Store.DesignsAsync();
@@ -49,10 +51,8 @@ public sealed partial class Home
     private async Task MakeAsync()
     {
         var edges = size.Trim();
-        var name = string.Create(
-            CultureInfo.InvariantCulture,
-            $"box {designs.Count + 1}{(animal.Length > 0 ? $" for {Library.Catalog.Find(animal)!.Name}" : "")}"
-        );
+        var who = animal.Length > 0 ? $" for {Library.Catalog.Find(animal)!.Name}" : "";
+        var name = string.Create(CultureInfo.InvariantCulture, $"box {designs.Count + 1}{who}");
         var text = Starter.Write(
             new StarterWish(null, edges, null, animal.Length > 0 ? animal : null),
             Library.Catalog,
@@ -82,7 +82,11 @@ public sealed partial class Home
     {
         if (await Store.DesignAsync(id) is { } from)
         {
-            var stored = await Store.AddAsync(from.Name, from.Text, $"copied from version {from.Version} of {from.Name}");
+            var stored = await Store.AddAsync(
+                from.Name,
+                from.Text,
+                $"copied from version {from.Version} of {from.Name}"
+            );
             Go.NavigateTo($"/design/{stored.Id}");
         }
     }
@@ -120,7 +124,11 @@ public sealed partial class Home
             return;
         }
 
-        var stored = await Store.AddAsync(document.Design.Name, document.Text, $"brought from {chosen.File.Name}");
+        var stored = await Store.AddAsync(
+            document.Design.Name,
+            document.Text,
+            $"brought from {chosen.File.Name}"
+        );
         Go.NavigateTo($"/design/{stored.Id}");
     }
 

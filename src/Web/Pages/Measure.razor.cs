@@ -38,15 +38,23 @@ public sealed partial class Measure
 
     private async Task BucketAsync()
     {
-        if (Number(looseIn) is not { } loose || Number(mixedOut) is not { } mixed
+        if (
+            Number(looseIn) is not { } loose
+            || Number(mixedOut) is not { } mixed
             || WorkshopTests.MixingYield(loose, mixed) is not { } yield
-            || Library.Catalog.Find(mix) is not { } entry)
+            || Library.Catalog.Find(mix) is not { } entry
+        )
         {
             bucketTold = "Give liters before and after; what comes out is not more than what went in.";
             return;
         }
 
-        var told = await SaveAsync(entry, "mixingYield", 100 * yield, $"bucket test: {loose} L of parts gave {mixed} L");
+        var told = await SaveAsync(
+            entry,
+            "mixingYield",
+            100 * yield,
+            $"bucket test: {loose} L of parts gave {mixed} L"
+        );
         if (told is null && Number(settled) is { } down && WorkshopTests.Settling(mixed, down) is { } sinks)
         {
             told = await SaveAsync(
@@ -57,21 +65,27 @@ public sealed partial class Measure
             );
         }
 
-        bucketTold = told ?? string.Create(CultureInfo.InvariantCulture, $"Kept: {entry.Name} yields {100 * yield:0} %.");
+        bucketTold = told
+            ?? string.Create(CultureInfo.InvariantCulture, $"Kept: {entry.Name} yields {100 * yield:0} %.");
     }
 
     private async Task CupAsync()
     {
-        if (Number(caught) is not { } water || Number(seconds) is not { } time
-            || WorkshopTests.NozzleFlow(water, time) is not { } flow)
+        if (
+            Number(caught) is not { } water
+            || Number(seconds) is not { } time
+            || WorkshopTests.NozzleFlow(water, time) is not { } flow
+        )
         {
             cupTold = "Give milliliters and seconds, both above zero.";
             return;
         }
 
-        if (await Store.DesignAsync(cupDesign) is not { } design
+        if (
+            await Store.DesignAsync(cupDesign) is not { } design
             || DesignReader.Read(design.Name, design.Text).Value is not { } document
-            || document.Design.Misting is null)
+            || document.Design.Misting is null
+        )
         {
             cupTold = "That design has no misting system.";
             return;
@@ -95,11 +109,15 @@ public sealed partial class Measure
 
     private async Task DipAsync()
     {
-        if (Number(poured) is not { } liters || Number(rise) is not { } millimeters
+        if (
+            Number(poured) is not { } liters
+            || Number(rise) is not { } millimeters
             || await Store.DesignAsync(dipDesign) is not { } design
             || DesignReader.Read(design.Name, design.Text).Value is not { } document
             || Library.Check(document).Value is not { } ready
-            || DesignRun.Shape(ready).Layers.FirstOrDefault(l => l.Layer == "drainage") is not { Material: { } aggregate } layer)
+            || DesignRun.Shape(ready).Layers.FirstOrDefault(l => l.Layer == "drainage")
+                is not { Material: { } aggregate } layer
+        )
         {
             dipTold = "Give liters and millimeters, and a design with a drainage layer of grains.";
             return;
@@ -111,13 +129,16 @@ public sealed partial class Measure
             return;
         }
 
-        dipTold =
-            await SaveAsync(
-                aggregate,
-                "interparticleVoids",
-                100 * share,
-                $"dip test: {liters} L raised the level by {millimeters} mm"
-            ) ?? string.Create(CultureInfo.InvariantCulture, $"Kept: {aggregate.Name} takes water in {100 * share:0} % of its volume.");
+        dipTold = await SaveAsync(
+            aggregate,
+            "interparticleVoids",
+            100 * share,
+            $"dip test: {liters} L raised the level by {millimeters} mm"
+        )
+            ?? string.Create(
+                CultureInfo.InvariantCulture,
+                $"Kept: {aggregate.Name} takes water in {100 * share:0} % of its volume."
+            );
     }
 
     /// <summary>A measured value in the unit the library has it in; null when it is kept.</summary>
@@ -137,7 +158,12 @@ public sealed partial class Measure
     }
 
     private static double? Number(string text) =>
-        double.TryParse(text.Replace(',', '.').Trim(), NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
+        double.TryParse(
+            text.Replace(',', '.').Trim(),
+            NumberStyles.Float,
+            CultureInfo.InvariantCulture,
+            out var value
+        )
             ? value
             : null;
 }

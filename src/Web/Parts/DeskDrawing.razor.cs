@@ -12,7 +12,10 @@ namespace Litterfall.Web.Parts;
 /// <summary>The drawing that is the instrument: to scale, alive with the forecast, with handles.</summary>
 public sealed partial class DeskDrawing
 {
-    private static readonly (double, double) Room = (185, 170);
+    private const double WidestRoom = 185;
+    private const double NarrowestRoom = 104;
+    private const double PixelsPerMillimeter = 3.2;
+    private const double TallRoom = 0.95;
     private static readonly ImmutableArray<(string Name, string Label)> Views =
     [
         ("section", "Section"),
@@ -35,6 +38,7 @@ public sealed partial class DeskDrawing
     private string Body = "";
     private string Caption = "";
     private bool prevent;
+    private (double Width, double Height) Room = (WidestRoom, WidestRoom * TallRoom);
 
     /// <summary>The design at hand.</summary>
     [Parameter, EditorRequired]
@@ -83,8 +87,10 @@ public sealed partial class DeskDrawing
         grips = found;
         (width, height) = (drawing.Width, drawing.Height);
         Body = Inked.Of(SvgWriter.Write(drawing, "drawing"));
-        Caption = FormattableString.Invariant(
-            $"drawn 1 : {1 / drawing.Scale:0.#} of the true size; drag a dot, or take it with the tab key and use the arrows"
+        Caption = string.Create(
+            System.Globalization.CultureInfo.InvariantCulture,
+            $"drawn 1 : {1 / drawing.Scale:0.#} of the true size; drag a dot, or take it with the tab key "
+                + $"and use the arrows"
         );
     }
 
@@ -94,7 +100,16 @@ public sealed partial class DeskDrawing
         if (firstRender)
         {
             self = DotNetObjectReference.Create(this);
-            await Js.InvokeVoidAsync("litterfall.grips", sheet, self);
+            var pixels = await Js.InvokeAsync<double>("litterfall.grips", sheet, self);
+            var room = Math.Clamp(pixels / PixelsPerMillimeter, NarrowestRoom, WidestRoom);
+            if (Math.Abs(room - Room.Width) > 1)
+            {
+                // On a narrow screen a smaller drawing keeps its letters readable.
+                Room = (room, room * (room < WidestRoom * 0.7 ? 1.15 : TallRoom));
+                drawnOf = default;
+                OnParametersSet();
+                StateHasChanged();
+            }
         }
     }
 
@@ -115,7 +130,12 @@ public sealed partial class DeskDrawing
         {
             var one = held[grip];
             Work.Pass(d =>
-                GripEdit.Moved(d, one, (across / one.MillimetersPerMeter, up / one.MillimetersPerMeter), Usual)
+                GripEdit.Moved(
+                    d,
+                    one,
+                    (across / one.MillimetersPerMeter, up / one.MillimetersPerMeter),
+                    Usual
+                )
             );
         }
     }
@@ -175,7 +195,8 @@ public sealed partial class DeskDrawing
             return;
         }
 
-        var start = keyed is { } k && k.Grip.Part == grip.Part && Paths(k.Grip) == Paths(grip) ? k : (grip, 0.0, 0.0);
+        var start =
+            keyed is { } k && k.Grip.Part == grip.Part && Paths(k.Grip) == Paths(grip) ? k : (grip, 0.0, 0.0);
         keyed = (start.Item1, start.Item2 + right, start.Item3 + up);
         var (from, a, u) = keyed.Value;
         Work.Pass(d => GripEdit.Moved(d, from, (a, u), Usual));

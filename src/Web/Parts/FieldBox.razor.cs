@@ -23,7 +23,8 @@ public sealed partial class FieldBox
     [Parameter, EditorRequired]
     public required TradeCatalog Catalog { get; set; }
 
-    private string Id => "f-" + Field.Path.Replace('.', '-').Replace('[', '-').Replace("]", "", StringComparison.Ordinal);
+    private string Id =>
+        "f-" + Field.Path.Replace('.', '-').Replace('[', '-').Replace("]", "", StringComparison.Ordinal);
 
     private string Text => TypedLength.TextAt(Work.Document, Field.Path).Trim('[', ']', ' ');
 
@@ -34,7 +35,9 @@ public sealed partial class FieldBox
     private string? FaultId => fault is null ? null : $"{Id}-fault";
 
     private IEnumerable<CatalogEntry> Entries =>
-        Catalog.Entries.Where(e => Field.Of.Contains(e.Kind) || e.Key == Key).OrderBy(e => e.Name, StringComparer.Ordinal);
+        Catalog
+            .Entries.Where(e => Field.Of.Contains(e.Kind) || e.Key == Key)
+            .OrderBy(e => e.Name, StringComparer.Ordinal);
 
     private async Task SetAsync(string? value)
     {
@@ -49,14 +52,19 @@ public sealed partial class FieldBox
             d => text.Length == 0 ? DesignEdits.Remove(d, Field.Path) : Edited(d, text),
             $"{Field.Label} {(text.Length == 0 ? "left out" : text)}"
         );
-        (typed, fault) = faults.IsEmpty ? (null, null) : (text, $"{faults[0].Message}; expected {faults[0].Expected}.");
+        (typed, fault) = faults.IsEmpty
+            ? (null, null)
+            : (text, $"{faults[0].Message}; expected {faults[0].Expected}.");
     }
 
     /// <summary>A place is written whole: with one of its edges alone it would not read.</summary>
     private Reading<DesignDocument> Edited(DesignDocument document, string text)
     {
         var at = Field.Path.IndexOf(".at.", StringComparison.Ordinal);
-        if (at < 0 || document.Spans.Keys.Any(k => k.StartsWith(Field.Path[..(at + 4)], StringComparison.Ordinal)))
+        if (
+            at < 0
+            || document.Spans.Keys.Any(k => k.StartsWith(Field.Path[..(at + 4)], StringComparison.Ordinal))
+        )
         {
             return DesignEdits.Set(document, Field.Path, text);
         }

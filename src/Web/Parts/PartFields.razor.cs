@@ -78,7 +78,10 @@ public sealed partial class PartFields
         var count = forms.Count(f => f.IsThere && f.Key.StartsWith(part.Key + "[", StringComparison.Ordinal));
         await Tell(
             Work.ChangeAsync(
-                d => isList ? DesignEdits.Add(d, part.Key, part.Begin!) : DesignEdits.SetPart(d, part.Key, part.Begin!),
+                d =>
+                    isList
+                        ? DesignEdits.Add(d, part.Key, part.Begin!)
+                        : DesignEdits.SetPart(d, part.Key, part.Begin!),
                 $"added {part.Name.ToLowerInvariant()}"
             )
         );
@@ -92,9 +95,7 @@ public sealed partial class PartFields
 
     private async Task RemoveAsync(PartForm part)
     {
-        await Tell(
-            Work.ChangeAsync(d => DesignEdits.Remove(d, part.Key), $"took out {NameOf(part)}")
-        );
+        await Tell(Work.ChangeAsync(d => DesignEdits.Remove(d, part.Key), $"took out {NameOf(part)}"));
         if (fault is null)
         {
             await SelectedChanged.InvokeAsync(null);

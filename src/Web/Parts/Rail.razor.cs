@@ -55,7 +55,9 @@ public sealed partial class Rail
     private Planning.DesignNumbers? Month => Work.Look.Month;
 
     private ImmutableArray<double> Levels =>
-        Month?.Water.Forecast is { } forecast ? [.. forecast.Days.Take(Year).Select(d => d.LevelMeters * 1000)] : [];
+        Month?.Water.Forecast is { } forecast
+            ? [.. forecast.Days.Take(Year).Select(d => d.LevelMeters * 1000)]
+            : [];
 
     private (double, string)? Barrier =>
         Month?.Layers.FirstOrDefault(l => l.Layer == "drainage") is { } drainage
@@ -91,7 +93,8 @@ public sealed partial class Rail
     private (double, double, string)? Band(string low, string high)
     {
         var species = Month is { } month ? StockedSpecies.Of(month.Design) : [];
-        return species.FirstOrDefault()?.Species is { } entry
+        return
+            species.FirstOrDefault()?.Species is { } entry
             && entry.Figure(low) is { } from
             && entry.Figure(high) is { } to
             ? (from.Value, to.Value, "wanted")
@@ -100,10 +103,7 @@ public sealed partial class Rail
 
     private void TryLever(LeverFix fix)
     {
-        if (
-            Work.Look.Whole is { } whole
-            && LeverSearch.Turned(whole.Numbers.Design, fix) is { } turned
-        )
+        if (Work.Look.Whole is { } whole && LeverSearch.Turned(whole.Numbers.Design, fix) is { } turned)
         {
             Work.Try(turned.Document, $"{fix.Lever} {Taste.Show(fix.To, fix.To.Unit!)}");
         }

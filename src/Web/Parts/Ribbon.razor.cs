@@ -9,7 +9,9 @@ using Microsoft.AspNetCore.Components;
 
 namespace Litterfall.Web.Parts;
 
-/// <summary>Day and night, mist, level and drains of the forecast; moving along it moves the drawing.</summary>
+/// <summary>
+/// Day and night, mist, level and drains of the forecast; moving along it moves the drawing.
+/// </summary>
 public sealed partial class Ribbon
 {
     private ImmutableArray<SimulationHour> hours = [];
@@ -42,15 +44,26 @@ public sealed partial class Ribbon
             var when = first.ToDateTime(TimeOnly.MinValue).AddHours(Now.Hour);
             var celsius = Taste.For(Units.Celsius);
             var length = Taste.For(Units.Millimeter);
-            var fog = Look.Month.Climate!.Computed!.Run.Surfaces.Panes.Where(p => Now.Fogged[p.Place] > 0.25)
+            var fog = Look
+                .Month.Climate!.Computed!.Run.Surfaces.Panes.Where(p => Now.Fogged[p.Place] > 0.25)
                 .Select(p => p.Name)
                 .ToArray();
-            return string.Create(
-                CultureInfo.InvariantCulture,
-                $"{when:ddd d MMM, HH:mm}, day {Math.Floor(Now.Hour / 24) + 1:0}: air {celsius.FromSi(Now.AirCelsius + 273.15):0.0}{Taste.Symbol(celsius)}, {100 * Now.Humidity:0} % humid, water {length.FromSi(Now.LevelMeters):0.#}{Taste.Symbol(length)} over the base{(fog.Length > 0 ? $", fog on {string.Join(" and ", fog)}" : "")}"
-            );
+            string[] words =
+            [
+                FormattableString.Invariant(
+                    $"{when:ddd d MMM, HH:mm}, day {Math.Floor(Now.Hour / 24) + 1:0}: air"
+                ),
+                Number(celsius, Now.AirCelsius + 273.15, "0.0"),
+                FormattableString.Invariant($"{100 * Now.Humidity:0} % humid"),
+                $"water {Number(length, Now.LevelMeters, "0.#")} over the base",
+            ];
+            var told = $"{words[0]} {string.Join(", ", words[1..])}";
+            return fog.Length > 0 ? $"{told}, fog on {string.Join(" and ", fog)}" : told;
         }
     }
+
+    private static string Number(Domain.Quantities.Unit unit, double si, string form) =>
+        unit.FromSi(si).ToString(form, CultureInfo.InvariantCulture) + Taste.Symbol(unit);
 
     /// <inheritdoc/>
     protected override void OnParametersSet()
@@ -91,7 +104,11 @@ public sealed partial class Ribbon
                     i++;
                 }
 
-                svg.Append(CultureInfo.InvariantCulture, $"<rect class=\"night\" x=\"{X(from)}\" y=\"0\" width=\"{Number(600.0 * (i + 1 - from) / (hours.Length - 1))}\" height=\"64\"/>");
+                svg.Append(
+                    CultureInfo.InvariantCulture,
+                    $"<rect class=\"night\" x=\"{X(from)}\" y=\"0\" "
+                        + $"width=\"{Number(600.0 * (i + 1 - from) / (hours.Length - 1))}\" height=\"64\"/>"
+                );
             }
         }
 
@@ -104,7 +121,10 @@ public sealed partial class Ribbon
         Level(svg, numbers.Layers.FirstOrDefault(l => l.Layer == "drainage")?.Depth.Si);
         foreach (var drain in numbers.Climate!.Computed!.Days.Events.Where(e => e.Kind == "drain"))
         {
-            svg.Append(CultureInfo.InvariantCulture, $"<path class=\"drain\" d=\"M{X((int)drain.Hour)} 64v-12l-3 5M{X((int)drain.Hour)} 52l3 5\"/>");
+            svg.Append(
+                CultureInfo.InvariantCulture,
+                $"<path class=\"drain\" d=\"M{X((int)drain.Hour)} 64v-12l-3 5M{X((int)drain.Hour)} 52l3 5\"/>"
+            );
         }
 
         return svg.ToString();

@@ -46,6 +46,7 @@ bench.grips = (sheet, desk) => {
     };
     sheet.addEventListener("pointerup", end);
     sheet.addEventListener("pointercancel", end);
+    return sheet.clientWidth;
 };
 
 let keyed = null;

@@ -50,7 +50,12 @@ public sealed class DesignEditsTests
     [Theory]
     [InlineData("floor.soil.settling", "10 %", "depth: 5 cm }", "depth: 5 cm, settling: 10 % }")]
     [InlineData("floor.litter.area", "800 cm2", "    depth: 3 cm\n", "    depth: 3 cm\n    area: 800 cm2\n")]
-    [InlineData("plants[1].at.x", "9 cm", "plant: fittonia-albivenis }", "plant: fittonia-albivenis, at: { x: 9 cm } }")]
+    [InlineData(
+        "plants[1].at.x",
+        "9 cm",
+        "plant: fittonia-albivenis }",
+        "plant: fittonia-albivenis, at: { x: 9 cm } }"
+    )]
     [InlineData("boxes", "2", "count: 400 } ]\n", "count: 400 } ]\nboxes: 2\n")]
     public void A_new_key_goes_where_it_belongs(string path, string value, string was, string now)
     {
@@ -75,7 +80,11 @@ public sealed class DesignEditsTests
             more
         );
         var crew = Good(DesignEdits.Add(Read(Text), "crew", "{ animal: trichorhina-tomentosa, count: 30 }"));
-        Assert.Contains("count: 400 }, { animal: trichorhina-tomentosa, count: 30 } ]", crew, StringComparison.Ordinal);
+        Assert.Contains(
+            "count: 400 }, { animal: trichorhina-tomentosa, count: 30 } ]",
+            crew,
+            StringComparison.Ordinal
+        );
         var lamps = Good(DesignEdits.Add(Read(Text), "lamps", "{ lamp: led-bar-6500k }"));
         Assert.EndsWith("lamps:\n  - { lamp: led-bar-6500k }\n", lamps, StringComparison.Ordinal);
     }
@@ -83,9 +92,21 @@ public sealed class DesignEditsTests
     [Fact]
     public void What_is_taken_away_takes_its_line_or_its_comma()
     {
-        Assert.DoesNotContain("ficus", Good(DesignEdits.Remove(Read(Text), "plants[0]")), StringComparison.Ordinal);
-        Assert.DoesNotContain("crew", Good(DesignEdits.Remove(Read(Text), "crew[0]")), StringComparison.Ordinal);
-        Assert.DoesNotContain("litter:", Good(DesignEdits.Remove(Read(Text), "floor.litter")), StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "ficus",
+            Good(DesignEdits.Remove(Read(Text), "plants[0]")),
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain(
+            "crew",
+            Good(DesignEdits.Remove(Read(Text), "crew[0]")),
+            StringComparison.Ordinal
+        );
+        Assert.DoesNotContain(
+            "litter:",
+            Good(DesignEdits.Remove(Read(Text), "floor.litter")),
+            StringComparison.Ordinal
+        );
         Assert.Contains(
             "{ plant: ficus-pumila } # first",
             Good(DesignEdits.Remove(Read(Text), "plants[0].at")),
@@ -100,7 +121,11 @@ public sealed class DesignEditsTests
         var text = Good(
             DesignEdits.SetPart(Read(Text), "floor.litter", "{ material: beech-leaves, depth: 2 cm }")
         );
-        Assert.Contains("  litter: { material: beech-leaves, depth: 2 cm }\nplants:", text, StringComparison.Ordinal);
+        Assert.Contains(
+            "  litter: { material: beech-leaves, depth: 2 cm }\nplants:",
+            text,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
