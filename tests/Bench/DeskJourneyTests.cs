@@ -1,0 +1,152 @@
+using System.IO.Compression;
+using Microsoft.Playwright;
+using UglyToad.PdfPig;
+
+namespace Litterfall.Tests.Bench;
+
+/// <summary>From an empty page to printed papers, by mouse, by finger and by keys.</summary>
+[Collection("one bench at a time")]
+public sealed class DeskJourneyTests(Browser browser)
+{
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_box_is_built_from_nothing_to_its_papers(bool isPhone)
+    {
+        using var bench = await RunningBench.StartAsync();
+        var page = await browser.PageAsync(isPhone);
+        await page.GotoAsync(bench.Url, new() { WaitUntil = WaitUntilState.NetworkIdle });
+        await page.WaitForSelectorAsync(".examples svg");
+        await Browser.AxeAsync(page, "empty bench");
+        await page.FillAsync("#size", "60 x 45 x 60 cm");
+        await page.SelectOptionAsync("#who", "dendrobates-leucomelas");
+        await page.ClickAsync("text=Draw it");
+        await page.WaitForURLAsync("**/design/*");
+        await page.WaitForSelectorAsync(".findings li");
+        await Browser.FitsAsync(page);
+
+        // A field with its unit as typed; the drawing follows.
+        await page.ClickAsync(".part:text-is('Leaf litter'), .part.add:has-text('leaf litter')");
+        await page.FillAsync("#f-floor-litter-depth", "1 1/2 in");
+        await page.Keyboard.PressAsync("Tab");
+        await Assertions.Expect(page.Locator(".sheet").First).ToContainTextAsync("litter");
+        await page.ClickAsync(".part.add:has-text('plant')");
+        await page.SelectOptionAsync("select[id^='f-plants-']", "pilea-depressa");
+        await Assertions.Expect(page.Locator(".part", new() { HasText = "Pilea" }).First).ToBeVisibleAsync();
+        await Browser.AxeAsync(page, "desk");
+
+        await page.ClickAsync("a:has-text('Papers')");
+        await page.WaitForSelectorAsync(".papers li");
+        await Browser.AxeAsync(page, "papers");
+        var download = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("text=All papers (zip)"));
+        var path = await download.PathAsync();
+        using var zip = ZipFile.OpenRead(path);
+        using var sheet = zip.Entries.Single(e => e.Name == "01-build-sheet.pdf").Open();
+        using var bytes = new MemoryStream();
+        await sheet.CopyToAsync(bytes, TestContext.Current.CancellationToken);
+        using var pdf = PdfDocument.Open(bytes.ToArray());
+        Assert.Contains("litter", pdf.GetPage(1).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Dragging_changes_the_value_it_shows_and_undo_takes_it_back()
+    {
+        using var bench = await RunningBench.StartAsync(demo: true);
+        var page = await OpenAsync(bench, "LD-201 flat tenant");
+        var dot = await page.Locator("[aria-label='drainage layer'] .dot").BoundingBoxAsync();
+        var (x, y) = (dot!.X + (dot.Width / 2), dot.Y + (dot.Height / 2));
+        await page.Mouse.MoveAsync(x, y);
+        await page.Mouse.DownAsync();
+        for (var i = 1; i <= 20; i++)
+        {
+            await page.Mouse.MoveAsync(x, y - (2 * i));
+            await page.WaitForTimeoutAsync(25);
+        }
+
+        await page.Mouse.UpAsync();
+        await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
+        var grip = page.Locator("[aria-label='drainage layer']");
+        Assert.True(
+            int.Parse(
+                await grip.GetAttributeAsync("aria-valuenow") ?? "0",
+                System.Globalization.CultureInfo.InvariantCulture
+            ) > 45
+        );
+        await page.ClickAsync("text=Undo");
+        await Assertions.Expect(grip).ToHaveAttributeAsync("aria-valuetext", "4 cm");
+        await page.Keyboard.PressAsync("Control+Shift+Z");
+        await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
+    }
+
+    [Fact]
+    public async Task The_keyboard_moves_a_handle_by_a_millimeter()
+    {
+        using var bench = await RunningBench.StartAsync(demo: true);
+        var page = await OpenAsync(bench, "LD-201 flat tenant");
+        var grip = page.Locator("[aria-label='leaf litter']");
+        await grip.FocusAsync();
+        await page.Keyboard.PressAsync("ArrowUp");
+        await Assertions.Expect(grip).ToHaveAttributeAsync("aria-valuetext", "3.1 cm");
+        await page.Keyboard.PressAsync("Shift+ArrowUp");
+        await Assertions.Expect(grip).ToHaveAttributeAsync("aria-valuetext", "4.1 cm");
+        await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
+    }
+
+    [Fact]
+    public async Task A_number_tells_where_it_comes_from()
+    {
+        using var bench = await RunningBench.StartAsync(demo: true);
+        var page = await OpenAsync(bench, "LD-201 flat tenant");
+        await page.Locator("button.num").First.ClickAsync();
+        var slip = page.Locator("dialog.slip");
+        await Assertions.Expect(slip).ToBeVisibleAsync();
+        await Assertions.Expect(slip).ToContainTextAsync("How far it can be trusted");
+        await Browser.AxeAsync(page, "slip");
+        await page.Keyboard.PressAsync("Escape");
+        await Assertions.Expect(slip).Not.ToBeVisibleAsync();
+    }
+
+    [Fact]
+    public async Task A_fix_is_tried_beside_the_design_and_kept()
+    {
+        using var bench = await RunningBench.StartAsync(demo: true);
+        var page = await OpenAsync(bench, "LD-201 flat tenant");
+        await page.ClickAsync("button:has-text('findings')");
+        await page.Locator("button:has-text('residual-current')").First.ClickAsync();
+        var trial = page.Locator(".trial");
+        await Assertions.Expect(trial).ToContainTextAsync("gone: Lamps and the misting pump");
+        await Browser.AxeAsync(page, "trial");
+        await trial.Locator("text=Keep it").ClickAsync();
+        await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
+        await Assertions.Expect(page.Locator(".findings")).Not.ToContainTextAsync("no-trip-device");
+    }
+
+    [Fact]
+    public async Task Another_size_is_made_with_its_reasons()
+    {
+        using var bench = await RunningBench.StartAsync(demo: true);
+        var page = await OpenAsync(bench, "LD-203 museum foyer");
+        await page.ClickAsync("text=Another size");
+        await page.FillAsync("#l", "120 cm");
+        await page.ClickAsync("text=Show what changes");
+        await Assertions
+            .Expect(page.Locator("table"))
+            .ToContainTextAsync("as many for each square meter of floor");
+        await Browser.AxeAsync(page, "another size");
+        await page.ClickAsync("text=Make the copy");
+        await page.WaitForURLAsync("**/design/*");
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync("120 cm long");
+    }
+
+    private async Task<IPage> OpenAsync(RunningBench bench, string name)
+    {
+        var page = await browser.PageAsync();
+        await page.GotoAsync(bench.Url, new() { WaitUntil = WaitUntilState.NetworkIdle });
+        await page.ClickAsync($"ul.designs a:text-is('{name}')");
+        await page.WaitForSelectorAsync(".findings li");
+        await Assertions
+            .Expect(page.Locator(".verdict"))
+            .Not.ToContainTextAsync("omputing", new() { Timeout = 20_000 });
+        return page;
+    }
+}

@@ -1,0 +1,100 @@
+using System.Diagnostics;
+using System.Text.RegularExpressions;
+
+namespace Litterfall.Tests.Bench;
+
+/// <summary>The bench as a process of its own, on a free port and a store of its own.</summary>
+public sealed partial class RunningBench : IDisposable
+{
+    private readonly Process running;
+    private readonly string? folder;
+
+    private RunningBench(Process process, string url, string store, string? own)
+    {
+        running = process;
+        folder = own;
+        Url = url;
+        Store = store;
+    }
+
+    /// <summary>Where it answers.</summary>
+    public string Url { get; }
+
+    /// <summary>Its file.</summary>
+    public string Store { get; }
+
+    /// <summary>Its process number.</summary>
+    public int Id => running.Id;
+
+    /// <summary>Starts it; on a store that is there already, or a new one.</summary>
+    public static async Task<RunningBench> StartAsync(string? store = null, bool demo = false, int port = 0)
+    {
+        var own = store is null ? Directory.CreateTempSubdirectory("litterfall-bench").FullName : null;
+        var file = store ?? Path.Combine(own!, "bench.db");
+        var program = Path.Combine(AppContext.BaseDirectory, "litterfall.dll");
+        var start = new ProcessStartInfo("dotnet")
+        {
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        };
+        string[] words =
+        [
+            program,
+            "bench",
+            "--listen",
+            $"127.0.0.1:{port}",
+            "--store",
+            file,
+            .. demo ? ["--demo"] : Array.Empty<string>(),
+        ];
+        foreach (var word in words)
+        {
+            start.ArgumentList.Add(word);
+        }
+
+        var process = Process.Start(start)!;
+        for (var i = 0; i < 200; i++)
+        {
+            var line = await process.StandardOutput.ReadLineAsync();
+            if (line is null)
+            {
+                break;
+            }
+
+            if (Address().Match(line) is { Success: true } found)
+            {
+                _ = process.StandardOutput.ReadToEndAsync();
+                _ = process.StandardError.ReadToEndAsync();
+                return new RunningBench(process, found.Value, file, own);
+            }
+        }
+
+        throw new InvalidOperationException(await process.StandardError.ReadToEndAsync());
+    }
+
+    /// <summary>Kills it as a power cut would: nothing is flushed or said good-bye to.</summary>
+    public void Kill()
+    {
+        running.Kill();
+        running.WaitForExit();
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        if (!running.HasExited)
+        {
+            Kill();
+        }
+
+        running.Dispose();
+        if (folder is not null)
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [GeneratedRegex(@"http://[0-9.:]+", RegexOptions.None, 1000)]
+    private static partial Regex Address();
+}
