@@ -21,7 +21,6 @@ public sealed class DeskJourneyTests(Browser browser)
         await page.FillAsync("#size", "60 x 45 x 60 cm");
         await page.SelectOptionAsync("#who", "dendrobates-leucomelas");
         await page.ClickAsync("text=Draw it");
-        await page.WaitForURLAsync("**/design/*");
         await page.WaitForSelectorAsync(".findings li");
         await Browser.FitsAsync(page);
 
@@ -114,7 +113,9 @@ public sealed class DeskJourneyTests(Browser browser)
         await page.ClickAsync("button:has-text('findings')");
         await page.Locator("button:has-text('residual-current')").First.ClickAsync();
         var trial = page.Locator(".trial");
-        await Assertions.Expect(trial).ToContainTextAsync("gone: Lamps and the misting pump");
+        await Assertions
+            .Expect(trial)
+            .ToContainTextAsync("gone: Lamps and the misting pump", new() { Timeout = 20_000 });
         await Browser.AxeAsync(page, "trial");
         await trial.Locator("text=Keep it").ClickAsync();
         await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
@@ -134,8 +135,9 @@ public sealed class DeskJourneyTests(Browser browser)
             .ToContainTextAsync("as many for each square meter of floor");
         await Browser.AxeAsync(page, "another size");
         await page.ClickAsync("text=Make the copy");
-        await page.WaitForURLAsync("**/design/*");
-        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync("120 cm long");
+        await Assertions
+            .Expect(page.Locator("h1"))
+            .ToContainTextAsync("120 cm long", new() { Timeout = 20_000 });
     }
 
     private async Task<IPage> OpenAsync(RunningBench bench, string name)

@@ -2,7 +2,9 @@ using Microsoft.Playwright;
 
 namespace Litterfall.Tests.Bench;
 
-/// <summary>Every page: no axe violation, nothing wider than the screen, nothing from outside the machine.</summary>
+/// <summary>
+/// Every page: no axe violation, nothing wider than the screen, nothing from outside the machine.
+/// </summary>
 [Collection("one bench at a time")]
 public sealed class LooksTests(Browser browser)
 {

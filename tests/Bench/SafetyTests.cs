@@ -23,7 +23,8 @@ public sealed class SafetyTests(Browser browser)
     }
 
     /// <summary>
-    /// The plug is pulled three times while fields are typed; after each start every version that was shown as
+    /// The plug is pulled three times while fields are typed; after each start every version that was shown
+    /// as
     /// saved is there, and the file is sound.
     /// </summary>
     [Fact]

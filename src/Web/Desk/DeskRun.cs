@@ -15,6 +15,9 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
 {
     // Whole checks of many people take turns, so that months stay quick.
     private static readonly SemaphoreSlim Turns = new(Math.Max(1, Environment.ProcessorCount - 1));
+
+    // What would fix a finding is looked for by one at a time: it may take seconds.
+    private static readonly SemaphoreSlim Searches = new(1);
     private readonly Lock gate = new();
     private CancellationTokenSource running = new();
     private (DeskLook Look, bool IsPassing)? next;
@@ -150,12 +153,21 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
                     Report = whole.Report,
                 };
                 Tell(look, cancel);
-                look = look with { Whole = LeverSearch.With(whole, cancel), HasLevers = true };
-                Tell(look, cancel);
             }
             finally
             {
                 Turns.Release();
+            }
+
+            await Searches.WaitAsync(cancel);
+            try
+            {
+                look = look with { Whole = LeverSearch.With(look.Whole, cancel), HasLevers = true };
+                Tell(look, cancel);
+            }
+            finally
+            {
+                Searches.Release();
             }
         }
         catch (OperationCanceledException)
