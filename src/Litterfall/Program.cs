@@ -52,6 +52,17 @@ public static class Program
             );
             return Exit.Unusable(args.Contains("--json"), fault);
         }
+        catch (Microsoft.Data.Sqlite.SqliteException e)
+        {
+            var fault = new TextFault(
+                "the bench",
+                1,
+                1,
+                $"its file cannot be opened: {e.Message.TrimEnd('.')}",
+                "a file of the bench; `litterfall restore FILE` brings a copy back"
+            );
+            return Exit.Unusable(args.Contains("--json"), fault);
+        }
         catch (Exception e) when (e is InvalidOperationException or InvalidDataException or ArgumentException)
         {
             // A failed assertion of ours: the input was let in and the numbers did not come out.

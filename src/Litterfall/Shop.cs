@@ -48,6 +48,27 @@ public static class Shop
             return new(embedded(), []);
         }
 
+        var files = WorkshopFiles(folder);
+        if (!files.IsGood)
+        {
+            return new(null, files.Faults);
+        }
+
+        var workshop = WorkshopReader.Read(Path.GetFileName(Path.GetFullPath(folder)), files.Value!);
+        if (!workshop.IsGood)
+        {
+            return new(null, workshop.Faults);
+        }
+
+        var catalog = embedded().With(workshop.Value!);
+        var unknown = WorkshopReader.Unknown(catalog, folder);
+        return unknown.Count > 0 ? new(null, unknown) : new(catalog, []);
+    }
+
+    /// <summary>The files of a workshop's folder, or what is wrong with it.</summary>
+    /// <param name="folder">The folder.</param>
+    public static Reading<IReadOnlyList<CatalogFile>> WorkshopFiles(string folder)
+    {
         if (!Directory.Exists(folder))
         {
             return new(
@@ -67,15 +88,7 @@ public static class Shop
             files.Add(new CatalogFile(path, File.ReadAllText(path)));
         }
 
-        var workshop = WorkshopReader.Read(Path.GetFileName(Path.GetFullPath(folder)), files);
-        if (!workshop.IsGood)
-        {
-            return new(null, workshop.Faults);
-        }
-
-        var catalog = embedded().With(workshop.Value!);
-        var unknown = WorkshopReader.Unknown(catalog, folder);
-        return unknown.Count > 0 ? new(null, unknown) : new(catalog, []);
+        return new(files, []);
     }
 
     /// <summary>A checked design from a file.</summary>

@@ -114,12 +114,13 @@ public static class DesignRun
 
     /// <summary>The same with a month of air and floor, without bands, light and crew.</summary>
     /// <param name="design">The design.</param>
-    public static DesignNumbers Month(CheckedDesign design) => Compute(design, Depth.NoBands);
+    public static DesignNumbers Month(CheckedDesign design) => Compute(design, Depth.Month);
 
     private enum Depth
     {
         Shape,
         NoFloor,
+        Month,
         NoBands,
         All,
     }
@@ -133,7 +134,7 @@ public static class DesignRun
         var climate =
             depth == Depth.Shape
                 ? null
-                : ClimateFigures.Of(design, box, layers, headspace, depth == Depth.All);
+                : ClimateFigures.Of(design, box, layers, headspace, depth == Depth.All, depth != Depth.Month);
         var numbers = new DesignNumbers
         {
             Design = design,

@@ -61,10 +61,12 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
     /// <summary>A design that can be computed, or its faults.</summary>
     public Reading<CheckedDesign> Check(DesignDocument document) => DesignChecker.Check(document, Catalog);
 
-    private static Reading<Workshop> Read(IEnumerable<string> entries) =>
+    /// <summary>The workshop's folder with the own entries of the bench on top.</summary>
+    private Reading<Workshop> Read(IEnumerable<string> entries) =>
         WorkshopReader.Read(
-            "own library",
+            "workshop",
             [
+                .. options.Workshop,
                 .. entries.Select(
                     (json, i) => new CatalogFile(FormattableString.Invariant($"own-{i}.json"), $"[{json}]")
                 ),

@@ -2,9 +2,13 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Net;
 using System.Reflection;
+using Litterfall.Domain;
+using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Designs;
 using Litterfall.Store;
 using Litterfall.Web;
+using Microsoft.AspNetCore.DataProtection;
+using Microsoft.AspNetCore.HostFiltering;
 
 namespace Litterfall.App.Commands;
 
@@ -38,17 +42,19 @@ internal static class BenchCommand
             Description = "File of the bench; in the user's data folder if left out.",
             HelpName = "FILE",
         };
+        var workshop = Arguments.Workshop();
         Arguments.RefuseOptionsAsValues(listen, store);
         var command = new Command("bench", "The bench in a browser: design by hand and eye.")
         {
             demo,
             listen,
             store,
+            workshop,
         };
         command.SetAction(
             (parsed, cancel) =>
                 RunAsync(
-                    parsed.GetValue(demo),
+                    (parsed.GetValue(demo), parsed.GetValue(workshop)),
                     parsed.GetValue(listen)!,
                     parsed.GetValue(store) ?? StoreFile.Usual,
                     cancel
@@ -57,58 +63,125 @@ internal static class BenchCommand
         return command;
     }
 
-    private static async Task<int> RunAsync(bool demo, string listen, string path, CancellationToken cancel)
+    private static async Task<int> RunAsync(
+        (bool Demo, string? Workshop) wish,
+        string listen,
+        string path,
+        CancellationToken cancel
+    )
     {
         if (
             !IPEndPoint.TryParse(listen, out var end)
             || end.Port == 0 && !listen.EndsWith(":0", StringComparison.Ordinal)
         )
         {
-            return Exit.Unusable(
-                false,
-                new TextFault(
-                    "command line",
-                    1,
-                    1,
-                    $"'{listen}' is no address with a port",
-                    $"--listen {UsualAddress}"
-                )
+            return Wrong($"'{listen}' is no address with a port", $"--listen {UsualAddress}");
+        }
+
+        var shop = Files(wish);
+        if (!shop.IsGood)
+        {
+            return Exit.Unusable(false, [.. shop.Faults]);
+        }
+
+        await using var app = Application(
+            end,
+            new BenchOptions(Shop.Embedded(), Examples(), Version()) { Workshop = [.. shop.Value!] },
+            path
+        );
+        var store = app.Services.GetRequiredService<BenchStore>();
+        await store.OpenAsync(cancel);
+        await app.Services.GetRequiredService<BenchLibrary>().LoadAsync(cancel);
+        if (wish.Demo)
+        {
+            await FillAsync(store, cancel);
+        }
+
+        try
+        {
+            await app.StartAsync(cancel);
+        }
+        catch (IOException)
+        {
+            return Wrong(
+                $"something else answers at {listen} already",
+                "another port, such as --listen 127.0.0.1:5081"
             );
         }
 
-        var contexts = StoreFile.Contexts(path);
+        Console.Out.WriteLine($"The bench: {app.Urls.First()}  (stop it with Ctrl-C; kept in {path})");
+        await app.WaitForShutdownAsync(cancel);
+        return Exit.Done;
+    }
+
+    private static int Wrong(string message, string expected) =>
+        Exit.Unusable(false, new TextFault("command line", 1, 1, message, expected));
+
+    private static WebApplication Application(IPEndPoint end, BenchOptions options, string path)
+    {
         var builder = WebApplication.CreateSlimBuilder(
             new WebApplicationOptions { ApplicationName = "litterfall" }
         );
         builder.WebHost.UseStaticWebAssets();
-        builder.WebHost.UseKestrelHttpsConfiguration();
         builder.WebHost.ConfigureKestrel(server => server.Listen(end));
         builder.Logging.ClearProviders();
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Warning);
+        builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
+        builder.Logging.AddFilter("Microsoft.Extensions.Hosting", LogLevel.None);
+        // Keys live as long as the bench: pages that outlive it load anew.
+        builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(2));
-        BenchHost.Add(builder.Services, new BenchOptions(Shop.Embedded(), Examples(), Version()), contexts);
-        await using var app = builder.Build();
+        // A page from elsewhere must not reach the bench of this machine under a name of its own.
+        var isOwn = IPAddress.IsLoopback(end.Address);
+        builder.Services.Configure<HostFilteringOptions>(filter =>
+            filter.AllowedHosts = isOwn ? ["localhost", "127.0.0.1", "[::1]"] : ["*"]
+        );
+        BenchHost.Add(builder.Services, options, StoreFile.Contexts(path));
+        var app = builder.Build();
+        app.UseHostFiltering();
         BenchHost.Map(app);
-        var store = app.Services.GetRequiredService<BenchStore>();
-        await store.OpenAsync(cancel);
-        await app.Services.GetRequiredService<BenchLibrary>().LoadAsync(cancel);
-        if (demo && (await store.DesignsAsync(cancel)).Count == 0)
+        return app;
+    }
+
+    /// <summary>The orders of the demo, where the bench is empty.</summary>
+    private static async Task FillAsync(BenchStore store, CancellationToken cancel)
+    {
+        if ((await store.DesignsAsync(cancel)).Count > 0)
         {
-            foreach (var example in Examples().Reverse())
-            {
-                await store.AddAsync(
-                    DesignReader.Read(example.Name, example.Text).Value!.Design.Name,
-                    example.Text,
-                    "from the demo workshop",
-                    cancel
-                );
-            }
+            return;
         }
 
-        await app.StartAsync(cancel);
-        Console.Out.WriteLine($"The bench: {app.Urls.First()}  (stop it with Ctrl-C; kept in {path})");
-        await app.WaitForShutdownAsync(cancel);
-        return Exit.Done;
+        foreach (var example in Examples().Reverse())
+        {
+            await store.AddAsync(example.Name, example.Text, "from the demo workshop", cancel);
+        }
+    }
+
+    /// <summary>A workshop's folder, that of the demo, or none.</summary>
+    private static Reading<IReadOnlyList<CatalogFile>> Files((bool Demo, string? Workshop) wish)
+    {
+        if (wish.Workshop is { } folder)
+        {
+            var good = Shop.Catalog(folder);
+            return good.IsGood ? Shop.WorkshopFiles(folder) : new(null, good.Faults);
+        }
+
+        var assembly = Assembly.GetExecutingAssembly();
+        return new(
+            [
+                .. assembly
+                    .GetManifestResourceNames()
+                    .Where(n => wish.Demo && n.StartsWith("demo/", StringComparison.Ordinal))
+                    .Select(n => new CatalogFile(n, Text(assembly, n))),
+            ],
+            []
+        );
+    }
+
+    private static string Text(Assembly assembly, string name)
+    {
+        using var reader = new StreamReader(assembly.GetManifestResourceStream(name)!);
+        return reader.ReadToEnd();
     }
 
     /// <summary>The samples built in.</summary>
@@ -116,11 +189,7 @@ internal static class BenchCommand
         [
             .. Samples.Select(sample =>
             {
-                using var stream = Assembly
-                    .GetExecutingAssembly()
-                    .GetManifestResourceStream($"samples/{sample.File}.viv.yaml")!;
-                using var reader = new StreamReader(stream);
-                var text = reader.ReadToEnd();
+                var text = Text(Assembly.GetExecutingAssembly(), $"samples/{sample.File}.viv.yaml");
                 return new BenchExample(Plain(text), sample.About, WithoutWorkshop(text));
             }),
         ];

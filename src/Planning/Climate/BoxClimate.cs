@@ -68,11 +68,13 @@ public sealed record BoxClimate
     /// <param name="box">Its sizes.</param>
     /// <param name="layers">Its layers.</param>
     /// <param name="withBand">With the least and the most; else both are the run itself.</param>
+    /// <param name="withSeasons">With the months that differ; else the weeks after planting alone.</param>
     public static BoxClimate? Of(
         CheckedDesign design,
         BoxGeometry box,
         ImmutableArray<FloorLayer> layers,
-        bool withBand
+        bool withBand,
+        bool withSeasons = true
     )
     {
         if (design.Design.Headspace is not null)
@@ -98,7 +100,7 @@ public sealed record BoxClimate
             Seasons =
             [
                 new ClimateSeason("after planting", first, main.Days),
-                .. Differing(design)
+                .. (withSeasons ? Differing(design) : [])
                     .Select(m =>
                         Season(design, (box, layers), m.First, null, ShortDays) is { } season
                             ? new ClimateSeason(m.Name, m.First, season.Days)

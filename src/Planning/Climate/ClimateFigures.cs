@@ -89,10 +89,11 @@ public sealed record ClimateFigures
         BoxGeometry box,
         ImmutableArray<FloorLayer> layers,
         Sizing.Headspace headspace,
-        bool withBand = true
+        bool withBand = true,
+        bool withSeasons = true
     ) =>
         design.Design.Headspace is not null ? HeldClimate.Of(design, box)
-        : BoxClimate.Of(design, box, layers, withBand) is { } climate
+        : BoxClimate.Of(design, box, layers, withBand, withSeasons) is { } climate
             ? new ComputedClimate(climate, Inputs(design, headspace)).Figures()
         : null;
 
