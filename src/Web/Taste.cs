@@ -103,7 +103,7 @@ public sealed record Taste(ImmutableDictionary<string, string> Units)
     public static string Symbol(Unit unit) =>
         unit.Symbol switch
         {
-            "1" => "",
+            "1" or "money" => "",
             "C" => " °C",
             "F" => " °F",
             "%" => " %",

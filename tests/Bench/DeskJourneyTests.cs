@@ -21,8 +21,17 @@ public sealed class DeskJourneyTests(Browser browser)
         await page.FillAsync("#size", "60 x 45 x 60 cm");
         await page.SelectOptionAsync("#who", "dendrobates-leucomelas");
         await page.ClickAsync("text=Draw it");
-        await page.WaitForSelectorAsync(".findings li");
+        await page.WaitForSelectorAsync(".findings li", new() { State = WaitForSelectorState.Attached });
         await Browser.FitsAsync(page);
+        if (isPhone)
+        {
+            // What follows is pulled up and put down again with a thumb.
+            await page.TapAsync(".pull");
+            await Assertions.Expect(page.Locator(".findings li").First).ToBeVisibleAsync();
+            await Browser.AxeAsync(page, "pulled up");
+            await page.TapAsync(".pull");
+        }
+
 
         // A field with its unit as typed; the drawing follows.
         await page.ClickAsync(".part:text-is('Leaf litter'), .part.add:has-text('leaf litter')");

@@ -29,7 +29,7 @@ public sealed class LooksTests(Browser browser)
         };
         await LookAsync(page, bench.Url, "designs", ".examples svg");
         var design = await page.Locator("ul.designs a").First.GetAttributeAsync("href");
-        await LookAsync(page, bench.Url + design, "desk", ".findings li");
+        await LookAsync(page, bench.Url + design, "desk", ".sheet svg");
         await page.WaitForTimeoutAsync(1500);
         await Browser.AxeAsync(page, "desk, computed");
         await LookAsync(page, bench.Url + design + "/versions", "versions", "table");

@@ -10,7 +10,7 @@ public sealed partial class LineChart
 {
     private const double Wide = 270;
     private const double Tall = 120;
-    private const double Left = 40;
+    private const double Left = 48;
     private const double Right = 8;
     private const double Top = 8;
     private const double Bottom = 22;

@@ -15,10 +15,15 @@ public sealed partial class DesignDesk
     private string? asked;
     private int hour = 36;
     private bool missing;
+    private bool isPulled;
 
     /// <summary>The design.</summary>
     [Parameter]
     public Guid Id { get; set; }
+
+    /// <summary>On a phone what follows is a sheet that is pulled up; its handle tells the verdict.</summary>
+    private string PullWords =>
+        work?.Look is { Whole: { } whole, WholeIsOld: false } ? Verdict.Of(whole, taste) : "Computing…";
 
     private string Usual => taste.Chosen("length") ?? "cm";
 

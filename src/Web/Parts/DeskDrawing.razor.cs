@@ -13,7 +13,7 @@ namespace Litterfall.Web.Parts;
 public sealed partial class DeskDrawing
 {
     private const double WidestRoom = 185;
-    private const double NarrowestRoom = 104;
+    private const double NarrowestRoom = 116;
     private const double PixelsPerMillimeter = 3.2;
     private const double TallRoom = 0.95;
     private static readonly ImmutableArray<(string Name, string Label)> Views =
