@@ -32,7 +32,6 @@ public sealed class DeskJourneyTests(Browser browser)
             await page.TapAsync(".pull");
         }
 
-
         // A field with its unit as typed; the drawing follows.
         await page.ClickAsync(".part:text-is('Leaf litter'), .part.add:has-text('leaf litter')");
         await page.FillAsync("#f-floor-litter-depth", "1 1/2 in");

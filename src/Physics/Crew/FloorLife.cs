@@ -216,7 +216,7 @@ public static class FloorLife
 
             double eaten = Math.Min(droppings, eatable);
             droppings -= eaten;
-            double warmth = RothC.TemperatureFactor(Math.Max(celsius, -5.0)) / RothC.TemperatureFactor(24.0);
+            double warmth = LitterDecay.WarmthFactor(celsius);
             double rotted = droppings * (1.0 - Math.Exp(-DroppingsRotPerDay * warmth));
             droppings -= rotted;
             cleared += eaten + rotted;

@@ -4,6 +4,8 @@ namespace Litterfall.Physics.Crew;
 public static class LitterDecay
 {
     private const double ReferenceCelsius = 24.0;
+    private const double LeastCelsius = -5.0;
+    private const double MostCelsius = 60.0;
     private const double WetKilopascals = 100.0;
     private const double DryKilopascals = 1500.0;
     private const double DryShare = 0.2;
@@ -32,6 +34,16 @@ public static class LitterDecay
     public static double Air(double saturation) =>
         Math.Min(1.0, 2.0 * Math.Pow(Math.Clamp(1.0 - saturation, 0.0, 1.0), 0.8));
 
+    /// <summary>
+    /// Factor of warmth, 1 at 24 °C; as at −5 °C below it and as at 60 °C above, where none was fitted.
+    /// </summary>
+    /// <param name="celsius">Temperature, °C.</param>
+    public static double WarmthFactor(double celsius) =>
+        Warmth(celsius) / RothC.TemperatureFactor(ReferenceCelsius);
+
+    private static double Warmth(double celsius) =>
+        RothC.TemperatureFactor(Math.Clamp(celsius, LeastCelsius, MostCelsius));
+
     /// <summary>Decay constant of a day, 1/d.</summary>
     /// <param name="perYearAt24">Constant at 24 °C in damp ground, 1/y.</param>
     /// <param name="celsius">Temperature, °C.</param>
@@ -49,8 +61,7 @@ public static class LitterDecay
     ) =>
         perYearAt24
         / 365.0
-        * RothC.TemperatureFactor(Math.Max(celsius, -5.0))
-        / RothC.TemperatureFactor(ReferenceCelsius)
+        * WarmthFactor(celsius)
         * Damp(kilopascals)
         * Air(saturation)
         * (1.0 + fauna);

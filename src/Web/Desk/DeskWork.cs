@@ -103,7 +103,8 @@ public sealed class DeskWork : IDisposable
             return [];
         }
 
-        if (library.Check(next) is { IsGood: false } faulty)
+        // A design that came with faults is put right one value at a time.
+        if (Look.Faults.IsEmpty && library.Check(next) is { IsGood: false } faulty)
         {
             return [.. faulty.Faults];
         }

@@ -126,7 +126,7 @@ public sealed class CrewPopulationTests
     [Fact]
     public void Ledgers_close() =>
         Gen.Select(
-                Gen.Double[5.0, 33.0].Array[30],
+                Gen.Double[-20.0, 80.0].Array[30],
                 Gen.Double[-40.0, -0.5].Array[30],
                 Gen.Double[0.2, 1.0].Array[30],
                 Gen.Double[0.0, 300.0],
