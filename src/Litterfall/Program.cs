@@ -41,40 +41,41 @@ public static class Program
             var parsed = root.Parse(args.Length == 0 ? ["bench"] : args);
             return parsed.Errors.Count > 0 ? WrongCommandLine(parsed, args) : parsed.Invoke(Plain);
         }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        catch (Exception e) when (Known(e) is not null)
         {
-            var fault = new TextFault(
-                "",
-                1,
-                1,
-                e.Message.TrimEnd('.'),
-                "a place that can be read and written"
-            );
-            return Exit.Unusable(args.Contains("--json"), fault);
+            var (code, fault) = Known(e)!.Value;
+            var isJson = args.Contains("--json");
+            return code == 3 ? Exit.NotSolved(isJson, fault) : Exit.Unusable(isJson, fault);
         }
-        catch (Microsoft.Data.Sqlite.SqliteException e)
+    }
+
+    /// <summary>What an exception means to the user; null for one that nobody expects.</summary>
+    private static (int Code, TextFault Fault)? Known(Exception e)
+    {
+        var said = e.Message.TrimEnd('.');
+        return e switch
         {
-            var fault = new TextFault(
-                "the bench",
-                1,
-                1,
-                $"its file cannot be opened: {e.Message.TrimEnd('.')}",
-                "a file of the bench; `litterfall restore FILE` brings a copy back"
-            );
-            return Exit.Unusable(args.Contains("--json"), fault);
-        }
-        catch (Exception e) when (e is InvalidOperationException or InvalidDataException or ArgumentException)
-        {
+            IOException or UnauthorizedAccessException => (
+                2,
+                new TextFault("", 1, 1, said, "a place that can be read and written")
+            ),
+            Microsoft.Data.Sqlite.SqliteException => (
+                2,
+                new TextFault(
+                    "the bench",
+                    1,
+                    1,
+                    $"its file cannot be opened: {said}",
+                    "a file of the bench; `litterfall restore FILE` brings a copy back"
+                )
+            ),
             // A failed assertion of ours: the input was let in and the numbers did not come out.
-            var fault = new TextFault(
-                "",
-                1,
-                1,
-                $"our mistake: {e.Message.TrimEnd('.')}",
-                "a report of this input to us"
-            );
-            return Exit.NotSolved(args.Contains("--json"), fault);
-        }
+            InvalidOperationException or InvalidDataException or ArgumentException => (
+                3,
+                new TextFault("", 1, 1, $"our mistake: {said}", "a report of this input to us")
+            ),
+            _ => null,
+        };
     }
 
     private static int WrongCommandLine(ParseResult parsed, string[] args)
