@@ -23,9 +23,6 @@ public sealed partial class RunningBench : IDisposable
     /// <summary>Its file.</summary>
     public string Store { get; }
 
-    /// <summary>Its process number.</summary>
-    public int Id => running.Id;
-
     /// <summary>Starts it; on a store that is there already, or a new one.</summary>
     public static async Task<RunningBench> StartAsync(string? store = null, bool demo = false, int port = 0)
     {

@@ -24,9 +24,6 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
     private bool isBusy;
     private DeskLook? last;
 
-    /// <summary>The last look.</summary>
-    public DeskLook? Last => last;
-
     /// <summary>Work of the change that was begun last; done when nothing is left to compute.</summary>
     public Task Done { get; private set; } = Task.CompletedTask;
 

@@ -57,9 +57,6 @@ public sealed class DeskWork : IDisposable
     /// <summary>True where a version of somebody else just came in.</summary>
     public bool CameFromElsewhere { get; private set; }
 
-    /// <summary>True while a hand drags.</summary>
-    public bool IsDragging => kept is not null;
-
     /// <summary>The design as shown.</summary>
     public DesignDocument Document => document;
 

@@ -1,6 +1,8 @@
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.Designs;
 using Litterfall.Domain.Findings;
+using Litterfall.Planning.Sizing;
 
 namespace Litterfall.Web.Desk;
 
@@ -17,7 +19,7 @@ public sealed record QuickFix(DesignDocument Document, string Words)
     {
         var (words, edit) = finding.Slug switch
         {
-            "no-crew" => ("seed springtails and dwarf isopods", Crew(document)),
+            "no-crew" => ("seed springtails and dwarf isopods", Crew(document, catalog)),
             "no-barrier" => (
                 "lay a barrier mesh",
                 DesignEdits.SetPart(
@@ -55,7 +57,7 @@ public sealed record QuickFix(DesignDocument Document, string Words)
             edit.Value is { } changed
             && edit.IsGood
             && changed.Text != document.Text
-            && Domain.Checking.DesignChecker.Check(changed, catalog).IsGood
+            && DesignChecker.Check(changed, catalog).IsGood
             ? new QuickFix(changed, words)
             : null;
     }
@@ -70,11 +72,29 @@ public sealed record QuickFix(DesignDocument Document, string Words)
                 : Nothing
         );
 
-    private static Reading<DesignDocument> Crew(DesignDocument document)
+    /// <summary>As many of each as the library seeds on the floor of this box.</summary>
+    private static Reading<DesignDocument> Crew(DesignDocument document, TradeCatalog catalog)
     {
-        var first = DesignEdits.Add(document, "crew", "{ animal: folsomia-candida, count: 500 }");
-        return first.Value is { } with && first.IsGood
-            ? DesignEdits.Add(with, "crew", "{ animal: trichorhina-tomentosa, count: 40 }")
-            : first;
+        if (DesignChecker.Check(document, catalog) is not { Value: { } design, IsGood: true })
+        {
+            return Nothing;
+        }
+
+        var floor = BoxGeometry.Of(design).OpenFloor.Si;
+        var with = new Reading<DesignDocument>(document, []);
+        foreach (var key in new[] { "folsomia-candida", "trichorhina-tomentosa" })
+        {
+            if (with.Value is { } so && catalog.Find(key)?.Figure("seedDensity") is { } density)
+            {
+                var count = Math.Max(1, Math.Round(density.Si * floor));
+                with = DesignEdits.Add(
+                    so,
+                    "crew",
+                    FormattableString.Invariant($"{{ animal: {key}, count: {count:0} }}")
+                );
+            }
+        }
+
+        return with;
     }
 }

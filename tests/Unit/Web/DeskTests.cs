@@ -3,6 +3,7 @@ using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Quantities;
 using Litterfall.Planning;
+using Litterfall.Tests.Unit.Planning;
 using Litterfall.Tests.Unit.Planning.Building;
 using Litterfall.Web;
 using Litterfall.Web.Desk;
@@ -156,6 +157,23 @@ public sealed class DeskTests
             views.Section(Room, moment with { FrontFogs = true }).Marks.Length
                 > plain + moment.Wetness.Length - 1
         );
+    }
+
+    /// <summary>
+    /// Own worked example: 0.16 m² at 2000 and 150 a square meter (common practice): 320 and 24.
+    /// </summary>
+    [Fact]
+    public void A_crew_is_seeded_by_the_floor()
+    {
+        var result = Posed.Run(
+            "{ inside: { length: 40 cm, depth: 40 cm, height: 40 cm } }",
+            "{ soil: { recipe: ready-rainforest, depth: 7 cm }, "
+                + "litter: { material: oak-leaves, depth: 3 cm } }"
+        );
+        var finding = result.Finding("no-crew")!;
+        var design = result.Numbers.Design;
+        var fix = QuickFix.Of(finding, design.Document, design.Catalog)!;
+        Assert.Equal([320, 24], fix.Document.Design.Crew.Select(c => c.Count));
     }
 
     [Fact]
