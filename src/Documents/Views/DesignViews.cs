@@ -14,24 +14,46 @@ public sealed class DesignViews
     private readonly Dictionary<(string View, Parts Parts, double Scale), Drawing> drawn = [];
 
     /// <summary>Places everything once.</summary>
-    public DesignViews(DesignNumbers numbers) => scene = new Scene(numbers);
+    /// <param name="numbers">The design with its numbers.</param>
+    /// <param name="onScreen">For a screen: fills its room at any scale; a narrow one has its names on one side.</param>
+    public DesignViews(DesignNumbers numbers, bool onScreen = false) =>
+        scene = new Scene(numbers) { OnScreen = onScreen };
 
     internal Scene Scene => scene;
 
     /// <summary>Cut open from front to back.</summary>
     public Drawing Section((double Width, double Height) room, Parts parts = Parts.All)
     {
-        var scale = SectionView.Fitting(scene, room);
-        return Kept(("section", parts, scale), () => SectionView.Draw(scene, parts, scale));
+        var naming = SectionView.NamingOf(scene, room);
+        var scale = SectionView.Fitting(scene, room, naming);
+        return Kept(
+            ($"section {naming}", parts, scale),
+            () => SectionView.Draw(scene, parts, scale, naming)
+        );
     }
 
     /// <summary>Cut open, as it stands at an hour of the forecast.</summary>
-    public Drawing Section((double Width, double Height) room, Moment moment) =>
-        SectionView.Draw(scene, SectionView.Fitting(scene, room), moment);
+    public Drawing Section((double Width, double Height) room, Moment moment)
+    {
+        var naming = SectionView.NamingOf(scene, room);
+        return SectionView.Draw(scene, SectionView.Fitting(scene, room, naming), moment, naming);
+    }
+
+    /// <summary>The section without names and figures, for a list.</summary>
+    public Drawing Small((double Width, double Height) room) =>
+        SectionView.Draw(
+            scene,
+            Parts.All,
+            SectionView.Fitting(scene, room, Naming.None),
+            Naming.None
+        );
 
     /// <summary>What can be taken hold of in the section of a room.</summary>
-    public ImmutableArray<Grip> SectionGrips((double Width, double Height) room) =>
-        SectionView.Grips(scene, SectionView.Fitting(scene, room));
+    public ImmutableArray<Grip> SectionGrips((double Width, double Height) room)
+    {
+        var naming = SectionView.NamingOf(scene, room);
+        return SectionView.Grips(scene, SectionView.Fitting(scene, room, naming), naming);
+    }
 
     /// <summary>What can be taken hold of in the plan of a room.</summary>
     public ImmutableArray<Grip> PlanGrips((double Width, double Height) room) =>

@@ -39,8 +39,8 @@ public sealed class FrontView
     /// <summary>The largest usual scale at which the front fits a room on paper.</summary>
     internal static double Fitting(Scene scene, (double Width, double Height) room) =>
         Math.Min(
-            ViewScale.Fitting(scene.Terrain.Length + 0.02, room.Width - Left - Right),
-            ViewScale.Fitting(scene.Terrain.Height + 0.02 + LampRoom(scene), room.Height - Above - Below)
+            ViewScale.Fitting(scene, scene.Terrain.Length + 0.02, room.Width - Left - Right),
+            ViewScale.Fitting(scene, scene.Terrain.Height + 0.02 + LampRoom(scene), room.Height - Above - Below)
         );
 
     /// <summary>The front at a scale.</summary>

@@ -27,8 +27,8 @@ internal sealed class LightPlanView
     /// <summary>The largest usual scale at which it fits a room on paper.</summary>
     internal static double Fitting(Scene scene, (double Width, double Height) room) =>
         Math.Min(
-            ViewScale.Fitting(scene.Terrain.Length, room.Width - (2 * Sides)),
-            ViewScale.Fitting(scene.Terrain.DepthOfBox, room.Height - Above - Below)
+            ViewScale.Fitting(scene, scene.Terrain.Length, room.Width - (2 * Sides)),
+            ViewScale.Fitting(scene, scene.Terrain.DepthOfBox, room.Height - Above - Below)
         );
 
     /// <summary>The map at a scale.</summary>

@@ -38,8 +38,8 @@ internal sealed class LightSectionView
     /// <summary>The largest usual scale at which it fits a room on paper.</summary>
     internal static double Fitting(Scene scene, LightFigures light, (double Width, double Height) room) =>
         Math.Min(
-            ViewScale.Fitting(scene.Terrain.DepthOfBox, room.Width - (2 * Sides)),
-            ViewScale.Fitting(scene.Terrain.Height + LampRoom(light, scene), room.Height - Above - Below)
+            ViewScale.Fitting(scene, scene.Terrain.DepthOfBox, room.Width - (2 * Sides)),
+            ViewScale.Fitting(scene, scene.Terrain.Height + LampRoom(light, scene), room.Height - Above - Below)
         );
 
     /// <summary>The section at a scale.</summary>

@@ -36,8 +36,8 @@ public sealed class PlanView
     /// <summary>The largest usual scale at which the plan fits a room on paper.</summary>
     internal static double Fitting(Scene scene, (double Width, double Height) room) =>
         Math.Min(
-            ViewScale.Fitting(scene.Terrain.Length + 0.02, room.Width - 2 * Sides - 7),
-            ViewScale.Fitting(scene.Terrain.DepthOfBox + 0.02, room.Height - Above - Below)
+            ViewScale.Fitting(scene, scene.Terrain.Length + 0.02, room.Width - 2 * Sides - 7),
+            ViewScale.Fitting(scene, scene.Terrain.DepthOfBox + 0.02, room.Height - Above - Below)
         );
 
     /// <summary>The plan at a scale.</summary>

@@ -25,6 +25,9 @@ internal sealed class Scene
         Drain = numbers.Design.Design.Drain is { } drain ? Outlet(drain) : null;
     }
 
+    /// <summary>True for a screen: any scale, and names on one side where it is narrow.</summary>
+    public bool OnScreen { get; init; }
+
     public DesignNumbers Numbers { get; }
 
     public Design Design => Numbers.Design.Design;

@@ -245,11 +245,13 @@ public sealed partial class SectionView
             (Lengths.Edge(spanSi, Inches), $"box.{frame}.{spanKey}")
         );
         var high = outside ? box.OutsideHeight!.Si : box.InsideHeight.Si;
+        var narrow = naming == Naming.OneSide;
+        var beside = narrow ? -edge : Span + edge;
         Dimensions.Upward(
             sketch,
-            At(Span + edge, outside ? -baseGlass : 0),
-            At(Span + edge, Terrain.Height),
-            Right - 2.5,
+            At(beside, outside ? -baseGlass : 0),
+            At(beside, Terrain.Height),
+            narrow ? -4 : Right - 2.5,
             (Lengths.Edge(high, Inches), $"box.{frame}.height")
         );
         var bottom = At(0, -baseGlass).Y + 11;
@@ -269,10 +271,19 @@ public sealed partial class SectionView
         );
         var (from, to) = lengthwise ? (Terrain.Left, Terrain.Right) : (Terrain.Front, Terrain.Back);
         var reach = (Above + 3, At(0, -baseGlass).Y + 4);
-        Dimensions.Beside(sketch, Named(from + 1e-4, lengthwise ? "" : "front"), Sides - 3, Align.End, reach);
+        var left = Named(from + 1e-4, lengthwise ? "" : "front");
+        if (!narrow)
+        {
+            Dimensions.Beside(sketch, left, Sides - 3, Align.End, reach);
+        }
+
         Dimensions.Beside(
             sketch,
-            [.. Named(to - 1e-4, lengthwise ? "" : "back"), .. Fitted()],
+            [
+                .. Named(to - 1e-4, lengthwise ? "" : "back"),
+                .. narrow ? left.Where(c => c.Key == "drain") : [],
+                .. Fitted(),
+            ],
             At(Span, 0).X + 4,
             Align.Start,
             reach
@@ -328,7 +339,12 @@ public sealed partial class SectionView
                 soil.Depth is not null ? "floor.soil.depth"
                 : soil.Zones.Count > 0 ? "floor.soil.zones"
                 : $"floor.soil.{end}";
-            list.Add(new(At(at, Terrain.Drainage + depth / 2), $"soil {Short(depth)}", key));
+            var front = Terrain.Soil(X(Terrain.Front), Y(Terrain.Front));
+            var words =
+                naming == Naming.OneSide && !lengthwise && Math.Abs(front - depth) > 5e-4
+                    ? $"soil {Lengths.Bare(front, DepthInches)} to {Short(depth)}"
+                    : $"soil {Short(depth)}";
+            list.Add(new(At(at, Terrain.Drainage + depth / 2), words, key));
         }
 
         if (parts.HasFlag(Parts.Drainage))

@@ -11,9 +11,9 @@ public sealed partial class SectionView
     private const double MostLamp = 0.3;
 
     /// <summary>Points to take hold of in the section at a scale.</summary>
-    internal static ImmutableArray<Grip> Grips(Scene scene, double scale)
+    internal static ImmutableArray<Grip> Grips(Scene scene, double scale, Naming naming)
     {
-        var view = new SectionView(scene, Parts.All, scale);
+        var view = new SectionView(scene, Parts.All, scale, naming);
         return
         [
             .. view.FloorGrips(),

@@ -32,15 +32,32 @@ public enum Parts
     All = Background | Drainage | Soil | Life | Fittings,
 }
 
+/// <summary>Where the names and dimensions of a section stand.</summary>
+internal enum Naming
+{
+    /// <summary>Left and right of it.</summary>
+    BothSides,
+
+    /// <summary>All on the right, for a narrow screen.</summary>
+    OneSide,
+
+    /// <summary>Nowhere: a small picture.</summary>
+    None,
+}
+
 /// <summary>
 /// The box cut open from front to back (front on the left), to scale; a stepped soil is cut along its length.
 /// </summary>
 public sealed partial class SectionView
 {
-    private const double Sides = 27;
-    private const double Right = 35;
+    private const double UsualLeft = 27;
+    private const double UsualRight = 35;
+    private const double NarrowLeft = 9;
+    private const double NarrowRight = 34;
+    private const double NarrowRoom = 112;
+    private const double BareEdge = 3;
     private const double Above = 5;
-    private const double Below = 13;
+    private const double UnderBox = 13;
     private const double LampHeight = 0.035;
     private readonly Sketch sketch = new();
     private readonly Scene scene;
@@ -50,10 +67,12 @@ public sealed partial class SectionView
     private readonly double wall;
     private readonly double baseGlass;
     private readonly double lampRoom;
+    private readonly Naming naming;
     private Moment? moment;
 
-    private SectionView(Scene scene, Parts parts, double scale)
+    private SectionView(Scene scene, Parts parts, double scale, Naming naming)
     {
+        this.naming = naming;
         this.scene = scene;
         this.parts = parts;
         this.scale = scale;
@@ -65,29 +84,48 @@ public sealed partial class SectionView
 
     private Terrain Terrain => scene.Terrain;
 
+    private double Sides => Margins(naming).Left;
+
+    private double Right => Margins(naming).Right;
+
+    private double Below => naming == Naming.None ? BareEdge : UnderBox;
+
     private double Span => lengthwise ? Terrain.Length : Terrain.DepthOfBox;
 
     /// <summary>The largest usual scale at which the whole section fits a room on paper.</summary>
-    internal static double Fitting(Scene scene, (double Width, double Height) room)
+    internal static double Fitting(Scene scene, (double Width, double Height) room, Naming naming)
     {
+        var (left, right) = Margins(naming);
         var span = (IsLengthwise(scene) ? scene.Terrain.Length : scene.Terrain.DepthOfBox) + 0.02;
         var tall = scene.Terrain.Height + 0.02 + LampRoom(scene, Parts.All);
         return Math.Min(
-            ViewScale.Fitting(span, room.Width - Sides - Right),
-            ViewScale.Fitting(tall, room.Height - Above - Below)
+            ViewScale.Fitting(scene, span, room.Width - left - right),
+            ViewScale.Fitting(scene, tall, room.Height - Above - (naming == Naming.None ? BareEdge : UnderBox))
         );
     }
 
+    /// <summary>On a narrow screen all names stand on the right.</summary>
+    internal static Naming NamingOf(Scene scene, (double Width, double Height) room) =>
+        scene.OnScreen && room.Width < NarrowRoom ? Naming.OneSide : Naming.BothSides;
+
     /// <summary>The section at a scale.</summary>
-    internal static Drawing Draw(Scene scene, Parts parts, double scale) =>
-        new SectionView(scene, parts, scale).Draw();
+    internal static Drawing Draw(Scene scene, Parts parts, double scale, Naming naming) =>
+        new SectionView(scene, parts, scale, naming).Draw();
 
     /// <summary>The section at a scale, as it stands at an hour of the forecast.</summary>
-    internal static Drawing Draw(Scene scene, double scale, Moment moment) =>
-        new SectionView(scene, Parts.All, scale) { moment = moment }.Draw();
+    internal static Drawing Draw(Scene scene, double scale, Moment moment, Naming naming) =>
+        new SectionView(scene, Parts.All, scale, naming) { moment = moment }.Draw();
 
     /// <summary>True when the steps of the soil are better seen from the front.</summary>
     internal static bool IsLengthwise(Scene scene) => scene.Design.Floor.Soil?.Zones.Count > 0;
+
+    private static (double Left, double Right) Margins(Naming naming) =>
+        naming switch
+        {
+            Naming.None => (BareEdge, BareEdge),
+            Naming.OneSide => (NarrowLeft, NarrowRight),
+            _ => (UsualLeft, UsualRight),
+        };
 
     private static double LampRoom(Scene scene, Parts parts) =>
         parts.HasFlag(Parts.Fittings) && scene.Design.Lamps.Count > 0
@@ -143,7 +181,11 @@ public sealed partial class SectionView
             Rays();
         }
 
-        Figures();
+        if (naming != Naming.None)
+        {
+            Figures();
+        }
+
         var width = Sides + Right + (Span + 2 * wall) * scale * 1000;
         var height = Above + (lampRoom + Terrain.Height + baseGlass) * scale * 1000 + Below;
         return sketch.Done(width, height, scale);

@@ -13,6 +13,12 @@ internal static class ViewScale
     public static double Fitting(double meters, double roomMillimeters) =>
         1 / Steps.FirstOrDefault(s => meters * 1000 / s <= roomMillimeters, Steps[^1]);
 
+    /// <summary>On a screen any scale will do; on paper a usual one.</summary>
+    public static double Fitting(Scene scene, double meters, double roomMillimeters) =>
+        scene.OnScreen
+            ? Math.Clamp(roomMillimeters / (meters * 1000), 1 / Steps[^1], 1)
+            : Fitting(meters, roomMillimeters);
+
     /// <summary>"scale 1 : 10".</summary>
     public static string Words(double scale) =>
         string.Create(CultureInfo.InvariantCulture, $"scale 1 : {1 / scale:0.#}");

@@ -87,7 +87,7 @@ public sealed partial class LineChart
                 );
                 svg.Append(
                     CultureInfo.InvariantCulture,
-                    $"<text class=\"quiet\" x=\"{Wide - Right - 2}\" y=\"{from + 14:0.#}\" "
+                    $"<text class=\"quiet\" x=\"{Wide - Right - 2}\" y=\"{BandLabel(from, to, Y):0.#}\" "
                         + $"text-anchor=\"end\">{Escaped(band.Label)}</text>"
                 );
             }
@@ -121,6 +121,14 @@ public sealed partial class LineChart
             );
             return svg.ToString();
         }
+    }
+
+    /// <summary>The name of the band stands at its upper or lower edge, away from the line.</summary>
+    private double BandLabel(double from, double to, Func<double, double> y)
+    {
+        var last = Values.Skip(Values.Length * 2 / 3).ToArray();
+        var (highest, lowest) = (y(last.Max()), y(last.Min()));
+        return to - lowest > highest - from ? to - 5 : from + 14;
     }
 
     /// <summary>At most a point for each pixel and its extremes.</summary>

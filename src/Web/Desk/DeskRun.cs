@@ -110,7 +110,7 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
         {
             Checked = design,
             Shape = shape,
-            Views = new DesignViews(shape),
+            Views = new DesignViews(shape, onScreen: true),
             Month = last?.Month,
             MonthIsOld = true,
             Whole = last?.Whole,
@@ -128,7 +128,7 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
             {
                 Month = month,
                 MonthIsOld = false,
-                Views = new DesignViews(month),
+                Views = new DesignViews(month, onScreen: true),
                 Report = CheckReport.Write(month, look.Whole?.Findings ?? []),
             };
             Tell(look, cancel);
@@ -146,7 +146,7 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
                 {
                     Whole = whole,
                     WholeIsOld = false,
-                    Views = new DesignViews(whole.Numbers),
+                    Views = new DesignViews(whole.Numbers, onScreen: true),
                     Report = whole.Report,
                 };
                 Tell(look, cancel);

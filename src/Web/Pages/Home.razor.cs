@@ -13,7 +13,7 @@ namespace Litterfall.Web.Pages;
 /// <summary>The list of designs, and one field to begin a new one.</summary>
 public sealed partial class Home
 {
-    private static readonly (double, double) Room = (110, 90);
+    private static readonly (double, double) Room = (60, 48);
     private IReadOnlyList<ListedDesign> designs = [];
     private ImmutableArray<CatalogEntry> animals = [];
     private ImmutableArray<(BenchExample Example, string Svg)> drawn = [];
@@ -44,8 +44,8 @@ public sealed partial class Home
             return "";
         }
 
-        var views = new DesignViews(DesignRun.Shape(design));
-        return Inked.Of(SvgWriter.Write(views.Section(Room), example.Name));
+        var views = new DesignViews(DesignRun.Shape(design), onScreen: true);
+        return Inked.Of(SvgWriter.Write(views.Small(Room), example.Name));
     }
 
     private async Task MakeAsync()

@@ -12,10 +12,11 @@ namespace Litterfall.Web.Parts;
 /// <summary>The drawing that is the instrument: to scale, alive with the forecast, with handles.</summary>
 public sealed partial class DeskDrawing
 {
-    private const double WidestRoom = 185;
-    private const double NarrowestRoom = 116;
-    private const double PixelsPerMillimeter = 3.2;
-    private const double TallRoom = 0.95;
+    /// <summary>Nine points of the drawing are 14 px on the screen.</summary>
+    private const double PixelsPerMillimeter = 14 / (9 * 25.4 / 72);
+
+    private const double LeastRoom = 70;
+    private const double MostRoom = 260;
     private static readonly ImmutableArray<(string Name, string Label)> Views =
     [
         ("section", "Section"),
@@ -24,8 +25,8 @@ public sealed partial class DeskDrawing
         ("light", "Light"),
     ];
 
-    /// <summary>Half of 44 px on a sheet shown at 2.2 px to the millimeter and more, mm.</summary>
-    private const string Reach = "8";
+    /// <summary>Half of 44 px, mm.</summary>
+    private const string Reach = "5";
 
     private ElementReference sheet;
     private DotNetObjectReference<DeskDrawing>? self;
@@ -38,7 +39,7 @@ public sealed partial class DeskDrawing
     private string Body = "";
     private string Caption = "";
     private bool prevent;
-    private (double Width, double Height) Room = (WidestRoom, WidestRoom * TallRoom);
+    private (double Width, double Height) Room = (176, 104);
 
     /// <summary>The design at hand.</summary>
     [Parameter, EditorRequired]
@@ -100,17 +101,26 @@ public sealed partial class DeskDrawing
         if (firstRender)
         {
             self = DotNetObjectReference.Create(this);
-            var pixels = await Js.InvokeAsync<double>("litterfall.grips", sheet, self);
-            var room = Math.Clamp(pixels / PixelsPerMillimeter, NarrowestRoom, WidestRoom);
-            if (Math.Abs(room - Room.Width) > 1)
-            {
-                // On a narrow screen a smaller drawing keeps its letters readable.
-                Room = (room, room * (room < WidestRoom * 0.7 ? 1.15 : TallRoom));
-                drawnOf = default;
-                OnParametersSet();
-                StateHasChanged();
-            }
+            var size = await Js.InvokeAsync<double[]>("litterfall.grips", sheet, self);
+            Fit(size[0], size[1]);
         }
+    }
+
+    /// <summary>The sheet has another size, px; the drawing fills it and its letters stay as large.</summary>
+    [JSInvokable]
+    public void Fit(double across, double up)
+    {
+        var room = (Millimeters(across), Millimeters(up));
+        if (Math.Abs(room.Item1 - Room.Width) > 1 || Math.Abs(room.Item2 - Room.Height) > 1)
+        {
+            Room = room;
+            drawnOf = default;
+            OnParametersSet();
+            StateHasChanged();
+        }
+
+        static double Millimeters(double pixels) =>
+            Math.Clamp(pixels / PixelsPerMillimeter, LeastRoom, MostRoom);
     }
 
     /// <summary>A hand takes a grip.</summary>

@@ -90,16 +90,10 @@ public sealed partial class Rail
             ]
             : [];
 
-    private (double, double, string)? Band(string low, string high)
-    {
-        var species = Month is { } month ? StockedSpecies.Of(month.Design) : [];
-        return
-            species.FirstOrDefault()?.Species is { } entry
-            && entry.Figure(low) is { } from
-            && entry.Figure(high) is { } to
-            ? (from.Value, to.Value, "wanted")
+    private (double, double, string)? Band(string low, string high) =>
+        Month is { } month && SpeciesBand.Of(month.Design, low, high) is { } band
+            ? (band.Low, band.High, "wanted")
             : null;
-    }
 
     private void TryLever(LeverFix fix)
     {

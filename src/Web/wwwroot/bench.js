@@ -46,7 +46,19 @@ bench.grips = (sheet, desk) => {
     };
     sheet.addEventListener("pointerup", end);
     sheet.addEventListener("pointercancel", end);
-    return sheet.clientWidth;
+    const size = () => [sheet.clientWidth - 16, Math.max(320, window.innerHeight * 0.56)];
+    let told = size();
+    let later = 0;
+    new ResizeObserver(() => {
+        clearTimeout(later);
+        later = setTimeout(() => {
+            const now = size();
+            if (hold || (Math.abs(now[0] - told[0]) < 8 && Math.abs(now[1] - told[1]) < 24)) return;
+            told = now;
+            desk.invokeMethodAsync("Fit", now[0], now[1]).catch(() => { });
+        }, 150);
+    }).observe(sheet);
+    return told;
 };
 
 let keyed = null;
@@ -59,6 +71,44 @@ document.addEventListener("keydown", e => {
         e.preventDefault();
         keyed.invokeMethodAsync("Step", key === "y" || e.shiftKey);
     }
+});
+
+// A value under the pointer, the finger or the arrow keys: read from the table under the chart.
+const read = (svg, share) => {
+    const figure = svg.closest("figure");
+    const rows = figure.querySelectorAll("tbody tr");
+    if (!rows.length) return;
+    const i = Math.round(Math.min(1, Math.max(0, share)) * (rows.length - 1));
+    svg.dataset.at = i;
+    const [x, y] = [...rows[i].children].map(c => c.textContent);
+    figure.querySelector(".read").textContent = `${svg.dataset.along} ${x}: ${y} ${svg.dataset.unit}`;
+    const [from, to] = [+svg.dataset.from, +svg.dataset.to];
+    const hair = svg.querySelector(".hair");
+    hair.setAttribute("transform", `translate(${from + (to - from) * i / Math.max(1, rows.length - 1)} 0)`);
+    hair.classList.add("on");
+};
+const unread = svg => {
+    svg.closest("figure").querySelector(".read").textContent = "";
+    svg.querySelector(".hair").classList.remove("on");
+};
+const chart = e => e.target.closest ? e.target.closest(".chart svg[data-from]") : null;
+for (const kind of ["pointermove", "pointerdown"]) {
+    document.addEventListener(kind, e => {
+        const svg = chart(e);
+        if (!svg) return;
+        const x = (e.clientX - svg.getBoundingClientRect().left) / svg.getScreenCTM().a;
+        read(svg, (x - svg.dataset.from) / (svg.dataset.to - svg.dataset.from));
+    });
+}
+document.addEventListener("pointerout", e => { const svg = chart(e); if (svg && !svg.contains(e.relatedTarget)) unread(svg); });
+document.addEventListener("focusout", e => { const svg = chart(e); if (svg) unread(svg); });
+document.addEventListener("keydown", e => {
+    const svg = chart(e);
+    if (!svg || (e.key !== "ArrowLeft" && e.key !== "ArrowRight")) return;
+    e.preventDefault();
+    const rows = svg.closest("figure").querySelectorAll("tbody tr").length;
+    const at = +(svg.dataset.at ?? 0) + (e.key === "ArrowRight" ? 1 : -1);
+    read(svg, at / Math.max(1, rows - 1));
 });
 
 bench.open = dialog => { if (dialog && !dialog.open) dialog.showModal(); };
