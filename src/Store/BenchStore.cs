@@ -252,6 +252,7 @@ public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMa
         await db
             .Designs.Where(d => d.Id == id && d.Head == version)
             .ExecuteUpdateAsync(s => s.SetProperty(d => d.Verdict, verdict), cancel);
+        Tell(id, version);
     }
 
     /// <summary>The workshop's own entries that count, by key.</summary>

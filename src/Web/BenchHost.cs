@@ -26,6 +26,7 @@ public static class BenchHost
     {
         services.AddRazorComponents().AddInteractiveServerComponents();
         AddStore(services, options, contexts);
+        services.AddHostedService<VerdictKeeper>();
     }
 
     /// <summary>What the pages need.</summary>
@@ -51,6 +52,7 @@ public static class BenchHost
         );
         services.AddSingleton<BenchStore>();
         services.AddSingleton<BenchLibrary>();
+        services.AddScoped<Tastes>();
     }
 
     /// <summary>Pages and files.</summary>

@@ -12,6 +12,9 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
 {
     private volatile TradeCatalog? with;
 
+    /// <summary>An own entry came in or was taken back.</summary>
+    public event EventHandler? Changed;
+
     /// <summary>The library as it counts now.</summary>
     public TradeCatalog Catalog => with ?? options.Catalog;
 
@@ -55,6 +58,7 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
 
         await store.AddEntryAsync(key, json, note, cancel);
         with = catalog;
+        Changed?.Invoke(this, EventArgs.Empty);
         return [];
     }
 

@@ -1,6 +1,8 @@
+using System.Collections.Immutable;
 using System.CommandLine;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Designs;
+using Litterfall.Planning.Starting;
 
 namespace Litterfall.App.Commands;
 
@@ -35,6 +37,10 @@ internal static class NewCommand
             HelpName = "FILE",
             Required = true,
         };
+        var fitted = new Option<bool>("--fitted")
+        {
+            Description = "With vents, mist, plants and a lamp chosen, each computed on this box.",
+        };
         Arguments.RefuseOptionsAsValues(box, inside, glass, animal, output);
         var json = Arguments.Json();
         var command = new Command("new", "A commented starter design.")
@@ -43,6 +49,7 @@ internal static class NewCommand
             inside,
             glass,
             animal,
+            fitted,
             output,
             json,
         };
@@ -55,13 +62,14 @@ internal static class NewCommand
                     parsed.GetValue(animal)
                 ),
                 parsed.GetValue(output)!,
+                parsed.GetValue(fitted),
                 parsed.GetValue(json)
             )
         );
         return command;
     }
 
-    private static int Run(StarterWish wish, string path, bool json)
+    private static int Run(StarterWish wish, string path, bool fitted, bool json)
     {
         var catalog = Shop.Embedded();
         var starter = Starter.Write(wish, catalog, Path.GetFileName(path).Split('.')[0]);
@@ -78,9 +86,24 @@ internal static class NewCommand
             );
         }
 
+        ImmutableArray<string> reasons = [];
+        if (
+            fitted
+            && DesignReader.Read(path, text).Value is { } document
+            && FirstBuild.Of(document, catalog) is { } build
+        )
+        {
+            (text, reasons) = (build.Document.Text, build.Reasons);
+        }
+
         Shop.WriteWhole(path, text);
         if (!json)
         {
+            foreach (var reason in reasons)
+            {
+                Console.Out.WriteLine(reason);
+            }
+
             Console.Out.WriteLine($"Wrote {path}. Next: litterfall check {path}");
         }
         else

@@ -32,6 +32,7 @@ public sealed class DeskWork : IDisposable
         run = new DeskRun(library, Computed);
         Look = run.Begin(document);
         watch = store.Watch(Elsewhere);
+        library.Changed += Anew;
     }
 
     /// <summary>What is shown.</summary>
@@ -212,9 +213,17 @@ public sealed class DeskWork : IDisposable
     /// <inheritdoc/>
     public void Dispose()
     {
+        library.Changed -= Anew;
         watch.Dispose();
         run.Dispose();
         Trial?.Dispose();
+    }
+
+    /// <summary>The library has changed under the design.</summary>
+    private void Anew(object? sender, EventArgs e)
+    {
+        Look = run.Begin(document);
+        changed();
     }
 
     private async Task SaveAsync(string note)

@@ -7,6 +7,8 @@ namespace Litterfall.Web.Desk;
 /// <summary>The verdict on a design in one sentence.</summary>
 public static class Verdict
 {
+    private const double Seldom = 365;
+
     /// <summary>"Holds; drain every 24–30 days; animals from 12 March 2026."</summary>
     /// <param name="result">The result.</param>
     /// <param name="taste">Units.</param>
@@ -20,7 +22,11 @@ public static class Verdict
             : cautions > 0 ? $"Holds, with {Count(cautions, "caution")}"
             : "Holds",
         };
-        if (Number(result, "water.drainEveryDays") is { } every)
+        if (Number(result, "water.drainEveryDays") is { } often && often.Figure.Value > Seldom)
+        {
+            parts.Add("drain less than once a year");
+        }
+        else if (Number(result, "water.drainEveryDays") is { } every)
         {
             parts.Add(
                 Number(result, "water.drainEveryDaysLow") is { } low

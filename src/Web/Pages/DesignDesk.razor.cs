@@ -7,6 +7,7 @@ namespace Litterfall.Web.Pages;
 /// <summary>The design desk.</summary>
 public sealed partial class DesignDesk
 {
+    private const string FirstMark = "first build: ";
     private DeskWork? work;
     private Taste taste = Taste.Metric;
     private DotNetObjectReference<DesignDesk>? self;
@@ -16,6 +17,7 @@ public sealed partial class DesignDesk
     private int hour = 36;
     private bool missing;
     private bool isPulled;
+    private string[]? first;
 
     /// <summary>The design.</summary>
     [Parameter]
@@ -24,6 +26,9 @@ public sealed partial class DesignDesk
     /// <summary>On a phone what follows is a sheet that is pulled up; its handle tells the verdict.</summary>
     private string PullWords =>
         work?.Look is { Whole: { } whole, WholeIsOld: false } ? Verdict.Of(whole, taste) : "Computing…";
+
+    /// <summary>Why the first build looks so, as long as nothing was changed.</summary>
+    private string[]? FirstReasons => work is { Version: 2 } ? first : null;
 
     private string Usual => taste.Chosen("length") ?? "cm";
 
@@ -36,9 +41,15 @@ public sealed partial class DesignDesk
         }
 
         work?.Dispose();
-        taste = await Tastes.LoadAsync(Store);
+        taste = await Tastes.LoadAsync();
         work = await DeskWork.OpenAsync(Store, Library, Id, () => _ = InvokeAsync(StateHasChanged));
         missing = work is null;
+        first =
+            work is { Version: 2 }
+            && (await Store.VersionsAsync(Id)).FirstOrDefault(v => v.Number == 2)?.Note is { } note
+            && note.StartsWith(FirstMark, StringComparison.Ordinal)
+                ? note[FirstMark.Length..].Split("; ")
+                : null;
     }
 
     /// <inheritdoc/>

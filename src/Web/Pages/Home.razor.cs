@@ -5,6 +5,7 @@ using Litterfall.Documents.Views;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Designs;
 using Litterfall.Planning;
+using Litterfall.Planning.Starting;
 using Litterfall.Store;
 using Microsoft.AspNetCore.Components.Forms;
 
@@ -21,6 +22,9 @@ public sealed partial class Home
     private string animal = "";
     private string? fault;
     private Guid? away;
+    private string? trying;
+    private IDisposable? watch;
+    private readonly CancellationTokenSource leaving = new();
 
     /// <inheritdoc/>
     protected override async Task OnInitializedAsync()
@@ -34,6 +38,7 @@ public sealed partial class Home
         ];
         drawn = [.. Options.Examples.Take(6).Select(e => (e, Drawn(e)))];
         designs = await Store.DesignsAsync();
+        watch = Store.Watch((_, _) => _ = InvokeAsync(AgainAsync));
     }
 
     private string Drawn(BenchExample example)
@@ -51,7 +56,7 @@ public sealed partial class Home
     private async Task MakeAsync()
     {
         var edges = size.Trim();
-        var who = animal.Length > 0 ? $" for {Library.Catalog.Find(animal)!.Name}" : "";
+        var who = animal.Length > 0 ? $", {Common(Library.Catalog.Find(animal)!.Name)}" : "";
         var name = string.Create(CultureInfo.InvariantCulture, $"box {designs.Count + 1}{who}");
         var text = Starter.Write(
             new StarterWish(null, edges, null, animal.Length > 0 ? animal : null),
@@ -64,8 +69,59 @@ public sealed partial class Home
             return;
         }
 
-        var stored = await Store.AddAsync(name, text.Value, $"begun from {edges}");
-        Go.NavigateTo($"/design/{stored.Id}");
+        fault = null;
+        trying = "drawing the box";
+        var today = DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
+        var bare = DesignEdits.Set(
+            DesignReader.Read(name, text.Value).Value!,
+            "planted",
+            today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
+        );
+        var document = bare.Value!;
+        var stored = await Store.AddAsync(name, document.Text, $"begun from {edges}");
+        var progress = new Progress<string>(words =>
+        {
+            trying = words;
+            _ = InvokeAsync(StateHasChanged);
+        });
+        try
+        {
+            var build = await Task.Run(() =>
+                FirstBuild.Of(document, Library.Catalog, progress, leaving.Token)
+            );
+            if (build is { } made)
+            {
+                await Store.SaveAsync(
+                    stored.Id,
+                    stored.Version,
+                    (name, made.Document.Text, $"first build: {string.Join("; ", made.Reasons)}")
+                );
+            }
+
+            Go.NavigateTo($"/design/{stored.Id}");
+        }
+        catch (OperationCanceledException)
+        {
+            // The page was left; the bare box is in the list.
+        }
+    }
+
+    /// <summary>The name in brackets, where there is one.</summary>
+    private static string Common(string name) =>
+        name.IndexOf('(', StringComparison.Ordinal) is > 0 and var at ? name[(at + 1)..].TrimEnd(')') : name;
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        watch?.Dispose();
+        leaving.Cancel();
+        leaving.Dispose();
+    }
+
+    private async Task AgainAsync()
+    {
+        designs = await Store.DesignsAsync();
+        StateHasChanged();
     }
 
     private async Task TakeAsync(BenchExample example)

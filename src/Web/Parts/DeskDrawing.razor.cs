@@ -88,11 +88,10 @@ public sealed partial class DeskDrawing
         grips = found;
         (width, height) = (drawing.Width, drawing.Height);
         Body = Inked.Of(SvgWriter.Write(drawing, "drawing"));
-        Caption = string.Create(
-            System.Globalization.CultureInfo.InvariantCulture,
-            $"drawn 1 : {1 / drawing.Scale:0.#} of the true size; drag a dot, or take it with the tab key "
-                + $"and use the arrows"
-        );
+        Caption =
+            View == "light"
+                ? "to scale; plant light on the ground in µmol/m²/s"
+                : "to scale; drag a dot, or take it with the tab key and use the arrows";
     }
 
     /// <inheritdoc/>

@@ -111,6 +111,21 @@ document.addEventListener("keydown", e => {
     read(svg, at / Math.max(1, rows - 1));
 });
 
+// A name for this browser, so that each person keeps their own units.
+bench.who = () => {
+    try {
+        let name = localStorage.getItem("litterfall.who");
+        if (!name) {
+            name = "10000000-1000-4000-8000-100000000000".replace(/[018]/g, c =>
+                (+c ^ crypto.getRandomValues(new Uint8Array(1))[0] & 15 >> +c / 4).toString(16));
+            localStorage.setItem("litterfall.who", name);
+        }
+        return name;
+    } catch {
+        return null;
+    }
+};
+
 bench.open = dialog => { if (dialog && !dialog.open) dialog.showModal(); };
 bench.close = dialog => { if (dialog && dialog.open) dialog.close(); };
 bench.print = () => window.print();
