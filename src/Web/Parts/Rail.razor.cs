@@ -13,6 +13,8 @@ public sealed partial class Rail
 {
     private const int Most = 5;
     private const int Year = 365;
+    private readonly Dictionary<Finding, QuickFix?> fixes = [];
+    private Domain.Designs.DesignDocument? fixedFor;
     private bool all;
 
     /// <summary>The library.</summary>
@@ -94,6 +96,29 @@ public sealed partial class Rail
         Month is { } month && SpeciesBand.Of(month.Design, low, high) is { } band
             ? (band.Low, band.High, "wanted")
             : null;
+
+    /// <summary>Looked for once for each finding of a document.</summary>
+    private QuickFix? Quick(Finding finding)
+    {
+        if (Work.Look.WholeIsOld)
+        {
+            return null;
+        }
+
+        if (!ReferenceEquals(fixedFor, Work.Document))
+        {
+            fixedFor = Work.Document;
+            fixes.Clear();
+        }
+
+        if (!fixes.TryGetValue(finding, out var fix))
+        {
+            fix = QuickFix.Of(finding, Work.Document, Catalog);
+            fixes[finding] = fix;
+        }
+
+        return fix;
+    }
 
     private void TryLever(LeverFix fix)
     {
