@@ -52,6 +52,7 @@ public static class BenchHost
         );
         services.AddSingleton<BenchStore>();
         services.AddSingleton<BenchLibrary>();
+        services.AddSingleton<PaperSources>();
         services.AddScoped<Tastes>();
     }
 
@@ -83,12 +84,11 @@ public static class BenchHost
         Guid id,
         string name,
         string? sheet,
-        BenchStore store,
-        BenchLibrary library,
-        BenchOptions options
+        bool? slips,
+        PaperSources from
     )
     {
-        var files = await FilesAsync(id, sheet, store, library, options);
+        var files = await FilesAsync(id, (sheet, slips ?? false), from);
         var found = files?.FirstOrDefault(f => f.Name == name);
         return found is null
             ? Results.NotFound()
@@ -104,12 +104,11 @@ public static class BenchHost
     private static async Task<IResult> PapersAsync(
         Guid id,
         string? sheet,
-        BenchStore store,
-        BenchLibrary library,
-        BenchOptions options
+        bool? slips,
+        PaperSources from
     )
     {
-        if (await FilesAsync(id, sheet, store, library, options) is not { } files)
+        if (await FilesAsync(id, (sheet, slips ?? false), from) is not { } files)
         {
             return Results.NotFound();
         }
@@ -133,12 +132,11 @@ public static class BenchHost
     /// <summary>All papers of a design; null where it is not there or cannot be computed.</summary>
     internal static async Task<IReadOnlyList<PaperFile>?> FilesAsync(
         Guid id,
-        string? sheet,
-        BenchStore store,
-        BenchLibrary library,
-        BenchOptions options
+        (string? Sheet, bool Slips) wish,
+        PaperSources from
     )
     {
+        var (store, library, options) = from;
         if (
             await store.DesignAsync(id) is not { } stored
             || DesignReader.Read(stored.Name, stored.Text).Value is not { } document
@@ -151,7 +149,15 @@ public static class BenchHost
         var result = LeverSearch.With(DesignRun.Execute(design));
         var job = new PaperJob(
             result,
-            new PaperWish(sheet == "letter" ? PaperSize.Letter : PaperSize.A4, null, options.Version, false)
+            new PaperWish(
+                wish.Sheet == "letter" ? PaperSize.Letter : PaperSize.A4,
+                null,
+                options.Version,
+                false
+            )
+            {
+                Slips = wish.Slips,
+            }
         );
         return [.. PaperList.Write(job)];
     }

@@ -18,15 +18,35 @@ public static class OwnEntry
     /// <summary>An entry as JSON of the library's form.</summary>
     /// <param name="entry">The entry.</param>
     /// <param name="measured">A value that was measured, in the unit of the entry; null for none.</param>
-    public static string Json(CatalogEntry entry, (string Name, double Number, string Place)? measured = null)
+    public static string Json(CatalogEntry entry, (string Name, double Number, string Place)? measured = null) =>
+        Json(
+            entry,
+            (entry.Key, entry.Name),
+            measured is { } one
+                ? new Dictionary<string, (double, string)>(StringComparer.Ordinal)
+                {
+                    [one.Name] = (one.Number, one.Place),
+                }
+                : []
+        );
+
+    /// <summary>A copy of an entry under a key and name, with some values of the workshop's own.</summary>
+    /// <param name="entry">The entry copied.</param>
+    /// <param name="named">Key and name of the copy.</param>
+    /// <param name="own">Values in the units of the entry and where each comes from, by name.</param>
+    public static string Json(
+        CatalogEntry entry,
+        (string Key, string Name) named,
+        IReadOnlyDictionary<string, (double Number, string Place)> own
+    )
     {
         using var bytes = new MemoryStream();
         using (var json = new Utf8JsonWriter(bytes, Pretty))
         {
             json.WriteStartObject();
-            json.WriteString("key", entry.Key);
+            json.WriteString("key", named.Key);
             json.WriteString("kind", entry.Kind);
-            json.WriteString("name", entry.Name);
+            json.WriteString("name", named.Name);
             if (entry.Note is not null)
             {
                 json.WriteString("note", entry.Note);
@@ -40,7 +60,7 @@ public static class OwnEntry
             json.WriteStartObject("values");
             foreach (var value in entry.Values.Values.OrderBy(v => v.Name, StringComparer.Ordinal))
             {
-                Value(json, value, measured);
+                Value(json, value, own.TryGetValue(value.Name, out var mine) ? mine : null);
             }
 
             json.WriteEndObject();
@@ -81,10 +101,10 @@ public static class OwnEntry
     private static void Value(
         Utf8JsonWriter json,
         CatalogValue value,
-        (string Name, double Number, string Place)? measured
+        (double Number, string Place)? measured
     )
     {
-        var isMeasured = measured is { } m && m.Name == value.Name;
+        var isMeasured = measured is not null;
         json.WriteStartObject(value.Name);
         if (value.Text is not null)
         {

@@ -1,0 +1,81 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Figures;
+using Microsoft.AspNetCore.Components;
+
+namespace Litterfall.Web.Pages;
+
+/// <summary>The library, one entry of it, and own entries.</summary>
+public sealed partial class LibraryPage
+{
+    private CatalogEntry? entry;
+    private OwnForm form = new();
+    private string find = "";
+    private string kind = "";
+    private string own = "";
+    private string? told;
+    private bool good;
+
+    /// <summary>Key of one entry; null for all.</summary>
+    [Parameter]
+    public string? Key { get; set; }
+
+    private List<CatalogEntry> found =>
+        [
+            .. Library
+                .Catalog.Entries.Where(e => (kind.Length == 0 || e.Kind == kind) && Fits(e))
+                .OrderBy(e => e.Name, StringComparer.Ordinal),
+        ];
+
+    /// <inheritdoc/>
+    protected override async Task OnParametersSetAsync()
+    {
+        await Library.LoadAsync();
+        Take();
+        told = null;
+    }
+
+    private void Take()
+    {
+        entry = Key is null ? null : Library.Catalog.Find(Key);
+        own = entry is null ? "" : OwnEntry.Json(entry);
+        form = entry is null ? new() : new() { Key = entry.Key, Name = entry.Name };
+    }
+
+    private bool Fits(CatalogEntry e) =>
+        find.Length == 0
+        || e.Name.Contains(find, StringComparison.OrdinalIgnoreCase)
+        || e.Key.Contains(find, StringComparison.OrdinalIgnoreCase)
+        || e.Synonyms.Any(s => s.Contains(find, StringComparison.OrdinalIgnoreCase));
+
+    private async Task SaveFormAsync()
+    {
+        if (form.Read(out var values) is { } fault)
+        {
+            (good, told) = (false, fault);
+            return;
+        }
+
+        await SaveTextAsync(OwnEntry.Json(entry!, (form.Key.Trim(), form.Name.Trim()), values));
+    }
+
+    private Task SaveAsync() => SaveTextAsync(own);
+
+    private async Task SaveTextAsync(string json)
+    {
+        var faults = await OwnEntry.AddAsync(Library, json, "own entry");
+        (good, told) = (faults is null, faults ?? "Saved: it counts from now on, on every desk.");
+        if (good)
+        {
+            Take();
+        }
+    }
+
+    private static string Word(Provenance provenance) =>
+        provenance switch
+        {
+            Provenance.Recalled => "recalled, not yet read",
+            Provenance.CommonPractice => "common practice, no source",
+            Provenance.OwnChoice => "own choice",
+            _ => provenance.ToString().ToLowerInvariant(),
+        };
+}
