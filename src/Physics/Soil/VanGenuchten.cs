@@ -29,6 +29,21 @@ public sealed record VanGenuchtenParameters
     /// <summary>Air-entry suction hₑ, m, 0 or more: saturated at all h ≥ −hₑ.</summary>
     public double AirEntryMeters { get; init; }
 
+    /// <summary>Equal where all values are, those of the pore systems included.</summary>
+    /// <param name="other">The others.</param>
+    public bool Equals(VanGenuchtenParameters? other) =>
+        other is not null
+        && ThetaR.Equals(other.ThetaR)
+        && ThetaS.Equals(other.ThetaS)
+        && KsMetersPerSecond.Equals(other.KsMetersPerSecond)
+        && L.Equals(other.L)
+        && AirEntryMeters.Equals(other.AirEntryMeters)
+        && Modes.AsSpan().SequenceEqual(other.Modes.AsSpan());
+
+    /// <inheritdoc/>
+    public override int GetHashCode() =>
+        HashCode.Combine(ThetaR, ThetaS, KsMetersPerSecond, L, AirEntryMeters, Modes.IsDefault ? 0 : Modes.Length);
+
     /// <summary>Above this the power (α|h|)ⁿ overflows on the dry side; no medium comes near it.</summary>
     private const double LargestN = 30.0;
 

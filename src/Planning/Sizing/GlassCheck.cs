@@ -41,6 +41,8 @@ public sealed record PaneCheck
 /// <summary>The walls against a flooded floor, and against filling by mistake.</summary>
 public static class GlassCheck
 {
+    private static readonly Recent<Bending, (double Stress, double Depth)> Bent = new(Bend, 64);
+
     private static readonly Citation PlateTheory = new(
         "timoshenko-woinowsky-krieger-1959",
         "chapter 5, simply supported and three-edge rectangular plates, Levy's method",
@@ -206,11 +208,23 @@ public static class GlassCheck
         return Figure.Min(top, box.InsideHeight).As("flooded to", Units.Centimeter);
     }
 
-    private static PressureKnot[] Soaked(PaneInputs inputs, Figure height)
+    /// <summary>Stress under soaked soil and the depth of water the pane bears.</summary>
+    private static (double Stress, double Depth) Bend(Bending bending)
     {
-        var flooded = Math.Min(inputs.Flood.Si, height.Si);
-        return PlateLoad.Of(new WetSoil(flooded, flooded, inputs.Soil.Si, RestCoefficient.Si));
+        var (pane, flooded, soil, allowable) = bending;
+        var load = PlateLoad.Of(new WetSoil(flooded, flooded, soil, RestCoefficient.Si));
+        return (
+            LevyPlate.Solve(pane, load).LargestStressPascals,
+            LevyPlate.LargestWaterDepth(pane, allowable)
+        );
     }
+
+    private readonly record struct Bending(
+        PlatePane Pane,
+        double FloodedMeters,
+        double SoilKilogramsPerCubicMeter,
+        double AllowablePascals
+    );
 
     private static PaneCheck Check(
         string name,
@@ -225,9 +239,9 @@ public static class GlassCheck
             .As("least wall thickness", Units.Millimeter);
         var allowable = edge == PlateEdge.TopFree ? inputs.FreeEdge : inputs.Permanent;
         var pane = PlatePane.Glass(width.Si, height.Si, Math.Max(thickness.Si, 1e-4), edge);
-        var load = Soaked(inputs, height);
-        var stress = LevyPlate.Solve(pane, load).LargestStressPascals;
-        var depth = LevyPlate.LargestWaterDepth(pane, allowable.Si);
+        var (stress, depth) = Bent.Of(
+            new Bending(pane, Math.Min(inputs.Flood.Si, height.Si), inputs.Soil.Si, allowable.Si)
+        );
         var top = edge == PlateEdge.TopFree ? "upper edge free" : "upper edge held";
         return new PaneCheck
         {

@@ -18,6 +18,12 @@ public sealed record FloorColumns
     private const int DrainageElements = 8;
     private const double LeastShare = 0.02;
 
+    /// <summary>A curve brings its table of values, which takes milliseconds to make.</summary>
+    private static readonly Recent<VanGenuchtenParameters, VanGenuchten> Tabled = new(
+        p => new VanGenuchten(p),
+        64
+    );
+
     private static readonly FeddesHeads Roots = new(-0.01, -0.05, -3.0, -80.0);
 
     /// <summary>The columns.</summary>
@@ -92,7 +98,7 @@ public sealed record FloorColumns
             return null;
         }
 
-        var mixed = new VanGenuchten(Scaled(change.Apply(soilCurve), OpenShare(soil, area)));
+        var mixed = Tabled.Of(Scaled(change.Apply(soilCurve), OpenShare(soil, area)));
         var materials = like?.Used is { } used
             ? used with
             {
@@ -100,8 +106,8 @@ public sealed record FloorColumns
             }
             : new Materials(
                 mixed,
-                mossCurve is null ? null : new VanGenuchten(mossCurve),
-                below is null ? null : new VanGenuchten(Scaled(below, OpenShare(drainage!, area)))
+                mossCurve is null ? null : Tabled.Of(mossCurve),
+                below is null ? null : Tabled.Of(Scaled(below, OpenShare(drainage!, area)))
             );
         var cover = moss is { Area.Si: > 0 } && mossCurve is not null ? moss.Area.Si / area : 0;
         var zones = Split(SoilZones.Of(design), Math.Min(cover, 1), moss?.Depth.Si ?? 0);
