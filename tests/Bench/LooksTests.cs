@@ -58,6 +58,71 @@ public sealed class LooksTests(Browser browser)
         await Assertions.Expect(page.Locator("[aria-labelledby=p-air]")).ToContainTextAsync("°F");
     }
 
+    /// <summary>No letter of drawing, chart or page is smaller than 14 px, on the desk and on the phone.</summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task Every_letter_can_be_read(bool isPhone)
+    {
+        using var bench = await RunningBench.StartAsync(demo: true);
+        var page = await browser.PageAsync(isPhone);
+        await page.GotoAsync(bench.Url, new() { WaitUntil = WaitUntilState.NetworkIdle });
+        await page.ClickAsync("ul.designs a:text-is('LD-201 flat tenant')");
+        await page.WaitForSelectorAsync(".leaves li", new() { State = WaitForSelectorState.Attached });
+        foreach (var view in new[] { "Section", "Plan", "Front", "Light" })
+        {
+            await page.ClickAsync($"[role=tab]:text-is('{view}')");
+            await page.WaitForTimeoutAsync(400);
+            var small = await page.EvaluateAsync<string[]>(
+                """
+                () => [...document.querySelectorAll("main *")].filter(e =>
+                    [...e.childNodes].some(n => n.nodeType === 3 && n.textContent.trim())
+                    && !e.closest(".visually-hidden")
+                    && e.getClientRects().length
+                    && parseFloat(getComputedStyle(e).fontSize) * (e.ownerSVGElement ? e.ownerSVGElement.getScreenCTM().a : 1) < 13.9)
+                    .map(e => e.textContent.trim().slice(0, 40))
+                """
+            );
+            Assert.True(small.Length == 0, $"{view}: {string.Join("; ", small)}");
+        }
+    }
+
+    /// <summary>
+    /// The desk still looks as the picture that was looked at and approved; letters and lines may move a
+    /// little with another browser. LITTERFALL_APPROVE=1 keeps new pictures, to be opened before they are
+    /// committed.
+    /// </summary>
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task The_desk_looks_as_approved(bool isPhone)
+    {
+        using var bench = await RunningBench.StartAsync(demo: true);
+        var page = await browser.PageAsync(isPhone);
+        await page.GotoAsync(bench.Url, new() { WaitUntil = WaitUntilState.NetworkIdle });
+        await page.ClickAsync("ul.designs a:text-is('LD-201 flat tenant')");
+        await page.WaitForSelectorAsync(".leaves li", new() { State = WaitForSelectorState.Attached });
+        await Assertions.Expect(page.Locator(".verdict")).Not.ToContainTextAsync("omputing");
+        await page.WaitForTimeoutAsync(500);
+        var now = await page.ScreenshotAsync();
+        Approved.Check(now, isPhone ? "desk-phone.png" : "desk.png");
+    }
+
+    /// <summary>Two people at two browsers each have their own units.</summary>
+    [Fact]
+    public async Task Each_person_has_their_own_units()
+    {
+        using var bench = await RunningBench.StartAsync(demo: true);
+        var (one, other) = (await browser.PageAsync(), await browser.PageAsync());
+        await one.GotoAsync(bench.Url + "/units", new() { WaitUntil = WaitUntilState.NetworkIdle });
+        await one.ClickAsync("text=All US");
+        await Assertions.Expect(one.Locator("main [role=status]").Last).ToContainTextAsync("remembered");
+        await other.GotoAsync(bench.Url + "/units", new() { WaitUntil = WaitUntilState.NetworkIdle });
+        Assert.Equal("", await other.InputValueAsync("#unit-temperature"));
+        await one.ReloadAsync(new() { WaitUntil = WaitUntilState.NetworkIdle });
+        Assert.Equal("F", await one.InputValueAsync("#unit-temperature"));
+    }
+
     private static async Task LookAsync(IPage page, string url, string what, string until)
     {
         await page.GotoAsync(url, new() { WaitUntil = WaitUntilState.NetworkIdle });

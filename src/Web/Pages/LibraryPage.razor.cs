@@ -70,6 +70,26 @@ public sealed partial class LibraryPage
         }
     }
 
+    /// <summary>"envelopeDensity" as "envelope density".</summary>
+    private static string Plain(string name)
+    {
+        var words = new System.Text.StringBuilder();
+        for (var i = 0; i < name.Length; i++)
+        {
+            var begins =
+                i > 0
+                && (
+                    (char.IsUpper(name[i]) && !char.IsUpper(name[i - 1]) && !char.IsDigit(name[i - 1]))
+                    || (char.IsDigit(name[i]) && char.IsLower(name[i - 1]))
+                );
+            words.Append(begins ? " " : "").Append(begins && i + 1 < name.Length && char.IsLower(name[i + 1])
+                ? char.ToLowerInvariant(name[i])
+                : name[i]);
+        }
+
+        return words.ToString();
+    }
+
     private static string Word(Provenance provenance) =>
         provenance switch
         {
