@@ -139,7 +139,11 @@ public static class Shop
             );
         }
 
-        var files = DesignFilesReader.Read(path, document);
+        var files = DesignFilesReader.Read(
+            document,
+            (name, largest) =>
+                Beside(path, name) is { } file && File.Exists(file) ? Bytes(file, largest) : null
+        );
         return files.IsGood
             ? DesignChecker.Check(document, catalog.Value!, files.Value)
             : new(null, files.Faults);

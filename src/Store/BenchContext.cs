@@ -14,6 +14,9 @@ public sealed class BenchContext(DbContextOptions<BenchContext> options) : DbCon
     /// <summary>The workshop's own library, only ever added to.</summary>
     public DbSet<EntryRow> Entries => Set<EntryRow>();
 
+    /// <summary>Files that designs name, only ever added to.</summary>
+    public DbSet<FileRow> Files => Set<FileRow>();
+
     /// <summary>Choices of the user.</summary>
     public DbSet<ChoiceRow> Choices => Set<ChoiceRow>();
 
@@ -39,6 +42,12 @@ public sealed class BenchContext(DbContextOptions<BenchContext> options) : DbCon
         {
             row.HasKey(e => e.Id);
             row.HasIndex(e => e.Key);
+        });
+        modelBuilder.Entity<FileRow>(row =>
+        {
+            row.HasKey(f => f.Id);
+            row.Property(f => f.Name).HasMaxLength(200);
+            row.HasIndex(f => f.Name);
         });
         modelBuilder.Entity<ChoiceRow>().HasKey(c => c.Key);
     }

@@ -279,6 +279,36 @@ public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMa
         await db.SaveChangesAsync(cancel);
     }
 
+    /// <summary>The files that count, by name.</summary>
+    public async Task<IReadOnlyList<FileRow>> FilesAsync(CancellationToken cancel = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancel);
+        var last = db.Files.GroupBy(f => f.Name).Select(g => g.Max(f => f.Id));
+        return await db
+            .Files.AsNoTracking()
+            .Where(f => last.Contains(f.Id))
+            .OrderBy(f => f.Name)
+            .ToListAsync(cancel);
+    }
+
+    /// <summary>Adds a file, or a newer state of one.</summary>
+    /// <param name="name">Name without folders.</param>
+    /// <param name="bytes">What is in it.</param>
+    /// <param name="cancel">Cancels before it is written.</param>
+    public async Task AddFileAsync(string name, byte[] bytes, CancellationToken cancel = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancel);
+        db.Files.Add(
+            new FileRow
+            {
+                Name = name,
+                Bytes = bytes,
+                Ticks = clock.GetUtcNow().UtcTicks,
+            }
+        );
+        await db.SaveChangesAsync(cancel);
+    }
+
     /// <summary>All choices.</summary>
     public async Task<IReadOnlyDictionary<string, string>> ChoicesAsync(CancellationToken cancel = default)
     {

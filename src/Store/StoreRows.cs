@@ -78,6 +78,22 @@ public sealed class EntryRow
     public long Ticks { get; set; }
 }
 
+/// <summary>A file that designs name: a measured lamp, a spectrum, the log of a room.</summary>
+public sealed class FileRow
+{
+    /// <summary>Runs up; the last of a name counts, the others stay.</summary>
+    public int Id { get; set; }
+
+    /// <summary>Name without folders.</summary>
+    public required string Name { get; set; }
+
+    /// <summary>What is in it.</summary>
+    public required byte[] Bytes { get; set; }
+
+    /// <summary>When, UTC ticks.</summary>
+    public long Ticks { get; set; }
+}
+
 /// <summary>A choice of the user, such as the unit of a kind of quantity.</summary>
 public sealed class ChoiceRow
 {

@@ -96,6 +96,31 @@ namespace Litterfall.Store.Migrations
                     b.ToTable("Entries");
                 });
 
+            modelBuilder.Entity("Litterfall.Store.FileRow", b =>
+                {
+                    b.Property<int>("Id")
+                        .ValueGeneratedOnAdd()
+                        .HasColumnType("INTEGER");
+
+                    b.Property<byte[]>("Bytes")
+                        .IsRequired()
+                        .HasColumnType("BLOB");
+
+                    b.Property<string>("Name")
+                        .IsRequired()
+                        .HasMaxLength(200)
+                        .HasColumnType("TEXT");
+
+                    b.Property<long>("Ticks")
+                        .HasColumnType("INTEGER");
+
+                    b.HasKey("Id");
+
+                    b.HasIndex("Name");
+
+                    b.ToTable("Files");
+                });
+
             modelBuilder.Entity("Litterfall.Store.VersionRow", b =>
                 {
                     b.Property<Guid>("DesignId")

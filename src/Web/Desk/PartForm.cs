@@ -30,6 +30,9 @@ public enum FieldForm
 
     /// <summary>An entry of the library.</summary>
     Entry,
+
+    /// <summary>Name of a file that was brought to the bench.</summary>
+    File,
 }
 
 /// <summary>A field of a part.</summary>
@@ -149,7 +152,13 @@ public sealed record PartForm(
                 new("watts", "watts", FieldForm.Quantity),
                 new("above", "height over the lid", FieldForm.Quantity),
                 new("on", "on", FieldForm.Time),
-                new("off", "off", FieldForm.Time)
+                new("off", "off", FieldForm.Time),
+                new("ramp", "dawn and dusk", FieldForm.Quantity),
+                new("at.x", "its middle from the left", FieldForm.Quantity),
+                new("at.y", "its middle from the front", FieldForm.Quantity),
+                new("turn", "turned by", FieldForm.Quantity),
+                new("file", "measured luminaire file", FieldForm.File),
+                new("spectrum", "spectrum file", FieldForm.File)
             ),
         ];
 

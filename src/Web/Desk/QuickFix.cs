@@ -18,26 +18,39 @@ public sealed record QuickFix(DesignDocument Document, string Words)
     /// <param name="finding">The finding.</param>
     /// <param name="document">The design.</param>
     /// <param name="catalog">The library.</param>
-    public static QuickFix? Of(Finding finding, DesignDocument document, TradeCatalog catalog)
+    public static QuickFix? Of(Finding finding, DesignDocument document, TradeCatalog catalog) =>
+        Of(finding, document, catalog, changed => DesignChecker.Check(changed, catalog));
+
+    /// <summary>The same where designs name files.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="document">The design.</param>
+    /// <param name="catalog">The library.</param>
+    /// <param name="check">Checks a design with its files.</param>
+    public static QuickFix? Of(
+        Finding finding,
+        DesignDocument document,
+        TradeCatalog catalog,
+        Func<DesignDocument, Reading<CheckedDesign>> check
+    )
     {
         var edit = FloorFix.Of(finding, document) ?? AirFix.Of(finding, document) ?? LifeFix.Of(finding, document);
         var (words, reading) =
             finding.Slug == "no-crew"
-                ? ("seed springtails and dwarf isopods", Crew(document, catalog))
+                ? ("seed springtails and dwarf isopods", Crew(document, catalog, check))
                 : edit ?? ("", new Reading<DesignDocument>(null, []));
         return
             reading.Value is { } changed
             && reading.IsGood
             && changed.Text != document.Text
-            && DesignChecker.Check(changed, catalog).IsGood
+            && check(changed).IsGood
             ? new QuickFix(changed, words)
             : null;
     }
 
     /// <summary>As many of each as the library seeds on the floor of this box.</summary>
-    private static Reading<DesignDocument> Crew(DesignDocument document, TradeCatalog catalog)
+    private static Reading<DesignDocument> Crew(DesignDocument document, TradeCatalog catalog, Func<DesignDocument, Reading<CheckedDesign>> check)
     {
-        if (DesignChecker.Check(document, catalog) is not { Value: { } design, IsGood: true })
+        if (check(document) is not { Value: { } design, IsGood: true })
         {
             return new(null, []);
         }

@@ -14,6 +14,7 @@ namespace Litterfall.Web.Pages;
 /// <summary>The list of designs, and one field to begin a new one.</summary>
 public sealed partial class Home
 {
+    private const int MostFiles = 20;
     private static readonly (double, double) Room = (60, 48);
     private IReadOnlyList<ListedDesign> designs = [];
     private ImmutableArray<CatalogEntry> animals = [];
@@ -161,18 +162,44 @@ public sealed partial class Home
         designs = await Store.DesignsAsync();
     }
 
+    /// <summary>Files that a design names first, then the design.</summary>
     private async Task ImportAsync(InputFileChangeEventArgs chosen)
     {
-        if (chosen.File.Size > DesignReader.LargestFile)
+        fault = null;
+        (string Name, byte[] Bytes)? design = null;
+        foreach (var file in chosen.GetMultipleFiles(MostFiles))
         {
-            fault = $"{chosen.File.Name} is too large; a design file has at most 512 kB.";
-            return;
+            var isDesign = Path.GetExtension(file.Name).ToLowerInvariant() is ".yaml" or ".yml";
+            var most = isDesign ? DesignReader.LargestFile : BenchLibrary.LargestFile;
+            if (file.Size > most)
+            {
+                fault = $"{file.Name} is too large; expected at most {most / 1024} kB.";
+                return;
+            }
+
+            using var stream = file.OpenReadStream(most);
+            using var bytes = new MemoryStream();
+            await stream.CopyToAsync(bytes);
+            if (isDesign)
+            {
+                design = (file.Name, bytes.ToArray());
+            }
+            else if (await Library.AddFileAsync(file.Name, bytes.ToArray()) is { } trouble)
+            {
+                fault = trouble;
+                return;
+            }
         }
 
-        using var stream = chosen.File.OpenReadStream(DesignReader.LargestFile);
-        using var bytes = new MemoryStream();
-        await stream.CopyToAsync(bytes);
-        var reading = DesignReader.Read(chosen.File.Name, bytes.ToArray());
+        if (design is { } one)
+        {
+            await BringAsync(one.Name, one.Bytes);
+        }
+    }
+
+    private async Task BringAsync(string file, byte[] bytes)
+    {
+        var reading = DesignReader.Read(file, bytes);
         if (reading.Value is not { } document || !reading.IsGood)
         {
             var first = reading.Faults[0];
@@ -180,11 +207,7 @@ public sealed partial class Home
             return;
         }
 
-        var stored = await Store.AddAsync(
-            document.Design.Name,
-            document.Text,
-            $"brought from {chosen.File.Name}"
-        );
+        var stored = await Store.AddAsync(document.Design.Name, document.Text, $"brought from {file}");
         Go.NavigateTo($"/design/{stored.Id}");
     }
 

@@ -1,6 +1,7 @@
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
 using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Forms;
 
 namespace Litterfall.Web.Pages;
 
@@ -14,6 +15,8 @@ public sealed partial class LibraryPage
     private string own = "";
     private string? told;
     private bool good;
+    private string? fileTold;
+    private bool fileGood;
 
     /// <summary>Key of one entry; null for all.</summary>
     [Parameter]
@@ -56,6 +59,25 @@ public sealed partial class LibraryPage
         }
 
         await SaveTextAsync(OwnEntry.Json(entry!, (form.Key.Trim(), form.Name.Trim()), values));
+    }
+
+    private async Task FileAsync(InputFileChangeEventArgs chosen)
+    {
+        var file = chosen.File;
+        if (file.Size > BenchLibrary.LargestFile)
+        {
+            (fileGood, fileTold) = (false, $"{file.Name} is too large; expected at most 8 MB.");
+            return;
+        }
+
+        using var stream = file.OpenReadStream(BenchLibrary.LargestFile);
+        using var bytes = new MemoryStream();
+        await stream.CopyToAsync(bytes);
+        var trouble = await Library.AddFileAsync(file.Name, bytes.ToArray());
+        (fileGood, fileTold) = (
+            trouble is null,
+            trouble ?? $"{file.Name} is kept; a lamp or room names it by this name."
+        );
     }
 
     private Task SaveAsync() => SaveTextAsync(own);

@@ -23,6 +23,12 @@ public sealed partial class FieldBox
     [Parameter, EditorRequired]
     public required TradeCatalog Catalog { get; set; }
 
+    /// <summary>The files of the bench.</summary>
+    [Inject]
+    public required BenchLibrary Library { get; set; }
+
+    private IEnumerable<string> Files => Library.Files;
+
     private string Id =>
         "f-" + Field.Path.Replace('.', '-').Replace('[', '-').Replace("]", "", StringComparison.Ordinal);
 

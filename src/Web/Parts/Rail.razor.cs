@@ -113,7 +113,7 @@ public sealed partial class Rail
 
         if (!fixes.TryGetValue(finding, out var fix))
         {
-            fix = QuickFix.Of(finding, Work.Document, Catalog);
+            fix = QuickFix.Of(finding, Work.Document, Catalog, Library.Check);
             fixes[finding] = fix;
         }
 

@@ -1,27 +1,37 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.Checking;
 using Litterfall.Domain.Designs;
 using Litterfall.Domain.Photometry;
 
-namespace Litterfall.App;
+namespace Litterfall.Domain.Checking;
 
 /// <summary>Reads the files that a design names, each seen from the design file.</summary>
-internal sealed class DesignFilesReader
+public sealed class DesignFilesReader
 {
     private const int LargestLog = 64 * 1024 * 1024;
-    private readonly string path;
+    private readonly Func<string, int, byte[]?> find;
     private readonly DesignDocument document;
     private readonly List<TextFault> faults = [];
 
-    private DesignFilesReader(string path, DesignDocument document) =>
-        (this.path, this.document) = (path, document);
+    private DesignFilesReader(DesignDocument document, Func<string, int, byte[]?> find) =>
+        (this.document, this.find) = (document, find);
+
+    /// <summary>Names of all files a design names.</summary>
+    /// <param name="design">The design.</param>
+    public static IEnumerable<string> Names(Design design) =>
+        new[] { design.Room?.Log }
+            .Concat(design.Lamps.SelectMany(l => new[] { l.File, l.Spectrum }))
+            .OfType<string>()
+            .Distinct(StringComparer.Ordinal);
 
     /// <summary>All files, or what is wrong with them.</summary>
-    /// <param name="path">The design file.</param>
-    /// <param name="document">What it says.</param>
-    public static Reading<DesignFiles> Read(string path, DesignDocument document)
+    /// <param name="document">The design.</param>
+    /// <param name="find">
+    /// Bytes of a file by its name in the design, at most one more than the given number; null where there is
+    /// none.
+    /// </param>
+    public static Reading<DesignFiles> Read(DesignDocument document, Func<string, int, byte[]?> find)
     {
-        var reader = new DesignFilesReader(path, document);
+        var reader = new DesignFilesReader(document, find);
         var files = reader.Read();
         return reader.faults.Count == 0 ? new(files, []) : new(null, [.. reader.faults]);
     }
@@ -81,12 +91,12 @@ internal sealed class DesignFilesReader
     )
         where T : class
     {
-        if (name is null || Shop.Beside(path, name) is not { } file)
+        if (name is null)
         {
             return null;
         }
 
-        if (!File.Exists(file))
+        if (find(name, largest) is not { } bytes)
         {
             faults.Add(
                 document.Fault(key, $"there is no file '{name}'", $"{what} seen from the design file")
@@ -94,7 +104,6 @@ internal sealed class DesignFilesReader
             return null;
         }
 
-        var bytes = Shop.Bytes(file, largest);
         if (bytes.Length > largest)
         {
             faults.Add(
