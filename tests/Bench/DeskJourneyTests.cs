@@ -130,6 +130,49 @@ public sealed class DeskJourneyTests(Browser browser)
         await Assertions.Expect(page.Locator(".findings")).Not.ToContainTextAsync("no-trip-device");
     }
 
+    /// <summary>A design that names a luminaire file comes in with it and is computed.</summary>
+    [Fact]
+    public async Task A_design_is_brought_with_its_lamp_file()
+    {
+        const string design = """
+            litterfall: 1
+            name: brought
+            box: { inside: { length: 60 cm, depth: 45 cm, height: 45 cm } }
+            floor: { soil: { recipe: ready-rainforest, depth: 5 cm } }
+            lid: { material: float-glass, thickness: 4 mm, gap: 2 mm }
+            lamps: [ { lamp: led-bar-6500k, file: own.ies, above: 5 cm, on: "08:00", off: "20:00" } ]
+            room: { temperature: 21 C, humidity: 50 % }
+
+            """;
+        const string lamp =
+            "IESNA:LM-63-2002\n[TEST] own\n[MANUFAC] none\nTILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 4\n0 90\n0\n900 0\n";
+        using var bench = await RunningBench.StartAsync(demo: true);
+        var page = await browser.PageAsync();
+        await page.GotoAsync(bench.Url, new() { WaitUntil = WaitUntilState.NetworkIdle });
+        await page.SetInputFilesAsync(
+            "input[type=file]",
+            new FilePayload[]
+            {
+                new()
+                {
+                    Name = "brought.viv.yaml",
+                    MimeType = "text/plain",
+                    Buffer = System.Text.Encoding.UTF8.GetBytes(design),
+                },
+                new()
+                {
+                    Name = "own.ies",
+                    MimeType = "text/plain",
+                    Buffer = System.Text.Encoding.UTF8.GetBytes(lamp),
+                },
+            }
+        );
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync("brought");
+        await Assertions
+            .Expect(page.Locator("[aria-labelledby=p-light]"))
+            .ToContainTextAsync("on the ground", new() { Timeout = 20_000 });
+    }
+
     [Fact]
     public async Task Another_size_is_made_with_its_reasons()
     {
