@@ -3,7 +3,6 @@ using System.Globalization;
 using Litterfall.Domain.Quantities;
 using Litterfall.Physics;
 using Litterfall.Planning.Climate;
-using Litterfall.Web.Charts;
 using Litterfall.Web.Desk;
 using Microsoft.AspNetCore.Components;
 
@@ -15,7 +14,6 @@ namespace Litterfall.Web.Parts;
 public sealed partial class Ribbon
 {
     private ImmutableArray<SimulationHour> hours = [];
-    private RibbonStrip? strip;
     private object? drawnOf;
 
     /// <summary>What is shown.</summary>
@@ -75,7 +73,6 @@ public sealed partial class Ribbon
 
         drawnOf = Look.Month;
         hours = DeskMoment.Hours(Look.Month);
-        strip = hours.IsEmpty ? null : RibbonStrip.Of(Look.Month!, hours, Taste);
     }
 
     private async Task Turn(ChangeEventArgs e)
@@ -85,12 +82,4 @@ public sealed partial class Ribbon
             await HourChanged.InvokeAsync(hour);
         }
     }
-
-    private int Days => Math.Max(1, hours.Length / 24);
-
-    private string X(int hour) =>
-        (RibbonStrip.Wide * hour / Math.Max(1, hours.Length - 1)).ToString(
-            "0.##",
-            CultureInfo.InvariantCulture
-        );
 }
