@@ -179,18 +179,29 @@ public static class StoreFile
                 }
             }
 
-            await foreach (var file in db.Files.AsNoTracking().OrderBy(f => f.Id).AsAsyncEnumerable().WithCancellation(cancel))
-            {
-                using var entry = zip.CreateEntry($"files/{file.Id:0000}-{file.Name}", CompressionLevel.Fastest).Open();
-                entry.Write(file.Bytes);
-            }
-
+            await FilesAsync(zip, db, cancel);
             Put(zip, "versions.csv", index.ToString());
             Put(zip, "entries.json", JsonSerializer.Serialize(await db.Entries.ToListAsync(cancel)));
             Put(zip, "choices.json", JsonSerializer.Serialize(await db.Choices.ToListAsync(cancel)));
         }
 
         return bytes.ToArray();
+    }
+
+    private static async Task FilesAsync(ZipArchive zip, BenchContext db, CancellationToken cancel)
+    {
+        await foreach (
+            var file in db
+                .Files.AsNoTracking()
+                .OrderBy(f => f.Id)
+                .AsAsyncEnumerable()
+                .WithCancellation(cancel)
+        )
+        {
+            using var entry = zip.CreateEntry($"files/{file.Id:0000}-{file.Name}", CompressionLevel.Fastest)
+                .Open();
+            entry.Write(file.Bytes);
+        }
     }
 
     private static string Quoted(string text) =>

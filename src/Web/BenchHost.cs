@@ -101,12 +101,7 @@ public static class BenchHost
             );
     }
 
-    private static async Task<IResult> PapersAsync(
-        Guid id,
-        string? sheet,
-        bool? slips,
-        PaperSources from
-    )
+    private static async Task<IResult> PapersAsync(Guid id, string? sheet, bool? slips, PaperSources from)
     {
         if (await FilesAsync(id, (sheet, slips ?? false), from) is not { } files)
         {

@@ -18,7 +18,10 @@ public static class OwnEntry
     /// <summary>An entry as JSON of the library's form.</summary>
     /// <param name="entry">The entry.</param>
     /// <param name="measured">A value that was measured, in the unit of the entry; null for none.</param>
-    public static string Json(CatalogEntry entry, (string Name, double Number, string Place)? measured = null) =>
+    public static string Json(
+        CatalogEntry entry,
+        (string Name, double Number, string Place)? measured = null
+    ) =>
         Json(
             entry,
             (entry.Key, entry.Name),

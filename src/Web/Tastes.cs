@@ -23,7 +23,8 @@ public sealed class Tastes(BenchStore store, IJSRuntime js)
                 .Kinds.Select(k =>
                     (
                         k.Kind,
-                        Unit: choices.GetValueOrDefault(mine + k.Kind) ?? choices.GetValueOrDefault(Prefix + k.Kind)
+                        Unit: choices.GetValueOrDefault(mine + k.Kind)
+                            ?? choices.GetValueOrDefault(Prefix + k.Kind)
                     )
                 )
                 .Where(c => c.Unit is not null)

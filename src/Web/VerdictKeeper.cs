@@ -53,8 +53,7 @@ public sealed partial class VerdictKeeper(
     }
 
     private bool IsQuiet =>
-        Interlocked.Read(ref lastChange) is var last
-        && (last == 0 || clock.GetElapsedTime(last) > Quiet);
+        Interlocked.Read(ref lastChange) is var last && (last == 0 || clock.GetElapsedTime(last) > Quiet);
 
     /// <summary>Judges one design; false where none is left.</summary>
     private async Task<bool> NextAsync(CancellationToken cancel)

@@ -2,13 +2,17 @@ using SkiaSharp;
 
 namespace Litterfall.Tests.Bench;
 
-/// <summary>Pictures that were looked at and approved, compared roughly: in gray, a tenth of their size.</summary>
+/// <summary>
+/// Pictures that were looked at and approved, compared roughly: in gray, a tenth of their size.
+/// </summary>
 internal static class Approved
 {
     private const int Shrink = 10;
     private const double MostDifference = 0.03;
 
-    /// <summary>The picture differs from the approved one by less than 3 % of full gray on the mean.</summary>
+    /// <summary>
+    /// The picture differs from the approved one by less than 3 % of full gray on the mean.
+    /// </summary>
     /// <param name="png">The picture now.</param>
     /// <param name="name">File of the approved one.</param>
     public static void Check(byte[] png, string name)
@@ -31,7 +35,9 @@ internal static class Approved
 
         Assert.True(
             difference <= MostDifference,
-            FormattableString.Invariant($"{name} differs by {100 * difference:0.0} %; see {Path.GetTempPath()}now-{name}")
+            FormattableString.Invariant(
+                $"{name} differs by {100 * difference:0.0} %; see {Path.GetTempPath()}now-{name}"
+            )
         );
     }
 

@@ -145,7 +145,8 @@ public sealed class DeskJourneyTests(Browser browser)
 
             """;
         const string lamp =
-            "IESNA:LM-63-2002\n[TEST] own\n[MANUFAC] none\nTILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 4\n0 90\n0\n900 0\n";
+            "IESNA:LM-63-2002\n[TEST] own\n[MANUFAC] none\nTILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 4\n0 "
+                + "90\n0\n900 0\n";
         using var bench = await RunningBench.StartAsync(demo: true);
         var page = await browser.PageAsync();
         await page.GotoAsync(bench.Url, new() { WaitUntil = WaitUntilState.NetworkIdle });

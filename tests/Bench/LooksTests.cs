@@ -58,7 +58,9 @@ public sealed class LooksTests(Browser browser)
         await Assertions.Expect(page.Locator("[aria-labelledby=p-air]")).ToContainTextAsync("°F");
     }
 
-    /// <summary>No letter of drawing, chart or page is smaller than 14 px, on the desk and on the phone.</summary>
+    /// <summary>
+    /// No letter of drawing, chart or page is smaller than 14 px, on the desk and on the phone.
+    /// </summary>
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
@@ -79,7 +81,8 @@ public sealed class LooksTests(Browser browser)
                     [...e.childNodes].some(n => n.nodeType === 3 && n.textContent.trim())
                     && !e.closest(".visually-hidden")
                     && e.getClientRects().length
-                    && parseFloat(getComputedStyle(e).fontSize) * (e.ownerSVGElement ? e.ownerSVGElement.getScreenCTM().a : 1) < 13.9)
+                    && parseFloat(getComputedStyle(e).fontSize)
+                        * (e.ownerSVGElement ? e.ownerSVGElement.getScreenCTM().a : 1) < 13.9)
                     .map(e => e.textContent.trim().slice(0, 40))
                 """
             );

@@ -15,7 +15,9 @@ public sealed class DesignViews
 
     /// <summary>Places everything once.</summary>
     /// <param name="numbers">The design with its numbers.</param>
-    /// <param name="onScreen">For a screen: fills its room at any scale; a narrow one has its names on one side.</param>
+    /// <param name="onScreen">
+    /// For a screen: fills its room at any scale; a narrow one has its names on one side.
+    /// </param>
     public DesignViews(DesignNumbers numbers, bool onScreen = false) =>
         scene = new Scene(numbers) { OnScreen = onScreen };
 
@@ -26,10 +28,7 @@ public sealed class DesignViews
     {
         var naming = SectionView.NamingOf(scene, room);
         var scale = SectionView.Fitting(scene, room, naming);
-        return Kept(
-            ($"section {naming}", parts, scale),
-            () => SectionView.Draw(scene, parts, scale, naming)
-        );
+        return Kept(($"section {naming}", parts, scale), () => SectionView.Draw(scene, parts, scale, naming));
     }
 
     /// <summary>Cut open, as it stands at an hour of the forecast.</summary>
@@ -41,12 +40,7 @@ public sealed class DesignViews
 
     /// <summary>The section without names and figures, for a list.</summary>
     public Drawing Small((double Width, double Height) room) =>
-        SectionView.Draw(
-            scene,
-            Parts.All,
-            SectionView.Fitting(scene, room, Naming.None),
-            Naming.None
-        );
+        SectionView.Draw(scene, Parts.All, SectionView.Fitting(scene, room, Naming.None), Naming.None);
 
     /// <summary>What can be taken hold of in the section of a room.</summary>
     public ImmutableArray<Grip> SectionGrips((double Width, double Height) room)

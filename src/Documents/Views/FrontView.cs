@@ -40,7 +40,11 @@ public sealed class FrontView
     internal static double Fitting(Scene scene, (double Width, double Height) room) =>
         Math.Min(
             ViewScale.Fitting(scene, scene.Terrain.Length + 0.02, room.Width - Left - Right),
-            ViewScale.Fitting(scene, scene.Terrain.Height + 0.02 + LampRoom(scene), room.Height - Above - Below)
+            ViewScale.Fitting(
+                scene,
+                scene.Terrain.Height + 0.02 + LampRoom(scene),
+                room.Height - Above - Below
+            )
         );
 
     /// <summary>The front at a scale.</summary>

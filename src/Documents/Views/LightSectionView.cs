@@ -39,7 +39,11 @@ internal sealed class LightSectionView
     internal static double Fitting(Scene scene, LightFigures light, (double Width, double Height) room) =>
         Math.Min(
             ViewScale.Fitting(scene, scene.Terrain.DepthOfBox, room.Width - (2 * Sides)),
-            ViewScale.Fitting(scene, scene.Terrain.Height + LampRoom(light, scene), room.Height - Above - Below)
+            ViewScale.Fitting(
+                scene,
+                scene.Terrain.Height + LampRoom(light, scene),
+                room.Height - Above - Below
+            )
         );
 
     /// <summary>The section at a scale.</summary>

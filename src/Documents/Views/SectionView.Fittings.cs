@@ -269,6 +269,12 @@ public sealed partial class SectionView
             Align.End,
             Tone.Quiet
         );
+        Names(narrow);
+    }
+
+    /// <summary>Names of layers and fittings on both sides, or all on the right.</summary>
+    private void Names(bool narrow)
+    {
         var (from, to) = lengthwise ? (Terrain.Left, Terrain.Right) : (Terrain.Front, Terrain.Back);
         var reach = (Above + 3, At(0, -baseGlass).Y + 4);
         var left = Named(from + 1e-4, lengthwise ? "" : "front");

@@ -100,7 +100,11 @@ public sealed partial class SectionView
         var tall = scene.Terrain.Height + 0.02 + LampRoom(scene, Parts.All);
         return Math.Min(
             ViewScale.Fitting(scene, span, room.Width - left - right),
-            ViewScale.Fitting(scene, tall, room.Height - Above - (naming == Naming.None ? BareEdge : UnderBox))
+            ViewScale.Fitting(
+                scene,
+                tall,
+                room.Height - Above - (naming == Naming.None ? BareEdge : UnderBox)
+            )
         );
     }
 

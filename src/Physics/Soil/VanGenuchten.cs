@@ -42,7 +42,7 @@ public sealed record VanGenuchtenParameters
 
     /// <inheritdoc/>
     public override int GetHashCode() =>
-        HashCode.Combine(ThetaR, ThetaS, KsMetersPerSecond, L, AirEntryMeters, Modes.IsDefault ? 0 : Modes.Length);
+        HashCode.Combine(ThetaR, ThetaS, KsMetersPerSecond, L, AirEntryMeters);
 
     /// <summary>Above this the power (α|h|)ⁿ overflows on the dry side; no medium comes near it.</summary>
     private const double LargestN = 30.0;

@@ -37,7 +37,9 @@ public sealed class FirstBuild
         (progress, cancel) = watch;
     }
 
-    /// <summary>The design with its first build, and why each choice; null where it cannot be checked.</summary>
+    /// <summary>
+    /// The design with its first build, and why each choice; null where it cannot be checked.
+    /// </summary>
     /// <param name="starter">A plain starter design with its inside size.</param>
     /// <param name="catalog">The library.</param>
     /// <param name="progress">Told what is being tried; null for none.</param>
@@ -80,7 +82,9 @@ public sealed class FirstBuild
         return false;
     }
 
-    /// <summary>A front that opens over a sill, a background, vents low and high, nozzles, a weekly look.</summary>
+    /// <summary>
+    /// A front that opens over a sill, a background, vents low and high, nozzles, a weekly look.
+    /// </summary>
     private void Frame(DesignNumbers shape)
     {
         IsImperial = Imperial.IsUsed(document.Design);
@@ -107,7 +111,8 @@ public sealed class FirstBuild
                 DesignEdits.Add(
                     document,
                     "vents",
-                    $"{{ length: {vent}, width: 20 mm, height: {Text(up)}, mesh: steel-gauze-0.5, side: {side} }}"
+                    $"{{ length: {vent}, width: 20 mm, height: {Text(up)}, mesh: steel-gauze-0.5, "
+                        + $"side: {side} }}"
                 )
             );
         }
@@ -128,18 +133,21 @@ public sealed class FirstBuild
         Lamp(1000 * Math.Max(1, Math.Round(shape.Box.OpenFloor.Si * 10)));
     }
 
-    private bool Lamp(double lumens) =>
-        Take(
+    private bool Lamp(double lumens)
+    {
+        var watts = lumens / FirstBuildPolicy.LumensPerWatt;
+        return Take(
             DesignEdits.SetPart(
                 document,
                 "lamps",
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"[ {{ lamp: led-bar-6500k, lumens: {lumens:0}, watts: {lumens / FirstBuildPolicy.LumensPerWatt:0}, "
+                    $"[ {{ lamp: led-bar-6500k, lumens: {lumens:0}, watts: {watts:0}, "
                         + $"above: {Text(0.03)}, on: \"08:00\", off: \"20:00\" }} ]"
                 )
             )
         );
+    }
 
     /// <summary>As many animals as every rule allows; where that is none, as many as were asked.</summary>
     private void Stock(DesignNumbers shape)
@@ -169,14 +177,18 @@ public sealed class FirstBuild
     }
 
     /// <summary>
-    /// The widest vents whose air is inside the band, else those that come nearest, with the floor in balance.
+    /// The widest vents whose air is inside the band, else those that come nearest, with the floor in
+    /// balance.
     /// </summary>
     private void Settle(CheckedDesign plain)
     {
         var animal = StockedSpecies.Of(plain).FirstOrDefault()?.Species;
         var (low, high) = FirstBuildPolicy.Humidity(animal);
         var wanted = low + (FirstBuildPolicy.HumidityAboveLow * (high - low));
-        ((double Miss, DesignDocument Document, double Humidity, double Mist) best, var found) = (default, false);
+        ((double Miss, DesignDocument Document, double Humidity, double Mist) best, var found) = (
+            default,
+            false
+        );
         foreach (var width in FirstBuildPolicy.VentWidths)
         {
             progress?.Report(
@@ -187,7 +199,10 @@ public sealed class FirstBuild
                 continue;
             }
 
-            var fog = there.Fog > FirstBuildPolicy.BearableFogHours ? there.Fog - FirstBuildPolicy.BearableFogHours : 0;
+            var fog =
+                there.Fog > FirstBuildPolicy.BearableFogHours
+                    ? there.Fog - FirstBuildPolicy.BearableFogHours
+                    : 0;
             var miss =
                 Math.Max(0, wanted - there.Humidity)
                 + Math.Max(0, there.Humidity - high)
@@ -209,14 +224,18 @@ public sealed class FirstBuild
             reasons.Add(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"vents and {1000 * best.Mist:0} mL of mist a day: air of {100 * best.Humidity:0} % on the "
-                        + $"mean, the band is {100 * low:0} to {100 * high:0} %, and the floor loses what it gets"
+                    $"vents and {1000 * best.Mist:0} mL of mist a day: air of "
+                        + $"{100 * best.Humidity:0} % on the mean, the band is {100 * low:0} to "
+                        + $"{100 * high:0} %, and the floor loses what it gets"
                 )
             );
         }
     }
 
-    /// <summary>Hours of fog and of dry air are those of a day. The mist at which the floor neither dries nor fills, with vents of a width.</summary>
+    /// <summary>
+    /// Hours of fog and of dry air are those of a day. The mist at which the floor neither dries nor fills,
+    /// with vents of a width.
+    /// </summary>
     private (DesignDocument Document, double Humidity, double Mist, double Fog, double Dry)? Balanced(
         DesignDocument from,
         double width
@@ -242,7 +261,10 @@ public sealed class FirstBuild
         for (var turn = 0; ; turn++)
         {
             cancel.ThrowIfCancellationRequested();
-            if (Check(changed) is not { } design || DesignRun.Month(design).Climate?.Computed?.Days is not { } days)
+            if (
+                Check(changed) is not { } design
+                || DesignRun.Month(design).Climate?.Computed?.Days is not { } days
+            )
             {
                 return null;
             }
@@ -294,31 +316,7 @@ public sealed class FirstBuild
     private void Plant(DesignNumbers shape)
     {
         progress?.Report("choosing plants and light");
-        var (length, depth, height) = (
-            shape.Box.InsideLength.Si,
-            shape.Box.InsideDepth.Si,
-            shape.Box.InsideHeight.Si
-        );
-        var free = height - ground - FirstBuildPolicy.SillOverSoil;
-        foreach (var plant in FirstBuildPolicy.Plants)
-        {
-            if (catalog.Find(plant.Key) is not { } entry || (plant.Up is null && entry.Figure("sizeHigh")?.Si > free))
-            {
-                continue;
-            }
-
-            var z = plant.Up is { } up ? $", z: {Text(up * height)}" : "";
-            var mounted = plant.Up is null ? "" : ", mounted: true";
-            Take(
-                DesignEdits.Add(
-                    document,
-                    "plants",
-                    $"{{ plant: {plant.Key}, at: {{ x: {Text(plant.Along * length)}, "
-                        + $"y: {Text(plant.Behind * depth)}{z} }}{mounted} }}"
-                )
-            );
-        }
-
+        Offer(shape);
         if (Check(document) is not { } design || LightOf(design) is not { } light)
         {
             return;
@@ -336,7 +334,8 @@ public sealed class FirstBuild
             )
             .ToList();
         var lumens = document.Design.Lamps[0].Lumens?.Si ?? 0;
-        var most = FirstBuildPolicy.MostLumensPerSquareMeter * length * depth / Math.Max(1, lumens);
+        var area = shape.Box.InsideLength.Si * shape.Box.InsideDepth.Si;
+        var most = FirstBuildPolicy.MostLumensPerSquareMeter * area / Math.Max(1, lumens);
         var best = factors
             .Select(f => f.Low)
             .Where(low => low <= most)
@@ -344,12 +343,45 @@ public sealed class FirstBuild
             .OrderByDescending(c => c.Count)
             .ThenBy(c => c.Low)
             .FirstOrDefault();
-        if (best.Count == 0)
+        if (best.Count > 0)
         {
-            return;
+            Lit(
+                factors.ConvertAll(f => (f.Number, f.Name, Meets: f.Low <= best.Low && best.Low <= f.High)),
+                best.Low * lumens
+            );
         }
+    }
 
-        Lit(factors.ConvertAll(f => (f.Number, f.Name, Meets: f.Low <= best.Low && best.Low <= f.High)), best.Low * lumens);
+    /// <summary>Sets the offered plants for which there is room.</summary>
+    private void Offer(DesignNumbers shape)
+    {
+        var (length, depth, height) = (
+            shape.Box.InsideLength.Si,
+            shape.Box.InsideDepth.Si,
+            shape.Box.InsideHeight.Si
+        );
+        var free = height - ground - FirstBuildPolicy.SillOverSoil;
+        foreach (var plant in FirstBuildPolicy.Plants)
+        {
+            if (
+                catalog.Find(plant.Key) is not { } entry
+                || (plant.Up is null && entry.Figure("sizeHigh")?.Si > free)
+            )
+            {
+                continue;
+            }
+
+            var z = plant.Up is { } up ? $", z: {Text(up * height)}" : "";
+            var mounted = plant.Up is null ? "" : ", mounted: true";
+            Take(
+                DesignEdits.Add(
+                    document,
+                    "plants",
+                    $"{{ plant: {plant.Key}, at: {{ x: {Text(plant.Along * length)}, "
+                        + $"y: {Text(plant.Behind * depth)}{z} }}{mounted} }}"
+                )
+            );
+        }
     }
 
     private void Lit(List<(int Number, string Name, bool Meets)> plants, double lumens)
@@ -368,11 +400,11 @@ public sealed class FirstBuild
         var rounded = Math.Ceiling(lumens / step) * step;
         if (Lamp(rounded))
         {
+            var met = string.Join(", ", plants.Where(p => p.Meets).Select(p => p.Name));
             reasons.Add(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"a lamp of {rounded:0} lm: so much brings {string.Join(", ", plants.Where(p => p.Meets).Select(p => p.Name))} "
-                        + $"into the light they want"
+                    $"a lamp of {rounded:0} lm: so much brings {met} into the light they want"
                 )
             );
         }

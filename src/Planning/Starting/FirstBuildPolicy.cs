@@ -18,7 +18,8 @@ internal static class FirstBuildPolicy
 {
     /// <summary>
     /// Low light, wet air and small: a mat on the ground, a climber on the background, a creeping fern on
-    /// it higher up, a second mat, a taller one where there is room. Those whose bands of light do not meet are left out.
+    /// it higher up, a second mat, a taller one where there is room. Those whose bands of light do not meet
+    /// are left out.
     /// </summary>
     public static readonly ImmutableArray<OfferedPlant> Plants =
     [
@@ -61,7 +62,9 @@ internal static class FirstBuildPolicy
     /// </summary>
     public static readonly (double Low, double High) UsualHumidity = (0.75, 0.95);
 
-    /// <summary>How far into its band the mean humidity must lie, share of the band: the day dips below it.</summary>
+    /// <summary>
+    /// How far into its band the mean humidity must lie, share of the band: the day dips below it.
+    /// </summary>
     public const double HumidityAboveLow = 0.3;
 
     /// <summary>Fog beyond this share of a day counts against a width of vents, h.</summary>
@@ -85,7 +88,9 @@ internal static class FirstBuildPolicy
     /// <summary>Air drier than this, share, counts by the hour: amphibians lose water fast in it.</summary>
     public const double DryAir = 0.6;
 
-    /// <summary>The sill stands over the soil by this, m: leaves and crew stay in when the doors open.</summary>
+    /// <summary>
+    /// The sill stands over the soil by this, m: leaves and crew stay in when the doors open.
+    /// </summary>
     public const double SillOverSoil = 0.04;
 
     /// <summary>Boxes lower than this get thinner layers, so that air is left over them, m.</summary>

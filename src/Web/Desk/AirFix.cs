@@ -17,7 +17,10 @@ internal static class AirFix
     private const double Over = 1.03;
 
     /// <summary>Words and the changed design; null where the finding is not of this kind.</summary>
-    public static (string Words, Reading<DesignDocument> Edit)? Of(Finding finding, DesignDocument document) =>
+    public static (string Words, Reading<DesignDocument> Edit)? Of(
+        Finding finding,
+        DesignDocument document
+    ) =>
         finding.Slug switch
         {
             "no-fresh-air" when finding.Where == "vents" && document.Design.Vents.Count == 0 => (
@@ -25,18 +28,23 @@ internal static class AirFix
                 Vents(document, ["front", "top"])
             ),
             "top-vents-only" => ("a vent low in front", Vents(document, ["front"])),
-            "vented-more-than-misted" or "soil-too-dry-for-crew" or "litter-crust" or "air-too-dry"
-                when document.Design is { Misting: null, Fogger: null, Habits: not { HandMist: not null } } => (
-                "a misting pump, 20 s in the morning and the evening",
-                DesignEdits.SetPart(
-                    document,
-                    "misting",
-                    "{ nozzles: 2, each: 90 mL/min, times: [ { at: \"08:00\", for: 20 s }, "
-                        + "{ at: \"17:00\", for: 20 s } ] }"
-                )
-            ),
-            "plant-too-dark" or "plant-below-compensation"
-                when FixText.Times(finding) is > 1 and <= MostLight and var more => Lamps(document, more * Over),
+            "vented-more-than-misted"
+            or "soil-too-dry-for-crew"
+            or "litter-crust"
+            or "air-too-dry"
+                when document.Design is { Misting: null, Fogger: null, Habits: not { HandMist: not null } } =>
+                (
+                    "a misting pump, 20 s in the morning and the evening",
+                    DesignEdits.SetPart(
+                        document,
+                        "misting",
+                        "{ nozzles: 2, each: 90 mL/min, times: [ { at: \"08:00\", for: 20 s }, "
+                            + "{ at: \"17:00\", for: 20 s } ] }"
+                    )
+                ),
+            "plant-too-dark"
+            or "plant-below-compensation" when FixText.Times(finding) is > 1 and <= MostLight and var more =>
+                Lamps(document, more * Over),
             "plant-too-bright" or "moss-too-bright" when FixText.Times(finding) is < 1 and var less => Lamps(
                 document,
                 less / Over
@@ -44,7 +52,11 @@ internal static class AirFix
             "lamp-hours" when FixIndex.Of(finding.Where) is { } i => Hours(document, i),
             "lamp-rests-on-lid" when FixIndex.Of(finding.Where) is { } i => (
                 "the lamp 3 cm over the lid",
-                FixText.Length(document, string.Create(CultureInfo.InvariantCulture, $"lamps[{i}].above"), 0.03)
+                FixText.Length(
+                    document,
+                    string.Create(CultureInfo.InvariantCulture, $"lamps[{i}].above"),
+                    0.03
+                )
             ),
             _ => null,
         };
@@ -62,7 +74,8 @@ internal static class AirFix
         var all = 0.0;
         for (var i = 0; i < lamps.Count; i++)
         {
-            var lumens = Math.Max(1, Math.Ceiling(lamps[i].Lumens!.Value.Si * factor / LumenStep)) * LumenStep;
+            var lumens =
+                Math.Max(1, Math.Ceiling(lamps[i].Lumens!.Value.Si * factor / LumenStep)) * LumenStep;
             all += lumens;
             with = Set(with, i, ("lumens", lumens));
             if (lamps[i].Watts is { } watts)
@@ -98,11 +111,7 @@ internal static class AirFix
         var off = on.AddHours(UsualHours).ToString("HH:mm", CultureInfo.InvariantCulture);
         return (
             "12 hours of light",
-            DesignEdits.Set(
-                document,
-                string.Create(CultureInfo.InvariantCulture, $"lamps[{lamp}].off"),
-                off
-            )
+            DesignEdits.Set(document, string.Create(CultureInfo.InvariantCulture, $"lamps[{lamp}].off"), off)
         );
     }
 
@@ -135,8 +144,8 @@ internal static class AirFix
                 "vents",
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{{ length: {FixText.Mean(edges.Length) * 80:0} cm, width: 10 mm, height: {height * 100:0.#} cm, "
-                        + $"mesh: steel-gauze-0.5, side: {side} }}"
+                    $"{{ length: {FixText.Mean(edges.Length) * 80:0} cm, width: 10 mm, "
+                        + $"height: {height * 100:0.#} cm, mesh: steel-gauze-0.5, side: {side} }}"
                 )
             );
         }

@@ -40,7 +40,8 @@ internal static class FixText
     }
 
     /// <summary>An edge that was measured once or more, m.</summary>
-    public static double Mean(Domain.Seq<Domain.Quantities.Typed<Domain.Quantities.Length>> edge) => edge.Average(e => e.Si);
+    public static double Mean(Domain.Seq<Domain.Quantities.Typed<Domain.Quantities.Length>> edge) =>
+        edge.Average(e => e.Si);
 
     /// <summary>Up to the next 5 mm: nobody lays soil finer.</summary>
     public static double Rounded(double meters) => Math.Ceiling((meters * 200.0) - 1e-6) / 200.0;
@@ -51,5 +52,7 @@ internal static class FixText
 
     /// <summary>How many times what is there the limit is; null where either is missing or nothing.</summary>
     public static double? Times(Finding finding) =>
-        finding is { Measured.Si: > 0 and var measured, Limit.Si: > 0 and var limit } ? limit / measured : null;
+        finding is { Measured.Si: > 0 and var measured, Limit.Si: > 0 and var limit }
+            ? limit / measured
+            : null;
 }

@@ -10,12 +10,19 @@ internal static class FloorFix
     private const double RoomOverSoil = 0.005;
 
     /// <summary>Words and the changed design; null where the finding is not of this kind.</summary>
-    public static (string Words, Reading<DesignDocument> Edit)? Of(Finding finding, DesignDocument document) =>
+    public static (string Words, Reading<DesignDocument> Edit)? Of(
+        Finding finding,
+        DesignDocument document
+    ) =>
         finding.Slug switch
         {
             "no-barrier" => (
                 "lay a barrier mesh",
-                DesignEdits.SetPart(document, "floor.barrier", "{ material: glass-fibre-screen, upturn: 15 mm }")
+                DesignEdits.SetPart(
+                    document,
+                    "floor.barrier",
+                    "{ material: glass-fibre-screen, upturn: 15 mm }"
+                )
             ),
             "barrier-gap" => ("cut a new barrier mesh", DesignEdits.Remove(document, "floor.barrier.onHand")),
             "metal-under-soil" or "barrier-too-open" or "barrier-too-fine" => (
@@ -46,6 +53,15 @@ internal static class FloorFix
                 FormattableString.Invariant($"{-over * 100:0.#} cm less soil at the front"),
                 FixText.Soil(document, over, atFront: true)
             ),
+            _ => Fitting(finding, document),
+        };
+
+    private static (string Words, Reading<DesignDocument> Edit)? Fitting(
+        Finding finding,
+        DesignDocument document
+    ) =>
+        finding.Slug switch
+        {
             "stone-on-soil" => ("stand it on the base", DesignEdits.Set(document, finding.Where, "base")),
             "lid-may-not-fit" => ("2 mm of play round the lid", DesignEdits.Set(document, "lid.gap", "2 mm")),
             "foam-pour-too-thick" when FixText.Times(finding) is { } share => Lifts(finding, document, share),
@@ -57,7 +73,10 @@ internal static class FloorFix
                 $"read the level every {days} days",
                 DesignEdits.Set(document, "habits.levelCheck", $"{days} d")
             ),
-            "tap-water" => ("mist with purified water", DesignEdits.Set(document, "habits.water", "purified")),
+            "tap-water" => (
+                "mist with purified water",
+                DesignEdits.Set(document, "habits.water", "purified")
+            ),
             "no-trip-device" => (
                 "a residual-current device of 30 mA",
                 DesignEdits.Set(document, "electrics.trip", "30 mA")
@@ -66,14 +85,26 @@ internal static class FloorFix
                 "a drip loop in every cable",
                 DesignEdits.Set(document, "electrics.dripLoops", "true")
             ),
-            "layers-above-vent" when FixText.Short(finding) is < 0 and var low => Vent(finding, document, -low),
+            "layers-above-vent" when FixText.Short(finding) is < 0 and var low => Vent(
+                finding,
+                document,
+                -low
+            ),
             _ => null,
         };
 
-    private static (string, Reading<DesignDocument>)? Vent(Finding finding, DesignDocument document, double up)
+    private static (string, Reading<DesignDocument>)? Vent(
+        Finding finding,
+        DesignDocument document,
+        double up
+    )
     {
         var index = FixIndex.Of(finding.Where);
-        if (index is not { } i || document.Design.Vents.Count <= i || document.Design.Vents[i].Height is not { } now)
+        if (
+            index is not { } i
+            || document.Design.Vents.Count <= i
+            || document.Design.Vents[i].Height is not { } now
+        )
         {
             return null;
         }
@@ -85,7 +116,11 @@ internal static class FloorFix
         );
     }
 
-    private static (string, Reading<DesignDocument>) Lifts(Finding finding, DesignDocument document, double share)
+    private static (string, Reading<DesignDocument>) Lifts(
+        Finding finding,
+        DesignDocument document,
+        double share
+    )
     {
         var lifts = Math.Ceiling(1 / share);
         var each = finding.Measured!.Si / lifts;

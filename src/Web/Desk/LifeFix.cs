@@ -10,11 +10,18 @@ internal static class LifeFix
     private const int RestDays = 56;
 
     /// <summary>Words and the changed design; null where the finding is not of this kind.</summary>
-    public static (string Words, Reading<DesignDocument> Edit)? Of(Finding finding, DesignDocument document) =>
+    public static (string Words, Reading<DesignDocument> Edit)? Of(
+        Finding finding,
+        DesignDocument document
+    ) =>
         finding.Slug switch
         {
-            "stocking-rule-broken" or "stocking-every-rule-broken" or "group-rule-broken"
-                when finding.Limit is { Si: >= 1 } most => Fewer(document, Math.Floor(most.Si)),
+            "stocking-rule-broken"
+            or "stocking-every-rule-broken"
+            or "group-rule-broken" when finding.Limit is { Si: >= 1 } most => Fewer(
+                document,
+                Math.Floor(most.Si)
+            ),
             "too-few-water-cups" when finding.Limit is { } cups => (
                 $"{cups.Si:0} water cups",
                 DesignEdits.Set(document, "waterCups", cups.Si.ToString("0", CultureInfo.InvariantCulture))
@@ -41,7 +48,8 @@ internal static class LifeFix
                 "without this plant",
                 DesignEdits.Remove(document, string.Create(CultureInfo.InvariantCulture, $"plants[{i}]"))
             ),
-            "plant-with-wet-roots" when finding.Limit?.Unit?.Symbol == "cm" && FixText.Short(finding) is > 0 and var by => (
+            "plant-with-wet-roots"
+                when finding.Limit?.Unit?.Symbol == "cm" && FixText.Short(finding) is > 0 and var by => (
                 string.Create(CultureInfo.InvariantCulture, $"{FixText.Rounded(by) * 100:0.#} cm more soil"),
                 FixText.Soil(document, by)
             ),
@@ -49,18 +57,15 @@ internal static class LifeFix
                 "without these isopods",
                 DesignEdits.Remove(document, string.Create(CultureInfo.InvariantCulture, $"crew[{i}]"))
             ),
-            "crew-too-few" or "droppings-stay"
-                when FixIndex.Of(finding.Where) is { } i && FixText.Times(finding) is > 1 and var times => Crew(
-                document,
-                i,
-                times
-            ),
+            "crew-too-few"
+            or "droppings-stay"
+                when FixIndex.Of(finding.Where) is { } i && FixText.Times(finding) is > 1 and var times =>
+                Crew(document, i, times),
             _ => null,
         };
 
     /// <summary>A plant that only needs trimming stays.</summary>
-    private static bool Takes(Finding finding) =>
-        finding.Fix.StartsWith("Take", StringComparison.Ordinal);
+    private static bool Takes(Finding finding) => finding.Fix.StartsWith("Take", StringComparison.Ordinal);
 
     private static (string, Reading<DesignDocument>)? Fewer(DesignDocument document, double most)
     {

@@ -33,7 +33,9 @@ public sealed record QuickFix(DesignDocument Document, string Words)
         Func<DesignDocument, Reading<CheckedDesign>> check
     )
     {
-        var edit = FloorFix.Of(finding, document) ?? AirFix.Of(finding, document) ?? LifeFix.Of(finding, document);
+        var edit = FloorFix.Of(finding, document)
+            ?? AirFix.Of(finding, document)
+            ?? LifeFix.Of(finding, document);
         var (words, reading) =
             finding.Slug == "no-crew"
                 ? ("seed springtails and dwarf isopods", Crew(document, catalog, check))
@@ -48,7 +50,11 @@ public sealed record QuickFix(DesignDocument Document, string Words)
     }
 
     /// <summary>As many of each as the library seeds on the floor of this box.</summary>
-    private static Reading<DesignDocument> Crew(DesignDocument document, TradeCatalog catalog, Func<DesignDocument, Reading<CheckedDesign>> check)
+    private static Reading<DesignDocument> Crew(
+        DesignDocument document,
+        TradeCatalog catalog,
+        Func<DesignDocument, Reading<CheckedDesign>> check
+    )
     {
         if (check(document) is not { Value: { } design, IsGood: true })
         {

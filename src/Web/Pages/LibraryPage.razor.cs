@@ -104,9 +104,13 @@ public sealed partial class LibraryPage
                     (char.IsUpper(name[i]) && !char.IsUpper(name[i - 1]) && !char.IsDigit(name[i - 1]))
                     || (char.IsDigit(name[i]) && char.IsLower(name[i - 1]))
                 );
-            words.Append(begins ? " " : "").Append(begins && i + 1 < name.Length && char.IsLower(name[i + 1])
-                ? char.ToLowerInvariant(name[i])
-                : name[i]);
+            words
+                .Append(begins ? " " : "")
+                .Append(
+                    begins && i + 1 < name.Length && char.IsLower(name[i + 1])
+                        ? char.ToLowerInvariant(name[i])
+                        : name[i]
+                );
         }
 
         return words.ToString();

@@ -105,7 +105,11 @@ public sealed class LibraryTests : IDisposable
         await work.Settled;
         var before = work.Look.Whole;
         var entry = library.Catalog.Find("ready-rainforest")!;
-        var json = OwnEntry.Json(entry, (entry.Key, "our ready mix"), new Dictionary<string, (double, string)>());
+        var json = OwnEntry.Json(
+            entry,
+            (entry.Key, "our ready mix"),
+            new Dictionary<string, (double, string)>()
+        );
         Assert.Null(await OwnEntry.AddAsync(library, json, "renamed"));
         await work.Settled;
         Assert.NotSame(before, work.Look.Whole);

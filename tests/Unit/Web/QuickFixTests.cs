@@ -26,13 +26,26 @@ public sealed class QuickFixTests
     /// <summary>Designs with faults of all kinds; each floor and fitting is wrong on purpose.</summary>
     [Theory]
     [InlineData(
-        "{ drainage: { material: expanded-clay-8-16, depth: 2 cm }, soil: { recipe: ready-rainforest, depth: 2 cm }, "
+        "{ drainage: { material: expanded-clay-8-16, depth: 2 cm }, soil: { recipe: ready-rainforest, "
+            + "depth: 2 cm }, "
             + "litter: { material: oak-leaves, depth: 1 cm } }",
         "animals: [ { animal: dendrobates-auratus, count: 9 } ]\nwaterCups: 0\n"
-            + "lamps: [ { lamp: led-bar-6500k, lumens: 1400, watts: 14, above: 3 cm, on: \"08:00\", off: \"16:00\" } ]\n"
+            + "lamps: [ { lamp: led-bar-6500k, lumens: 1400, watts: 14, above: 3 cm, on: \"08:00\", off: "
+            + "\"16:00\" } ]\n"
             + "plants: [ { plant: fittonia-albivenis, at: { x: 20 cm, y: 20 cm } } ]\n"
             + "lid: { material: glass, thickness: 4 mm, gap: 0 mm }",
-        new[] { "no-barrier", "no-drain", "drainage-too-thin", "soil-too-thin", "litter-too-thin", "plant-too-dark", "lamp-hours", "no-fresh-air", "no-crew" }
+        new[]
+        {
+            "no-barrier",
+            "no-drain",
+            "drainage-too-thin",
+            "soil-too-thin",
+            "litter-too-thin",
+            "plant-too-dark",
+            "lamp-hours",
+            "no-fresh-air",
+            "no-crew",
+        }
     )]
     [InlineData(
         "{ drainage: { material: expanded-clay-8-16, depth: 5 cm }, barrier: { material: steel-gauze-0.5 }, "
@@ -43,7 +56,21 @@ public sealed class QuickFixTests
             + "plants: [ { plant: asplenium-nidus, at: { x: 20 cm, y: 20 cm } } ]\n"
             + "hardscape: [ { material: slate, mass: 4 kg } ]\n"
             + "crew: [ { animal: folsomia-candida, count: 20 } ]\nelectrics: { dripLoops: false }",
-        new[] { "metal-under-soil", "soil-above-sill", "drain-above-barrier", "tap-water", "no-level-check", "layers-above-vent", "plant-in-wrong-place", "plant-outgrows-box", "stone-on-soil", "crew-too-few", "no-trip-device", "no-drip-loop" }
+        new[]
+        {
+            "metal-under-soil",
+            "soil-above-sill",
+            "drain-above-barrier",
+            "tap-water",
+            "no-level-check",
+            "layers-above-vent",
+            "plant-in-wrong-place",
+            "plant-outgrows-box",
+            "stone-on-soil",
+            "crew-too-few",
+            "no-trip-device",
+            "no-drip-loop",
+        }
     )]
     public void What_is_offered_for_a_faulty_box_helps(string floor, string more, string[] slugs)
     {
@@ -64,7 +91,9 @@ public sealed class QuickFixTests
 
             offered.Add(finding.Slug);
             Assert.NotEmpty(fix.Words);
-            var checkedFix = Litterfall.Domain.Checking.DesignChecker.Check(fix.Document, design.Catalog).Value!;
+            var checkedFix = Litterfall
+                .Domain.Checking.DesignChecker.Check(fix.Document, design.Catalog)
+                .Value!;
             var after = DesignRun.Execute(checkedFix);
             Assert.True(Helps(finding, result, after), $"{finding.Slug} at {finding.Where}: {fix.Words}");
         }

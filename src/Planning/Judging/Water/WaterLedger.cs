@@ -11,7 +11,8 @@ internal static class WaterLedger
     public static readonly Rule Rule = new(
         "water-ledger-open",
         Protects.Build,
-        "the water ledger of the forecast misses more than a gram a year (on large floors 2 g a square meter), "
+        "the water ledger of the forecast misses more than a gram a year (on large floors 2 g a square "
+            + "meter), "
             + "or the forecast stopped early",
         Judge
     );

@@ -17,9 +17,11 @@ public sealed class FirstBuildTests
         return DesignReader.Read("first", text.Value!).Value!;
     }
 
-    private static (DesignDocument Document, System.Collections.Immutable.ImmutableArray<string> Reasons) Build(
-        DesignDocument bare
-    ) => FirstBuild.Of(bare, Shop.Embedded(), null, TestContext.Current.CancellationToken)!.Value;
+    private static (
+        DesignDocument Document,
+        System.Collections.Immutable.ImmutableArray<string> Reasons
+    ) Build(DesignDocument bare) =>
+        FirstBuild.Of(bare, Shop.Embedded(), null, TestContext.Current.CancellationToken)!.Value;
 
     private static DesignResult Run(DesignDocument document) =>
         DesignRun.Execute(DesignChecker.Check(document, Shop.Embedded()).Value!);
@@ -77,7 +79,9 @@ public sealed class FirstBuildTests
         Assert.EndsWith(" in", document.Design.Box.Sill!.Value.Text, StringComparison.Ordinal);
     }
 
-    /// <summary>A box too small for its animal keeps the wish: the check says so, the build does not.</summary>
+    /// <summary>
+    /// A box too small for its animal keeps the wish: the check says so, the build does not.
+    /// </summary>
     [Fact]
     public void An_animal_for_which_no_rule_has_room_stays_and_is_told()
     {
