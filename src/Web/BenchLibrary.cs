@@ -15,6 +15,7 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
     public const int LargestFile = 8 * 1024 * 1024;
 
     private volatile TradeCatalog? with;
+    private volatile bool hasFiles;
     private ImmutableDictionary<string, byte[]> files = ImmutableDictionary<string, byte[]>.Empty;
 
     /// <summary>An own entry came in or was taken back.</summary>
@@ -33,7 +34,11 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
         var entries = await store.EntriesAsync(cancel);
         var reading = Read(entries.Select(e => e.Json));
         with = reading.Value is { } workshop ? options.Catalog.With(workshop) : options.Catalog;
-        files = (await store.FilesAsync(cancel)).ToImmutableDictionary(f => f.Name, f => f.Bytes);
+        if (!hasFiles)
+        {
+            files = (await store.FilesAsync(cancel)).ToImmutableDictionary(f => f.Name, f => f.Bytes);
+            hasFiles = true;
+        }
     }
 
     /// <summary>Adds an entry or a measured value; tells what is wrong with it instead.</summary>

@@ -21,6 +21,7 @@ public sealed partial class VerdictKeeper(
     private static readonly TimeSpan Quiet = TimeSpan.FromSeconds(4);
     private long lastChange;
     private Guid judged;
+    private bool isLoaded;
 
     /// <inheritdoc/>
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
@@ -36,19 +37,37 @@ public sealed partial class VerdictKeeper(
         );
         try
         {
-            await library.LoadAsync(stoppingToken);
             while (true)
             {
                 await Task.Delay(Quiet, clock, stoppingToken);
-                while (IsQuiet && await NextAsync(stoppingToken))
-                {
-                    await Task.Yield();
-                }
+                await RoundAsync(stoppingToken);
             }
         }
         catch (OperationCanceledException)
         {
             // The bench closes.
+        }
+    }
+
+    /// <summary>What goes wrong with the store is told; the bench goes on without verdicts.</summary>
+    private async Task RoundAsync(CancellationToken cancel)
+    {
+        try
+        {
+            if (!isLoaded)
+            {
+                await library.LoadAsync(cancel);
+                isLoaded = true;
+            }
+
+            while (IsQuiet && await NextAsync(cancel))
+            {
+                await Task.Yield();
+            }
+        }
+        catch (Exception trouble) when (trouble is not OperationCanceledException)
+        {
+            Failed(log, "the list", trouble);
         }
     }
 

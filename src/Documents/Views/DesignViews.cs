@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Planning;
+using Litterfall.Planning.Light;
 
 namespace Litterfall.Documents.Views;
 
@@ -82,6 +83,18 @@ public sealed class DesignViews
         var scale = LightPlanView.Fitting(scene, room);
         return Kept(("light plan", Parts.All, scale), () => LightPlanView.Draw(scene, light, scale));
     }
+
+    /// <summary>A map of light, also one of the design before, over this box as it is now.</summary>
+    /// <param name="room">Room on the screen.</param>
+    /// <param name="light">The light.</param>
+    public Drawing LightPlan((double Width, double Height) room, LightFigures light) =>
+        LightPlanView.Draw(scene, light, LightPlanView.Fitting(scene, room));
+
+    /// <summary>What can be taken hold of in a map of light.</summary>
+    /// <param name="room">Room on the screen.</param>
+    /// <param name="light">The light.</param>
+    public ImmutableArray<Grip> LightGrips((double Width, double Height) room, LightFigures light) =>
+        LightPlanView.Grips(scene, light, LightPlanView.Fitting(scene, room));
 
     /// <summary>Light from the lid down, cut from front to back; null without lamps.</summary>
     public Drawing? LightSection((double Width, double Height) room)

@@ -19,6 +19,9 @@ public sealed record Grip(string Part, string Label, Spot At, double Millimeters
     /// <summary>What moving it up raises; null where it does not move so.</summary>
     public GripAxis? Up { get; init; }
 
+    /// <summary>The axis the drawing does not show, where it has one: a place is written whole.</summary>
+    public GripAxis? Hidden { get; init; }
+
     /// <summary>What moving it to the right raises; null where it does not move so.</summary>
     public GripAxis? Across { get; init; }
 }

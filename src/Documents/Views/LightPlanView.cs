@@ -35,6 +35,29 @@ internal sealed class LightPlanView
     internal static Drawing Draw(Scene scene, LightFigures light, double scale) =>
         new LightPlanView(scene, light, scale).Draw();
 
+    /// <summary>Lamps, plants and pieces by two edges: what they do to the light is seen at once.</summary>
+    internal static ImmutableArray<Grip> Grips(Scene scene, LightFigures light, double scale)
+    {
+        var view = new LightPlanView(scene, light, scale);
+        return
+        [
+            .. light.Lamps.Where(l => l.Outlines.Length > 0).Select(view.Hung),
+            .. PlanGrips.Of(scene, p => view.At(p.X, p.Y), scale * 1000, isFront: false),
+        ];
+    }
+
+    /// <summary>A lamp by the middle of what shines.</summary>
+    private Grip Hung(LampLight lamp)
+    {
+        var corners = lamp.Outlines.SelectMany(o => o).ToList();
+        var (x, y) = (corners.Average(c => c.X), corners.Average(c => c.Y));
+        return new Grip(lamp.Path, lamp.Name, At(x, y), scale * 1000)
+        {
+            Across = new($"{lamp.Path}.at.x", x, 0.0, Terrain.Length),
+            Up = new($"{lamp.Path}.at.y", y, 0.0, Terrain.DepthOfBox),
+        };
+    }
+
     private Spot At(double x, double y) =>
         new(Sides + (x * scale * 1000), Above + ((Terrain.DepthOfBox - y) * scale * 1000));
 

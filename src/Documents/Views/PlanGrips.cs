@@ -29,6 +29,7 @@ internal static class PlanGrips
                     !isFront ? new($"{part}.at.y", place.Y, 0.0, terrain.DepthOfBox)
                     : isHung ? new($"{part}.at.z", place.Z, 0.0, terrain.Height)
                     : null,
+                Hidden = isFront ? new($"{part}.at.y", place.Y, 0.0, terrain.DepthOfBox) : null,
             };
         }
 

@@ -260,6 +260,9 @@ public sealed partial class SectionView
         {
             Across = new($"{Part(key)}.at.{(lengthwise ? "x" : "y")}", across, 0.0, Span),
             Up = isHung ? new($"{Part(key)}.at.z", at.Z, 0.0, Terrain.Height) : null,
+            Hidden = lengthwise
+                ? new($"{Part(key)}.at.y", at.Y, 0.0, Terrain.DepthOfBox)
+                : new($"{Part(key)}.at.x", at.X, 0.0, Terrain.Length),
         };
     }
 

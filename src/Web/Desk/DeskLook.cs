@@ -5,6 +5,7 @@ using Litterfall.Domain.Checking;
 using Litterfall.Domain.Designs;
 using Litterfall.Domain.Figures;
 using Litterfall.Planning;
+using Litterfall.Planning.Light;
 
 namespace Litterfall.Web.Desk;
 
@@ -35,6 +36,12 @@ public sealed record DeskLook(DesignDocument Document)
 
     /// <summary>True once what would fix each finding has been searched.</summary>
     public bool HasLevers { get; init; }
+
+    /// <summary>Its light, or that of the design before.</summary>
+    public LightFigures? Light { get; init; }
+
+    /// <summary>True while <see cref="Light"/> is of the design before.</summary>
+    public bool LightIsOld { get; init; }
 
     /// <summary>Views of the shape; null where it has faults.</summary>
     public DesignViews? Views { get; init; }

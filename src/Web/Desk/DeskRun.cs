@@ -3,6 +3,7 @@ using Litterfall.Documents.Views;
 using Litterfall.Domain.Designs;
 using Litterfall.Planning;
 using Litterfall.Planning.Levers;
+using Litterfall.Planning.Light;
 
 namespace Litterfall.Web.Desk;
 
@@ -23,6 +24,9 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
     private (DeskLook Look, bool IsPassing)? next;
     private bool isBusy;
     private DeskLook? last;
+
+    /// <summary>True while the map of light is looked at: then it comes first.</summary>
+    public bool WantsLight { get; set; }
 
     /// <summary>Work of the change that was begun last; done when nothing is left to compute.</summary>
     public Task Done { get; private set; } = Task.CompletedTask;
@@ -102,6 +106,8 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
                 Whole = last?.Whole,
                 WholeIsOld = true,
                 Report = last?.Report,
+                Light = last?.Light,
+                LightIsOld = true,
             };
         }
 
@@ -116,6 +122,8 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
             Whole = last?.Whole,
             WholeIsOld = true,
             Report = last?.Report ?? CheckReport.Write(shape, []),
+            Light = design.Design.Lamps.Count > 0 ? last?.Light : null,
+            LightIsOld = true,
         };
     }
 
@@ -123,6 +131,20 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
     {
         try
         {
+            if (WantsLight && look.Shape is { } shape && shape.Design.Design.Lamps.Count > 0)
+            {
+                look = look with
+                {
+                    Light = LightFigures.Of(look.Checked!, shape.Box, shape.Layers),
+                    LightIsOld = false,
+                };
+                Tell(look, cancel);
+                if (isPassing)
+                {
+                    return;
+                }
+            }
+
             var month = DesignRun.Month(look.Checked!);
             look = look with
             {
@@ -148,6 +170,8 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
                     WholeIsOld = false,
                     Views = new DesignViews(whole.Numbers, onScreen: true),
                     Report = whole.Report,
+                    Light = whole.Numbers.Light,
+                    LightIsOld = false,
                 };
                 Tell(look, cancel);
             }

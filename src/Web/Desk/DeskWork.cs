@@ -38,6 +38,13 @@ public sealed class DeskWork : IDisposable
     /// <summary>What is shown.</summary>
     public DeskLook Look { get; private set; }
 
+    /// <summary>True while the map of light is looked at.</summary>
+    public bool WantsLight
+    {
+        get => run.WantsLight;
+        set => run.WantsLight = value;
+    }
+
     /// <summary>The design of the store.</summary>
     public Guid Id => stored.Id;
 

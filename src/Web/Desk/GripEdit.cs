@@ -18,7 +18,12 @@ public static class GripEdit
         string usual
     )
     {
-        var reading = new Reading<DesignDocument>(document, []);
+        var reading = Placed(document, grip, usual);
+        if (reading.Value is null || !reading.IsGood)
+        {
+            return reading;
+        }
+
         if (grip.Across is { } across && move.Across != 0)
         {
             reading = Axis(reading.Value!, across, across.Meters + move.Across, usual);
@@ -30,6 +35,27 @@ public static class GripEdit
         }
 
         return reading;
+    }
+
+    /// <summary>A place that is not written yet is written whole, as it is drawn.</summary>
+    private static Reading<DesignDocument> Placed(DesignDocument document, Grip grip, string usual)
+    {
+        GripAxis?[] axes = [grip.Across, grip.Up, grip.Hidden];
+        GripAxis? Edge(string name) =>
+            axes.FirstOrDefault(a => a?.Path.EndsWith(name, StringComparison.Ordinal) == true);
+        return
+            Edge(".at.x") is { } x
+            && Edge(".at.y") is { } y
+            && Place(x.Path) is { } place
+            && !document.Spans.ContainsKey(place)
+            && !document.Spans.ContainsKey(x.Path)
+            ? DesignEdits.SetPart(
+                document,
+                place,
+                $"{{ x: {TypedLength.Write(Math.Max(0.0, x.Meters), "", usual)}, "
+                    + $"y: {TypedLength.Write(Math.Max(0.0, y.Meters), "", usual)} }}"
+            )
+            : new(document, []);
     }
 
     /// <summary>The document with one value of a grip set, m.</summary>

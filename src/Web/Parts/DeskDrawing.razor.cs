@@ -32,7 +32,7 @@ public sealed partial class DeskDrawing
     private DotNetObjectReference<DeskDrawing>? self;
     private ImmutableArray<Grip> grips = [];
     private ImmutableArray<Grip> held = [];
-    private (object? Views, string View, int Hour) drawnOf;
+    private (object? Views, string View, int Hour, object? Light) drawnOf;
     private (Grip Grip, double Across, double Up)? keyed;
     private double width = 100;
     private double height = 100;
@@ -77,7 +77,8 @@ public sealed partial class DeskDrawing
             return;
         }
 
-        var now = ((object?)views, View, View == "section" ? Hour : 0);
+        Work.WantsLight = View == "light";
+        var now = ((object?)views, View, View == "section" ? Hour : 0, View == "light" ? Work.Look.Light : null);
         if (now == drawnOf)
         {
             return;
@@ -90,7 +91,7 @@ public sealed partial class DeskDrawing
         Body = Inked.Of(SvgWriter.Write(drawing, "drawing"));
         Caption =
             View == "light"
-                ? "to scale; plant light on the ground in µmol/m²/s"
+                ? "to scale; plant light on the ground in µmol/m²/s; drag a lamp, a plant or a piece"
                 : "to scale; drag a dot, or take it with the tab key and use the arrows";
     }
 
@@ -168,7 +169,10 @@ public sealed partial class DeskDrawing
         {
             "plan" => (views.Plan(Room), views.PlanGrips(Room)),
             "front" => (views.Front(Room), views.FrontGrips(Room)),
-            "light" when views.LightPlan(Room) is { } light => (light, []),
+            "light" when Work.Look.Light is { } light => (
+                views.LightPlan(Room, light),
+                views.LightGrips(Room, light)
+            ),
             _ => (
                 DeskMoment.Of(month, Hour) is { } moment ? views.Section(Room, moment) : views.Section(Room),
                 views.SectionGrips(Room)

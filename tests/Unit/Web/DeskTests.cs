@@ -176,6 +176,54 @@ public sealed class DeskTests
         Assert.Equal([320, 24], fix.Document.Design.Crew.Select(c => c.Count));
     }
 
+    /// <summary>
+    /// A plant without a place is drawn at a usual one; dragging it across writes both edges as drawn, not
+    /// one of them twice.
+    /// </summary>
+    [Fact]
+    public void A_place_that_is_not_written_is_written_whole()
+    {
+        var document = Read(Lit);
+        var design = Litterfall.Domain.Checking.DesignChecker.Check(document, Litterfall.App.Shop.Embedded()).Value!;
+        var views = new DesignViews(DesignRun.Shape(design), onScreen: true);
+        var spot = views.PlanGrips(Room).First(g => g.Part == "plants[0]");
+        var moved = GripEdit.Moved(document, spot, (0.05, 0), "cm").Value!.Design.Plants[0].At!;
+        Assert.Equal(spot.Across!.Meters + 0.05, moved.X.Si, 0.0006);
+        Assert.Equal(spot.Up!.Meters, moved.Y.Si, 0.0006);
+        var side = views.SectionGrips(Room).First(g => g.Part == "plants[0]");
+        var sideways = GripEdit.Moved(document, side, (-0.03, 0), "cm").Value!.Design.Plants[0].At!;
+        Assert.Equal(spot.Across.Meters, sideways.X.Si, 0.0006);
+        Assert.Equal(side.Across!.Meters - 0.03, sideways.Y.Si, 0.0006);
+    }
+
+    /// <summary>In the map of light a lamp is taken by the middle of what shines.</summary>
+    [Fact]
+    public void A_lamp_is_moved_over_the_map_of_light()
+    {
+        var document = Read(Lit);
+        var design = Litterfall.Domain.Checking.DesignChecker.Check(document, Litterfall.App.Shop.Embedded()).Value!;
+        var shape = DesignRun.Shape(design);
+        var light = Litterfall.Planning.Light.LightFigures.Of(design, shape.Box, shape.Layers)!;
+        var views = new DesignViews(shape, onScreen: true);
+        var lamp = views.LightGrips(Room, light).First(g => g.Part == "lamps[0]");
+        Assert.Equal(0.3, lamp.Across!.Meters, 0.001);
+        Assert.Equal(0.225, lamp.Up!.Meters, 0.001);
+        var moved = GripEdit.Moved(document, lamp, (0, 0.1), "cm").Value!.Design.Lamps[0].At!;
+        Assert.Equal((0.3, 0.325), (moved.X.Si, moved.Y.Si));
+        Assert.True(views.LightPlan(Room, light).Marks.Length > 10);
+    }
+
+    private const string Lit = """
+        litterfall: 1
+        name: lit
+        box: { inside: { length: 60 cm, depth: 45 cm, height: 45 cm } }
+        floor: { soil: { recipe: ready-rainforest, depth: 5 cm } }
+        lid: { material: float-glass, thickness: 4 mm, gap: 2 mm }
+        lamps: [ { lamp: led-bar-6500k, lumens: 2000, watts: 20, above: 5 cm } ]
+        plants: [ { plant: fittonia-albivenis, count: 1 } ]
+
+        """;
+
     [Fact]
     public void A_verdict_is_one_sentence()
     {
