@@ -85,6 +85,32 @@ public sealed class DeskJourneyTests(Browser browser)
         await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
     }
 
+    /// <summary>A lamp without a place is dragged over the map of light; its place is written and kept.</summary>
+    [Fact]
+    public async Task A_lamp_is_dragged_over_the_map_of_light()
+    {
+        using var bench = await RunningBench.StartAsync(demo: true);
+        var page = await OpenAsync(bench, "LD-201 flat tenant");
+        await page.WaitForSelectorAsync(".leaves li");
+        await page.ClickAsync("[role=tab]:text-is('Light')");
+        await Assertions.Expect(page.Locator(".under")).ToContainTextAsync("drag a lamp");
+        var lamp = page.Locator(".grip[data-way=both]").Last;
+        var dot = await lamp.Locator(".dot").BoundingBoxAsync();
+        var (x, y) = (dot!.X + (dot.Width / 2), dot.Y + (dot.Height / 2));
+        await page.Mouse.MoveAsync(x, y);
+        await page.Mouse.DownAsync();
+        for (var i = 1; i <= 15; i++)
+        {
+            await page.Mouse.MoveAsync(x, y + (4 * i));
+            await page.WaitForTimeoutAsync(30);
+        }
+
+        await page.Mouse.UpAsync();
+        await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
+        await Assertions.Expect(page.Locator("#f-lamps-0-at-y")).ToBeVisibleAsync();
+        await Browser.AxeAsync(page, "map of light");
+    }
+
     [Fact]
     public async Task The_keyboard_moves_a_handle_by_a_millimeter()
     {

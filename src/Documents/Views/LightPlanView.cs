@@ -14,6 +14,7 @@ internal sealed class LightPlanView
     private const double Above = 3;
     private const double Below = 7;
     private const int MostLines = 6;
+    private const double HoldShare = 0.8;
     private readonly Sketch sketch = new();
     private readonly Scene scene;
     private readonly LightFigures light;
@@ -41,17 +42,19 @@ internal sealed class LightPlanView
         var view = new LightPlanView(scene, light, scale);
         return
         [
-            .. light.Lamps.Where(l => l.Outlines.Length > 0).Select(view.Hung),
             .. PlanGrips.Of(scene, p => view.At(p.X, p.Y), scale * 1000, isFront: false),
+            .. light.Lamps.Where(l => l.Outlines.Length > 0).Select(view.Hung),
         ];
     }
 
-    /// <summary>A lamp by the middle of what shines.</summary>
+    /// <summary>A lamp by the place of its middle.</summary>
     private Grip Hung(LampLight lamp)
     {
         var corners = lamp.Outlines.SelectMany(o => o).ToList();
         var (x, y) = (corners.Average(c => c.X), corners.Average(c => c.Y));
-        return new Grip(lamp.Path, lamp.Name, At(x, y), scale * 1000)
+        // Taken near its left end: its middle often hangs over a plant or a piece.
+        var hold = Math.Max(0, x + (HoldShare * (corners.Min(c => c.X) - x)));
+        return new Grip(lamp.Path, lamp.Name, At(hold, y), scale * 1000)
         {
             Across = new($"{lamp.Path}.at.x", x, 0.0, Terrain.Length),
             Up = new($"{lamp.Path}.at.y", y, 0.0, Terrain.DepthOfBox),

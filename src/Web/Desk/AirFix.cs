@@ -8,7 +8,7 @@ namespace Litterfall.Web.Desk;
 internal static class AirFix
 {
     private const double UsualHours = 12;
-    private const double MostLight = 6;
+    private const double MostLight = 4;
 
     /// <summary>Light is sold in about these steps, lm.</summary>
     private const double LumenStep = 100;
