@@ -3,6 +3,7 @@ using System.Text;
 namespace Litterfall.Tests.EndToEnd;
 
 /// <summary>What cannot be used ends with exit 2, a plain sentence and no stack trace.</summary>
+[Collection("timed")]
 public sealed class RefusalTests
 {
     private static string Sample => Cli.Samples[0];
