@@ -85,7 +85,9 @@ public sealed class DeskJourneyTests(Browser browser)
         await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
     }
 
-    /// <summary>A lamp without a place is dragged over the map of light; its place is written and kept.</summary>
+    /// <summary>
+    /// A lamp without a place is dragged over the map of light; its place is written and kept.
+    /// </summary>
     [Fact]
     public async Task A_lamp_is_dragged_over_the_map_of_light()
     {
@@ -172,7 +174,7 @@ public sealed class DeskJourneyTests(Browser browser)
             """;
         const string lamp =
             "IESNA:LM-63-2002\n[TEST] own\n[MANUFAC] none\nTILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 4\n0 "
-                + "90\n0\n900 0\n";
+            + "90\n0\n900 0\n";
         using var bench = await RunningBench.StartAsync(demo: true);
         var page = await browser.PageAsync();
         await page.GotoAsync(bench.Url, new() { WaitUntil = WaitUntilState.NetworkIdle });

@@ -28,6 +28,21 @@ public sealed class NewTests
         Assert.Equal("starter", check.Json["design"]!["name"]!.GetValue<string>());
     }
 
+    /// <summary>A fitted design holds and says why, also where the outside was given.</summary>
+    [Fact]
+    public void A_fitted_design_holds_and_says_why()
+    {
+        using var scratch = new Scratch();
+        var path = scratch.At("fitted.viv.yaml");
+        string[] wish = ["--box", "60 x 45 x 60 cm", "--glass", "6 mm", "--animal", "dendrobates-auratus"];
+        var made = Cli.Run(["new", .. wish, "--fitted", "--out", path, "--json"]);
+        Assert.True(made.Code == 0, made.ToString());
+        Assert.True(made.Json["reasons"]!.AsArray().Count >= 2, made.ToString());
+        var check = Cli.Run("check", path, "--json");
+        Assert.True(check.Code == 0, check.ToString());
+        Assert.NotEmpty(check.Json["light"]!["plants"]!.AsArray());
+    }
+
     /// <summary>A box of 24 by 18 inches is 609.6 by 457.2 mm outside.</summary>
     [Fact]
     public void Inches_arrive_as_inches()

@@ -90,14 +90,20 @@ internal static class NewCommand
         if (
             fitted
             && DesignReader.Read(path, text).Value is { } document
-            && FirstBuild.Of(document, catalog) is { } build
+            && FirstBuild.Of(document, catalog, new Shown()) is { } build
         )
         {
             (text, reasons) = (build.Document.Text, build.Reasons);
         }
 
         Shop.WriteWhole(path, text);
-        if (!json)
+        Tell(path, reasons, (json, fitted));
+        return Exit.Done;
+    }
+
+    private static void Tell(string path, ImmutableArray<string> reasons, (bool Json, bool Fitted) how)
+    {
+        if (!how.Json)
         {
             foreach (var reason in reasons)
             {
@@ -105,19 +111,39 @@ internal static class NewCommand
             }
 
             Console.Out.WriteLine($"Wrote {path}. Next: litterfall check {path}");
-        }
-        else
-        {
-            Console.Out.WriteLine(
-                Litterfall.Documents.Json.ReportJson.Text(w =>
-                {
-                    w.WriteStartObject();
-                    w.WriteString("wrote", path);
-                    w.WriteEndObject();
-                })
-            );
+            return;
         }
 
-        return Exit.Done;
+        Console.Out.WriteLine(
+            Litterfall.Documents.Json.ReportJson.Text(w =>
+            {
+                w.WriteStartObject();
+                w.WriteString("wrote", path);
+                if (how.Fitted)
+                {
+                    w.WriteStartArray("reasons");
+                    foreach (var reason in reasons)
+                    {
+                        w.WriteStringValue(reason);
+                    }
+
+                    w.WriteEndArray();
+                }
+
+                w.WriteEndObject();
+            })
+        );
+    }
+
+    /// <summary>What is tried, on a terminal.</summary>
+    private sealed class Shown : IProgress<string>
+    {
+        public void Report(string value)
+        {
+            if (!Console.IsErrorRedirected)
+            {
+                Console.Error.WriteLine($"{value} ...");
+            }
+        }
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Views;
+using Litterfall.Domain;
 using Litterfall.Domain.Designs;
 using Litterfall.Planning;
 using Litterfall.Planning.Levers;
@@ -127,22 +128,15 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
         };
     }
 
+    /// <summary>What goes wrong here is told on the desk; the next change is computed as ever.</summary>
     private async Task Rest(DeskLook look, bool isPassing, CancellationToken cancel)
     {
         try
         {
-            if (WantsLight && look.Shape is { } shape && shape.Design.Design.Lamps.Count > 0)
+            look = Lit(look, cancel);
+            if (isPassing && !look.LightIsOld)
             {
-                look = look with
-                {
-                    Light = LightFigures.Of(look.Checked!, shape.Box, shape.Layers),
-                    LightIsOld = false,
-                };
-                Tell(look, cancel);
-                if (isPassing)
-                {
-                    return;
-                }
+                return;
             }
 
             var month = DesignRun.Month(look.Checked!);
@@ -154,46 +148,78 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
                 Report = CheckReport.Write(month, look.Whole?.Findings ?? []),
             };
             Tell(look, cancel);
-            if (isPassing)
+            if (!isPassing)
             {
-                return;
-            }
-
-            await Turns.WaitAsync(cancel);
-            try
-            {
-                cancel.ThrowIfCancellationRequested();
-                var whole = DesignRun.Execute(look.Checked!);
-                look = look with
-                {
-                    Whole = whole,
-                    WholeIsOld = false,
-                    Views = new DesignViews(whole.Numbers, onScreen: true),
-                    Report = whole.Report,
-                    Light = whole.Numbers.Light,
-                    LightIsOld = false,
-                };
-                Tell(look, cancel);
-            }
-            finally
-            {
-                Turns.Release();
-            }
-
-            await Searches.WaitAsync(cancel);
-            try
-            {
-                look = look with { Whole = LeverSearch.With(look.Whole, cancel), HasLevers = true };
-                Tell(look, cancel);
-            }
-            finally
-            {
-                Searches.Release();
+                await WholeAsync(look, cancel);
             }
         }
         catch (OperationCanceledException)
         {
             // The next change is on its way.
+        }
+        catch (Exception trouble)
+        {
+            var fault = new TextFault(
+                look.Document.File,
+                1,
+                1,
+                $"our program could not compute it ({trouble.Message})",
+                "a number; undo goes back to a design that computes, please report this one"
+            );
+            Tell(look with { Faults = [fault] }, CancellationToken.None);
+        }
+    }
+
+    /// <summary>The map of light first, while it is looked at.</summary>
+    private DeskLook Lit(DeskLook look, CancellationToken cancel)
+    {
+        if (!WantsLight || look.Shape is not { } shape || shape.Design.Design.Lamps.Count == 0)
+        {
+            return look;
+        }
+
+        look = look with
+        {
+            Light = LightFigures.Of(look.Checked!, shape.Box, shape.Layers),
+            LightIsOld = false,
+        };
+        Tell(look, cancel);
+        return look;
+    }
+
+    /// <summary>Everything, then what would fix each finding.</summary>
+    private async Task WholeAsync(DeskLook look, CancellationToken cancel)
+    {
+        await Turns.WaitAsync(cancel);
+        try
+        {
+            cancel.ThrowIfCancellationRequested();
+            var whole = DesignRun.Execute(look.Checked!);
+            look = look with
+            {
+                Whole = whole,
+                WholeIsOld = false,
+                Views = new DesignViews(whole.Numbers, onScreen: true),
+                Report = whole.Report,
+                Light = whole.Numbers.Light,
+                LightIsOld = false,
+            };
+            Tell(look, cancel);
+        }
+        finally
+        {
+            Turns.Release();
+        }
+
+        await Searches.WaitAsync(cancel);
+        try
+        {
+            look = look with { Whole = LeverSearch.With(look.Whole!, cancel), HasLevers = true };
+            Tell(look, cancel);
+        }
+        finally
+        {
+            Searches.Release();
         }
     }
 

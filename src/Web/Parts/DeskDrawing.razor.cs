@@ -78,7 +78,12 @@ public sealed partial class DeskDrawing
         }
 
         Work.WantsLight = View == "light";
-        var now = ((object?)views, View, View == "section" ? Hour : 0, View == "light" ? Work.Look.Light : null);
+        var now = (
+            (object?)views,
+            View,
+            View == "section" ? Hour : 0,
+            View == "light" ? Work.Look.Light : null
+        );
         if (now == drawnOf)
         {
             return;

@@ -184,7 +184,9 @@ public sealed class DeskTests
     public void A_place_that_is_not_written_is_written_whole()
     {
         var document = Read(Lit);
-        var design = Litterfall.Domain.Checking.DesignChecker.Check(document, Litterfall.App.Shop.Embedded()).Value!;
+        var design = Litterfall
+            .Domain.Checking.DesignChecker.Check(document, Litterfall.App.Shop.Embedded())
+            .Value!;
         var views = new DesignViews(DesignRun.Shape(design), onScreen: true);
         var spot = views.PlanGrips(Room).First(g => g.Part == "plants[0]");
         var moved = GripEdit.Moved(document, spot, (0.05, 0), "cm").Value!.Design.Plants[0].At!;
@@ -201,7 +203,9 @@ public sealed class DeskTests
     public void A_lamp_is_moved_over_the_map_of_light()
     {
         var document = Read(Lit);
-        var design = Litterfall.Domain.Checking.DesignChecker.Check(document, Litterfall.App.Shop.Embedded()).Value!;
+        var design = Litterfall
+            .Domain.Checking.DesignChecker.Check(document, Litterfall.App.Shop.Embedded())
+            .Value!;
         var shape = DesignRun.Shape(design);
         var light = Litterfall.Planning.Light.LightFigures.Of(design, shape.Box, shape.Layers)!;
         var views = new DesignViews(shape, onScreen: true);
