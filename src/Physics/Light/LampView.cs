@@ -112,12 +112,14 @@ internal ref partial struct LampView
             toMiddle.Y - lamp.Half.Y,
             toMiddle.Y + lamp.Half.Y
         );
-        if (!meetsLid || path.EntersBeside || lamp.Shape == LuminousShape.Disc)
+        if (!meetsLid || lamp.Shape == LuminousShape.Disc)
         {
-            return meetsLid && scene.Lid.Length > 1 ? OverArea(3) : Quick(whole, null, rule);
+            return meetsLid && (scene.Lid.Length > 1 || path.EntersBeside)
+                ? OverArea(3)
+                : Quick(whole, null, rule);
         }
 
-        double sum = 0.0;
+        double sum = path.EntersBeside ? Beside(whole, rule) : 0.0;
         foreach (var part in scene.Lid)
         {
             var seen = new Field(
@@ -129,6 +131,41 @@ internal ref partial struct LampView
             if (part.Kind != LidKind.Opaque && seen.Left < seen.Right && seen.Front < seen.Back)
             {
                 sum += Quick(seen, part, rule);
+            }
+        }
+
+        return sum;
+    }
+
+    /// <summary>
+    /// What is seen beside the lid, by an open side: four strips round it, so that a wall hides its own strip
+    /// and nothing of the others.
+    /// </summary>
+    private readonly double Beside(in Field whole, QuickRule rule)
+    {
+        double left = Math.Clamp(-receiver.At.X / lidShare, whole.Left, whole.Right);
+        double right = Math.Clamp((scene.Length - receiver.At.X) / lidShare, whole.Left, whole.Right);
+        double front = Math.Clamp(-receiver.At.Y / lidShare, whole.Front, whole.Back);
+        double back = Math.Clamp((scene.Depth - receiver.At.Y) / lidShare, whole.Front, whole.Back);
+        ReadOnlySpan<Field> strips =
+        [
+            whole with
+            {
+                Right = left,
+            },
+            whole with
+            {
+                Left = right,
+            },
+            new Field(left, right, whole.Front, front),
+            new Field(left, right, back, whole.Back),
+        ];
+        double sum = 0.0;
+        foreach (ref readonly var strip in strips)
+        {
+            if (strip.Left < strip.Right && strip.Front < strip.Back)
+            {
+                sum += Quick(strip, null, rule);
             }
         }
 

@@ -233,8 +233,8 @@ public sealed class FirstBuild
     }
 
     /// <summary>
-    /// Hours of fog and of dry air are those of a day. The mist at which the floor neither dries nor fills,
-    /// with vents of a width.
+    /// The mist at which the floor neither dries nor fills, with vents of a width; fog and dry air in hours
+    /// of a day.
     /// </summary>
     private (DesignDocument Document, double Humidity, double Mist, double Fog, double Dry)? Balanced(
         DesignDocument from,
@@ -269,17 +269,18 @@ public sealed class FirstBuild
                 return null;
             }
 
-            var dry = days.HoursDrier(FirstBuildPolicy.DryAir);
             var wanted = days.Vented * FirstBuildPolicy.MistOverVented;
-            if (turn >= MostMistTurns || Math.Abs(days.Misted - wanted) <= FirstBuildPolicy.MistMiss * wanted)
+            var isNear = Math.Abs(days.Misted - wanted) <= FirstBuildPolicy.MistMiss * wanted;
+            var next = isNear || turn >= MostMistTurns ? null : Misted(changed, wanted);
+            if (next is null || next.Text == changed.Text)
             {
-                var fog = days.Fog.Select(f => f.Hours).DefaultIfEmpty(0).Max();
-                return (changed, days.Humidity.Mean, days.Misted, fog, dry);
-            }
-
-            if (Misted(changed, wanted) is not { } next || next.Text == changed.Text)
-            {
-                return (changed, days.Humidity.Mean, days.Misted, 0, dry);
+                return (
+                    changed,
+                    days.Humidity.Mean,
+                    days.Misted,
+                    days.Fog.Select(f => f.Hours).DefaultIfEmpty(0).Max(),
+                    days.HoursDrier(FirstBuildPolicy.DryAir)
+                );
             }
 
             changed = next;

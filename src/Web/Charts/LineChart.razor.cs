@@ -40,6 +40,10 @@ public sealed partial class LineChart
     [Parameter]
     public (double Low, double High, string Label)? Band { get; set; }
 
+    /// <summary>Between which the values may lie, of what nobody measures; empty for none.</summary>
+    [Parameter]
+    public (ImmutableArray<double> Low, ImmutableArray<double> High) Spread { get; set; } = ([], []);
+
     /// <summary>A line that should not be passed; null for none.</summary>
     [Parameter]
     public (double At, string Label)? Mark { get; set; }
@@ -102,6 +106,7 @@ public sealed partial class LineChart
                 );
             }
 
+            Between(svg, X, Y);
             if (Mark is { } mark)
             {
                 svg.Append(
@@ -121,6 +126,39 @@ public sealed partial class LineChart
             );
             return svg.ToString();
         }
+    }
+
+    private bool HasSpread =>
+        !Spread.Low.IsDefaultOrEmpty
+        && Spread.Low.Length == Values.Length
+        && Spread.High.Length == Values.Length;
+
+    /// <summary>The lighter band of what is not known.</summary>
+    private void Between(StringBuilder svg, Func<double, double> x, Func<double, double> y)
+    {
+        if (!HasSpread)
+        {
+            return;
+        }
+
+        svg.Append("<path class=\"spread\" d=\"");
+        for (var i = 0; i < Values.Length; i++)
+        {
+            svg.Append(
+                CultureInfo.InvariantCulture,
+                $"{(i == 0 ? 'M' : 'L')}{x(i):0.#} {y(Math.Max(Spread.Low[i], Spread.High[i])):0.#}"
+            );
+        }
+
+        for (var i = Values.Length - 1; i >= 0; i--)
+        {
+            svg.Append(
+                CultureInfo.InvariantCulture,
+                $"L{x(i):0.#} {y(Math.Min(Spread.Low[i], Spread.High[i])):0.#}"
+            );
+        }
+
+        svg.Append("Z\"/>");
     }
 
     /// <summary>The name of the band stands at its upper or lower edge, away from the line.</summary>
@@ -158,6 +196,12 @@ public sealed partial class LineChart
     private (double Low, double High) Ends()
     {
         var (low, high) = (Values.Min(), Values.Max());
+        if (HasSpread)
+        {
+            low = Math.Min(low, Math.Min(Spread.Low.Min(), Spread.High.Min()));
+            high = Math.Max(high, Math.Max(Spread.Low.Max(), Spread.High.Max()));
+        }
+
         if (Mark is { } mark)
         {
             (low, high) = (Math.Min(low, mark.At), Math.Max(high, mark.At));

@@ -75,6 +75,20 @@ public sealed partial class Rail
     private ImmutableArray<double> Fogs =>
         Month?.Climate?.Computed is { } climate ? [.. climate.Days.FogByHour.Select(h => 100 * h)] : [];
 
+    /// <summary>Tight and loose gaps: what nobody measures of a box moves its air between them.</summary>
+    private (ImmutableArray<double>, ImmutableArray<double>) AirSpread => Spread(h => h.Celsius);
+
+    private (ImmutableArray<double>, ImmutableArray<double>) HumidSpread => Spread(h => 100 * h.Humidity);
+
+    private (ImmutableArray<double>, ImmutableArray<double>) Spread(
+        Func<(double Celsius, double Humidity), double> of
+    ) =>
+        Work.Look is { WholeIsOld: false, Whole.Numbers.Climate.Computed.Band: var (tight, loose) }
+        && tight is not null
+        && loose is not null
+            ? ([.. tight.ByHour.Select(of)], [.. loose.ByHour.Select(of)])
+            : ([], []);
+
     private IEnumerable<string> Panes => Month?.Climate?.Fog.Select(f => f.Pane) ?? [];
 
     private (double, double, string)? AnimalBand => Band("nightLow", "dayHigh");

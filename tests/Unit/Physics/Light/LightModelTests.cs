@@ -220,6 +220,25 @@ public sealed class LightModelTests
                 iter: 20
             );
 
+    /// <summary>
+    /// A lamp that hangs over the left wall of a box with an open front: nothing comes in by the front, since
+    /// the lamp is behind it, so the floor gets what it gets with a closed one.
+    /// </summary>
+    [Fact]
+    public void A_wall_beside_an_open_side_hides_its_own_light()
+    {
+        FaceFinish[] Faces(FaceFinish front) => [FaceFinish.Black, FaceFinish.Black, front, FaceFinish.Black];
+        var lamp = Luminaire.Rectangle(new Point3(0.08, 0.13, 0.45), (0.25, 0.12), 1000.0);
+        double Floor(FaceFinish front)
+        {
+            var scene = Scene((0.4, 0.3, 0.42), Faces(front), 0.0, 0);
+            var model = new LightModel(scene, LightDetail.Live);
+            return model.Map(new MapGrid(0.0, 40, 30), model.Light(lamp)).Average();
+        }
+
+        Assert.Equal(Floor(FaceFinish.Black), Floor(FaceFinish.Open), 0.5);
+    }
+
     /// <summary>A panel turned askew against Lambert's polygon formula, which needs no strips.</summary>
     [Theory]
     [InlineData(0.0)]
