@@ -130,6 +130,7 @@ public sealed class FirstBuild
             )
         );
         Take(DesignEdits.Set(document, "habits.levelCheck", "7 d"));
+        // Any light will do to begin with: the map is linear in lumens.
         Lamp(1000 * Math.Max(1, Math.Round(shape.Box.OpenFloor.Si * 10)));
     }
 

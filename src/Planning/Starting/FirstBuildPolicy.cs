@@ -67,10 +67,10 @@ internal static class FirstBuildPolicy
     /// </summary>
     public const double HumidityAboveLow = 0.3;
 
-    /// <summary>Fog beyond this share of a day counts against a width of vents, h.</summary>
+    /// <summary>Fog beyond so many hours a day counts against a width of vents, h.</summary>
     public const double BearableFogHours = 4;
 
-    /// <summary>An hour of fog weighs as much as this much humidity off the middle of the band.</summary>
+    /// <summary>An hour of fog weighs as much as this much humidity off the band, share.</summary>
     public const double FogHourAsHumidity = 0.01;
 
     /// <summary>Lumens of a bar or panel are sold in about these steps, lm.</summary>
