@@ -1,9 +1,10 @@
 using BenchmarkDotNet.Attributes;
 using Litterfall.App;
 using Litterfall.Domain.Checking;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics.Air;
-using Litterfall.Planning.Climate;
-using Litterfall.Planning.Sizing;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Bench.Headspace;
 

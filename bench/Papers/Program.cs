@@ -3,7 +3,10 @@ using BenchmarkDotNet.Running;
 using Litterfall.App;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;
-using Litterfall.Planning;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
 
 BenchmarkRunner.Run<Litterfall.Bench.Papers.AllPapers>(args: args);
 

@@ -1,6 +1,9 @@
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
 
 namespace Litterfall.App;
 

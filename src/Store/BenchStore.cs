@@ -1,5 +1,8 @@
 using System.Collections.Concurrent;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 

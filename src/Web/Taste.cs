@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Quantities;
+using Litterfall.Domain.Units;
 
 namespace Litterfall.Web;
 
@@ -11,15 +11,15 @@ public sealed record Taste(ImmutableDictionary<string, string> Units)
     private static readonly Unit Ounce = new(
         "fl oz",
         231 * 0.0254 * 0.0254 * 0.0254 / 128,
-        Domain.Quantities.Units.Liter.Dimension
+        Domain.Units.Units.Liter.Dimension
     );
 
-    private static readonly Unit Pound = new("lb", 0.45359237, Domain.Quantities.Units.Kilogram.Dimension);
+    private static readonly Unit Pound = new("lb", 0.45359237, Domain.Units.Units.Kilogram.Dimension);
 
     private static readonly Unit Fahrenheit = new(
         "F",
         5.0 / 9.0,
-        Domain.Quantities.Units.Celsius.Dimension,
+        Domain.Units.Units.Celsius.Dimension,
         459.67 * 5.0 / 9.0
     );
 
@@ -33,15 +33,15 @@ public sealed record Taste(ImmutableDictionary<string, string> Units)
             "length",
             "lengths and depths",
             [
-                Domain.Quantities.Units.Centimeter,
-                Domain.Quantities.Units.Millimeter,
-                Domain.Quantities.Units.InchUnit,
+                Domain.Units.Units.Centimeter,
+                Domain.Units.Units.Millimeter,
+                Domain.Units.Units.InchUnit,
             ]
         ),
-        ("volume", "volumes", [Domain.Quantities.Units.Liter, Domain.Quantities.Units.Gallon]),
-        ("small", "small amounts of water", [Domain.Quantities.Units.Milliliter, Ounce]),
-        ("mass", "weights", [Domain.Quantities.Units.Kilogram, Pound]),
-        ("temperature", "temperatures", [Domain.Quantities.Units.Celsius, Fahrenheit]),
+        ("volume", "volumes", [Domain.Units.Units.Liter, Domain.Units.Units.Gallon]),
+        ("small", "small amounts of water", [Domain.Units.Units.Milliliter, Ounce]),
+        ("mass", "weights", [Domain.Units.Units.Kilogram, Pound]),
+        ("temperature", "temperatures", [Domain.Units.Units.Celsius, Fahrenheit]),
     ];
 
     /// <summary>The unit in which a value in another unit is shown.</summary>
@@ -61,7 +61,7 @@ public sealed record Taste(ImmutableDictionary<string, string> Units)
 
     /// <summary>The chosen unit of a kind; null for as it is told.</summary>
     /// <param name="kind">Such as "length".</param>
-    public string? Chosen(string kind) => Units.GetValueOrDefault(kind);
+    public string? Chosen(string kind) => Unit.GetValueOrDefault(kind);
 
     /// <summary>A figure in the user's unit, with as many digits as are known.</summary>
     /// <param name="figure">The figure.</param>

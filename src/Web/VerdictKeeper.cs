@@ -1,5 +1,10 @@
-using Litterfall.Domain.Designs;
-using Litterfall.Planning;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Store;
 using Litterfall.Web.Desk;
 using Microsoft.Extensions.Hosting;

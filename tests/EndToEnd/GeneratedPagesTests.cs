@@ -1,7 +1,10 @@
 using Litterfall.App;
 using Litterfall.App.Pages;
-using Litterfall.Planning;
-using Litterfall.Planning.Judging;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Verification;
 using Xunit;
 
@@ -37,9 +40,9 @@ public sealed class GeneratedPagesTests
     {
         var page = FindingsPage.Write();
         Check("docs/handbook/findings.md", page);
-        Assert.True(Rules.All.Length >= 13, $"only {Rules.All.Length} rules are listed");
+        Assert.True(RuleBook.All.Length >= 13, $"only {RuleBook.All.Length} rules are listed");
         Assert.All(
-            Rules.All,
+            RuleBook.All,
             rule => Assert.Single(page.Split('\n'), line => line.StartsWith($"| `{rule.Slug}` |", Ordinal))
         );
     }

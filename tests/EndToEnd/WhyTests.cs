@@ -1,7 +1,10 @@
 using Litterfall.App;
 using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
-using Litterfall.Planning;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Tests.EndToEnd;
 

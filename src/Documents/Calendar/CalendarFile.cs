@@ -2,7 +2,8 @@ using System.Text;
 using Ical.Net.CalendarComponents;
 using Ical.Net.DataTypes;
 using Ical.Net.Serialization;
-using Litterfall.Planning.Care;
+using Litterfall.Instructions.Care;
+using Litterfall.Quantities.Stocking;
 using ICalendar = Ical.Net.Calendar;
 
 namespace Litterfall.Documents.Calendar;

@@ -1,8 +1,11 @@
-using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using Litterfall.Domain.Designs;
+using System.Text;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
+using Litterfall.Domain.Keys;
 
 namespace Litterfall.Documents.Json;
 

@@ -4,8 +4,10 @@ using Litterfall.Documents.Layout;
 using Litterfall.Documents.Views;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
-using Litterfall.Planning.Building;
-using Litterfall.Planning.Care;
+using Litterfall.Instructions.Building;
+using Litterfall.Instructions.Care;
+using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Documents.Papers;
 

@@ -6,8 +6,9 @@ using Litterfall.Documents.Svg;
 using Litterfall.Documents.Views;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
-using Litterfall.Planning.Building;
-using Litterfall.Planning.Cutting;
+using Litterfall.Instructions.Building;
+using Litterfall.Quantities.Cutting;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Papers;
 

@@ -2,10 +2,12 @@ using System.Globalization;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Views;
-using Litterfall.Domain.Quantities;
-using Litterfall.Planning.Building;
-using Litterfall.Planning.Climate;
-using Litterfall.Planning.Light;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Light;
+using Litterfall.Instructions.Building;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Papers;
 
@@ -94,8 +96,8 @@ internal sealed class LightPaper
                 plant.Spot.Key,
                 plant.Spot.Number.ToString(CultureInfo.InvariantCulture),
                 plant.Spot.Name,
-                Number(Units.Micromole.FromSi(plant.Photons.Value.Si), "0"),
-                Number(Units.MolePerDay.FromSi(plant.Daily.Value.Si), "0.0"),
+                Number(Unit.Micromole.FromSi(plant.Photons.Value.Si), "0"),
+                Number(Unit.MolePerDay.FromSi(plant.Daily.Value.Si), "0.0"),
                 plant.Band is { } band
                     ? $"{Number(band.Low.Value, "0.#")} to {Number(band.High.Value, "0.#")}"
                     : "",
@@ -110,8 +112,8 @@ internal sealed class LightPaper
     private IReadOnlyList<Block> Ground()
     {
         var table = Table.Of("Ground", (0.4, "", false), (0.6, "", false));
-        table.Row("lamps", "mean", $"{Band(light.GroundMean, Units.Micromole, "0")} µmol/m²/s");
-        table.Row("lamps", "a day", $"{Band(light.GroundDaily, Units.MolePerDay, "0.0#")} mol/m²/d");
+        table.Row("lamps", "mean", $"{Band(light.GroundMean, Unit.Micromole, "0")} µmol/m²/s");
+        table.Row("lamps", "a day", $"{Band(light.GroundDaily, Unit.MolePerDay, "0.0#")} mol/m²/d");
         table.Row("lamps", "illuminance", $"{Number(light.GroundLux.Si, "0")} lx on the mean");
         table.Row("lamps", "least over mean", Number(light.LeastOverMean.Si, "0.00"));
         table.Row(
@@ -140,8 +142,8 @@ internal sealed class LightPaper
                 lamp.Path,
                 lamp.Name,
                 Number(lamp.Lumens.Si, "0"),
-                Number(Units.MicromolePerKilolumen.FromSi(lamp.Photons.Si), "0.0"),
-                Number(Units.Hour.FromSi(lamp.FullHours.Si), "0.#"),
+                Number(Unit.MicromolePerKilolumen.FromSi(lamp.Photons.Si), "0.0"),
+                Number(Unit.Hour.FromSi(lamp.FullHours.Si), "0.#"),
                 Number(lamp.HeatInside.Si, "0.0")
             );
         }

@@ -2,9 +2,12 @@ using System.Globalization;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
 using Litterfall.Domain.Figures;
-using Litterfall.Planning.Building;
-using Litterfall.Planning.Buying;
-using Litterfall.Planning.Care;
+using Litterfall.Instructions.Building;
+using Litterfall.Instructions.Buying;
+using Litterfall.Instructions.Care;
+using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Packs;
+using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Documents.Papers;
 

@@ -5,11 +5,16 @@ using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Pdf;
 using Litterfall.Documents.Views;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
-using Litterfall.Planning;
-using Litterfall.Planning.Building;
-using Litterfall.Planning.Care;
-using Litterfall.Planning.Costing;
+using Litterfall.Forecasting;
+using Litterfall.Instructions.Building;
+using Litterfall.Instructions.Care;
+using Litterfall.Judging;
+using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Packs;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Documents.Papers;
 

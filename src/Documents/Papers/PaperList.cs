@@ -1,6 +1,7 @@
 using Litterfall.Documents.Calendar;
 using Litterfall.Documents.Tables;
-using Litterfall.Planning.Buying;
+using Litterfall.Instructions.Buying;
+using Litterfall.Quantities.Packs;
 
 namespace Litterfall.Documents.Papers;
 

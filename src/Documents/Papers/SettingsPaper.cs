@@ -1,8 +1,9 @@
 using System.Globalization;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
-using Litterfall.Planning.Climate;
-using Litterfall.Planning.Levers;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Judging.Levers;
 
 namespace Litterfall.Documents.Papers;
 

@@ -1,7 +1,8 @@
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Views;
-using Litterfall.Planning.Building;
+using Litterfall.Instructions.Building;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Papers;
 

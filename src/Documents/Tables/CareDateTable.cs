@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using Litterfall.Planning.Care;
+using Litterfall.Instructions.Care;
+using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Documents.Tables;
 

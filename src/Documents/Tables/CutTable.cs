@@ -1,7 +1,11 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.Quantities;
-using Litterfall.Planning;
-using Litterfall.Planning.Care;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Instructions.Care;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Documents.Tables;
 
@@ -32,10 +36,10 @@ public static class CutTable
                     CsvCell.Of(part.Part),
                     CsvCell.Of(part.Material),
                     CsvCell.Of(part.Count.Si),
-                    CsvCell.Of(Units.Millimeter.FromSi(part.Length.Si)),
-                    CsvCell.Of(Units.Millimeter.FromSi(part.Width.Si)),
+                    CsvCell.Of(Unit.Millimeter.FromSi(part.Length.Si)),
+                    CsvCell.Of(Unit.Millimeter.FromSi(part.Width.Si)),
                     CsvCell.Of(
-                        part.Thickness is { } thickness ? Units.Millimeter.FromSi(thickness.Si) : null
+                        part.Thickness is { } thickness ? Unit.Millimeter.FromSi(thickness.Si) : null
                     ),
                     CsvCell.Of(part.Note)
                 )

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Quantities;
-using Litterfall.Planning.Buying;
+using Litterfall.Domain.Units;
+using Litterfall.Instructions.Buying;
+using Litterfall.Quantities.Packs;
 
 namespace Litterfall.Documents.Tables;
 
@@ -38,17 +39,17 @@ public static class ShoppingTable
             CsvCell.Of(Word(line.Kind)),
             CsvCell.Of(line.Key),
             CsvCell.Of(line.Item),
-            In(line.Pieces, Units.One),
-            In(line.LitersEach, Units.Liter),
-            In(line.Liters, Units.Liter),
-            In(line.Length, Units.Millimeter),
-            In(line.Width, Units.Millimeter),
-            In(line.Height, Units.Millimeter),
-            In(line.Thickness, Units.Millimeter),
-            In(line.Area, Units.SquareMeter),
-            In(line.Mass, Units.Kilogram),
-            In(line.PriceEach, Units.Money),
-            In(line.Price, Units.Money),
+            In(line.Pieces, Unit.One),
+            In(line.LitersEach, Unit.Liter),
+            In(line.Liters, Unit.Liter),
+            In(line.Length, Unit.Millimeter),
+            In(line.Width, Unit.Millimeter),
+            In(line.Height, Unit.Millimeter),
+            In(line.Thickness, Unit.Millimeter),
+            In(line.Area, Unit.SquareMeter),
+            In(line.Mass, Unit.Kilogram),
+            In(line.PriceEach, Unit.Money),
+            In(line.Price, Unit.Money),
             CsvCell.Of(line.Price is null ? null : currency),
             CsvCell.Of(line.Where),
             CsvCell.Of(line.Note),

@@ -1,8 +1,10 @@
 using System.Globalization;
 using System.Text;
-using Litterfall.Domain.Quantities;
-using Litterfall.Planning.Climate;
-using Litterfall.Planning.Water;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
+using Litterfall.Forecasting.Water;
 
 namespace Litterfall.Documents.Text;
 
@@ -20,29 +22,29 @@ internal static class AirText
         var table = new TextTable("", "", "");
         table.Add(
             "air",
-            Range(climate.AirMin, climate.AirMax, Units.Celsius, "0.#"),
-            $"°C, {Of(climate.AirMean, Units.Celsius, "0.#")} on the mean"
+            Range(climate.AirMin, climate.AirMax, Unit.Celsius, "0.#"),
+            $"°C, {Of(climate.AirMean, Unit.Celsius, "0.#")} on the mean"
         );
         table.Add(
             "humidity",
-            Range(climate.HumidityMin, climate.HumidityMax, Units.Percent, "0"),
-            $"%, {Of(climate.HumidityMean, Units.Percent, "0")} on the mean"
+            Range(climate.HumidityMin, climate.HumidityMax, Unit.Percent, "0"),
+            $"%, {Of(climate.HumidityMean, Unit.Percent, "0")} on the mean"
         );
         table.Add(
             "air changes",
-            Of(climate.AirChanges, WaterPolicy.PerHour, "0.#"),
-            "per hour" + Between(climate.AirChanges, WaterPolicy.PerHour, "0.#")
+            Of(climate.AirChanges, Unit.PerHour, "0.#"),
+            "per hour" + Between(climate.AirChanges, Unit.PerHour, "0.#")
         );
         if (climate.LeafWet is { } wet)
         {
-            table.Add("leaves wet", Text(Units.Hour.FromSi(wet.Si), "0.#"), "hours a day");
+            table.Add("leaves wet", Text(Unit.Hour.FromSi(wet.Si), "0.#"), "hours a day");
         }
 
         foreach (var (pane, hours) in climate.Fog)
         {
-            if (Units.Hour.FromSi(hours.Si) >= 0.05)
+            if (Unit.Hour.FromSi(hours.Si) >= 0.05)
             {
-                table.Add($"dew, {pane} pane", Text(Units.Hour.FromSi(hours.Si), "0.#"), "hours a day");
+                table.Add($"dew, {pane} pane", Text(Unit.Hour.FromSi(hours.Si), "0.#"), "hours a day");
             }
         }
 

@@ -1,12 +1,15 @@
 using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
-using Litterfall.Domain.Quantities;
-using Litterfall.Planning;
-using Litterfall.Planning.Costing;
-using Litterfall.Planning.Sizing;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Packs;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Documents.Text;
 
@@ -132,13 +135,13 @@ public static class CheckText
             Inches(n.Box.InsideHeight),
             "in"
         );
-        table.Add("floor between backgrounds", Of(n.Box.OpenFloor, Units.SquareCentimeter, 0), "", "", "cm2");
+        table.Add("floor between backgrounds", Of(n.Box.OpenFloor, Unit.SquareCentimeter, 0), "", "", "cm2");
         table.Add(
             "air above the floor",
-            Of(n.Headspace.AirHeight, Units.Centimeter, 1),
+            Of(n.Headspace.AirHeight, Unit.Centimeter, 1),
             "",
             "",
-            $"cm mean, {Of(n.Headspace.Volume, Units.Liter, 1)} L"
+            $"cm mean, {Of(n.Headspace.Volume, Unit.Liter, 1)} L"
         );
         return table;
     }
@@ -161,7 +164,7 @@ public static class CheckText
         {
             if (layer.Material is null)
             {
-                var height = Of(layer.Depth, Units.Centimeter, 1);
+                var height = Of(layer.Depth, Unit.Centimeter, 1);
                 table.Add(layer.Layer, "raised floor over water", height, "", "", "", "", "", "", "");
                 continue;
             }
@@ -169,14 +172,14 @@ public static class CheckText
             table.Add(
                 layer.Layer,
                 layer.Material.Name,
-                Of(layer.Depth, Units.Centimeter, 1),
-                Of(layer.Finished, Units.Liter, 1),
-                Of(layer.Mixed, Units.Liter, 1),
-                Of(layer.Loose, Units.Liter, 1),
-                Of(layer.ToBuy, Units.Liter, 1),
-                Of(layer.ToBuy, Units.Gallon, 2),
-                Of(layer.ToBuy, Units.DryQuart, 1),
-                layer.WaterToAdd is { } water ? Of(water, Units.Liter, 1) : ""
+                Of(layer.Depth, Unit.Centimeter, 1),
+                Of(layer.Finished, Unit.Liter, 1),
+                Of(layer.Mixed, Unit.Liter, 1),
+                Of(layer.Loose, Unit.Liter, 1),
+                Of(layer.ToBuy, Unit.Liter, 1),
+                Of(layer.ToBuy, Unit.Gallon, 2),
+                Of(layer.ToBuy, Unit.DryQuart, 1),
+                layer.WaterToAdd is { } water ? Of(water, Unit.Liter, 1) : ""
             );
         }
 
@@ -185,8 +188,8 @@ public static class CheckText
 
     private static string Band(DesignNumbers n) =>
         n.Layers.FirstOrDefault(l => l.ToBuyLow is not null) is { } soil
-            ? $"  Until settling and mixing yield are measured: {Of(soil.ToBuyLow!, Units.Liter, 1)} to "
-                + $"{Of(soil.ToBuyHigh!, Units.Liter, 1)} L of soil parts to buy.\n\n"
+            ? $"  Until settling and mixing yield are measured: {Of(soil.ToBuyLow!, Unit.Liter, 1)} to "
+                + $"{Of(soil.ToBuyHigh!, Unit.Liter, 1)} L of soil parts to buy.\n\n"
             : "";
 
     private static TextTable Components(DesignNumbers n)
@@ -196,10 +199,10 @@ public static class CheckText
         {
             table.Add(
                 part.Material.Name,
-                Of(part.Loose, Units.Liter, 1),
-                Of(part.ToBuy, Units.Liter, 1),
-                Of(part.ToBuy, Units.DryQuart, 1),
-                part.Mass is { } mass ? Of(mass, Units.Kilogram, 2) : ""
+                Of(part.Loose, Unit.Liter, 1),
+                Of(part.ToBuy, Unit.Liter, 1),
+                Of(part.ToBuy, Unit.DryQuart, 1),
+                part.Mass is { } mass ? Of(mass, Unit.Kilogram, 2) : ""
             );
         }
 
@@ -217,10 +220,10 @@ public static class CheckText
             );
             table.Add(
                 need.Material.Name,
-                Of(need.Need, Units.Liter, 1),
+                Of(need.Need, Unit.Liter, 1),
                 buy.Length > 0 ? buy : "nothing",
-                Of(need.Left, Units.Liter, 1),
-                need.Cost is { } cost ? Of(cost, Units.Money, 2) : "–",
+                Of(need.Left, Unit.Liter, 1),
+                need.Cost is { } cost ? Of(cost, Unit.Money, 2) : "–",
                 need.Note
             );
         }
@@ -251,20 +254,20 @@ public static class CheckText
     private static TextTable Weights(DesignNumbers n)
     {
         var table = new TextTable("", "", "");
-        AddIf(table, "foam", n.Sealants.FoamCans, Units.One, "cans");
-        AddIf(table, "silicone", n.Sealants.Cartridges, Units.One, "cartridges");
-        AddIf(table, "cure before planting", n.Sealants.CureBeforePlanting, Units.Day, "days");
-        AddIf(table, "cure before animals", n.Sealants.CureBeforeAnimals, Units.Day, "days");
-        table.Add("dry", Of(n.Weights.Dry, Units.Kilogram, 1), "kg");
-        table.Add("planted", Of(n.Weights.Planted, Units.Kilogram, 1), "kg");
-        table.Add("wet at its worst", Of(n.Weights.Wet, Units.Kilogram, 1), "kg");
-        AddIf(table, "on its footprint", n.Shelf.Pressure, Units.Kilopascal, "kPa");
-        AddIf(table, "per meter of shelf", n.Shelf.PerMeter, Units.KilogramPerMeter, "kg");
+        AddIf(table, "foam", n.Sealants.FoamCans, Unit.One, "cans");
+        AddIf(table, "silicone", n.Sealants.Cartridges, Unit.One, "cartridges");
+        AddIf(table, "cure before planting", n.Sealants.CureBeforePlanting, Unit.Day, "days");
+        AddIf(table, "cure before animals", n.Sealants.CureBeforeAnimals, Unit.Day, "days");
+        table.Add("dry", Of(n.Weights.Dry, Unit.Kilogram, 1), "kg");
+        table.Add("planted", Of(n.Weights.Planted, Unit.Kilogram, 1), "kg");
+        table.Add("wet at its worst", Of(n.Weights.Wet, Unit.Kilogram, 1), "kg");
+        AddIf(table, "on its footprint", n.Shelf.Pressure, Unit.Kilopascal, "kPa");
+        AddIf(table, "per meter of shelf", n.Shelf.PerMeter, Unit.KilogramPerMeter, "kg");
         if (n.Float is { } f)
         {
             table.Add(
                 "aggregate lifts at",
-                Of(f.LiftHeight, Units.Centimeter, 1),
+                Of(f.LiftHeight, Unit.Centimeter, 1),
                 f.Lifts ? "cm of water" : "cm of water, more than the layer holds"
             );
         }
@@ -287,7 +290,7 @@ public static class CheckText
     {
         if (figure is { Si: > 0 })
         {
-            table.Add(name, Of(figure, unit, unit == Units.Kilopascal ? 2 : 0), word);
+            table.Add(name, Of(figure, unit, unit == Unit.Kilopascal ? 2 : 0), word);
         }
     }
 
@@ -304,10 +307,10 @@ public static class CheckText
         {
             table.Add(
                 pane.Pane,
-                Of(pane.Stress, Units.Megapascal, 2),
-                Of(pane.Allowable, Units.Megapascal, 1),
-                pane.Needed is { } needed ? Of(needed, Units.Millimeter, 1) : "–",
-                pane.LargestWaterDepth is { } water ? Of(water, Units.Centimeter, 0) : "–"
+                Of(pane.Stress, Unit.Megapascal, 2),
+                Of(pane.Allowable, Unit.Megapascal, 1),
+                pane.Needed is { } needed ? Of(needed, Unit.Millimeter, 1) : "–",
+                pane.LargestWaterDepth is { } water ? Of(water, Unit.Centimeter, 0) : "–"
             );
         }
 
@@ -321,14 +324,14 @@ public static class CheckText
         {
             table.Add(
                 "bleach",
-                Of(dip.ProductMilliliters, Units.Milliliter, 0),
+                Of(dip.ProductMilliliters, Unit.Milliliter, 0),
                 "mL, poured into the water, never the other way"
             );
-            table.Add("water", Of(dip.WaterLiters, Units.Liter, 1), "L");
+            table.Add("water", Of(dip.WaterLiters, Unit.Liter, 1), "L");
             table.Add(
                 "strength",
-                Of(dip.Strength, Units.Percent, 2),
-                $"% sodium hypochlorite, {Of(dip.OverDose, Units.One, 1)} times the dose against the "
+                Of(dip.Strength, Unit.Percent, 2),
+                $"% sodium hypochlorite, {Of(dip.OverDose, Unit.One, 1)} times the dose against the "
                     + $"frog chytrid"
             );
         }
@@ -345,8 +348,8 @@ public static class CheckText
         var currency = workshop?.Currency is { } code ? " " + code : "";
         if (GoodsCost.Goods(n.Packs) is { } goods && GoodsCost.Purchase(n.Packs) is { } purchase)
         {
-            return $"Cost of goods: {Of(goods, Units.Money, 2)}{currency} used, "
-                + $"{Of(purchase, Units.Money, 2)}{currency} of packs to buy now.\n";
+            return $"Cost of goods: {Of(goods, Unit.Money, 2)}{currency} used, "
+                + $"{Of(purchase, Unit.Money, 2)}{currency} of packs to buy now.\n";
         }
 
         return workshop is null
@@ -354,9 +357,9 @@ public static class CheckText
             : "Cost of goods: not known, because a price is missing.\n";
     }
 
-    private static string Mm(Figure figure) => Of(figure, Units.Millimeter, 1);
+    private static string Mm(Figure figure) => Of(figure, Unit.Millimeter, 1);
 
-    private static string Inches(Figure figure) => Of(figure, Units.InchUnit, 2);
+    private static string Inches(Figure figure) => Of(figure, Unit.InchUnit, 2);
 
     private static string Of(Figure figure, Unit unit, int decimals) =>
         unit.FromSi(figure.Si)

@@ -1,9 +1,11 @@
 using System.Globalization;
 using System.Text;
-using Litterfall.Domain.Quantities;
-using Litterfall.Planning.Building;
-using Litterfall.Planning.Climate;
-using Litterfall.Planning.Light;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Light;
+using Litterfall.Instructions.Building;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Text;
 
@@ -21,12 +23,12 @@ internal static class LightText
         var table = new TextTable("", "", "");
         table.Add(
             "ground, mean",
-            Text(Units.Micromole.FromSi(light.GroundMean.Value.Si), "0"),
-            $"µmol/m²/s; {Between(light.GroundMean, Units.Micromole, "0")} by lamp, lid and leaves"
+            Text(Unit.Micromole.FromSi(light.GroundMean.Value.Si), "0"),
+            $"µmol/m²/s; {Between(light.GroundMean, Unit.Micromole, "0")} by lamp, lid and leaves"
         );
         table.Add(
             "a day",
-            Text(Units.MolePerDay.FromSi(light.GroundDaily.Value.Si), "0.0#"),
+            Text(Unit.MolePerDay.FromSi(light.GroundDaily.Value.Si), "0.0#"),
             $"mol/m²/d; {Text(light.GroundLux.Si, "0")} lx"
         );
         table.Add(
@@ -47,8 +49,8 @@ internal static class LightText
                 : "";
             table.Add(
                 $"{plant.Spot.Number} {plant.Species.Key}",
-                Text(Units.Micromole.FromSi(plant.Photons.Value.Si), "0"),
-                $"µmol/m²/s, {Text(Units.MolePerDay.FromSi(plant.Daily.Value.Si), "0.0#")} mol/m²/d{band}: "
+                Text(Unit.Micromole.FromSi(plant.Photons.Value.Si), "0"),
+                $"µmol/m²/s, {Text(Unit.MolePerDay.FromSi(plant.Daily.Value.Si), "0.0#")} mol/m²/d{band}: "
                     + "{plant.Words}"
             );
         }

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Figures;
-using Litterfall.Planning.Stocking;
+using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Documents.Text;
 

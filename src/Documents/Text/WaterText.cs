@@ -1,8 +1,11 @@
 using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Quantities;
-using Litterfall.Planning.Water;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
+using Litterfall.Forecasting.Water;
 
 namespace Litterfall.Documents.Text;
 
@@ -19,16 +22,16 @@ internal static class WaterText
         }
 
         var table = new TextTable("", "", "");
-        Add(table, "misted", balance.Misted, Units.Milliliter, "mL a day");
-        table.Add("vented", Of(balance.Vented, Units.Milliliter), Air(balance));
-        Add(table, "gained by the floor", balance.Gain, Units.Milliliter, "mL a day");
-        Add(table, "reservoir", balance.PerLevel, Units.LiterPerCentimeter, "L per cm of level");
-        Add(table, "usable", balance.Usable, Units.Liter, "L up to 1 cm below the barrier");
-        Add(table, "drain every", balance.DrainEvery, Units.Day, Days(balance.DrainBand));
-        Add(table, "first drain", water.FirstDrain, Units.Day, FirstWords(water));
-        Add(table, "at the barrier if nobody drains", water.BarrierReached, Units.Day, "days from planting");
-        Add(table, "least air at root depth", water.LeastAir, Units.Percent, "% of the soil, first year");
-        Add(table, "driest for the crew", water.MostSuction, Units.Kilopascal, "kPa of suction, first year");
+        Add(table, "misted", balance.Misted, Unit.Milliliter, "mL a day");
+        table.Add("vented", Of(balance.Vented, Unit.Milliliter), Air(balance));
+        Add(table, "gained by the floor", balance.Gain, Unit.Milliliter, "mL a day");
+        Add(table, "reservoir", balance.PerLevel, Unit.LiterPerCentimeter, "L per cm of level");
+        Add(table, "usable", balance.Usable, Unit.Liter, "L up to 1 cm below the barrier");
+        Add(table, "drain every", balance.DrainEvery, Unit.Day, Days(balance.DrainBand));
+        Add(table, "first drain", water.FirstDrain, Unit.Day, FirstWords(water));
+        Add(table, "at the barrier if nobody drains", water.BarrierReached, Unit.Day, "days from planting");
+        Add(table, "least air at root depth", water.LeastAir, Unit.Percent, "% of the soil, first year");
+        Add(table, "driest for the crew", water.MostSuction, Unit.Kilopascal, "kPa of suction, first year");
         text.Append("Water of the floor\n").Append(table).Append('\n');
     }
 
@@ -57,7 +60,7 @@ internal static class WaterText
             : "days from planting";
 
     private static string Range(Figure low, Figure? high) =>
-        high is null ? $"{Of(low, Units.Day)} or never" : $"{Of(low, Units.Day)} to {Of(high, Units.Day)}";
+        high is null ? $"{Of(low, Unit.Day)} or never" : $"{Of(low, Unit.Day)} to {Of(high, Unit.Day)}";
 
     private static string Of(Figure figure, Unit unit)
     {

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Quantities;
+using Litterfall.Domain.Units;
 
 namespace Litterfall.Documents.Text;
 
@@ -38,7 +38,7 @@ public static class WhyText
             _ => titles.GetValueOrDefault(source, "our own derivation; the equation is its evidence"),
         };
 
-    private static string Symbol(Unit unit) => unit == Units.One ? "" : unit.Symbol;
+    private static string Symbol(Unit unit) => unit == Unit.One ? "" : unit.Symbol;
 
     private static void Describe(
         StringBuilder text,

@@ -1,6 +1,6 @@
 using System.Globalization;
 using Litterfall.Documents.Drawings;
-using Litterfall.Planning.Cutting;
+using Litterfall.Quantities.Cutting;
 
 namespace Litterfall.Documents.Views;
 

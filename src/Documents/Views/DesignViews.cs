@@ -1,7 +1,11 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
-using Litterfall.Planning;
-using Litterfall.Planning.Light;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Light;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Documents.Views;
 

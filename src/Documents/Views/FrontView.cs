@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
-using Litterfall.Domain.Designs;
-using Litterfall.Planning.Placing;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Quantities.Placing;
 
 namespace Litterfall.Documents.Views;
 

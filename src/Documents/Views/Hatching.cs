@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
-using Litterfall.Planning.Sizing;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Documents.Views;
 

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Documents.Drawings;
-using Litterfall.Planning.Light;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Light;
 
 namespace Litterfall.Documents.Views;
 

@@ -1,7 +1,8 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
-using Litterfall.Planning.Light;
-using Litterfall.Planning.Placing;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Light;
+using Litterfall.Quantities.Placing;
 
 namespace Litterfall.Documents.Views;
 

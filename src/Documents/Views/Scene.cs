@@ -1,7 +1,12 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.Designs;
-using Litterfall.Planning;
-using Litterfall.Planning.Placing;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Placing;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Documents.Views;
 

@@ -1,6 +1,9 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
 
 namespace Litterfall.Documents.Views;
 

@@ -1,8 +1,12 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
-using Litterfall.Domain.Designs;
-using Litterfall.Planning.Costing;
-using Litterfall.Planning.Placing;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Packs;
+using Litterfall.Quantities.Placing;
 
 namespace Litterfall.Documents.Views;
 

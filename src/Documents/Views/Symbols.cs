@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
-using Litterfall.Planning.Placing;
+using Litterfall.Quantities.Placing;
 
 namespace Litterfall.Documents.Views;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Quantities;
+using Litterfall.Domain.Lists;
+using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.Catalog;
 

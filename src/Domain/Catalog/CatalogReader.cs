@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Quantities;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Lists;
+using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.Catalog;
 
@@ -176,7 +179,7 @@ public static class CatalogReader
         var number = OptionalNumber(value.Value, "value", key);
         var text = Text(value.Value, "text");
         var symbol = Text(value.Value, "unit");
-        var unit = symbol is null ? null : Units.Find(symbol);
+        var unit = symbol is null ? null : Unit.Find(symbol);
         if (number is null == text is null || (number is not null && unit is null))
         {
             throw new FormatException(

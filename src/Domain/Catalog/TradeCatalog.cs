@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.Catalog;
 

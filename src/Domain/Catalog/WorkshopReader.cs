@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using Litterfall.Domain.Designs;
-using Litterfall.Domain.Quantities;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Lists;
+using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.Catalog;
 

@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Quantities;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Lists;
+using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.Checking;
 
@@ -70,7 +73,7 @@ public sealed class CheckedDesign
         return Figures.Figure.Given(
             name,
             count,
-            Units.One,
+            Unit.One,
             new Citation("design", place, Provenance.Entered)
         );
     }

@@ -1,7 +1,10 @@
-using System.Collections;
 using System.Collections.Immutable;
+using System.Collections;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.Checking;
 

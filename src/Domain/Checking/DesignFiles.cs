@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Lists;
 using Litterfall.Domain.Photometry;
 
 namespace Litterfall.Domain.Checking;

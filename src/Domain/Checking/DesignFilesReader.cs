@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Lists;
 using Litterfall.Domain.Photometry;
 
 namespace Litterfall.Domain.Checking;

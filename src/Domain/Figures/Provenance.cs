@@ -1,3 +1,5 @@
+using Litterfall.Domain.Lists;
+
 namespace Litterfall.Domain.Figures;
 
 /// <summary>How far a value can be trusted, strongest first.</summary>

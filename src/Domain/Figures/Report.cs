@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.Quantities;
+using Litterfall.Domain.Lists;
+using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.Figures;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.Figures;
 

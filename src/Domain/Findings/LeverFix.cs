@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
+using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.Findings;
 

@@ -1,3 +1,5 @@
+using Litterfall.Domain.Lists;
+
 namespace Litterfall.Domain.Photometry;
 
 /// <summary>The luminous opening that the signs of width, length and height stand for.</summary>

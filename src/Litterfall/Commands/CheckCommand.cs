@@ -4,10 +4,13 @@ using System.Globalization;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Quantities;
-using Litterfall.Planning;
-using Litterfall.Planning.Levers;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Judging.Levers;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.App.Commands;
 
@@ -71,7 +74,7 @@ internal static class CheckCommand
             )
         );
 
-    private static readonly Unit Milliseconds = new("ms", 1e-3, Units.Second.Dimension);
+    private static readonly Unit Milliseconds = new("ms", 1e-3, Unit.Second.Dimension);
 }
 
 /// <summary>Arguments and options that commands share.</summary>

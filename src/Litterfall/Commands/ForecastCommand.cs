@@ -2,9 +2,13 @@ using System.CommandLine;
 using System.Diagnostics;
 using System.Globalization;
 using Litterfall.App.Forecasts;
+using Litterfall.Domain;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.Designs;
-using Litterfall.Planning.Climate;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
 
 namespace Litterfall.App.Commands;
 

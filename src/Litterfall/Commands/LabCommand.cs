@@ -5,7 +5,10 @@ using Litterfall.App.Labs;
 using Litterfall.App.Labs.Crew;
 using Litterfall.App.Labs.Headspace;
 using Litterfall.App.Labs.Light;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
 using Litterfall.Physics.Soil;
 
 namespace Litterfall.App.Commands;

@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
 using System.CommandLine;
+using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.Designs;
-using Litterfall.Planning.Starting;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Judging.Starting;
 
 namespace Litterfall.App.Commands;
 

@@ -1,7 +1,10 @@
 using System.CommandLine;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
 
 namespace Litterfall.App.Commands;
 

@@ -1,5 +1,8 @@
 using System.CommandLine;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
 using Litterfall.Store;
 using Microsoft.Data.Sqlite;
 

@@ -1,11 +1,16 @@
 using System.Text.Json;
 using Litterfall.Documents.Json;
 using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Life;
+using Litterfall.Judging;
 using Litterfall.Physics;
+using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Crew;
-using Litterfall.Planning;
-using Litterfall.Planning.Climate;
-using Litterfall.Planning.Life;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.App.Forecasts;
 

@@ -2,8 +2,10 @@ using System.Globalization;
 using System.Text;
 using Litterfall.Documents.Text;
 using Litterfall.Domain.Checking;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics;
-using Litterfall.Planning.Climate;
+using Litterfall.Physics.Coupling;
 
 namespace Litterfall.App.Forecasts;
 

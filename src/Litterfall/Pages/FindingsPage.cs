@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
-using Litterfall.Planning.Judging;
+using Litterfall.Judging;
+using Litterfall.Judging.Rules;
 
 namespace Litterfall.App.Pages;
 
@@ -18,7 +19,7 @@ public static class FindingsPage
             )
             .Append("only the build and rests on a recalled value or on common practice is shown as\na ")
             .Append("caution.\n");
-        foreach (var subject in Rules.All.GroupBy(Subject, StringComparer.Ordinal))
+        foreach (var subject in RuleBook.All.GroupBy(Subject, StringComparer.Ordinal))
         {
             text.Append(CultureInfo.InvariantCulture, $"\n## {subject.Key}\n\n")
                 .Append("| slug | protects | trips when |\n|---|---|---|\n");

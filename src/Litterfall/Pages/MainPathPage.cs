@@ -3,8 +3,11 @@ using System.Text;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;
 using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
-using Litterfall.Planning;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.App.Pages;
 
@@ -70,7 +73,7 @@ public static class MainPathPage
 
     private static void Findings(StringBuilder text, DesignResult result)
     {
-        text.Append("\n## 4. `Rules.Judge` finds\n\n");
+        text.Append("\n## 4. `RuleBook.Judge` finds\n\n");
         foreach (var finding in result.Findings)
         {
             text.Append(CultureInfo.InvariantCulture, $"- {finding.Severity.ToString().ToLowerInvariant()} ")

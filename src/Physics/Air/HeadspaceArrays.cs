@@ -1,3 +1,5 @@
+using Litterfall.Physics.Coupling;
+
 namespace Litterfall.Physics.Air;
 
 /// <summary>Scratch of one span of a headspace, private to it.</summary>

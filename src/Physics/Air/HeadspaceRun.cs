@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
+using Litterfall.Physics.Coupling;
 
 namespace Litterfall.Physics.Air;
 

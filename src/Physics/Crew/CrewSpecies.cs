@@ -1,3 +1,5 @@
+using Litterfall.Physics.Coupling;
+
 namespace Litterfall.Physics.Crew;
 
 /// <summary>An animal of the clean-up crew by its rates at any temperature.</summary>

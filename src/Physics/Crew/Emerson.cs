@@ -1,3 +1,5 @@
+using Litterfall.Physics.Coupling;
+
 namespace Litterfall.Physics.Crew;
 
 /// <summary>Share of ammonia in fresh water that is un-ionized and so poisonous (Emerson et al.

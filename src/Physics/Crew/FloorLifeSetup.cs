@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Physics.Coupling;
 
 namespace Litterfall.Physics.Crew;
 

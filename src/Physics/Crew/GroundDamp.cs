@@ -1,3 +1,5 @@
+using Litterfall.Physics.Coupling;
+
 namespace Litterfall.Physics.Crew;
 
 /// <summary>What the damp of the ground does to the crew.</summary>

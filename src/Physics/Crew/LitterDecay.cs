@@ -1,3 +1,5 @@
+using Litterfall.Physics.Coupling;
+
 namespace Litterfall.Physics.Crew;
 
 /// <summary>How fast leaf litter goes: first order (Olson 1963), by warmth, damp, air and fauna.</summary>

@@ -1,3 +1,5 @@
+using Litterfall.Physics.Coupling;
+
 namespace Litterfall.Physics.Crew;
 
 /// <summary>Rate-modifying factors of the Rothamsted carbon model.</summary>

@@ -1,3 +1,5 @@
+using Litterfall.Physics.Coupling;
+
 namespace Litterfall.Physics.Floor;
 
 /// <summary>A drainage layer and what lies on it, per square meter of floor.</summary>

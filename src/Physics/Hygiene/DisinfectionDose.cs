@@ -1,3 +1,5 @@
+using Litterfall.Physics.Coupling;
+
 namespace Litterfall.Physics.Hygiene;
 
 /// <summary>How the strength of a bleach dose was reported.</summary>

@@ -1,3 +1,5 @@
+using Litterfall.Physics.Coupling;
+
 namespace Litterfall.Physics.Light;
 
 /// <summary>What opaque things leave of the opening, along some lines.</summary>

@@ -1,3 +1,5 @@
+using Litterfall.Physics.Coupling;
+
 namespace Litterfall.Physics.Light;
 
 /// <summary>Room that views of lamps use again and again; for one thread.</summary>

@@ -1,3 +1,4 @@
+using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Numerics;
 
 namespace Litterfall.Physics.Light;

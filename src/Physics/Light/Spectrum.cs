@@ -1,3 +1,5 @@
+using Litterfall.Physics.Coupling;
+
 namespace Litterfall.Physics.Light;
 
 /// <summary>Photons and lumens of a spectrum.</summary>

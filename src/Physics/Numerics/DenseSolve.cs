@@ -1,3 +1,5 @@
+using Litterfall.Physics.Coupling;
+
 namespace Litterfall.Physics.Numerics;
 
 /// <summary>Solution of small dense linear systems.</summary>

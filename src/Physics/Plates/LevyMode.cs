@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Numerics;
 
 namespace Litterfall.Physics.Plates;

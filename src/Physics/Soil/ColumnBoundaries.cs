@@ -1,3 +1,5 @@
+using Litterfall.Physics.Coupling;
+
 namespace Litterfall.Physics.Soil;
 
 /// <summary>What happens at the surface of a column.</summary>

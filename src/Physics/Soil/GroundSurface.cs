@@ -1,4 +1,5 @@
 using Litterfall.Physics.Air;
+using Litterfall.Physics.Coupling;
 
 namespace Litterfall.Physics.Soil;
 

@@ -1,3 +1,5 @@
+using Litterfall.Physics.Coupling;
+
 namespace Litterfall.Physics.Soil;
 
 /// <summary>One component of a mix, as it lies loose before mixing.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Numerics;
 
 namespace Litterfall.Physics.Soil;

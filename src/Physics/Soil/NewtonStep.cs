@@ -1,4 +1,5 @@
 using System.Runtime.CompilerServices;
+using Litterfall.Physics.Coupling;
 
 namespace Litterfall.Physics.Soil;
 

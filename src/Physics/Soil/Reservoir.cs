@@ -1,3 +1,5 @@
+using Litterfall.Physics.Coupling;
+
 namespace Litterfall.Physics.Soil;
 
 /// <summary>The drainage layer as a store of water: level against volume.</summary>

@@ -1,5 +1,6 @@
 using Litterfall.Physics;
 using Litterfall.Physics.Air;
+using Litterfall.Physics.Coupling;
 
 namespace Litterfall.Verification.Air;
 

@@ -1,5 +1,6 @@
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics.Air;
-using Litterfall.Planning.Climate;
 
 namespace Litterfall.Verification.Air;
 

@@ -1,4 +1,5 @@
-using Litterfall.Planning.Buying;
+using Litterfall.Instructions.Buying;
+using Litterfall.Quantities.Packs;
 
 namespace Litterfall.Verification.Buying;
 

@@ -1,4 +1,5 @@
 using Litterfall.Physics;
+using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Crew;
 
 namespace Litterfall.Verification.Crew;

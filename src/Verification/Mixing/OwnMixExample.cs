@@ -1,4 +1,4 @@
-using Litterfall.Planning.Mixing;
+using Litterfall.Quantities.Mixing;
 
 namespace Litterfall.Verification.Mixing;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Physics;
+using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Plates;
 
 namespace Litterfall.Verification.Plates;

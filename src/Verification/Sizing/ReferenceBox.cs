@@ -1,8 +1,13 @@
+using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Planning;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Verification.Sizing;
 

@@ -1,9 +1,13 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using Litterfall.Domain.Quantities;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
 using Litterfall.Physics;
-using Litterfall.Planning;
+using Litterfall.Physics.Coupling;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Web.Desk;
 
 namespace Litterfall.Web.Charts;
@@ -148,7 +152,7 @@ public sealed class RibbonStrip
         }
 
         svg.Append("\"/>");
-        var unit = taste.For(Units.Celsius);
+        var unit = taste.For(Unit.Celsius);
         Air = string.Create(
             CultureInfo.InvariantCulture,
             $"{unit.FromSi(low + 273.15):0.#} to {unit.FromSi(high + 273.15):0.#}{Taste.Symbol(unit)}"
@@ -185,7 +189,7 @@ public sealed class RibbonStrip
             );
         }
 
-        var unit = taste.For(Units.Millimeter);
+        var unit = taste.For(Unit.Millimeter);
         Water = string.Create(
             CultureInfo.InvariantCulture,
             $"water, at most {unit.FromSi(highest):0.#}{Taste.Symbol(unit)} over the base"

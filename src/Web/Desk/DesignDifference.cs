@@ -1,5 +1,8 @@
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
-using Litterfall.Planning;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Web.Desk;
 

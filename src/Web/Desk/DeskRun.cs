@@ -1,10 +1,16 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Views;
 using Litterfall.Domain;
-using Litterfall.Domain.Designs;
-using Litterfall.Planning;
-using Litterfall.Planning.Levers;
-using Litterfall.Planning.Light;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Lists;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Light;
+using Litterfall.Judging;
+using Litterfall.Judging.Levers;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Web.Desk;
 

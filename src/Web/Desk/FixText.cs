@@ -1,5 +1,8 @@
-using Litterfall.Domain.Designs;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
 using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
 
 namespace Litterfall.Web.Desk;
 
@@ -40,7 +43,7 @@ internal static class FixText
     }
 
     /// <summary>An edge that was measured once or more, m.</summary>
-    public static double Mean(Domain.Seq<Domain.Quantities.Typed<Domain.Quantities.Length>> edge) =>
+    public static double Mean(Domain.Seq<Domain.Units.Typed<Domain.Units.Length>> edge) =>
         edge.Average(e => e.Si);
 
     /// <summary>Up to the next 5 mm: nobody lays soil finer.</summary>

@@ -1,5 +1,8 @@
 using Litterfall.Documents.Views;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
 
 namespace Litterfall.Web.Desk;
 

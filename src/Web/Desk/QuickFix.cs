@@ -1,8 +1,11 @@
+using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
 using Litterfall.Domain.Findings;
-using Litterfall.Planning.Sizing;
+using Litterfall.Domain.Keys;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Web.Desk;
 

@@ -1,5 +1,5 @@
 using Litterfall.Domain.Checking;
-using Litterfall.Planning.Stocking;
+using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Web.Desk;
 

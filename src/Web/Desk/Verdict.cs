@@ -1,6 +1,9 @@
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
-using Litterfall.Planning;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Web.Desk;
 

@@ -2,10 +2,15 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Documents.Svg;
 using Litterfall.Documents.Views;
+using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.Designs;
-using Litterfall.Planning;
-using Litterfall.Planning.Starting;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Judging.Starting;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Store;
 using Microsoft.AspNetCore.Components.Forms;
 

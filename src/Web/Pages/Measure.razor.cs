@@ -1,8 +1,13 @@
 using System.Globalization;
+using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.Designs;
-using Litterfall.Planning;
-using Litterfall.Planning.Measuring;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Measuring;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Store;
 
 namespace Litterfall.Web.Pages;

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Findings;
-using Litterfall.Planning.Levers;
-using Litterfall.Planning.Stocking;
+using Litterfall.Judging.Levers;
+using Litterfall.Quantities.Stocking;
 using Litterfall.Web.Desk;
 using Microsoft.AspNetCore.Components;
 

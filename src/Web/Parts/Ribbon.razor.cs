@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Litterfall.Domain.Quantities;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics;
-using Litterfall.Planning.Climate;
+using Litterfall.Physics.Coupling;
 using Litterfall.Web.Desk;
 using Microsoft.AspNetCore.Components;
 
@@ -40,8 +42,8 @@ public sealed partial class Ribbon
         {
             var first = BoxRun.FirstDay(Look.Month!.Design);
             var when = first.ToDateTime(TimeOnly.MinValue).AddHours(Now.Hour);
-            var celsius = Taste.For(Units.Celsius);
-            var length = Taste.For(Units.Millimeter);
+            var celsius = Taste.For(Unit.Celsius);
+            var length = Taste.For(Unit.Millimeter);
             var fog = Look
                 .Month.Climate!.Computed!.Run.Surfaces.Panes.Where(p => Now.Fogged[p.Place] > 0.25)
                 .Select(p => p.Name)
@@ -60,7 +62,7 @@ public sealed partial class Ribbon
         }
     }
 
-    private static string Number(Domain.Quantities.Unit unit, double si, string form) =>
+    private static string Number(Domain.Units.Unit unit, double si, string form) =>
         unit.FromSi(si).ToString(form, CultureInfo.InvariantCulture) + Taste.Symbol(unit);
 
     /// <inheritdoc/>

@@ -2,7 +2,10 @@ using System.Reflection;
 using Litterfall.App;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;
-using Litterfall.Planning;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Tests.EndToEnd.Papers;
 

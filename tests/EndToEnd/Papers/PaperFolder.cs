@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using System.Text.Json.Nodes;
-using Litterfall.Tests.EndToEnd.Papers;
 
 [assembly: AssemblyFixture(typeof(PaperFolder))]
 

@@ -3,7 +3,10 @@ using System.Text;
 using CsCheck;
 using Litterfall.App.Cases;
 using Litterfall.Domain;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Lists;
 
 namespace Litterfall.Tests.Unit.Cases;
 

@@ -1,8 +1,10 @@
-using System.Text;
 using System.Text.Json.Nodes;
+using System.Text;
 using Litterfall.Documents.Calendar;
-using Litterfall.Planning.Care;
-using Litterfall.Tests.Unit.Planning.Building;
+using Litterfall.Instructions.Care;
+using Litterfall.Quantities.Stocking;
+using Litterfall.Tests.Unit.Instructions.Building;
+using Litterfall.Tests.Unit.Quantities.Measures;
 
 namespace Litterfall.Tests.Unit.Documents;
 

@@ -1,9 +1,12 @@
 using System.Collections.Immutable;
 using System.Text;
 using Litterfall.Documents.Tables;
-using Litterfall.Planning.Buying;
-using Litterfall.Planning.Care;
-using Litterfall.Tests.Unit.Planning.Building;
+using Litterfall.Instructions.Buying;
+using Litterfall.Instructions.Care;
+using Litterfall.Quantities.Packs;
+using Litterfall.Quantities.Stocking;
+using Litterfall.Tests.Unit.Instructions.Building;
+using Litterfall.Tests.Unit.Quantities.Measures;
 
 namespace Litterfall.Tests.Unit.Documents;
 

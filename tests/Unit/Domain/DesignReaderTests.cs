@@ -3,8 +3,13 @@ using System.Text;
 using CsCheck;
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.Designs;
-using Litterfall.Planning;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Lists;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Tests.Unit.House;
 
 namespace Litterfall.Tests.Unit.Domain;

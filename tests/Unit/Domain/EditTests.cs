@@ -1,4 +1,7 @@
-using Litterfall.Domain.Designs;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
 using Litterfall.Tests.Unit.House;
 
 namespace Litterfall.Tests.Unit.Domain;

@@ -1,6 +1,6 @@
 using System.Globalization;
 using CsCheck;
-using Litterfall.Domain.Quantities;
+using Litterfall.Domain.Units;
 
 namespace Litterfall.Tests.Unit.Domain;
 

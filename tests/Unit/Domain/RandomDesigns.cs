@@ -1,8 +1,11 @@
 using System.Globalization;
 using CsCheck;
 using Litterfall.Domain;
-using Litterfall.Domain.Designs;
-using Litterfall.Domain.Quantities;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Lists;
+using Litterfall.Domain.Units;
 using Litterfall.Tests.Unit.House;
 
 namespace Litterfall.Tests.Unit.Domain;

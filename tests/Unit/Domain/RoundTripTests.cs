@@ -1,9 +1,14 @@
 using CsCheck;
 using Litterfall.App;
+using Litterfall.Domain;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Planning;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Tests.Unit.House;
 
 namespace Litterfall.Tests.Unit.Domain;

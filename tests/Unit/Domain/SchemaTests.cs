@@ -1,9 +1,12 @@
 using System.Globalization;
-using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.Json;
 using System.Text.RegularExpressions;
 using Json.Schema;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
 using Litterfall.Tests.Unit.House;
 using YamlDotNet.Core;
 using YamlDotNet.RepresentationModel;

@@ -1,4 +1,4 @@
-using Litterfall.Domain.Quantities;
+using Litterfall.Domain.Units;
 using U = UnitsNet;
 
 namespace Litterfall.Tests.Unit.Domain;

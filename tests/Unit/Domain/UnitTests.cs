@@ -1,4 +1,4 @@
-using Litterfall.Domain.Quantities;
+using Litterfall.Domain.Units;
 
 namespace Litterfall.Tests.Unit.Domain;
 
@@ -92,7 +92,7 @@ public sealed class UnitTests
     [InlineData("umol/s/klm", 1e-9)]
     public void A_catalog_unit_has_its_defined_factor(string symbol, double factor)
     {
-        var unit = Units.Find(symbol);
+        var unit = Unit.Find(symbol);
         Assert.NotNull(unit);
         Assert.Equal(factor, unit.ToSi, factor * 1e-14);
     }
@@ -103,7 +103,7 @@ public sealed class UnitTests
     [InlineData(37.8, 310.95)]
     public void Celsius_has_its_offset(double celsius, double kelvins)
     {
-        Assert.Equal(kelvins, Units.Celsius.ToSiValue(celsius), 1e-12);
-        Assert.Equal(celsius, Units.Celsius.FromSi(kelvins), 1e-12);
+        Assert.Equal(kelvins, Unit.Celsius.ToSiValue(celsius), 1e-12);
+        Assert.Equal(celsius, Unit.Celsius.FromSi(kelvins), 1e-12);
     }
 }

@@ -1,7 +1,12 @@
 using Litterfall.App;
+using Litterfall.Domain;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.Designs;
-using Litterfall.Planning;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Tests.Unit.House;
 using Xunit;
 

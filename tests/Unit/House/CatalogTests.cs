@@ -1,10 +1,13 @@
 using System.Text.Json;
 using Litterfall.App;
+using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Quantities;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
 
 namespace Litterfall.Tests.Unit.House;
 

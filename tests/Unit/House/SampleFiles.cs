@@ -1,6 +1,9 @@
 using Litterfall.App;
+using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
 
 namespace Litterfall.Tests.Unit.House;
 

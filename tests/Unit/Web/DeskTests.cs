@@ -1,10 +1,18 @@
 using Litterfall.Documents.Views;
-using Litterfall.Domain.Designs;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Quantities;
-using Litterfall.Planning;
-using Litterfall.Tests.Unit.Planning;
-using Litterfall.Tests.Unit.Planning.Building;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Tests.Unit.Instructions.Building;
+using Litterfall.Tests.Unit.Judging;
+using Litterfall.Tests.Unit.Quantities.Measures;
+using Litterfall.Tests.Unit.Quantities.Packs;
+using Litterfall.Tests.Unit.Quantities.Sizing;
 using Litterfall.Web;
 using Litterfall.Web.Desk;
 
@@ -123,14 +131,14 @@ public sealed class DeskTests
                 .Collections.Immutable.ImmutableDictionary<string, string>.Empty.Add("temperature", "F")
                 .Add("volume", "gal")
         );
-        Assert.Equal("68 °F", us.Show(Figure.Choice("t", 20, Units.Celsius, "posed"), Units.Celsius));
-        Assert.Equal("1 gal", us.Show(Figure.Choice("v", 3.785411784, Units.Liter, "posed"), Units.Liter));
+        Assert.Equal("68 °F", us.Show(Figure.Choice("t", 20, Unit.Celsius, "posed"), Unit.Celsius));
+        Assert.Equal("1 gal", us.Show(Figure.Choice("v", 3.785411784, Unit.Liter, "posed"), Unit.Liter));
         Assert.Equal(
             "24–30 days",
             us.Show(
-                Figure.Choice("l", 24, Units.Day, "posed"),
-                Figure.Choice("h", 30, Units.Day, "posed"),
-                Units.Day
+                Figure.Choice("l", 24, Unit.Day, "posed"),
+                Figure.Choice("h", 30, Unit.Day, "posed"),
+                Unit.Day
             )
         );
         Assert.Equal("0.0123", Taste.Digits(0.012345));
@@ -207,7 +215,7 @@ public sealed class DeskTests
             .Domain.Checking.DesignChecker.Check(document, Litterfall.App.Shop.Embedded())
             .Value!;
         var shape = DesignRun.Shape(design);
-        var light = Litterfall.Planning.Light.LightFigures.Of(design, shape.Box, shape.Layers)!;
+        var light = Litterfall.Forecasting.Light.LightFigures.Of(design, shape.Box, shape.Layers)!;
         var views = new DesignViews(shape, onScreen: true);
         var lamp = views.LightGrips(Room, light).First(g => g.Part == "lamps[0]");
         Assert.Equal(0.3, lamp.Across!.Meters, 0.001);

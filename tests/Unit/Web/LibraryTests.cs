@@ -1,8 +1,14 @@
 using System.Text;
 using Litterfall.App;
-using Litterfall.Domain.Designs;
-using Litterfall.Planning;
-using Litterfall.Planning.Light;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Light;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Store;
 using Litterfall.Web;
 using Litterfall.Web.Charts;

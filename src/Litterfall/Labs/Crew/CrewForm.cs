@@ -1,8 +1,9 @@
 using System.Collections.Immutable;
 using Litterfall.App.Cases;
 using Litterfall.Domain.Catalog;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Life;
 using Litterfall.Physics.Crew;
-using Litterfall.Planning.Life;
 
 namespace Litterfall.App.Labs.Crew;
 

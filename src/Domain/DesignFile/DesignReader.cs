@@ -1,0 +1,321 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Lists;
+using Litterfall.Domain.Units;
+
+namespace Litterfall.Domain.DesignFile;
+
+/// <summary>
+/// Reads design files. Every fault says where, what, and what was expected; the file is never changed.
+/// </summary>
+public static class DesignReader
+{
+    /// <summary>Largest design file in bytes; the samples have about 2 000.</summary>
+    public const int LargestFile = 512 * 1024;
+
+    /// <summary>Reads the bytes of a file: UTF-8, with or without byte-order mark.</summary>
+    /// <param name="file">Name used in messages.</param>
+    /// <param name="bytes">The whole file.</param>
+    public static Reading<DesignDocument> Read(string file, ReadOnlySpan<byte> bytes)
+    {
+        var fault = EncodingFault(file, bytes, out var text);
+        return fault is null ? Read(file, text) : new Reading<DesignDocument>(null, [fault]);
+    }
+
+    /// <summary>Reads text.</summary>
+    public static Reading<DesignDocument> Read(string file, string text)
+    {
+        var fault = ControlFault(file, text);
+        if (fault is not null)
+        {
+            return new(null, [fault]);
+        }
+
+        var (root, trouble) = new YamlTreeReader(file, text).Read();
+        if (trouble is not null)
+        {
+            return new(null, [trouble]);
+        }
+
+        var binder = new DesignBinder(file);
+        var design = binder.Bind(root!);
+        return binder.Faults.Count > 0 || design is null
+            ? new(null, [.. binder.Faults.OrderBy(f => f.Line).ThenBy(f => f.Column)])
+            : new(new DesignDocument(file, text, design, binder.Spans.ToImmutable()), []);
+    }
+
+    private static TextFault? EncodingFault(string file, ReadOnlySpan<byte> bytes, out string text)
+    {
+        const string expected = "a text file in UTF-8";
+        text = "";
+        if (bytes.Length > LargestFile)
+        {
+            return new(file, 1, 1, "the file is too large", $"a design of at most {LargestFile / 1024} KB");
+        }
+
+        if (bytes.StartsWith<byte>([0xFF, 0xFE]) || bytes.StartsWith<byte>([0xFE, 0xFF]))
+        {
+            return new(file, 1, 1, "the file is saved in UTF-16", expected);
+        }
+
+        try
+        {
+            var start = bytes.StartsWith<byte>([0xEF, 0xBB, 0xBF]) ? 3 : 0;
+            text = new UTF8Encoding(false, true).GetString(bytes[start..]);
+            return null;
+        }
+        catch (DecoderFallbackException e)
+        {
+            var (line, column) = PlaceOf(bytes[..Math.Clamp(e.Index, 0, bytes.Length)]);
+            return new(
+                file,
+                line,
+                column,
+                "a byte here is not UTF-8 text (an older code page, or not a text file)",
+                expected
+            );
+        }
+    }
+
+    private static (int Line, int Column) PlaceOf(ReadOnlySpan<byte> before)
+    {
+        var line = before.Count((byte)'\n') + 1;
+        return (line, before.Length - before.LastIndexOf((byte)'\n'));
+    }
+
+    private static TextFault? ControlFault(string file, string text)
+    {
+        var line = 1;
+        var lineStart = 0;
+        var onlyBlanks = true;
+        for (var i = 0; i < text.Length; i++)
+        {
+            var c = text[i];
+            if (c == '\t' && onlyBlanks)
+            {
+                return new(file, line, i - lineStart + 1, "a tab indents this line", "spaces for indenting");
+            }
+
+            if (c < ' ' && c is not ('\t' or '\n' or '\r'))
+            {
+                return new(
+                    file,
+                    line,
+                    i - lineStart + 1,
+                    "a control character stands here",
+                    "a text file in UTF-8"
+                );
+            }
+
+            onlyBlanks &= c is ' ';
+            if (c == '\n')
+            {
+                line++;
+                lineStart = i + 1;
+                onlyBlanks = true;
+            }
+        }
+
+        return null;
+    }
+}
+
+/// <summary>Fills the design records from the tree, by their <see cref="FileShape"/>.</summary>
+internal sealed class DesignBinder(string file)
+{
+    private const int MostFaults = 50;
+
+    public List<TextFault> Faults { get; } = [];
+
+    public ImmutableDictionary<string, TextSpan>.Builder Spans { get; } =
+        ImmutableDictionary.CreateBuilder<string, TextSpan>(StringComparer.Ordinal);
+
+    public Design? Bind(FileNode root)
+    {
+        if (root is not FileMap)
+        {
+            Add(root, "the file does not begin with keys", "litterfall: 1 and a design below it");
+            return null;
+        }
+
+        return BindRecord(typeof(Design), root, "") as Design;
+    }
+
+    private object? BindRecord(Type type, FileNode node, string path)
+    {
+        var shape = FileShape.Of(type);
+        var keys = string.Join(", ", shape.Members.Select(m => m.Key));
+        if (node is not FileMap map)
+        {
+            Add(node, $"'{Label(path)}' needs keys below it", keys);
+            return null;
+        }
+
+        var made = Activator.CreateInstance(type)!;
+        for (var i = 0; i < map.Members.Count; i++)
+        {
+            var (key, value) = map.Members[i];
+            if (i + 1 < map.Members.Count && IsTornDecimal(map, i + 1))
+            {
+                // The torn-off decimals are the fault; what is left before the comma says nothing.
+                continue;
+            }
+
+            if (shape.Find(key.Text) is { } member)
+            {
+                BindMember(made, member, value, path.Length == 0 ? member.Key : $"{path}.{member.Key}");
+            }
+            else
+            {
+                AddUnknown(key, IsTornDecimal(map, i), keys);
+            }
+        }
+
+        foreach (
+            var missing in shape.Members.Where(m => m.IsRequired && map.Members.All(x => x.Key.Text != m.Key))
+        )
+        {
+            Add(
+                map,
+                $"'{missing.Key}' is missing{(path.Length == 0 ? "" : $" in '{Label(path)}'")}",
+                Expected(missing)
+            );
+        }
+
+        return made;
+    }
+
+    /// <summary>
+    /// { depth: 4,5 cm } reads as depth 4 and a key "5 cm": say so instead of "unknown key".
+    /// </summary>
+    private void AddUnknown(FileScalar key, bool isTornDecimal, string keys)
+    {
+        if (isTornDecimal)
+        {
+            Add(
+                key,
+                $"inside {{ }} the comma before '{YamlTreeReader.Shown(key.Text)}' ends the value",
+                "a decimal comma in quotes, such as \"4,5 cm\", or a decimal point"
+            );
+        }
+        else
+        {
+            Add(key, $"'{YamlTreeReader.Shown(key.Text)}' is not a key here", $"one of {keys}");
+        }
+    }
+
+    private static bool IsTornDecimal(FileMap map, int at) =>
+        map.InFlow
+        && map.Members[at] is ({ Text.Length: > 0 } key, FileScalar { IsEmpty: true })
+        && char.IsAsciiDigit(key.Text[0]);
+
+    private void BindMember(object owner, FileMember member, FileNode node, string path)
+    {
+        if (!Spans.TryAdd(path, node.Span))
+        {
+            Add(node, $"'{member.Key}' stands here twice under two spellings", "each key once");
+            return;
+        }
+
+        if (node is FileScalar { IsNone: true } && member.AcceptsNone)
+        {
+            return;
+        }
+
+        if (node is FileScalar { IsEmpty: true })
+        {
+            Add(
+                node,
+                $"'{member.Key}' has no value",
+                member.AcceptsNone ? $"{Expected(member)}, or none" : Expected(member)
+            );
+            return;
+        }
+
+        var value = member.IsList ? BindList(member, node, path) : BindOne(member.Type, member, node, path);
+        if (value is not null)
+        {
+            member.Set(owner, value);
+        }
+    }
+
+    private object? BindList(FileMember member, FileNode node, string path)
+    {
+        var itemType = member.Type.GenericTypeArguments[0];
+        IReadOnlyList<FileNode> nodes = node is FileList list ? list.Items : [node];
+        if (nodes.Count > member.MostItems || nodes.Count == 0)
+        {
+            Add(node, $"'{member.Key}' has {nodes.Count} entries", $"1 to {member.MostItems}");
+            return null;
+        }
+
+        if (node is not FileList && node is not FileScalar)
+        {
+            Add(node, $"'{member.Key}' is not a list", "entries each with a dash, or in [ ]");
+            return null;
+        }
+
+        var items = Array.CreateInstance(itemType, nodes.Count);
+        for (var i = 0; i < nodes.Count; i++)
+        {
+            Spans[$"{path}[{i}]"] = nodes[i].Span;
+            if (BindOne(itemType, member, nodes[i], $"{path}[{i}]") is not { } item)
+            {
+                return null;
+            }
+
+            items.SetValue(item, i);
+        }
+
+        return SeqOf(itemType, items);
+    }
+
+    private static object SeqOf(Type itemType, Array items) =>
+        Activator.CreateInstance(
+            typeof(Seq<>).MakeGenericType(itemType),
+            System.Reflection.BindingFlags.Instance | System.Reflection.BindingFlags.NonPublic,
+            null,
+            [items],
+            null
+        )!;
+
+    private object? BindOne(Type type, FileMember member, FileNode node, string path)
+    {
+        if (FileTypes.IsRecord(type))
+        {
+            return BindRecord(type, node, path);
+        }
+
+        if (node is not FileScalar scalar)
+        {
+            Add(node, $"'{member.Key}' needs a single value", FileTypes.Expected(type, member));
+            return null;
+        }
+
+        if (FileTypes.TryParse(type, member, scalar.Text.Trim(), out var value, out var problem))
+        {
+            return value;
+        }
+
+        Add(scalar, $"{member.Key}: {problem}", FileTypes.Expected(type, member));
+        return null;
+    }
+
+    private static string Expected(FileMember member) =>
+        member.IsList
+            ? FileTypes.Expected(member.Type.GenericTypeArguments[0], member)
+            : FileTypes.Expected(member.Type, member);
+
+    private static string Label(string path) => path.Length == 0 ? "the design" : path;
+
+    private void Add(FileNode node, string message, string expected)
+    {
+        if (Faults.Count < MostFaults)
+        {
+            Faults.Add(new TextFault(file, node.Span.Line, node.Span.Column, message, expected));
+        }
+    }
+}

@@ -1,0 +1,18 @@
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Lists;
+using Litterfall.Domain.Units;
+
+namespace Litterfall.Domain;
+
+/// <summary>A crew animal.</summary>
+[Means("A crew animal to seed.")]
+public sealed record Inhabitant
+{
+    /// <summary>Catalog crew.</summary>
+    [Key("animal"), Means("Crew animal."), Names("crew")]
+    public required string Kind { get; init; }
+
+    /// <summary>Count.</summary>
+    [Means("How many per box."), Whole(0, 1_000_000)]
+    public required int Count { get; init; }
+}

@@ -1,0 +1,42 @@
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Lists;
+using Litterfall.Domain.Units;
+
+namespace Litterfall.Domain;
+
+/// <summary>Lid of the top opening.</summary>
+[Means("The lid: a pane, or a mesh lid with the share left open.")]
+public sealed record Lid
+{
+    /// <summary>"glass", a sheet or a mesh.</summary>
+    [Means("glass, another sheet, or a mesh."), Names("sheet", "mesh")]
+    public required string Material { get; init; }
+
+    /// <summary>Thickness of a pane.</summary>
+    [Means("Thickness of a pane.")]
+    public Typed<Length>? Thickness { get; init; }
+
+    /// <summary>Clearance on each side of an inset pane.</summary>
+    [Means("Clearance on each side of a pane set into the opening; 2 mm if left out.")]
+    public Typed<Length>? Gap { get; init; }
+
+    /// <summary>Overlap of a pane that lies on the rim.</summary>
+    [Means("Overlap on each side of a pane that lies on the rim.")]
+    public Typed<Length>? Overlap { get; init; }
+
+    /// <summary>Share of a mesh lid left open.</summary>
+    [Means("Share of the lid that is open mesh.")]
+    public Typed<Share>? Share { get; init; }
+
+    /// <summary>Width of a plastic strip for hoses and cables.</summary>
+    [Means("Width of a lift-out strip at the back for hoses and cables.")]
+    public Typed<Length>? Strip { get; init; }
+
+    /// <summary>The strip is taped or latched.</summary>
+    [Means("true when the strip is taped or latched.")]
+    public bool Latched { get; init; }
+
+    /// <summary>A bar under the lid.</summary>
+    [Means("true when a bar holds the lid under its middle.")]
+    public bool Braced { get; init; }
+}

@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using Litterfall.Domain;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Judging;
+using Litterfall.Physics.Air;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Forecasting.Climate;
+
+/// <summary>The openings of a design: vents, a mesh or open top, the gaps of lid and doors.</summary>
+public static class BoxOpenings
+{
+    private const double VentWidth = 0.03;
+
+    /// <summary>Open area of a vent, m².</summary>
+    public static double Area(Vent vent) => vent.Area?.Si ?? (vent.Length?.Si ?? 0) * (vent.Width?.Si ?? 0);
+
+    /// <summary>The openings, heights over the base inside.</summary>
+    public static ImmutableArray<AirOpening> Of(CheckedDesign design, BoxGeometry box)
+    {
+        var top = box.InsideHeight.Si;
+        var openings = ImmutableArray.CreateBuilder<AirOpening>();
+        for (var i = 0; i < design.Design.Vents.Count; i++)
+        {
+            openings.Add(OfVent(design, i, top));
+        }
+
+        AddTop(design, box, top, openings);
+        AddDoors(design, box, top, openings);
+        return openings.ToImmutable();
+    }
+
+    private static AirOpening OfVent(CheckedDesign design, int i, double top)
+    {
+        var vent = design.Design.Vents[i];
+        var mesh = design.Find(FormattableString.Invariant($"vents[{i}].mesh"));
+        var level = vent.Side == Side.Top;
+        var height = level ? top : Math.Min(vent.Height?.Si ?? (0.9 * top), top);
+        return new AirOpening(
+            Area(vent),
+            height,
+            level ? Hydraulic(vent.Length?.Si ?? 0, vent.Width?.Si ?? 0) : vent.Width?.Si ?? VentWidth,
+            level,
+            Resistance(mesh),
+            HeadspacePolicy.Discharge
+        );
+    }
+
+    private static void AddTop(
+        CheckedDesign design,
+        BoxGeometry box,
+        double top,
+        ImmutableArray<AirOpening>.Builder openings
+    )
+    {
+        var lid = design.Design.Lid;
+        var whole = box.OpeningLength.Si * box.OpeningDepth.Si;
+        var hydraulic = Hydraulic(box.OpeningLength.Si, box.OpeningDepth.Si);
+        if (lid is null)
+        {
+            if (design.Design.Box.Opening == Opening.Top)
+            {
+                openings.Add(new AirOpening(whole, top, hydraulic, true, 0, HeadspacePolicy.Discharge));
+            }
+
+            return;
+        }
+
+        if (design.Find("lid.material") is { Kind: "mesh" } mesh)
+        {
+            var share = Math.Clamp(lid.Share?.Si ?? 1, 0, 1);
+            openings.Add(
+                new AirOpening(
+                    whole * share,
+                    top,
+                    Hydraulic(box.OpeningLength.Si, box.OpeningDepth.Si * share),
+                    true,
+                    Resistance(mesh),
+                    HeadspacePolicy.Discharge
+                )
+            );
+            return;
+        }
+
+        var gap = lid.Overlap is null ? lid.Gap?.Si ?? HeadspacePolicy.LidGap : HeadspacePolicy.DoorGap;
+        if (gap > 0)
+        {
+            openings.Add(
+                AirOpening.Slit(
+                    2 * (box.OpeningLength.Si + box.OpeningDepth.Si),
+                    gap,
+                    Math.Max(lid.Thickness?.Si ?? 0.004, 0.002),
+                    top,
+                    0
+                )
+            );
+        }
+    }
+
+    private static void AddDoors(
+        CheckedDesign design,
+        BoxGeometry box,
+        double top,
+        ImmutableArray<AirOpening>.Builder openings
+    )
+    {
+        if (design.Design.Box.Opening != Opening.Front)
+        {
+            return;
+        }
+
+        var sill = Math.Min(design.Design.Box.Sill?.Si ?? 0, 0.9 * top);
+        var gap = design.Design.Box.Doors?.Gap?.Si ?? HeadspacePolicy.DoorGap;
+        var through = Math.Max(box.Walls?.Si ?? 0.005, 0.002);
+        if (gap > 0)
+        {
+            openings.Add(AirOpening.Slit(top - sill, gap, through, 0.5 * (top + sill), top - sill));
+            openings.Add(AirOpening.Slit(box.InsideLength.Si, gap, through, sill, 0));
+        }
+    }
+
+    /// <summary>4 areas over perimeter, m; 0 where a side is unknown.</summary>
+    private static double Hydraulic(double length, double width) =>
+        length > 0 && width > 0 ? 2 * length * width / (length + width) : 0;
+
+    private static double Resistance(Domain.Catalog.CatalogEntry? mesh) =>
+        mesh?.Figure("aperture") is { Si: > 0 } aperture
+            ? AirOpening.WovenMesh(aperture.Si, mesh.Figure("wireDiameter")?.Si ?? 0.4 * aperture.Si)
+            : 0;
+}

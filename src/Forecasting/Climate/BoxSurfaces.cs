@@ -1,0 +1,394 @@
+using System.Collections.Immutable;
+using Litterfall.Domain;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Judging;
+using Litterfall.Physics.Air;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Forecasting.Climate;
+
+/// <summary>
+/// The surfaces of a box as the headspace meets them: ground, four walls over it, lid, leaves, wood, and the
+/// room seen through an open top. All lengths in meters.
+/// </summary>
+public sealed record BoxSurfaces
+{
+    private const double LeastAir = 0.01;
+    private const double LeastArea = 1e-4;
+    private const double OpenOutward = 1e3;
+    private readonly List<(HeadspaceSurface Surface, SurfacePlace Place, double Emissivity)> list = [];
+
+    private BoxSurfaces(CheckedDesign design, BoxGeometry box, double airMeters)
+    {
+        Design = design;
+        Length = Math.Max(box.OpenLength.Si, LeastAir);
+        Depth = Math.Max(box.OpenDepth.Si, LeastAir);
+        Air = Math.Max(airMeters, LeastAir);
+        Glass = box.Walls?.Si ?? 0.005;
+    }
+
+    private CheckedDesign Design { get; }
+
+    /// <summary>Along the front, m.</summary>
+    public double Length { get; }
+
+    /// <summary>Front to back, m.</summary>
+    public double Depth { get; }
+
+    /// <summary>Height of the air, m.</summary>
+    public double Air { get; }
+
+    private double Glass { get; }
+
+    /// <summary>What the model is built from.</summary>
+    public HeadspaceShape Shape { get; private set; } = null!;
+
+    /// <summary>How air moves along each.</summary>
+    public ImmutableArray<SurfacePlace> Places => [.. list.Select(l => l.Place)];
+
+    /// <summary>Place of the ground.</summary>
+    public int Ground { get; private set; }
+
+    /// <summary>Place of the leaves; null without.</summary>
+    public int? Leaves { get; private set; }
+
+    /// <summary>Place of wood and stone; null without.</summary>
+    public int? Wood { get; private set; }
+
+    /// <summary>Place of the lid; null where the top is open.</summary>
+    public int? Lid { get; private set; }
+
+    /// <summary>Places of the walls, by side.</summary>
+    public ImmutableDictionary<Side, int> Walls { get; private set; } = ImmutableDictionary<Side, int>.Empty;
+
+    /// <summary>Share of the top that is open or mesh.</summary>
+    public double OpenTop { get; private set; }
+
+    /// <summary>Panes whose fog is reported, by name.</summary>
+    public ImmutableArray<(string Name, int Place)> Panes { get; private set; } = [];
+
+    /// <summary>The surfaces of a design.</summary>
+    public static BoxSurfaces Of(
+        CheckedDesign design,
+        BoxGeometry box,
+        ImmutableArray<FloorLayer> layers,
+        AirSpace headspace
+    )
+    {
+        var surfaces = new BoxSurfaces(design, box, headspace.AirHeight.Si);
+        surfaces.AddGround(box, layers, headspace.LayersHeight.Si);
+        var walls = ImmutableDictionary.CreateBuilder<Side, int>();
+        foreach (var side in new[] { Side.Front, Side.Back, Side.Left, Side.Right })
+        {
+            walls[side] = surfaces.AddWall(side);
+        }
+
+        surfaces.Walls = walls.ToImmutable();
+        surfaces.AddTop();
+        surfaces.AddLeaves();
+        surfaces.AddWood();
+        surfaces.Close(headspace.Volume.Si, RoomClimate.Pascals(design));
+        return surfaces;
+    }
+
+    private void AddGround(BoxGeometry box, ImmutableArray<FloorLayer> layers, double heightMeters)
+    {
+        var area = Length * Depth;
+        var soil = layers.Where(l => l.Layer is "soil" or "moss").Sum(l => l.Depth.Si);
+        var drainage = layers.FirstOrDefault(l => l.Layer == "drainage")?.Depth.Si ?? 0;
+        var skin = Math.Min(HeadspacePolicy.SkinMeters, Math.Max(soil, 0.002));
+        var rest = Math.Max(soil - skin, 0);
+        List<(double Heat, double Resistance)> nodes =
+        [
+            (HeadspacePolicy.SoilHeat * skin, skin / HeadspacePolicy.SoilConductivity),
+        ];
+        foreach (var _ in rest > 0.002 ? new[] { 0, 1 } : [])
+        {
+            nodes.Add((HeadspacePolicy.SoilHeat * rest / 2, rest / 2 / HeadspacePolicy.SoilConductivity));
+        }
+
+        if (drainage > 0.002)
+        {
+            nodes.Add(
+                (HeadspacePolicy.DrainageHeat * drainage, drainage / HeadspacePolicy.DrainageConductivity)
+            );
+        }
+
+        var baseGlass = box.Base?.Si ?? Glass;
+        nodes.Add((2500 * HeadspacePolicy.GlassHeat * baseGlass, baseGlass / 1.0));
+        var around = 2 * (Length + Depth) * heightMeters;
+        var outward = new double[nodes.Count];
+        for (var i = 0; i + 1 < nodes.Count; i++)
+        {
+            outward[i] = area / (0.5 * (nodes[i].Resistance + nodes[i + 1].Resistance));
+        }
+
+        outward[^1] = HeadspacePolicy.ThroughShelf * (area + around);
+        Ground = Add(
+            new HeadspaceSurface
+            {
+                Name = "ground",
+                AreaSquareMeters = area,
+                CapacityJoulesPerKelvin = [.. nodes.Select(n => n.Heat * area)],
+                OutwardWattsPerKelvin = [.. outward],
+                HasSupply = true,
+            },
+            new SurfacePlace(SurfaceRole.Floor, Width()),
+            HeadspacePolicy.GroundEmissivity
+        );
+    }
+
+    private int AddWall(Side side)
+    {
+        var along = side is Side.Front or Side.Back ? Length : Depth;
+        var (density, heat, conductivity) = Sheet(Design.Find("box.material"));
+        var behind =
+            Design.Design.Background is { } b
+            && (b.Sides.Count == 0 ? side == Side.Back : b.Sides.Contains(side))
+                ? Design.Find("background.material")
+                : null;
+        var area = along * Air;
+        var facing = FacingOf(side);
+        var film = facing == Facing.Box ? 0 : HeadspacePolicy.RoomFilm;
+        var pane = (Heat: density * heat * Glass, Half: 0.5 * Glass / conductivity);
+        var out1 = film > 0 ? area / (pane.Half + (1 / film)) : 0;
+        ImmutableArray<double> capacity = [pane.Heat * area];
+        ImmutableArray<double> outward = [out1];
+        var emissivity = HeadspacePolicy.GlassEmissivity;
+        if (behind is not null)
+        {
+            var thick = Math.Max(Design.Design.Background!.Thickness.Si, 0.001);
+            var cork = behind.Figure("thermalConductivity")?.Si ?? 0.05;
+            var mass = (behind.Figure("density")?.Si ?? 120) * thick;
+            var inward = area / ((0.5 * thick / cork) + pane.Half);
+            var front = area / (0.5 * thick / cork);
+            capacity =
+            [
+                Math.Max(0.5 * mass * HeadspacePolicy.WoodHeat * area, 50 * area),
+                Math.Max(0.5 * mass * HeadspacePolicy.WoodHeat * area, 50 * area),
+                pane.Heat * area,
+            ];
+            outward = [front, inward, out1];
+            emissivity = HeadspacePolicy.BackgroundEmissivity;
+        }
+
+        var place = Add(
+            new HeadspaceSurface
+            {
+                Name = side.ToString().ToLowerInvariant(),
+                AreaSquareMeters = area,
+                CapacityJoulesPerKelvin = capacity,
+                OutwardWattsPerKelvin = outward,
+                Film = Film(area, HeadspacePolicy.WallHolds),
+            },
+            new SurfacePlace(SurfaceRole.Wall, Air),
+            emissivity
+        );
+        if (behind is null)
+        {
+            Panes = Panes.Add((side.ToString().ToLowerInvariant(), place));
+        }
+
+        return place;
+    }
+
+    private void AddTop()
+    {
+        var whole = Length * Depth;
+        var lid = Design.Design.Lid;
+        var mesh = Design.Find("lid.material")?.Kind == "mesh";
+        var vents = Design.Design.Vents.Select((v, i) => v.Side == Side.Top ? BoxOpenings.Area(v) : 0).Sum();
+        OpenTop =
+            lid is null && Design.Design.Box.Opening == Opening.Top ? 1
+            : mesh ? Math.Clamp(lid?.Share?.Si ?? 1, 0, 1)
+            : Math.Clamp(vents / whole, 0, 0.95);
+        var area = whole * (1 - OpenTop);
+        if (area > LeastArea)
+        {
+            var (density, heat, conductivity) = Sheet(mesh ? null : Design.Find("lid.material"));
+            var thick = lid?.Thickness?.Si ?? Glass;
+            var film = FacingOf(Side.Top) == Facing.Box ? 0 : HeadspacePolicy.RoomFilm;
+            Lid = Add(
+                new HeadspaceSurface
+                {
+                    Name = "lid",
+                    AreaSquareMeters = area,
+                    CapacityJoulesPerKelvin = [density * heat * thick * area],
+                    OutwardWattsPerKelvin =
+                    [
+                        film > 0 ? area / ((0.5 * thick / conductivity) + (1 / film)) : 0,
+                    ],
+                    Film = Film(area, HeadspacePolicy.LidHolds),
+                },
+                new SurfacePlace(SurfaceRole.Ceiling, Width()),
+                HeadspacePolicy.GlassEmissivity
+            );
+            Panes = Panes.Add(("lid", Lid.Value));
+        }
+
+        if (whole * OpenTop > LeastArea)
+        {
+            // The room seen through the opening: a surface held at its temperature, dry, without air of
+            // its own.
+            Add(
+                new HeadspaceSurface
+                {
+                    Name = "open top",
+                    AreaSquareMeters = whole * OpenTop,
+                    CapacityJoulesPerKelvin = [1],
+                    OutwardWattsPerKelvin = [OpenOutward * whole * OpenTop],
+                },
+                new SurfacePlace(SurfaceRole.Opening, Width()),
+                mesh || vents > 0 ? 0.5 : 1.0
+            );
+        }
+    }
+
+    private void AddLeaves()
+    {
+        double crowns = 0;
+        for (var i = 0; i < Design.Design.Plants.Count; i++)
+        {
+            var entry = Design.Find(FormattableString.Invariant($"plants[{i}].plant"));
+            var low = entry?.Figure("sizeLow")?.Si ?? 0.1;
+            var high = entry?.Figure("sizeHigh")?.Si ?? 0.2;
+            var across = Math.Min(0.5 * (low + high), Math.Min(Length, Depth));
+            crowns += Design.Design.Plants[i].Count * 0.25 * Math.PI * across * across;
+        }
+
+        var oneSided = Math.Min(
+            HeadspacePolicy.LeafLayers * crowns,
+            HeadspacePolicy.MostLeafLayers * Length * Depth
+        );
+        if (oneSided < LeastArea)
+        {
+            return;
+        }
+
+        Leaves = Add(
+            new HeadspaceSurface
+            {
+                Name = "leaves",
+                AreaSquareMeters = 2 * oneSided,
+                CapacityJoulesPerKelvin = [HeadspacePolicy.LeafHeat * oneSided],
+                OutwardWattsPerKelvin = [0],
+                HasSupply = true,
+                Film = new FilmRule(
+                    HeadspacePolicy.LeafWet * oneSided,
+                    HeadspacePolicy.LeafHolds * oneSided,
+                    HeadspacePolicy.DripSeconds,
+                    Ground
+                ),
+            },
+            new SurfacePlace(SurfaceRole.Wall, HeadspacePolicy.LeafMeters),
+            HeadspacePolicy.LeafEmissivity
+        );
+    }
+
+    /// <summary>Wood and stone over the ground: a slab 3 cm thick, both sides in the air.</summary>
+    private void AddWood()
+    {
+        double mass = 0;
+        double volume = 0;
+        for (var i = 0; i < Design.Design.Hardscape.Count; i++)
+        {
+            mass += HardscapeSize.Mass(Design, i).Si;
+            volume += HardscapeSize.Volume(Design, i).Si;
+        }
+
+        if (mass <= 0 || volume <= 0)
+        {
+            return;
+        }
+
+        var area = Math.Min(2 * volume / 0.03, 2 * Length * Depth);
+        Wood = Add(
+            new HeadspaceSurface
+            {
+                Name = "wood",
+                AreaSquareMeters = area,
+                CapacityJoulesPerKelvin = [mass * HeadspacePolicy.WoodHeat],
+                OutwardWattsPerKelvin = [0],
+                Film = Film(area, HeadspacePolicy.LeafHolds),
+            },
+            new SurfacePlace(SurfaceRole.Wall, HeadspacePolicy.LeafMeters),
+            HeadspacePolicy.BackgroundEmissivity
+        );
+    }
+
+    private void Close(double volume, double pascals)
+    {
+        var conductance = Carroll1980.Conductances(
+            [.. list.Select(l => l.Surface.AreaSquareMeters)],
+            [.. list.Select(l => l.Emissivity)],
+            23
+        );
+        var panes = list.Where(l => l.Surface.Film is not null && l.Surface.Name is not ("leaves" or "wood"))
+            .Sum(l => l.Surface.AreaSquareMeters);
+        Shape = new HeadspaceShape
+        {
+            DryAirKilograms = Math.Max(volume, 1e-3) / MoistAir.SpecificVolume(23, 0.014, pascals),
+            Pascals = pascals,
+            Surfaces =
+            [
+                .. list.Select(
+                    (l, i) =>
+                        l.Surface with
+                        {
+                            RadiantWattsPerKelvin = conductance[i],
+                            MistShare = MistOn(i, panes),
+                        }
+                ),
+            ],
+            SettlesOn = Ground,
+        };
+    }
+
+    private double MistOn(int place, double panes)
+    {
+        var surface = list[place].Surface;
+        return place == Leaves ? HeadspacePolicy.MistOnLeaves
+            : surface.Name == "wood" || surface.Film is null || panes <= 0 ? 0
+            : HeadspacePolicy.MistOnPanes * surface.AreaSquareMeters / panes;
+    }
+
+    private int Add(HeadspaceSurface surface, SurfacePlace place, double emissivity)
+    {
+        list.Add((surface, place, emissivity));
+        return list.Count - 1;
+    }
+
+    private FilmRule Film(double area, double holds) =>
+        new(HeadspacePolicy.PaneWet * area, holds * area, HeadspacePolicy.DripSeconds, Ground);
+
+    private double Width() => 2 * Length * Depth / (Length + Depth);
+
+    /// <summary>What a side faces.</summary>
+    public Facing FacingOf(Side side) =>
+        Design.Design.Room?.Faces is not { } faces
+            ? Facing.Room
+            : side switch
+            {
+                Side.Front => faces.Front,
+                Side.Back => faces.Back,
+                Side.Left => faces.Left,
+                Side.Right => faces.Right,
+                _ => faces.Top,
+            };
+
+    private static (double Density, double Heat, double Conductivity) Sheet(
+        Domain.Catalog.CatalogEntry? sheet
+    )
+    {
+        var density = sheet?.Figure("density")?.Si ?? 2500;
+        return (
+            density,
+            density > 2000 ? HeadspacePolicy.GlassHeat : HeadspacePolicy.PlasticHeat,
+            sheet?.Figure("thermalConductivity")?.Si ?? 1.0
+        );
+    }
+}

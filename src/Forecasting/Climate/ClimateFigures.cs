@@ -1,0 +1,121 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
+using Litterfall.Forecasting.Water;
+using Litterfall.Instructions.Building;
+using Litterfall.Judging;
+using Litterfall.Physics;
+using Litterfall.Physics.Air;
+using Litterfall.Physics.Coupling;
+using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Forecasting.Climate;
+
+/// <summary>The climate of a box as figures that name what they rest on.</summary>
+public sealed record ClimateFigures
+{
+    /// <summary>Where simulated numbers come from.</summary>
+    internal static readonly Citation Engine = new(
+        "own-derivation",
+        "balance of heat and vapor of the headspace, coupled to the floor",
+        Provenance.Recomputed
+    );
+
+    /// <summary>Least temperature of the air.</summary>
+    public required Banded AirMin { get; init; }
+
+    /// <summary>Mean temperature.</summary>
+    public required Banded AirMean { get; init; }
+
+    /// <summary>Highest temperature.</summary>
+    public required Banded AirMax { get; init; }
+
+    /// <summary>Least relative humidity.</summary>
+    public required Banded HumidityMin { get; init; }
+
+    /// <summary>Mean relative humidity.</summary>
+    public required Banded HumidityMean { get; init; }
+
+    /// <summary>Highest relative humidity.</summary>
+    public required Banded HumidityMax { get; init; }
+
+    /// <summary>Mean air changes.</summary>
+    public required Banded AirChanges { get; init; }
+
+    /// <summary>Vented a day; null where the water balance computes it.</summary>
+    public Banded? Vented { get; init; }
+
+    /// <summary>Evaporated a day.</summary>
+    public Figure? Evaporated { get; init; }
+
+    /// <summary>Largest vapor pressure deficit.</summary>
+    public required Figure DeficitMax { get; init; }
+
+    /// <summary>Smallest distance of a pane to the dew point.</summary>
+    public required Figure DewMargin { get; init; }
+
+    /// <summary>Hours of dew a day on each pane.</summary>
+    public required ImmutableArray<(string Pane, Figure Hours)> Fog { get; init; }
+
+    /// <summary>Hours a day with a film on each pane, dew or mist.</summary>
+    public ImmutableArray<(string Pane, Figure Hours)> Wet { get; init; } = [];
+
+    /// <summary>Hours a day with wet leaves; null without leaves.</summary>
+    public Figure? LeafWet { get; init; }
+
+    /// <summary>Humidity of the box below which the coldest pane clears; held air only.</summary>
+    public Figure? ClearsBelowHumidity { get; init; }
+
+    /// <summary>Room above which it clears; held air only.</summary>
+    public Figure? ClearsAboveRoom { get; init; }
+
+    /// <summary>Inner face of the coldest pane; held air only.</summary>
+    public Figure? PaneInside { get; init; }
+
+    /// <summary>Dew point of the air; held air only.</summary>
+    public Figure? DewPoint { get; init; }
+
+    /// <summary>Miss of the water ledger; null where the air is held.</summary>
+    public Figure? LedgerError { get; init; }
+
+    /// <summary>What was computed; null where the air is held.</summary>
+    public BoxClimate? Computed { get; init; }
+
+    /// <summary>The climate of a design; null where nothing can be computed.</summary>
+    public static ClimateFigures? Of(
+        CheckedDesign design,
+        BoxGeometry box,
+        ImmutableArray<FloorLayer> layers,
+        AirSpace headspace,
+        bool withBand = true,
+        bool withSeasons = true
+    ) =>
+        design.Design.Headspace is not null ? HeldClimate.Of(design, box)
+        : BoxClimate.Of(design, box, layers, withBand, withSeasons) is { } climate
+            ? new ComputedClimate(climate, Inputs(design, headspace)).Figures()
+        : null;
+
+    private static ImmutableArray<Figure> Inputs(CheckedDesign design, AirSpace headspace)
+    {
+        var air = BoxAir.Of(design);
+        var lamps = Enumerable
+            .Range(0, design.Design.Lamps.Count)
+            .Select(i =>
+                design.Design.Lamps[i].Watts is { } watts
+                    ? design.Figure(
+                        FormattableString.Invariant($"lamps[{i}].watts"),
+                        FormattableString.Invariant($"power of lamp {i + 1}"),
+                        watts,
+                        Unit.Watt
+                    )
+                    : null
+            );
+        Figure?[] all = [air.RoomAir, air.RoomHumidity, headspace.Volume, MistingDay.Water(design), .. lamps];
+        return [.. all.OfType<Figure>()];
+    }
+}

@@ -1,0 +1,97 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
+using Litterfall.Forecasting.Water;
+using Litterfall.Judging;
+using Litterfall.Physics;
+using Litterfall.Physics.Coupling;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Forecasting.Climate;
+
+/// <summary>A computed climate as figures that name what they rest on.</summary>
+internal sealed class ComputedClimate(BoxClimate climate, ImmutableArray<Figure> inputs)
+{
+    private const double Zero = Constants.ZeroCelsiusKelvin;
+    private const string Settled = "days 8 to 30 of the coupled run from planting";
+    private const string Range = "; air exchanged × 0.6 to × 1.6, convection and lamp heat × 0.8 to × 1.25";
+
+    /// <summary>The figures.</summary>
+    public ClimateFigures Figures() =>
+        new()
+        {
+            AirMin = Of("lowest air temperature", Unit.Celsius, d => d.Celsius.Least + Zero),
+            AirMean = Of("mean air temperature", Unit.Celsius, d => d.Celsius.Mean + Zero),
+            AirMax = Of("highest air temperature", Unit.Celsius, d => d.Celsius.Most + Zero),
+            HumidityMin = Of("lowest humidity", Unit.Percent, d => d.Humidity.Least),
+            HumidityMean = Of("mean humidity", Unit.Percent, d => d.Humidity.Mean),
+            HumidityMax = Of("highest humidity", Unit.Percent, d => d.Humidity.Most),
+            AirChanges = Of(
+                "mean air changes",
+                Unit.PerHour,
+                d => Unit.PerHour.ToSiValue(d.AirChanges),
+                "buoyancy, draughts and diffusion through all openings, "
+            ),
+            Vented = Of(
+                "water vented a day",
+                Unit.Milliliter,
+                d => d.Vented / Constants.WaterDensity,
+                "vapor carried out less vapor brought in, "
+            ),
+            Evaporated = One(
+                "water evaporated a day",
+                climate.Days.Evaporated / Constants.WaterDensity,
+                Unit.Milliliter,
+                $"from ground, dead leaves and living leaves, {Settled}"
+            ),
+            DeficitMax = One(
+                "largest vapor pressure deficit",
+                climate.Days.Deficit.Most,
+                Unit.Kilopascal,
+                $"saturation less vapor pressure at full hours, {Settled}"
+            ),
+            DewMargin = One(
+                "smallest distance of a pane to the dew point",
+                climate.Days.DewMargin,
+                Unit.Kelvin,
+                $"inner face less dew point at full hours, {Settled}; negative while it fogs"
+            ),
+            Fog = Panes(climate.Days.Fog, "dew"),
+            Wet = Panes(climate.Days.Wet, "film of dew or mist"),
+            LeafWet = climate.Run.Surfaces.Leaves is null
+                ? null
+                : Hours("hours of wet leaves a day", climate.Days.LeafWet),
+            LedgerError = One(
+                "miss of the water ledger of the coupled run",
+                Unit.Gram.ToSiValue(Math.Abs(climate.WaterMissKilograms) * 1000),
+                Unit.Gram,
+                "misted less vented, drained and stored everywhere, 30 days"
+            ),
+            Computed = climate,
+        };
+
+    private Figure One(string name, double si, Unit unit, string how) =>
+        Figure.Computed(how, si, unit.Dimension, inputs.AsSpan()).As(name, unit, ClimateFigures.Engine);
+
+    private Figure Hours(string name, double hours) =>
+        One(name, Unit.Hour.ToSiValue(hours), Unit.Hour, $"hours with 1 g/m² or more, {Settled}");
+
+    private Banded Of(string name, Unit unit, Func<ClimateDays, double> of, string how = "")
+    {
+        var (tight, loose) = (of(climate.Band.Tight), of(climate.Band.Loose));
+        var value = of(climate.Days);
+        return new Banded(
+            One(name, value, unit, how + Settled),
+            One($"least {name}", Math.Min(value, Math.Min(tight, loose)), unit, how + Settled + Range),
+            One($"most {name}", Math.Max(value, Math.Max(tight, loose)), unit, how + Settled + Range)
+        );
+    }
+
+    private ImmutableArray<(string, Figure)> Panes(
+        ImmutableArray<(string Pane, double Hours)> of,
+        string what
+    ) => [.. of.Select(p => (p.Pane, Hours($"{what} on the {p.Pane} a day", p.Hours)))];
+}

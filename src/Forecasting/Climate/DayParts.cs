@@ -1,0 +1,206 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Light;
+using Litterfall.Judging;
+using Litterfall.Physics;
+using Litterfall.Physics.Air;
+using Litterfall.Physics.Coupling;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Forecasting.Climate;
+
+/// <summary>
+/// The day of a box cut where something is switched: lamps, mist. Lamp heat is split as each lamp's kind
+/// says; light warms what takes it, as rays followed through the box tell.
+/// </summary>
+internal sealed class DayParts
+{
+    private const double DaySeconds = 86400;
+    private readonly CheckedDesign design;
+    private readonly BoxSurfaces surfaces;
+    private readonly ClimateChange change;
+    private readonly LampShares.Lit[] shares;
+    private readonly List<Lit> lamps = [];
+    private readonly List<(double On, double Off, double KilogramsPerSecond)> mists = [];
+    private readonly List<(double On, double Off, double KilogramsPerSecond)> fogs = [];
+    private readonly List<(double On, double Off)> fans = [];
+
+    private DayParts(
+        CheckedDesign design,
+        BoxSurfaces surfaces,
+        LampShares.Lit[] shares,
+        ClimateChange change
+    )
+    {
+        this.design = design;
+        this.shares = shares;
+        this.surfaces = surfaces;
+        this.change = change;
+    }
+
+    /// <summary>Heat of a lamp while it burns, W.</summary>
+    private sealed record Lit(double On, double Off, double AirWatts, ImmutableArray<double> SurfaceWatts);
+
+    /// <summary>The parts of a design's day.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="surfaces">Its surfaces.</param>
+    /// <param name="shares">Where the light of each lamp ends.</param>
+    /// <param name="change">What is changed.</param>
+    public static ImmutableArray<DayPart> Of(
+        CheckedDesign design,
+        BoxSurfaces surfaces,
+        LampShares.Lit[] shares,
+        ClimateChange change
+    )
+    {
+        var parts = new DayParts(design, surfaces, shares, change);
+        for (var i = 0; i < shares.Length; i++)
+        {
+            parts.AddLamp(i);
+        }
+
+        parts.AddMist();
+        parts.AddFanAndFog();
+        return parts.Cut();
+    }
+
+    private void AddLamp(int i)
+    {
+        var lamp = design.Design.Lamps[i];
+        var heat = LampHeat.Of(design, i, shares[i]);
+        var watts = new double[surfaces.Shape.Surfaces.Length];
+        var rays = heat.LightWatts * change.LampHeat;
+        Spread(watts, shares[i].Light, rays);
+        Spread(watts, shares[i].Infrared ?? shares[i].Light, heat.InfraredWatts * change.LampHeat);
+        var below = heat.CaseWatts * heat.DownShare * change.LampHeat;
+        watts[surfaces.Ground] += below * surfaces.OpenTop;
+        lamps.Add(
+            new Lit(
+                lamp.On?.ToTimeSpan().TotalSeconds ?? HeadspacePolicy.LampHours.On,
+                lamp.Off?.ToTimeSpan().TotalSeconds ?? HeadspacePolicy.LampHours.Off,
+                below * (1 - surfaces.OpenTop),
+                ImmutableArray.Create(watts)
+            )
+        );
+    }
+
+    /// <summary>
+    /// Rays to what takes them; what leaves or wood take where the headspace has none goes to the ground.
+    /// </summary>
+    private void Spread(double[] heat, LampShares ends, double watts)
+    {
+        heat[surfaces.Ground] += watts * ends.Ground;
+        foreach (var (side, wall) in surfaces.Walls)
+        {
+            heat[wall] += watts * ends.Walls[side];
+        }
+
+        heat[surfaces.Leaves ?? surfaces.Ground] += watts * ends.Leaves;
+        heat[surfaces.Wood ?? surfaces.Ground] += watts * ends.Wood;
+        if (surfaces.Lid is { } lid)
+        {
+            heat[lid] += watts * ends.Lid;
+        }
+    }
+
+    private void AddMist()
+    {
+        if (design.Design.Misting is { } misting)
+        {
+            var flow = misting.Nozzles * misting.Each.Si * 1000 * change.Mist;
+            foreach (var time in misting.Times)
+            {
+                var at = time.At.ToTimeSpan().TotalSeconds;
+                mists.Add((at, at + Math.Min(time.For.Si, DaySeconds), flow));
+            }
+        }
+        else if (design.Design.Habits?.HandMist is { } hand)
+        {
+            var (at, duration) = HeadspacePolicy.HandMist;
+            mists.Add((at, at + duration, hand.Si * 1000 / duration * change.Mist));
+        }
+    }
+
+    private void AddFanAndFog()
+    {
+        if (design.Design.Fan is { } fan)
+        {
+            var on = fan.On?.ToTimeSpan().TotalSeconds ?? 0;
+            fans.Add((on, fan.Off?.ToTimeSpan().TotalSeconds ?? on));
+        }
+
+        foreach (var time in design.Design.Fogger?.Times ?? [])
+        {
+            var at = time.At.ToTimeSpan().TotalSeconds;
+            fogs.Add((at, at + Math.Min(time.For.Si, DaySeconds), design.Design.Fogger!.Rate.Si * 1000));
+        }
+    }
+
+    private ImmutableArray<DayPart> Cut()
+    {
+        var cuts = new SortedSet<double> { 0 };
+        foreach (
+            var (on, off) in lamps
+                .Select(l => (l.On, l.Off))
+                .Concat(mists.Concat(fogs).Select(m => (m.On, m.Off)))
+                .Concat(fans)
+        )
+        {
+            cuts.Add(on % DaySeconds);
+            cuts.Add(off % DaySeconds);
+        }
+
+        var starts = cuts.ToArray();
+        return
+        [
+            .. starts.Select(
+                (from, i) => Part(from, 0.5 * (from + (i + 1 < starts.Length ? starts[i + 1] : DaySeconds)))
+            ),
+        ];
+    }
+
+    private DayPart Part(double from, double middle)
+    {
+        var lit = lamps.Where(l => IsOn(l.On, l.Off, middle)).ToList();
+        var mist = mists.Where(m => IsOn(m.On, m.Off, middle)).Sum(m => m.KilogramsPerSecond);
+        var fan = fans.Any(f => IsOn(f.On, f.Off, middle)) ? design.Design.Fan : null;
+        var watts = new double[surfaces.Shape.Surfaces.Length];
+        foreach (var lamp in lit)
+        {
+            for (var i = 0; i < watts.Length; i++)
+            {
+                watts[i] += lamp.SurfaceWatts[i];
+            }
+        }
+
+        return new DayPart(
+            from,
+            new HeadspaceDrive
+            {
+                Room = _ => default,
+                AirWatts = lit.Sum(l => l.AirWatts),
+                SurfaceWatts = ImmutableArray.Create(watts),
+                MistKilogramsPerSecond = mist,
+                FogKilogramsPerSecond = fogs.Where(f => IsOn(f.On, f.Off, middle))
+                    .Sum(f => f.KilogramsPerSecond),
+                StirMetersPerSecond = fan?.Use == Domain.Designs.FanUse.Stir ? HeadspacePolicy.StirSpeed : 0,
+                FanCubicMetersPerSecond =
+                    fan?.Use == Domain.Designs.FanUse.Vent ? HeadspacePolicy.FanThroughMesh * fan.Flow.Si : 0,
+                MistCelsius = design.Design.Room?.Temperature is { } t ? t.Si - 273.15 : 21,
+            },
+            lit.Count > 0,
+            mist
+        );
+    }
+
+    /// <summary>True between on and off, over midnight where off is not after on.</summary>
+    private static bool IsOn(double on, double off, double at)
+    {
+        var long1 = off > on ? off - on : off - on + DaySeconds;
+        var since = at - on;
+        since -= Math.Floor(since / DaySeconds) * DaySeconds;
+        return since < long1;
+    }
+}

@@ -1,0 +1,114 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
+using Litterfall.Forecasting.Water;
+using Litterfall.Judging;
+using Litterfall.Physics;
+using Litterfall.Physics.Air;
+using Litterfall.Physics.Coupling;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Forecasting.Climate;
+
+/// <summary>
+/// The climate of a box whose air the design holds: its panes as single panes between that air and the room,
+/// over the first week.
+/// </summary>
+internal sealed class HeldClimate
+{
+    private const int WeekHours = 24 * 7;
+    private const double HottestCelsius = 90;
+    private const double LeastHumidity = 1e-3;
+    private readonly BoxAir air;
+    private readonly PaneFog pane;
+    private readonly double celsius;
+    private readonly double humidity;
+    private readonly double dew;
+    private readonly ImmutableArray<double> room;
+    private readonly ImmutableArray<Figure> inputs;
+
+    private HeldClimate(CheckedDesign design, BoxGeometry box)
+    {
+        air = BoxAir.Of(design);
+        inputs = [air.Air, air.Humidity, air.RoomAir];
+        pane = new PaneFog(
+            box.Walls?.Si ?? 0.005,
+            design.Find("box.material")?.Figure("thermalConductivity")?.Si ?? 1.0
+        );
+        celsius = Math.Clamp(air.Air.Si - Constants.ZeroCelsiusKelvin, 0, HottestCelsius);
+        humidity = Math.Clamp(air.Humidity.Si, LeastHumidity, 1);
+        dew = MoistAir.DewPoint(humidity * MoistAir.SaturationPressure(celsius));
+        var climate = RoomClimate.Of(design, BoxRun.FirstDay(design), ClimateChange.None);
+        room = [.. Enumerable.Range(0, WeekHours).Select(h => climate.At((h + 0.5) * 3600).Celsius)];
+    }
+
+    /// <summary>The figures of a design that holds its air.</summary>
+    public static ClimateFigures Of(CheckedDesign design, BoxGeometry box) =>
+        new HeldClimate(design, box).Figures();
+
+    private ClimateFigures Figures() =>
+        new()
+        {
+            AirMin = new(air.Air, null, null),
+            AirMean = new(air.Air, null, null),
+            AirMax = new(air.Air, null, null),
+            HumidityMin = new(air.Humidity, null, null),
+            HumidityMean = new(air.Humidity, null, null),
+            HumidityMax = new(air.Humidity, null, null),
+            AirChanges = new(air.Changes, null, null),
+            DeficitMax = One(
+                "vapor pressure deficit",
+                (1 - humidity) * MoistAir.SaturationPressure(celsius),
+                Unit.Kilopascal,
+                "(1 − humidity) × saturation pressure"
+            ),
+            DewMargin = One(
+                "smallest distance of a pane to the dew point",
+                Coldest() - dew,
+                Unit.Kelvin,
+                "inner face in the coolest hour less dew point"
+            ),
+            Fog = [.. new[] { "front", "back", "left", "right" }.Select(p => (p, FogHours()))],
+            PaneInside = One(
+                "inner face of a pane in the coolest hour",
+                Coldest() + Constants.ZeroCelsiusKelvin,
+                Unit.Celsius,
+                "box − (box − room) × 0.13 ÷ (0.13 + d/λ + 0.13)"
+            ),
+            DewPoint = One(
+                "dew point of the air",
+                dew + Constants.ZeroCelsiusKelvin,
+                Unit.Celsius,
+                "saturation pressure there = vapor pressure of the box"
+            ),
+            ClearsBelowHumidity = One(
+                "humidity below which the panes clear",
+                pane.FogsAbove(celsius, room.Min()),
+                Unit.Percent,
+                "saturation pressure at the inner face ÷ at the air of the box, in the coolest hour"
+            ),
+            ClearsAboveRoom = One(
+                "room temperature above which the panes clear",
+                pane.FogsBelowRoom(celsius, humidity) + Constants.ZeroCelsiusKelvin,
+                Unit.Celsius,
+                "room at which the inner face stands at the dew point"
+            ),
+        };
+
+    private double Coldest() => pane.InnerCelsius(celsius, room.Min());
+
+    private Figure FogHours() =>
+        One(
+            "hours of fog a day",
+            Unit.Hour.ToSiValue(24.0 * room.Count(r => pane.InnerCelsius(celsius, r) < dew) / room.Length),
+            Unit.Hour,
+            "hours in which the inner face of a single pane, films of 0.13 m² K/W, is below the dew point"
+        );
+
+    private Figure One(string name, double si, Unit unit, string how) =>
+        Figure.Computed(how, si, unit.Dimension, inputs.AsSpan()).As(name, unit, ClimateFigures.Engine);
+}

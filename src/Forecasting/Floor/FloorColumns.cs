@@ -1,0 +1,302 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Water;
+using Litterfall.Judging;
+using Litterfall.Physics.Soil;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Forecasting.Floor;
+
+/// <summary>
+/// The floor of a design as ground zones: a level soil is one, a wedge its front and back half, steps as they
+/// are typed; each is split in two where moss covers a part. Wood and stone in a layer take their share of
+/// its pores.
+/// </summary>
+public sealed record FloorColumns
+{
+    private const int MossElements = 4;
+    private const int SoilElements = 12;
+    private const int DrainageElements = 8;
+    private const double LeastShare = 0.02;
+
+    /// <summary>A curve brings its table of values, which takes milliseconds to make.</summary>
+    private static readonly Recent<VanGenuchtenParameters, VanGenuchten> Tabled = new(
+        p => new VanGenuchten(p),
+        64
+    );
+
+    private static readonly FeddesHeads Roots = new(-0.01, -0.05, -3.0, -80.0);
+
+    /// <summary>The columns.</summary>
+    public required SoilColumns Columns { get; init; }
+
+    /// <summary>Area of the floor, m².</summary>
+    public required double AreaSquareMeters { get; init; }
+
+    /// <summary>Depth of the drainage layer, m; 0 without one.</summary>
+    public required double DrainageMeters { get; init; }
+
+    /// <summary>Depth of the moss in each zone, m; 0 where it is bare.</summary>
+    public required ImmutableArray<double> MossMeters { get; init; }
+
+    /// <summary>Depth of the soil in each zone, m.</summary>
+    public required ImmutableArray<double> SoilMeters { get; init; }
+
+    /// <summary>Where the soil of each zone lies.</summary>
+    public required ImmutableArray<SoilZones> Places { get; init; }
+
+    /// <summary>Curve of the soil.</summary>
+    public required HydraulicCurve Soil { get; init; }
+
+    /// <summary>
+    /// State on planting day: soil and moss at squeeze wetness, drainage layer at rest, empty.
+    /// </summary>
+    public required ColumnState Fresh { get; init; }
+
+    private double FootMeters => Columns.FootMeters(0);
+
+    private Materials? Used { get; init; }
+
+    /// <summary>Figures of the curves it is built from.</summary>
+    public required ImmutableArray<Figure> Curves { get; init; }
+
+    /// <summary>The floor of a design; null when a material has no curve or there is no soil.</summary>
+    public static FloorColumns? Of(CheckedDesign design, ImmutableArray<FloorLayer> layers) =>
+        Of(design, layers, CurveChange.None, null);
+
+    /// <summary>The same floor with another soil; the curves of the other layers are shared.</summary>
+    public FloorColumns With(CheckedDesign design, ImmutableArray<FloorLayer> layers, CurveChange change) =>
+        Of(design, layers, change, this)!;
+
+    private static FloorColumns? Of(
+        CheckedDesign design,
+        ImmutableArray<FloorLayer> layers,
+        CurveChange change,
+        FloorColumns? like
+    )
+    {
+        var soil = layers.FirstOrDefault(l => l.Layer == "soil");
+        if (
+            soil is not { Material: { } mix, Finished.Si: > 0 }
+            || MaterialCurve.Of(mix, design.Catalog) is not { } soilCurve
+        )
+        {
+            return null;
+        }
+
+        var drainage = layers.FirstOrDefault(l => l.Layer == "drainage");
+        var moss = layers.FirstOrDefault(l => l.Layer == "moss");
+        var mossCurve = moss?.Material is { } m ? MaterialCurve.Of(m) : null;
+        var below = drainage is null ? null : DrainageCurve(design, drainage);
+        if (drainage is { Finished.Si: > 0 } && below is null)
+        {
+            return null;
+        }
+
+        var area = drainage is { Area.Si: > 0 } ? drainage.Area.Si : soil.Area.Si;
+        if (area <= 0)
+        {
+            return null;
+        }
+
+        var mixed = Tabled.Of(Scaled(change.Apply(soilCurve), OpenShare(soil, area)));
+        var materials = like?.Used is { } used
+            ? used with
+            {
+                Soil = mixed,
+            }
+            : new Materials(
+                mixed,
+                mossCurve is null ? null : Tabled.Of(mossCurve),
+                below is null ? null : Tabled.Of(Scaled(below, OpenShare(drainage!, area)))
+            );
+        var cover = moss is { Area.Si: > 0 } && mossCurve is not null ? moss.Area.Si / area : 0;
+        var zones = Split(SoilZones.Of(design), Math.Min(cover, 1), moss?.Depth.Si ?? 0);
+        var built = Build(materials, zones, drainage?.Depth.Si ?? 0, area);
+        return built with
+        {
+            Fresh = design.Design.Start is { } running
+                ? built.Columns.AtRest(Math.Clamp(running.Level.Si, 0, built.FootMeters))
+                : FreshState(built, soil, moss, change),
+            Curves =
+            [
+                .. MaterialCurve.Figures(mix, design.Catalog),
+                .. drainage?.Material is { } a ? MaterialCurve.Figures(a) : [],
+            ],
+        };
+    }
+
+    private readonly record struct Zone(SoilZones Place, double Share, double SoilMeters, double MossMeters);
+
+    private sealed record Materials(HydraulicCurve Soil, HydraulicCurve? Moss, HydraulicCurve? Below);
+
+    private static VanGenuchtenParameters? DrainageCurve(CheckedDesign design, FloorLayer drainage) =>
+        drainage.Material is { } aggregate ? MaterialCurve.Of(aggregate)
+        : design.Find("floor.drainage.grid") is { } grid ? MaterialCurve.Of(grid) ?? OpenWater
+        : OpenWater;
+
+    /// <summary>
+    /// Open water under a raised floor, as a material that empties over the last centimeters.
+    /// </summary>
+    private static readonly VanGenuchtenParameters OpenWater = new()
+    {
+        ThetaR = 0,
+        ThetaS = 1,
+        Modes = [new PoreMode(1, 500, 4)],
+        KsMetersPerSecond = 0.1,
+    };
+
+    private static double OpenShare(FloorLayer layer, double area) =>
+        layer.Depth.Si > 0 ? Math.Clamp(layer.Finished.Si / (area * layer.Depth.Si), 0.01, 1) : 1;
+
+    private static VanGenuchtenParameters Scaled(VanGenuchtenParameters curve, double share) =>
+        curve with
+        {
+            ThetaR = curve.ThetaR * share,
+            ThetaS = curve.ThetaS * share,
+        };
+
+    private static List<Zone> Split(ImmutableArray<SoilZones> soil, double cover, double mossMeters)
+    {
+        var zones = new List<Zone>();
+        foreach (var zone in soil)
+        {
+            var mossed = cover > 1 - LeastShare ? 1 : cover;
+            if (mossed > LeastShare && mossMeters > 0)
+            {
+                zones.Add(new Zone(zone, zone.Share * mossed, zone.DepthMeters, mossMeters));
+            }
+
+            if (mossed <= LeastShare || mossMeters <= 0)
+            {
+                zones.Add(new Zone(zone, zone.Share, zone.DepthMeters, 0));
+            }
+            else if (mossed < 1)
+            {
+                zones.Add(new Zone(zone, zone.Share * (1 - mossed), zone.DepthMeters, 0));
+            }
+        }
+
+        return zones;
+    }
+
+    private static FloorColumns Build(Materials materials, List<Zone> zones, double drainage, double area)
+    {
+        var anyMoss = zones.Any(z => z.MossMeters > 0);
+        var sum = zones.Sum(z => z.Share);
+        var profiles = zones
+            .Select(z => new SoilProfile(
+                [.. Layers(materials, z, anyMoss, drainage)],
+                new RootZone(z.MossMeters, z.MossMeters + z.SoilMeters, Roots),
+                z.Share / sum
+            ))
+            .ToImmutableArray();
+        var columns = new SoilColumns(profiles);
+        return new FloorColumns
+        {
+            Columns = columns,
+            AreaSquareMeters = area,
+            DrainageMeters = materials.Below is null ? 0 : drainage,
+            MossMeters = [.. zones.Select(z => z.MossMeters)],
+            SoilMeters = [.. zones.Select(z => z.SoilMeters)],
+            Places = [.. zones.Select(z => z.Place)],
+            Soil = materials.Soil,
+            Used = materials,
+            Fresh = columns.AtRest(0),
+            Curves = [],
+        };
+    }
+
+    private static IEnumerable<SoilLayer> Layers(
+        Materials materials,
+        Zone zone,
+        bool anyMoss,
+        double drainage
+    )
+    {
+        if (zone.MossMeters > 0)
+        {
+            yield return SoilLayer.Even(materials.Moss!, zone.MossMeters, MossElements);
+        }
+
+        var elements = SoilElements + (anyMoss && zone.MossMeters <= 0 ? MossElements : 0);
+        yield return new SoilLayer(materials.Soil, FineAtBothEnds(zone.SoilMeters, elements));
+        if (materials.Below is { } below && drainage > 0)
+        {
+            yield return new SoilLayer(below, FineOnTop(drainage, DrainageElements));
+        }
+    }
+
+    /// <summary>Elements whose ends lie on a half circle: thin at the surface and over the mesh.</summary>
+    private static ImmutableArray<double> FineAtBothEnds(double thickness, int count) =>
+        [
+            .. Enumerable
+                .Range(0, count)
+                .Select(i =>
+                    0.5 * thickness * (Math.Cos(Math.PI * i / count) - Math.Cos(Math.PI * (i + 1) / count))
+                ),
+        ];
+
+    private static ImmutableArray<double> FineOnTop(double thickness, int count) =>
+        [
+            .. Enumerable
+                .Range(0, count)
+                .Select(i =>
+                    thickness
+                    * (Math.Cos(0.5 * Math.PI * i / count) - Math.Cos(0.5 * Math.PI * (i + 1) / count))
+                ),
+        ];
+
+    private static ColumnState FreshState(
+        FloorColumns floor,
+        FloorLayer soil,
+        FloorLayer? moss,
+        CurveChange change
+    )
+    {
+        var squeeze = soil.SqueezeWater is { } w ? w.Si / soil.Finished.Si : 0;
+        var open = OpenShare(soil, floor.AreaSquareMeters);
+        var soilHead = floor.Soil.HeadMeters((squeeze + change.Squeeze) * open);
+        var mossCurve = floor
+            .Columns.Profiles.Select(p => p.Layers[0].Curve)
+            .FirstOrDefault(c => c != floor.Soil);
+        var mossHead =
+            moss?.SqueezeWater is { } v && mossCurve is not null && moss.Finished.Si > 0
+                ? mossCurve.HeadMeters(v.Si / moss.Finished.Si)
+                : soilHead;
+        return floor.Columns.From(
+            (zone, depth) =>
+            {
+                var foot = floor.Columns.FootMeters(zone);
+                return depth < floor.MossMeters[zone] - 1e-9 ? mossHead
+                    : depth <= foot - floor.DrainageMeters + 1e-9 ? Math.Max(soilHead, -50)
+                    : depth - foot;
+            }
+        );
+    }
+}
+
+/// <summary>A change of the soil's curve, to ask how far an answer moves over what is not known.</summary>
+/// <param name="Conductivity">Factor on the saturated conductivity.</param>
+/// <param name="Alpha">Factor on α of all pore systems.</param>
+/// <param name="Squeeze">Added to the water content of the fresh mix, m³/m³.</param>
+public readonly record struct CurveChange(double Conductivity, double Alpha, double Squeeze)
+{
+    /// <summary>No change.</summary>
+    public static readonly CurveChange None = new(1, 1, 0);
+
+    /// <summary>The changed parameters.</summary>
+    public VanGenuchtenParameters Apply(VanGenuchtenParameters curve)
+    {
+        var alpha = Alpha;
+        return curve with
+        {
+            KsMetersPerSecond = curve.KsMetersPerSecond * Conductivity,
+            Modes = [.. curve.Modes.Select(m => m with { AlphaPerMeter = m.AlphaPerMeter * alpha })],
+        };
+    }
+}

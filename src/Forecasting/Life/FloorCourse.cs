@@ -1,0 +1,299 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Instructions.Care;
+using Litterfall.Judging;
+using Litterfall.Physics.Crew;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Forecasting.Life;
+
+/// <summary>Runs the life of a design's floor and turns it into answers.</summary>
+internal sealed class FloorCourse
+{
+    /// <summary>g/d in a kg/s.</summary>
+    private const double KilogramPerDay = 1000.0 * 86400.0;
+
+    private readonly DesignNumbers n;
+    private readonly DateOnly planting;
+    private readonly double area;
+    private readonly FloorLifeSetup setup;
+    private readonly ImmutableArray<GroundDay> ground;
+    private readonly ImmutableArray<bool> isSpringtail;
+    private readonly ImmutableArray<Figure> inputs;
+
+    private FloorCourse(DesignNumbers n, ImmutableArray<SeededKind> crew)
+    {
+        this.n = n;
+        planting = BoxRun.FirstDay(n.Design);
+        area = n.Box.OpenFloor.Si;
+        isSpringtail = [.. crew.Select(c => c.Species.NeedsDamp)];
+        ground = FloorGround.Of(n, planting);
+        inputs = FloorSetups.Inputs(n, crew);
+        setup = FloorSetups.Of(n, crew);
+    }
+
+    /// <summary>The life of a design; null without a floor.</summary>
+    public static LifeFigures? Of(DesignNumbers n)
+    {
+        var crew = FloorSetups.Crew(n);
+        return !n.Box.IsBuildable || n.Box.OpenFloor.Si <= 0.0 ? null : new FloorCourse(n, crew).Figures();
+    }
+
+    private Figure Of(string name, Unit unit, double si, string how = "run of the floor day by day") =>
+        Figure.Computed(how, si, unit.Dimension, inputs.AsSpan()).As(name, unit, LifeFigures.Engine);
+
+    private Figure Days(string name, int days) => Of(name, Unit.Day, days * 86400.0);
+
+    /// <summary>g/(m² y).</summary>
+    private Figure Load(string name, double grams) => Of(name, Unit.KilogramPerSquareMeter, grams / 1000.0);
+
+    private double Springtails(FloorLifeDay day) => day.Mobile.Where((_, i) => isSpringtail[i]).Sum();
+
+    private double Isopods(FloorLifeDay day) => day.Mobile.Where((_, i) => !isSpringtail[i]).Sum();
+
+    private double Seeded => setup.Crew.Where(c => c.Species.NeedsDamp).Sum(c => c.Count);
+
+    private LifeFigures Figures()
+    {
+        double appetite = setup.Eaters.Sum(e =>
+            e.Count * e.CrewShare * FrogNeeds.FoodJoulesPerDay(e.Grams, ground[0].Celsius, e.Activity)
+        );
+        var ready = Alone(1.0, appetite);
+        var because = FloorWaits
+            .Of(n, planting, isSpringtail, ready)
+            .OrderByDescending(r => r.Day ?? DateOnly.MinValue)
+            .ToImmutableArray();
+        var from = because[0].Day ?? planting;
+        int first = Math.Max(0, from.DayNumber - planting.DayNumber);
+        int low = LitterLow();
+        var inhabited = setup with { EatersFrom = first, TopUpEvery = Math.Max(0, low) };
+        int length = Math.Max(LifePolicy.Days, first + 366);
+        var (days, ledger) = FloorLife.Run(inhabited, ground, length);
+        int eatenUp = setup.Eaters.IsEmpty ? -1 : EatenUp(days, first);
+        return Told(
+            new Course(from, because, ready)
+            {
+                ReadyBand = Band(
+                    ready.Day,
+                    Alone(LifePolicy.ManyYoung, appetite).Day,
+                    Alone(LifePolicy.FewYoung, appetite).Day
+                ),
+                Appetite = appetite,
+                Low = low,
+                First = first,
+                Days = days,
+                Ledger = ledger,
+                EatenUp = eatenUp,
+                Reseed = eatenUp < 0 ? null : Reseed(inhabited, length),
+            }
+        );
+    }
+
+    /// <summary>Earliest and latest; no latest where one of them never comes.</summary>
+    private static (int? Early, int? Late) Band(params ReadOnlySpan<int?> days)
+    {
+        int? early = null;
+        int? late = int.MinValue;
+        foreach (int? day in days)
+        {
+            early = early is null || day < early ? day ?? early : early;
+            late = day is null || late is null ? null : Math.Max(late.Value, day.Value);
+        }
+
+        return (early, late);
+    }
+
+    /// <summary>What was run, before it is told.</summary>
+    private sealed record Course(DateOnly From, ImmutableArray<WaitReason> Because, CrewReadiness Ready)
+    {
+        public (int? Early, int? Late) ReadyBand { get; init; }
+
+        public double Appetite { get; init; }
+
+        public int Low { get; init; }
+
+        public int First { get; init; }
+
+        public ImmutableArray<FloorLifeDay> Days { get; init; }
+
+        public required FloorLifeLedger Ledger { get; init; }
+
+        public int EatenUp { get; init; }
+
+        public CrewReseed? Reseed { get; init; }
+    }
+
+    private LifeFigures Told(Course c)
+    {
+        var (days, first) = (c.Days, c.First);
+        var then = days[first];
+        var year = days[first..Math.Min(first + 365, days.Length)];
+        double each = then.BearablePerDay > 0.0 ? then.BearableJoules / then.BearablePerDay : 0.0;
+        return new LifeFigures
+        {
+            AnimalsFrom = c.From,
+            Because = c.Because,
+            CrewReady = c.Ready.Day is { } r ? Days("days until the crew is ready", r) : null,
+            CrewReadyEarly = Maybe(c.ReadyBand.Early, "days until a hardier crew is ready"),
+            CrewReadyLate = Maybe(c.ReadyBand.Late, "days until a frailer crew is ready"),
+            SpringtailsThen = Of("springtails when animals go in", Unit.One, Springtails(then)),
+            IsopodsThen = Of("isopods when animals go in", Unit.One, Isopods(then)),
+            Appetite = Of(
+                "springtails the animals would take a day",
+                Unit.One,
+                c.Appetite / (each > 0.0 ? each : FrogNeeds.SpringtailJoules)
+            ),
+            Bearable = Of(
+                "springtails the crew bears to lose a day",
+                Unit.One,
+                LifePolicy.HalfBearable * then.BearablePerDay
+            ),
+            LeastSpringtails = Of(
+                "least springtails in the first year with animals",
+                Unit.PerSquareMeter,
+                year.Min(Springtails) / area
+            ),
+            EatenUp = c.EatenUp < 0 ? null : Days("days until the crew is eaten up", c.EatenUp),
+            IsEatenInFirstYear = c.EatenUp >= 0 && c.EatenUp < first + 365,
+            Reseed = c.Reseed is { } more ? Of("springtails to add", Unit.One, more.Count) : null,
+            ReseedEvery = c.Reseed is { } again ? Days("days between seedings", again.Every) : null,
+            Masses = Masses(c, year),
+            Days = days,
+            IsSpringtail = isSpringtail,
+        };
+    }
+
+    private FloorMasses Masses(Course c, ImmutableArray<FloorLifeDay> year)
+    {
+        var ledger = c.Ledger;
+        double flies = year.Average(d => d.FliesPerDay);
+        return new FloorMasses
+        {
+            LitterLow = c.Low < 0 ? null : Days("days until the leaves cover less than 2 cm", c.Low),
+            TopUp = Of(
+                "dry leaves that go in a year",
+                Water.Unit.Gram,
+                ledger.LitterGone / c.Days.Length * 365.0 / 1000.0
+            ),
+            FliesPerDay = Of("small flies a day", Unit.One, flies),
+            FliesPerWeek = Of("small flies a week", Unit.One, 7.0 * flies),
+            Droppings = Of(
+                "dry droppings a day",
+                FloorMasses.MilligramPerDay,
+                year.Average(d => d.DroppingsPerDay) / KilogramPerDay
+            ),
+            DroppingsEatable = Of(
+                "dry droppings the isopods could eat a day, a year on",
+                FloorMasses.MilligramPerDay,
+                year[^1].DroppingsEatable / KilogramPerDay
+            ),
+            Nitrogen = Load(
+                "nitrogen the food brings in, a year",
+                ledger.NitrogenFromFood / Math.Max(1, c.Days.Length - c.First) * 365.0 / area
+            ),
+            PlantNitrogen = Load(
+                "nitrogen plants can take up, a year",
+                setup.PlantGramsPerDay * 365.0 / area
+            ),
+            LedgerError = Of(
+                "miss of the ledgers of litter, droppings and nitrogen",
+                Water.Unit.Gram,
+                new[] { ledger.LitterMiss, ledger.NitrogenMiss, ledger.DroppingsMiss }.Max(Math.Abs) / 1000.0
+            ),
+        };
+    }
+
+    private Figure? Maybe(int? days, string name) => days is { } d ? Days(name, d) : null;
+
+    /// <summary>
+    /// First day the leaves cover less than 2 cm; -1 where they never do in five years, or never did.
+    /// </summary>
+    private int LitterLow()
+    {
+        double depth = n.Layers.FirstOrDefault(l => l.Layer == "litter")?.Depth.Si ?? 0.0;
+        return depth < LifePolicy.CoverMeters || setup.LitterGrams <= 0.0
+            ? -1
+            : FloorLife
+                .Run(setup, ground, LifePolicy.Days)
+                .Days.ToList()
+                .FindIndex(d => d.LitterGrams / setup.LitterGrams * depth < LifePolicy.CoverMeters);
+    }
+
+    /// <summary>First day with animals on which too few springtails are left; -1 where they last.</summary>
+    private int EatenUp(ImmutableArray<FloorLifeDay> days, int first) =>
+        isSpringtail.Contains(true)
+            ? days.ToList().FindIndex(first, d => Springtails(d) / area < LifePolicy.LeastSpringtails)
+            : -1;
+
+    /// <summary>
+    /// The longest time between seedings of what was seeded first that keeps the springtails up through five
+    /// years; null where none that was tried does.
+    /// </summary>
+    private CrewReseed? Reseed(FloorLifeSetup inhabited, int length)
+    {
+        // By halves: what is seeded more often keeps up at least as well.
+        CrewReseed? best = null;
+        var (low, high) = (0, LifePolicy.ReseedWeeks.Length - 1);
+        while (low <= high)
+        {
+            int middle = (low + high) / 2;
+            int every = 7 * LifePolicy.ReseedWeeks[middle];
+            var more = new CrewReseed(inhabited.EatersFrom + every, every, Seeded);
+            var (days, _) = FloorLife.Run(inhabited with { Reseed = more }, ground, length);
+            bool keeps = EatenUp(days, inhabited.EatersFrom) < 0;
+            best = keeps ? more : best;
+            (low, high) = keeps ? (low, middle - 1) : (middle + 1, high);
+        }
+
+        return best;
+    }
+
+    /// <summary>
+    /// First day the crew bears the appetite, or has settled where it never bears it; no day where it does
+    /// not breed here.
+    /// </summary>
+    private CrewReadiness Alone(double hardier, double appetite)
+    {
+        if (!isSpringtail.Contains(true))
+        {
+            return default;
+        }
+
+        var alone = FloorLife
+            .Run(
+                setup with
+                {
+                    Crew =
+                    [
+                        .. setup.Crew.Select(c => c with { Species = CrewKinds.Hardier(c.Species, hardier) }),
+                    ],
+                },
+                ground,
+                LifePolicy.ReadyDays
+            )
+            .Days.ToList();
+        double most = alone.Max(Springtails);
+        if (most < LifePolicy.Breeds * Seeded)
+        {
+            return default;
+        }
+
+        int bears =
+            appetite <= 0.0
+                ? alone.FindIndex(d => Springtails(d) >= LifePolicy.Bred * Seeded)
+                : alone.FindIndex(d =>
+                    LifePolicy.HalfBearable * d.BearableJoules >= appetite && Springtails(d) >= Seeded
+                );
+        return bears >= 0
+            ? new CrewReadiness(bears + 1, true)
+            : new CrewReadiness(
+                alone.FindIndex(d => Springtails(d) >= LifePolicy.Settled * most) + 1,
+                appetite <= 0.0
+            );
+    }
+}

@@ -1,0 +1,119 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Instructions.Building;
+using Litterfall.Instructions.Care;
+using Litterfall.Judging;
+using Litterfall.Physics.Crew;
+using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Forecasting.Life;
+
+/// <summary>A kind of crew animal of a design.</summary>
+/// <param name="Path">Its key in the design.</param>
+/// <param name="Entry">Its entry of the library.</param>
+/// <param name="Species">Its rates.</param>
+/// <param name="Count">How many are seeded.</param>
+internal sealed record SeededKind(string Path, CatalogEntry Entry, CrewSpecies Species, int Count);
+
+/// <summary>A design as a floor with its crew and those that eat of it.</summary>
+internal static class FloorSetups
+{
+    /// <summary>Crew animals whose rates the library has.</summary>
+    /// <param name="n">The design.</param>
+    public static ImmutableArray<SeededKind> Crew(DesignNumbers n) =>
+        [
+            .. n
+                .Design.Design.Crew.Select(
+                    (c, i) =>
+                    {
+                        string path = FormattableString.Invariant($"crew[{i}]");
+                        var entry = n.Design.Entry($"{path}.animal");
+                        return (Path: path, Entry: entry, Species: CrewKinds.Of(entry), c.Count);
+                    }
+                )
+                .Where(c => c is { Count: > 0, Species: not null })
+                .Select(c => new SeededKind(c.Path, c.Entry, c.Species!, c.Count)),
+        ];
+
+    /// <summary>The floor, nobody eating of it yet.</summary>
+    /// <param name="n">The design.</param>
+    /// <param name="crew">Its crew.</param>
+    public static FloorLifeSetup Of(DesignNumbers n, ImmutableArray<SeededKind> crew)
+    {
+        var litter = n.Layers.FirstOrDefault(l => l.Layer == "litter");
+        double area = n.Box.OpenFloor.Si;
+        double ratio = Value(litter?.Material, "carbonToNitrogen") ?? LifePolicy.UsualCarbonToNitrogen;
+        return new FloorLifeSetup
+        {
+            SquareMeters = area,
+            Crew =
+            [
+                .. crew.Select(c => new CrewStock(
+                    c.Species,
+                    CrewKinds.Body(c.Entry),
+                    c.Count,
+                    c.Species.NeedsDamp ? double.PositiveInfinity : LifePolicy.IsopodsPerSquareMeter
+                )),
+            ],
+            LitterGrams = (litter?.DryMass?.Si ?? 0.0) * 1000.0,
+            DecayPerYear = Value(litter?.Material, "decayAt24C") ?? LifePolicy.UsualDecay,
+            LitterNitrogen = LifePolicy.Carbon / ratio,
+            Eaters = [.. Eaters(n)],
+            PlantGramsPerDay =
+                n.Design.Design.Plants.Count == 0
+                    ? 0.0
+                    : area * LifePolicy.GrowthGrams * LifePolicy.PlantNitrogen,
+        };
+    }
+
+    /// <summary>What the life of the floor rests on.</summary>
+    /// <param name="n">The design.</param>
+    /// <param name="crew">Its crew.</param>
+    public static ImmutableArray<Figure> Inputs(DesignNumbers n, ImmutableArray<SeededKind> crew)
+    {
+        var leaves = n.Layers.FirstOrDefault(l => l.Layer == "litter")?.Material;
+        IEnumerable<Figure?> all =
+        [
+            .. crew.SelectMany(c =>
+                new[]
+                {
+                    n.Design.Count($"{c.Path}.count", $"number of {c.Entry.Name}", c.Count),
+                    c.Entry.Figure("T0"),
+                    c.Entry.Figure("survival"),
+                    c.Entry.Figure("freshMass"),
+                }
+            ),
+            leaves?.Figure("decayAt24C"),
+            n.Box.OpenFloor,
+            .. Amphibians(n).Select(a => a.Entry.Figure("mass")),
+            .. FloorGround.Inputs(n),
+        ];
+        return [.. all.OfType<Figure>()];
+    }
+
+    private static double? Value(CatalogEntry? entry, string name) =>
+        entry?.Values.GetValueOrDefault(name)?.Number;
+
+    private static IEnumerable<BoxAnimal> Amphibians(DesignNumbers n) =>
+        BoxAnimal.Of(n).Where(a => a.Resident.Count > 0 && a.Class == AnimalClass.Amphibian);
+
+    private static IEnumerable<CrewEater> Eaters(DesignNumbers n) =>
+        Amphibians(n)
+            .Select(a =>
+            {
+                double grams = Value(a.Entry, "mass") ?? LifePolicy.UsualGrams;
+                bool eats = a.Entry.Text("food")?.Contains("springtail", StringComparison.Ordinal) == true;
+                double share = LifePolicy.CrewShareAtNothing - (LifePolicy.CrewSharePerGram * grams);
+                return new CrewEater(
+                    a.Resident.Count,
+                    grams,
+                    LifePolicy.Activity,
+                    eats ? Math.Clamp(share, 0.0, LifePolicy.MostCrewShare) : 0.0
+                );
+            });
+}

@@ -1,0 +1,71 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Forecasting.Light;
+
+/// <summary>
+/// Power of a lamp by how it leaves: light, infrared of a glowing wire, and heat of its case; W.
+/// </summary>
+/// <param name="LightWatts">Light out of lamp and hood.</param>
+/// <param name="InfraredWatts">Infrared in the beam; only a glowing wire has any that passes glass.</param>
+/// <param name="CaseWatts">All other.</param>
+/// <param name="DownShare">Share of the heat of its case that crosses the lid.</param>
+internal readonly record struct LampHeat(
+    double LightWatts,
+    double InfraredWatts,
+    double CaseWatts,
+    double DownShare
+)
+{
+    private const double UsualVisible = 0.36;
+    private const double UsualDown = 0.15;
+    private const double UsualWatts = 18.0;
+
+    /// <summary>Electrical power of a lamp, W: typed, of its file, or its kind's.</summary>
+    public static double Watts(CheckedDesign design, int lamp) =>
+        design.Design.Lamps[lamp].Watts?.Si
+        ?? (
+            design.Design.Lamps[lamp].File is { } file
+                ? design.Files.Lamps.GetValueOrDefault(file)?.Watts
+                : null
+        )
+        ?? Kind(design, lamp)?.Figure("power")?.Si
+        ?? UsualWatts;
+
+    /// <summary>The power of a lamp, split.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="lamp">Place of the lamp.</param>
+    /// <param name="ends">Where its light ends.</param>
+    public static LampHeat Of(CheckedDesign design, int lamp, LampShares.Lit ends)
+    {
+        var kind = Kind(design, lamp);
+        double watts = Watts(design, lamp);
+        double visible = kind?.Figure("visibleShare")?.Si ?? UsualVisible;
+        if (
+            design.Design.Lamps[lamp].Lumens is { } lumens
+            && kind?.Figure("radiationEfficacy")?.Si is { } efficacy
+            && watts > 0.0
+        )
+        {
+            visible = Math.Clamp(lumens.Si / efficacy / watts, 0.02, 0.7);
+        }
+
+        double light = watts * visible * (kind?.Figure("outputRatio")?.Si ?? 1.0);
+        double infrared = ends.Infrared is null
+            ? 0.0
+            : watts * Math.Min(kind?.Figure("infraredShare")?.Si ?? 0.0, 1.0 - visible);
+        return new LampHeat(
+            light,
+            infrared,
+            watts - light - infrared,
+            kind?.Figure("downShare")?.Si ?? UsualDown
+        );
+    }
+
+    private static CatalogEntry? Kind(CheckedDesign design, int lamp) =>
+        design.Find(FormattableString.Invariant($"lamps[{lamp}].lamp"));
+}

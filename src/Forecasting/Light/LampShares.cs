@@ -1,0 +1,107 @@
+using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
+using Litterfall.Domain;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Judging;
+using Litterfall.Physics.Light;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Forecasting.Light;
+
+/// <summary>Where the light of a lamp ends, as shares of what it sends out.</summary>
+/// <param name="Ground">On the ground.</param>
+/// <param name="Walls">On backgrounds, and what panes take, by side.</param>
+/// <param name="Lid">What the lid takes.</param>
+/// <param name="Leaves">On crowns.</param>
+/// <param name="Wood">On wood and stone.</param>
+internal sealed record LampShares(
+    double Ground,
+    ImmutableDictionary<Side, double> Walls,
+    double Lid,
+    double Leaves,
+    double Wood
+)
+{
+    private static readonly (Side Side, BoxFace Face)[] Sides =
+    [
+        (Side.Left, BoxFace.Left),
+        (Side.Right, BoxFace.Right),
+        (Side.Front, BoxFace.Front),
+        (Side.Back, BoxFace.Back),
+    ];
+
+    /// <summary>The same design gives the same shares, so one sum serves all seasons.</summary>
+    private static readonly ConditionalWeakTable<CheckedDesign, Lit[]> Known = [];
+
+    /// <summary>Light and, of a glowing wire, infrared of a lamp.</summary>
+    /// <param name="Light">Where its light ends.</param>
+    /// <param name="Infrared">Where its infrared ends; null where the lid stops it.</param>
+    public sealed record Lit(LampShares Light, LampShares? Infrared);
+
+    /// <summary>
+    /// Share taken inside: ground, leaves, wood, backgrounds, and half of what panes and lid take.
+    /// </summary>
+    public double Inside { get; private init; }
+
+    /// <summary>The shares of each lamp of a design; none where there is no air in the box.</summary>
+    public static Lit[] Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers) =>
+        Known.GetValue(design, d =>
+            LightBox.Of(d, box, layers) is { } light
+                ? [.. LampSource.Of(d, light).Select(lamp => Trace(light.Scene, lamp))]
+                : []
+        );
+
+    private static Lit Trace(LightScene scene, LampSource lamp) =>
+        new(
+            Trace(scene, lamp.Luminaires),
+            lamp.Kind?.Text("shape") == "spot" ? Trace(ForInfrared(scene), lamp.Luminaires) : null
+        );
+
+    /// <summary>Panes take more of the infrared of a glowing wire than of light.</summary>
+    private static LightScene ForInfrared(LightScene scene)
+    {
+        var pane = PaneOptics.Single(0.005, PaneOptics.GlassIndex, LightPolicy.SolarPerMeter);
+        return scene with
+        {
+            Lid = [.. scene.Lid.Select(p => p.Kind == LidKind.Pane ? p with { Pane = pane } : p)],
+        };
+    }
+
+    private static LampShares Trace(LightScene scene, ImmutableArray<Luminaire> lamps)
+    {
+        double flux = lamps.Sum(l => l.Lumens);
+        double[] sums = new double[8];
+        foreach (var lamp in lamps)
+        {
+            var ends = LightTracer.Of(scene, lamp, Math.Max(1, LightPolicy.Rays / lamps.Length));
+            double share = flux > 0.0 ? lamp.Lumens / flux : 0.0;
+            for (int i = 0; i < Sides.Length; i++)
+            {
+                sums[i] += share * ends.On(Sides[i].Face);
+            }
+
+            sums[4] += share * ends.On(BoxFace.Floor);
+            sums[5] += share * ends.Lid;
+            sums[6] += share * ends.Canopies.Sum();
+            sums[7] += share * ends.Blocks.Sum();
+        }
+
+        double walls = Sides
+            .Select((s, i) => sums[i] * (scene.Face(s.Face).Kind == FaceKind.Glass ? 0.5 : 1.0))
+            .Sum();
+        return new LampShares(
+            sums[4],
+            Sides.Select((s, i) => (s.Side, Share: sums[i])).ToImmutableDictionary(s => s.Side, s => s.Share),
+            sums[5],
+            sums[6],
+            sums[7]
+        )
+        {
+            Inside = sums[4] + sums[6] + sums[7] + walls + (0.5 * sums[5]),
+        };
+    }
+}

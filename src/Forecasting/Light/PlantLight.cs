@@ -1,0 +1,93 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Judging;
+using Litterfall.Quantities.Placing;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Forecasting.Light;
+
+/// <summary>How the light of a plant stands to its band.</summary>
+public enum LightVerdict
+{
+    /// <summary>The library has no band for it.</summary>
+    NoBand,
+
+    /// <summary>Less than it takes to live.</summary>
+    BelowCompensation,
+
+    /// <summary>Below its band, whatever the uncertainty.</summary>
+    TooDark,
+
+    /// <summary>Below its band by less than the uncertainty.</summary>
+    PerhapsDark,
+
+    /// <summary>Within its band.</summary>
+    Within,
+
+    /// <summary>Above its band by less than the uncertainty.</summary>
+    PerhapsBright,
+
+    /// <summary>Above its band, whatever the uncertainty.</summary>
+    TooBright,
+}
+
+/// <summary>The light of one plant, its own crown left out.</summary>
+/// <param name="Spot">Where it stands.</param>
+/// <param name="Species">Its catalog entry.</param>
+public sealed record PlantLight(PlantSpot Spot, CatalogEntry Species)
+{
+    /// <summary>Height of its leaves over the base.</summary>
+    public required Figure LeafHeight { get; init; }
+
+    /// <summary>Which way its leaves face, in words.</summary>
+    public required string Facing { get; init; }
+
+    /// <summary>Photons on its leaves at full light.</summary>
+    public required Banded Photons { get; init; }
+
+    /// <summary>Photons on its leaves in a day.</summary>
+    public required Banded Daily { get; init; }
+
+    /// <summary>Illuminance of its leaves at full light.</summary>
+    public required Figure Lux { get; init; }
+
+    /// <summary>Photons on a level leaf there.</summary>
+    public required Figure Level { get; init; }
+
+    /// <summary>Mean of six faces of a small cube there.</summary>
+    public required Figure AllRound { get; init; }
+
+    /// <summary>Least and largest of its band, a day; null where the library has none.</summary>
+    public (Figure Low, Figure High)? Band { get; init; }
+
+    /// <summary>Photons at which its leaves just live.</summary>
+    public required Figure Compensation { get; init; }
+
+    /// <summary>How it stands to its band.</summary>
+    public LightVerdict Verdict =>
+        Photons.Value.Si < Compensation.Si ? LightVerdict.BelowCompensation
+        : Band is not { } band ? LightVerdict.NoBand
+        : Daily.Value.Si < band.Low.Si
+            ? (Daily.High ?? Daily.Value).Si < band.Low.Si ? LightVerdict.TooDark
+                : LightVerdict.PerhapsDark
+        : Daily.Value.Si > band.High.Si
+            ? (Daily.Low ?? Daily.Value).Si > band.High.Si ? LightVerdict.TooBright
+                : LightVerdict.PerhapsBright
+        : LightVerdict.Within;
+
+    /// <summary>The verdict in words.</summary>
+    public string Words =>
+        Verdict switch
+        {
+            LightVerdict.BelowCompensation => "too dark to live",
+            LightVerdict.TooDark => "too dark",
+            LightVerdict.PerhapsDark => "perhaps too dark",
+            LightVerdict.Within => "within its band",
+            LightVerdict.PerhapsBright => "perhaps too bright",
+            LightVerdict.TooBright => "too bright",
+            _ => "no band in the library",
+        };
+}

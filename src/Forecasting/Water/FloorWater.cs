@@ -1,0 +1,205 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
+using Litterfall.Judging;
+using Litterfall.Physics.Soil;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Forecasting.Water;
+
+/// <summary>One draining by hand.</summary>
+/// <param name="Day">Days from planting.</param>
+/// <param name="Liters">What it takes out.</param>
+public sealed record DrainFigure(Figure Day, Figure Liters);
+
+/// <summary>The water of the floor: the balance of a day, and what the flow engine forecasts.</summary>
+public sealed record FloorWater
+{
+    private const int Month = 30;
+
+    /// <summary>The balance of a day.</summary>
+    public required WaterBalance Balance { get; init; }
+
+    /// <summary>The forecast; null where it cannot be made.</summary>
+    public WaterForecast? Forecast { get; init; }
+
+    /// <summary>Height to which water climbs between the grains over the level.</summary>
+    public Figure? CapillaryRise { get; init; }
+
+    /// <summary>Day of the first drain from planting, wetting-up included.</summary>
+    public Figure? FirstDrain { get; init; }
+
+    /// <summary>Its earliest over what nobody measured.</summary>
+    public Figure? FirstDrainLow { get; init; }
+
+    /// <summary>Its latest; null when it may not come.</summary>
+    public Figure? FirstDrainHigh { get; init; }
+
+    /// <summary>Day the water reaches the barrier if nobody drains.</summary>
+    public Figure? BarrierReached { get; init; }
+
+    /// <summary>Drainings by hand in the first year.</summary>
+    public ImmutableArray<DrainFigure> Drains { get; init; } = [];
+
+    /// <summary>Level after 30 days.</summary>
+    public Figure? LevelAfterMonth { get; init; }
+
+    /// <summary>Least air at root depth.</summary>
+    public Figure? LeastAir { get; init; }
+
+    /// <summary>Days with less air there than roots need.</summary>
+    public Figure? AirlessDays { get; init; }
+
+    /// <summary>Largest suction where the crew lives.</summary>
+    public Figure? MostSuction { get; init; }
+
+    /// <summary>What the ledger of the forecast misses.</summary>
+    public Figure? LedgerError { get; init; }
+
+    /// <summary>The water of a design.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="headspace">Air over its floor.</param>
+    /// <param name="layers">Its layers.</param>
+    /// <param name="climate">Climate of the box; null where it is not known.</param>
+    /// <param name="how">Whether with the forecast, and with its band.</param>
+    public static FloorWater Of(
+        CheckedDesign design,
+        AirSpace headspace,
+        ImmutableArray<FloorLayer> layers,
+        ClimateFigures? climate,
+        (bool Forecast, bool Band) how
+    )
+    {
+        var balance = WaterBalance.Of(design, headspace, layers, climate);
+        var water = new FloorWater { Balance = balance, CapillaryRise = Rise(layers) };
+        return how.Forecast && WaterForecast.Of(design, layers, balance) is { } forecast
+            ? water.With(forecast, how.Band ? forecast.FirstDrainBand(design, layers, balance) : null)
+            : water;
+    }
+
+    private FloorWater With(WaterForecast forecast, (double? Low, double? High)? band)
+    {
+        var inputs = Inputs(forecast);
+        Figure Days(string name, double days, string how) =>
+            WaterReport.Simulated(name, Unit.Day.ToSiValue(days), Unit.Day, how, inputs);
+        var water = this with
+        {
+            Forecast = forecast,
+            FirstDrain = forecast.FirstDrainDay is { } f
+                ? Days("day of the first drain", f, "first day the level stands 1 cm below the barrier")
+                : null,
+            FirstDrainLow = band?.Low is { } low
+                ? Days("earliest day of the first drain", low, RangeWords + ", the earliest")
+                : null,
+            FirstDrainHigh = band?.High is { } high
+                ? Days("latest day of the first drain", high, RangeWords + ", the latest")
+                : null,
+            BarrierReached = forecast.BarrierDay is { } b
+                ? Days("day the water reaches the barrier", b, "first day the level stands at the barrier")
+                : null,
+            Drains =
+            [
+                .. forecast.Drains.Select(d => new DrainFigure(
+                    Days("day of a drain", d.Day, "the level stands 1 cm below the barrier again"),
+                    WaterReport.Simulated(
+                        "water taken by a drain",
+                        Unit.Liter.ToSiValue(d.Liters),
+                        Unit.Liter,
+                        "drawn off down to level 0 within five minutes",
+                        inputs
+                    )
+                )),
+            ],
+        };
+        return water.Measured(forecast, inputs);
+    }
+
+    /// <summary>What is read off the days of the forecast.</summary>
+    private FloorWater Measured(WaterForecast forecast, ImmutableArray<Figure> inputs)
+    {
+        Figure Days(string name, double days, string how) =>
+            WaterReport.Simulated(name, Unit.Day.ToSiValue(days), Unit.Day, how, inputs);
+        var days = forecast.Days;
+        var least = days.Min(d => d.LeastAir);
+        var driest = days.Min(d => d.CrewHeadMeters);
+        return this with
+        {
+            LevelAfterMonth =
+                Balance.PerLevel is null || days.Length <= Month
+                    ? null
+                    : WaterReport.Simulated(
+                        "level after 30 days",
+                        days[Month].LevelMeters,
+                        Unit.Millimeter,
+                        "head at the base on day 30",
+                        inputs
+                    ),
+            LeastAir = WaterReport.Simulated(
+                "least air at root depth",
+                least,
+                Unit.Percent,
+                "θs − θ(h) at root depth, least of all days and zones",
+                inputs
+            ),
+            AirlessDays = Days(
+                "days without air at root depth",
+                days.Count(d => d.LeastAir < WaterPolicy.LeastAir.Si),
+                $"days with less than {WaterPolicy.LeastAir.Name}"
+            ),
+            MostSuction = WaterReport.Simulated(
+                "largest suction where the crew lives",
+                Math.Max(0, -driest) * WaterPolicy.PascalsPerMeter,
+                Unit.Kilopascal,
+                "−h × 9.80665 kPa/m at crew depth, largest of all days and zones",
+                inputs
+            ),
+            LedgerError = WaterReport.Simulated(
+                "miss of the water ledger",
+                Unit.Gram.ToSiValue(forecast.LedgerErrorGrams),
+                Unit.Gram,
+                "misted − vapor − drained − run off − stored, over the whole forecast",
+                inputs
+            ),
+        };
+    }
+
+    private const string RangeWords =
+        "first drain over conductivity ÷ 3 to × 3, α × 0.5 to × 2, squeeze wetness ± 5 points";
+
+    private ImmutableArray<Figure> Inputs(WaterForecast forecast)
+    {
+        Figure?[] from = [Balance.Misted, Balance.Vented, Balance.PerLevel];
+        return [.. from.OfType<Figure>(), .. forecast.Floor.Curves];
+    }
+
+    private static Figure? Rise(ImmutableArray<FloorLayer> layers)
+    {
+        if (
+            layers.FirstOrDefault(l => l.Layer == "drainage")?.Material is not { } aggregate
+            || aggregate.Figure("particleLow") is not { Si: > 0 } small
+            || aggregate.Figure("particleHigh") is not { } large
+        )
+        {
+            return null;
+        }
+
+        var grain = ((small + large) / Figure.Number(2)).As("mean grain", Unit.Millimeter);
+        return Figure
+            .Computed(
+                "0.297 cm² ÷ (0.4 × mean grain)",
+                Reservoir.CapillaryRiseMeters(grain.Si),
+                Unit.Millimeter.Dimension,
+                grain
+            )
+            .As(
+                "capillary rise over the level",
+                Unit.Millimeter,
+                Citation.Habit("a pore is 0.4 of a grain")
+            );
+    }
+}

@@ -1,0 +1,335 @@
+using System.Collections.Immutable;
+using Litterfall.Domain;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
+using Litterfall.Instructions.Building;
+using Litterfall.Judging;
+using Litterfall.Physics.Soil;
+using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Forecasting.Water;
+
+/// <summary>One draining by hand.</summary>
+/// <param name="Day">Days from planting.</param>
+/// <param name="Liters">What it took out, L.</param>
+public readonly record struct DrainEvent(double Day, double Liters);
+
+/// <summary>The floor at the end of a day.</summary>
+/// <param name="Day">Days from planting.</param>
+/// <param name="LevelMeters">Free water over the base, m.</param>
+/// <param name="LeastAir">Least air-filled porosity at root depth over all zones, m³/m³.</param>
+/// <param name="CrewHeadMeters">Driest head a centimeter below the soil surface, m.</param>
+/// <param name="LitterMeters">Water in the leaves, m.</param>
+public readonly record struct FloorDay(
+    double Day,
+    double LevelMeters,
+    double LeastAir,
+    double CrewHeadMeters,
+    double LitterMeters
+)
+{
+    /// <summary>Air-filled porosity at root depth in each zone of the floor, m³/m³.</summary>
+    public ImmutableArray<double> RootAir { get; init; } = [];
+
+    /// <summary>Head at root depth in each zone, m.</summary>
+    public ImmutableArray<double> RootHeadMeters { get; init; } = [];
+
+    /// <summary>Air-filled porosity where <see cref="CrewHeadMeters"/> is told, m³/m³.</summary>
+    public double CrewAir { get; init; } = 1.0;
+}
+
+/// <summary>
+/// The water of the floor from planting on, day by day, with the mist and the vapor of a day spread evenly
+/// over it: what counts in the reservoir is their sum. Water is drawn off by hand at the highest allowed
+/// level, where the design has a way to.
+/// </summary>
+public sealed record WaterForecast
+{
+    private const double SecondsPerDay = 86400;
+    private const double LitersPerCubicMeter = 1000;
+    private const double GramsPerCubicMeter = 1e6;
+
+    /// <summary>Time is cut more coarsely than for pulses: nothing changes within a day.</summary>
+    private static readonly StepControl Daily = StepControl.Planning with
+    {
+        FirstStepSeconds = 1800,
+        LongestStepSeconds = SecondsPerDay,
+    };
+
+    /// <summary>The floor.</summary>
+    public required FloorColumns Floor { get; init; }
+
+    /// <summary>The days, from planting.</summary>
+    public required ImmutableArray<FloorDay> Days { get; init; }
+
+    /// <summary>Drainings by hand.</summary>
+    public required ImmutableArray<DrainEvent> Drains { get; init; }
+
+    /// <summary>Day the level first stands at its highest allowed height; null when it does not.</summary>
+    public double? FirstDrainDay { get; init; }
+
+    /// <summary>Day the level reaches the barrier if nobody drains; null when it does not.</summary>
+    public double? BarrierDay { get; init; }
+
+    /// <summary>Misted less all that left and all that is stored, over the whole forecast, g.</summary>
+    public double LedgerErrorGrams { get; init; }
+
+    /// <summary>Run off over the surface, L: more water than floor and box hold.</summary>
+    public double RunOffLiters { get; init; }
+
+    /// <summary>Why the numbers did not come out; null when they did.</summary>
+    public ColumnStop? StoppedEarly { get; init; }
+
+    /// <summary>
+    /// The forecast of a design; null when its floor has no curve or nothing says how much comes in.
+    /// </summary>
+    public static WaterForecast? Of(
+        CheckedDesign design,
+        ImmutableArray<FloorLayer> layers,
+        WaterBalance balance
+    ) =>
+        balance.Misted is not null && FloorColumns.Of(design, layers) is { } floor
+            ? new Run(design, layers, balance, floor).Through(WaterPolicy.Days)
+            : null;
+
+    /// <summary>
+    /// Day of the first drain over the range of what nobody measured: conductivity within a factor of three,
+    /// α from half to double (wetting and drying branch), squeeze wetness five points either way. Null where
+    /// it never comes.
+    /// </summary>
+    public (double? Low, double? High)? FirstDrainBand(
+        CheckedDesign design,
+        ImmutableArray<FloorLayer> layers,
+        WaterBalance balance
+    )
+    {
+        if (!balance.Gains || balance.PerLevel is null)
+        {
+            return null;
+        }
+
+        var days = Changes
+            .Select(change =>
+                new Run(design, layers, balance, Floor.With(design, layers, change)).FirstDrain(
+                    WaterPolicy.Days
+                )
+            )
+            .Append(FirstDrainDay)
+            .ToArray();
+        return (days.Min(), days.Any(d => d is null) ? null : days.Max());
+    }
+
+    private static readonly CurveChange[] Changes =
+    [
+        new(3, 1, 0),
+        new(1.0 / 3, 1, 0),
+        new(1, 2, 0),
+        new(1, 0.5, 0),
+        new(1, 1, 0.05),
+        new(1, 1, -0.05),
+    ];
+
+    private sealed class Run
+    {
+        private readonly FloorColumns floor;
+        private readonly WaterModel model;
+        private readonly SurfaceForcing forcing;
+        private readonly double limitMeters;
+        private readonly bool drainsByHand;
+        private readonly double litterMeters;
+
+        public Run(
+            CheckedDesign design,
+            ImmutableArray<FloorLayer> layers,
+            WaterBalance balance,
+            FloorColumns floor
+        )
+        {
+            this.floor = floor;
+            var drain = design.Design.Drain;
+            var outlet = drain is { Kind: not DrainKind.Siphon, Height: { } height }
+                ? height.Si
+                : (double?)null;
+            drainsByHand = drain is not null && outlet is null;
+            var drainage = layers.FirstOrDefault(l => l.Layer == "drainage");
+            limitMeters = drainage is null ? double.PositiveInfinity : DrainMark.Of(drainage).Si;
+            var litter = layers.FirstOrDefault(l => l.Layer == "litter");
+            litterMeters = litter?.DryMass is { } mass
+                ? WaterPolicy.LitterHolds.Si * mass.Si / floor.AreaSquareMeters
+                : 0;
+            model = new WaterModel(
+                floor.Columns,
+                new LitterStore(litterMeters),
+                outlet is null ? DrainWay.Closed : DrainWay.Outlet,
+                outlet ?? 0,
+                Daily
+            );
+            forcing = Forcing(design, balance, floor.AreaSquareMeters);
+        }
+
+        /// <summary>Every day up to the horizon, drained by hand where the design can be.</summary>
+        public WaterForecast Through(int days)
+        {
+            var state = new WaterState(floor.Fresh, 0);
+            var kept = ImmutableArray.CreateBuilder<FloorDay>(days + 1);
+            var drains = ImmutableArray.CreateBuilder<DrainEvent>();
+            kept.Add(Look(state));
+            double? first = null;
+            double miss = 0;
+            double runOff = 0;
+            while (kept.Count <= days)
+            {
+                var stop = drainsByHand || first is null ? limitMeters : double.PositiveInfinity;
+                var left = (kept.Count * SecondsPerDay) - state.Column.Seconds;
+                var step = model.Step(state, forcing, left, stop);
+                state = step.State;
+                miss += step.MissMeters;
+                runOff += step.RunOffMeters;
+                if (step.StoppedEarly is { } early)
+                {
+                    return Outcome(kept, drains, first, (miss, runOff)) with { StoppedEarly = early };
+                }
+
+                if (step.ReachedSeconds is { } reached)
+                {
+                    first ??= reached / SecondsPerDay;
+                    if (drainsByHand)
+                    {
+                        var drawn = model.DrawDown(state, 0);
+                        state = drawn.State;
+                        miss += drawn.MissMeters;
+                        drains.Add(new(reached / SecondsPerDay, Liters(drawn.DrainedMeters)));
+                    }
+                }
+
+                while (kept.Count <= days && state.Column.Seconds >= (kept.Count * SecondsPerDay) - 1)
+                {
+                    kept.Add(Look(state) with { Day = kept.Count });
+                }
+            }
+
+            return Outcome(kept, drains, first, (miss, runOff));
+        }
+
+        /// <summary>Day of the first drain, or null within the horizon.</summary>
+        public double? FirstDrain(int days) => Reaches(limitMeters, days);
+
+        private double? Reaches(double levelMeters, int days)
+        {
+            if (double.IsInfinity(levelMeters))
+            {
+                return null;
+            }
+
+            var state = new WaterState(floor.Fresh, 0);
+            for (var day = 1; day <= days; day++)
+            {
+                var step = model.Step(
+                    state,
+                    forcing,
+                    (day * SecondsPerDay) - state.Column.Seconds,
+                    levelMeters
+                );
+                if (step.ReachedSeconds is { } reached)
+                {
+                    return reached / SecondsPerDay;
+                }
+
+                if (step.StoppedEarly is not null)
+                {
+                    return null;
+                }
+
+                state = step.State;
+            }
+
+            return null;
+        }
+
+        private WaterForecast Outcome(
+            ImmutableArray<FloorDay>.Builder days,
+            ImmutableArray<DrainEvent>.Builder drains,
+            double? first,
+            (double Miss, double RunOff) water
+        ) =>
+            new()
+            {
+                Floor = floor,
+                Days = days.ToImmutable(),
+                Drains = drains.ToImmutable(),
+                FirstDrainDay = first,
+                BarrierDay = first is null ? null : Reaches(floor.DrainageMeters, days.Count - 1),
+                LedgerErrorGrams = Math.Abs(water.Miss) * floor.AreaSquareMeters * GramsPerCubicMeter,
+                RunOffLiters = Liters(water.RunOff),
+            };
+
+        private double Liters(double meters) => meters * floor.AreaSquareMeters * LitersPerCubicMeter;
+
+        private FloorDay Look(WaterState state)
+        {
+            var zones = floor.Columns.Zones;
+            var heads = ImmutableArray.CreateBuilder<double>(zones);
+            var air = ImmutableArray.CreateBuilder<double>(zones);
+            var driest = 0.0;
+            for (var zone = 0; zone < zones; zone++)
+            {
+                var surface = floor.MossMeters[zone];
+                var soil = floor.SoilMeters[zone];
+                var crew = surface + Math.Min(WaterPolicy.CrewDepth.Si, 0.5 * soil);
+                heads.Add(HeadAt(state, zone, surface + Math.Min(WaterPolicy.RootDepth.Si, 0.5 * soil)));
+                air.Add(floor.Soil.AirContent(heads[zone]));
+                driest = Math.Min(driest, HeadAt(state, zone, crew));
+            }
+
+            return new FloorDay(
+                state.Column.Seconds / SecondsPerDay,
+                WaterModel.LevelMeters(state),
+                air.Min(),
+                driest,
+                state.LitterMeters
+            )
+            {
+                RootAir = air.MoveToImmutable(),
+                RootHeadMeters = heads.MoveToImmutable(),
+                CrewAir = floor.Soil.AirContent(driest),
+            };
+        }
+
+        /// <summary>Head at a depth, by straight line between nodes.</summary>
+        private double HeadAt(WaterState state, int zone, double depth)
+        {
+            var columns = floor.Columns;
+            for (var node = 1; node < columns.Nodes; node++)
+            {
+                var i = (node * columns.Zones) + zone;
+                if (columns.DepthMeters[i] >= depth)
+                {
+                    var above = columns.DepthMeters[i - columns.Zones];
+                    var share = (depth - above) / (columns.DepthMeters[i] - above);
+                    var heads = state.Column.HeadMeters;
+                    return heads[i - columns.Zones] + (share * (heads[i] - heads[i - columns.Zones]));
+                }
+            }
+
+            return state.Column.HeadMeters[^1];
+        }
+
+        private static SurfaceForcing Forcing(CheckedDesign design, WaterBalance balance, double area)
+        {
+            var rooted = design.Design.Plants.Any(p => !p.Mounted && p.Count > 0);
+            var leaves = rooted ? WaterPolicy.LeafShare.Si : 0;
+            var vapor = balance.Vented.Si / area / SecondsPerDay;
+            return new SurfaceForcing(
+                balance.Misted!.Si / area / SecondsPerDay,
+                vapor * (1 - leaves),
+                vapor * leaves
+            );
+        }
+    }
+}

@@ -1,0 +1,40 @@
+using System.Collections.Immutable;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Instructions.Building;
+
+/// <summary>
+/// The step cards of one build: what to do, in working order, with this design's own numbers. A group that a
+/// design does not need is left out.
+/// </summary>
+public static class BuildSteps
+{
+    /// <summary>
+    /// The groups in working order; for a kit the first two are done in the workshop and say what is packed
+    /// in which bag, and the later ones are written for the person who builds it.
+    /// </summary>
+    public static ImmutableArray<StepGroup> Of(DesignNumbers numbers)
+    {
+        var bags = numbers.Design.Design.Form == BuildForm.Kit ? KitBags.Of(numbers) : [];
+        StepGroup?[] groups =
+        [
+            CleanSteps.Of(numbers),
+            KitSteps.Of(numbers, bags),
+            BoxSteps.Of(numbers),
+            DrainageSteps.Of(numbers, bags),
+            SoilSteps.Of(numbers, bags),
+            PlantSteps.Of(numbers, bags),
+            FittingSteps.Of(numbers),
+            LiftSteps.Of(numbers),
+            WeekSteps.Of(numbers),
+        ];
+        return [.. groups.OfType<StepGroup>()];
+    }
+}

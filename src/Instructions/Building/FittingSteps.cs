@@ -1,0 +1,263 @@
+using Litterfall.Domain;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Cutting;
+using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Instructions.Building;
+
+/// <summary>Lid, vents, misting, lamps and everything that is plugged in.</summary>
+internal static class FittingSteps
+{
+    public static StepGroup? Of(DesignNumbers numbers)
+    {
+        var writer = new StepWriter(numbers);
+        Lid(numbers, writer);
+        for (var i = 0; i < numbers.Design.Design.Vents.Count; i++)
+        {
+            Vent(numbers, writer, i);
+        }
+
+        Passages(numbers, writer);
+        Misting(numbers, writer);
+        for (var i = 0; i < numbers.Design.Design.Lamps.Count; i++)
+        {
+            Lamp(numbers, writer, i);
+        }
+
+        Heating(numbers, writer);
+        Electrics(numbers, writer);
+        return writer.Group("Lid, air, water, light", "fittings", "lid");
+    }
+
+    private static void Lid(DesignNumbers numbers, StepWriter writer)
+    {
+        if (numbers.Cuts.FirstOrDefault(c => c.Part == "lid") is not { } part)
+        {
+            return;
+        }
+
+        var design = numbers.Design;
+        var entry = design.Entry("lid.material");
+        var lid = design.Design.Lid!;
+        var thick = part.Thickness is { } t ? $", {writer.Millimeters(t)} thick" : "";
+        var fit =
+            lid.Overlap is { } o
+                ? $"{writer.Of(design.Figure("lid.overlap", "overlap", o, Unit.Millimeter))} over the rim "
+                    + $"on "
+                    + "each side"
+            : lid.Gap is { } g
+                ? $"{writer.Of(design.Figure("lid.gap", "lid clearance", g, Unit.Millimeter))} clear on "
+                    + $"each "
+                    + "side"
+            : $"{writer.Of(CutList.LidClearance)} clear on each side";
+        var share = lid.Share is { } typed
+            ? design.Figure("lid.share", "open share", typed, Unit.Percent)
+            : null;
+        var open =
+            share is null ? ""
+            : share.Si < 1 ? $" {writer.Of(share)} of it stays open; cover the rest."
+            : " All of it stays open.";
+        writer.Step(
+            "lid",
+            $"Lay on the lid of {entry.Name}, {writer.Size(part.Length, part.Width)}{thick}: {fit}.{open}",
+            "The lid decides the water: a change of its open share changes everything else."
+        );
+        if (numbers.Cuts.FirstOrDefault(c => c.Part == "strip") is { } strip)
+        {
+            writer.Step(
+                "lid.strip",
+                $"Fit the strip for hoses and cables, {writer.Size(strip.Length, strip.Width)}, at the back. "
+                    + "Tape or latch it.",
+                "Animals push up a loose strip."
+            );
+        }
+    }
+
+    private static void Vent(DesignNumbers numbers, StepWriter writer, int i)
+    {
+        var design = numbers.Design;
+        var vent = design.Design.Vents[i];
+        var key = $"vents[{NumberText.Integer(i)}]";
+        var mesh = design.Find($"{key}.mesh");
+        var size = vent switch
+        {
+            { Length: { } l, Width: { } w } => writer.Size(
+                design.Figure($"{key}.length", "vent length", l, Unit.Millimeter),
+                design.Figure($"{key}.width", "vent width", w, Unit.Millimeter)
+            ),
+            { Area: { } a } => writer.Of(
+                design.Figure($"{key}.area", "vent area", a, Unit.SquareCentimeter)
+            ),
+            _ => "as drawn",
+        };
+        var side = vent.Side is { } s ? $" in the {s.ToString().ToLowerInvariant()}" : "";
+        var height = vent is { Height: { } h, Side: not Side.Top }
+            ? $", its middle "
+                + $"{writer.Depth(design.Figure($"{key}.height", "vent height", h, Unit.Centimeter))}"
+                + " over the base"
+            : "";
+        var over = mesh is null
+            ? "Leave no free edge."
+            : $"Cover it with {mesh.Name}{Aperture(writer, mesh)}{Wire(mesh)}.";
+        writer.Step(key, $"Vent{side}, {size}{height}. {over}");
+    }
+
+    private static string Wire(CatalogEntry mesh) =>
+        mesh.Text("metal") == "yes" ? "; no wire ends inside" : "";
+
+    /// <summary>" (holes 0.5 mm)", unless the name already says so.</summary>
+    private static string Aperture(StepWriter writer, CatalogEntry mesh)
+    {
+        if (mesh.Figure("aperture") is not { } aperture)
+        {
+            return "";
+        }
+
+        writer.Of(aperture);
+        var millimeters = Math.Round(aperture.Si * 1000, 3);
+        var size = $"{millimeters.ToString("0.###", System.Globalization.CultureInfo.InvariantCulture)} mm";
+        return mesh.Name.Contains(size, StringComparison.Ordinal) ? "" : $" (holes {size})";
+    }
+
+    private static void Passages(DesignNumbers numbers, StepWriter writer)
+    {
+        var design = numbers.Design;
+        for (var i = 0; i < design.Design.Passages.Count; i++)
+        {
+            var passage = design.Design.Passages[i];
+            var key = $"passages[{NumberText.Integer(i)}]";
+            var hole = design.Figure($"{key}.hole", "width of the hole", passage.Hole, Unit.Millimeter);
+            writer.Step(
+                key,
+                $"Lead {passage.For} through its {writer.Of(hole)} hole in the "
+                    + $"{passage.In.ToString().ToLowerInvariant()} and close the gap with a grommet, sponge "
+                    + $"or "
+                    + "silicone.",
+                "Flies and small animals leave by a gap of 2 mm."
+            );
+        }
+    }
+
+    private static void Misting(DesignNumbers numbers, StepWriter writer)
+    {
+        var design = numbers.Design;
+        if (design.Design.Misting is not { } misting)
+        {
+            return;
+        }
+
+        writer.Step(
+            "misting",
+            $"Fit {NumberText.Count(misting.Nozzles, "nozzle", "nozzles")}, aimed at leaves and not at the "
+                + "front pane. Run each into a cup for one minute: "
+                + $"{writer.Of(MistingDay.Each(design)!)} was entered. Enter what you measure.",
+            "Every water forecast hangs on this number."
+        );
+        if (misting.Times.Count == 0)
+        {
+            writer.Step(
+                "misting.times",
+                "No misting times are entered: enter them and print this card again."
+            );
+            return;
+        }
+
+        var times = misting.Times.Select(
+            (t, i) =>
+                $"{NumberText.Clock(t.At)} for "
+                + writer.Of(
+                    design.Figure(
+                        $"misting.times[{NumberText.Integer(i)}].for",
+                        "misting time",
+                        t.For,
+                        Unit.Second
+                    )
+                )
+        );
+        writer.Step(
+            "misting.times",
+            $"Set the timer: {string.Join("; ", times)}. Together "
+                + $"{writer.Milliliters(MistingDay.Water(design)!)} a day. Use water low in minerals.",
+            "Hard water spots the glass and clogs nozzles."
+        );
+    }
+
+    private static void Lamp(DesignNumbers numbers, StepWriter writer, int i)
+    {
+        var design = numbers.Design;
+        var lamp = design.Design.Lamps[i];
+        var key = $"lamps[{NumberText.Integer(i)}]";
+        var entry = design.Entry($"{key}.lamp");
+        var over = design.Design.Lid is null ? "above the box" : "above the lid";
+        var above = lamp.Above is { } a
+            ? $" {writer.Depth(design.Figure($"{key}.above", "height above the lid", a, Unit.Centimeter))} "
+                + over
+            : $" {over}";
+        var hours = LampHours.Of(design, i) is { } h
+            ? $" On {NumberText.Clock(lamp.On!.Value)}, off {NumberText.Clock(lamp.Off!.Value)}: "
+                + $"{writer.Of(h)} a day."
+            : " Put it on a timer.";
+        writer.Step(
+            key,
+            $"Fix {entry.Name}{above}, so that it cannot fall.{hours}",
+            design.Find("lid.material")?.Kind == "sheet"
+                ? "A lamp that lies on the lid can crack it and heats the air below."
+                : null
+        );
+    }
+
+    private static void Heating(DesignNumbers numbers, StepWriter writer)
+    {
+        var design = numbers.Design;
+        if (design.Design.Heating is not { } heating)
+        {
+            return;
+        }
+
+        var watts = design.Figure("heating.watts", "power of the heating", heating.Watts, Unit.Watt);
+        var share = heating.Cover is { } cover
+            ? writer.Of(design.Figure("heating.cover", "heated share of the floor", cover, Unit.Percent))
+            : "half";
+        writer.Step(
+            "heating",
+            $"Lay the heat mat or cable, {writer.Of(watts)}, outside under {share} of the base, "
+                + $"with room for "
+                + "air below. "
+                + (
+                    heating.Thermostat
+                        ? "Hang the sensor of its thermostat in the warm half."
+                        : "Put it on a thermostat before it is switched on."
+                ),
+            "Soil over a mat dries and heats: the cool half is the way out."
+        );
+    }
+
+    private static void Electrics(DesignNumbers numbers, StepWriter writer)
+    {
+        var list = ElectricalList.Of(numbers);
+        if (!list.Any)
+        {
+            return;
+        }
+
+        var items = list.Items.Select(i =>
+            i.WattsEach is { } w ? $"{i.Name} {writer.Of(w)}" : $"{i.Name} (watts on its plate)"
+        );
+        var total = list.TotalWatts is { } sum ? $" Known together: {writer.Of(sum)}." : "";
+        writer.Cite(ElectricalList.LargestTrip.Origin);
+        writer.Step(
+            "electrics",
+            $"Plugged in: {string.Join("; ", items)}.{total}",
+            null,
+            [.. ElectricalList.Protection]
+        );
+    }
+}

@@ -1,0 +1,159 @@
+using System.Collections.Immutable;
+using Litterfall.Domain;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Instructions.Buying;
+using Litterfall.Judging;
+using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Packs;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Instructions.Building;
+
+/// <summary>Plants, moss, leaves and crew.</summary>
+internal static class PlantSteps
+{
+    public static StepGroup? Of(DesignNumbers numbers, ImmutableArray<KitBag> bags)
+    {
+        var writer = new StepWriter(numbers);
+        for (var i = 0; i < numbers.Design.Design.Plants.Count; i++)
+        {
+            Plant(numbers, writer, i);
+        }
+
+        if (numbers.Design.Design.WaterCups is { } cups and > 0)
+        {
+            writer.Step(
+                "waterCups",
+                $"Hang {NumberText.Count(cups, "water cup", "water cups")} in the plants, with a "
+                    + $"little water.",
+                "Egg feeders raise each tadpole in its own water."
+            );
+        }
+
+        Cover(numbers, writer, bags);
+        var under = numbers.Layers.Any(l => l.Layer == "litter") ? "under the leaves" : "on the soil";
+        foreach (var starter in CrewStarters.Of(numbers))
+        {
+            var packs = starter.Pack is { } pack
+                ? $" ({writer.Whole(starter.CupsPerBox)} × {pack.Name})"
+                : "";
+            writer.Step(
+                starter.Key,
+                $"Seed {writer.Whole(starter.CountPerBox)} {starter.Crew.Name}{packs} {under}, a "
+                    + "little in each corner.",
+                starter.Crew.Note is { } note ? Goods.Degrees(note) : null
+            );
+        }
+
+        return writer.Group(Title(numbers.Design.Design), "plants", "plants");
+    }
+
+    /// <summary>"Plants, moss, leaves, crew", without what the design lacks.</summary>
+    private static string Title(Design design)
+    {
+        string?[] parts =
+        [
+            design.Plants.Count > 0 ? "plants" : null,
+            design.Floor.Moss is null ? null : "moss",
+            design.Floor.Litter is null ? null : "leaves",
+            design.Crew.Count > 0 ? "crew" : null,
+        ];
+        return CleanSteps.Capital(string.Join(", ", parts.OfType<string>()));
+    }
+
+    /// <summary>Name of a plant of the design.</summary>
+    public static string Name(DesignNumbers numbers, int plant) => Entry(numbers, plant).Name;
+
+    private static CatalogEntry Entry(DesignNumbers numbers, int plant) =>
+        numbers.Design.Entry($"plants[{NumberText.Integer(plant)}].plant");
+
+    private static void Plant(DesignNumbers numbers, StepWriter writer, int i)
+    {
+        var plant = numbers.Design.Design.Plants[i];
+        var key = $"plants[{NumberText.Integer(i)}]";
+        var entry = Entry(numbers, i);
+        var count = plant.Count == 1 ? "" : $"{NumberText.Integer(plant.Count)} × ";
+        var place = plant.At is { } at ? $" {At(numbers, writer, key, at)}" : ", its place left open";
+        var verb = plant.Mounted ? "Mount" : "Plant";
+        var where = plant.Mounted ? ", on wood or background, not in soil" : ", roots in the soil";
+        string[] cautions = Irritant(entry) is { } warning ? [warning] : [];
+        writer.Step(key, $"{verb} {count}{entry.Name}{place}{where}.", Why(numbers, entry, plant), cautions);
+    }
+
+    private static string? Why(DesignNumbers numbers, CatalogEntry entry, Planting plant)
+    {
+        if (plant.Mounted)
+        {
+            return null;
+        }
+
+        if (entry.Text("rootPlace") == "epiphyte")
+        {
+            return "It grows on wood in nature: its base rots in wet soil, so keep the crown above it.";
+        }
+
+        if (entry.Text("wetFeet") != "no")
+        {
+            return null;
+        }
+
+        var higher = plant.At is null && !CornerDepths.Soil(numbers.Design).IsLevel;
+        return higher
+            ? "It does not stand wet roots: take the higher end of the floor."
+            : "It does not stand wet roots: keep the crown above the soil and the level low.";
+    }
+
+    /// <summary>Sap that irritates; null for harmless plants.</summary>
+    private static string? Irritant(CatalogEntry entry) =>
+        entry.Text("toxicity") is { } note && !note.StartsWith("none", StringComparison.Ordinal)
+            ? $"{entry.Name}: {note}. Gloves, and wash hands."
+            : null;
+
+    internal static string At(DesignNumbers numbers, StepWriter writer, string key, Place at)
+    {
+        string Edge(string axis, string name, Typed<Length> typed) =>
+            writer.Depth(numbers.Design.Figure($"{key}.at.{axis}", name, typed, Unit.Centimeter));
+        var x = Edge("x", "distance from the left", at.X);
+        var y = Edge("y", "distance from the front", at.Y);
+        var z = at.Z is { } up ? $", {Edge("z", "height over the base", up)} over the base" : "";
+        return $"{x} from the left, {y} from the front{z}";
+    }
+
+    private static void Cover(DesignNumbers numbers, StepWriter writer, ImmutableArray<KitBag> bags)
+    {
+        if (numbers.Layers.FirstOrDefault(l => l.Layer == "moss") is { Material: { } moss } mossLayer)
+        {
+            string[] cautions = Goods.IsSphagnum(moss) ? [Goods.MossCaution] : [];
+            writer.Step(
+                "floor.moss",
+                $"Lay {KitBags.Name(bags, "floor.moss")}{writer.Liters(mossLayer.Finished)} of {moss.Name}, "
+                    + $"{writer.Depth(mossLayer.Depth)} deep, {Share(numbers, writer, "moss")}. Loose, not "
+                    + "pressed.",
+                null,
+                cautions
+            );
+        }
+
+        if (numbers.Layers.FirstOrDefault(l => l.Layer == "litter") is { Material: { } leaves } litter)
+        {
+            writer.Step(
+                "floor.litter",
+                $"Scatter {KitBags.Name(bags, "floor.litter")}{writer.Liters(litter.Finished)} of "
+                    + $"{leaves.Name}, {writer.Depth(litter.Depth)} loose, "
+                    + $"{Share(numbers, writer, "litter")}.",
+                "Leaves feed the crew and hide the animals. Two kinds last longer than one."
+            );
+        }
+    }
+
+    private static string Share(DesignNumbers numbers, StepWriter writer, string layer)
+    {
+        var row = CornerDepths.Of(numbers).First(r => r.Layer == layer);
+        return row.Cover is { } share ? $"over {writer.Of(share)} of the floor" : "over the whole floor";
+    }
+}

@@ -1,0 +1,208 @@
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Instructions.Building;
+using Litterfall.Judging;
+using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Instructions.Care;
+
+/// <summary>When animals may move in, and when their quarantine has to begin for that.</summary>
+public static class AnimalDates
+{
+    /// <summary>
+    /// Earliest day for animals: 28 days after planting, or later while foam and silicone still cure, or
+    /// until the crew
+    /// bears what they take.
+    /// </summary>
+    public static DateOnly Earliest(DesignNumbers numbers, DateOnly planting)
+    {
+        var grown = GrownIn(numbers, planting);
+        return
+            numbers.Life?.CrewReady is { } ready
+            && planting.AddDays(CareDates.Whole(ready)) is var bred
+            && bred > grown
+            ? bred
+            : grown;
+    }
+
+    /// <summary>28 days after planting, or later while foam and silicone still cure.</summary>
+    internal static DateOnly GrownIn(DesignNumbers numbers, DateOnly planting)
+    {
+        var grown = planting.AddDays(CareDates.Whole(CareIntervals.EarliestAnimals));
+        if (numbers.Sealants is not { CureBeforePlanting: { } before, CureBeforeAnimals: { } all })
+        {
+            return grown;
+        }
+
+        var cured = planting.AddDays(CareDates.Whole(all) - CareDates.Whole(before));
+        return cured > grown ? cured : grown;
+    }
+
+    internal static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting)
+    {
+        var design = numbers.Design.Design;
+        if (design.Animals.Count + design.RatedFor.Count == 0)
+        {
+            yield break;
+        }
+
+        var earliest = Earliest(numbers, planting);
+        var eight = planting.AddDays(CareDates.Whole(CareIntervals.BetterAnimals));
+        yield return new CareDate(
+            "animals-earliest",
+            earliest,
+            "Earliest day for animals",
+            $"Only with all of these: {CareDates.Signs(design)}."
+                + (eight > earliest ? " Better wait until 8 weeks after planting." : ""),
+            null,
+            "animals"
+        )
+        {
+            Interval = Waits(numbers, planting, earliest),
+        };
+        if (eight > earliest)
+        {
+            yield return new CareDate(
+                "animals-better",
+                eight,
+                "Better day for animals",
+                $"Eight weeks of grow-in. Look once more: {CareDates.Signs(design)}. Then animals in.",
+                null,
+                "animals"
+            )
+            {
+                Interval = CareIntervals.BetterAnimals,
+            };
+        }
+
+        var better = eight > earliest ? eight : earliest;
+        if (design.AnimalsIn is { } planned)
+        {
+            yield return new CareDate(
+                "animals-in",
+                planned,
+                "Animals in",
+                planned < earliest
+                    ? $"The design plans this day, but the box is not ready before "
+                        + $"{NumberText.Day(earliest)}."
+                    : "Animals in as planned, cleared from quarantine, one species in the box.",
+                null,
+                "animalsIn"
+            );
+        }
+
+        foreach (var date in Quarantines(numbers, design.AnimalsIn ?? better))
+        {
+            yield return date;
+        }
+    }
+
+    private static Figure Waits(DesignNumbers numbers, DateOnly planting, DateOnly earliest) =>
+        numbers.Life?.CrewReady is { } ready && planting.AddDays(CareDates.Whole(ready)) == earliest
+            ? ready
+            : CareIntervals.EarliestAnimals;
+
+    /// <summary>Start and end of the quarantine of the animals that are sold with the box.</summary>
+    private static IEnumerable<CareDate> Quarantines(DesignNumbers numbers, DateOnly moveIn)
+    {
+        var animals = BoxAnimal.Of(numbers).Where(a => !a.IsRatedOnly && a.Resident.Count > 0).ToArray();
+        for (var i = 0; i < animals.Length; i++)
+        {
+            var (resident, entry, path, _) = animals[i];
+            var time = CareIntervals.Of(resident);
+            var slug = $"{entry.Key}-{NumberText.Integer(i + 1)}";
+            if (!(resident.Quarantined is { } done && done.Si >= time.Si))
+            {
+                yield return new CareDate(
+                    $"quarantine-start-{slug}",
+                    moveIn.AddDays(-CareDates.Whole(time)),
+                    $"Quarantine begins: {entry.Name}",
+                    $"In quarantine by today, in a bare tank with tools of its own. A new arrival restarts "
+                        + $"it."
+                        + Tests(animals[i].Class),
+                    null,
+                    path
+                )
+                {
+                    Interval = time,
+                };
+            }
+
+            foreach (var check in Checks(animals[i], slug, (moveIn, CareDates.Whole(time))))
+            {
+                yield return check;
+            }
+
+            yield return new CareDate(
+                $"quarantine-release-{slug}",
+                moveIn,
+                $"Quarantine ends: {entry.Name}",
+                $"{NumberText.Whole(time)} days in quarantine, tests clear, no unexplained death among the "
+                    + "group in the last 30 days: released. If one is missing, they stay.",
+                null,
+                path
+            )
+            {
+                Interval = time,
+            };
+        }
+    }
+
+    /// <summary>
+    /// Fecal checks two weeks apart, and the swab before release, where there is time for them.
+    /// </summary>
+    private static IEnumerable<CareDate> Checks(
+        BoxAnimal animal,
+        string slug,
+        (DateOnly MoveIn, int Days) quarantine
+    )
+    {
+        if (animal.Class == AnimalClass.Invertebrate || animal.Resident.Quarantined is not null)
+        {
+            yield break;
+        }
+
+        var start = quarantine.MoveIn.AddDays(-quarantine.Days);
+        for (int check = 1; check <= FecalChecks; check++)
+        {
+            yield return new CareDate(
+                $"quarantine-droppings-{NumberText.Integer(check)}-{slug}",
+                start.AddDays((check - 1) * CheckDays),
+                $"Fecal check {NumberText.Integer(check)} of {NumberText.Integer(FecalChecks)}",
+                "Fresh droppings to the laboratory or the veterinarian.",
+                null,
+                animal.Path
+            );
+        }
+
+        if (animal.Class == AnimalClass.Amphibian)
+        {
+            yield return new CareDate(
+                $"quarantine-swab-{slug}",
+                quarantine.MoveIn.AddDays(-CheckDays),
+                "Swab before release",
+                "For chytrid fungus and ranavirus; results take a week or two.",
+                null,
+                animal.Path
+            );
+        }
+    }
+
+    private const int FecalChecks = 3;
+    private const int CheckDays = 14;
+
+    private static string Tests(AnimalClass kind) =>
+        kind switch
+        {
+            AnimalClass.Amphibian => " Swab at entry.",
+            AnimalClass.Reptile => "",
+            _ => " Look for mites.",
+        };
+}

@@ -1,0 +1,309 @@
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Instructions.Building;
+using Litterfall.Judging;
+using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Instructions.Care;
+
+/// <summary>The care that comes back: level, glass, lamps, leaves, trimming, crew, layers.</summary>
+internal static class CareRounds
+{
+    /// <summary>A fifth of the light is lost at two thirds of the time to three tenths.</summary>
+    private const double LostFifth = 2.0 / 3.0;
+
+    public static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting) =>
+        [
+            .. Water(numbers, planting),
+            .. Glass(numbers, planting),
+            .. LampAged(numbers, planting),
+            .. Floor(numbers, planting),
+            .. Living(numbers, planting),
+            .. FoodDates.Of(numbers, planting),
+        ];
+
+    /// <summary>Days between top-ups, whole weeks and at least one; null without leaves.</summary>
+    public static Figure? LitterTopUp(DesignNumbers numbers)
+    {
+        if (numbers.Layers.FirstOrDefault(l => l.Layer == "litter") is not { Material: { } leaves })
+        {
+            return null;
+        }
+
+        if (numbers.Life?.Masses.LitterLow is { } low)
+        {
+            return Weeks(low, "days until the leaves cover less than 2 cm");
+        }
+
+        var life = leaves.Figure("lifeMonths") ?? CareIntervals.LeafLife;
+        var share = life * CareIntervals.LitterShare;
+        return Weeks(share, share.Equation);
+    }
+
+    /// <summary>A time in whole weeks, one at least.</summary>
+    private static Figure Weeks(Figure time, string words)
+    {
+        var weeks = Math.Max(1, Math.Floor(time.Si / Unit.Day.ToSi / 7 + 1e-9));
+        return Figure
+            .Computed($"{words}, in whole weeks", Unit.Day.ToSiValue(weeks * 7), Unit.Day.Dimension, time)
+            .As("time between litter top-ups", Unit.Day);
+    }
+
+    private static CareDate Round(
+        string key,
+        DateOnly planting,
+        Figure every,
+        (string Title, string Text) words,
+        string where
+    )
+    {
+        var days = Math.Max(1, CareDates.Whole(every));
+        return new CareDate(
+            key,
+            planting.AddDays(days),
+            words.Title,
+            words.Text,
+            CareRepeat.Days(days),
+            where
+        )
+        {
+            Interval = every,
+        };
+    }
+
+    private static IEnumerable<CareDate> Water(DesignNumbers numbers, DateOnly planting)
+    {
+        if (DrainMark.Of(numbers) is { } mark)
+        {
+            yield return Round(
+                "level-check",
+                planting,
+                CareIntervals.LevelCheck(numbers.Design),
+                (
+                    "Read the water level",
+                    $"Read the level in the dip tube and write it down. Drain when it reaches "
+                        + $"{NumberText.Whole(mark)} mm over the base."
+                ),
+                "drain"
+            );
+            if (FirstDrain(numbers, planting, mark) is { } drain)
+            {
+                yield return drain;
+            }
+        }
+    }
+
+    /// <summary>
+    /// The forecast day of the first drain, a whole day early rather than late, and every interval from then;
+    /// null where water leaves by an outlet, or the level does not get there.
+    /// </summary>
+    private static CareDate? FirstDrain(DesignNumbers numbers, DateOnly planting, Figure mark)
+    {
+        if (
+            !DrainMark.IsDrawnOff(numbers.Design.Design)
+            || numbers.Water is not { FirstDrain: { } first, Balance.DrainEvery: { } every }
+        )
+        {
+            return null;
+        }
+
+        return new CareDate(
+            "drain",
+            planting.AddDays((int)Math.Floor(first.Value)),
+            "Drain the reservoir",
+            $"By forecast the level is near {NumberText.Whole(mark)} mm over the base: read it, and draw the "
+                + "water off. Earlier if the dip tube says so.",
+            CareRepeat.Days(Math.Max(1, (int)Math.Floor(every.Value))),
+            "drain"
+        )
+        {
+            Interval = every,
+        };
+    }
+
+    private static IEnumerable<CareDate> Glass(DesignNumbers numbers, DateOnly planting)
+    {
+        var design = numbers.Design.Design;
+        yield return Round(
+            "front-glass",
+            planting,
+            CareIntervals.FrontGlass,
+            (
+                "Wipe the front glass",
+                "Wipe the front with water only."
+                    + (
+                        design is { Box.Opening: Opening.Front }
+                        && design.Animals.Count + design.RatedFor.Count > 0
+                            ? " Keep animals clear of the door line."
+                            : ""
+                    )
+            ),
+            "box"
+        );
+        if (design.Lid is not null)
+        {
+            yield return Round(
+                "lid-cleaning",
+                planting,
+                CareIntervals.Lid,
+                (
+                    "Clean the lid",
+                    (design.Lamps.Count > 0 ? "Unplug the lamp and let it cool, then clean" : "Clean")
+                        + " the lid with water only: dirt costs light and air."
+                ),
+                "lid"
+            );
+        }
+
+        if (design.Lamps.Count > 0)
+        {
+            yield return Round(
+                "lamp-check",
+                planting,
+                CareIntervals.Lamp,
+                ("Check the lamp", "Measure its light at the same spot as before, or replace an aged lamp."),
+                "lamps"
+            );
+        }
+    }
+
+    private static IEnumerable<CareDate> LampAged(DesignNumbers numbers, DateOnly planting)
+    {
+        if (Aged(numbers) is { } aged)
+        {
+            yield return new CareDate(
+                "lamp-aged",
+                planting.AddDays(CareDates.Whole(aged)),
+                "Lamp down to four fifths",
+                "By its life a lamp gives four fifths of its light by now: measure, and replace it before "
+                    + "plants thin.",
+                null,
+                "lamps"
+            )
+            {
+                Interval = aged,
+            };
+        }
+    }
+
+    /// <summary>
+    /// Time until the first lamp gives four fifths of its light, straight to seven tenths at the end of its
+    /// life; null where no life is known.
+    /// </summary>
+    private static Figure? Aged(DesignNumbers numbers)
+    {
+        var lamps = numbers
+            .Light?.Lamps.Where(l => l is { LifeHours: > 0, OnSeconds: > 0 })
+            .Select(l => (l.Name, Days: LostFifth * l.LifeHours!.Value * 3600.0 / l.OnSeconds))
+            .ToArray();
+        if (lamps is not { Length: > 0 })
+        {
+            return null;
+        }
+
+        var (name, days) = lamps.MinBy(l => l.Days);
+        return Figure
+            .Computed(
+                $"two thirds of the hours to seven tenths of its light ÷ hours a day, {name}",
+                Unit.Day.ToSiValue(Math.Floor(days)),
+                Unit.Day.Dimension
+            )
+            .As(
+                "time until a lamp gives four fifths of its light",
+                Unit.Day,
+                new Citation("lamp-catalogs", "recalled: hours to 70 % of the flux", Provenance.Recalled)
+            );
+    }
+
+    private static IEnumerable<CareDate> Floor(DesignNumbers numbers, DateOnly planting)
+    {
+        var design = numbers.Design.Design;
+        if (design.Floor.Soil is not null)
+        {
+            yield return new CareDate(
+                "settle-check",
+                planting.AddDays(CareDates.Whole(CareIntervals.SettleCheck)),
+                "Check the settled soil",
+                "Measure the soil at the four corners and write it down. Fill up where it sank too far.",
+                null,
+                "floor.soil"
+            )
+            {
+                Interval = CareIntervals.SettleCheck,
+            };
+            var review = CareIntervals.LayerReview;
+            yield return new CareDate(
+                "layer-review",
+                planting.AddDays(CareDates.Whole(review)),
+                "Review the layers",
+                "Smell a hole in the soil, look for mud and roots "
+                    + (design.Floor.Barrier is null ? "at the base" : "in the barrier")
+                    + ", time how fast water sinks. Plan a rebuild if it stands.",
+                CareRepeat.Days(CareDates.Whole(CareIntervals.LaterReview)),
+                "floor"
+            )
+            {
+                Interval = review,
+            };
+        }
+    }
+
+    private static IEnumerable<CareDate> Living(DesignNumbers numbers, DateOnly planting)
+    {
+        var design = numbers.Design.Design;
+        if (LitterTopUp(numbers) is { } topUp)
+        {
+            yield return Round(
+                "litter-top-up",
+                planting,
+                topUp,
+                ("Top up the leaves", "Add cleaned leaves until 2 cm or more lie everywhere."),
+                "floor.litter"
+            );
+        }
+
+        if (design.Plants.Count > 0)
+        {
+            yield return Round(
+                "trim",
+                planting,
+                CareIntervals.Trim,
+                ("Trim", "Cut back at most a third of each plant. Keep vents, lamp and front clear."),
+                "plants"
+            );
+        }
+
+        if (design.Crew.Any(c => c.Count > 0))
+        {
+            yield return Reseed(numbers, planting);
+        }
+    }
+
+    /// <summary>
+    /// Where the animals eat the crew up, as often as keeps it up, from their first day on; else by habit.
+    /// </summary>
+    private static CareDate Reseed(DesignNumbers numbers, DateOnly planting)
+    {
+        bool isComputed = numbers.Life is { Reseed: not null, ReseedEvery: not null };
+        return Round(
+            "crew-reseed",
+            isComputed ? numbers.Life!.AnimalsFrom : planting,
+            isComputed ? numbers.Life!.ReseedEvery! : CareIntervals.Reseed,
+            (
+                "Seed crew again",
+                isComputed
+                    ? $"Add {NumberText.Whole(numbers.Life!.Reseed!)} springtails: the animals eat more than "
+                        + "breed. Sooner if a trap stays empty overnight."
+                    : "Count a trap overnight; seed a fresh cup, sooner if the trap stays low."
+            ),
+            "crew"
+        );
+    }
+}

@@ -1,0 +1,90 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Physics.Crew;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Instructions.Care;
+
+/// <summary>Food, feeding days and supplements.</summary>
+internal static class FeedingLines
+{
+    private static readonly Citation Calendar = Cautions.Recalled(
+        "feeding and supplement calendar of zoos and keepers for small frogs"
+    );
+
+    private static readonly Citation Powder = Cautions.Recalled(
+        "powder falls off within hours; discard six months after opening; feed cultures a day before"
+    );
+
+    private static readonly Citation Needs = Cautions.Recalled(
+        "resting metabolism of frogs, times 1.5 for activity, by 0.8 of food that is used; flies of 7.35 J"
+    );
+
+    /// <summary>Temperature and activity for which food is told, °C and times the resting rate.</summary>
+    private const double Warmth = 24.0;
+
+    private const double Activity = 1.5;
+
+    public static IEnumerable<CareLine> Of(BoxAnimal animal)
+    {
+        if (animal.Entry.Text("food") is { } food)
+        {
+            yield return new CareLine("Food", $"{food}.", animal.Entry.Values["food"].Origin);
+        }
+
+        if (animal.Class == AnimalClass.Amphibian)
+        {
+            if (animal.Entry.Figure("mass") is { } mass)
+            {
+                double joules = FrogNeeds.FoodJoulesPerDay(mass.Value, Warmth, Activity);
+                yield return new CareLine(
+                    "Food a day",
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"about {joules / FrogNeeds.SmallFlyJoules:0} small flies for each adult of "
+                            + $"{mass.Value:0.#} g "
+                            + $"({joules:0} J at 24 °C), less what it finds; what still walks after an "
+                            + $"hour is too much"
+                    ),
+                    Needs
+                );
+            }
+
+            yield return new CareLine(
+                "Feeding days a week",
+                "froglet 7; adult 5 to 6; breeding 6 to 7",
+                Calendar
+            );
+            yield return new CareLine(
+                "Calcium with D3",
+                "froglet under 6 months: every feeding; adult: every second feeding; breeding female: every "
+                    + "feeding",
+                Calendar
+            );
+            yield return new CareLine(
+                "Vitamin A (retinyl) with multivitamin",
+                "froglet under 6 months: once a week; adult: once in 2 weeks; breeding female: once in 10 "
+                    + "days",
+                Calendar
+            );
+            yield return new CareLine(
+                "Dusting",
+                "Feed the feeders for a day first. Dust only what is eaten in 30 minutes. More powder is not "
+                    + "better: a lack of vitamin A is a matter for the veterinarian.",
+                Powder
+            );
+        }
+        else if (animal.Class == AnimalClass.Reptile)
+        {
+            yield return new CareLine(
+                "Supplements",
+                "The library holds a plan for frogs only: ask the breeder or a reptile veterinarian for one.",
+                null
+            );
+        }
+    }
+}

@@ -1,0 +1,92 @@
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Instructions.Building;
+using Litterfall.Judging;
+using Litterfall.Physics.Crew;
+using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Instructions.Care;
+
+/// <summary>When fly cultures are set up, how many a week, and when vitamins are due.</summary>
+internal static class FoodDates
+{
+    /// <summary>
+    /// Small fruit flies: 107.7 K d over 12.34 °C, a line through 19 d at 18 and 8.5 d at 25 °C.
+    /// </summary>
+    private const double FlyKelvinDays = 107.7;
+
+    private const double FlyThreshold = 12.34;
+
+    /// <summary>Warmth of a culture shelf, °C; two days of laying and one to harden (recalled).</summary>
+    private const double Shelf = 24.0;
+
+    private const double LayAndHarden = 3.0;
+
+    /// <summary>Flies of a cup, and share of cups that fail (recalled).</summary>
+    private const double FliesPerCup = 700.0;
+
+    private const double Failing = 0.15;
+
+    private static readonly Figure Vitamins = Figure.Given(
+        "time between vitamins for adults",
+        Unit.Day.ToSiValue(14),
+        Unit.Day,
+        Cautions.Recalled("feeding and supplement calendar of zoos and keepers for small frogs")
+    );
+
+    private static readonly Figure Weekly = Figure.Choice(
+        "time between sets of cultures",
+        7,
+        Unit.Day,
+        "a set a week never leaves a gap; all on one day do"
+    );
+
+    /// <summary>The dates of a design; none without small frogs.</summary>
+    /// <param name="numbers">The design.</param>
+    /// <param name="planting">Planting day.</param>
+    public static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting)
+    {
+        var design = numbers.Design.Design;
+        if (!BoxAnimal.Of(numbers).Any(a => a.Class == AnimalClass.Amphibian && a.Resident.Count > 0))
+        {
+            yield break;
+        }
+
+        var earliest = AnimalDates.Earliest(numbers, planting);
+        var animals = design.AnimalsIn is { } day && day > earliest ? day : earliest;
+        if (numbers.Life is { Masses.FliesPerWeek: { Si: > 0 } flies })
+        {
+            double ahead = DegreeDays.DevelopmentDays(FlyKelvinDays, FlyThreshold, Shelf) + LayAndHarden;
+            int cups = (int)Math.Ceiling(flies.Si / (FliesPerCup * (1.0 - Failing)) - 1e-9);
+            yield return new CareDate(
+                "fly-cultures",
+                animals.AddDays(-(int)Math.Ceiling(ahead)),
+                "Set up fly cultures",
+                $"Set up {NumberText.Count(cups, "cup", "cups")} of small flies at 24 °C, and as many every "
+                    + $"week: the animals need about {NumberText.Whole(flies)} a week. Two lines, apart.",
+                CareRepeat.Days(CareDates.Whole(Weekly)),
+                "animals"
+            )
+            {
+                Interval = Weekly,
+            };
+        }
+
+        yield return new CareDate(
+            "vitamins",
+            animals.AddDays(CareDates.Whole(Vitamins)),
+            "Vitamins with the food",
+            "Dust one feeding with vitamin A (retinyl) and multivitamin; calcium with D3 at every second "
+                + "feeding. Froglets weekly and at every feeding.",
+            CareRepeat.Days(CareDates.Whole(Vitamins)),
+            "animals"
+        )
+        {
+            Interval = Vitamins,
+        };
+    }
+}

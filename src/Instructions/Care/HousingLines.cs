@@ -1,0 +1,200 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Instructions.Building;
+using Litterfall.Judging;
+using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Packs;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Instructions.Care;
+
+/// <summary>Climate, space, group and equipment of one animal in this box.</summary>
+internal static class HousingLines
+{
+    public static IEnumerable<CareLine> Of(DesignNumbers numbers, BoxAnimal animal)
+    {
+        var inches = Imperial.IsUsed(numbers.Design.Design);
+        var entry = animal.Entry;
+        return new[]
+        {
+            Band(entry, "Day", "dayLow", "dayHigh", inches),
+            Band(entry, "Night", "nightLow", "nightHigh", inches),
+            Bound(entry, "Too warm", "avoidAbove", "never above", inches),
+            Heat(animal, inches),
+            Critical(entry, inches),
+            Bound(entry, "Too cold", "avoidBelow", "never below", inches),
+            Humidity(entry),
+            Size(entry),
+            Group(animal),
+            Space(numbers, animal),
+            Water(numbers, animal),
+            Equipment(numbers, animal),
+            Note(entry),
+        }.OfType<CareLine>();
+    }
+
+    private static Citation Source(CatalogEntry entry, string value) => entry.Values[value].Origin;
+
+    private static CareLine? Band(CatalogEntry entry, string head, string low, string high, bool inches) =>
+        entry.Figure(low) is { } from && entry.Figure(high) is { } to
+            ? new CareLine(head, CareText.Band(from, to, inches), Source(entry, low))
+            : null;
+
+    private static CareLine? Bound(CatalogEntry entry, string head, string value, string word, bool inches) =>
+        entry.Figure(value) is { } bound
+            ? new CareLine(head, $"{word} {CareText.Degrees(bound, inches)}", Source(entry, value))
+            : null;
+
+    private static CareLine Heat(BoxAnimal animal, bool inches)
+    {
+        var (act, alarm) = AnimalCautions.HeatBounds(animal);
+        return new CareLine(
+            "Heat alarm",
+            CareText.Alarm(act, alarm, inches),
+            AnimalCautions.HeatAlarm.Origin
+        );
+    }
+
+    /// <summary>What was measured, and the limit that is kept under it.</summary>
+    private static CareLine? Critical(CatalogEntry entry, bool inches) =>
+        entry.Figure("ctMax") is { } most
+            ? new CareLine(
+                "Heat limit",
+                $"loses its footing at {CareText.Degrees(most, inches)} in short trials; hours above "
+                    + $"{CareText.Degrees(Lower(most), inches)} are taken as deadly (margin of 5 K: "
+                    + $"practice)",
+                Source(entry, "ctMax")
+            )
+            : null;
+
+    private static Figure Lower(Figure most) =>
+        Judging.Animals.Overheats.Limit(most).As("limit for hours", Domain.Units.Units.Celsius);
+
+    private static CareLine? Humidity(CatalogEntry entry) =>
+        entry.Figure("humidityLow") is { } low && entry.Figure("humidityHigh") is { } high
+            ? new CareLine(
+                "Humidity",
+                $"{CareText.Number(low.Value)} to {CareText.Number(high.Value)} % as a daily mean; a short "
+                    + $"dip "
+                    + "by day is harmless, still air is not",
+                Source(entry, "humidityLow")
+            )
+            : null;
+
+    private static CareLine? Size(CatalogEntry entry) =>
+        entry.Figure("adultLengthLow") is { } low && entry.Figure("adultLengthHigh") is { } high
+            ? new CareLine(
+                "Adult size",
+                $"{CareText.Number(low.Value)} to {CareText.Number(high.Value)} mm",
+                Source(entry, "adultLengthLow")
+            )
+        : entry.Figure("lengthMax") is { } most
+            ? new CareLine(
+                "Adult size",
+                $"up to {CareText.Number(most.Value)} mm",
+                Source(entry, "lengthMax")
+            )
+        : null;
+
+    private static CareLine? Group(BoxAnimal animal) =>
+        animal.Entry.Text("group") is { } text
+            ? new CareLine(
+                "Group",
+                $"{text}. One species and one locality in a box.",
+                Source(animal.Entry, "group")
+            )
+            : null;
+
+    /// <summary>The smallest box of the library beside the numbers of this box.</summary>
+    private static CareLine? Space(DesignNumbers numbers, BoxAnimal animal)
+    {
+        var entry = animal.Entry;
+        var box = numbers.Box;
+        var inside = (box.InsideLength * box.InsideDepth * box.InsideHeight).As("inside volume", Unit.Liter);
+        var own =
+            $"This box is {NumberText.Size(box.InsideLength, box.InsideDepth)} and "
+            + $"{NumberText.Millimeters(box.InsideHeight)} high inside, {NumberText.Liters(inside)}, with "
+            + $"{NumberText.Of(box.OpenFloor)} of open floor";
+        var each = Each(animal.Resident.Count, inside, box.OpenFloor);
+        if (
+            entry.Figure("minTankLength") is not { } length
+            || entry.Figure("minTankDepth") is not { } depth
+            || entry.Figure("minTankHeight") is not { } height
+            || entry.Figure("minTankCount") is not { } count
+        )
+        {
+            return new CareLine("Space", own + each, null);
+        }
+
+        return new CareLine(
+            "Space",
+            $"Smallest box for {NumberText.Whole(count)}: {CareText.Number(length.Value)} × "
+                + $"{CareText.Number(depth.Value)} × {CareText.Number(height.Value)} cm. {own}{each} Where "
+                + $"the "
+                + "law of your place asks for more, the law holds.",
+            Source(entry, "minTankLength")
+        );
+    }
+
+    private static string Each(int count, Figure inside, Figure floor)
+    {
+        if (count < 1)
+        {
+            return ".";
+        }
+
+        var share = (floor / Figure.Number(count)).As("floor for each", Unit.SquareCentimeter);
+        return $": {NumberText.Liters(inside / Figure.Number(count))} and {NumberText.Of(share)} for each of "
+            + $"{NumberText.Integer(count)}.";
+    }
+
+    private static CareLine Water(DesignNumbers numbers, BoxAnimal animal)
+    {
+        var parts = new List<string>
+        {
+            "Mist with purified or rain water, below 50 mg/L of dissolved solids.",
+            "Tap water: chlorine leaves in 24 hours, chloramine does not; use carbon.",
+        };
+        if (animal.Entry.Figure("waterShare") is { } share)
+        {
+            parts.Add(
+                $"Open water over {CareText.Number(share.Value)} % of the floor, with an easy way out."
+            );
+        }
+
+        if (numbers.Design.Design.WaterCups is { } cups and > 0)
+        {
+            parts.Add($"{NumberText.Count(cups, "water cup", "water cups")} hung in the plants.");
+        }
+
+        return new CareLine(
+            "Water",
+            string.Join(" ", parts),
+            Cautions.Recalled("misting water below 50 mg/L, standing removes chlorine only")
+        );
+    }
+
+    private static CareLine Equipment(DesignNumbers numbers, BoxAnimal animal)
+    {
+        var food = animal.Class == AnimalClass.Amphibian ? "food cultures" : "its food in stock";
+        var items = ElectricalList.Of(numbers).Items.Select(i => i.Name).Distinct(StringComparer.Ordinal);
+        var here = string.Join(", ", items);
+        return new CareLine(
+            "Equipment",
+            (here.Length > 0 ? $"With this box: {here}. " : "")
+                + "Needed besides: a thermometer and a hygrometer that keep the extremes, checked once "
+                + $"against salt; {food}; a holding tub"
+                + (animal.Class == AnimalClass.Invertebrate ? "." : "; a scale to a tenth of a gram."),
+            Citation.Habit("what a keeper needs besides the box")
+        );
+    }
+
+    private static CareLine? Note(CatalogEntry entry) =>
+        entry.Note is { } note
+            ? new CareLine("Habits", note, Cautions.Recalled("husbandry notes of the species"))
+            : null;
+}

@@ -1,0 +1,93 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Air;
+
+/// <summary>
+/// Frogs lose water through their skin: the air is drier than the species' band on a day's mean, or below
+/// 60 %
+/// for more than four hours a day.
+/// </summary>
+internal static class AirTooDry
+{
+    public static readonly Rule Rule = new(
+        "air-too-dry",
+        Protects.Animal,
+        "the mean humidity of some season is below the species' band, or the air is drier than 60 % for more "
+            + "than 4 hours a day; a note where no misting is entered",
+        Judge
+    );
+
+    private static readonly Figure Longest = Figure.Given(
+        "longest time below 60 %",
+        Unit.Hour.ToSiValue(4),
+        Unit.Hour,
+        new Citation(
+            "keeper-practice",
+            "recalled: dips to 60 % for up to 4 hours where a wet refuge exists",
+            Provenance.Recalled
+        )
+    );
+
+    private const double Dip = 0.6;
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        // Where neither room nor misting is entered, nothing is known of the air.
+        foreach (
+            var species in StockedSpecies
+                .Of(n.Design)
+                .Where(s => s.IsFrog && (IsMisted(n) || n.Design.Design.Room is not null))
+        )
+        {
+            if (Seasons.Worst(n, d => d.HoursDrier(Dip)) is { } dip && dip.Value > Longest.Value)
+            {
+                yield return Rule.Found(
+                    IsMisted(n) ? Severity.Stop : Severity.Note,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"The air is drier than 60 % for {dip.Value:0.#} hours a day "
+                            + $"{dip.Season.Name}{Unknown(n)}, down to "
+                            + $"{100 * dip.Season.Days.Humidity.Least:0} %: {species.Species.Name} dries out."
+                    ),
+                    (Seasons.Hours(n, dip.Season, "time a day below 60 %", dip.Value), Longest),
+                    "Let less air through, mist longer or more often, or keep no frogs in it.",
+                    Where(n)
+                );
+            }
+            else if (
+                species.Species.Figure("humidityLow") is { } low
+                && Seasons.Worst(n, d => -d.Humidity.Mean) is { } dry
+                && -dry.Value < low.Si
+            )
+            {
+                yield return Rule.Found(
+                    IsMisted(n) ? Severity.Caution : Severity.Note,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"The air is at {-100 * dry.Value:0} % on a day's mean "
+                            + $"{dry.Season.Name}{Unknown(n)}; "
+                            + $"{species.Species.Name} wants {low.Value:0} % or more."
+                    ),
+                    (Seasons.Number(n, dry.Season, "mean humidity", -dry.Value, Unit.Percent), low),
+                    "Let less air through, or mist longer or more often.",
+                    Where(n)
+                );
+            }
+        }
+    }
+
+    private static bool IsMisted(DesignNumbers n) =>
+        n.Design.Design is not { Misting: null, Habits: null or { HandMist: null } };
+
+    private static string Unknown(DesignNumbers n) => IsMisted(n) ? "" : ", no misting being entered";
+
+    private static string Where(DesignNumbers n) => n.Design.Design.Vents.Count > 0 ? "vents" : "room";
+}

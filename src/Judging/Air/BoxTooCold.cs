@@ -1,0 +1,103 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Judging.Animals;
+using Litterfall.Judging.Rules;
+using Litterfall.Physics;
+using Litterfall.Physics.Coupling;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Air;
+
+/// <summary>
+/// The box is colder than the species should have it, in a room that is not, or dangerously so.
+/// </summary>
+internal static class BoxTooCold
+{
+    public static readonly Rule Rule = new(
+        "box-too-cold",
+        Protects.Animal,
+        "more than an hour a day the air of the box is below what the species should avoid in a room that is "
+            + "not, or more than half an hour below 12 °C",
+        Judge
+    );
+
+    private static readonly Figure Longest = Figure.Choice(
+        "longest time below it",
+        1,
+        Unit.Hour,
+        "an hour below its band is a nuisance, not yet a danger"
+    );
+
+    private static readonly Figure Torpor = Figure.Choice(
+        "longest time below 12 °C",
+        0.5,
+        Unit.Hour,
+        "frogs in cold torpor do not feed, drink or breathe as they must"
+    );
+
+    private const double TorporCelsius = 12;
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var species in StockedSpecies.Of(n.Design))
+        {
+            if (Seasons.Worst(n, d => d.HoursBelow(TorporCelsius)) is { } cold && cold.Value > Torpor.Value)
+            {
+                yield return Found(n, species, (TorporCelsius, cold.Season, cold.Value), true);
+                continue;
+            }
+
+            if (
+                RoomTooCold.Limit(species) is not { } limit
+                || RoomHours.CoolestOf(n.Design) is { } room && room.Coolest.Si < limit.Si - 1e-9
+                || Seasons.Worst(n, d => d.HoursBelow(limit.Si - Constants.ZeroCelsiusKelvin))
+                    is not { } worst
+                || worst.Value <= Longest.Value
+            )
+            {
+                continue;
+            }
+
+            yield return Found(n, species, (limit.Value, worst.Season, worst.Value), false);
+        }
+    }
+
+    private static Finding Found(
+        DesignNumbers n,
+        StockedSpecies species,
+        (double Celsius, ClimateSeason Season, double Hours) cold,
+        bool isTorpor
+    ) =>
+        Rule.Found(
+            isTorpor ? Severity.Stop : Severity.Caution,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"The air of the box is below {cold.Celsius:0.#} °C for {cold.Hours:0.#} hours a day "
+                    + $"{cold.Season.Name} and falls to {cold.Season.Days.Celsius.Least:0.#} °C; "
+                    + $"{species.Species.Name} {(isTorpor ? "grows torpid" : "should avoid that")}."
+            ),
+            (
+                Seasons.Hours(
+                    n,
+                    cold.Season,
+                    string.Create(CultureInfo.InvariantCulture, $"time a day below {cold.Celsius:0.#} °C"),
+                    cold.Hours
+                ),
+                isTorpor ? Torpor : Longest
+            ),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Heat the room or, by a thermostat, the box: "
+                    + $"{cold.Celsius - cold.Season.Days.Celsius.Least:0.#} K "
+                    + $"at its coolest."
+            ),
+            HeatWords.Room
+        );
+}

@@ -1,0 +1,72 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Judging.Animals;
+using Litterfall.Judging.Rules;
+using Litterfall.Physics;
+using Litterfall.Physics.Coupling;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Air;
+
+/// <summary>The room is cool enough, but its lamps warm the box above what the species should have.</summary>
+internal static class BoxTooWarm
+{
+    public static readonly Rule Rule = new(
+        "box-too-warm",
+        Protects.Animal,
+        "more than an hour a day the air of the box, lamps included, is above what the species should avoid, "
+            + "in a room that is not",
+        Judge
+    );
+
+    private static readonly Figure Longest = Figure.Choice(
+        "longest time above it",
+        1,
+        Unit.Hour,
+        "an hour over its band is a nuisance, not yet a danger"
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var species in StockedSpecies.Of(n.Design))
+        {
+            var avoid = species.Species.Figure("avoidAbove") ?? species.Species.Figure("dayHigh");
+            if (
+                avoid is null
+                || RoomHours.WarmestOf(n.Design) is { } room && room.Warmest.Si > avoid.Si + 1e-9
+                || Seasons.Worst(n, d => d.HoursAbove(avoid.Si - Constants.ZeroCelsiusKelvin))
+                    is not { } worst
+                || worst.Value <= Longest.Value
+            )
+            {
+                continue;
+            }
+
+            var (season, hours) = worst;
+            yield return Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"With its lamps the box is above {avoid.Value:0.#} °C for {hours:0.#} hours a day "
+                        + $"{season.Name} and reaches {season.Days.Celsius.Most:0.#} °C; "
+                        + $"{species.Species.Name} should avoid that."
+                ),
+                (Seasons.Hours(n, season, $"time a day above {avoid.Name}", hours), Longest),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Take {season.Days.Celsius.Most - (avoid.Value):0.#} K away at the warmest "
+                        + $"hour: fewer lamp "
+                        + $"hours or watts, lamps higher over the lid, or a cooler room."
+                ),
+                n.Design.Design.Lamps.Count > 0 ? "lamps" : HeatWords.Room
+            );
+        }
+    }
+}

@@ -1,0 +1,99 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Judging.Plants;
+using Litterfall.Judging.Rules;
+using Litterfall.Physics;
+using Litterfall.Physics.Coupling;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Air;
+
+/// <summary>A plant that must dry between waterings stands in leaves' wet all day.</summary>
+internal static class LeavesNeverDry
+{
+    public static readonly Rule Rule = new(
+        "leaves-never-dry",
+        Protects.Build,
+        "leaves stay wet for longer at a time than a plant bears that wants to dry: 4 hours where its entry "
+            + "says so, else 20",
+        Judge
+    );
+
+    private static readonly Figure Within = Figure.Choice(
+        "longest wet spell of a plant that must dry fast",
+        4,
+        Unit.Hour,
+        "its entry asks for leaves dry within 4 hours"
+    );
+
+    private static readonly Figure Daily = Figure.Choice(
+        "longest wet spell of a plant that dries between waterings",
+        20,
+        Unit.Hour,
+        "it must dry once a day at least"
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Climate?.Computed is not { Run.Surfaces.Leaves: { } leaves })
+        {
+            yield break;
+        }
+
+        foreach (var plant in Plantings.Of(n))
+        {
+            var water = plant.Species.Text("water") ?? "";
+            var limit =
+                water.StartsWith("must dry", StringComparison.Ordinal) ? Within
+                : water.Contains("dry", StringComparison.Ordinal)
+                && !water.Contains("never", StringComparison.Ordinal)
+                    ? Daily
+                : null;
+            if (
+                limit is null
+                || Seasons.Worst(n, d => LongestWet(d, leaves)) is not { } worst
+                || worst.Value <= limit.Value
+            )
+            {
+                continue;
+            }
+
+            yield return Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Leaves {Spell(worst.Season, worst.Value)} {worst.Season.Name}; "
+                        + $"{plant.Species.Name} wants them dry within {limit.Value:0}."
+                ),
+                (Seasons.Hours(n, worst.Season, "longest wet spell of leaves", worst.Value), limit),
+                "Let more air through, mist shorter and in the morning, or plant it elsewhere.",
+                plant.Path
+            );
+        }
+    }
+
+    private static string Spell(ClimateSeason season, double hours) =>
+        hours >= season.Days.Hours.Length
+            ? "never dry"
+            : string.Create(CultureInfo.InvariantCulture, $"stay wet for {hours:0} hours at a time");
+
+    /// <summary>Longest run of hours in which leaves are wet more than half the time.</summary>
+    private static double LongestWet(ClimateDays days, int leaves)
+    {
+        var longest = 0;
+        var now = 0;
+        foreach (SimulationHour hour in days.Hours)
+        {
+            now = hour.Wet[leaves] > 0.5 ? now + 1 : 0;
+            longest = Math.Max(longest, now);
+        }
+
+        return longest;
+    }
+}

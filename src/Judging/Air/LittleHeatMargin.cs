@@ -1,0 +1,69 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Animals;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Air;
+
+/// <summary>The warmest hour stays below what kills, but by less than what nobody has measured.</summary>
+internal static class LittleHeatMargin
+{
+    public static readonly Rule Rule = new(
+        "little-heat-margin",
+        Protects.Animal,
+        "the warmest hour of the box is below the species' limit for hours, and its upper bound, of what "
+            + "nobody measures, is above it",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Climate is not { Computed: { } computed, AirMax: { High: { } high, Value: { } value } })
+        {
+            yield break;
+        }
+
+        // The bound is told for the weeks after planting; other seasons are as uncertain.
+        double most = computed.Seasons.Max(s => s.Days.Celsius.Most);
+        double beyond = Math.Max(0.0, high.Value - value.Value);
+        foreach (var species in StockedSpecies.Of(n.Design))
+        {
+            var limit = Overheats.Limit(species);
+            if (most > limit.Value || most + beyond <= limit.Value)
+            {
+                continue;
+            }
+
+            var season = computed.Seasons.MaxBy(s => s.Days.Celsius.Most)!;
+            var warmest = Seasons.Number(
+                n,
+                season,
+                "upper bound of the warmest hour",
+                Unit.Celsius.ToSiValue(most + beyond),
+                Unit.Celsius
+            );
+            yield return Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The box reaches {most:0.#} °C {season.Name}, and {most + beyond:0.#} °C where the lamp "
+                        + $"heats more and less air passes than thought; {species.Species.Name} dies of "
+                        + $"hours above {limit.Value:0.#} °C."
+                ),
+                (warmest, limit),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Log the box for two warm days before animals go in, or take "
+                        + $"{most + beyond - limit.Value:0.#} K away."
+                ),
+                n.Design.Design.Lamps.Count > 0 ? "lamps" : HeatWords.Room
+            );
+        }
+    }
+}

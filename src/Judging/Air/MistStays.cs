@@ -1,0 +1,58 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Physics;
+using Litterfall.Physics.Coupling;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Air;
+
+/// <summary>
+/// More is misted than the air takes even where most of it is exchanged, and nothing drains: no setting of
+/// the
+/// vents as they are balances it.
+/// </summary>
+internal static class MistStays
+{
+    public static readonly Rule Rule = new(
+        "mist-cannot-be-balanced",
+        Protects.Build,
+        "more is misted than the air takes even at 1.6 times the air computed, and there is no drain",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (
+            n.Climate is not { Computed: { } climate, Vented: { High: { } most } }
+            || n.Design.Design.Drain is not null
+            || climate.Days.Misted <= Constants.WaterDensity * most.Si
+        )
+        {
+            yield break;
+        }
+
+        var misted = Seasons.Number(
+            n,
+            climate.Seasons[0],
+            "water misted a day",
+            climate.Days.Misted / Constants.WaterDensity,
+            Unit.Milliliter
+        );
+        yield return Rule.Found(
+            Severity.Caution,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{misted.Value:0} mL are misted a day; the air takes {most.Value:0} mL at most, "
+                    + $"and nothing drains: "
+                    + $"the rest stays in the floor."
+            ),
+            (misted, most),
+            "Mist less, open a vent, or give the floor a drain.",
+            n.Design.Design.Misting is null ? "habits.handMist" : "misting"
+        );
+    }
+}

@@ -1,0 +1,61 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Air;
+
+/// <summary>Air that stands: above 98 % all day and panes white for more than 20 hours.</summary>
+internal static class StaleAir
+{
+    public static readonly Rule Rule = new(
+        "stale-air",
+        Protects.Animal,
+        "mean humidity above 98 % and dew on some pane for more than 20 hours a day in some season",
+        Judge
+    );
+
+    private static readonly Figure Longest = Figure.Given(
+        "longest time of dew a day",
+        Unit.Hour.ToSiValue(20),
+        Unit.Hour,
+        new Citation(
+            "keeper-practice",
+            "recalled: above 98 % with panes white for more than 20 hours a day the air stands",
+            Provenance.Recalled
+        )
+    );
+
+    private const double Wet = 0.98;
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (
+            Seasons.Worst(n, d =>
+                d.Humidity.Mean > Wet ? d.Fog.Select(f => f.Hours).DefaultIfEmpty(0).Max() : 0
+            )
+                is not { } worst
+            || worst.Value <= Longest.Value
+        )
+        {
+            yield break;
+        }
+
+        yield return Rule.Found(
+            n.WithAnimals(Severity.Caution, Severity.Note),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"The air stands at {100 * worst.Season.Days.Humidity.Mean:0.#} % "
+                    + $"{worst.Season.Name} and a pane is "
+                    + $"white for {worst.Value:0.#} hours a day: nothing dries, and soil and lungs suffer."
+            ),
+            (Seasons.Hours(n, worst.Season, "dew on the worst pane a day", worst.Value), Longest),
+            "Open a low vent and a high one, and mist less.",
+            "vents"
+        );
+    }
+}

@@ -1,0 +1,69 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Physics;
+using Litterfall.Physics.Coupling;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Air;
+
+/// <summary>In some season the air takes more water than is misted: the floor dries.</summary>
+internal static class VentedMoreThanMisted
+{
+    public static readonly Rule Rule = new(
+        "vented-more-than-misted",
+        Protects.Build,
+        "in some season the air carries out over 5 % and 5 mL a day more than is misted",
+        Judge
+    );
+
+    private static readonly Figure Share = Figure.Choice(
+        "water vented over water misted",
+        1.05,
+        Unit.One,
+        "what a keeper's own measure of a nozzle cannot tell from balance"
+    );
+
+    private const double LeastKilograms = 0.005;
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        // Misting nobody entered is unknown, not none.
+        if (
+            n.Design.Design is { Misting: null, Habits: null or { HandMist: null } }
+            || Seasons.Worst(n, d => d.Vented - d.Misted) is not { } worst
+            || worst.Value <= LeastKilograms
+            || worst.Season.Days.Vented <= Share.Si * worst.Season.Days.Misted
+        )
+        {
+            yield break;
+        }
+
+        var (season, _) = worst;
+        var misted = season.Days.Misted / Constants.WaterDensity;
+        yield return Rule.Found(
+            Severity.Caution,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"The air carries out {1000 * season.Days.Vented:0} mL a day {season.Name} and only "
+                    + $"{1000 * season.Days.Misted:0} mL are misted: the floor dries day by day."
+            ),
+            (
+                Seasons.Number(
+                    n,
+                    season,
+                    "water vented a day",
+                    season.Days.Vented / Constants.WaterDensity,
+                    Unit.Milliliter
+                ),
+                Seasons.Number(n, season, "water misted a day", misted, Unit.Milliliter)
+            ),
+            "Mist more in that season, or close part of the vents.",
+            n.Design.Design.Misting is null ? "habits.handMist" : "misting"
+        );
+    }
+}

@@ -1,0 +1,48 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Animals;
+
+/// <summary>Animals that fight, because they are not kept as the pair or trio they live in.</summary>
+internal static class GroupRuleBroken
+{
+    public static readonly Rule Rule = new(
+        "group-rule-broken",
+        Protects.Animal,
+        "more animals, or other sexes, than the pair, trio or group the species is kept in",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var row in n.Stocking.Where(row => row is { IsGroupRule: true, Holds: false }))
+        {
+            var sexes = row.Remark.Length > 0 ? $", and there is {row.Remark}" : "";
+            yield return Rule.Found(
+                Severity.Stop,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{row.Asked.Value:0} {row.AnimalName} in one box{sexes}: animals that do not fit into "
+                        + $"such a group fight. {row.Text}"
+                ),
+                (row.Asked, row.Allowed),
+                row.Remark.Length > 0 && row.Asked.Si <= row.Allowed!.Si
+                    ? $"Change the group so that there is not {row.Remark}; surplus animals need their "
+                        + $"own box."
+                    : $"Keep {StockingWords.Number(row.Allowed!)} in this box and the others in boxes of "
+                        + $"their own.",
+                row.Where
+            );
+        }
+    }
+}

@@ -1,0 +1,60 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Animals;
+
+/// <summary>Animals that live half in water, without enough of it.</summary>
+internal static class NeedsWaterArea
+{
+    public static readonly Rule Rule = new(
+        "needs-water-area",
+        Protects.Animal,
+        "the species needs a share of the floor under water, and the box has less or says nothing",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var species in StockedSpecies.Of(n.Design))
+        {
+            if (species.Species.Figure("waterShare") is not { } needs)
+            {
+                continue;
+            }
+
+            var has = n.Design.Design.WaterArea is { } typed
+                ? n.Design.Figure("waterArea", "open water", typed, Unit.Percent)
+                : Figure.Choice("open water", 0, Unit.Percent, "the design names none");
+            if (has.Si >= needs.Si - 1e-9)
+            {
+                continue;
+            }
+
+            yield return Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{species.Species.Name} needs {needs.Value:0.#} % of the floor as open water; the "
+                        + $"box has {has.Value:0.#} %."
+                ),
+                (has, needs),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Make {needs.Value:0.#} % of the floor a water part with an easy way out, and write "
+                        + $"waterArea: {needs.Value:0.#} %."
+                ),
+                "waterArea"
+            );
+        }
+    }
+}

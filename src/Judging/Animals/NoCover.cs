@@ -1,0 +1,49 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Animals;
+
+/// <summary>Animals that cannot hide.</summary>
+internal static class NoCover
+{
+    public static readonly Rule Rule = new(
+        "no-cover",
+        Protects.Animal,
+        "there are animals, but no plants, no wood or stone and no leaf litter",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        var design = n.Design.Design;
+        var species = StockedSpecies.Of(n.Design);
+        if (
+            species.IsEmpty
+            || design.Plants.Count > 0
+            || design.Hardscape.Count > 0
+            || design.Floor.Litter is not null
+        )
+        {
+            yield break;
+        }
+
+        yield return Rule.Found(
+            Severity.Caution,
+            "The animals have nothing to hide in: no plants, no wood or stone, no leaf litter.",
+            (null, null),
+            "Add 2 to 5 cm of leaf litter, cork or plants.",
+            species[0].Where,
+            Citation.Habit("animals need cover from the first day")
+        );
+    }
+}

@@ -1,0 +1,58 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Animals;
+
+/// <summary>A protected species without proof of legal origin.</summary>
+internal static class PapersMissing
+{
+    public static readonly Rule Rule = new(
+        "papers-missing",
+        Protects.Person,
+        "an animal of a species in appendix II of the trade convention has no papers, or nothing says so",
+        Judge
+    );
+
+    private static readonly Citation Appendix = new(
+        "cites",
+        "recalled: appendix II; check the current list, its dates and your own law",
+        Provenance.Recalled
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var animal in Residents.Present(n).Where(a => a.Species.Text("cites") == "II"))
+        {
+            if (animal.Entry.Papers == PaperState.Held)
+            {
+                continue;
+            }
+
+            var missing = animal.Entry.Papers == PaperState.Missing;
+            yield return Rule.Found(
+                missing ? Severity.Stop : Severity.Caution,
+                missing
+                    ? $"Proof of legal origin is missing for {animal.Species.Name}, a species in appendix "
+                        + $"II: "
+                        + "keeping or selling it can be an offense."
+                    : $"{animal.Species.Name} is a species in appendix II, and no papers are recorded.",
+                (null, null),
+                missing
+                    ? "Refuse the animals until their papers are there; ask the authority in charge."
+                    : "File the proof of legal origin and write papers: held. The law of the place decides.",
+                $"{animal.Path}.papers",
+                Appendix
+            );
+        }
+    }
+}

@@ -1,0 +1,88 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Animals;
+
+/// <summary>Animals that come out of quarantine too early.</summary>
+internal static class QuarantineShort
+{
+    public static readonly Rule Rule = new(
+        "quarantine-short",
+        Protects.Animal,
+        "animals were in quarantine for less than 30 d (stop), less than 60 d, or nothing says how long",
+        Judge
+    );
+
+    private static readonly Figure Least = Days("least quarantine", 30);
+    private static readonly Figure Usual = Days("usual quarantine", 60);
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var animal in Residents.Present(n))
+        {
+            var name = animal.Species.Name;
+            if (animal.Entry.Quarantined is not { } typed)
+            {
+                yield return Rule.Found(
+                    Severity.Note,
+                    $"Nothing says how long {name} have been in quarantine.",
+                    (null, null),
+                    "Write quarantined: 60 d, or as long as it was; a new arrival starts the clock again.",
+                    animal.Path,
+                    Usual.Origin
+                );
+                continue;
+            }
+
+            var time = n.Design.Figure(
+                $"{animal.Path}.quarantined",
+                $"quarantine of {name}",
+                typed,
+                Unit.Day
+            );
+            if (time.Si >= Usual.Si - 1)
+            {
+                continue;
+            }
+
+            var isShort = time.Si < Least.Si - 1;
+            var limit = isShort ? Least : Usual;
+            yield return Rule.Found(
+                isShort ? Severity.Stop : Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{name} were in quarantine for {time.Value:0.#} days, less than {limit.Value:0}."
+                ),
+                (time, limit),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Keep them apart for {(limit.Si - time.Si) / 86400:0.#} days more, with droppings "
+                        + $"checked three times and a swab at the end."
+                ),
+                $"{animal.Path}.quarantined"
+            );
+        }
+    }
+
+    private static Figure Days(string name, double days) =>
+        Figure.Given(
+            name,
+            Unit.Day.ToSiValue(days),
+            Unit.Day,
+            new Citation(
+                "keeper-practice",
+                "recalled: at least 30 d, 60 d by default, 90 d for breeders and unknown origin",
+                Provenance.Recalled
+            )
+        );
+}

@@ -1,0 +1,35 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Animals;
+
+/// <summary>The animals entered as living in the box, one entry after the other.</summary>
+internal static class Residents
+{
+    public static IEnumerable<PresentAnimal> Present(DesignNumbers n)
+    {
+        var animals = n.Design.Design.Animals;
+        return Enumerable
+            .Range(0, animals.Count)
+            .Where(i => animals[i].Count > 0)
+            .Select(i =>
+            {
+                var path = $"animals[{i.ToString(CultureInfo.InvariantCulture)}]";
+                return new PresentAnimal(path, n.Design.Entry($"{path}.animal"), animals[i]);
+            });
+    }
+}
+
+/// <summary>One entry of animals with its place in the file.</summary>
+internal sealed record PresentAnimal(string Path, CatalogEntry Species, Resident Entry);

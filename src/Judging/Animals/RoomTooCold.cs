@@ -1,0 +1,75 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Animals;
+
+/// <summary>The coolest hour is colder than the species should have it.</summary>
+internal static class RoomTooCold
+{
+    public static readonly Rule Rule = new(
+        "room-too-cold",
+        Protects.Animal,
+        "the coolest hour of the room is below what the species should avoid, else 2 K below its night band",
+        Judge
+    );
+
+    private static readonly Figure Margin = Figure.Choice(
+        "margin below the night band",
+        2,
+        Unit.Kelvin,
+        "a night band is what the animal likes, not what it bears"
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (RoomHours.CoolestOf(n.Design) is not { } day)
+        {
+            yield break;
+        }
+
+        foreach (var species in StockedSpecies.Of(n.Design))
+        {
+            if (Limit(species) is not { } limit || day.Coolest.Si >= limit.Si - 1e-9)
+            {
+                continue;
+            }
+
+            yield return Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The coolest hour {day.Name} falls to {day.Coolest.Value:0.#} °C; "
+                        + $"{species.Species.Name} should not have less than {limit.Value:0.#} °C."
+                ),
+                (day.Coolest, limit),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Heat the room by {limit.Si - day.Coolest.Si:0.#} K at its coolest, or heat the box "
+                        + $"with a thermostat."
+                ),
+                HeatWords.Where(day)
+            );
+        }
+    }
+
+    /// <summary>Coldest that the species should have.</summary>
+    internal static Figure? Limit(StockedSpecies species) =>
+        species.Species.Figure("avoidBelow")
+        ?? (
+            species.Species.Figure("nightLow") is { } night
+                ? (night - Margin).As($"coolest night of {species.Species.Name}", Unit.Celsius)
+                : null
+        );
+}

@@ -1,0 +1,60 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Animals;
+
+/// <summary>The warmest hour is warmer than the species should have it.</summary>
+internal static class RoomTooHot
+{
+    public static readonly Rule Rule = new(
+        "room-too-hot",
+        Protects.Animal,
+        "the warmest hour of the room is above what the species should avoid",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (RoomHours.WarmestOf(n.Design) is not { } day)
+        {
+            yield break;
+        }
+
+        foreach (var species in StockedSpecies.Of(n.Design))
+        {
+            var avoid = species.Species.Figure("avoidAbove") ?? species.Species.Figure("dayHigh");
+            if (avoid is null || day.Warmest.Si <= avoid.Si + 1e-9)
+            {
+                continue;
+            }
+
+            yield return Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The warmest hour {day.Name} reaches {day.Warmest.Value:0.#} °C; {species.Species.Name} "
+                        + $"should not have more than {avoid.Value:0.#} °C.{HeatWords.Lamps(day)}"
+                ),
+                (day.Warmest, avoid),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Cool the room by {day.Warmest.Si - avoid.Si:0.#} K at its warmest, and more for the "
+                        + $"lamps; or take a species that bears it."
+                ),
+                HeatWords.Where(day)
+            );
+        }
+    }
+}

@@ -1,0 +1,44 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Animals;
+
+/// <summary>No stocking rule of the trade allows so many animals.</summary>
+internal static class StockingEveryRuleBroken
+{
+    public static readonly Rule Rule = new(
+        "stocking-every-rule-broken",
+        Protects.Animal,
+        "all stocking rules of the trade that speak of the species, two at least, allow fewer animals",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var species in StockingWords.Species(n).Where(s => s.IsEveryRuleBroken))
+        {
+            var limit = StockingTable.Strictest(species.Practice)!.Allowed!;
+            yield return Rule.Found(
+                Severity.Stop,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"No stocking rule allows {species.First.Asked.Value:0} {species.First.AnimalName} in "
+                        + $"this box: {StockingWords.List(species.Practice)}."
+                ),
+                (species.First.Asked, limit),
+                StockingFix.Of(limit),
+                species.First.Where
+            );
+        }
+    }
+}

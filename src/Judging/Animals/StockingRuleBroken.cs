@@ -1,0 +1,60 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Animals;
+
+/// <summary>Some of the trade's stocking rules allow fewer animals; the strictest is the safe one.</summary>
+internal static class StockingRuleBroken
+{
+    public static readonly Rule Rule = new(
+        "stocking-rule-broken",
+        Protects.Animal,
+        "a stocking rule of the trade that speaks of the species allows fewer animals",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var species in StockingWords.Species(n))
+        {
+            var broken = species.Broken;
+            if (broken.Length == 0 || species.IsGroupBroken || species.IsEveryRuleBroken)
+            {
+                continue;
+            }
+
+            var limit = StockingTable.Strictest(species.Practice)!.Allowed!;
+            yield return Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{species.First.Asked.Value:0} {species.First.AnimalName} break {broken.Length} of "
+                        + $"{species.Practice.Length} stocking rules that apply: "
+                        + $"{StockingWords.List(broken)}."
+                ),
+                (species.First.Asked, limit),
+                StockingFix.Of(limit),
+                species.First.Where
+            );
+        }
+    }
+}
+
+/// <summary>What to do where too many animals are asked for.</summary>
+internal static class StockingFix
+{
+    public static string Of(Figure strictest) =>
+        strictest.Si >= 1
+            ? $"Keep {StockingWords.Number(strictest)}, which every rule allows, or take a larger box."
+            : "Take a larger box: the strictest rule allows none in this one.";
+}

@@ -1,0 +1,46 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Animals;
+
+/// <summary>Words and counts the stocking rules share.</summary>
+internal static class StockingWords
+{
+    /// <summary>
+    /// All practice rules broken is a stop only where at least two speak: one rule alone is no agreement.
+    /// </summary>
+    public const int FewestRulesForStop = 2;
+
+    public static IEnumerable<StockedRows> Species(DesignNumbers n) =>
+        n.Stocking.GroupBy(row => row.Animal, StringComparer.Ordinal).Select(g => new StockedRows([.. g]));
+
+    public static string Number(Figure figure) => figure.Value.ToString("0.#", CultureInfo.InvariantCulture);
+
+    public static string List(IEnumerable<StockingRow> rows) =>
+        string.Join(", ", rows.Select(row => $"{row.Name} {Number(row.Allowed!)}"));
+}
+
+/// <summary>The rows of one species.</summary>
+internal sealed record StockedRows(StockingRow[] Rows)
+{
+    public StockingRow First => Rows[0];
+
+    public StockingRow[] Practice => [.. Rows.Where(row => row is { Applies: true, IsGroupRule: false })];
+
+    public StockingRow[] Broken => [.. Practice.Where(row => !row.Holds)];
+
+    public bool IsGroupBroken => Rows.Any(row => row is { IsGroupRule: true, Holds: false });
+
+    public bool IsEveryRuleBroken =>
+        Practice.Length >= StockingWords.FewestRulesForStop && Broken.Length == Practice.Length;
+}

@@ -1,0 +1,49 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Animals;
+
+/// <summary>Animals whose skin or secretion hurts the keeper.</summary>
+internal static class ToxicAnimal
+{
+    public static readonly Rule Rule = new(
+        "toxic-animal",
+        Protects.Person,
+        "the species' secretion must not get from bare hands to the eyes",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var species in StockedSpecies.Of(n.Design))
+        {
+            if (
+                species.Species.Values.GetValueOrDefault("toxinNote") is not { Text: { } text } note
+                || !text.Contains("no bare hands", StringComparison.OrdinalIgnoreCase)
+            )
+            {
+                continue;
+            }
+
+            yield return Rule.Found(
+                Severity.Note,
+                $"{species.Species.Name}: {text}",
+                (null, null),
+                "Rinsed powder-free gloves, wash hands after; say so on the care sheet and to whoever "
+                    + "feeds them.",
+                species.Where,
+                note.Origin
+            );
+        }
+    }
+}

@@ -1,0 +1,48 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Animals;
+
+/// <summary>Animals from the wild.</summary>
+internal static class WildCaught
+{
+    public static readonly Rule Rule = new(
+        "wild-caught",
+        Protects.Person,
+        "animals are entered as wild-caught",
+        Judge
+    );
+
+    private static readonly Citation Cautions = new(
+        "keeper-practice",
+        "recalled: wild-caught animals hold toxins and parasites and need papers; 90 d of quarantine",
+        Provenance.Recalled
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var animal in Residents.Present(n).Where(a => a.Entry.Origin == AnimalOrigin.WildCaught))
+        {
+            yield return Rule.Found(
+                Severity.Caution,
+                $"{animal.Species.Name} come from the wild: they may hold toxins and parasites, and taking "
+                    + "them may have been unlawful.",
+                (null, null),
+                "Take captive-bred animals; else gloves, 90 days of quarantine, and papers from the country "
+                    + "of origin.",
+                $"{animal.Path}.origin",
+                Cautions
+            );
+        }
+    }
+}

@@ -1,0 +1,68 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Box;
+
+/// <summary>A lamp lying on glass heats one spot of it; annealed glass cracks.</summary>
+internal static class LampRestsOnLid
+{
+    public static readonly Rule Rule = new(
+        "lamp-rests-on-lid",
+        Protects.Person,
+        "a lamp is less than 1 cm above a lid of annealed glass",
+        Judge
+    );
+
+    private static readonly Figure LeastDistance = Figure.Choice(
+        "least distance of a lamp from a glass lid",
+        1,
+        Unit.Centimeter,
+        "air must pass under the lamp; the trade hangs lamps 10 to 30 cm higher"
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        // Only annealed glass has a crack difference in the library; toughened glass bears far more.
+        if (n.Design.Find("lid.material")?.Figure("crackDifference") is not { } crack)
+        {
+            yield break;
+        }
+
+        for (var i = 0; i < n.Design.Design.Lamps.Count; i++)
+        {
+            if (n.Design.Design.Lamps[i].Above is not { } typed || typed.Si >= LeastDistance.Si - Gaps.Slack)
+            {
+                continue;
+            }
+
+            var path = $"lamps[{i}].above";
+            var above = n.Design.Figure(
+                path,
+                $"height of lamp {i + 1} above the lid",
+                typed,
+                Unit.Centimeter
+            );
+            yield return Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Lamp {i + 1} hangs {above.Value:0.#} cm above a glass lid; a spot about "
+                        + $"{crack.Value:0} K warmer than the edge can crack it."
+                ),
+                (above, LeastDistance),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Raise the lamp by {LeastDistance.Value - above.Value:0.#} cm or more, on feet "
+                        + $"or a bracket."
+                ),
+                path
+            );
+        }
+    }
+}

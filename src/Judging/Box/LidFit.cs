@@ -1,0 +1,78 @@
+using System.Globalization;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Cutting;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Box;
+
+/// <summary>An inset pane that may not go in once both tolerances go the wrong way.</summary>
+internal static class LidFit
+{
+    public static readonly Rule Rule = new(
+        "lid-may-not-fit",
+        Protects.Build,
+        "with the shop's tolerance less than 0.5 mm of play is left around an inset pane",
+        Judge
+    );
+
+    private static readonly Figure ShopTolerance = Figure.Given(
+        "cutting tolerance of an ordinary shop",
+        0.0015,
+        Unit.Millimeter,
+        Citation.Habit("±1.5 mm in an ordinary shop, ±0.8 mm in a careful one")
+    );
+
+    private static readonly Figure OpeningTolerance = Figure.Choice(
+        "measuring tolerance of the opening",
+        1,
+        Unit.Millimeter,
+        "three readings with a tape, smallest taken"
+    );
+
+    private static readonly Figure LeastPlay = Figure.Choice(
+        "least play",
+        0.5,
+        Unit.Millimeter,
+        "a pane must go in without force"
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (
+            n.Design.Design.Lid is not { Overlap: null } lid
+            || n.Design.Find("lid.material")?.Kind != "sheet"
+        )
+        {
+            yield break;
+        }
+
+        var gap = lid.Gap is { } g
+            ? n.Design.Figure("lid.gap", "lid clearance on each side", g, Unit.Millimeter)
+            : CutList.LidClearance;
+        var play = (Figure.Number(2) * gap - ShopTolerance - OpeningTolerance).As(
+            "play of the lid at worst",
+            Unit.Millimeter
+        );
+        if (play.Si < LeastPlay.Si - 1e-9)
+        {
+            yield return Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"With {gap.Value:0.#} mm on each side the lid may not go in: at worst "
+                        + $"{play.Value:0.#} mm of play are left, and glass cannot be recut by less than "
+                        + $"about half its thickness."
+                ),
+                (play, LeastPlay),
+                "Give 2 mm on each side, or let the lid lie on the rim (overlap).",
+                "lid.gap"
+            );
+        }
+    }
+}

@@ -1,0 +1,65 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Box;
+
+/// <summary>A wide open mesh dries a box for frogs that need wet air.</summary>
+internal static class LidTooOpen
+{
+    public static readonly Rule Rule = new(
+        "lid-too-open",
+        Protects.Animal,
+        "over half of a mesh lid is open while the animals need 70 % humidity or more",
+        Judge
+    );
+
+    private static readonly Figure LargestShare = Figure.Given(
+        "largest open share for animals of wet air",
+        0.5,
+        Unit.Percent,
+        Citation.Habit("screen lids are covered by 50 to 75 % as a start, by 80 to 90 % in heated rooms")
+    );
+
+    private const double WetAir = 0.7;
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Design.Design.Lid is not { } lid || n.Design.Find("lid.material")?.Kind != "mesh")
+        {
+            yield break;
+        }
+
+        var open = lid.Share is { } share
+            ? n.Design.Figure("lid.share", "open share of the lid", share, Unit.Percent)
+            : Figure.Choice(
+                "open share of the lid",
+                100,
+                Unit.Percent,
+                "a mesh is open where no share is entered"
+            );
+        var wettest = n.AnimalEntries()
+            .Where(animal => animal.Figure("humidityLow")?.Si >= WetAir - 1e-9)
+            .MaxBy(animal => animal.Figure("humidityLow")!.Si);
+        if (wettest is not null && open.Si > LargestShare.Si + 1e-9)
+        {
+            yield return Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{open.Value:0.#} % of the mesh lid is open; {wettest.Name} needs "
+                        + $"{wettest.Figure("humidityLow")!.Value:0} % humidity or more, and the box "
+                        + $"will dry."
+                ),
+                (open, LargestShare),
+                "Cover 80 to 90 % of the mesh in a heated room, and at least half of it.",
+                "lid.share"
+            );
+        }
+    }
+}

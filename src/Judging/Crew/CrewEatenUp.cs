@@ -1,0 +1,52 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Life;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Crew;
+
+/// <summary>Animals eat the crew faster than it breeds.</summary>
+internal static class CrewEatenUp
+{
+    public static readonly Rule Rule = new(
+        "crew-eaten-up",
+        Protects.Build,
+        "within five years, leaves topped up, the animals eat the springtails down to less than 200 for "
+            + "each square meter",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Life is not { EatenUp: { } day } life)
+        {
+            yield break;
+        }
+
+        yield return Rule.Found(
+            life.IsEatenInFirstYear ? Severity.Caution : Severity.Note,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"About {day.Value:0} days after planting the springtails are eaten up: the animals would "
+                    + $"take "
+                    + $"{life.Appetite.Value:0} a day, {life.Bearable.Value:0} a day can be borne when "
+                    + $"they go in."
+            ),
+            (life.Appetite, life.Bearable),
+            life is { Reseed: { } more, ReseedEvery: { } every }
+                ? string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Add {more.Value:0} springtails every {every.Value / 7:0} weeks, feed more flies, lay "
+                        + $"on "
+                        + $"more leaves, or keep fewer animals."
+                )
+                : "Seeding again does not keep them up: keep fewer animals, or count on flies alone.",
+            "crew",
+            LifeFigures.Engine
+        );
+    }
+}

@@ -1,0 +1,40 @@
+using System.Globalization;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Crew;
+
+/// <summary>One entry of the clean-up crew with its place in the file.</summary>
+internal sealed record SeededCrew(string Path, CatalogEntry Species, Figure Count);
+
+/// <summary>The clean-up crew of a design.</summary>
+internal static class Crews
+{
+    public static IEnumerable<SeededCrew> Of(DesignNumbers n)
+    {
+        var crew = n.Design.Design.Crew;
+        return Enumerable
+            .Range(0, crew.Count)
+            .Where(i => crew[i].Count > 0)
+            .Select(i =>
+            {
+                var path = $"crew[{i.ToString(CultureInfo.InvariantCulture)}]";
+                var species = n.Design.Entry($"{path}.animal");
+                return new SeededCrew(
+                    path,
+                    species,
+                    n.Design.Count($"{path}.count", $"{species.Name} seeded", crew[i].Count)
+                );
+            });
+    }
+
+    /// <summary>Depth of the loose leaves; zero without any.</summary>
+    public static Figure Litter(DesignNumbers n) =>
+        n.Layers.FirstOrDefault(l => l.Layer == "litter")?.Depth
+        ?? Figure.Choice("leaf litter", 0, Unit.Centimeter, "the design has none");
+}

@@ -1,0 +1,61 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Crew;
+
+/// <summary>Larger isopods nibble eggs and molting animals when they lack protein.</summary>
+internal static class NibblingIsopods
+{
+    public static readonly Rule Rule = new(
+        "nibbling-isopods",
+        Protects.Animal,
+        "isopods of 8 mm and more live with frogs",
+        Judge
+    );
+
+    private static readonly Figure Small = Figure.Given(
+        "length below which isopods are small",
+        0.008,
+        Unit.Millimeter,
+        new Citation(
+            "keeper-practice",
+            "recalled: isopods of the larger kinds nibble eggs and molting animals when short of protein",
+            Provenance.Recalled
+        )
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (!StockedSpecies.Of(n.Design).Any(s => s.IsFrog))
+        {
+            yield break;
+        }
+
+        foreach (var crew in Crews.Of(n).Where(c => c.Species.Text("taxon") == "isopod"))
+        {
+            if (crew.Species.Figure("adultLength") is not { } length || length.Si < Small.Si - 1e-9)
+            {
+                continue;
+            }
+
+            yield return Rule.Found(
+                Severity.Note,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{crew.Species.Name} grows to {length.Value:0.#} mm; isopods of that size nibble "
+                        + $"eggs, moss and molting animals when they lack protein."
+                ),
+                (length, Small),
+                "Take dwarf isopods, or feed the crew some protein and lift eggs out.",
+                crew.Path
+            );
+        }
+    }
+}

@@ -1,0 +1,58 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Life;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Crew;
+
+/// <summary>More waste than a planted floor takes.</summary>
+internal static class NitrogenLoad
+{
+    public static readonly Rule Rule = new(
+        "nitrogen-load",
+        Protects.Build,
+        "the food of the animals brings in more nitrogen a year than forest litterfall carries, 10 g/m²",
+        Judge
+    );
+
+    private static readonly Unit Gram = Unit.Find("g/m2")!;
+
+    private static readonly Figure Most = Figure.Given(
+        "nitrogen of tropical litterfall, a year",
+        Gram.ToSiValue(LifePolicy.MostNitrogen),
+        Gram,
+        new Citation(
+            "litter-decay-literature",
+            "recalled: about 100 kg/ha a year in litterfall",
+            Provenance.Recalled
+        )
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Life is not { } life || life.Masses.Nitrogen.Si <= Most.Si)
+        {
+            yield break;
+        }
+
+        yield return Rule.Found(
+            Severity.Caution,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Food brings in {Gram.FromSi(life.Masses.Nitrogen.Si):0.0} g of nitrogen for each square "
+                    + $"meter a "
+                    + $"year; a planted "
+                    + $"floor takes about {Gram.FromSi(Most.Si):0}."
+            ),
+            (life.Masses.Nitrogen, Most),
+            "Keep fewer animals, plant more, and draw the water off before its mark, with gloves on.",
+            "animals"
+        );
+    }
+}

@@ -1,0 +1,50 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Fittings;
+
+/// <summary>Animals need a cool part of the floor to go to.</summary>
+internal static class HeatMatCoversTooMuch
+{
+    public static readonly Rule Rule = new(
+        "heat-mat-covers-too-much",
+        Protects.Animal,
+        "the heat mat lies under more than half of the floor",
+        Judge
+    );
+
+    private static readonly Figure Most = Figure.Given(
+        "largest heated share of the floor",
+        0.5,
+        Unit.Percent,
+        new Citation("floor-heating-article", "laid under half of the floor at most", Provenance.Read)
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Design.Design.Heating is { Cover: not null } heating)
+        {
+            var cover = HeatMat.Cover(n, heating);
+            if (cover.Si > Most.Si + 1e-9)
+            {
+                yield return Rule.Found(
+                    n.WithAnimals(Severity.Caution, Severity.Note),
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"The heat mat lies under {cover.Value:0} % of the floor; over "
+                            + $"{Most.Value:0} % no cool part is left."
+                    ),
+                    (cover, Most),
+                    "Lay it under half of the floor or less.",
+                    "heating.cover"
+                );
+            }
+        }
+    }
+}

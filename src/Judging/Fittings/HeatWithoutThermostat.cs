@@ -1,0 +1,41 @@
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Fittings;
+
+/// <summary>Frogs die of heat before they die of cold.</summary>
+internal static class HeatWithoutThermostat
+{
+    public static readonly Rule Rule = new(
+        "heat-without-thermostat",
+        Protects.Animal,
+        "the heating has no thermostat",
+        Judge
+    );
+
+    private static readonly Citation Practice = new(
+        "keeper-practice",
+        "recalled: heating is switched by a thermostat; frogs die of heat before cold",
+        Provenance.Recalled
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Design.Design.Heating is { Thermostat: false })
+        {
+            yield return Rule.Found(
+                n.WithAnimals(Severity.Caution, Severity.Note),
+                "No thermostat switches the heating: on a warm day it goes on heating, and frogs die "
+                    + "of heat first.",
+                (null, null),
+                "Set a thermostat with its sensor in the soil above the mat, and write thermostat: true.",
+                "heating.thermostat",
+                Practice
+            );
+        }
+    }
+}

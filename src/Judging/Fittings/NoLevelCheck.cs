@@ -1,0 +1,38 @@
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Fittings;
+
+/// <summary>A misting system fills the reservoir unseen.</summary>
+internal static class NoLevelCheck
+{
+    public static readonly Rule Rule = new(
+        "no-level-check",
+        Protects.Build,
+        "a misting system runs and no look at the water level is entered",
+        Judge
+    );
+
+    private static readonly Citation Habit = Citation.Habit(
+        "under a misting system the level is read by a dip tube; drains are due every 2 to 6 weeks"
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Design.Design is { Misting: not null, Habits: null or { LevelCheck: null } })
+        {
+            yield return Rule.Found(
+                Severity.Note,
+                "A misting system runs, and nothing says how often somebody looks at the water level.",
+                (null, null),
+                "Enter how often the level is read, such as habits: { levelCheck: 7 d }.",
+                "habits.levelCheck",
+                Habit
+            );
+        }
+    }
+}

@@ -1,0 +1,75 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Fittings;
+
+/// <summary>A hose leaves a gap in its hole through which animals go.</summary>
+internal static class PassageGap
+{
+    public static readonly Rule Rule = new(
+        "passage-gap",
+        Protects.Animal,
+        "an unsealed hole is over 2 mm (animals), or over 0.6 mm (feeder flies), wider than "
+            + "what goes through it",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        for (var i = 0; i < n.Design.Design.Passages.Count; i++)
+        {
+            var passage = n.Design.Design.Passages[i];
+            var gap = Gap(n, i);
+            var wide = gap.Si > Gaps.Froglet.Si + Gaps.Slack;
+            // No fly is fed below the barrier.
+            var flies = passage.In != PassagePart.Barrier && gap.Si > Gaps.Fly.Si + Gaps.Slack;
+            if (passage.Sealed || !(wide || flies))
+            {
+                continue;
+            }
+
+            yield return Rule.Found(
+                wide ? n.WithAnimals(Severity.Stop, Severity.Caution) : Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The hole for the {passage.For} leaves a gap of {gap.Value:0.#} mm: over "
+                        + $"{(wide ? Gaps.Froglet : Gaps.Fly).Value:0.#} mm {Who(wide, passage.In)}."
+                ),
+                (gap, wide ? Gaps.Froglet : Gaps.Fly),
+                "Close it with a grommet, sponge or silicone, and write sealed: true.",
+                $"passages[{i}].hole"
+            );
+        }
+    }
+
+    private static string Who(bool wide, PassagePart part) =>
+        !wide ? "small feeder flies get out"
+        : part == PassagePart.Barrier ? "froglets and crew get under the barrier"
+        : "froglets get out";
+
+    private static Figure Gap(DesignNumbers n, int i)
+    {
+        var passage = n.Design.Design.Passages[i];
+        var path = $"passages[{i}]";
+        return Figure
+            .NotNegative(
+                n.Design.Figure($"{path}.hole", "width of the hole", passage.Hole, Unit.Millimeter)
+                    - n.Design.Figure(
+                        $"{path}.through",
+                        $"thickness of the {passage.For}",
+                        passage.Through,
+                        Unit.Millimeter
+                    )
+            )
+            .As($"gap beside the {passage.For}", Unit.Millimeter);
+    }
+}

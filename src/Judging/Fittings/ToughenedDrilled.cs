@@ -1,0 +1,47 @@
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Fittings;
+
+/// <summary>Toughened glass breaks into crumbs when it is drilled.</summary>
+internal static class ToughenedDrilled
+{
+    public static readonly Rule Rule = new(
+        "toughened-drilled",
+        Protects.Person,
+        "a drain is drilled into a bought box of toughened glass",
+        Judge
+    );
+
+    private static readonly Citation Standard = new(
+        "en-12150-1",
+        "recalled: toughened glass is cut and drilled before it is toughened, never after",
+        Provenance.Recalled
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (
+            n.Design.Find("box.material")?.Text("recut") == "no"
+            && n.Design.Design is { Drain.Kind: DrainKind.Bulkhead, Box.Panes: PaneSource.Bought }
+        )
+        {
+            yield return Rule.Found(
+                Severity.Stop,
+                "A bulkhead is drilled into toughened glass: the pane breaks into crumbs under the drill.",
+                (null, null),
+                "Take a siphon or standpipe, or have the hole made before the pane is toughened "
+                    + "(panes: cut).",
+                "drain.kind",
+                Standard
+            );
+        }
+    }
+}

@@ -1,0 +1,55 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Fittings;
+
+/// <summary>Very fine gauze hardly lets air through.</summary>
+internal static class VentMeshTooFine
+{
+    public static readonly Rule Rule = new(
+        "vent-mesh-too-fine",
+        Protects.Build,
+        "the mesh of a vent has openings under 0.3 mm",
+        Judge
+    );
+
+    private static readonly Figure Finest = Figure.Choice(
+        "finest mesh of a vent",
+        0.3,
+        Unit.Millimeter,
+        "0.3 mm is the cautious value that holds every feeder fly; finer gauze needs about three "
+            + "times the area"
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        for (var i = 0; i < n.Design.Design.Vents.Count; i++)
+        {
+            if (
+                n.Design.Find($"vents[{i}].mesh") is { } mesh
+                && mesh.Figure("aperture") is { } aperture
+                && aperture.Si < Finest.Si - Gaps.Slack
+            )
+            {
+                yield return Rule.Found(
+                    Severity.Note,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"The mesh of vent {i + 1}, {mesh.Name}, has openings of "
+                            + $"{aperture.Value:0.###} mm; under "
+                            + $"{Finest.Value:0.#} mm it passes little air."
+                    ),
+                    (aperture, Finest),
+                    "Take gauze of 0.5 mm, or give the vent about three times the area.",
+                    $"vents[{i}].mesh"
+                );
+            }
+        }
+    }
+}

@@ -1,0 +1,50 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Floor;
+
+/// <summary>A fine barrier clogs and holds the water above it.</summary>
+internal static class BarrierTooFine
+{
+    public static readonly Rule Rule = new(
+        "barrier-too-fine",
+        Protects.Build,
+        "the barrier mesh has openings under 0.5 mm below a misting system",
+        Judge
+    );
+
+    private static readonly Figure Finest = Figure.Given(
+        "finest opening of a barrier under a misting system",
+        0.0005,
+        Unit.Millimeter,
+        Citation.Habit("barriers of 0.5 to 0.8 mm and finer fabrics clog and need a larger area")
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (
+            n.Design.Design.Misting is not null
+            && n.Design.Find("floor.barrier.material")?.Figure("aperture") is { } opening
+            && opening.Si < Finest.Si - Gaps.Slack
+        )
+        {
+            yield return Rule.Found(
+                Severity.Note,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The barrier has openings of {opening.Value:0.##} mm; under {Finest.Value:0.#} "
+                        + $"mm it clogs, and under a misting system water then stands in the soil."
+                ),
+                (opening, Finest),
+                "Take a screen of 1.0 to 1.5 mm, unless the mix is so fine that it needs the fabric.",
+                "floor.barrier.material"
+            );
+        }
+    }
+}

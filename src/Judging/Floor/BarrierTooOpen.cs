@@ -1,0 +1,49 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Floor;
+
+/// <summary>Fine soil falls through a coarse barrier.</summary>
+internal static class BarrierTooOpen
+{
+    public static readonly Rule Rule = new(
+        "barrier-too-open",
+        Protects.Build,
+        "the barrier mesh has openings over 1.5 mm",
+        Judge
+    );
+
+    private static readonly Figure Widest = Figure.Given(
+        "widest opening of a barrier",
+        0.0015,
+        Unit.Millimeter,
+        Citation.Habit("barriers have openings of 1.0 to 1.5 mm")
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (
+            n.Design.Find("floor.barrier.material")?.Figure("aperture") is { } opening
+            && opening.Si > Widest.Si + Gaps.Slack
+        )
+        {
+            yield return Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The barrier has openings of {opening.Value:0.##} mm; through more than "
+                        + $"{Widest.Value:0.#} mm the soil washes into the drainage layer."
+                ),
+                (opening, Widest),
+                "Take a screen of 1.0 to 1.5 mm, or lay a finer one on it.",
+                "floor.barrier.material"
+            );
+        }
+    }
+}

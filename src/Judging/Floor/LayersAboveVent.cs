@@ -1,0 +1,95 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Floor;
+
+/// <summary>Soil in front of a low vent closes it and falls out.</summary>
+internal static class LayersAboveVent
+{
+    public static readonly Rule Rule = new(
+        "layers-above-vent",
+        Protects.Build,
+        "drainage and soil stand above the lower edge of a vent in a wall",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        for (var i = 0; i < n.Design.Design.Vents.Count; i++)
+        {
+            var vent = n.Design.Design.Vents[i];
+            if (vent is not { Height: { } height, Side: { } side } || side == Side.Top)
+            {
+                continue;
+            }
+
+            var middle = n.Design.Figure(
+                $"vents[{i}].height",
+                $"middle of vent {i + 1}",
+                height,
+                Unit.Centimeter
+            );
+            var edge = vent.Width is { } width
+                ? Figure
+                    .NotNegative(
+                        middle
+                            - n.Design.Figure(
+                                $"vents[{i}].width",
+                                $"width of vent {i + 1}",
+                                width,
+                                Unit.Centimeter
+                            ) / Figure.Number(2)
+                    )
+                    .As($"lower edge of vent {i + 1}", Unit.Centimeter)
+                : middle;
+            var layers = Near(n, side);
+            if (layers.Si > edge.Si + Gaps.Slack)
+            {
+                yield return Rule.Found(
+                    Severity.Caution,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"Vent {i + 1} begins {edge.Value:0.#} cm above the base; drainage and soil stand "
+                            + $"{layers.Value:0.#} cm high there and close it."
+                    ),
+                    (layers, edge),
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"Set the vent {(layers.Si - edge.Si) * 100:0.#} cm higher, or lower the "
+                            + $"layers there."
+                    ),
+                    $"vents[{i}].height"
+                );
+            }
+        }
+    }
+
+    /// <summary>Height of drainage and soil at a wall; loose leaves let air through.</summary>
+    private static Figure Near(DesignNumbers n, Side side) =>
+        Figure
+            .Total(
+                [
+                    .. n
+                        .Layers.Where(l => l.Layer is "drainage" or "soil")
+                        .Select(l =>
+                            side switch
+                            {
+                                Side.Front => l.FrontDepth,
+                                Side.Back => l.BackDepth,
+                                _ => l.Highest,
+                            }
+                        ),
+                ],
+                Unit.Meter.Dimension
+            )
+            .As("drainage and soil at that wall", Unit.Centimeter);
+}

@@ -1,0 +1,37 @@
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Floor;
+
+/// <summary>The components bring more water than the mix should hold.</summary>
+internal static class MixTooWet
+{
+    public static readonly Rule Rule = new(
+        "mix-too-wet",
+        Protects.Build,
+        "the goods as sold hold more water than the fresh mix may have at the wet end of squeeze wetness",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        var soil = n.Layers.FirstOrDefault(l => l.Layer == "soil");
+        if (soil is not { MostWater: { Si: > 0 } most, WaterBrought: { } brought } || brought.Si <= most.Si)
+        {
+            yield break;
+        }
+
+        yield return Rule.Found(
+            Severity.Caution,
+            "The goods as sold hold more water than the mix may have even at the wet end of squeeze wetness.",
+            (brought, most),
+            "Dry the wettest component or take another lot.",
+            "floor.soil"
+        );
+    }
+}

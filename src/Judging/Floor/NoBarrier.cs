@@ -1,0 +1,38 @@
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Floor;
+
+/// <summary>Soil washes into the aggregate and the layer stops draining.</summary>
+internal static class NoBarrier
+{
+    public static readonly Rule Rule = new(
+        "no-barrier",
+        Protects.Build,
+        "soil lies on a drainage layer or raised floor without a barrier mesh",
+        Judge
+    );
+
+    private static readonly Citation Habit = Citation.Habit(
+        "a mesh of 1.0 to 1.5 mm keeps the soil out of the drainage layer"
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Design.Design.Floor is { Drainage: not null, Soil: not null, Barrier: null })
+        {
+            yield return Rule.Found(
+                Severity.Caution,
+                "Soil lies on the drainage layer without a barrier mesh and washes into it.",
+                (null, null),
+                "Enter a barrier of non-metal mesh, 1.0 to 1.5 mm, with an upturn.",
+                "floor.barrier",
+                Habit
+            );
+        }
+    }
+}

@@ -1,0 +1,47 @@
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Floor;
+
+/// <summary>Gathered leaves bring in slugs, centipedes and disease unless they were heated.</summary>
+internal static class RawLeaves
+{
+    public static readonly Rule Rule = new(
+        "raw-leaves",
+        Protects.Animal,
+        "leaf litter is not boiled, baked or steamed, or its cleaning is not entered",
+        Judge
+    );
+
+    private static readonly Citation Habit = Citation.Habit("leaves are boiled or baked before use");
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (
+            n.Design.Design.Floor.Litter is not { } litter
+            || litter.Prepared is Preparation.Boiled or Preparation.Baked or Preparation.Steamed
+        )
+        {
+            yield break;
+        }
+
+        var entry = n.Design.Entry("floor.litter.material");
+        yield return Rule.Found(
+            litter.Prepared is null ? Severity.Note : Severity.Caution,
+            litter.Prepared is null
+                ? $"How the {entry.Name} were cleaned is not entered; the build sheet gives the step."
+                : $"The {entry.Name} go in without being boiled or baked, and may bring pests and disease.",
+            (null, null),
+            entry.Text("preparation") ?? "Boil 10 minutes or bake 45 minutes at 93 C, then write prepared.",
+            "floor.litter.prepared",
+            entry.Values.GetValueOrDefault("preparation")?.Origin ?? Habit
+        );
+    }
+}

@@ -1,0 +1,73 @@
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Floor;
+
+/// <summary>Wood brings in snails, pests and the frog chytrid unless it was heated.</summary>
+internal static class RawWood
+{
+    public static readonly Rule Rule = new(
+        "raw-wood",
+        Protects.Animal,
+        "wood or cork is not boiled, baked or steamed, or its cleaning is not entered",
+        Judge
+    );
+
+    private static readonly Citation Habit = Citation.Habit("wood is boiled, baked or steamed before use");
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        // Stones carry "base" as their seat; everything else is wood or cork.
+        var wood = Enumerable
+            .Range(0, n.Design.Design.Hardscape.Count)
+            .Where(i => n.Design.Entry($"hardscape[{i}].material").Text("seat") != "base")
+            .ToList();
+        var raw = wood.Where(i =>
+                n.Design.Design.Hardscape[i].Prepared is Preparation.Raw or Preparation.Soaked
+            )
+            .ToList();
+        var unknown = wood.Where(i => n.Design.Design.Hardscape[i].Prepared is null).ToList();
+        if (raw.Count > 0)
+        {
+            yield return Found(
+                n,
+                raw,
+                Severity.Caution,
+                "goes in without being boiled, baked or steamed, and may bring pests and disease"
+            );
+        }
+
+        if (unknown.Count > 0)
+        {
+            yield return Found(
+                n,
+                unknown,
+                Severity.Note,
+                "has no cleaning entered; the build sheet gives the step"
+            );
+        }
+    }
+
+    private static Finding Found(DesignNumbers n, List<int> pieces, Severity severity, string what)
+    {
+        var path = $"hardscape[{pieces[0]}]";
+        var entry = n.Design.Entry($"{path}.material");
+        return Rule.Found(
+            severity,
+            Materials.Sentence(
+                $"{Materials.Listed([.. pieces.Select(i => HardscapeSize.Name(n.Design, i))])} {what}."
+            ),
+            (null, null),
+            entry.Text("preparation") ?? "Boil 30 to 60 minutes, bake or steam, then write prepared.",
+            $"{path}.prepared",
+            entry.Values.GetValueOrDefault("preparation")?.Origin ?? Habit
+        );
+    }
+}

@@ -1,0 +1,63 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Floor;
+
+/// <summary>Frogs and crew dig under a stone, and it settles on them.</summary>
+internal static class StoneOnSoil
+{
+    public static readonly Rule Rule = new(
+        "stone-on-soil",
+        Protects.Animal,
+        "a stone over 1 kg is not said to stand on the base",
+        Judge
+    );
+
+    private static readonly Figure Heaviest = Figure.Choice(
+        "heaviest stone on soil",
+        1,
+        Unit.Kilogram,
+        "a stone that settles must not crush a frog; the trade stands heavy stone on the base"
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        for (var i = 0; i < n.Design.Design.Hardscape.Count; i++)
+        {
+            if (
+                n.Design.Design.Hardscape[i].Seat == Seat.Base
+                || n.Design.Entry($"hardscape[{i}].material").Text("seat") != "base"
+            )
+            {
+                continue;
+            }
+
+            var mass = HardscapeSize.Mass(n.Design, i);
+            if (mass.Si > Heaviest.Si + 1e-9)
+            {
+                yield return Rule.Found(
+                    n.WithAnimals(Severity.Caution, Severity.Note),
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{Materials.Sentence(HardscapeSize.Name(n.Design, i))} weighs "
+                            + $"{mass.Value:0.#} kg and is not "
+                            + $"said to stand on "
+                            + $"the base: frogs and crew dig under it, and it settles on them."
+                    ),
+                    (mass, Heaviest),
+                    "Stand it on the base, on a foam pad, before the layers go in (seat: base).",
+                    $"hardscape[{i}].seat"
+                );
+            }
+        }
+    }
+}

@@ -1,0 +1,166 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Levers;
+
+/// <summary>
+/// What would fix a finding on air or water: each main lever is turned to its ends, the changed design
+/// checked
+/// anew, and where the finding is gone there, the nearest such value is found by halves. What is told was
+/// checked with that very value.
+/// </summary>
+public static class LeverSearch
+{
+    private const int Halvings = 5;
+
+    /// <summary>Findings that rest on the forecast of the floor.</summary>
+    private static readonly ImmutableHashSet<string> OfFloor =
+    [
+        "water-at-barrier",
+        "drain-interval-short",
+        "soil-without-air",
+        "soil-too-dry-for-crew",
+        "litter-crust",
+    ];
+
+    private static readonly ImmutableHashSet<string> Slugs =
+    [
+        "overheats",
+        "box-too-warm",
+        "air-too-dry",
+        "stale-air",
+        "panes-fog",
+        "vented-more-than-misted",
+        "mist-cannot-be-balanced",
+        "leaves-never-dry",
+        "no-fresh-air",
+        .. OfFloor,
+    ];
+
+    private static readonly ImmutableArray<Lever> All = [new MistLever(), new VentLever(), new LampLever()];
+
+    /// <summary>A design with the lever of a fix turned to it; null where it does not read so.</summary>
+    /// <param name="design">The design the fix was found for.</param>
+    /// <param name="fix">The fix.</param>
+    public static CheckedDesign? Turned(CheckedDesign design, LeverFix fix) =>
+        All.FirstOrDefault(l => l.Name == fix.Lever) is { } lever && fix.From.Si > 0.0
+            ? lever.Turned(design, fix.To.Si / fix.From.Si)
+            : null;
+
+    /// <summary>The result with the levers of each of its findings on air and water.</summary>
+    /// <param name="result">A checked design.</param>
+    /// <param name="cancel">Cancels between checks.</param>
+    public static DesignResult With(DesignResult result, CancellationToken cancel = default)
+    {
+        var open = result.Findings.Select(f => f.Slug).Where(Slugs.Contains).ToImmutableHashSet();
+        if (open.IsEmpty)
+        {
+            return result;
+        }
+
+        var had = result.Findings.Select(f => f.Slug).ToImmutableHashSet();
+        var found = All.Where(l => l.Value(result.Numbers.Design.Design) is > 0)
+            .AsParallel()
+            .AsOrdered()
+            .WithCancellation(cancel)
+            .SelectMany(lever => new Turning(result, lever, had, cancel).Search(open))
+            .ToLookup(pair => pair.Slug, pair => pair.Fix, StringComparer.Ordinal);
+        var findings = result.Findings.Select(f => f with { Levers = [.. found[f.Slug]] }).ToImmutableArray();
+        return new DesignResult(result.Numbers, findings, CheckReport.Write(result.Numbers, findings));
+    }
+
+    /// <summary>One lever turned from where a design has it.</summary>
+    private sealed class Turning(
+        DesignResult result,
+        Lever lever,
+        ImmutableHashSet<string> had,
+        CancellationToken cancel
+    )
+    {
+        private readonly bool withFloor = had.Overlaps(OfFloor);
+        private readonly Dictionary<double, ImmutableHashSet<string>?> seen = [];
+
+        /// <summary>The nearest value at which each finding is gone.</summary>
+        public IEnumerable<(string Slug, LeverFix Fix)> Search(ImmutableHashSet<string> open)
+        {
+            foreach (var slug in open.Order(StringComparer.Ordinal))
+            {
+                var best = new[] { Nearest(slug, lever.Ends.Least), Nearest(slug, lever.Ends.Most) }
+                    .OfType<double>()
+                    .OrderBy(f => Math.Abs(Math.Log(f)))
+                    .ToList();
+                if (best.Count > 0 && Fix(slug, best[0]) is { } fix)
+                {
+                    yield return (slug, fix);
+                }
+            }
+        }
+
+        /// <summary>By halves between where it stands and its end; none where it stays even there.</summary>
+        private double? Nearest(string slug, double end)
+        {
+            if (end == 1.0 || At(end) is not { } last || last.Contains(slug))
+            {
+                return null;
+            }
+
+            var (still, gone) = (1.0, end);
+            for (var i = 0; i < Halvings; i++)
+            {
+                var middle = Math.Sqrt(still * gone);
+                if (At(middle) is not { } there)
+                {
+                    break;
+                }
+
+                (still, gone) = there.Contains(slug) ? (middle, gone) : (still, middle);
+            }
+
+            return gone;
+        }
+
+        /// <summary>The findings of the design with the lever turned, each checked once.</summary>
+        private ImmutableHashSet<string>? At(double factor)
+        {
+            cancel.ThrowIfCancellationRequested();
+            if (!seen.TryGetValue(factor, out var known))
+            {
+                known = lever.Turned(result.Numbers.Design, factor) is { } changed
+                    ? [.. DesignRun.Glimpse(changed, withFloor).Select(f => f.Slug)]
+                    : null;
+                seen.Add(factor, known);
+            }
+
+            return known;
+        }
+
+        /// <summary>
+        /// The lever at a factor, confirmed by a whole check; null where that finds it still.
+        /// </summary>
+        private LeverFix? Fix(string slug, double factor)
+        {
+            var changed = lever.Turned(result.Numbers.Design, factor)!;
+            ImmutableHashSet<string> slugs = [.. DesignRun.Execute(changed).Findings.Select(f => f.Slug)];
+            return slugs.Contains(slug)
+                ? null
+                : new LeverFix(
+                    lever.Name,
+                    Of($"{lever.ValueName} of the design", lever.Value(result.Numbers.Design.Design)!.Value),
+                    Of($"{lever.ValueName} at which it is gone", lever.Value(changed.Design)!.Value),
+                    [.. slugs.Except(had).Order(StringComparer.Ordinal)]
+                );
+        }
+
+        private Figure Of(string name, double si) =>
+            Figure
+                .Computed("sum over the design; changed designs were checked anew", si, lever.Unit.Dimension)
+                .As(name, lever.Unit, ClimateFigures.Engine);
+    }
+}

@@ -1,0 +1,134 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Levers;
+
+/// <summary>How a box is set in one season.</summary>
+/// <param name="Season">When, e.g. "in July".</param>
+/// <param name="OpenShare">Open share of the vents as built.</param>
+/// <param name="MistSeconds">Length of each misting, s, in the order of the design.</param>
+/// <param name="Days">What the box then shows.</param>
+/// <param name="IsBalanced">True when as much is misted as leaves, within a tenth.</param>
+/// <param name="IsDampEnough">True when its mean humidity and its dips suit the animals.</param>
+public sealed record SeasonSetting(
+    string Season,
+    double OpenShare,
+    ImmutableArray<double> MistSeconds,
+    ClimateDays Days,
+    bool IsBalanced,
+    bool IsDampEnough
+);
+
+/// <summary>
+/// Settings for each season that differs: the vents as open as humidity allows, and mist that balances
+/// what the
+/// air then takes, so that the level in the drainage layer stays. Each was run with those very settings.
+/// </summary>
+public sealed record SettingsCard
+{
+    private const double LeastHumidity = 0.75;
+    private const double Dip = 0.6;
+    private const double LongestDipHours = 4;
+    private const double Balance = 0.1;
+    private const int Rounds = 4;
+    private static readonly double[] Shares = [1.0, 0.75, 0.5, 0.25];
+    private static readonly MistLever Mist = new();
+    private static readonly VentLever Vents = new();
+
+    /// <summary>Times of day at which it mists.</summary>
+    public required ImmutableArray<TimeOnly> Times { get; init; }
+
+    /// <summary>True when the vents can be covered in part.</summary>
+    public required bool HasVents { get; init; }
+
+    /// <summary>The seasons.</summary>
+    public required ImmutableArray<SeasonSetting> Settings { get; init; }
+
+    /// <summary>The card; null without a misting system or where the climate is not computed.</summary>
+    public static SettingsCard? Of(DesignNumbers numbers)
+    {
+        var design = numbers.Design;
+        if (numbers.Climate?.Computed is not { } climate || Mist.Value(design.Design) is not > 0)
+        {
+            return null;
+        }
+
+        var hasVents = Vents.Value(design.Design) is > 0;
+        var wanted = StockedSpecies
+            .Of(design)
+            .Select(s => s.Species.Figure("humidityLow")?.Si ?? 0)
+            .Append(LeastHumidity)
+            .Max();
+        return new SettingsCard
+        {
+            Times = [.. design.Design.Misting!.Times.Select(t => t.At)],
+            HasVents = hasVents,
+            Settings =
+            [
+                .. climate.Seasons.Select(season => Set(numbers, season, hasVents ? Shares : [1.0], wanted)),
+            ],
+        };
+    }
+
+    /// <summary>The most open vents that keep it damp, else the least open.</summary>
+    private static SeasonSetting Set(
+        DesignNumbers numbers,
+        ClimateSeason season,
+        double[] shares,
+        double wanted
+    )
+    {
+        SeasonSetting? last = null;
+        foreach (var share in shares)
+        {
+            var design = share < 1 ? Vents.Turned(numbers.Design, share) ?? numbers.Design : numbers.Design;
+            last = Balanced(numbers, design, season, share, wanted);
+            if (last.IsDampEnough)
+            {
+                return last;
+            }
+        }
+
+        return last!;
+    }
+
+    /// <summary>Mist in whole seconds that brings what the air takes.</summary>
+    private static SeasonSetting Balanced(
+        DesignNumbers numbers,
+        CheckedDesign design,
+        ClimateSeason season,
+        double share,
+        double wanted
+    )
+    {
+        var factor = 1.0;
+        var (now, days) = (design, season.Days);
+        for (var round = 0; round < Rounds; round++)
+        {
+            now = Mist.Turned(design, factor) ?? design;
+            days = BoxClimate.Shortly(now, numbers.Box, numbers.Layers, season.First) ?? season.Days;
+            var off = days.Vented / Math.Max(1e-6, days.Misted);
+            if (round == Rounds - 1 || Math.Abs(off - 1) < 0.03)
+            {
+                break;
+            }
+
+            factor = Math.Clamp(factor * Math.Clamp(off, 0.2, 4), Mist.Ends.Least, Mist.Ends.Most);
+        }
+
+        return new SeasonSetting(
+            season.Name,
+            share,
+            [.. now.Design.Misting!.Times.Select(t => t.For.Si)],
+            days,
+            Math.Abs(days.Vented - days.Misted) <= Balance * days.Misted,
+            days.Humidity.Mean >= wanted && days.HoursDrier(Dip) <= LongestDipHours
+        );
+    }
+}

@@ -1,0 +1,59 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Light;
+
+/// <summary>A moss floor that bleaches.</summary>
+internal static class MossTooBright
+{
+    public static readonly Rule Rule = new(
+        "moss-too-bright",
+        Protects.Build,
+        "the mean light on the moss of the floor is above 70 µmol/m²/s",
+        Judge
+    );
+
+    private static readonly Figure Most = Figure.Given(
+        "most light for forest moss",
+        Unit.Micromole.ToSiValue(70),
+        Unit.Micromole,
+        new Citation(
+            "plant-extension-charts",
+            "recalled: row sheet moss, 1 to 3 mol/m2/d, 25 to 70 umol at 12 hours; forest mosses saturate "
+                + "below 30",
+            Provenance.Recalled
+        )
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Light?.MossMean is not { } moss || moss.Value.Si <= Most.Si)
+        {
+            yield break;
+        }
+
+        yield return Rule.Found(
+            (moss.Low ?? moss.Value).Si > Most.Si ? Severity.Caution : Severity.Note,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"The moss gets {moss.Value.Micromoles():0} µmol/m²/s on the mean; forest moss bleaches "
+                    + $"above "
+                    + $"{Most.Micromoles():0}."
+            ),
+            (moss.Value, Most),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Dim the lamps to {100.0 * Most.Si / moss.Value.Si:0} %, shade the moss with plants, or "
+                    + $"hang the lamps "
+                    + $"higher."
+            ),
+            "floor.moss"
+        );
+    }
+}

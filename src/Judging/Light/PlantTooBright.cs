@@ -1,0 +1,52 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Light;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Light;
+
+/// <summary>A plant with more light than its band.</summary>
+internal static class PlantTooBright
+{
+    public static readonly Rule Rule = new(
+        "plant-too-bright",
+        Protects.Build,
+        "the light of a day at the leaves of a plant is above its band; a caution where the uncertainty "
+            + "does not "
+            + "reach it",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Light is not { } light)
+        {
+            yield break;
+        }
+
+        foreach (
+            var plant in light.Plants.Where(p =>
+                p.Verdict is LightVerdict.TooBright or LightVerdict.PerhapsBright
+            )
+        )
+        {
+            var most = plant.Band!.Value.High;
+            yield return Rule.Found(
+                plant.Verdict == LightVerdict.TooBright ? Severity.Caution : Severity.Note,
+                PlantWords.Light(light, plant) + ".",
+                (plant.Daily.Value, most),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Set it lower or into shade, dim the lamps to "
+                        + $"{100.0 * most.Si / plant.Daily.Value.Si:0} %, or take "
+                        + $"a plant that bears more."
+                ),
+                plant.Spot.Key
+            );
+        }
+    }
+}

@@ -1,0 +1,45 @@
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Light;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Light;
+
+/// <summary>A plant with less light than its band.</summary>
+internal static class PlantTooDark
+{
+    public static readonly Rule Rule = new(
+        "plant-too-dark",
+        Protects.Build,
+        "the light of a day at the leaves of a plant is below its band; a caution where the uncertainty "
+            + "does not "
+            + "reach it",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Light is not { } light)
+        {
+            yield break;
+        }
+
+        foreach (
+            var plant in light.Plants.Where(p =>
+                p.Verdict is LightVerdict.TooDark or LightVerdict.PerhapsDark
+            )
+        )
+        {
+            yield return Rule.Found(
+                plant.Verdict == LightVerdict.TooDark ? Severity.Caution : Severity.Note,
+                PlantWords.Light(light, plant) + ".",
+                (plant.Daily.Value, plant.Band!.Value.Low),
+                PlantWords.Brighter(n, light, plant),
+                plant.Spot.Key
+            );
+        }
+    }
+}

@@ -1,0 +1,84 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Light;
+
+/// <summary>Window glass stops UV-B; a tube for it over a glass lid does nothing but age.</summary>
+internal static class UltravioletBehindGlass
+{
+    public static readonly Rule Rule = new(
+        "uvb-behind-glass",
+        Protects.Animal,
+        "a lamp for ultraviolet B is over a pane, where none of it comes through, or over mesh, where it "
+            + "must be measured",
+        Judge
+    );
+
+    private static readonly Citation Glass = new(
+        "ketola-robbins-1994",
+        "abstract: window glass passes almost no light below 300 nm, and what it passes at 310 to 320 nm "
+            + "varies and ages",
+        Provenance.Read
+    );
+
+    private static readonly Citation Zones = new(
+        "baines-2016",
+        "recalled: zone 1, shade dwellers, mean UV index 0 to 0.7, always with full shade",
+        Provenance.Recalled
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Light is not { } light)
+        {
+            yield break;
+        }
+
+        for (int i = 0; i < light.Lamps.Length; i++)
+        {
+            var lamp = light.Lamps[i];
+            if (n.Design.Find(FormattableString.Invariant($"lamps[{i}].lamp"))?.Text("ultraviolet") is null)
+            {
+                continue;
+            }
+
+            if (lamp.OverMesh <= 0.0)
+            {
+                yield return Rule.Found(
+                    Severity.Caution,
+                    $"{lamp.Name} is over a pane: UV-B at the animals is 0 under glass.",
+                    (null, null),
+                    "Give vitamin D3 with the food, as for most frogs, or set it over mesh and measure "
+                        + "with a UV index "
+                        + "meter.",
+                    lamp.Path,
+                    Glass
+                );
+            }
+            else
+            {
+                yield return Rule.Found(
+                    Severity.Caution,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{lamp.Name} shines through mesh, which takes 30 to 50 % of its UV-B; an index is "
+                            + $"never "
+                            + $"computed from lumens."
+                    ),
+                    (null, null),
+                    "Measure at the highest perch with a UV index meter: forest-floor frogs want 0 to 0.7, "
+                        + "with full "
+                        + "shade always in reach. Do not look into the lamp.",
+                    lamp.Path,
+                    Zones
+                );
+            }
+        }
+    }
+}

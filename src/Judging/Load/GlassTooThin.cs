@@ -1,0 +1,45 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Load;
+
+/// <summary>A pane too thin for a flooded floor can break under a person's hands.</summary>
+internal static class GlassTooThin
+{
+    public static readonly Rule Rule = new(
+        "glass-too-thin",
+        Protects.Person,
+        "the stress with the floor flooded exceeds the allowable stress (recalled; an estimate)",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n) =>
+        n
+            .Panes.Where(pane => pane.Stress.Si > pane.Allowable.Si)
+            .Select(pane =>
+                Rule.Found(
+                    Severity.Stop,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{(pane.Needed is null ? "Under its own weight" : "With the floor flooded")} the "
+                            + $"{pane.Pane} pane is stressed to "
+                            + $"{pane.Stress.Value:0.#} MPa, above {pane.Allowable.Value:0.#} MPa. This is "
+                            + $"an estimate: ask a glazier."
+                    ),
+                    (pane.Stress, pane.Allowable),
+                    pane.Needed is { } needed
+                        ? string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"Take glass of at least {needed.Value + 0.2:0.#} mm, or hold the upper edge."
+                        )
+                        : "Take a thicker lid, or set a bar under its middle.",
+                    pane.Needed is null ? "lid.thickness" : "box.glass.walls"
+                )
+            );
+}

@@ -1,0 +1,44 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Hygiene;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.People;
+
+/// <summary>A dip below the published dose leaves the disease alive.</summary>
+internal static class DipTooWeak
+{
+    public static readonly Rule Rule = new(
+        "dip-too-weak",
+        Protects.Animal,
+        "the plant dip is weaker than the dose that kills the frog chytrid in 30 s",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Dip is { } dip && dip.Strength.Si < PlantDip.ChytridDose.Si - 1e-9)
+        {
+            var milliliters = PlantDip.ChytridDose.Si / dip.Label.Si * dip.Bath.Si * 1e6;
+            yield return Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The dip holds {dip.Strength.Value:0.###} % of sodium hypochlorite; it takes "
+                        + $"{PlantDip.ChytridDose.Value:0.##} % to kill the frog chytrid in 30 s."
+                ),
+                (dip.Strength, PlantDip.ChytridDose),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Take a fresh bleach of "
+                        + $"{PlantDip.ChytridDose.Si / dip.Strength.Si * dip.Label.Value:0.#} % or "
+                        + $"more; this one would need {milliliters:0} mL in {dip.Bath.Value:0.#} L."
+                ),
+                "hygiene.bleach"
+            );
+        }
+    }
+}

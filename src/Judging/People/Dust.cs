@@ -1,0 +1,42 @@
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.People;
+
+/// <summary>Dry aggregate, perlite, sand and peat give off dust.</summary>
+internal static class Dust
+{
+    public static readonly Rule Rule = new(
+        "dust",
+        Protects.Person,
+        "a material of the floor gives off dust that harms the lungs",
+        Judge
+    );
+
+    private static readonly Citation Practice = new(
+        "keeper-practice",
+        "recalled: dusty goods are wetted before pouring and poured with an FFP2 or N95 mask",
+        Provenance.Recalled
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        var dusty = Materials.OfFloor(n).Where(m => Materials.Says(m, " mask", "dust")).ToList();
+        if (dusty.Count > 0)
+        {
+            yield return Rule.Found(
+                Severity.Note,
+                $"Dry dust harms the lungs; it comes from "
+                    + $"{Materials.Listed([.. dusty.Select(m => m.Name)])}.",
+                (null, null),
+                "Wet it before pouring, wear an FFP2 or N95 mask, and work in moving air.",
+                "floor",
+                Practice
+            );
+        }
+    }
+}

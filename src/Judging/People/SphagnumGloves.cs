@@ -1,0 +1,39 @@
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.People;
+
+/// <summary>Sphagnum can carry a fungus that enters by small cuts.</summary>
+internal static class SphagnumGloves
+{
+    public static readonly Rule Rule = new(
+        "sphagnum-gloves",
+        Protects.Person,
+        "sphagnum is used, which can carry Sporothrix",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        var moss = Materials.OfFloor(n).Where(m => Materials.Says(m, "Sporothrix")).ToList();
+        if (moss.Count > 0)
+        {
+            yield return Rule.Found(
+                Severity.Note,
+                Materials.Sentence(
+                    $"{Materials.Listed([.. moss.Select(m => m.Name)])} can carry the fungus "
+                        + $"Sporothrix, which "
+                        + "enters by small cuts."
+                ),
+                (null, null),
+                "Wear gloves and long sleeves, cover cuts, and wash afterwards.",
+                "floor",
+                moss[0].Values.GetValueOrDefault("caution")?.Origin ?? Citation.Habit("gloves for sphagnum")
+            );
+        }
+    }
+}

@@ -1,0 +1,40 @@
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Plants;
+
+/// <summary>Soft leaves do not bear the dip for hardy plants.</summary>
+internal static class DipBurns
+{
+    public static readonly Rule Rule = new(
+        "dip-burns-plant",
+        Protects.Build,
+        "bleach is entered for the plant dip, and a plant has soft leaves",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Dip is null)
+        {
+            yield break;
+        }
+
+        foreach (var plant in Plantings.Of(n).Where(p => p.Species.Text("bleachTolerance") == "soft"))
+        {
+            yield return Rule.Found(
+                Severity.Note,
+                $"{plant.Species.Name} has soft leaves that the dip for hardy plants burns.",
+                (null, null),
+                "Dip it for 1 to 3 minutes at half the strength to the full strength, one leaf first; or "
+                    + "skip the dip and keep it 30 days in quarantine. Rinse five times.",
+                plant.Path,
+                plant.Species.Values["bleachTolerance"].Origin
+            );
+        }
+    }
+}

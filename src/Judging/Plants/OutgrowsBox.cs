@@ -1,0 +1,68 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Plants;
+
+/// <summary>A plant that grows higher than the room above its foot.</summary>
+internal static class OutgrowsBox
+{
+    public static readonly Rule Rule = new(
+        "plant-outgrows-box",
+        Protects.Build,
+        "a plant grows higher than the room above its foot; climbers and trailers only need trimming",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var plant in Plantings.Of(n))
+        {
+            if (
+                plant.Species.Figure("sizeHigh") is not { } size
+                || Room(n, plant) is not { } room
+                || size.Si <= room.Si + 1e-9
+            )
+            {
+                continue;
+            }
+
+            var growth = plant.Species.Text("growth");
+            var climbs =
+                growth is "climbs" or "trails"
+                || plant.Species.Text("rootPlace") is "climber" or "hemiepiphyte";
+            yield return Rule.Found(
+                climbs ? Severity.Note : Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{plant.Species.Name} grows to {size.Value:0.#} cm; {room.Si * 100:0.#} cm are free "
+                        + $"above its foot."
+                ),
+                (size, room),
+                climbs
+                    ? "Trim it every 4 to 8 weeks, at most a third at a time."
+                    : "Take a smaller kind, or plan to replace it; trimming does not keep it low.",
+                plant.Path
+            );
+        }
+    }
+
+    /// <summary>Room above the foot; null for a mounted plant whose height is not entered.</summary>
+    private static Figure? Room(DesignNumbers n, PlacedPlant plant)
+    {
+        if (plant.Entry.At?.Z is { } z)
+        {
+            var foot = n.Design.Figure($"{plant.Path}.at.z", "height of its foot", z, Unit.Centimeter);
+            return Figure
+                .NotNegative(n.Box.InsideHeight - foot)
+                .As($"free height above {plant.Species.Name}", Unit.Centimeter);
+        }
+
+        return plant.Entry.Mounted ? null : n.Headspace.AirHeight;
+    }
+}

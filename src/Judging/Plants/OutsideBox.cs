@@ -1,0 +1,68 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Plants;
+
+/// <summary>A place that is not in the box.</summary>
+internal static class OutsideBox
+{
+    public static readonly Rule Rule = new(
+        "plant-outside-box",
+        Protects.Build,
+        "the place of a plant lies outside the inside of the box",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var plant in Plantings.Of(n))
+        {
+            if (plant.Entry.At is not { } at)
+            {
+                continue;
+            }
+
+            foreach (
+                var (key, typed, edge) in new[]
+                {
+                    ("x", (Typed<Length>?)at.X, n.Box.InsideLength),
+                    ("y", at.Y, n.Box.InsideDepth),
+                    ("z", at.Z, n.Box.InsideHeight),
+                }
+            )
+            {
+                if (typed is not { } one || (one.Si >= 0 && one.Si <= edge.Si + 1e-9))
+                {
+                    continue;
+                }
+
+                var place = n.Design.Figure(
+                    $"{plant.Path}.at.{key}",
+                    $"{key} of {plant.Species.Name}",
+                    one,
+                    Unit.Centimeter
+                );
+                yield return Rule.Found(
+                    Severity.Caution,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{plant.Species.Name} is placed at {key} = {place.Value:0.#} cm, outside the box: "
+                            + $"{edge.Name} is {edge.Si * 100:0.#} cm."
+                    ),
+                    (place, edge),
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"Give {key} between 0 and {edge.Si * 100:0.#} cm."
+                    ),
+                    $"{plant.Path}.at"
+                );
+            }
+        }
+    }
+}

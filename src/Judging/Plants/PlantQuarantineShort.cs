@@ -1,0 +1,64 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Plants;
+
+/// <summary>Plants that may still carry pesticide, snails or eggs.</summary>
+internal static class PlantQuarantineShort
+{
+    public static readonly Rule Rule = new(
+        "plant-quarantine-short",
+        Protects.Animal,
+        "a plant was in plant quarantine for less than 30 d",
+        Judge
+    );
+
+    private static readonly Figure Least = Figure.Given(
+        "least plant quarantine",
+        Unit.Day.ToSiValue(30),
+        Unit.Day,
+        new Citation(
+            "keeper-practice",
+            "recalled: 30 to 60 d for nursery plants, with checks for snails and slugs",
+            Provenance.Recalled
+        )
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var plant in Plantings.Of(n))
+        {
+            if (plant.Entry.Quarantined is not { } typed || typed.Si >= Least.Si - 1)
+            {
+                continue;
+            }
+
+            var time = n.Design.Figure(
+                $"{plant.Path}.quarantined",
+                $"quarantine of {plant.Species.Name}",
+                typed,
+                Unit.Day
+            );
+            yield return Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{plant.Species.Name} was in quarantine for {time.Value:0.#} days, less than 30: "
+                        + $"pesticide from the nursery kills springtails and frogs, and snails come along."
+                ),
+                (time, Least),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Keep it apart for {(Least.Si - time.Si) / 86400:0.#} days more."
+                ),
+                $"{plant.Path}.quarantined"
+            );
+        }
+    }
+}

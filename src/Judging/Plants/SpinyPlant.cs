@@ -1,0 +1,40 @@
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
+
+namespace Litterfall.Judging.Plants;
+
+/// <summary>Spines and soft skin.</summary>
+internal static class SpinyPlant
+{
+    public static readonly Rule Rule = new(
+        "spiny-plant",
+        Protects.Animal,
+        "a plant has spines, and there are animals",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (StockedSpecies.Of(n.Design).IsEmpty)
+        {
+            yield break;
+        }
+
+        foreach (var plant in Plantings.Of(n).Where(p => p.Has("toxicity", "spiny")))
+        {
+            yield return Rule.Found(
+                Severity.Caution,
+                $"{plant.Species.Name} has spiny edges that can cut an animal's skin.",
+                (null, null),
+                "Take a kind without spines, or trim the spines and keep it away from jumping places.",
+                plant.Path,
+                plant.Species.Values["toxicity"].Origin
+            );
+        }
+    }
+}

@@ -1,0 +1,126 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
+using Litterfall.Forecasting.Water;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Plants;
+
+/// <summary>A plant that cannot stand wet has its roots just above the drainage water.</summary>
+internal static class WetRoots
+{
+    public static readonly Rule Rule = new(
+        "plant-with-wet-roots",
+        Protects.Build,
+        "a plant that bears no wet feet stands in less than 3 cm of soil over a drainage layer, or its roots "
+            + "have less than 10 % air on more than a week of the first year (on more than a month where it "
+            + "bears wet feet for a short time)",
+        Judge
+    );
+
+    private static readonly Figure Least = Figure.Choice(
+        "least soil under such a plant",
+        3,
+        Unit.Centimeter,
+        "soil just over the barrier stays wet after each rise of the drainage water"
+    );
+
+    private static readonly Figure Week = Figure.Choice(
+        "longest time with little air at its roots",
+        7,
+        Unit.Day,
+        "roots that bear no wet feet rot within days; a week is a long rain"
+    );
+
+    private static readonly Figure Month = Figure.Choice(
+        "longest time with little air at its roots",
+        30,
+        Unit.Day,
+        "plants that bear wet feet for a short time"
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var plant in Plantings.Of(n).Where(p => !p.Entry.Mounted && p.Entry.At?.Z is null))
+        {
+            if ((Thin(n, plant) ?? Airless(n, plant)) is { } finding)
+            {
+                yield return finding;
+            }
+        }
+    }
+
+    private static Finding? Thin(DesignNumbers n, PlacedPlant plant)
+    {
+        if (
+            n.Design.Design.Floor.Drainage is null
+            || plant.Species.Text("wetFeet") != "no"
+            || Plantings.SoilAt(n, plant.Entry.At) is not { } soil
+            || soil.Si >= Least.Si - 1e-9
+        )
+        {
+            return null;
+        }
+
+        return Rule.Found(
+            Severity.Caution,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{plant.Species.Name} bears no wet feet and stands in {soil.Value:0.#} cm of soil "
+                    + $"over the drainage layer, less than {Least.Value:0}."
+            ),
+            (soil, Least),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Add {(Least.Si - soil.Si) * 100:0.#} cm of soil there, or plant it where the soil "
+                    + $"is deeper."
+            ),
+            plant.Path
+        );
+    }
+
+    /// <summary>By the forecast of the floor at its place.</summary>
+    private static Finding? Airless(DesignNumbers n, PlacedPlant plant)
+    {
+        if (plant.Species.Text("wetFeet") is not ("no" or "short") || n.Water.LeastAir is not { } least)
+        {
+            return null;
+        }
+
+        var limit = plant.Species.Text("wetFeet") == "no" ? Week : Month;
+        string feet = limit == Week ? "no wet feet" : "wet feet only shortly";
+        int[] zones = RootZones.Of(n, plant);
+        int days = RootZones.Days(n, zones, (d, z) => d.RootAir[z] < WaterPolicy.LeastAir.Si);
+        return days <= limit.Value
+            ? null
+            : Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{plant.Species.Name} bears {feet}; "
+                        + $"at its place the roots have less than {WaterPolicy.LeastAir.Value:0} % air on "
+                        + $"{days} days of the first year."
+                ),
+                (
+                    WaterReport.Simulated(
+                        $"days with little air at the roots of {plant.Species.Name}",
+                        Unit.Day.ToSiValue(days),
+                        Unit.Day,
+                        "forecast of the floor at its place, 3 cm deep",
+                        [least]
+                    ),
+                    limit
+                ),
+                "Plant it higher or in a coarser mix, drain earlier, mist less; or take a kind that bears "
+                    + "wet feet.",
+                plant.Path
+            );
+    }
+}

@@ -1,0 +1,34 @@
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Plants;
+
+/// <summary>Moss that is often taken from the wild.</summary>
+internal static class WildMoss
+{
+    public static readonly Rule Rule = new(
+        "wild-moss",
+        Protects.Person,
+        "a plant is one for which rules on wild collection hold",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var plant in Plantings.Of(n).Where(p => p.Has("toxicity", "wild collection")))
+        {
+            yield return Rule.Found(
+                Severity.Note,
+                $"{plant.Species.Name} is often taken from the wild, which many places restrict.",
+                (null, null),
+                "Keep the supplier's proof of origin, or take cultivated moss.",
+                plant.Path,
+                plant.Species.Values["toxicity"].Origin
+            );
+        }
+    }
+}

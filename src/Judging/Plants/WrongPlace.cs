@@ -1,0 +1,49 @@
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Plants;
+
+/// <summary>An epiphyte in soil rots; a plant of the ground dries on a branch.</summary>
+internal static class WrongPlace
+{
+    public static readonly Rule Rule = new(
+        "plant-in-wrong-place",
+        Protects.Build,
+        "an epiphyte is planted in soil, or a ground or water plant is mounted",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        foreach (var plant in Plantings.Of(n))
+        {
+            var root = plant.Species.Values.GetValueOrDefault("rootPlace");
+            var inSoil = root?.Text == "epiphyte" && !plant.Entry.Mounted;
+            var onWood = root?.Text is "terrestrial" or "aquatic" && plant.Entry.Mounted;
+            if (!inSoil && !onWood)
+            {
+                continue;
+            }
+
+            yield return Rule.Found(
+                Severity.Caution,
+                inSoil
+                    ? $"{plant.Species.Name} grows on branches and is planted in soil: its base rots when "
+                        + $"buried."
+                    : $"{plant.Species.Name} roots in {(root!.Text == "aquatic" ? "water" : "soil")} and is "
+                        + "mounted: it dries out.",
+                (null, null),
+                inSoil
+                    ? "Mount it on wood, cork or background (mounted: true), or set it on top of the soil "
+                        + "in moss."
+                    : "Plant it in the ground (mounted: false), or take an epiphyte for this place.",
+                plant.Path,
+                root!.Origin
+            );
+        }
+    }
+}

@@ -1,0 +1,172 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Air;
+using Litterfall.Judging.Animals;
+using Litterfall.Judging.Box;
+using Litterfall.Judging.Crew;
+using Litterfall.Judging.Fittings;
+using Litterfall.Judging.Floor;
+using Litterfall.Judging.Light;
+using Litterfall.Judging.Load;
+using Litterfall.Judging.People;
+using Litterfall.Judging.Plants;
+using Litterfall.Judging.Rules;
+using Litterfall.Judging.Water;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging;
+
+/// <summary>All rules, by name, in the order they are shown.</summary>
+public static class RuleBook
+{
+    /// <summary>The rules.</summary>
+    public static readonly ImmutableArray<Rule> All =
+    [
+        NothingLeftInside.Rule,
+        LayersTooHigh.Rule,
+        SoilAboveSill.Rule,
+        NominalSize.Rule,
+        BarrierTooSmall.Rule,
+        LidFit.Rule,
+        GlassTooThin.Rule,
+        GlassNotForWater.Rule,
+        GlassBelowTable.Rule,
+        ShelfOverloaded.Rule,
+        FloatingAggregate.Rule,
+        MixTooWet.Rule,
+        PriceMissing.Rule,
+        StockingRuleBroken.Rule,
+        StockingEveryRuleBroken.Rule,
+        GroupRuleBroken.Rule,
+        SexesUnknown.Rule,
+        MixedSpecies.Rule,
+        MixedLines.Rule,
+        Overheats.Rule,
+        RoomTooHot.Rule,
+        RoomTooCold.Rule,
+        BoxTooWarm.Rule,
+        BoxTooCold.Rule,
+        LittleHeatMargin.Rule,
+        DayAndNight.ByDay,
+        DayAndNight.ByNight,
+        AirTooDry.Rule,
+        StaleAir.Rule,
+        PanesFog.Rule,
+        VentedMoreThanMisted.Rule,
+        MistStays.Rule,
+        LeavesNeverDry.Rule,
+        PapersMissing.Rule,
+        QuarantineShort.Rule,
+        PathogenPositive.Rule,
+        WildCaught.Rule,
+        AnimalsTooEarly.Rule,
+        TooFewWaterCups.Rule,
+        NeedsWaterArea.Rule,
+        SoilTooShallow.Rule,
+        ToxicAnimal.Rule,
+        NoCover.Rule,
+        LeftUnattended.Rule,
+        WrongPlace.Rule,
+        WetRoots.Rule,
+        DryRoots.Rule,
+        Crowded.Rule,
+        OutsideBox.Rule,
+        OutgrowsBox.Rule,
+        SpinyPlant.Rule,
+        ToxicPlantInReach.Rule,
+        ToxicPlantForAnimals.Rule,
+        PlantQuarantineShort.Rule,
+        DipBurns.Rule,
+        WildMoss.Rule,
+        NoCrew.Rule,
+        CrewTooFew.Rule,
+        CrewTooWarm.Rule,
+        CrewWithoutLitter.Rule,
+        NibblingIsopods.Rule,
+        CrewEatenUp.Rule,
+        LitterRunsLow.Rule,
+        NitrogenLoad.Rule,
+        DroppingsStay.Rule,
+        PlasticLidSags.Rule,
+        LidStripOpen.Rule,
+        NoFreshAir.Rule,
+        LidTooOpen.Rule,
+        DoorGap.Rule,
+        FoamEnclosed.Rule,
+        FoamPourTooThick.Rule,
+        LampRestsOnLid.Rule,
+        LampHours.Rule,
+        PlantBelowCompensation.Rule,
+        PlantTooDark.Rule,
+        PlantTooBright.Rule,
+        MossTooBright.Rule,
+        NoShadeRefuge.Rule,
+        LampOverMesh.Rule,
+        UltravioletBehindGlass.Rule,
+        LampFileOdd.Rule,
+        LightReadingFar.Rule,
+        NoDrain.Rule,
+        DrainAboveBarrier.Rule,
+        WaterLedger.Rule,
+        WaterAtBarrier.Rule,
+        DrainInterval.Rule,
+        SoilWithoutAir.Rule,
+        SoilTooDryForCrew.Rule,
+        LitterCrust.Rule,
+        NoBarrier.Rule,
+        MetalUnderSoil.Rule,
+        BarrierTooOpen.Rule,
+        BarrierTooFine.Rule,
+        DrainageTooThin.Rule,
+        SoilTooThin.Rule,
+        SoilTooSteep.Rule,
+        LitterTooThin.Rule,
+        LitterCoversPart.Rule,
+        StoneOnSoil.Rule,
+        Limestone.Rule,
+        RawWood.Rule,
+        RawLeaves.Rule,
+        LayersAboveVent.Rule,
+        VentLetsFliesOut.Rule,
+        VentMeshTooFine.Rule,
+        PassageGap.Rule,
+        PassageTooSmall.Rule,
+        TopVentsOnly.Rule,
+        TapWater.Rule,
+        NoLevelCheck.Rule,
+        HeatMatTooStrong.Rule,
+        HeatMatCoversTooMuch.Rule,
+        HeatWithoutThermostat.Rule,
+        ToughenedDrilled.Rule,
+        NoTripDevice.Rule,
+        NoDripLoop.Rule,
+        Dust.Rule,
+        BleachLabelOdd.Rule,
+        DipTooWeak.Rule,
+        BleachInUse.Rule,
+        TwoPersonLift.Rule,
+        StandRatingMissing.Rule,
+        GlassEdges.Rule,
+        NeverRelease.Rule,
+        Zoonosis.Rule,
+        SphagnumGloves.Rule,
+    ];
+
+    /// <summary>
+    /// Judges a design: stops first. A stop that rests on a recalled value or on common practice is lowered
+    /// to a caution unless it protects an animal or a person.
+    /// </summary>
+    public static ImmutableArray<Finding> Judge(DesignNumbers numbers) =>
+        [.. All.SelectMany(rule => rule.Judge(numbers)).Select(Held).OrderByDescending(f => f.Severity)];
+
+    private static Finding Held(Finding finding) =>
+        finding is { Severity: Severity.Stop, Protects: Protects.Build } && finding.Provenance.IsWeak()
+            ? finding with
+            {
+                Severity = Severity.Caution,
+            }
+            : finding;
+}

@@ -1,0 +1,41 @@
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Rules;
+
+/// <summary>One rule: what it protects, when it trips, and how it judges a design.</summary>
+/// <param name="Slug">Its stable name, e.g. "soil-above-sill".</param>
+/// <param name="Protects">Whom or what it protects.</param>
+/// <param name="TripsWhen">When it trips, in half a sentence, for the handbook.</param>
+/// <param name="Judge">What it finds; nothing where the design is inside the limit.</param>
+public sealed record Rule(
+    string Slug,
+    Protects Protects,
+    string TripsWhen,
+    Func<DesignNumbers, IEnumerable<Finding>> Judge
+)
+{
+    /// <summary>A finding of this rule.</summary>
+    /// <param name="severity">How much it matters.</param>
+    /// <param name="text">One plain sentence with the measured value and the limit.</param>
+    /// <param name="values">What the design has and what the rule allows; null where not measured.</param>
+    /// <param name="fix">What would make it disappear.</param>
+    /// <param name="where">The key in the design it points at, e.g. "floor.soil".</param>
+    /// <param name="source">Source of the rule where it has no numeric limit.</param>
+    public Finding Found(
+        Severity severity,
+        string text,
+        (Figure? Measured, Figure? Limit) values,
+        string fix,
+        string where,
+        Citation? source = null
+    ) =>
+        new(Slug, severity, Protects, text, values.Measured, values.Limit, fix)
+        {
+            Where = where,
+            Rule = source ?? Citation.OwnDerivation,
+        };
+}

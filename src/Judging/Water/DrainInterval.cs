@@ -1,0 +1,61 @@
+using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
+using Litterfall.Forecasting.Water;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Water;
+
+/// <summary>A reservoir that must be emptied too often is forgotten.</summary>
+internal static class DrainInterval
+{
+    public static readonly Rule Rule = new(
+        "drain-interval-short",
+        Protects.Build,
+        "the reservoir fills in less than 14 days and is emptied by hand",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        var balance = n.Water.Balance;
+        var design = n.Design.Design;
+        if (
+            balance.DrainEvery is not { } every
+            || every.Si >= WaterPolicy.ShortestInterval.Si
+            || design.Drain is { Kind: not DrainKind.Siphon, Height: not null }
+        )
+        {
+            yield break;
+        }
+
+        var shortest = WaterPolicy.ShortestInterval;
+        var most = (balance.Vented + balance.Usable! * WaterPolicy.Day / shortest).As(
+            "water misted a day for that interval",
+            Unit.Milliliter
+        );
+        yield return Rule.Found(
+            Severity.Caution,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"The reservoir fills in {every.Value:0.#} days and must be emptied as often; "
+                    + $"{shortest.Value:0} days and more are no burden."
+            ),
+            (every, shortest),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Mist {most.Value:0} mL a day or less, let more air through, or lay a deeper drainage layer."
+            ),
+            design.Misting is null ? "habits.handMist" : "misting"
+        );
+    }
+}

@@ -1,0 +1,57 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
+using Litterfall.Forecasting.Water;
+using Litterfall.Judging.Crew;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Water;
+
+/// <summary>Springtails stop breeding where the soil below the leaves dries.</summary>
+internal static class SoilTooDryForCrew
+{
+    public static readonly Rule Rule = new(
+        "soil-too-dry-for-crew",
+        Protects.Build,
+        "springtails are seeded, and in the forecast the soil a centimeter down dries past 15 kPa of suction",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (
+            n.Water is not { MostSuction: { } suction, Forecast: { } forecast }
+            || suction.Si <= WaterPolicy.MostSuction.Si
+            || !Crews.Of(n).Any(c => c.Species.Text("taxon") == "springtail")
+        )
+        {
+            yield break;
+        }
+
+        var limit = -WaterPolicy.MostSuction.Si / WaterPolicy.PascalsPerMeter;
+        var from = forecast.Days.First(d => d.CrewHeadMeters < limit).Day;
+        var balance = n.Water.Balance;
+        yield return Rule.Found(
+            Severity.Caution,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"From day {from:0} the soil under the leaves dries past "
+                    + $"{WaterPolicy.MostSuction.Value:0} kPa "
+                    + $"of suction, and springtails stop breeding: the air takes "
+                    + $"{balance.Vented.Value:0} mL a "
+                    + $"day, {balance.Misted!.Value:0} mL are misted."
+            ),
+            (suction, WaterPolicy.MostSuction),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Mist {balance.Vented.Value:0} mL a day, or let less air through."
+            ),
+            n.Design.Design.Misting is null ? "habits.handMist" : "misting"
+        );
+    }
+}

@@ -1,0 +1,49 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
+using Litterfall.Forecasting.Water;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Water;
+
+/// <summary>Roots and crew drown where the pores of the soil stand full.</summary>
+internal static class SoilWithoutAir
+{
+    public static readonly Rule Rule = new(
+        "soil-without-air",
+        Protects.Build,
+        "in the forecast the soil at root depth holds less than 10 % air on some day of the first year",
+        Judge
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (
+            n.Water is not { LeastAir: { } least, AirlessDays: { Si: > 0 } days, Forecast: { } forecast }
+            || least.Si >= WaterPolicy.LeastAir.Si
+        )
+        {
+            yield break;
+        }
+
+        var from = forecast.Days.First(d => d.LeastAir < WaterPolicy.LeastAir.Si).Day;
+        yield return Rule.Found(
+            Severity.Caution,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"From day {from:0} the soil at root depth holds as little as {least.Value:0.#} % air, on "
+                    + $"{days.Value:0} days of the first year; roots want {WaterPolicy.LeastAir.Value:0} %."
+            ),
+            (least, WaterPolicy.LeastAir),
+            n.Design.Design.Floor.Drainage is null
+                ? "Mist less, let more air through, take a coarser mix, or lay a drainage layer with a drain."
+                : "Drain earlier, mist less, let more air through, or take a coarser mix.",
+            "floor.soil"
+        );
+    }
+}

@@ -1,0 +1,77 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Water;
+
+/// <summary>Rising water that nobody takes out stands in the soil.</summary>
+internal static class WaterAtBarrier
+{
+    public static readonly Rule Rule = new(
+        "water-at-barrier",
+        Protects.Animal,
+        "the forecast level reaches the barrier, and there is no drain, or it gets there between two looks "
+            + "at the level",
+        Judge
+    );
+
+    private static readonly Figure NoLook = Figure.Choice(
+        "time between two looks at the level",
+        7,
+        Unit.Day,
+        "none is entered; a week is the habit under a misting system"
+    );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Water is not { BarrierReached: { } barrier, FirstDrain: { } first })
+        {
+            yield break;
+        }
+
+        var drain = n.Design.Design.Drain;
+        if (drain is null)
+        {
+            yield return Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Water reaches the barrier on day {barrier.Value:0} after planting and rises into the "
+                        + $"soil: no drain is entered."
+                ),
+                (barrier, null),
+                "Enter a drain, or mist less than the air takes: see water.gainMlPerDay.",
+                "drain"
+            );
+            yield break;
+        }
+
+        var look = n.Design.Design.Habits?.LevelCheck is { } typed
+            ? n.Design.Figure("habits.levelCheck", "time between two looks at the level", typed, Unit.Day)
+            : NoLook;
+        var left = (barrier - first).As("time from the highest level to the barrier", Unit.Day);
+        if (left.Si < look.Si)
+        {
+            yield return Rule.Found(
+                Severity.Caution,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"From 1 cm below the barrier the water needs {left.Value:0.#} days to reach "
+                        + $"it; the level "
+                        + $"is looked at every {look.Value:0.#} days, so it can stand in the soil unseen."
+                ),
+                (left, look),
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Look at the level every {Math.Max(1, Math.Floor(left.Value)):0} days, or mist less."
+                ),
+                "habits.levelCheck"
+            );
+        }
+    }
+}

@@ -1,0 +1,70 @@
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
+using Litterfall.Forecasting.Water;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Water;
+
+/// <summary>Numbers that do not add up are not to be built on.</summary>
+internal static class WaterLedger
+{
+    public static readonly Rule Rule = new(
+        "water-ledger-open",
+        Protects.Build,
+        "the water ledger of the forecast misses more than a gram a year (on large floors 2 g a square "
+            + "meter), "
+            + "or the forecast stopped early",
+        Judge
+    );
+
+    private const double LeastGrams = 1;
+    private const double GramsPerSquareMeter = 2;
+
+    /// <summary>The solver's tolerance holds for each square meter, so a large floor misses more.</summary>
+    private static Figure Most(DesignNumbers n) =>
+        Figure.Choice(
+            "largest miss of the water ledger",
+            Math.Max(LeastGrams, GramsPerSquareMeter * n.Box.OpenFloor.Si),
+            Unit.Gram,
+            "far below what can be weighed; more is a fault of the program or of the numbers fed to it"
+        );
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n)
+    {
+        if (n.Water.Forecast?.StoppedEarly is { } stop)
+        {
+            yield return Rule.Found(
+                Severity.Stop,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The water forecast stopped on day {stop.Seconds / 86400:0.#}, "
+                        + $"{100 * stop.DepthMeters:0.#} "
+                        + $"cm below the surface: {stop.Reason} (miss {stop.Residual:0.0e+0})."
+                ),
+                (null, null),
+                "Check the depths and the water curves of the floor's materials.",
+                "floor"
+            );
+        }
+        else if (n.Water.LedgerError is { } miss && Most(n) is var most && miss.Si > most.Si)
+        {
+            yield return Rule.Found(
+                Severity.Stop,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The water ledger of the forecast misses {miss.Value:0.###} g; it must close."
+                ),
+                (miss, most),
+                "Report this design to us; do not build on its water numbers.",
+                "floor"
+            );
+        }
+    }
+}

@@ -1,0 +1,380 @@
+using System.Collections.Immutable;
+using Litterfall.Physics.Air;
+using Litterfall.Physics.Soil;
+
+namespace Litterfall.Physics.Coupling;
+
+/// <summary>
+/// A box through time: lamps, mist and room drive the headspace, the headspace takes water from the ground
+/// and the leaves and gives it back, the floor moves it, and what leaves is booked. Air and floor are joined
+/// each hour: within it the ground's readiness to give water is held, and each kilogram that crosses is
+/// booked on both sides. What the ground could not deliver it owes, gives next, and gives off less.
+/// </summary>
+public sealed class Simulation
+{
+    private const double HourSeconds = 3600.0;
+    private const double DaySeconds = 86400.0;
+    private const double ShortSeconds = 60.0;
+    private const double KilogramsPerCubicMeter = Constants.WaterDensity;
+    private readonly SimulationSetup setup;
+    private readonly ImmutableArray<SimulationHour>.Builder hours =
+        ImmutableArray.CreateBuilder<SimulationHour>();
+    private readonly ImmutableArray<SimulationEvent>.Builder events =
+        ImmutableArray.CreateBuilder<SimulationEvent>();
+    private SimulationState state;
+    private WaterLedger ledger = new();
+    private HeatLedger heat;
+    private double airMiss;
+    private double leafOpen = 1.0;
+    private bool isOverBarrier;
+    private DayPart? lastPart;
+    private double nextStepSeconds;
+    private string? stopped;
+
+    private Simulation(SimulationSetup setup, SimulationState start)
+    {
+        this.setup = setup;
+        state = start;
+    }
+
+    /// <summary>Runs a box.</summary>
+    /// <param name="setup">The box.</param>
+    /// <param name="start">Its state at 00:00 of the first day.</param>
+    /// <param name="hourCount">Hours to run.</param>
+    /// <param name="progress">Told the hours done; may be null.</param>
+    /// <param name="cancel">Cancels between steps.</param>
+    public static SimulationResult Run(
+        SimulationSetup setup,
+        SimulationState start,
+        int hourCount,
+        Action<int>? progress = null,
+        CancellationToken cancel = default
+    )
+    {
+        var run = new Simulation(setup, start);
+        run.hours.Add(run.Look(new HourOfAir(setup.Air.Shape.Surfaces.Length), 0.0, 0.0));
+        for (int hour = 1; hour <= hourCount && run.stopped is null; hour++)
+        {
+            run.Step(hour * HourSeconds, cancel);
+            progress?.Invoke(hour);
+        }
+
+        return run.Result(start);
+    }
+
+    /// <summary>One hour: forcing, light and air, then water, then what was owed, then the record.</summary>
+    private void Step(double untilSeconds, CancellationToken cancel)
+    {
+        var air = setup.Held is { } held ? Hold(held, untilSeconds) : Breathe(Supply(), untilSeconds, cancel);
+        double rain = air.ToGround + state.PendingKilograms;
+        double evaporation = air.FromGround + state.GroundOwedKilograms;
+        double uptake = air.FromLeaves + state.LeafOwedKilograms;
+        if (evaporation < 0.0)
+        {
+            rain -= evaporation;
+            evaporation = 0.0;
+        }
+
+        var floor = Soak((rain, evaporation, Math.Max(uptake, 0.0)), untilSeconds, cancel);
+        state = state with
+        {
+            GroundOwedKilograms = evaporation - floor.Evaporated,
+            LeafOwedKilograms = uptake - floor.Transpired,
+            PendingKilograms = rain - floor.Rain + floor.Missed,
+        };
+        leafOpen = uptake > 0.0 ? Math.Clamp(floor.Transpired / uptake, 0.02, 1.0) : 1.0;
+        Book(air, floor);
+        hours.Add(Look(air, floor.Drained, untilSeconds));
+    }
+
+    /// <summary>What ground and leaves can give at the present state.</summary>
+    private ImmutableArray<WaterSupply> Supply()
+    {
+        var supply = new WaterSupply[setup.Air.Shape.Surfaces.Length];
+        double celsius = state.Air.Celsius[Place(setup.GroundPlace)];
+        double owed = Math.Max(0.0, state.GroundOwedKilograms);
+        supply[setup.GroundPlace] = setup.Ground.At(
+            state.Water,
+            celsius,
+            owed / KilogramsPerCubicMeter / setup.FloorSquareMeters
+        );
+        return ImmutableArray.Create(supply);
+    }
+
+    /// <summary>The headspace through an hour, from switching to switching.</summary>
+    private HourOfAir Breathe(
+        ImmutableArray<WaterSupply> supply,
+        double untilSeconds,
+        CancellationToken cancel
+    )
+    {
+        var hour = new HourOfAir(setup.Air.Shape.Surfaces.Length);
+        while (state.Air.Seconds < untilSeconds && stopped is null)
+        {
+            var (part, end) = PartAt(state.Air.Seconds);
+            end = Math.Min(end, untilSeconds);
+            var drive = part.Drive with
+            {
+                Room = setup.Room,
+                Supply = setup.LeafPlace is { } leaf
+                    ? supply.SetItem(leaf, new WaterSupply(1.0, LeafResistance(part.IsLit)))
+                    : supply,
+                OutsideOffsetKelvin = setup.Outside?.Invoke(state.Air.Seconds) ?? [],
+                BackWatts = Mat(part.Drive.BackWatts),
+            };
+            var before = state.Air;
+            var control = ReferenceEquals(part, lastPart)
+                ? setup.Control with
+                {
+                    FirstStepSeconds = Math.Max(setup.Control.FirstStepSeconds, 0.5 * nextStepSeconds),
+                }
+                : setup.Control;
+            var span = setup.Air.Advance(before, drive, end, control, cancel);
+            lastPart = part;
+            nextStepSeconds = span.NextStepSeconds;
+            state = state with { Air = span.State };
+            stopped = span.StoppedEarly is { } why ? Words(span.State.Seconds, why) : null;
+            hour.Add(setup, before, span, (part.MistKilogramsPerSecond, drive.FogKilogramsPerSecond));
+        }
+
+        airMiss = Math.Max(airMiss, Math.Abs(hour.Miss));
+        return hour;
+    }
+
+    /// <summary>An hour of air held constant: it takes the difference of vapor at each air change.</summary>
+    private HourOfAir Hold(HeldHeadspace held, double untilSeconds)
+    {
+        var hour = new HourOfAir(setup.Air.Shape.Surfaces.Length);
+        double from = state.Air.Seconds;
+        double inside =
+            held.Humidity
+            * SaturationTable.At(held.Celsius).Pascals
+            / (MoistAir.VaporGasConstant * (held.Celsius + Constants.ZeroCelsiusKelvin));
+        while (state.Air.Seconds < untilSeconds)
+        {
+            var (part, end) = PartAt(state.Air.Seconds);
+            end = Math.Min(end, untilSeconds);
+            double seconds = end - state.Air.Seconds;
+            var room = setup.Room(state.Air.Seconds + (0.5 * seconds));
+            double outside =
+                MoistAir.VaporPressure(room.HumidityRatio, setup.Air.Shape.Pascals)
+                / (MoistAir.VaporGasConstant * (room.Celsius + Constants.ZeroCelsiusKelvin));
+            double vented =
+                held.AirChangesPerSecond * held.VolumeCubicMeters * Math.Max(0.0, inside - outside) * seconds;
+            hour.Hold(
+                held,
+                setup.Air.Shape.DryAirKilograms,
+                (vented, part.MistKilogramsPerSecond * seconds),
+                seconds
+            );
+            state = state with { Air = state.Air with { Seconds = end } };
+        }
+
+        hour.Seconds = untilSeconds - from;
+        return hour;
+    }
+
+    /// <summary>
+    /// The floor through an hour: rain, evaporation and uptake in kg, evenly; drawn off where it is full.
+    /// </summary>
+    private HourOfFloor Soak(
+        (double Rain, double Evaporation, double Uptake) asked,
+        double untilSeconds,
+        CancellationToken cancel
+    )
+    {
+        var floor = new HourOfFloor();
+        double per = KilogramsPerCubicMeter * setup.FloorSquareMeters;
+        while (untilSeconds - state.Water.Column.Seconds > ShortSeconds && stopped is null)
+        {
+            double seconds = untilSeconds - state.Water.Column.Seconds;
+            var forcing = new SurfaceForcing(
+                (asked.Rain - floor.Rain) / per / seconds,
+                (asked.Evaporation - floor.Evaporated) / per / seconds,
+                (asked.Uptake - floor.Transpired) / per / seconds
+            );
+            var step = setup.Water.Step(state.Water, forcing, seconds, setup.Drain.AtMeters, cancel);
+            Take(floor, step, per);
+            if (step.ReachedSeconds is { } reached && stopped is null)
+            {
+                var drawn = setup.Water.DrawDown(state.Water, 0.0, cancel);
+                Take(floor, drawn, per);
+                events.Add(new(reached / HourSeconds, "drain", drawn.DrainedMeters * per));
+            }
+        }
+
+        bool isOver = WaterModel.LevelMeters(state.Water) >= setup.Drain.BarrierMeters;
+        if (isOver && !isOverBarrier)
+        {
+            events.Add(new(state.Water.Column.Seconds / HourSeconds, "barrier", 0.0));
+        }
+
+        isOverBarrier = isOver;
+        return floor;
+    }
+
+    private void Take(HourOfFloor floor, WaterStep step, double kilogramsPerMeter)
+    {
+        double litter = step.State.LitterMeters - state.Water.LitterMeters;
+        double stored =
+            step.RainMeters
+            - step.VaporMeters
+            - step.DrainedMeters
+            - step.RunOffMeters
+            - step.MissMeters
+            - litter;
+        state = state with { Water = step.State };
+        floor.Rain += step.RainMeters * kilogramsPerMeter;
+        floor.Evaporated += step.EvaporatedMeters * kilogramsPerMeter;
+        floor.Transpired += step.TranspiredMeters * kilogramsPerMeter;
+        floor.Drained += step.DrainedMeters * kilogramsPerMeter;
+        floor.RunOff += step.RunOffMeters * kilogramsPerMeter;
+        floor.Missed += step.MissMeters * kilogramsPerMeter;
+        floor.Litter += litter * kilogramsPerMeter;
+        floor.Stored += stored * kilogramsPerMeter;
+        stopped = step.StoppedEarly is { } early ? Words(early.Seconds, early.Reason) : stopped;
+    }
+
+    private void Book(HourOfAir air, HourOfFloor floor)
+    {
+        heat += air.Heat;
+        ledger = ledger with
+        {
+            Misted = ledger.Misted + air.Misted,
+            Fogged = ledger.Fogged + air.Fogged,
+            Vented = ledger.Vented + air.Vented,
+            Drained = ledger.Drained + floor.Drained,
+            RunOff = ledger.RunOff + floor.RunOff,
+            Floor = ledger.Floor + floor.Stored,
+            Litter = ledger.Litter + floor.Litter,
+            Dripped = ledger.Dripped + air.Dripped,
+        };
+    }
+
+    /// <summary>Part of the day at a time, and when it ends, s from the start.</summary>
+    private (DayPart Part, double EndSeconds) PartAt(double seconds)
+    {
+        double day = Math.Floor((seconds + 1e-6) / DaySeconds) * DaySeconds;
+        double clock = seconds - day + 1e-6;
+        int at = setup.Day.Length - 1;
+        while (at > 0 && setup.Day[at].FromSeconds > clock)
+        {
+            at--;
+        }
+
+        double end = at + 1 < setup.Day.Length ? setup.Day[at + 1].FromSeconds : DaySeconds;
+        return (setup.Day[at], day + end);
+    }
+
+    /// <summary>
+    /// Stomata on one side of leaves whose both sides count as area, so that 1/k of the other side is added.
+    /// </summary>
+    private double LeafResistance(bool isLit)
+    {
+        const double BoundaryLayer = 400.0;
+        double open = isLit ? setup.Stomata.LitMetersPerSecond * leafOpen : 0.0;
+        return BoundaryLayer + (2.0 / Math.Max(1e-9, open + setup.Stomata.DarkMetersPerSecond));
+    }
+
+    /// <summary>Heat of the mat under the ground: full a half kelvin below its target, none above.</summary>
+    private ImmutableArray<double> Mat(ImmutableArray<double> back)
+    {
+        if (setup.Mat is not { } mat)
+        {
+            return back;
+        }
+
+        double ground = state.Air.Celsius[Place(setup.GroundPlace)];
+        double share = mat.TargetCelsius is { } target ? Math.Clamp(target + 0.5 - ground, 0.0, 1.0) : 1.0;
+        var watts = new double[setup.Air.Shape.Surfaces.Length];
+        watts[setup.GroundPlace] = share * mat.Watts;
+        return ImmutableArray.Create(watts);
+    }
+
+    private int Place(int surface)
+    {
+        int place = 0;
+        for (int i = 0; i < surface; i++)
+        {
+            place += setup.Air.Shape.Surfaces[i].CapacityJoulesPerKelvin.Length;
+        }
+
+        return place;
+    }
+
+    /// <summary>The record of an hour.</summary>
+    private SimulationHour Look(HourOfAir air, double drained, double seconds)
+    {
+        var shape = setup.Air.Shape;
+        double celsius = setup.Held?.Celsius ?? state.Air.AirCelsius;
+        double vapor = setup.Held is { } held
+            ? held.Humidity * SaturationTable.At(celsius).Pascals
+            : MoistAir.VaporPressure(state.Air.HumidityRatio, shape.Pascals);
+        double saturated = SaturationTable.At(celsius).Pascals;
+        double dew = MoistAir.DewPoint(vapor);
+        var columns = setup.Water.Columns;
+        return new SimulationHour
+        {
+            Hour = seconds / HourSeconds,
+            AirCelsius = celsius,
+            AirRange = air.Seconds > 0.0 ? air.AirRange : (celsius, celsius),
+            Humidity = vapor / saturated,
+            HumidityRange = air.Seconds > 0.0 ? air.HumidityRange : (vapor / saturated, vapor / saturated),
+            HumidityMean = air.Seconds > 0.0 ? air.HumiditySeconds / air.Seconds : vapor / saturated,
+            AirMean = air.Seconds > 0.0 ? air.AirCelsiusSeconds / air.Seconds : celsius,
+            DeficitPascals = saturated - vapor,
+            GroundCelsius = state.Air.Celsius[Place(setup.GroundPlace)],
+            RoomCelsius = setup.Room(seconds).Celsius,
+            Fogged = air.Shares(air.FoggedSeconds),
+            Wet = air.Shares(air.WetSeconds),
+            DewMarginKelvin = [.. shape.Surfaces.Select((_, i) => state.Air.Celsius[Place(i)] - dew)],
+            AirChanges = air.AirKilograms / shape.DryAirKilograms,
+            MistedKilograms = air.Misted + air.Fogged,
+            VentedKilograms = air.Vented,
+            EvaporatedKilograms = air.FromGround + air.FromLeaves,
+            CondensedKilograms = air.Condensed,
+            DrainedKilograms = drained,
+            LevelMeters = WaterModel.LevelMeters(state.Water),
+            WaterContent =
+            [
+                .. Enumerable
+                    .Range(0, columns.Nodes)
+                    .Select(n => columns.WaterContent(state.Water.Column, n, 0)),
+            ],
+            HeadMeters = state.Water.Column.HeadMeters,
+            LitterMeters = state.Water.LitterMeters,
+        };
+    }
+
+    private SimulationResult Result(SimulationState start)
+    {
+        double Films(SimulationState s, bool ofLeaves) =>
+            s.Air.FilmKilograms.Where((_, i) => (i == setup.LeafPlace) == ofLeaves).Sum();
+        return new SimulationResult
+        {
+            Hours = hours.ToImmutable(),
+            Events = events.ToImmutable(),
+            State = state,
+            Water = ledger with
+            {
+                Films = Films(state, false) - Films(start, false),
+                Leaves = Films(state, true) - Films(start, true),
+                Air = setup.Held is null
+                    ? setup.Air.Shape.DryAirKilograms * (state.Air.HumidityRatio - start.Air.HumidityRatio)
+                    : 0.0,
+                Owed =
+                    state.GroundOwedKilograms
+                    + state.LeafOwedKilograms
+                    - start.GroundOwedKilograms
+                    - start.LeafOwedKilograms,
+                Pending = state.PendingKilograms - start.PendingKilograms,
+            },
+            Heat = heat,
+            AirMissKilograms = airMiss,
+            StoppedEarly = stopped,
+        };
+    }
+
+    private static string Words(double seconds, string why) =>
+        FormattableString.Invariant($"after {seconds / HourSeconds:0.##} hours: {why}");
+}

@@ -1,0 +1,57 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+
+namespace Litterfall.Quantities.Sizing;
+
+/// <summary>Air left over the floor: mean height and volume.</summary>
+public sealed record AirSpace(Figure LayersHeight, Figure AirHeight, Figure Volume)
+{
+    /// <summary>Inside less layers; pieces of wood and stone take their volume once.</summary>
+    public static AirSpace Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers)
+    {
+        var heights = layers
+            .Select(l => l.Layer is "moss" or "litter" ? l.Depth * (l.Area / box.OpenFloor) : l.Depth)
+            .ToList();
+        var stack =
+            box.OpenFloor.Si > 0
+                ? Figure
+                    .Total(heights, Unit.Meter.Dimension)
+                    .As("mean height of all layers", Unit.Centimeter)
+                : Figure.Choice("mean height of all layers", 0, Unit.Centimeter, "there is no floor");
+        var filled = Figure
+            .Total([.. layers.Select(l => l.Finished)], Unit.Liter.Dimension)
+            .As("volume of all layers", Unit.Liter);
+        var pieces = Pieces(design);
+        return new AirSpace(
+            stack,
+            Figure.NotNegative(box.InsideHeight - stack).As("mean height of the air", Unit.Centimeter),
+            Figure.NotNegative(Room(box) - filled - pieces).As("volume of the air", Unit.Liter)
+        );
+    }
+
+    private static Figure Pieces(CheckedDesign design) =>
+        Figure
+            .Total(
+                [
+                    .. Enumerable
+                        .Range(0, design.Design.Hardscape.Count)
+                        .Select(i => HardscapeSize.Volume(design, i)),
+                ],
+                Unit.Liter.Dimension
+            )
+            .As("volume of wood and stone", Unit.Liter);
+
+    /// <summary>Inside volume less the background, which may end above the base.</summary>
+    private static Figure Room(BoxGeometry box)
+    {
+        var open = box.OpenFloor * box.InsideHeight;
+        return box.BackgroundFrom is { Si: > 0 } from
+            ? open + (box.GrossFloor - box.OpenFloor) * Figure.Min(from, box.InsideHeight)
+            : open;
+    }
+}

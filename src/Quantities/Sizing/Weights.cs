@@ -1,0 +1,207 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+
+namespace Litterfall.Quantities.Sizing;
+
+/// <summary>
+/// Masses in kg: dry, planted at squeeze wetness, and wet at its worst (saturated, reservoir full).
+/// </summary>
+public sealed record Weights
+{
+    /// <summary>Glass of the box; null when no glass was entered.</summary>
+    public Figure? Box { get; init; }
+
+    /// <summary>Lid; null without one or without its thickness.</summary>
+    public Figure? Lid { get; init; }
+
+    /// <summary>Everything dry.</summary>
+    public required Figure Dry { get; init; }
+
+    /// <summary>With plants and water at squeeze wetness.</summary>
+    public required Figure Planted { get; init; }
+
+    /// <summary>Saturated, reservoir filled to the barrier.</summary>
+    public required Figure Wet { get; init; }
+
+    /// <summary>Water that fills the reservoir to the barrier.</summary>
+    public required Figure ReservoirWater { get; init; }
+
+    /// <summary>What could not be weighed, in words.</summary>
+    public ImmutableArray<string> Missing { get; init; } = [];
+
+    /// <summary>Weighs a design.</summary>
+    public static Weights Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers)
+    {
+        var missing = ImmutableArray.CreateBuilder<string>();
+        var glass = BoxMass(design, box);
+        var lid = LidMass(design, box);
+        var dry = new List<Figure>();
+        Add(dry, glass, "the box (no glass entered)", missing);
+        Add(dry, lid, design.Design.Lid is null ? null : "the lid (no thickness entered)", missing);
+        foreach (var layer in layers.Where(l => l.Material is not null))
+        {
+            Add(dry, layer.DryMass, $"the {layer.Layer} (no density in the library)", missing);
+        }
+
+        dry.AddRange(
+            Enumerable.Range(0, design.Design.Hardscape.Count).Select(i => HardscapeSize.Mass(design, i))
+        );
+        Add(
+            dry,
+            BackgroundMass(design, box),
+            design.Design.Background is null ? null : "the background (no density)",
+            missing
+        );
+        var dryMass = Figure.Total(dry, Unit.Kilogram.Dimension).As("dry mass", Unit.Kilogram);
+        var planted = PlantedMass(design, layers, dryMass);
+        var reservoir = Reservoir(layers);
+        var saturated = Water(layers, l => l.SaturatedWater, "water in the saturated layers");
+        var squeezed = Water(layers, l => l.SqueezeWater, "water in the moist layers");
+        return new Weights
+        {
+            Box = glass,
+            Lid = lid,
+            Dry = dryMass,
+            Planted = planted,
+            ReservoirWater = reservoir,
+            Wet = (planted + (saturated - squeezed) * SizingPolicy.Water + reservoir * SizingPolicy.Water).As(
+                "wet mass at its worst",
+                Unit.Kilogram
+            ),
+            Missing = missing.ToImmutable(),
+        };
+    }
+
+    private static void Add(
+        List<Figure> parts,
+        Figure? part,
+        string? what,
+        ImmutableArray<string>.Builder missing
+    )
+    {
+        if (part is not null)
+        {
+            parts.Add(part);
+        }
+        else if (what is not null)
+        {
+            missing.Add(what);
+        }
+    }
+
+    private static Figure PlantedMass(CheckedDesign design, ImmutableArray<FloorLayer> layers, Figure dry)
+    {
+        var count = design.Design.Plants.Sum(p => p.Count);
+        var plants = (design.Count("plants", "number of plants", count) * SizingPolicy.PlantMass).As(
+            "mass of the plants",
+            Unit.Kilogram
+        );
+        return (
+            dry
+            + Water(layers, l => l.SqueezeWater, "water in the moist layers") * SizingPolicy.Water
+            + plants
+        ).As("planted mass", Unit.Kilogram);
+    }
+
+    private static Figure Water(
+        ImmutableArray<FloorLayer> layers,
+        Func<FloorLayer, Figure?> of,
+        string name
+    ) =>
+        Figure
+            .Total([.. layers.Select(of).Where(w => w is not null).Select(w => w!)], Unit.Liter.Dimension)
+            .As(name, Unit.Liter);
+
+    private static Figure Reservoir(ImmutableArray<FloorLayer> layers)
+    {
+        if (layers.FirstOrDefault(l => l.Layer == "drainage") is not { } drainage)
+        {
+            return Figure.Choice("water in the reservoir", 0, Unit.Liter, "there is no drainage layer");
+        }
+
+        return (drainage.Finished * Voids(drainage)).As("water in the full reservoir", Unit.Liter);
+    }
+
+    /// <summary>
+    /// Share of the drainage layer that free water fills: all of the space under a raised floor.
+    /// </summary>
+    public static Figure Voids(FloorLayer drainage) =>
+        drainage.Material is null
+            ? Figure.Choice(
+                "open share of a raised floor",
+                100,
+                Unit.Percent,
+                "under a raised floor stands open water"
+            )
+            : drainage.Material.Figure("interparticleVoids") ?? SizingPolicy.Voids;
+
+    private static Figure? BoxMass(CheckedDesign design, BoxGeometry box)
+    {
+        if (box.OutsideLength is null || Density(design, "box.material") is not { } density)
+        {
+            return null;
+        }
+
+        var outer = box.OutsideLength * box.OutsideDepth! * box.OutsideHeight!;
+        var inner = box.InsideLength * box.InsideDepth * box.InsideHeight;
+        return Figure.NotNegative((outer - inner) * density).As("mass of the box", Unit.Kilogram);
+    }
+
+    /// <summary>Density of a sheet named in the design; float glass where none is named.</summary>
+    private static Figure? Density(CheckedDesign design, string path) =>
+        (design.Find(path) ?? design.Catalog.Find("float-glass"))?.Figure("density");
+
+    private static Figure? LidMass(CheckedDesign design, BoxGeometry box)
+    {
+        if (design.Design.Lid is not { } lid)
+        {
+            return null;
+        }
+
+        var entry = design.Entry("lid.material");
+        var area = (box.OpeningLength * box.OpeningDepth).As(
+            "area of the top opening",
+            Unit.SquareCentimeter
+        );
+        if (entry.Kind == "mesh")
+        {
+            var mesh = entry.Figure("areaMass")
+                ?? Figure.Choice(
+                    "mass of mesh",
+                    0.15,
+                    Unit.KilogramPerSquareMeter,
+                    "a light screen; it hardly counts"
+                );
+            return (area * mesh).As("mass of the lid", Unit.Kilogram);
+        }
+
+        return lid.Thickness is { } thickness && entry.Figure("density") is { } density
+            ? (
+                area * design.Figure("lid.thickness", "lid thickness", thickness, Unit.Millimeter) * density
+            ).As("mass of the lid", Unit.Kilogram)
+            : null;
+    }
+
+    private static Figure? BackgroundMass(CheckedDesign design, BoxGeometry box)
+    {
+        if (
+            box.BackgroundThickness is null
+            || design.Entry("background.material").Figure("density") is not { } density
+        )
+        {
+            return null;
+        }
+
+        return Figure
+            .NotNegative(
+                (box.GrossFloor - box.OpenFloor) * (box.InsideHeight - box.BackgroundFrom!) * density
+            )
+            .As("mass of the background", Unit.Kilogram);
+    }
+}

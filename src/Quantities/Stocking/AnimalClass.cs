@@ -1,0 +1,58 @@
+using Litterfall.Domain;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting;
+using Litterfall.Instructions.Care;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Quantities.Stocking;
+
+/// <summary>Class of an animal, as far as hygiene and papers care.</summary>
+public enum AnimalClass
+{
+    /// <summary>Frogs and toads.</summary>
+    Amphibian,
+
+    /// <summary>Geckos.</summary>
+    Reptile,
+
+    /// <summary>Millipedes and crabs.</summary>
+    Invertebrate,
+}
+
+/// <summary>An animal of the design, living in the box or what a kit is rated for.</summary>
+/// <param name="Resident">As entered.</param>
+/// <param name="Entry">Its catalog entry.</param>
+/// <param name="Path">Key of the design.</param>
+/// <param name="IsRatedOnly">True when the box is only rated for it.</param>
+public sealed record BoxAnimal(Resident Resident, CatalogEntry Entry, string Path, bool IsRatedOnly)
+{
+    /// <summary>Its class, from the genus in its key.</summary>
+    public AnimalClass Class =>
+        Entry.Key.Split('-')[0] switch
+        {
+            "lepidodactylus" or "correlophus" => AnimalClass.Reptile,
+            "anadenobolus" or "archispirostreptus" or "geosesarma" => AnimalClass.Invertebrate,
+            _ => AnimalClass.Amphibian,
+        };
+
+    /// <summary>All animals of a design, residents first.</summary>
+    public static IEnumerable<BoxAnimal> Of(DesignNumbers numbers)
+    {
+        var design = numbers.Design;
+        for (var i = 0; i < design.Design.Animals.Count; i++)
+        {
+            var path = $"animals[{Building.NumberText.Integer(i)}]";
+            yield return new(design.Design.Animals[i], design.Entry($"{path}.animal"), path, false);
+        }
+
+        for (var i = 0; i < design.Design.RatedFor.Count; i++)
+        {
+            var path = $"ratedFor[{Building.NumberText.Integer(i)}]";
+            yield return new(design.Design.RatedFor[i], design.Entry($"{path}.animal"), path, true);
+        }
+    }
+}

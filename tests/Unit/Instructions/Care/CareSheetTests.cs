@@ -1,0 +1,106 @@
+using Litterfall.Instructions.Care;
+using Litterfall.Quantities.Stocking;
+using Litterfall.Tests.Unit.Instructions.Building;
+using Litterfall.Tests.Unit.Judging;
+using Litterfall.Tests.Unit.Quantities.Measures;
+using Litterfall.Tests.Unit.Quantities.Packs;
+using Litterfall.Tests.Unit.Quantities.Sizing;
+
+namespace Litterfall.Tests.Unit.Instructions.Care;
+
+/// <summary>Care sheets, for every animal of the library.</summary>
+public sealed class CareSheetTests
+{
+    [Fact]
+    public void A_sheet_carries_what_a_seller_must_tell()
+    {
+        // Advice on care, life expectancy, accessories and where to find a vet, and the animal's origin,
+        // species, age and sex: Animal Welfare (Licensing of Activities Involving Animals) (England)
+        // Regulations 2018, schedule 3, paragraphs 2 and 3 (from memory).
+        var sheet = Assert.Single(CareSheet.All(Built.Foam));
+        string[] heads =
+        [
+            "Day",
+            "Night",
+            "Humidity",
+            "Space",
+            "Group",
+            "Water",
+            "Food",
+            "Calcium with D3",
+            "Equipment",
+            "Hygiene",
+            "New animals",
+            "See a veterinarian",
+            "Life expectancy",
+            "Papers",
+            "Never outdoors",
+        ];
+        Assert.All(heads, head => Assert.Contains(sheet.Lines, l => l.Head == head));
+        string[] hand = ["Species", "Origin", "Hatched or age", "Sex", "Veterinarian, telephone"];
+        Assert.All(hand, head => Assert.Contains(sheet.ByHand, l => l.Head == head));
+        Assert.Equal("captive bred", sheet.ByHand.Single(l => l.Head == "Origin").Text);
+        Assert.Null(sheet.ByHand.Single(l => l.Head == "Hatched or age").Text);
+        Assert.Equal(2, sheet.Count);
+    }
+
+    [Fact]
+    public void Space_uses_the_boxs_own_numbers()
+    {
+        // Inside 60 × 45 × 60 cm = 162 L, 81 L each; open floor 60 × (45 − 4) = 2460 cm², 1230 each.
+        var space = CareSheet.All(Built.Foam)[0].Lines.Single(l => l.Head == "Space").Text;
+        Assert.Contains("162.0 L", space, StringComparison.Ordinal);
+        Assert.Contains("2460 cm²", space, StringComparison.Ordinal);
+        Assert.Contains("81.0 L and 1230 cm² for each of 2", space, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_maker_in_inches_reads_fahrenheit_too()
+    {
+        // 22 °C = 71.6 °F, 26 °C = 78.8 °F: °F = 1.8 °C + 32, exact by definition.
+        var day = CareSheet.All(Built.Inches)[0].Lines.Single(l => l.Head == "Day").Text;
+        Assert.Equal("22 to 26 °C (72 to 79 °F)", day);
+    }
+
+    [Fact]
+    public void Every_animal_of_the_library_gets_a_sheet_with_sources_and_no_drug()
+    {
+        var animals = Built.Foam.Design.Catalog.Entries.Where(e => e.Kind == "animal").ToArray();
+        Assert.NotEmpty(animals);
+        var sources = Built.Foam.Design.Catalog.Sources;
+        foreach (var entry in animals)
+        {
+            var animal = new BoxAnimal(Built.Foam.Design.Design.Animals[0], entry, "animals[0]", false);
+            var sheet = CareSheet.Of(Built.Foam, animal);
+            Assert.All(sheet.Lines, line =>
+            {
+                Assert.NotEqual("", line.Text);
+                Assert.True(line.Source is null || sources.ContainsKey(line.Source.Source), line.Head);
+                Assert.DoesNotMatch("(?i)mg/kg|itraconazole|enrofloxacin|dose of", line.Text);
+            });
+            // What is left without a source says so or only repeats the design.
+            string[] open = ["Life expectancy", "Supplements"];
+            Assert.All(sheet.Lines.Where(l => l.Source is null), l => Assert.Contains(l.Head, open));
+            Assert.Equal(
+                animal.Class == AnimalClass.Amphibian,
+                sheet.Lines.Any(l => l.Head == "Calcium with D3")
+            );
+        }
+    }
+
+    [Fact]
+    public void A_kit_that_is_rated_for_animals_says_so()
+    {
+        var numbers = Posed
+            .Run(
+                "{ inside: { length: 44 cm, depth: 44 cm, height: 44 cm } }",
+                "{ soil: { recipe: ready-rainforest, depth: 5 cm } }",
+                "ratedFor: [ { animal: ranitomeya-imitator, count: 2 } ]"
+            )
+            .Numbers;
+        Assert.True(Assert.Single(CareSheet.All(numbers)).IsRatedOnly);
+        Assert.DoesNotContain(CareDates.Of(numbers).Dates, d =>
+            d.Key.StartsWith("quarantine", StringComparison.Ordinal)
+        );
+    }
+}

@@ -1,0 +1,190 @@
+using System.Globalization;
+using System.Text;
+using Litterfall.App;
+using Litterfall.Domain;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Photometry;
+using Litterfall.Forecasting;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Light;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Tests.Unit.Quantities.Packs;
+using Litterfall.Tests.Unit.Quantities.Sizing;
+using Xunit;
+
+namespace Litterfall.Tests.Unit.Judging.Rules;
+
+/// <summary>
+/// Rules on light. Light grows evenly with the lumens, so one run tells which lumens bring a plant to a share
+/// of its
+/// band: Fittonia 2 to 5 mol/m²/d (extension charts, recalled).
+/// </summary>
+public sealed class LightRuleTests
+{
+    private const double BandLow = 2.0;
+    private const double BandHigh = 5.0;
+    private const string Lid = "lid: { material: glass, thickness: 4 mm, gap: 2 mm }\n";
+    private const string Mesh = "lid: { material: steel-gauze-1.0, share: 100 % }\n";
+    private const string Plant = "plants: [ { plant: fittonia-albivenis, at: { x: 22 cm, y: 22 cm } } ]\n";
+    private const string Mossy =
+        "{ soil: { recipe: ready-rainforest, depth: 7 cm }, moss: { material: sheet-moss, depth: 2 cm, "
+        + "cover: 100 % } }";
+
+    [Fact]
+    public void A_plant_with_less_light_than_its_band_is_told()
+    {
+        var dark = At(0.6 * BandLow);
+        Trips.Check("plant-too-dark", Severity.Caution, dark, At(1.1 * BandLow));
+        Assert.Equal(Severity.Note, At(0.95 * BandLow).Finding("plant-too-dark")!.Severity);
+        var finding = dark.Finding("plant-too-dark")!;
+        Assert.Contains("1.7 times the light", finding.Fix, StringComparison.Ordinal);
+        Assert.Equal("plant-extension-charts", finding.Source.Source);
+    }
+
+    [Fact]
+    public void The_lumens_a_finding_asks_for_make_it_go()
+    {
+        var dark = At(0.6 * BandLow);
+        double lumens = dark.Numbers.Light!.Lamps.Sum(l => l.Lumens.Si);
+        Assert.Null(Pose(Lid + Plant + Lamp(lumens / 0.6)).Finding("plant-too-dark"));
+    }
+
+    [Fact]
+    public void The_height_a_finding_asks_for_makes_it_go()
+    {
+        var dark = At(0.7 * BandLow);
+        string fix = dark.Finding("plant-too-dark")!.Fix;
+        int from = fix.IndexOf("its leaves at ", StringComparison.Ordinal) + "its leaves at ".Length;
+        string height = fix[from..fix.IndexOf(" cm", from, StringComparison.Ordinal)];
+        double lumens = dark.Numbers.Light!.Lamps.Sum(l => l.Lumens.Si);
+        string plant =
+            $"plants: [ "
+            + $"{{ plant: fittonia-albivenis, mounted: true, "
+            + $"at: {{ x: 22 cm, y: 22 cm, z: {height} cm }} }} ]\n";
+        var light = Pose(Lid + plant + Lamp(lumens)).Numbers.Light!.Plants[0];
+        Assert.True(light.Daily.Value.Value > 0.97 * BandLow, light.Words);
+    }
+
+    [Fact]
+    public void A_plant_that_would_starve_is_told() =>
+        Trips.Check("plant-below-compensation", Severity.Caution, At(0.1 * BandLow), At(0.6 * BandLow));
+
+    [Fact]
+    public void A_plant_with_more_light_than_its_band_is_told()
+    {
+        Trips.Check("plant-too-bright", Severity.Caution, At(1.6 * BandHigh), At(0.95 * BandHigh));
+        Assert.Equal(Severity.Note, At(1.05 * BandHigh).Finding("plant-too-bright")!.Severity);
+    }
+
+    [Fact]
+    public void Moss_that_bleaches_is_told()
+    {
+        Assert.Null(Pose(Lid + Lamp(1000), Mossy).Finding("moss-too-bright"));
+        RuleCheck.Trips("moss-too-bright", Severity.Caution, Pose(Lid + Lamp(9000), Mossy));
+    }
+
+    [Fact]
+    public void Frogs_without_shade_are_told()
+    {
+        var note = Pose(Lid + Lamp(1500) + RuleCheck.Frogs);
+        Assert.Equal(Severity.Note, RuleCheck.Trips("no-shade-refuge", Severity.Note, note).Severity);
+        Assert.Equal("own-choice", note.Finding("no-shade-refuge")!.Source.Source);
+        RuleCheck.Trips("no-shade-refuge", Severity.Caution, Pose(Lid + Lamp(9000) + RuleCheck.Frogs));
+        Assert.Null(Pose(Lid + Lamp(9000)).Finding("no-shade-refuge"));
+    }
+
+    [Fact]
+    public void A_lamp_over_mesh_is_told() =>
+        Trips.Check("lamp-over-mesh", Severity.Note, Pose(Mesh + Lamp(2000)), Pose(Lid + Lamp(2000)));
+
+    [Fact]
+    public void Ultraviolet_behind_glass_is_nil()
+    {
+        const string tube = "lamps: [ { lamp: uvb-tube-t5-24w, above: 3 cm } ]\n";
+        Trips.Check("uvb-behind-glass", Severity.Caution, Pose(Lid + tube), Pose(Lid + Lamp(1000)));
+        Assert.Contains(
+            "0 under glass",
+            Pose(Lid + tube).Finding("uvb-behind-glass")!.Text,
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "30 to 50 %",
+            Pose(Mesh + tube).Finding("uvb-behind-glass")!.Text,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void A_reading_far_from_what_was_computed_is_told_and_turns_the_map()
+    {
+        var plain = Pose(Lid + Plant + Lamp(2000)).Numbers.Light!;
+        var place = new Litterfall.Physics.Light.Point3(0.22, 0.10, 0.20);
+        double computed = plain.Along([(place.X, place.Y, place.Z)])[0] / plain.Lamps[0].Photons.Si * 1e-6;
+        DesignResult Read(double factor) =>
+            Pose(
+                Lid
+                    + Plant
+                    + Lamp(2000)
+                    + string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"light: "
+                            + $"{{ reading: {{ at: {{ x: 22 cm, y: 10 cm, z: 20 cm }}, "
+                            + $"lux: {factor * computed:0.000} lx }} }}\n"
+                    )
+            );
+        Trips.Check("light-reading-far", Severity.Caution, Read(2.0), Read(1.2));
+        var turned = Read(1.2).Numbers.Light!;
+        Assert.Equal(1.2, turned.Turned!.Si, 3);
+        Assert.Equal(
+            1.2 * plain.GroundMean.Value.Si,
+            turned.GroundMean.Value.Si,
+            1e-3 * plain.GroundMean.Value.Si
+        );
+        Assert.True(turned.Absolute.Si < plain.Absolute.Si);
+    }
+
+    /// <summary>Of this file more light comes out than its lamps send: a note beside the plan.</summary>
+    [Fact]
+    public void An_odd_luminaire_file_is_told()
+    {
+        var odd = WithFile("IESNA91\nTILT=NONE\n1 100 1 2 1 1 2 0 0 0\n1 1 18\n0 90\n0\n400 100\n");
+        var plain = WithFile("IESNA91\nTILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 18\n0 90\n0\n400 100\n");
+        Trips.Check("lamp-file-odd", Severity.Note, odd, plain);
+        Assert.True(plain.Numbers.Light!.Absolute.Si < 0.16);
+    }
+
+    private static DesignResult WithFile(string text)
+    {
+        var file = LampFile.Read("l.ies", Encoding.UTF8.GetBytes(text)).Value!;
+        var document = DesignReader
+            .Read(
+                "posed",
+                $"litterfall: 1\nname: posed\nbox: {RuleCheck.Cube}\nfloor: {RuleCheck.Floor}\n{Lid}"
+                    + "lamps: [ { lamp: led-bar-6500k, file: l.ies, above: 3 cm } ]\n"
+            )
+            .Value!;
+        var files = new DesignFiles { Lamps = DesignFiles.None.Lamps.Add("l.ies", file) };
+        return DesignRun.Execute(DesignChecker.Check(document, Shop.Catalog(null).Value!, files).Value!);
+    }
+
+    private static string Lamp(double lumens) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"lamps: [ {{ lamp: led-panel-6500k, lumens: {lumens:0.###}, watts: 20, above: 3 cm }} ]\n"
+        );
+
+    /// <summary>The plant at so many mol/m² a day.</summary>
+    private static DesignResult At(double daily)
+    {
+        double one = Pose(Lid + Plant + Lamp(1000)).Numbers.Light!.Plants[0].Daily.Value.Value;
+        return Pose(Lid + Plant + Lamp(1000.0 * daily / one));
+    }
+
+    private static DesignResult Pose(string more, string floor = RuleCheck.Floor) =>
+        RuleCheck.Pose(more, floor);
+}

@@ -1,0 +1,72 @@
+using Litterfall.App;
+using Litterfall.Domain;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
+using Litterfall.Tests.Unit.Quantities.Packs;
+using Litterfall.Tests.Unit.Quantities.Sizing;
+using Xunit;
+
+namespace Litterfall.Tests.Unit.Judging.Rules;
+
+/// <summary>A posed cube and the two halves of a rule's test.</summary>
+internal static class RuleCheck
+{
+    /// <summary>45 cm outside, 5 mm glass: 44 × 44 × 44.5 cm inside.</summary>
+    public const string Cube =
+        "{ outside: { length: 45 cm, depth: 45 cm, height: 45 cm }, glass: { walls: 5 mm, base: 5 mm } }";
+
+    /// <summary>A level floor that no rule minds.</summary>
+    public const string Floor = "{ soil: { recipe: ready-rainforest, depth: 7 cm } }";
+
+    /// <summary>Three small frogs.</summary>
+    public const string Frogs = "animals: [ { animal: epipedobates-anthonyi, count: 3 } ]";
+
+    /// <summary>One design trips the rule, the other is just inside.</summary>
+    public static void Check(string slug, Severity severity, DesignResult trips, DesignResult inside)
+    {
+        Trips(slug, severity, trips);
+        Assert.Null(inside.Finding(slug));
+    }
+
+    /// <summary>The design trips the rule with this severity.</summary>
+    public static Finding Trips(string slug, Severity severity, DesignResult design)
+    {
+        var finding = design.Finding(slug);
+        Assert.NotNull(finding);
+        Assert.Equal(severity, finding.Severity);
+        Assert.NotEmpty(finding.Where);
+        Assert.EndsWith(".", finding.Text, StringComparison.Ordinal);
+        Assert.EndsWith(".", finding.Fix, StringComparison.Ordinal);
+        Assert.NotEqual("", finding.Source.Place);
+        if (finding is { Measured: { } measured, Limit: { } limit })
+        {
+            Assert.Equal(measured.Dimension, limit.Dimension);
+        }
+
+        return finding;
+    }
+
+    /// <summary>The cube with a floor, for a workshop with entries and prices of its own.</summary>
+    public static DesignResult PoseFor(Workshop workshop, string floor)
+    {
+        var document = DesignReader.Read(
+            "posed",
+            $"litterfall: 1\nname: posed\nbox: {Cube}\nfloor: {floor}\n"
+        );
+        Assert.True(document.IsGood, string.Join("; ", document.Faults));
+        var design = DesignChecker.Check(document.Value!, Shop.Catalog(null).Value!.With(workshop));
+        Assert.True(design.IsGood, string.Join("; ", design.Faults));
+        return DesignRun.Execute(design.Value!);
+    }
+
+    /// <summary>A cube with a floor and more lines; "FROGS" stands for three small frogs.</summary>
+    public static DesignResult Pose(string more, string floor = Floor, string box = Cube) =>
+        Posed.Run(box, floor, more.Replace("FROGS", Frogs, StringComparison.Ordinal));
+}
