@@ -1,9 +1,6 @@
 using System.Diagnostics;
 using Litterfall.App;
-using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Store;
 using Litterfall.Web;
 using Litterfall.Web.Desk;

@@ -58,11 +58,8 @@ public class HeadspaceRuns
         return Run(DesignChecker.Check(changed, design.Catalog).Value!).Through(30).Hours.Length;
     }
 
-    private static BoxRun Run(CheckedDesign design)
-    {
-        var box = BoxGeometry.Of(design);
-        return BoxRun.Of(design, box, FloorLayers.Of(design, box), BoxRun.FirstDay(design))!;
-    }
+    private static BoxRun Run(CheckedDesign design) =>
+        BoxRun.From(new BoxSetup(design), BoxRun.FirstDay(design))!;
 
     /// <summary>4 air changes, lamp from 8 to 20 h, 60 g of mist at 9 and at 17 h.</summary>
     private static double Cube(HeadspaceControl control)

@@ -1,76 +1,101 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Figures;
-using Litterfall.Domain.Findings;
-using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Floor;
 using Litterfall.Forecasting.Life;
 using Litterfall.Forecasting.Light;
 using Litterfall.Forecasting.Water;
-using Litterfall.Judging.Rules;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Hygiene;
-using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Packs;
 using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Forecasting;
 
-/// <summary>Everything computed from one design, before it is judged.</summary>
-public sealed record DesignNumbers
+/// <summary>
+/// Everything computed from one design, before it is judged. Each number is computed once, when it is first
+/// asked for; views of another reach share what has been computed.
+/// </summary>
+/// <param name="stages">The stages of the design.</param>
+/// <param name="reach">How far this view looks.</param>
+public sealed class DesignNumbers(DesignStages stages, Reach reach)
 {
+    /// <summary>Numbers of a design, all the way.</summary>
+    /// <param name="design">The design.</param>
+    public DesignNumbers(CheckedDesign design)
+        : this(new DesignStages(design), Reach.Whole) { }
+
+    /// <summary>Sizes, quantities and cost of a design: nothing is simulated. Within milliseconds.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="earlier">Numbers of an earlier version, of which those are kept that no change reaches.</param>
+    public static DesignNumbers Shape(CheckedDesign design, DesignNumbers? earlier = null) =>
+        new(new DesignStages(design, earlier?.Stages), Reach.Shape);
+
+    /// <summary>The same with a month of air and floor, without bands, light and crew.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="earlier">Numbers of an earlier version.</param>
+    public static DesignNumbers Month(CheckedDesign design, DesignNumbers? earlier = null) =>
+        new(new DesignStages(design, earlier?.Stages), Reach.Month);
+
+    /// <summary>The stages behind this view.</summary>
+    public DesignStages Stages => stages;
+
+    /// <summary>How far this view looks.</summary>
+    public Reach Reach => reach;
+
+    /// <summary>The same numbers, seen only so far.</summary>
+    /// <param name="other">How far.</param>
+    public DesignNumbers Upto(Reach other) => other == reach ? this : new(stages, other);
+
     /// <summary>The design.</summary>
-    public required CheckedDesign Design { get; init; }
+    public CheckedDesign Design => stages.Design;
 
     /// <summary>True sizes.</summary>
-    public required BoxGeometry Box { get; init; }
+    public BoxGeometry Box => stages.Box;
 
     /// <summary>Layers from the base up.</summary>
-    public required ImmutableArray<FloorLayer> Layers { get; init; }
+    public ImmutableArray<FloorLayer> Layers => stages.Layers;
 
     /// <summary>Air above them.</summary>
-    public required AirSpace Headspace { get; init; }
+    public AirSpace Headspace => stages.Headspace;
 
-    /// <summary>Climate of the box; null where it cannot be computed.</summary>
-    public ClimateFigures? Climate { get; init; }
+    /// <summary>Climate of the box; null where it cannot be computed, or is not looked at.</summary>
+    public ClimateFigures? Climate => stages.Climate(reach);
 
-    /// <summary>Light of the box; null without lamps, and where a design is only glimpsed at.</summary>
-    public LightFigures? Light { get; init; }
+    /// <summary>Light of the box; null without lamps, and where it is not looked at.</summary>
+    public LightFigures? Light => reach == Reach.Whole ? stages.Light : null;
 
-    /// <summary>Life of the floor; null without a crew, and where a design is only glimpsed at.</summary>
-    public LifeFigures? Life { get; init; }
+    /// <summary>Life of the floor; null without a floor, and where it is not looked at.</summary>
+    public LifeFigures? Life =>
+        reach is Reach.Whole or Reach.WholeWithoutBands ? stages.Life(reach) : null;
 
     /// <summary>Water of the floor.</summary>
-    public required FloorWater Water { get; init; }
+    public FloorWater Water => stages.Water(reach);
 
     /// <summary>Masses.</summary>
-    public required Weights Weights { get; init; }
+    public Weights Weights => stages.Weights;
 
     /// <summary>Load on the shelf.</summary>
-    public required ShelfLoad Shelf { get; init; }
+    public ShelfLoad Shelf => stages.Shelf;
 
     /// <summary>Parts to cut.</summary>
-    public required ImmutableArray<CutPart> Cuts { get; init; }
+    public ImmutableArray<CutPart> Cuts => stages.Cuts;
 
     /// <summary>Foam, silicone, cure.</summary>
-    public required Sealants Sealants { get; init; }
+    public Sealants Sealants => stages.Sealants;
 
     /// <summary>Packs to buy.</summary>
-    public required ImmutableArray<PackNeed> Packs { get; init; }
+    public ImmutableArray<PackNeed> Packs => stages.Packs;
 
     /// <summary>Panes under load.</summary>
-    public required ImmutableArray<PaneCheck> Panes { get; init; }
+    public ImmutableArray<PaneCheck> Panes => stages.Panes;
 
     /// <summary>What each stocking rule allows of each species; empty without animals.</summary>
-    public required ImmutableArray<StockingRow> Stocking { get; init; }
+    public ImmutableArray<StockingRow> Stocking => stages.Stocking;
 
     /// <summary>Float check; null without aggregate.</summary>
-    public FloatCheck? Float { get; init; }
+    public FloatCheck? Float => stages.Float;
 
     /// <summary>Plant dip; null without a label strength.</summary>
-    public PlantDip? Dip { get; init; }
+    public PlantDip? Dip => stages.Dip;
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -15,7 +14,6 @@ using Litterfall.Judging.People;
 using Litterfall.Judging.Plants;
 using Litterfall.Judging.Rules;
 using Litterfall.Judging.Water;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging;
 

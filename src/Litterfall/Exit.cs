@@ -1,9 +1,6 @@
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
-using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 
 namespace Litterfall.App;
 

@@ -1,10 +1,7 @@
 using System.CommandLine.Parsing;
 using System.CommandLine;
 using Litterfall.App.Commands;
-using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 
 namespace Litterfall.App;
 

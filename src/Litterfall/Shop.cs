@@ -1,12 +1,9 @@
 using System.Reflection;
 using System.Text;
-using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 
 namespace Litterfall.App;
 

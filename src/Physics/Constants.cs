@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics;
 
 /// <summary>Universal constants and molar masses, SI units unless the name says otherwise.</summary>

@@ -1,8 +1,5 @@
 using System.Collections.Concurrent;
-using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 

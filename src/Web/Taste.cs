@@ -11,15 +11,15 @@ public sealed record Taste(ImmutableDictionary<string, string> Units)
     private static readonly Unit Ounce = new(
         "fl oz",
         231 * 0.0254 * 0.0254 * 0.0254 / 128,
-        Domain.Units.Units.Liter.Dimension
+        Unit.Liter.Dimension
     );
 
-    private static readonly Unit Pound = new("lb", 0.45359237, Domain.Units.Units.Kilogram.Dimension);
+    private static readonly Unit Pound = new("lb", 0.45359237, Unit.Kilogram.Dimension);
 
     private static readonly Unit Fahrenheit = new(
         "F",
         5.0 / 9.0,
-        Domain.Units.Units.Celsius.Dimension,
+        Unit.Celsius.Dimension,
         459.67 * 5.0 / 9.0
     );
 
@@ -33,15 +33,15 @@ public sealed record Taste(ImmutableDictionary<string, string> Units)
             "length",
             "lengths and depths",
             [
-                Domain.Units.Units.Centimeter,
-                Domain.Units.Units.Millimeter,
-                Domain.Units.Units.InchUnit,
+                Unit.Centimeter,
+                Unit.Millimeter,
+                Unit.InchUnit,
             ]
         ),
-        ("volume", "volumes", [Domain.Units.Units.Liter, Domain.Units.Units.Gallon]),
-        ("small", "small amounts of water", [Domain.Units.Units.Milliliter, Ounce]),
-        ("mass", "weights", [Domain.Units.Units.Kilogram, Pound]),
-        ("temperature", "temperatures", [Domain.Units.Units.Celsius, Fahrenheit]),
+        ("volume", "volumes", [Unit.Liter, Unit.Gallon]),
+        ("small", "small amounts of water", [Unit.Milliliter, Ounce]),
+        ("mass", "weights", [Unit.Kilogram, Pound]),
+        ("temperature", "temperatures", [Unit.Celsius, Fahrenheit]),
     ];
 
     /// <summary>The unit in which a value in another unit is shown.</summary>
@@ -61,7 +61,7 @@ public sealed record Taste(ImmutableDictionary<string, string> Units)
 
     /// <summary>The chosen unit of a kind; null for as it is told.</summary>
     /// <param name="kind">Such as "length".</param>
-    public string? Chosen(string kind) => Unit.GetValueOrDefault(kind);
+    public string? Chosen(string kind) => Units.GetValueOrDefault(kind);
 
     /// <summary>A figure in the user's unit, with as many digits as are known.</summary>
     /// <param name="figure">The figure.</param>

@@ -1,10 +1,5 @@
-using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Forecasting;
 using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Store;
 using Litterfall.Web.Desk;
 using Microsoft.Extensions.Hosting;

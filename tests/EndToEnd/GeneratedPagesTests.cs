@@ -1,10 +1,6 @@
 using Litterfall.App;
 using Litterfall.App.Pages;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting;
 using Litterfall.Judging;
-using Litterfall.Judging.Rules;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Verification;
 using Xunit;
 

@@ -3,7 +3,6 @@ using Ical.Net.CalendarComponents;
 using Ical.Net.DataTypes;
 using Ical.Net.Serialization;
 using Litterfall.Instructions.Care;
-using Litterfall.Quantities.Stocking;
 using ICalendar = Ical.Net.Calendar;
 
 namespace Litterfall.Documents.Calendar;

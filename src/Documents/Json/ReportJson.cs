@@ -1,11 +1,8 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text;
-using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 
 namespace Litterfall.Documents.Json;
 

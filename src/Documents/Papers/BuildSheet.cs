@@ -5,9 +5,7 @@ using Litterfall.Documents.Views;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Instructions.Building;
-using Litterfall.Instructions.Care;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Documents.Papers;
 
@@ -286,7 +284,7 @@ internal sealed class BuildSheet
     /// </summary>
     private IEnumerable<Block> Draining()
     {
-        if (DrainMark.Of(job.Numbers) is not { } mark || job.Numbers.Water is not { } water)
+        if (DrainMark.Of(job.Numbers.Layers) is not { } mark || job.Numbers.Water is not { } water)
         {
             return [];
         }
@@ -455,7 +453,7 @@ internal sealed class BuildSheet
 
         yield return new Heading("Always (see the caution sheet)") { KeepsWithNext = true };
         yield return new Words(
-            string.Join("; ", Planning.Care.Cautions.Of(job.Numbers).Select(c => c.Title)) + "."
+            string.Join("; ", Instructions.Care.Cautions.Of(job.Numbers).Select(c => c.Title)) + "."
         )
         {
             Sign = Sign.Caution,

@@ -3,10 +3,8 @@ using Litterfall.Documents.Labels;
 using Litterfall.Documents.Layout;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
-using Litterfall.Instructions.Building;
 using Litterfall.Instructions.Care;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Documents.Papers;
 
@@ -34,7 +32,7 @@ internal static class CarePapers
     /// <summary>The passport, with its number as a code to scan.</summary>
     public static PaperFile Passport(PaperJob job)
     {
-        var passport = Planning.Care.Passport.Of(job.Numbers, job.Wish.From);
+        var passport = Instructions.Care.Passport.Of(job.Numbers, job.Wish.From);
         var page = PageFrame.OneSide(
             job.Wish.Size,
             job.Head("Tank passport"),
@@ -120,7 +118,7 @@ internal static class CarePapers
         }
 
         blocks.Add(new Heading("Cautions that always go with such a build") { KeepsWithNext = true });
-        foreach (var caution in Planning.Care.Cautions.Of(job.Numbers))
+        foreach (var caution in Instructions.Care.Cautions.Of(job.Numbers))
         {
             blocks.Add(new Words($"{caution.Title}. {caution.Text}") { Sign = Sign.Caution });
         }

@@ -6,7 +6,6 @@ using Litterfall.Documents.Svg;
 using Litterfall.Documents.Views;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
-using Litterfall.Instructions.Building;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
 

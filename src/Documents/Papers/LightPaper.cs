@@ -1,12 +1,10 @@
 using System.Globalization;
+using Litterfall.Domain.Figures;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Views;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Light;
-using Litterfall.Instructions.Building;
 using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Papers;

@@ -2,12 +2,8 @@ using System.Globalization;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
 using Litterfall.Domain.Figures;
-using Litterfall.Instructions.Building;
 using Litterfall.Instructions.Buying;
-using Litterfall.Instructions.Care;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Packs;
-using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Documents.Papers;
 

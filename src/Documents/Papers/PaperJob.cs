@@ -12,9 +12,6 @@ using Litterfall.Instructions.Building;
 using Litterfall.Instructions.Care;
 using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Packs;
-using Litterfall.Quantities.Sizing;
-using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Documents.Papers;
 

@@ -1,7 +1,6 @@
 using Litterfall.Documents.Calendar;
 using Litterfall.Documents.Tables;
 using Litterfall.Instructions.Buying;
-using Litterfall.Quantities.Packs;
 
 namespace Litterfall.Documents.Papers;
 

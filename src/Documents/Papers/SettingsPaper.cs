@@ -2,7 +2,6 @@ using System.Globalization;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
 using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Judging.Levers;
 
 namespace Litterfall.Documents.Papers;

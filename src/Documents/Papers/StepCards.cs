@@ -2,7 +2,6 @@ using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Views;
 using Litterfall.Instructions.Building;
-using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Papers;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Litterfall.Instructions.Care;
-using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Documents.Tables;
 

@@ -1,11 +1,7 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Care;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
-using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Documents.Tables;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Instructions.Buying;
-using Litterfall.Quantities.Packs;
 
 namespace Litterfall.Documents.Tables;
 

@@ -1,15 +1,12 @@
 using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging;
-using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Packs;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Documents.Text;
 

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Life;
 
 namespace Litterfall.Documents.Text;

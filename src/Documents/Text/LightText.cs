@@ -1,10 +1,8 @@
 using System.Globalization;
 using System.Text;
+using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Light;
-using Litterfall.Instructions.Building;
 using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Text;

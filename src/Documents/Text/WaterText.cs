@@ -2,9 +2,6 @@ using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Floor;
 using Litterfall.Forecasting.Water;
 
 namespace Litterfall.Documents.Text;

@@ -1,11 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Light;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Documents.Views;
 

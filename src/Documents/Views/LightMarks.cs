@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Documents.Drawings;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Light;
 
 namespace Litterfall.Documents.Views;

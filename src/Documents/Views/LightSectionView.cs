@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Light;
 using Litterfall.Quantities.Placing;
 

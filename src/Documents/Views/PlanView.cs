@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Quantities.Placing;
 
 namespace Litterfall.Documents.Views;
@@ -28,9 +25,9 @@ public sealed class PlanView
 
     private Terrain Terrain => scene.Terrain;
 
-    private bool Inches => Planning.Costing.Imperial.IsUsed(scene.Design);
+    private bool Inches => Quantities.Measures.Imperial.IsUsed(scene.Design);
 
-    private bool DepthInches => Planning.Costing.Imperial.AreDepths(scene.Design);
+    private bool DepthInches => Quantities.Measures.Imperial.AreDepths(scene.Design);
 
     private double Length => Terrain.Length;
 

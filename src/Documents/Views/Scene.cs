@@ -1,12 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Forecasting;
-using Litterfall.Judging;
 using Litterfall.Quantities.Placing;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Documents.Views;
 

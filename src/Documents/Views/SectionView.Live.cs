@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 
 namespace Litterfall.Documents.Views;
 

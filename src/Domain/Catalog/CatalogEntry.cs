@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.Catalog;

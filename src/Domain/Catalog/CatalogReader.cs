@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
 using System.Text.Json;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.Catalog;

@@ -3,8 +3,6 @@ using System.Collections;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.Checking;
 

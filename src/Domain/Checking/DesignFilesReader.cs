@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 using Litterfall.Domain.Photometry;
 
 namespace Litterfall.Domain.Checking;

@@ -1,7 +1,5 @@
 using System.Globalization;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.DesignFile;
 

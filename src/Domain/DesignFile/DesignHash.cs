@@ -1,8 +1,5 @@
 using System.Security.Cryptography;
 using System.Text;
-using Litterfall.Forecasting;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Domain.DesignFile;
 

@@ -2,9 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
-using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.DesignFile;
 

@@ -1,8 +1,5 @@
 using System.Collections;
 using System.Text;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.DesignFile;
 

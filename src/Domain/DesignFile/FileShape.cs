@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Reflection;
 using System.Runtime.CompilerServices;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
 

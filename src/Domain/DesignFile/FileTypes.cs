@@ -1,8 +1,5 @@
 using System.Collections.Frozen;
 using System.Globalization;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.DesignFile;

@@ -2,8 +2,6 @@ using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.DesignFile;

@@ -1,6 +1,3 @@
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 using YamlDotNet.Core;
 
 namespace Litterfall.Domain.DesignFile;

@@ -1,5 +1,3 @@
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.Faults;

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.Figures;

@@ -1,5 +1,3 @@
-using Litterfall.Domain.Lists;
-
 namespace Litterfall.Domain.Figures;
 
 /// <summary>How far a value can be trusted, strongest first.</summary>

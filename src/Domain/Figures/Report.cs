@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.Figures;

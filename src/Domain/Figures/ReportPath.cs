@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.Figures;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.Findings;
 

@@ -1,7 +1,3 @@
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Lists;
-
 namespace Litterfall.Domain.Keys;
 
 /// <summary>One sentence about a key, shown by editors through the JSON Schema.</summary>

@@ -1,5 +1,3 @@
-using Litterfall.Domain.Lists;
-
 namespace Litterfall.Domain.Photometry;
 
 /// <summary>The luminous opening that the signs of width, length and height stand for.</summary>

@@ -1,5 +1,3 @@
-using Litterfall.Domain.Lists;
-
 namespace Litterfall.Domain.Units;
 
 /// <summary>Exponents of meter, kilogram, second, kelvin, lumen, money and ampere.</summary>

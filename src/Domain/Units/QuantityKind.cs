@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.Units;
 

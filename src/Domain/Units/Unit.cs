@@ -1,5 +1,3 @@
-using Litterfall.Domain.Lists;
-
 namespace Litterfall.Domain.Units;
 
 /// <summary>

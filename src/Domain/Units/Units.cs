@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.Units;
 

@@ -1,15 +1,8 @@
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Floor;
-using Litterfall.Forecasting.Water;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;
 

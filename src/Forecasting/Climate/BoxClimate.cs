@@ -1,11 +1,6 @@
 using System.Collections.Immutable;
-using Litterfall.Domain;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;
@@ -54,11 +49,16 @@ public sealed record BoxClimate
     /// <summary>From planting on, after its first week.</summary>
     public required ClimateDays Days { get; init; }
 
-    /// <summary>The same with little air exchanged and with much.</summary>
-    public required (ClimateDays Tight, ClimateDays Loose) Band { get; init; }
+    /// <summary>The same with little air exchanged and with much; the run itself without a band.</summary>
+    public (ClimateDays Tight, ClimateDays Loose) Band => LazyBand?.Value ?? (Days, Days);
 
     /// <summary>The planting season first, then those that differ.</summary>
-    public required ImmutableArray<ClimateSeason> Seasons { get; init; }
+    public ImmutableArray<ClimateSeason> Seasons =>
+        LazySeasons?.Value ?? [new ClimateSeason("after planting", Run.First, Days)];
+
+    private Lazy<(ClimateDays Tight, ClimateDays Loose)>? LazyBand { get; init; }
+
+    private Lazy<ImmutableArray<ClimateSeason>>? LazySeasons { get; init; }
 
     /// <summary>Miss of the water ledger over the whole run, kg.</summary>
     public required double WaterMissKilograms { get; init; }
@@ -67,78 +67,72 @@ public sealed record BoxClimate
     public required double HeatMissShare { get; init; }
 
     /// <summary>
-    /// The climate of a design; null where the air is held or the floor has no curve.
+    /// The climate of a design; null where the air is held or the floor has no curve. Bands and seasons are
+    /// run when they are first asked for.
     /// </summary>
-    /// <param name="design">The design.</param>
-    /// <param name="box">Its sizes.</param>
-    /// <param name="layers">Its layers.</param>
-    /// <param name="withBand">With the least and the most; else both are the run itself.</param>
-    /// <param name="withSeasons">With the months that differ; else the weeks after planting alone.</param>
-    public static BoxClimate? Of(
-        CheckedDesign design,
-        BoxGeometry box,
-        ImmutableArray<FloorLayer> layers,
-        bool withBand,
-        bool withSeasons = true
-    )
+    /// <param name="setup">The design made ready.</param>
+    public static BoxClimate? From(BoxSetup setup)
     {
-        if (design.Design.Headspace is not null)
+        if (setup.Design.Design.Headspace is not null)
         {
             return null;
         }
 
-        var first = BoxRun.FirstDay(design);
-        if (Season(design, (box, layers), first, null, HeadspacePolicy.CheckDays) is not { } main)
+        var first = BoxRun.FirstDay(setup.Design);
+        if (Season(setup, first, null, HeadspacePolicy.CheckDays) is not { } main)
         {
             return null;
         }
 
-        var tight = !withBand ? null : Season(design, (box, layers), first, Tight, ShortDays);
-        var loose = !withBand ? null : Season(design, (box, layers), first, Loose, ShortDays);
         var heat = main.Result.Heat;
         var throughput = Math.Max(Math.Abs(heat.Sources), Math.Abs(heat.Outside));
         return new BoxClimate
         {
             Run = main.Run,
             Days = main.Days,
-            Band = (tight?.Days ?? main.Days, loose?.Days ?? main.Days),
-            Seasons =
-            [
-                new ClimateSeason("after planting", first, main.Days),
-                .. (withSeasons ? Differing(design) : [])
-                    .Select(m =>
-                        Season(design, (box, layers), m.First, null, ShortDays) is { } season
-                            ? new ClimateSeason(m.Name, m.First, season.Days)
-                            : null
-                    )
-                    .OfType<ClimateSeason>(),
-            ],
+            LazyBand = new(() =>
+                (
+                    Season(setup, first, Tight, ShortDays)?.Days ?? main.Days,
+                    Season(setup, first, Loose, ShortDays)?.Days ?? main.Days
+                )
+            ),
+            LazySeasons = new(() =>
+                [
+                    new ClimateSeason("after planting", first, main.Days),
+                    .. Differing(setup.Design)
+                        .Select(m =>
+                            Season(setup, m.First, null, ShortDays) is { } season
+                                ? new ClimateSeason(m.Name, m.First, season.Days)
+                                : null
+                        )
+                        .OfType<ClimateSeason>(),
+                ]
+            ),
             WaterMissKilograms = main.Result.Water.Miss,
             HeatMissShare = throughput > 0 ? heat.MissJoules / throughput : 0,
         };
     }
 
-    /// <summary>What ten days of a design from a date on show; null where it cannot be run.</summary>
-    /// <param name="design">The design.</param>
-    /// <param name="box">Its sizes.</param>
-    /// <param name="layers">Its layers.</param>
-    /// <param name="first">First day.</param>
-    internal static ClimateDays? Shortly(
-        CheckedDesign design,
-        BoxGeometry box,
-        ImmutableArray<FloorLayer> layers,
-        DateOnly first
-    ) => Season(design, (box, layers), first, null, ShortDays)?.Days;
+    /// <summary>The same without its band.</summary>
+    public BoxClimate WithoutBand() => this with { LazyBand = null };
 
-    private static (BoxRun Run, Physics.SimulationResult Result, ClimateDays Days)? Season(
-        CheckedDesign design,
-        (BoxGeometry Box, ImmutableArray<FloorLayer> Layers) floor,
+    /// <summary>The weeks after planting alone, without band and seasons.</summary>
+    public BoxClimate MonthAlone() => this with { LazyBand = null, LazySeasons = null };
+
+    /// <summary>What ten days of a design from a date on show; null where it cannot be run.</summary>
+    /// <param name="setup">The design made ready.</param>
+    /// <param name="first">First day.</param>
+    public static ClimateDays? Shortly(BoxSetup setup, DateOnly first) =>
+        Season(setup, first, null, ShortDays)?.Days;
+
+    private static (BoxRun Run, Physics.Coupling.SimulationResult Result, ClimateDays Days)? Season(
+        BoxSetup setup,
         DateOnly first,
         ClimateChange? change,
         int days
     )
     {
-        if (BoxRun.Of(design, floor.Box, floor.Layers, first, change) is not { } run)
+        if (BoxRun.From(setup, first, change) is not { } run)
         {
             return null;
         }

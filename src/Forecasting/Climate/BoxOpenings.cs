@@ -1,11 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
 using Litterfall.Physics.Air;
 using Litterfall.Quantities.Sizing;
 

@@ -1,15 +1,9 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;
 using Litterfall.Forecasting.Light;
-using Litterfall.Forecasting.Water;
-using Litterfall.Instructions.Building;
-using Litterfall.Judging;
 using Litterfall.Physics;
 using Litterfall.Physics.Air;
 using Litterfall.Physics.Coupling;
@@ -52,29 +46,21 @@ public sealed record BoxRun
     public static DateOnly FirstDay(CheckedDesign design) => design.Design.Planted ?? NoDate;
 
     /// <summary>The run of a design; null where its floor has no curve.</summary>
-    /// <param name="design">The design.</param>
-    /// <param name="box">Its sizes.</param>
-    /// <param name="layers">Its layers.</param>
+    /// <param name="setup">The design made ready.</param>
     /// <param name="first">Date at whose 00:00 it starts.</param>
     /// <param name="change">What is changed.</param>
-    public static BoxRun? Of(
-        CheckedDesign design,
-        BoxGeometry box,
-        ImmutableArray<FloorLayer> layers,
-        DateOnly first,
-        ClimateChange? change = null
-    )
+    public static BoxRun? From(BoxSetup setup, DateOnly first, ClimateChange? change = null)
     {
         var how = change ?? ClimateChange.None;
-        if (!box.IsBuildable || FloorColumns.Of(design, layers) is not { } plain)
+        if (!setup.Box.IsBuildable || setup.Floor is not { } plain)
         {
             return null;
         }
 
-        var floor = how.Soil == CurveChange.None ? plain : plain.With(design, layers, how.Soil);
-        var headspace = AirSpace.Of(design, box, layers);
-        var surfaces = BoxSurfaces.Of(design, box, layers, headspace);
-        var openings = new OpeningSet(BoxOpenings.Of(design, box));
+        var (design, layers, headspace) = (setup.Design, setup.Layers, setup.Headspace);
+        var floor = plain.With(design, layers, how.Soil);
+        var surfaces = BoxSurfaces.Of(design, setup.Box, layers, headspace);
+        var openings = new OpeningSet(BoxOpenings.Of(design, setup.Box));
         var laws = new BoxLaws(
             surfaces.Places,
             openings.Tabulated(),
@@ -84,35 +70,36 @@ public sealed record BoxRun
         );
         var room = RoomClimate.Of(design, first, how);
         var air = new HeadspaceModel(surfaces.Shape, laws);
-        var water = Wet(design, floor, layers, how.IsDrained);
-        var setup = new SimulationSetup
+        var coupled = new SimulationSetup
         {
             Air = air,
-            Water = water.Model,
+            Water = floor.Model(Hourly),
             Ground = new GroundSurface(
-                floor.Columns,
-                water.LitterMeters,
-                (layers.FirstOrDefault(l => l.Layer == "litter")?.Depth.Si ?? 0)
-                    / HeadspacePolicy.LitterDiffusion
+                floor.Columns.Columns,
+                floor.LitterMeters,
+                floor.LitterDepthMeters / HeadspacePolicy.LitterDiffusion
             ),
-            FloorSquareMeters = floor.AreaSquareMeters,
+            FloorSquareMeters = floor.Columns.AreaSquareMeters,
             Room = room.At,
             Outside = Outside(design, surfaces, room),
-            Day = DayParts.Of(design, surfaces, LampShares.Of(design, box, layers), how),
+            Day = DayParts.Of(design, surfaces, setup.Shares, how),
             GroundPlace = surfaces.Ground,
             LeafPlace = surfaces.Leaves,
             Stomata = new Stomata(HeadspacePolicy.LitStomata, HeadspacePolicy.DarkStomata),
             Mat = design.Design.Heating is { } mat ? new HeatMat(mat.Watts.Si, Target(mat)) : null,
-            Drain = water.Drain,
+            Drain = HandDrain(floor, how.IsDrained),
             Held = Held(design, headspace),
         };
         var start = room.At(0);
         return new BoxRun
         {
-            Setup = setup,
-            Start = new SimulationState(air.Even(start.Celsius, 0.8), new WaterState(floor.Fresh, 0)),
+            Setup = coupled,
+            Start = new SimulationState(
+                air.Even(start.Celsius, 0.8),
+                new WaterState(floor.Columns.Fresh, 0)
+            ),
             Surfaces = surfaces,
-            Floor = floor,
+            Floor = floor.Columns,
             First = first,
         };
     }
@@ -175,35 +162,13 @@ public sealed record BoxRun
         };
     }
 
-    private static (WaterModel Model, double LitterMeters, HandDrain Drain) Wet(
-        CheckedDesign design,
-        FloorColumns floor,
-        ImmutableArray<FloorLayer> layers,
-        bool isDrained
-    )
+    private static HandDrain HandDrain(FloorSetup floor, bool isDrained)
     {
-        var drain = design.Design.Drain;
-        var outlet = drain is { Kind: not DrainKind.Siphon, Height: { } height } ? height.Si : (double?)null;
-        var drainage = layers.FirstOrDefault(l => l.Layer == "drainage");
-        var litter = layers.FirstOrDefault(l => l.Layer == "litter");
-        var litterMeters = litter?.DryMass is { } mass
-            ? WaterPolicy.LitterHolds.Si * mass.Si / floor.AreaSquareMeters
-            : 0;
-        var model = new WaterModel(
-            floor.Columns,
-            new LitterStore(litterMeters),
-            outlet is null ? DrainWay.Closed : DrainWay.Outlet,
-            outlet ?? 0,
-            Hourly
-        );
-        var byHand = isDrained && drain is not null && outlet is null && drainage is not null;
-        return (
-            model,
-            litterMeters,
-            new HandDrain(
-                byHand ? DrainMark.Of(drainage!).Si : double.PositiveInfinity,
-                floor.DrainageMeters > 0 ? floor.DrainageMeters : double.PositiveInfinity
-            )
+        var byHand =
+            isDrained && floor.IsDrainedByHand && double.IsFinite(floor.HighestLevelMeters);
+        return new HandDrain(
+            byHand ? floor.HighestLevelMeters : double.PositiveInfinity,
+            floor.Columns.DrainageMeters > 0 ? floor.Columns.DrainageMeters : double.PositiveInfinity
         );
     }
 }

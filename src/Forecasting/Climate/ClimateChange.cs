@@ -1,9 +1,4 @@
-using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;
-using Litterfall.Forecasting.Water;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;
 

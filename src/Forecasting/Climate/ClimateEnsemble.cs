@@ -1,11 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;
-using Litterfall.Forecasting.Water;
-using Litterfall.Judging;
-using Litterfall.Physics;
 using Litterfall.Physics.Coupling;
 using Litterfall.Quantities.Sizing;
 
@@ -62,16 +57,14 @@ public static class ClimateEnsemble
     }
 
     /// <summary>Runs all members, several at once.</summary>
-    /// <param name="design">The design.</param>
-    /// <param name="floor">Its sizes and layers.</param>
+    /// <param name="setup">The design made ready.</param>
     /// <param name="span">First day, and days.</param>
     /// <param name="changes">Members.</param>
     /// <param name="done">Told each finished member; may be called from any thread.</param>
     /// <param name="cancel">Cancels.</param>
     /// <returns>Runs in the order of the members; those that stopped early are left out.</returns>
     public static ImmutableArray<SimulationResult> Run(
-        CheckedDesign design,
-        (BoxGeometry Box, ImmutableArray<FloorLayer> Layers) floor,
+        BoxSetup setup,
         (DateOnly First, int Days) span,
         ImmutableArray<ClimateChange> changes,
         Action? done,
@@ -81,7 +74,7 @@ public static class ClimateEnsemble
         var results = new SimulationResult?[changes.Length];
         Parallel.For(0, changes.Length, new ParallelOptions { CancellationToken = cancel }, m =>
         {
-            var run = BoxRun.Of(design, floor.Box, floor.Layers, span.First, changes[m]);
+            var run = BoxRun.From(setup, span.First, changes[m]);
             results[m] = run?.Through(span.Days, null, cancel);
             done?.Invoke();
         });

@@ -1,16 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Floor;
-using Litterfall.Forecasting.Water;
-using Litterfall.Instructions.Building;
-using Litterfall.Judging;
-using Litterfall.Physics;
-using Litterfall.Physics.Air;
-using Litterfall.Physics.Coupling;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
 
@@ -86,19 +77,16 @@ public sealed record ClimateFigures
     /// <summary>What was computed; null where the air is held.</summary>
     public BoxClimate? Computed { get; init; }
 
-    /// <summary>The climate of a design; null where nothing can be computed.</summary>
-    public static ClimateFigures? Of(
-        CheckedDesign design,
-        BoxGeometry box,
-        ImmutableArray<FloorLayer> layers,
-        AirSpace headspace,
-        bool withBand = true,
-        bool withSeasons = true
-    ) =>
-        design.Design.Headspace is not null ? HeldClimate.Of(design, box)
-        : BoxClimate.Of(design, box, layers, withBand, withSeasons) is { } climate
-            ? new ComputedClimate(climate, Inputs(design, headspace)).Figures()
-        : null;
+    /// <summary>The climate of a design whose headspace is held.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="box">Its sizes.</param>
+    public static ClimateFigures Held(CheckedDesign design, BoxGeometry box) => HeldClimate.Of(design, box);
+
+    /// <summary>The climate of a design as it was computed.</summary>
+    /// <param name="climate">What was computed.</param>
+    /// <param name="setup">The design made ready.</param>
+    public static ClimateFigures From(BoxClimate climate, BoxSetup setup) =>
+        new ComputedClimate(climate, Inputs(setup.Design, setup.Headspace)).Figures();
 
     private static ImmutableArray<Figure> Inputs(CheckedDesign design, AirSpace headspace)
     {

@@ -1,12 +1,8 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
+using Litterfall.Forecasting.Floor;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Floor;
 using Litterfall.Forecasting.Water;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;
 
@@ -59,7 +55,7 @@ public static class ClimateReport
     {
         ReportNode Number(string name, double si, Unit unit) =>
             new ReportNumber(
-                WaterReport.Simulated(
+                SimulatedFigure.From(
                     $"dew on the worst pane {name}",
                     si,
                     unit,
@@ -183,7 +179,7 @@ public static class ClimateReport
         double si
     ) =>
         new(
-            WaterReport.Simulated(
+            SimulatedFigure.From(
                 $"{name} {season.Name}",
                 si,
                 unit,

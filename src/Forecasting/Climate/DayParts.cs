@@ -1,13 +1,9 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Light;
-using Litterfall.Judging;
-using Litterfall.Physics;
 using Litterfall.Physics.Air;
 using Litterfall.Physics.Coupling;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;
 
@@ -185,9 +181,9 @@ internal sealed class DayParts
                 MistKilogramsPerSecond = mist,
                 FogKilogramsPerSecond = fogs.Where(f => IsOn(f.On, f.Off, middle))
                     .Sum(f => f.KilogramsPerSecond),
-                StirMetersPerSecond = fan?.Use == Domain.Designs.FanUse.Stir ? HeadspacePolicy.StirSpeed : 0,
+                StirMetersPerSecond = fan?.Use == Domain.FanUse.Stir ? HeadspacePolicy.StirSpeed : 0,
                 FanCubicMetersPerSecond =
-                    fan?.Use == Domain.Designs.FanUse.Vent ? HeadspacePolicy.FanThroughMesh * fan.Flow.Si : 0,
+                    fan?.Use == Domain.FanUse.Vent ? HeadspacePolicy.FanThroughMesh * fan.Flow.Si : 0,
                 MistCelsius = design.Design.Room?.Temperature is { } t ? t.Si - 273.15 : 21,
             },
             lit.Count > 0,

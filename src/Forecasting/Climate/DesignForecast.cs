@@ -1,10 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Light;
-using Litterfall.Judging;
-using Litterfall.Physics;
 using Litterfall.Physics.Coupling;
 using Litterfall.Quantities.Sizing;
 
@@ -59,10 +55,9 @@ public sealed record DesignForecast
         CancellationToken cancel = default
     )
     {
-        var box = BoxGeometry.Of(design);
-        var layers = FloorLayers.Of(design, box);
+        var setup = new BoxSetup(design);
         if (
-            BoxRun.Of(design, box, layers, wish.First, ClimateChange.None with { IsDrained = wish.IsDrained })
+            BoxRun.From(setup, wish.First, ClimateChange.None with { IsDrained = wish.IsDrained })
             is not { } run
         )
         {
@@ -80,13 +75,12 @@ public sealed record DesignForecast
         {
             Wish = wish,
             Run = run,
-            Light = LightDay.Of(LightFigures.Of(design, box, layers)),
+            Light = LightDay.Of(LightFigures.Of(design, setup.Box, setup.Layers, setup.Shares)),
             Result = result,
             Members =
                 wish.Members > 0
                     ? ClimateEnsemble.Run(
-                        design,
-                        (box, layers),
+                        setup,
                         (wish.First, wish.Days),
                         [
                             .. ClimateEnsemble

@@ -1,15 +1,9 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Floor;
-using Litterfall.Forecasting.Water;
-using Litterfall.Judging;
 using Litterfall.Physics;
 using Litterfall.Physics.Air;
-using Litterfall.Physics.Coupling;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;

@@ -1,8 +1,4 @@
-using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
 using Litterfall.Physics.Air;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;
 

@@ -1,16 +1,9 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Floor;
-using Litterfall.Forecasting.Water;
-using Litterfall.Judging;
 using Litterfall.Physics.Air;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;
 
@@ -47,7 +40,7 @@ public sealed class RoomClimate
         pascals = Pascals(design);
         log = design.RoomLog?.Readings ?? [];
         var room = design.Design.Room;
-        var year = new Domain.Designs.RoomAir
+        var year = new Domain.RoomAir
         {
             Temperature = room?.Temperature,
             Swing = room?.Swing,
@@ -191,7 +184,7 @@ public sealed class RoomClimate
             a.HumidityRatio + (share * (b.HumidityRatio - a.HumidityRatio))
         );
 
-    private Air Of(Domain.Designs.RoomAir air, Domain.Designs.RoomAir year)
+    private Air Of(Domain.RoomAir air, Domain.RoomAir year)
     {
         var celsius = Celsius(air.Temperature ?? year.Temperature);
         var own = air.Humidity is not null || air.Temperature is null;
@@ -213,9 +206,9 @@ public sealed class RoomClimate
             HottestCelsius
         );
 
-    private static Domain.Designs.RoomAir?[] MonthsOf(RoomYear? year) =>
+    private static Domain.RoomAir?[] MonthsOf(RoomYear? year) =>
         year is null
-            ? new Domain.Designs.RoomAir?[12]
+            ? new Domain.RoomAir?[12]
             :
             [
                 year.Jan,

@@ -1,10 +1,3 @@
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Figures;
-using Litterfall.Domain.Units;
-using Litterfall.Forecasting.Climate;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
-
 namespace Litterfall.Forecasting.Coefficients;
 
 /// <summary>

@@ -1,8 +1,3 @@
-using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting.Life;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
-
 namespace Litterfall.Forecasting.Coefficients;
 
 /// <summary>

@@ -1,8 +1,3 @@
-using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting.Light;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
-
 namespace Litterfall.Forecasting.Coefficients;
 
 /// <summary>Our own choices for light, each with its reason; SI unless the name says otherwise.</summary>

@@ -1,13 +1,6 @@
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Floor;
-using Litterfall.Forecasting.Water;
-using Litterfall.Judging;
 using Litterfall.Physics;
-using Litterfall.Physics.Coupling;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Coefficients;
 

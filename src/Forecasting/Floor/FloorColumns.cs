@@ -1,11 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
-using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Water;
-using Litterfall.Judging;
 using Litterfall.Physics.Soil;
 using Litterfall.Quantities.Sizing;
 
@@ -22,12 +17,6 @@ public sealed record FloorColumns
     private const int SoilElements = 12;
     private const int DrainageElements = 8;
     private const double LeastShare = 0.02;
-
-    /// <summary>A curve brings its table of values, which takes milliseconds to make.</summary>
-    private static readonly Recent<VanGenuchtenParameters, VanGenuchten> Tabled = new(
-        p => new VanGenuchten(p),
-        64
-    );
 
     private static readonly FeddesHeads Roots = new(-0.01, -0.05, -3.0, -80.0);
 
@@ -61,22 +50,30 @@ public sealed record FloorColumns
 
     private Materials? Used { get; init; }
 
+    private CurveTables Tables { get; init; } = new();
+
     /// <summary>Figures of the curves it is built from.</summary>
     public required ImmutableArray<Figure> Curves { get; init; }
 
     /// <summary>The floor of a design; null when a material has no curve or there is no soil.</summary>
-    public static FloorColumns? Of(CheckedDesign design, ImmutableArray<FloorLayer> layers) =>
-        Of(design, layers, CurveChange.None, null);
+    /// <param name="design">The design.</param>
+    /// <param name="layers">Its layers.</param>
+    /// <param name="tables">Tables of curves.</param>
+    public static FloorColumns? Of(
+        CheckedDesign design,
+        ImmutableArray<FloorLayer> layers,
+        CurveTables tables
+    ) => Of(design, layers, CurveChange.None, (tables, null));
 
     /// <summary>The same floor with another soil; the curves of the other layers are shared.</summary>
     public FloorColumns With(CheckedDesign design, ImmutableArray<FloorLayer> layers, CurveChange change) =>
-        Of(design, layers, change, this)!;
+        Of(design, layers, change, (Tables, this))!;
 
     private static FloorColumns? Of(
         CheckedDesign design,
         ImmutableArray<FloorLayer> layers,
         CurveChange change,
-        FloorColumns? like
+        (CurveTables Tables, FloorColumns? Like) made
     )
     {
         var soil = layers.FirstOrDefault(l => l.Layer == "soil");
@@ -103,22 +100,23 @@ public sealed record FloorColumns
             return null;
         }
 
-        var mixed = Tabled.Of(Scaled(change.Apply(soilCurve), OpenShare(soil, area)));
-        var materials = like?.Used is { } used
+        var mixed = made.Tables.Curve(Scaled(change.Apply(soilCurve), OpenShare(soil, area)));
+        var materials = made.Like?.Used is { } used
             ? used with
             {
                 Soil = mixed,
             }
             : new Materials(
                 mixed,
-                mossCurve is null ? null : Tabled.Of(mossCurve),
-                below is null ? null : Tabled.Of(Scaled(below, OpenShare(drainage!, area)))
+                mossCurve is null ? null : made.Tables.Curve(mossCurve),
+                below is null ? null : made.Tables.Curve(Scaled(below, OpenShare(drainage!, area)))
             );
         var cover = moss is { Area.Si: > 0 } && mossCurve is not null ? moss.Area.Si / area : 0;
         var zones = Split(SoilZones.Of(design), Math.Min(cover, 1), moss?.Depth.Si ?? 0);
         var built = Build(materials, zones, drainage?.Depth.Si ?? 0, area);
         return built with
         {
+            Tables = made.Tables,
             Fresh = design.Design.Start is { } running
                 ? built.Columns.AtRest(Math.Clamp(running.Level.Si, 0, built.FootMeters))
                 : FreshState(built, soil, moss, change),

@@ -1,13 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
-using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Water;
-using Litterfall.Judging;
 using Litterfall.Physics.Soil;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Floor;
 

@@ -1,10 +1,5 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Water;
-using Litterfall.Judging;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Floor;

@@ -1,9 +1,6 @@
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
 using Litterfall.Physics.Crew;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Life;
 

@@ -1,14 +1,9 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Instructions.Care;
-using Litterfall.Judging;
 using Litterfall.Physics.Crew;
-using Litterfall.Quantities.Sizing;
-using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Forecasting.Life;
 
@@ -18,7 +13,7 @@ internal sealed class FloorCourse
     /// <summary>g/d in a kg/s.</summary>
     private const double KilogramPerDay = 1000.0 * 86400.0;
 
-    private readonly DesignNumbers n;
+    private readonly LifeInputs n;
     private readonly DateOnly planting;
     private readonly double area;
     private readonly FloorLifeSetup setup;
@@ -26,7 +21,7 @@ internal sealed class FloorCourse
     private readonly ImmutableArray<bool> isSpringtail;
     private readonly ImmutableArray<Figure> inputs;
 
-    private FloorCourse(DesignNumbers n, ImmutableArray<SeededKind> crew)
+    private FloorCourse(LifeInputs n, ImmutableArray<SeededKind> crew)
     {
         this.n = n;
         planting = BoxRun.FirstDay(n.Design);
@@ -38,9 +33,9 @@ internal sealed class FloorCourse
     }
 
     /// <summary>The life of a design; null without a floor.</summary>
-    public static LifeFigures? Of(DesignNumbers n)
+    public static LifeFigures? Of(LifeInputs n)
     {
-        var crew = FloorSetups.Crew(n);
+        var crew = FloorSetups.Crew(n.Design);
         return !n.Box.IsBuildable || n.Box.OpenFloor.Si <= 0.0 ? null : new FloorCourse(n, crew).Figures();
     }
 
@@ -177,7 +172,7 @@ internal sealed class FloorCourse
             LitterLow = c.Low < 0 ? null : Days("days until the leaves cover less than 2 cm", c.Low),
             TopUp = Of(
                 "dry leaves that go in a year",
-                Water.Unit.Gram,
+                Unit.Gram,
                 ledger.LitterGone / c.Days.Length * 365.0 / 1000.0
             ),
             FliesPerDay = Of("small flies a day", Unit.One, flies),
@@ -202,7 +197,7 @@ internal sealed class FloorCourse
             ),
             LedgerError = Of(
                 "miss of the ledgers of litter, droppings and nitrogen",
-                Water.Unit.Gram,
+                Unit.Gram,
                 new[] { ledger.LitterMiss, ledger.NitrogenMiss, ledger.DroppingsMiss }.Max(Math.Abs) / 1000.0
             ),
         };

@@ -1,13 +1,9 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
 using Litterfall.Physics;
-using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Crew;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Life;
 
@@ -24,7 +20,7 @@ internal static class FloorGround
     /// <summary>The ground of a design, from planting on.</summary>
     /// <param name="n">The design.</param>
     /// <param name="planting">First day.</param>
-    public static ImmutableArray<GroundDay> Of(DesignNumbers n, DateOnly planting)
+    public static ImmutableArray<GroundDay> Of(LifeInputs n, DateOnly planting)
     {
         double[] celsius = Celsius(n, planting);
         var floor = n.Water.Forecast;
@@ -48,7 +44,7 @@ internal static class FloorGround
 
     /// <summary>What the warmth and damp rest on.</summary>
     /// <param name="n">The design.</param>
-    public static IEnumerable<Figure?> Inputs(DesignNumbers n) =>
+    public static IEnumerable<Figure?> Inputs(LifeInputs n) =>
         [n.Climate?.AirMean.Value, n.Water.MostSuction, n.Water.LeastAir];
 
     private static GroundDay Damp(Water.WaterForecast floor, int day, double celsius)
@@ -67,7 +63,7 @@ internal static class FloorGround
     /// Mean temperature of every day, °C: as computed hour by hour for the weeks after planting; then the
     /// room of the date and how much warmer the ground is than its room in the season nearest.
     /// </summary>
-    private static double[] Celsius(DesignNumbers n, DateOnly planting)
+    private static double[] Celsius(LifeInputs n, DateOnly planting)
     {
         var celsius = new double[Days];
         var seasons = n.Climate?.Computed?.Seasons ?? [];

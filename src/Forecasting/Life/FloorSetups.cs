@@ -1,14 +1,9 @@
+using Litterfall.Domain.Checking;
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Instructions.Building;
-using Litterfall.Instructions.Care;
-using Litterfall.Judging;
 using Litterfall.Physics.Crew;
-using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Forecasting.Life;
@@ -24,15 +19,15 @@ internal sealed record SeededKind(string Path, CatalogEntry Entry, CrewSpecies S
 internal static class FloorSetups
 {
     /// <summary>Crew animals whose rates the library has.</summary>
-    /// <param name="n">The design.</param>
-    public static ImmutableArray<SeededKind> Crew(DesignNumbers n) =>
+    /// <param name="design">The design.</param>
+    public static ImmutableArray<SeededKind> Crew(CheckedDesign design) =>
         [
-            .. n
-                .Design.Design.Crew.Select(
+            .. design
+                .Design.Crew.Select(
                     (c, i) =>
                     {
                         string path = FormattableString.Invariant($"crew[{i}]");
-                        var entry = n.Design.Entry($"{path}.animal");
+                        var entry = design.Entry($"{path}.animal");
                         return (Path: path, Entry: entry, Species: CrewKinds.Of(entry), c.Count);
                     }
                 )
@@ -43,7 +38,7 @@ internal static class FloorSetups
     /// <summary>The floor, nobody eating of it yet.</summary>
     /// <param name="n">The design.</param>
     /// <param name="crew">Its crew.</param>
-    public static FloorLifeSetup Of(DesignNumbers n, ImmutableArray<SeededKind> crew)
+    public static FloorLifeSetup Of(LifeInputs n, ImmutableArray<SeededKind> crew)
     {
         var litter = n.Layers.FirstOrDefault(l => l.Layer == "litter");
         double area = n.Box.OpenFloor.Si;
@@ -74,7 +69,7 @@ internal static class FloorSetups
     /// <summary>What the life of the floor rests on.</summary>
     /// <param name="n">The design.</param>
     /// <param name="crew">Its crew.</param>
-    public static ImmutableArray<Figure> Inputs(DesignNumbers n, ImmutableArray<SeededKind> crew)
+    public static ImmutableArray<Figure> Inputs(LifeInputs n, ImmutableArray<SeededKind> crew)
     {
         var leaves = n.Layers.FirstOrDefault(l => l.Layer == "litter")?.Material;
         IEnumerable<Figure?> all =
@@ -99,10 +94,10 @@ internal static class FloorSetups
     private static double? Value(CatalogEntry? entry, string name) =>
         entry?.Values.GetValueOrDefault(name)?.Number;
 
-    private static IEnumerable<BoxAnimal> Amphibians(DesignNumbers n) =>
-        BoxAnimal.Of(n).Where(a => a.Resident.Count > 0 && a.Class == AnimalClass.Amphibian);
+    private static IEnumerable<BoxAnimal> Amphibians(LifeInputs n) =>
+        BoxAnimal.Of(n.Design).Where(a => a.Resident.Count > 0 && a.Class == AnimalClass.Amphibian);
 
-    private static IEnumerable<CrewEater> Eaters(DesignNumbers n) =>
+    private static IEnumerable<CrewEater> Eaters(LifeInputs n) =>
         Amphibians(n)
             .Select(a =>
             {

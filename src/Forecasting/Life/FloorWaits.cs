@@ -1,11 +1,5 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Instructions.Care;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
-using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Forecasting.Life;
 
@@ -23,18 +17,18 @@ public static class FloorWaits
     /// <param name="isSpringtail">Of each kind of its crew.</param>
     /// <param name="ready">When they are ready.</param>
     public static IEnumerable<WaitReason> Of(
-        DesignNumbers n,
+        LifeInputs n,
         DateOnly planting,
         ImmutableArray<bool> isSpringtail,
         CrewReadiness ready
     )
     {
-        var four = planting.AddDays(CareDates.Whole(CareIntervals.EarliestAnimals));
+        var four = planting.AddDays(GrowIn.WholeDays(GrowIn.EarliestAnimals));
         yield return new WaitReason(
             "the box grows in for 28 days, mold comes and goes (habit of the trade, no source)",
             four
         );
-        var cured = AnimalDates.GrownIn(n, planting);
+        var cured = GrowIn.Ends(n.Sealants, planting);
         if (cured > four)
         {
             yield return new WaitReason("foam and silicone cure until then (their labels)", cured);

@@ -1,11 +1,7 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
 using Litterfall.Physics.Crew;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Life;
 

@@ -1,10 +1,6 @@
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Life;
 
@@ -60,7 +56,7 @@ public static class LifeReport
                     "the leaves cover 2 cm through five years, or never did"
                 )
             ),
-            ("litterGoneGramsPerYear", new ReportNumber(life.Masses.TopUp, Water.Unit.Gram)),
+            ("litterGoneGramsPerYear", new ReportNumber(life.Masses.TopUp, Unit.Gram)),
             ("smallFliesPerDay", new ReportNumber(life.Masses.FliesPerDay, Unit.One)),
             ("smallFliesPerWeek", new ReportNumber(life.Masses.FliesPerWeek, Unit.One)),
             (
@@ -73,7 +69,7 @@ public static class LifeReport
             ),
             ("nitrogenGramsPerM2Year", new ReportNumber(life.Masses.Nitrogen, GramPerSquareMeter)),
             ("plantNitrogenGramsPerM2Year", new ReportNumber(life.Masses.PlantNitrogen, GramPerSquareMeter)),
-            ("ledgerErrorGrams", new ReportNumber(life.Masses.LedgerError, Water.Unit.Gram))
+            ("ledgerErrorGrams", new ReportNumber(life.Masses.LedgerError, Unit.Gram))
         );
     }
 

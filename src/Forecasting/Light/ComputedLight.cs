@@ -1,13 +1,9 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
 using Litterfall.Physics.Light;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Light;
 

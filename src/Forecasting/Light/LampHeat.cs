@@ -1,9 +1,5 @@
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Light;
 

@@ -1,12 +1,7 @@
 using System.Collections.Immutable;
-using System.Runtime.CompilerServices;
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
 using Litterfall.Physics.Light;
 using Litterfall.Quantities.Sizing;
 
@@ -34,9 +29,6 @@ internal sealed record LampShares(
         (Side.Back, BoxFace.Back),
     ];
 
-    /// <summary>The same design gives the same shares, so one sum serves all seasons.</summary>
-    private static readonly ConditionalWeakTable<CheckedDesign, Lit[]> Known = [];
-
     /// <summary>Light and, of a glowing wire, infrared of a lamp.</summary>
     /// <param name="Light">Where its light ends.</param>
     /// <param name="Infrared">Where its infrared ends; null where the lid stops it.</param>
@@ -49,11 +41,9 @@ internal sealed record LampShares(
 
     /// <summary>The shares of each lamp of a design; none where there is no air in the box.</summary>
     public static Lit[] Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers) =>
-        Known.GetValue(design, d =>
-            LightBox.Of(d, box, layers) is { } light
-                ? [.. LampSource.Of(d, light).Select(lamp => Trace(light.Scene, lamp))]
-                : []
-        );
+        LightBox.Of(design, box, layers) is { } light
+            ? [.. LampSource.Of(design, light).Select(lamp => Trace(light.Scene, lamp))]
+            : [];
 
     private static Lit Trace(LightScene scene, LampSource lamp) =>
         new(

@@ -2,17 +2,11 @@ using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Photometry;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
 using Litterfall.Physics.Light;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Light;
 

@@ -1,13 +1,8 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
-using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
 using Litterfall.Physics.Light;
 using Litterfall.Quantities.Placing;
 using Litterfall.Quantities.Sizing;

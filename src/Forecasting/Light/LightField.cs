@@ -1,9 +1,5 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
 using Litterfall.Physics.Light;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Light;
 

@@ -1,10 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
-using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
 using Litterfall.Physics.Light;
 using Litterfall.Quantities.Sizing;
 
@@ -142,12 +138,14 @@ public sealed record LightFigures
     /// <param name="design">The design.</param>
     /// <param name="box">Its sizes.</param>
     /// <param name="layers">Its layers.</param>
-    public static LightFigures? Of(
+    /// <param name="shares">Where the light of its lamps ends.</param>
+    internal static LightFigures? Of(
         CheckedDesign design,
         BoxGeometry box,
-        ImmutableArray<FloorLayer> layers
+        ImmutableArray<FloorLayer> layers,
+        LampShares.Lit[] shares
     ) =>
         design.Design.Lamps.Count > 0 && LightBox.Of(design, box, layers) is { } light
-            ? new ComputedLight(design, light, LampShares.Of(design, box, layers)).Figures()
+            ? new ComputedLight(design, light, shares).Figures()
             : null;
 }

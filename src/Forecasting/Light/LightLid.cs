@@ -1,13 +1,9 @@
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
 using Litterfall.Physics.Light;
 using Litterfall.Quantities.Placing;
 using Litterfall.Quantities.Sizing;

@@ -1,11 +1,6 @@
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
-using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
 using Litterfall.Quantities.Placing;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Light;
 

@@ -1,15 +1,10 @@
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
 using Litterfall.Physics.Light;
 using Litterfall.Quantities.Placing;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Light;
 

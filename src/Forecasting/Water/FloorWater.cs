@@ -1,12 +1,10 @@
 using System.Collections.Immutable;
+using Litterfall.Forecasting.Floor;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Floor;
-using Litterfall.Judging;
 using Litterfall.Physics.Soil;
 using Litterfall.Quantities.Sizing;
 
@@ -62,31 +60,29 @@ public sealed record FloorWater
     public Figure? LedgerError { get; init; }
 
     /// <summary>The water of a design.</summary>
-    /// <param name="design">The design.</param>
-    /// <param name="headspace">Air over its floor.</param>
-    /// <param name="layers">Its layers.</param>
+    /// <param name="setup">The design made ready.</param>
     /// <param name="climate">Climate of the box; null where it is not known.</param>
-    /// <param name="how">Whether with the forecast, and with its band.</param>
-    public static FloorWater Of(
-        CheckedDesign design,
-        AirSpace headspace,
-        ImmutableArray<FloorLayer> layers,
+    /// <param name="forecast">Forecast of its floor; null where it is not made.</param>
+    /// <param name="withBand">With the band of the forecast.</param>
+    public static FloorWater From(
+        BoxSetup setup,
         ClimateFigures? climate,
-        (bool Forecast, bool Band) how
+        WaterForecast? forecast,
+        bool withBand
     )
     {
-        var balance = WaterBalance.Of(design, headspace, layers, climate);
-        var water = new FloorWater { Balance = balance, CapillaryRise = Rise(layers) };
-        return how.Forecast && WaterForecast.Of(design, layers, balance) is { } forecast
-            ? water.With(forecast, how.Band ? forecast.FirstDrainBand(design, layers, balance) : null)
-            : water;
+        var balance = WaterBalance.Of(setup.Design, setup.Headspace, setup.Layers, climate);
+        var water = new FloorWater { Balance = balance, CapillaryRise = Rise(setup.Layers) };
+        return forecast is null
+            ? water
+            : water.With(forecast, withBand ? forecast.FirstDrainBand(setup, balance) : null);
     }
 
     private FloorWater With(WaterForecast forecast, (double? Low, double? High)? band)
     {
         var inputs = Inputs(forecast);
         Figure Days(string name, double days, string how) =>
-            WaterReport.Simulated(name, Unit.Day.ToSiValue(days), Unit.Day, how, inputs);
+            SimulatedFigure.From(name, Unit.Day.ToSiValue(days), Unit.Day, how, inputs);
         var water = this with
         {
             Forecast = forecast,
@@ -106,7 +102,7 @@ public sealed record FloorWater
             [
                 .. forecast.Drains.Select(d => new DrainFigure(
                     Days("day of a drain", d.Day, "the level stands 1 cm below the barrier again"),
-                    WaterReport.Simulated(
+                    SimulatedFigure.From(
                         "water taken by a drain",
                         Unit.Liter.ToSiValue(d.Liters),
                         Unit.Liter,
@@ -123,7 +119,7 @@ public sealed record FloorWater
     private FloorWater Measured(WaterForecast forecast, ImmutableArray<Figure> inputs)
     {
         Figure Days(string name, double days, string how) =>
-            WaterReport.Simulated(name, Unit.Day.ToSiValue(days), Unit.Day, how, inputs);
+            SimulatedFigure.From(name, Unit.Day.ToSiValue(days), Unit.Day, how, inputs);
         var days = forecast.Days;
         var least = days.Min(d => d.LeastAir);
         var driest = days.Min(d => d.CrewHeadMeters);
@@ -132,14 +128,14 @@ public sealed record FloorWater
             LevelAfterMonth =
                 Balance.PerLevel is null || days.Length <= Month
                     ? null
-                    : WaterReport.Simulated(
+                    : SimulatedFigure.From(
                         "level after 30 days",
                         days[Month].LevelMeters,
                         Unit.Millimeter,
                         "head at the base on day 30",
                         inputs
                     ),
-            LeastAir = WaterReport.Simulated(
+            LeastAir = SimulatedFigure.From(
                 "least air at root depth",
                 least,
                 Unit.Percent,
@@ -151,14 +147,14 @@ public sealed record FloorWater
                 days.Count(d => d.LeastAir < WaterPolicy.LeastAir.Si),
                 $"days with less than {WaterPolicy.LeastAir.Name}"
             ),
-            MostSuction = WaterReport.Simulated(
+            MostSuction = SimulatedFigure.From(
                 "largest suction where the crew lives",
                 Math.Max(0, -driest) * WaterPolicy.PascalsPerMeter,
                 Unit.Kilopascal,
                 "−h × 9.80665 kPa/m at crew depth, largest of all days and zones",
                 inputs
             ),
-            LedgerError = WaterReport.Simulated(
+            LedgerError = SimulatedFigure.From(
                 "miss of the water ledger",
                 Unit.Gram.ToSiValue(forecast.LedgerErrorGrams),
                 Unit.Gram,

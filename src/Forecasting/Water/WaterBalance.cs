@@ -1,13 +1,9 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Floor;
-using Litterfall.Instructions.Building;
-using Litterfall.Judging;
 using Litterfall.Physics.Air;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;

@@ -1,14 +1,9 @@
+using Litterfall.Forecasting.Climate;
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;
-using Litterfall.Instructions.Building;
-using Litterfall.Judging;
 using Litterfall.Physics.Soil;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
@@ -89,13 +84,11 @@ public sealed record WaterForecast
     /// <summary>
     /// The forecast of a design; null when its floor has no curve or nothing says how much comes in.
     /// </summary>
-    public static WaterForecast? Of(
-        CheckedDesign design,
-        ImmutableArray<FloorLayer> layers,
-        WaterBalance balance
-    ) =>
-        balance.Misted is not null && FloorColumns.Of(design, layers) is { } floor
-            ? new Run(design, layers, balance, floor).Through(WaterPolicy.Days)
+    /// <param name="setup">The design made ready.</param>
+    /// <param name="balance">Water of a day.</param>
+    public static WaterForecast? From(BoxSetup setup, WaterBalance balance) =>
+        balance.Misted is not null && setup.Floor is { } floor
+            ? new Run(setup.Design, balance, floor).Through(WaterPolicy.Days)
             : null;
 
     /// <summary>
@@ -103,25 +96,27 @@ public sealed record WaterForecast
     /// α from half to double (wetting and drying branch), squeeze wetness five points either way. Null where
     /// it never comes.
     /// </summary>
-    public (double? Low, double? High)? FirstDrainBand(
-        CheckedDesign design,
-        ImmutableArray<FloorLayer> layers,
-        WaterBalance balance
-    )
+    /// <param name="setup">The design made ready.</param>
+    /// <param name="balance">Water of a day.</param>
+    public (double? Low, double? High)? FirstDrainBand(BoxSetup setup, WaterBalance balance)
     {
         if (!balance.Gains || balance.PerLevel is null)
         {
             return null;
         }
 
-        var days = Changes
-            .Select(change =>
-                new Run(design, layers, balance, Floor.With(design, layers, change)).FirstDrain(
-                    WaterPolicy.Days
-                )
-            )
-            .Append(FirstDrainDay)
-            .ToArray();
+        var days = new double?[Changes.Length + 1];
+        days[^1] = FirstDrainDay;
+        Parallel.For(
+            0,
+            Changes.Length,
+            i =>
+                days[i] = new Run(
+                    setup.Design,
+                    balance,
+                    setup.Floor!.With(setup.Design, setup.Layers, Changes[i])
+                ).FirstDrain(WaterPolicy.Days)
+        );
         return (days.Min(), days.Any(d => d is null) ? null : days.Max());
     }
 
@@ -142,34 +137,13 @@ public sealed record WaterForecast
         private readonly SurfaceForcing forcing;
         private readonly double limitMeters;
         private readonly bool drainsByHand;
-        private readonly double litterMeters;
 
-        public Run(
-            CheckedDesign design,
-            ImmutableArray<FloorLayer> layers,
-            WaterBalance balance,
-            FloorColumns floor
-        )
+        public Run(CheckedDesign design, WaterBalance balance, FloorSetup setup)
         {
-            this.floor = floor;
-            var drain = design.Design.Drain;
-            var outlet = drain is { Kind: not DrainKind.Siphon, Height: { } height }
-                ? height.Si
-                : (double?)null;
-            drainsByHand = drain is not null && outlet is null;
-            var drainage = layers.FirstOrDefault(l => l.Layer == "drainage");
-            limitMeters = drainage is null ? double.PositiveInfinity : DrainMark.Of(drainage).Si;
-            var litter = layers.FirstOrDefault(l => l.Layer == "litter");
-            litterMeters = litter?.DryMass is { } mass
-                ? WaterPolicy.LitterHolds.Si * mass.Si / floor.AreaSquareMeters
-                : 0;
-            model = new WaterModel(
-                floor.Columns,
-                new LitterStore(litterMeters),
-                outlet is null ? DrainWay.Closed : DrainWay.Outlet,
-                outlet ?? 0,
-                Daily
-            );
+            floor = setup.Columns;
+            drainsByHand = setup.IsDrainedByHand;
+            limitMeters = setup.HighestLevelMeters;
+            model = setup.Model(Daily);
             forcing = Forcing(design, balance, floor.AreaSquareMeters);
         }
 

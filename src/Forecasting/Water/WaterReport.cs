@@ -1,13 +1,5 @@
-using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Floor;
-using Litterfall.Judging;
-using Litterfall.Physics.Soil;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Water;
 
@@ -15,11 +7,6 @@ namespace Litterfall.Forecasting.Water;
 public static class WaterReport
 {
     private const int DrainsTold = 6;
-    private static readonly Citation Engine = new(
-        "own-derivation",
-        "Richards' equation on the layers of the floor, day by day",
-        Provenance.Recomputed
-    );
 
     /// <summary>The part of the report.</summary>
     public static ReportObject Write(FloorWater water)
@@ -80,13 +67,4 @@ public static class WaterReport
 
     private static ReportNode Maybe(Figure? figure, Unit unit, string reason) =>
         figure is null ? new ReportAbsent(reason) : new ReportNumber(figure, unit);
-
-    /// <summary>A simulated number as a figure that names the inputs of the simulation.</summary>
-    internal static Figure Simulated(
-        string name,
-        double si,
-        Unit unit,
-        string how,
-        ImmutableArray<Figure> inputs
-    ) => Figure.Computed(how, si, unit.Dimension, inputs.AsSpan()).As(name, unit, Engine);
 }

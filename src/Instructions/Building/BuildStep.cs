@@ -1,10 +1,5 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
-using Litterfall.Forecasting;
-using Litterfall.Judging;
-using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Building;
 

@@ -1,12 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Forecasting;
-using Litterfall.Judging;
-using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Building;
 

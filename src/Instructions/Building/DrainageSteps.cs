@@ -1,12 +1,8 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Judging;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
@@ -49,7 +45,7 @@ internal static class DrainageSteps
             );
         }
 
-        if (DrainMark.Of(numbers) is not { } mark)
+        if (DrainMark.Of(numbers.Layers) is not { } mark)
         {
             return;
         }

@@ -1,13 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Judging;
-using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Building;
 

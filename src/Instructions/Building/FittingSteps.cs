@@ -1,15 +1,9 @@
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Judging;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Building;
 

@@ -1,13 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Forecasting;
-using Litterfall.Judging;
-using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Building;
 

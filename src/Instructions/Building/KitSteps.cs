@@ -1,11 +1,8 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Buying;
-using Litterfall.Judging;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Packs;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Building;

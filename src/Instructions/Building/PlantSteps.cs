@@ -1,16 +1,10 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Buying;
-using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Packs;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Building;
 

@@ -1,12 +1,8 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting;
-using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Packs;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Building;
 

@@ -1,15 +1,10 @@
+using Litterfall.Forecasting.Life;
 using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Care;
-using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Sizing;
-using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Building;
 
@@ -85,7 +80,7 @@ internal static class WeekSteps
         var every = CareRepeat
             .Days(Math.Max(1, Days(writer, CareIntervals.LevelCheck(numbers.Design))))
             .Words;
-        if (DrainMark.Of(numbers) is not { } mark)
+        if (DrainMark.Of(numbers.Layers) is not { } mark)
         {
             if (numbers.Design.Design.Floor.Soil is not null)
             {
@@ -138,7 +133,7 @@ internal static class WeekSteps
             return;
         }
 
-        var (earliest, better) = (CareIntervals.EarliestAnimals, CareIntervals.BetterAnimals);
+        var (earliest, better) = (GrowIn.EarliestAnimals, CareIntervals.BetterAnimals);
         var days = design.Planted is { } planted
             ? $" ({NumberText.Day(AnimalDates.Earliest(numbers, planted))}, better "
                 + $"{NumberText.Day(planted.AddDays((int)better.Value))})"
@@ -154,7 +149,7 @@ internal static class WeekSteps
     private static int Days(StepWriter writer, Figure span)
     {
         writer.Of(span);
-        return CareDates.Whole(span);
+        return GrowIn.WholeDays(span);
     }
 
     private static string Weeks(StepWriter writer, Figure days)

@@ -2,15 +2,9 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Judging;
-using Litterfall.Quantities.Packs;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Buying;
 

@@ -1,13 +1,9 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Judging;
 using Litterfall.Quantities.Cutting;
-using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Packs;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Buying;
 

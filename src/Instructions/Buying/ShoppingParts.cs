@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Measures;
 using System.Globalization;
 using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
@@ -171,7 +172,7 @@ internal static class ShoppingParts
                 Key = entry.Key,
                 Item = entry.Name,
                 Pieces = pieces,
-                Mass = (pieces * Sizing.HardscapeSize.Mass(numbers.Design, i)).As(
+                Mass = (pieces * HardscapeSize.Mass(numbers.Design, i)).As(
                     $"mass of all {entry.Name}",
                     Unit.Kilogram
                 ),
@@ -259,7 +260,7 @@ internal static class ShoppingParts
                 Pieces = Boxes(numbers, $"{entry.Name} for all boxes"),
                 Where = key,
                 Note = Watts(numbers, key, i) is { } watts
-                    ? $"{Building.NumberText.Of(watts)} each; fit for damp places"
+                    ? $"{NumberText.Of(watts)} each; fit for damp places"
                     : "fit for damp places",
             };
         }
@@ -304,7 +305,7 @@ internal static class ShoppingParts
                 Pieces = starter.Pack is null ? null : starter.Cups,
                 Where = starter.Key,
                 Note =
-                    $"{Building.NumberText.Whole(starter.CountPerBox)} for each box; cups are rarely "
+                    $"{NumberText.Whole(starter.CountPerBox)} for each box; cups are rarely "
                     + $"counted: "
                     + "look before you seed; order for the planting day",
             };

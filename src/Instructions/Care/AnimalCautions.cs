@@ -105,7 +105,7 @@ internal static class AnimalCautions
             animals.Count == 0
                 ? (HeatWarning, HeatAlarm)
                 : animals.Select(HeatBounds).OrderBy(b => b.Act.Si).ThenBy(b => b.Alarm.Si).First();
-        var inches = Costing.Imperial.IsUsed(numbers.Design.Design);
+        var inches = Imperial.IsUsed(numbers.Design.Design);
         var who =
             animals.Count == 0
                 ? "The crew stops breeding and dies of heat"

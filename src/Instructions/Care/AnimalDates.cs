@@ -1,14 +1,7 @@
-using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
+using Litterfall.Forecasting.Life;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Instructions.Building;
-using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;
@@ -23,26 +16,13 @@ public static class AnimalDates
     /// </summary>
     public static DateOnly Earliest(DesignNumbers numbers, DateOnly planting)
     {
-        var grown = GrownIn(numbers, planting);
+        var grown = GrowIn.Ends(numbers.Sealants, planting);
         return
             numbers.Life?.CrewReady is { } ready
-            && planting.AddDays(CareDates.Whole(ready)) is var bred
+            && planting.AddDays(GrowIn.WholeDays(ready)) is var bred
             && bred > grown
             ? bred
             : grown;
-    }
-
-    /// <summary>28 days after planting, or later while foam and silicone still cure.</summary>
-    internal static DateOnly GrownIn(DesignNumbers numbers, DateOnly planting)
-    {
-        var grown = planting.AddDays(CareDates.Whole(CareIntervals.EarliestAnimals));
-        if (numbers.Sealants is not { CureBeforePlanting: { } before, CureBeforeAnimals: { } all })
-        {
-            return grown;
-        }
-
-        var cured = planting.AddDays(CareDates.Whole(all) - CareDates.Whole(before));
-        return cured > grown ? cured : grown;
     }
 
     internal static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting)
@@ -54,7 +34,7 @@ public static class AnimalDates
         }
 
         var earliest = Earliest(numbers, planting);
-        var eight = planting.AddDays(CareDates.Whole(CareIntervals.BetterAnimals));
+        var eight = planting.AddDays(GrowIn.WholeDays(CareIntervals.BetterAnimals));
         yield return new CareDate(
             "animals-earliest",
             earliest,
@@ -105,14 +85,14 @@ public static class AnimalDates
     }
 
     private static Figure Waits(DesignNumbers numbers, DateOnly planting, DateOnly earliest) =>
-        numbers.Life?.CrewReady is { } ready && planting.AddDays(CareDates.Whole(ready)) == earliest
+        numbers.Life?.CrewReady is { } ready && planting.AddDays(GrowIn.WholeDays(ready)) == earliest
             ? ready
-            : CareIntervals.EarliestAnimals;
+            : GrowIn.EarliestAnimals;
 
     /// <summary>Start and end of the quarantine of the animals that are sold with the box.</summary>
     private static IEnumerable<CareDate> Quarantines(DesignNumbers numbers, DateOnly moveIn)
     {
-        var animals = BoxAnimal.Of(numbers).Where(a => !a.IsRatedOnly && a.Resident.Count > 0).ToArray();
+        var animals = BoxAnimal.Of(numbers.Design).Where(a => !a.IsRatedOnly && a.Resident.Count > 0).ToArray();
         for (var i = 0; i < animals.Length; i++)
         {
             var (resident, entry, path, _) = animals[i];
@@ -122,7 +102,7 @@ public static class AnimalDates
             {
                 yield return new CareDate(
                     $"quarantine-start-{slug}",
-                    moveIn.AddDays(-CareDates.Whole(time)),
+                    moveIn.AddDays(-GrowIn.WholeDays(time)),
                     $"Quarantine begins: {entry.Name}",
                     $"In quarantine by today, in a bare tank with tools of its own. A new arrival restarts "
                         + $"it."
@@ -135,7 +115,7 @@ public static class AnimalDates
                 };
             }
 
-            foreach (var check in Checks(animals[i], slug, (moveIn, CareDates.Whole(time))))
+            foreach (var check in Checks(animals[i], slug, (moveIn, GrowIn.WholeDays(time))))
             {
                 yield return check;
             }

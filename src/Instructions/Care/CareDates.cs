@@ -1,17 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Litterfall.Forecasting.Life;
 using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Building;
-using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Sizing;
-using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;
 
@@ -105,8 +100,6 @@ public static class CareDates
     }
 
     /// <summary>A span as whole days, rounded up.</summary>
-    internal static int Whole(Figure span) => (int)Math.Ceiling(span.Si / Unit.Day.ToSi - 1e-9);
-
     private static IEnumerable<CareDate> Before(DesignNumbers numbers, DateOnly planting, Figure quarantine)
     {
         var design = numbers.Design.Design;
@@ -159,7 +152,7 @@ public static class CareDates
         Figure lead,
         (string Title, string Text) words,
         string where
-    ) => new(key, planting.AddDays(-Whole(lead)), words.Title, words.Text, null, where) { Interval = lead };
+    ) => new(key, planting.AddDays(-GrowIn.WholeDays(lead)), words.Title, words.Text, null, where) { Interval = lead };
 
     private static IEnumerable<CareDate> Planting(DesignNumbers numbers, DateOnly planting)
     {
@@ -186,7 +179,7 @@ public static class CareDates
         var grown = CareIntervals.GrowIn;
         yield return new CareDate(
             "grow-in-over",
-            planting.AddDays(Whole(grown)),
+            planting.AddDays(GrowIn.WholeDays(grown)),
             "Grow-in over",
             $"{CleanSteps.Capital(Signs(design))}: ready to hand over. If not, wait.",
             null,

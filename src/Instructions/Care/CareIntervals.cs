@@ -1,14 +1,7 @@
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
-using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;
 
@@ -41,13 +34,6 @@ public static class CareIntervals
 
     /// <summary>Grow-in before a planted tank is handed over.</summary>
     public static readonly Figure GrowIn = Days("grow-in", 42, "grow-in of 6 weeks before delivery");
-
-    /// <summary>No animals earlier.</summary>
-    public static readonly Figure EarliestAnimals = Days(
-        "earliest animals after planting",
-        28,
-        "at least 4 weeks of grow-in before animals"
-    );
 
     /// <summary>Better time for animals.</summary>
     public static readonly Figure BetterAnimals = Days(

@@ -1,15 +1,9 @@
+using Litterfall.Forecasting.Life;
 using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Instructions.Building;
-using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Sizing;
-using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;
 
@@ -64,7 +58,7 @@ internal static class CareRounds
         string where
     )
     {
-        var days = Math.Max(1, CareDates.Whole(every));
+        var days = Math.Max(1, GrowIn.WholeDays(every));
         return new CareDate(
             key,
             planting.AddDays(days),
@@ -80,7 +74,7 @@ internal static class CareRounds
 
     private static IEnumerable<CareDate> Water(DesignNumbers numbers, DateOnly planting)
     {
-        if (DrainMark.Of(numbers) is { } mark)
+        if (DrainMark.Of(numbers.Layers) is { } mark)
         {
             yield return Round(
                 "level-check",
@@ -180,7 +174,7 @@ internal static class CareRounds
         {
             yield return new CareDate(
                 "lamp-aged",
-                planting.AddDays(CareDates.Whole(aged)),
+                planting.AddDays(GrowIn.WholeDays(aged)),
                 "Lamp down to four fifths",
                 "By its life a lamp gives four fifths of its light by now: measure, and replace it before "
                     + "plants thin.",
@@ -229,7 +223,7 @@ internal static class CareRounds
         {
             yield return new CareDate(
                 "settle-check",
-                planting.AddDays(CareDates.Whole(CareIntervals.SettleCheck)),
+                planting.AddDays(GrowIn.WholeDays(CareIntervals.SettleCheck)),
                 "Check the settled soil",
                 "Measure the soil at the four corners and write it down. Fill up where it sank too far.",
                 null,
@@ -241,12 +235,12 @@ internal static class CareRounds
             var review = CareIntervals.LayerReview;
             yield return new CareDate(
                 "layer-review",
-                planting.AddDays(CareDates.Whole(review)),
+                planting.AddDays(GrowIn.WholeDays(review)),
                 "Review the layers",
                 "Smell a hole in the soil, look for mud and roots "
                     + (design.Floor.Barrier is null ? "at the base" : "in the barrier")
                     + ", time how fast water sinks. Plan a rebuild if it stands.",
-                CareRepeat.Days(CareDates.Whole(CareIntervals.LaterReview)),
+                CareRepeat.Days(GrowIn.WholeDays(CareIntervals.LaterReview)),
                 "floor"
             )
             {

@@ -1,14 +1,8 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Forecasting;
-using Litterfall.Instructions.Building;
-using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;
@@ -37,7 +31,7 @@ public sealed record CareSheet(
 {
     /// <summary>One sheet for each animal that lives in the box or that it is rated for.</summary>
     public static ImmutableArray<CareSheet> All(DesignNumbers numbers) =>
-        [.. BoxAnimal.Of(numbers).Select(animal => Of(numbers, animal))];
+        [.. BoxAnimal.Of(numbers.Design).Select(animal => Of(numbers, animal))];
 
     /// <summary>The sheet of one animal.</summary>
     public static CareSheet Of(DesignNumbers numbers, BoxAnimal animal) =>

@@ -1,12 +1,8 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Building;
-using Litterfall.Judging;
-using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;
@@ -25,7 +21,7 @@ public static class Cautions
     /// <summary>The warnings in the order they are printed.</summary>
     public static ImmutableArray<Caution> Of(DesignNumbers numbers)
     {
-        var animals = BoxAnimal.Of(numbers).ToArray();
+        var animals = BoxAnimal.Of(numbers.Design).ToArray();
         var goods = Goods.Of(numbers);
         var design = numbers.Design.Design;
         var vertebrates = animals.Where(a => a.Class != AnimalClass.Invertebrate).ToArray();

@@ -1,10 +1,6 @@
 using System.Globalization;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
-using Litterfall.Forecasting;
-using Litterfall.Judging;
 using Litterfall.Physics.Crew;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;

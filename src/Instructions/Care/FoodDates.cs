@@ -1,12 +1,9 @@
-using Litterfall.Domain.DesignFile;
+using Litterfall.Forecasting.Life;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Instructions.Building;
-using Litterfall.Judging;
 using Litterfall.Physics.Crew;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;
@@ -51,7 +48,7 @@ internal static class FoodDates
     public static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting)
     {
         var design = numbers.Design.Design;
-        if (!BoxAnimal.Of(numbers).Any(a => a.Class == AnimalClass.Amphibian && a.Resident.Count > 0))
+        if (!BoxAnimal.Of(numbers.Design).Any(a => a.Class == AnimalClass.Amphibian && a.Resident.Count > 0))
         {
             yield break;
         }
@@ -68,7 +65,7 @@ internal static class FoodDates
                 "Set up fly cultures",
                 $"Set up {NumberText.Count(cups, "cup", "cups")} of small flies at 24 °C, and as many every "
                     + $"week: the animals need about {NumberText.Whole(flies)} a week. Two lines, apart.",
-                CareRepeat.Days(CareDates.Whole(Weekly)),
+                CareRepeat.Days(GrowIn.WholeDays(Weekly)),
                 "animals"
             )
             {
@@ -78,11 +75,11 @@ internal static class FoodDates
 
         yield return new CareDate(
             "vitamins",
-            animals.AddDays(CareDates.Whole(Vitamins)),
+            animals.AddDays(GrowIn.WholeDays(Vitamins)),
             "Vitamins with the food",
             "Dust one feeding with vitamin A (retinyl) and multivitamin; calcium with D3 at every second "
                 + "feeding. Froglets weekly and at every feeding.",
-            CareRepeat.Days(CareDates.Whole(Vitamins)),
+            CareRepeat.Days(GrowIn.WholeDays(Vitamins)),
             "animals"
         )
         {

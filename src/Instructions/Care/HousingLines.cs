@@ -1,13 +1,9 @@
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Building;
-using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Packs;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;
@@ -72,7 +68,7 @@ internal static class HousingLines
             : null;
 
     private static Figure Lower(Figure most) =>
-        Judging.Animals.Overheats.Limit(most).As("limit for hours", Domain.Units.Units.Celsius);
+        Judging.Animals.Overheats.Limit(most).As("limit for hours", Unit.Celsius);
 
     private static CareLine? Humidity(CatalogEntry entry) =>
         entry.Figure("humidityLow") is { } low && entry.Figure("humidityHigh") is { } high

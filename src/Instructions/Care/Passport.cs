@@ -1,16 +1,10 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Building;
-using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Packs;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;
@@ -148,7 +142,7 @@ public sealed record Passport(
             },
             null
         );
-        if (DrainMark.Of(numbers) is { } mark)
+        if (DrainMark.Of(numbers.Layers) is { } mark)
         {
             yield return Fact(
                 "water",
@@ -210,7 +204,7 @@ public sealed record Passport(
             );
         }
 
-        foreach (var animal in BoxAnimal.Of(numbers))
+        foreach (var animal in BoxAnimal.Of(numbers.Design))
         {
             yield return Counted(
                 numbers,

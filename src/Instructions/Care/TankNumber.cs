@@ -3,9 +3,6 @@ using System.Security.Cryptography;
 using System.Text;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
-using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;
 

@@ -1,16 +1,12 @@
 using System.Globalization;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging.Animals;
 using Litterfall.Judging.Rules;
 using Litterfall.Physics;
-using Litterfall.Physics.Coupling;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Judging.Air;

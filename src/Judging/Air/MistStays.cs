@@ -1,12 +1,9 @@
 using System.Globalization;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
 using Litterfall.Physics;
-using Litterfall.Physics.Coupling;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Air;
 

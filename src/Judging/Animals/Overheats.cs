@@ -1,19 +1,11 @@
 using System.Globalization;
-using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging.Air;
 using Litterfall.Judging.Rules;
 using Litterfall.Physics;
-using Litterfall.Physics.Coupling;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Judging.Animals;
@@ -22,8 +14,9 @@ namespace Litterfall.Judging.Animals;
 /// Too long above the temperature animals bear for hours: 28 °C, or the critical maximum less 5 K if that is
 /// lower.
 /// </summary>
-internal static class Overheats
+public static class Overheats
 {
+    /// <summary>The rule.</summary>
     public static readonly Rule Rule = new(
         "overheats",
         Protects.Animal,
@@ -149,12 +142,12 @@ internal static class Overheats
     }
 
     /// <summary>Temperature animals bear for hours: 28 °C, or the critical maximum less 5 K.</summary>
-    internal static Figure Limit(StockedSpecies species) =>
+    public static Figure Limit(StockedSpecies species) =>
         species.Species.Figure("ctMax") is { } critical
             ? Limit(critical).As($"heat limit of {species.Species.Name}", Unit.Celsius)
             : General;
 
     /// <summary>The same from a critical maximum.</summary>
-    internal static Figure Limit(Figure critical) =>
+    public static Figure Limit(Figure critical) =>
         Figure.Min(General, (critical - Margin).As("sustained heat limit", Unit.Celsius));
 }

@@ -1,10 +1,7 @@
 using System.Globalization;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
-using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Judging.Animals;

@@ -1,11 +1,8 @@
 using System.Globalization;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Judging.Rules;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Crew;
 

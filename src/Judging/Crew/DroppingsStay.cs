@@ -1,14 +1,10 @@
 using System.Globalization;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Life;
 using Litterfall.Judging.Rules;
-using Litterfall.Physics.Crew;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Crew;
 
@@ -30,7 +26,7 @@ internal static class DroppingsStay
             n.Life is not { } life
             || life.Masses.Droppings.Si <= 0.0
             || life.Masses.DroppingsEatable.Si >= Half * life.Masses.Droppings.Si
-            || FloorSetups.Crew(n).FirstOrDefault(c => !c.Species.NeedsDamp) is not { } isopods
+            || FloorSetups.Crew(n.Design).FirstOrDefault(c => !c.Species.NeedsDamp) is not { } isopods
         )
         {
             yield break;

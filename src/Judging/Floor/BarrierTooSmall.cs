@@ -1,10 +1,6 @@
 using System.Globalization;
-using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
@@ -50,7 +46,7 @@ internal static class BarrierTooSmall
 
     private static IEnumerable<Finding> Edge(
         DesignNumbers n,
-        Litterfall.Domain.Seq<Typed<Length>> edge,
+        Litterfall.Domain.Lists.Seq<Typed<Length>> edge,
         string name,
         Figure inside
     )

@@ -1,11 +1,8 @@
 using System.Globalization;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
-using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Floor;
 

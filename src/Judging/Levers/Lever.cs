@@ -1,12 +1,7 @@
 using System.Globalization;
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Levers;
 

@@ -1,12 +1,9 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Levers;
 
@@ -133,7 +130,7 @@ public static class LeverSearch
             if (!seen.TryGetValue(factor, out var known))
             {
                 known = lever.Turned(result.Numbers.Design, factor) is { } changed
-                    ? [.. DesignRun.Glimpse(changed, withFloor).Select(f => f.Slug)]
+                    ? [.. Glimpse(changed).Select(f => f.Slug)]
                     : null;
                 seen.Add(factor, known);
             }
@@ -147,7 +144,7 @@ public static class LeverSearch
         private LeverFix? Fix(string slug, double factor)
         {
             var changed = lever.Turned(result.Numbers.Design, factor)!;
-            ImmutableHashSet<string> slugs = [.. DesignRun.Execute(changed).Findings.Select(f => f.Slug)];
+            ImmutableHashSet<string> slugs = [.. DesignRun.Execute(Changed(changed)).Findings.Select(f => f.Slug)];
             return slugs.Contains(slug)
                 ? null
                 : new LeverFix(
@@ -157,6 +154,12 @@ public static class LeverSearch
                     [.. slugs.Except(had).Order(StringComparer.Ordinal)]
                 );
         }
+
+        private ImmutableArray<Finding> Glimpse(CheckedDesign changed) =>
+            RuleBook.Judge(Changed(changed).Upto(withFloor ? Reach.WholeWithoutBands : Reach.AirWithoutBands));
+
+        private DesignNumbers Changed(CheckedDesign changed) =>
+            new(new DesignStages(changed, result.Numbers.Stages), Reach.Whole);
 
         private Figure Of(string name, double si) =>
             Figure

@@ -1,10 +1,5 @@
 using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Levers;
 

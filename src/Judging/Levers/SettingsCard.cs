@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Judging.Levers;
@@ -112,7 +109,7 @@ public sealed record SettingsCard
         for (var round = 0; round < Rounds; round++)
         {
             now = Mist.Turned(design, factor) ?? design;
-            days = BoxClimate.Shortly(now, numbers.Box, numbers.Layers, season.First) ?? season.Days;
+            days = BoxClimate.Shortly(new BoxSetup(now, numbers.Stages.Setup), season.First) ?? season.Days;
             var off = days.Vented / Math.Max(1e-6, days.Misted);
             if (round == Rounds - 1 || Math.Abs(off - 1) < 0.03)
             {

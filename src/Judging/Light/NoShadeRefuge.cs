@@ -1,13 +1,10 @@
 using System.Globalization;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Light;
 using Litterfall.Judging.Rules;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Light;
 

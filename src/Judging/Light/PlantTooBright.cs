@@ -1,11 +1,8 @@
 using System.Globalization;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Light;
 using Litterfall.Judging.Rules;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Light;
 

@@ -1,10 +1,7 @@
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Light;
 using Litterfall.Judging.Rules;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Light;
 

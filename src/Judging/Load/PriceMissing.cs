@@ -1,8 +1,6 @@
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Load;
 

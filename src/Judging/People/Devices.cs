@@ -1,7 +1,5 @@
-using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.People;
 

@@ -1,11 +1,5 @@
-using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
-using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Floor;
 using Litterfall.Forecasting.Water;
-using Litterfall.Judging.Rules;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Plants;
 

@@ -1,15 +1,12 @@
 using System.Globalization;
-using Litterfall.Domain.DesignFile;
+using Litterfall.Forecasting.Floor;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Floor;
 using Litterfall.Forecasting.Water;
 using Litterfall.Judging.Rules;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Plants;
 
@@ -109,7 +106,7 @@ internal static class WetRoots
                         + $"{days} days of the first year."
                 ),
                 (
-                    WaterReport.Simulated(
+                    SimulatedFigure.From(
                         $"days with little air at the roots of {plant.Species.Name}",
                         Unit.Day.ToSiValue(days),
                         Unit.Day,

@@ -1,11 +1,7 @@
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Findings;
-using Litterfall.Domain.Keys;
 using Litterfall.Forecasting;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Rules;
 

@@ -1,7 +1,5 @@
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Rules;
 

@@ -1,13 +1,9 @@
-using Litterfall.Domain.DesignFile;
+using Litterfall.Forecasting.Floor;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Floor;
 using Litterfall.Forecasting.Water;
-using Litterfall.Judging.Air;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Rules;
 
@@ -25,7 +21,7 @@ internal static class Seasons
 
     /// <summary>A number of a season as a figure.</summary>
     public static Figure Number(DesignNumbers n, ClimateSeason season, string name, double si, Unit unit) =>
-        WaterReport.Simulated(
+        SimulatedFigure.From(
             $"{name} {season.Name}",
             si,
             unit,

@@ -1,18 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Forecasting;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Light;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Packs;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Judging.Starting;
@@ -64,7 +58,7 @@ public sealed class FirstBuild
             return null;
         }
 
-        var shape = DesignRun.Shape(plain);
+        var shape = DesignNumbers.Shape(plain);
         build.Frame(shape);
         build.Stock(shape);
         build.Plant(shape);
@@ -73,6 +67,11 @@ public sealed class FirstBuild
     }
 
     private bool IsImperial { get; set; }
+
+    private DesignNumbers? Latest { get; set; }
+
+    /// <summary>A month of a design; what its changes do not reach is taken over from the one before.</summary>
+    private DesignNumbers Month(CheckedDesign design) => Latest = DesignNumbers.Month(design, Latest);
 
     private CheckedDesign? Check(DesignDocument changed) =>
         DesignChecker.Check(changed, catalog) is { Value: { } design, IsGood: true } ? design : null;
@@ -271,7 +270,7 @@ public sealed class FirstBuild
             cancel.ThrowIfCancellationRequested();
             if (
                 Check(changed) is not { } design
-                || DesignRun.Month(design).Climate?.Computed?.Days is not { } days
+                || Month(design).Climate?.Computed?.Days is not { } days
             )
             {
                 return null;
@@ -419,11 +418,7 @@ public sealed class FirstBuild
         }
     }
 
-    private static LightFigures? LightOf(CheckedDesign design)
-    {
-        var shape = DesignRun.Shape(design);
-        return LightFigures.Of(design, shape.Box, shape.Layers);
-    }
+    private static LightFigures? LightOf(CheckedDesign design) => new DesignNumbers(design).Light;
 
     private string Text(double meters) =>
         IsImperial

@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Starting;
 

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Units;
 using System.Globalization;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;

@@ -4,13 +4,10 @@ using System.Globalization;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting;
 using Litterfall.Judging;
 using Litterfall.Judging.Levers;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.App.Commands;
 

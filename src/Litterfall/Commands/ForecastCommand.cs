@@ -2,13 +2,9 @@ using System.CommandLine;
 using System.Diagnostics;
 using System.Globalization;
 using Litterfall.App.Forecasts;
-using Litterfall.Domain;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
 
 namespace Litterfall.App.Commands;
 

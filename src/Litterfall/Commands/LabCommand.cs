@@ -5,10 +5,7 @@ using Litterfall.App.Labs;
 using Litterfall.App.Labs.Crew;
 using Litterfall.App.Labs.Headspace;
 using Litterfall.App.Labs.Light;
-using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Physics.Soil;
 
 namespace Litterfall.App.Commands;

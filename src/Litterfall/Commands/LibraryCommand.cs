@@ -2,12 +2,9 @@ using System.CommandLine;
 using System.Globalization;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
-using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 
 namespace Litterfall.App.Commands;
 

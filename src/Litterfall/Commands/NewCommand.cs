@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
-using Litterfall.Domain;
-using Litterfall.Domain.Catalog;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Judging.Starting;
 
 namespace Litterfall.App.Commands;

@@ -5,14 +5,9 @@ using Litterfall.Documents.Json;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;
 using Litterfall.Documents.Text;
-using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
-using Litterfall.Forecasting;
 using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.App.Commands;
 

@@ -1,10 +1,7 @@
 using System.CommandLine;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 
 namespace Litterfall.App.Commands;
 

@@ -1,8 +1,5 @@
 using System.CommandLine;
-using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Store;
 using Microsoft.Data.Sqlite;
 

@@ -2,14 +2,9 @@ using System.CommandLine;
 using System.Diagnostics;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
-using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
-using Litterfall.Forecasting;
 using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.App.Commands;
 

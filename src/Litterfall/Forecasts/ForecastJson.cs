@@ -1,16 +1,13 @@
 using System.Text.Json;
+using Litterfall.Forecasting;
 using Litterfall.Documents.Json;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Life;
 using Litterfall.Judging;
-using Litterfall.Physics;
 using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Crew;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.App.Forecasts;
 
@@ -37,7 +34,7 @@ internal static class ForecastJson
             json.WriteNumber("days", forecast.Wish.Days);
             Notes(json, design, usesOwnDate);
             Series(json, forecast);
-            Life(json, DesignRun.Life(design));
+            Life(json, new DesignNumbers(design).Upto(Reach.WholeWithoutBands).Life);
             Ledgers(json, forecast.Result);
             Events(json, forecast);
             Ensemble(json, forecast);

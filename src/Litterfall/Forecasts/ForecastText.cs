@@ -3,8 +3,6 @@ using System.Text;
 using Litterfall.Documents.Text;
 using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Physics;
 using Litterfall.Physics.Coupling;
 
 namespace Litterfall.App.Forecasts;

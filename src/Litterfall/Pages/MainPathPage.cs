@@ -3,11 +3,8 @@ using System.Text;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
-using Litterfall.Forecasting;
 using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.App.Pages;
 

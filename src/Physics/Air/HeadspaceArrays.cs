@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Air;
 
 /// <summary>Scratch of one span of a headspace, private to it.</summary>

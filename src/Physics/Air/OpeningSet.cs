@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
-using Litterfall.Physics.Coupling;
 
 namespace Litterfall.Physics.Air;
 

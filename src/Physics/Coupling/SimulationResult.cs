@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Litterfall.Physics.Air;
-using Litterfall.Physics.Soil;
 
 namespace Litterfall.Physics.Coupling;
 

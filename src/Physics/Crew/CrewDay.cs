@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Crew;
 
 /// <summary>What a day does to a population; all are shares of the day, 0 to 1.</summary>

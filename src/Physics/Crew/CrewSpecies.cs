@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Crew;
 
 /// <summary>An animal of the clean-up crew by its rates at any temperature.</summary>

@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Crew;
 
 /// <summary>Share of ammonia in fresh water that is un-ionized and so poisonous (Emerson et al.

@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Crew;
 
 /// <summary>What a small frog spends, eats and leaves.</summary>

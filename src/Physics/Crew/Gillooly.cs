@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Crew;
 
 /// <summary>Resting metabolic rate of amphibians from mass and temperature (Gillooly et al. 2001).</summary>

@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Crew;
 
 /// <summary>How fast leaf litter goes: first order (Olson 1963), by warmth, damp, air and fauna.</summary>

@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Crew;
 
 /// <summary>Growth toward a largest size, L(t) = L∞ [1 − e^(−k (t + t0))] (von Bertalanffy 1938).</summary>

@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Floor;
 
 /// <summary>A drainage layer and what lies on it, per square meter of floor.</summary>

@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Hygiene;
 
 /// <summary>How the strength of a bleach dose was reported.</summary>

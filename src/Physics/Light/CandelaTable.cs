@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Litterfall.Physics.Coupling;
 
 namespace Litterfall.Physics.Light;
 

@@ -1,4 +1,3 @@
-using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Numerics;
 
 namespace Litterfall.Physics.Light;

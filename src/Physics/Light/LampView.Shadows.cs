@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Light;
 
 /// <summary>What opaque things leave of the opening, along some lines.</summary>

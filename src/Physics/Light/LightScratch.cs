@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Light;
 
 /// <summary>Room that views of lamps use again and again; for one thread.</summary>

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain.Photometry;
-using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Numerics;
 
 namespace Litterfall.Physics.Light;

@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Light;
 
 /// <summary>Rays of a lamp, spread evenly over its opening and over its flux.</summary>

@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Numerics;
 
 /// <summary>Solution of small dense linear systems.</summary>

@@ -1,5 +1,4 @@
 using System.Runtime.CompilerServices;
-using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Numerics;
 
 namespace Litterfall.Physics.Plates;

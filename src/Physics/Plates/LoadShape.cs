@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Plates;
 
 /// <summary>A piecewise linear load as a line through y = 0 plus steps in value and in slope.</summary>

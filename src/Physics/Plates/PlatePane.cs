@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Plates;
 
 /// <summary>How the top edge of a pane is held. The bottom and both sides rest on a line in every

@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Soil;
 
 /// <summary>What happens at the surface of a column.</summary>

@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Soil;
 
 /// <summary>The foot that all zones share: what leaves there, and free water beside the columns.</summary>

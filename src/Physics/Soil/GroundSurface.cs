@@ -1,5 +1,4 @@
 using Litterfall.Physics.Air;
-using Litterfall.Physics.Coupling;
 
 namespace Litterfall.Physics.Soil;
 

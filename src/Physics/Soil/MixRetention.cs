@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Numerics;
 
 namespace Litterfall.Physics.Soil;

@@ -1,5 +1,4 @@
 using System.Runtime.CompilerServices;
-using Litterfall.Physics.Coupling;
 
 namespace Litterfall.Physics.Soil;
 

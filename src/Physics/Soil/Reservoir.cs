@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Soil;
 
 /// <summary>The drainage layer as a store of water: level against volume.</summary>

@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Soil;
 
 /// <summary>A value and its slope with the head.</summary>

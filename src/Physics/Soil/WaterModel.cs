@@ -1,5 +1,3 @@
-using Litterfall.Physics.Coupling;
-
 namespace Litterfall.Physics.Soil;
 
 /// <summary>How water is taken out of the reservoir.</summary>

@@ -1,10 +1,7 @@
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting;
-using Litterfall.Judging;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Quantities.Cutting;

@@ -1,12 +1,7 @@
+using System.Collections.Immutable;
 using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting;
-using Litterfall.Instructions.Building;
-using Litterfall.Judging;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Quantities.Measures;
@@ -23,8 +18,8 @@ public static class DrainMark
     );
 
     /// <summary>Drainage depth less the clearance, not below 0; null without a drainage layer.</summary>
-    public static Figure? Of(DesignNumbers numbers) =>
-        numbers.Layers.FirstOrDefault(l => l.Layer == "drainage") is { } layer ? Of(layer) : null;
+    public static Figure? Of(ImmutableArray<FloorLayer> layers) =>
+        layers.FirstOrDefault(l => l.Layer == "drainage") is { } layer ? Of(layer) : null;
 
     /// <summary>Depth of a drainage layer less the clearance, not below 0.</summary>
     public static Figure Of(FloorLayer drainage) =>

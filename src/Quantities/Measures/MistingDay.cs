@@ -1,12 +1,7 @@
 using System.Globalization;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting;
-using Litterfall.Instructions.Building;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Quantities.Measures;
 
@@ -42,7 +37,7 @@ public static class MistingDay
     private static Figure Time(
         CheckedDesign design,
         string owner,
-        Domain.Seq<Domain.Designs.MistTime> times
+        Domain.Lists.Seq<Domain.MistTime> times
     ) =>
         Figure
             .Total(

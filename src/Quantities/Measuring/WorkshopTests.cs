@@ -1,8 +1,3 @@
-using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
-
 namespace Litterfall.Quantities.Measuring;
 
 /// <summary>

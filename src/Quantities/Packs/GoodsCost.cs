@@ -1,12 +1,8 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting;
-using Litterfall.Instructions.Buying;
-using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
 

@@ -1,9 +1,4 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting;
-using Litterfall.Instructions.Buying;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Quantities.Packs;
 

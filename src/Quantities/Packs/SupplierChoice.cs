@@ -1,10 +1,5 @@
 using System.Collections.Immutable;
 using Google.OrTools.Sat;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting;
-using Litterfall.Instructions.Buying;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Quantities.Packs;
 

@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting;
-using Litterfall.Judging;
 using Litterfall.Physics.Floor;
 
 namespace Litterfall.Quantities.Sizing;

@@ -1,9 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
-using Litterfall.Forecasting;
-using Litterfall.Judging;
 
 namespace Litterfall.Quantities.Sizing;
 

@@ -1,7 +1,4 @@
 using System.Collections.Concurrent;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Forecasting;
-using Litterfall.Judging;
 
 namespace Litterfall.Quantities.Sizing;
 

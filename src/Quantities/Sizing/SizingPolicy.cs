@@ -1,10 +1,6 @@
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting;
-using Litterfall.Judging;
 using Litterfall.Physics;
-using Litterfall.Physics.Coupling;
 
 namespace Litterfall.Quantities.Sizing;
 

@@ -1,12 +1,7 @@
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Forecasting;
-using Litterfall.Instructions.Care;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
+using Litterfall.Domain.Checking;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Quantities.Stocking;
 
@@ -40,18 +35,17 @@ public sealed record BoxAnimal(Resident Resident, CatalogEntry Entry, string Pat
         };
 
     /// <summary>All animals of a design, residents first.</summary>
-    public static IEnumerable<BoxAnimal> Of(DesignNumbers numbers)
+    public static IEnumerable<BoxAnimal> Of(CheckedDesign design)
     {
-        var design = numbers.Design;
         for (var i = 0; i < design.Design.Animals.Count; i++)
         {
-            var path = $"animals[{Building.NumberText.Integer(i)}]";
+            var path = $"animals[{NumberText.Integer(i)}]";
             yield return new(design.Design.Animals[i], design.Entry($"{path}.animal"), path, false);
         }
 
         for (var i = 0; i < design.Design.RatedFor.Count; i++)
         {
-            var path = $"ratedFor[{Building.NumberText.Integer(i)}]";
+            var path = $"ratedFor[{NumberText.Integer(i)}]";
             yield return new(design.Design.RatedFor[i], design.Entry($"{path}.animal"), path, true);
         }
     }

@@ -1,9 +1,6 @@
 using System.Globalization;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting;
-using Litterfall.Judging;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Quantities.Stocking;

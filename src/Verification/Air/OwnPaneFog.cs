@@ -1,3 +1,4 @@
+using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics.Air;

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Figures;
 using Litterfall.Instructions.Buying;
 using Litterfall.Quantities.Packs;
 

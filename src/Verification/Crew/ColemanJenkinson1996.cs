@@ -1,3 +1,4 @@
+using Litterfall.Domain.Figures;
 using Litterfall.Physics.Crew;
 
 namespace Litterfall.Verification.Crew;

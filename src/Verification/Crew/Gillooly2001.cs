@@ -1,3 +1,4 @@
+using Litterfall.Domain.Figures;
 using Litterfall.Physics;
 using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Crew;

@@ -1,3 +1,5 @@
+using Litterfall.Domain.Figures;
+
 namespace Litterfall.Verification.Crew;
 
 /// <summary>

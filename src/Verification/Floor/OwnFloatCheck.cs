@@ -1,3 +1,4 @@
+using Litterfall.Domain.Figures;
 using Litterfall.Physics.Floor;
 
 namespace Litterfall.Verification.Floor;

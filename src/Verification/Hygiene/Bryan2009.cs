@@ -1,3 +1,4 @@
+using Litterfall.Domain.Figures;
 using Litterfall.Physics.Hygiene;
 
 namespace Litterfall.Verification.Hygiene;

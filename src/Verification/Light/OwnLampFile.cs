@@ -1,3 +1,4 @@
+using Litterfall.Domain.Figures;
 using System.Text;
 using Litterfall.Domain.Photometry;
 using Litterfall.Physics.Light;

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Figures;
 using System.Collections.Immutable;
 using Litterfall.Physics.Light;
 

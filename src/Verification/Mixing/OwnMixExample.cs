@@ -1,3 +1,4 @@
+using Litterfall.Domain.Figures;
 using Litterfall.Quantities.Mixing;
 
 namespace Litterfall.Verification.Mixing;

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Figures;
 using System.Globalization;
 using Litterfall.Physics.Plates;
 

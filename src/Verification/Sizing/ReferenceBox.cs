@@ -1,13 +1,8 @@
-using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
-using Litterfall.Forecasting;
 using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Verification.Sizing;
 

@@ -2,10 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Litterfall.Documents.Views;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Web.Desk;
 using Microsoft.AspNetCore.Components;
 

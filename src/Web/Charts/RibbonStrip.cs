@@ -1,13 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Judging;
-using Litterfall.Physics;
 using Litterfall.Physics.Coupling;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Web.Desk;
 
 namespace Litterfall.Web.Charts;

@@ -1,9 +1,7 @@
 using System.Globalization;
-using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Findings;
-using Litterfall.Domain.Keys;
 
 namespace Litterfall.Web.Desk;
 

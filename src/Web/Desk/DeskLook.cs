@@ -1,17 +1,12 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Views;
-using Litterfall.Domain;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 using Litterfall.Forecasting;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Light;
 using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Web.Desk;
 

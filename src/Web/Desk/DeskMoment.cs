@@ -1,13 +1,8 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Views;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Judging;
-using Litterfall.Physics;
 using Litterfall.Physics.Coupling;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Web.Desk;
 

@@ -1,16 +1,11 @@
 using System.Collections.Immutable;
+using Litterfall.Forecasting;
 using Litterfall.Documents.Views;
-using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
-using Litterfall.Forecasting;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Light;
 using Litterfall.Judging;
 using Litterfall.Judging.Levers;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Web.Desk;
 
@@ -118,7 +113,7 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
             };
         }
 
-        var shape = DesignRun.Shape(design);
+        var shape = DesignNumbers.Shape(design, last?.Shape);
         return new DeskLook(document)
         {
             Checked = design,
@@ -145,7 +140,7 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
                 return;
             }
 
-            var month = DesignRun.Month(look.Checked!);
+            var month = look.Shape!.Upto(Reach.Month);
             look = look with
             {
                 Month = month,
@@ -186,7 +181,7 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
 
         look = look with
         {
-            Light = LightFigures.Of(look.Checked!, shape.Box, shape.Layers),
+            Light = shape.Upto(Reach.Whole).Light,
             LightIsOld = false,
         };
         Tell(look, cancel);
@@ -200,7 +195,7 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
         try
         {
             cancel.ThrowIfCancellationRequested();
-            var whole = DesignRun.Execute(look.Checked!);
+            var whole = DesignRun.Execute(look.Shape!.Upto(Reach.Whole));
             look = look with
             {
                 Whole = whole,

@@ -1,10 +1,6 @@
 using System.Collections.Immutable;
-using Litterfall.Documents.Views;
-using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 using Litterfall.Store;
 
 namespace Litterfall.Web.Desk;

@@ -1,8 +1,6 @@
-using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Findings;
-using Litterfall.Domain.Keys;
 
 namespace Litterfall.Web.Desk;
 
@@ -43,7 +41,7 @@ internal static class FixText
     }
 
     /// <summary>An edge that was measured once or more, m.</summary>
-    public static double Mean(Domain.Seq<Domain.Units.Typed<Domain.Units.Length>> edge) =>
+    public static double Mean(Domain.Lists.Seq<Domain.Units.Typed<Domain.Units.Length>> edge) =>
         edge.Average(e => e.Si);
 
     /// <summary>Up to the next 5 mm: nobody lays soil finer.</summary>

@@ -1,8 +1,6 @@
 using Litterfall.Documents.Views;
-using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 
 namespace Litterfall.Web.Desk;
 

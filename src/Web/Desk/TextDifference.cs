@@ -1,7 +1,4 @@
-using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 
 namespace Litterfall.Web.Desk;
 

@@ -1,8 +1,5 @@
 using System.Globalization;
-using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 
 namespace Litterfall.Web.Desk;
 

@@ -55,7 +55,7 @@ public sealed partial class Home
             return "";
         }
 
-        var views = new DesignViews(DesignRun.Shape(design), onScreen: true);
+        var views = new DesignViews(DesignNumbers.Shape(design), onScreen: true);
         return Inked.Of(SvgWriter.Write(views.Small(Room), example.Name));
     }
 

@@ -120,7 +120,7 @@ public sealed partial class Measure
             || await Store.DesignAsync(dipDesign) is not { } design
             || DesignReader.Read(design.Name, design.Text).Value is not { } document
             || Library.Check(document).Value is not { } ready
-            || DesignRun.Shape(ready).Layers.FirstOrDefault(l => l.Layer == "drainage")
+            || DesignNumbers.Shape(ready).Layers.FirstOrDefault(l => l.Layer == "drainage")
                 is not { Material: { } aggregate } layer
         )
         {

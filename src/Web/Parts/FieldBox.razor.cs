@@ -1,8 +1,6 @@
-using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Web.Desk;
 using Microsoft.AspNetCore.Components;
 

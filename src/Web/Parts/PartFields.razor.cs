@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
-using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 using Litterfall.Web.Desk;
 using Microsoft.AspNetCore.Components;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Findings;
 using Litterfall.Judging.Levers;
-using Litterfall.Quantities.Stocking;
 using Litterfall.Web.Desk;
 using Microsoft.AspNetCore.Components;
 
@@ -14,7 +13,7 @@ public sealed partial class Rail
     private const int Most = 5;
     private const int Year = 365;
     private readonly Dictionary<Finding, QuickFix?> fixes = [];
-    private Domain.Designs.DesignDocument? fixedFor;
+    private Domain.DesignFile.DesignDocument? fixedFor;
     private bool all;
 
     /// <summary>The library.</summary>
@@ -54,7 +53,7 @@ public sealed partial class Rail
         : whole.Findings.Any(f => f.Severity == Severity.Caution) ? "caution"
         : "well";
 
-    private Planning.DesignNumbers? Month => Work.Look.Month;
+    private Forecasting.DesignNumbers? Month => Work.Look.Month;
 
     private ImmutableArray<double> Levels =>
         Month?.Water.Forecast is { } forecast

@@ -2,8 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Physics;
 using Litterfall.Physics.Coupling;
 using Litterfall.Web.Desk;
 using Microsoft.AspNetCore.Components;

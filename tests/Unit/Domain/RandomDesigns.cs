@@ -145,13 +145,13 @@ internal static class RandomDesigns
             Loss = loss,
         };
 
-    private static readonly Gen<Litterfall.Domain.Designs.Barrier> Mesh =
+    private static readonly Gen<Litterfall.Domain.Barrier> Mesh =
         from material in Key("mesh")
         from upturn in Pick.Maybe(Small)
         from piece in Pick.Perhaps(
             Gen.Select(Measured, Measured, (l, d) => new Piece { Length = l, Depth = d })
         )
-        select new Litterfall.Domain.Designs.Barrier
+        select new Litterfall.Domain.Barrier
         {
             Material = material,
             Upturn = upturn,

@@ -1,16 +1,9 @@
 using Litterfall.App;
-using Litterfall.Domain;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
-using Litterfall.Domain.Keys;
-using Litterfall.Forecasting;
 using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
 using Xunit;
 
 namespace Litterfall.Tests.Unit.Judging;

@@ -195,7 +195,7 @@ public sealed class DeskTests
         var design = Litterfall
             .Domain.Checking.DesignChecker.Check(document, Litterfall.App.Shop.Embedded())
             .Value!;
-        var views = new DesignViews(DesignRun.Shape(design), onScreen: true);
+        var views = new DesignViews(DesignNumbers.Shape(design), onScreen: true);
         var spot = views.PlanGrips(Room).First(g => g.Part == "plants[0]");
         var moved = GripEdit.Moved(document, spot, (0.05, 0), "cm").Value!.Design.Plants[0].At!;
         Assert.Equal(spot.Across!.Meters + 0.05, moved.X.Si, 0.0006);
@@ -214,8 +214,8 @@ public sealed class DeskTests
         var design = Litterfall
             .Domain.Checking.DesignChecker.Check(document, Litterfall.App.Shop.Embedded())
             .Value!;
-        var shape = DesignRun.Shape(design);
-        var light = Litterfall.Forecasting.Light.LightFigures.Of(design, shape.Box, shape.Layers)!;
+        var shape = DesignNumbers.Shape(design);
+        var light = shape.Upto(Reach.Whole).Light!;
         var views = new DesignViews(shape, onScreen: true);
         var lamp = views.LightGrips(Room, light).First(g => g.Part == "lamps[0]");
         Assert.Equal(0.3, lamp.Across!.Meters, 0.001);

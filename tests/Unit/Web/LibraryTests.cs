@@ -77,8 +77,8 @@ public sealed class LibraryTests : IDisposable
 
         Assert.Null(await library.AddFileAsync("own.ies", Encoding.ASCII.GetBytes(Lamp)));
         var design = library.Check(document).Value!;
-        var shape = DesignRun.Shape(design);
-        var light = LightFigures.Of(design, shape.Box, shape.Layers)!;
+        var shape = DesignNumbers.Shape(design);
+        var light = shape.Upto(Reach.Whole).Light!;
         Assert.Equal(200 * Math.PI * (1 - (2 / Math.PI)), light.Lamps[0].Lumens.Si, 0.01);
 
         // Another bench on the same file has it too, and the newest of a name counts.
@@ -165,7 +165,7 @@ public sealed class LibraryTests : IDisposable
     {
         var (_, library) = await OpenAsync();
         var plain = Text.Replace("file: lamps/own.ies", "lumens: 2000", StringComparison.Ordinal);
-        var month = DesignRun.Month(library.Check(DesignReader.Read("lit", plain).Value!).Value!);
+        var month = DesignNumbers.Month(library.Check(DesignReader.Read("lit", plain).Value!).Value!);
         var strip = RibbonStrip.Of(month, DeskMoment.Hours(month), Taste.Metric);
         Assert.Matches("^[0-9.]+ to [0-9.]+ °C$", strip.Air);
         Assert.Contains("fog", strip.Fog, StringComparison.Ordinal);

@@ -1,13 +1,8 @@
 using Litterfall.App;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
-using Litterfall.Forecasting;
 using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Tests.Unit.House;
 using Litterfall.Tests.Unit.Judging;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
 using Litterfall.Web.Desk;
 using Xunit;
 

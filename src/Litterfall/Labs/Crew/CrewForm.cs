@@ -1,7 +1,5 @@
 using System.Collections.Immutable;
 using Litterfall.App.Cases;
-using Litterfall.Domain.Catalog;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Life;
 using Litterfall.Physics.Crew;
 

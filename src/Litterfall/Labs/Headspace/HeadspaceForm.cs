@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Litterfall.App.Cases;
 using Litterfall.Physics;
 using Litterfall.Physics.Air;
-using Litterfall.Physics.Coupling;
 
 namespace Litterfall.App.Labs.Headspace;
 

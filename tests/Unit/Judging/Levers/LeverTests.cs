@@ -1,13 +1,8 @@
 using System.Globalization;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
-using Litterfall.Forecasting;
 using Litterfall.Judging;
 using Litterfall.Judging.Levers;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Tests.Unit.Judging.Rules;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
 using Xunit;
 
 namespace Litterfall.Tests.Unit.Judging.Levers;

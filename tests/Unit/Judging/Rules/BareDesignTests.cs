@@ -1,7 +1,5 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
 using Xunit;
 
 namespace Litterfall.Tests.Unit.Judging.Rules;

@@ -1,6 +1,4 @@
 using Litterfall.Domain.Findings;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
 using Xunit;
 
 namespace Litterfall.Tests.Unit.Judging.Rules;

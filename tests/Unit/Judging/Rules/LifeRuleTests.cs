@@ -1,10 +1,5 @@
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
-using Litterfall.Forecasting;
 using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
 using Xunit;
 
 namespace Litterfall.Tests.Unit.Judging.Rules;

@@ -1,20 +1,11 @@
 using System.Globalization;
 using System.Text;
 using Litterfall.App;
-using Litterfall.Domain;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Findings;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Photometry;
-using Litterfall.Forecasting;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Light;
 using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
 using Xunit;
 
 namespace Litterfall.Tests.Unit.Judging.Rules;

@@ -2,8 +2,6 @@ using System.Collections.Immutable;
 using Litterfall.App;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Findings;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
 using Xunit;
 
 namespace Litterfall.Tests.Unit.Judging.Rules;

@@ -1,7 +1,5 @@
 using System.Globalization;
 using Litterfall.Domain.Findings;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
 using Xunit;
 
 namespace Litterfall.Tests.Unit.Judging.Rules;

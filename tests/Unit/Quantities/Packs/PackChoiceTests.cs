@@ -1,8 +1,5 @@
 using CsCheck;
-using Litterfall.Instructions.Buying;
 using Litterfall.Quantities.Packs;
-using Litterfall.Tests.Unit.Judging;
-using Litterfall.Tests.Unit.Quantities.Sizing;
 using Xunit;
 
 namespace Litterfall.Tests.Unit.Quantities.Packs;

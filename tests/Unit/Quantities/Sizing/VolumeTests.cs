@@ -1,7 +1,6 @@
 using System.Globalization;
 using CsCheck;
 using Litterfall.Tests.Unit.Judging;
-using Litterfall.Tests.Unit.Quantities.Packs;
 using Xunit;
 
 namespace Litterfall.Tests.Unit.Quantities.Sizing;
