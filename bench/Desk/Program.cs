@@ -1,9 +1,9 @@
 using System.Diagnostics;
-using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Store;
-using Litterfall.Web;
 using Litterfall.Web.Desk;
+using Litterfall.Web.Library;
 
 // People at desks on one machine: each drags a layer for two seconds and rests for three. Told are the times
 // until

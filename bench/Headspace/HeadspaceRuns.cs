@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Attributes;
 using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;

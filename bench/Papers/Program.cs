@@ -1,6 +1,7 @@
 using BenchmarkDotNet.Attributes;
 using BenchmarkDotNet.Running;
 using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;
 using Litterfall.Domain.DesignFile;

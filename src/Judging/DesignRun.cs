@@ -3,15 +3,6 @@ using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
-using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Life;
-using Litterfall.Forecasting.Light;
-using Litterfall.Forecasting.Water;
-using Litterfall.Quantities.Cutting;
-using Litterfall.Quantities.Hygiene;
-using Litterfall.Quantities.Packs;
-using Litterfall.Quantities.Sizing;
-using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Judging;
 

@@ -1,6 +1,7 @@
 using System.CommandLine.Parsing;
 using System.CommandLine;
 using Litterfall.App.Commands;
+using Litterfall.App.Files;
 using Litterfall.Domain.Faults;
 
 namespace Litterfall.App;

@@ -1,5 +1,6 @@
 using Litterfall.Verification.Air;
 using Litterfall.Verification.Buying;
+using Litterfall.Verification.Cases;
 using Litterfall.Verification.Crew;
 using Litterfall.Verification.Floor;
 using Litterfall.Verification.Hygiene;

@@ -6,6 +6,8 @@ using Litterfall.Domain.DesignFile;
 using Litterfall.Judging;
 using Litterfall.Judging.Levers;
 using Litterfall.Store;
+using Litterfall.Web.Desk;
+using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;

@@ -1,4 +1,4 @@
-using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.App.Pages;
 using Litterfall.Judging;
 using Litterfall.Verification;

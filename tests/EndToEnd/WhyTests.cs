@@ -1,4 +1,5 @@
 using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Verification;
+using Litterfall.Verification.Cases;
 using Xunit;
 
 namespace Litterfall.Tests.Verification;

@@ -4,7 +4,7 @@ using Litterfall.Documents.Layout;
 using Litterfall.Documents.Views;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
-using Litterfall.Instructions.Building;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Papers;

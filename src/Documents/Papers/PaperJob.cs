@@ -10,6 +10,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Building;
 using Litterfall.Instructions.Care;
+using Litterfall.Instructions.Parts;
 using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
 

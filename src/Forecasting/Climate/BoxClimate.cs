@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;
 

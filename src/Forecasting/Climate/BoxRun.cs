@@ -3,12 +3,10 @@ using Litterfall.Domain;
 using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;
-using Litterfall.Forecasting.Light;
 using Litterfall.Physics;
 using Litterfall.Physics.Air;
 using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Soil;
-using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;

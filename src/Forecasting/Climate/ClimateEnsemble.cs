@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Floor;
 using Litterfall.Physics.Coupling;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;
 

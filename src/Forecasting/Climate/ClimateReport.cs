@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Litterfall.Forecasting.Floor;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Forecasting.Water;
 
 namespace Litterfall.Forecasting.Climate;
 

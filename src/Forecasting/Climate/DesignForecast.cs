@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Light;
 using Litterfall.Physics.Coupling;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;
 

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Litterfall.Forecasting.Floor;
-using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Climate;

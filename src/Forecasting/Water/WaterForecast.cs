@@ -1,12 +1,9 @@
 using Litterfall.Forecasting.Climate;
 using System.Collections.Immutable;
-using Litterfall.Domain;
 using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;
 using Litterfall.Physics.Soil;
-using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Water;
 

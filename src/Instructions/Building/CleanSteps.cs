@@ -4,6 +4,7 @@ using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
 
@@ -56,7 +57,7 @@ internal static class CleanSteps
         }
 
         var rinse = writer.Text(material, "rinse") ?? "Rinse until the water runs clear.";
-        var text = $"{Capital(material.Name)}, {Amount(numbers, writer, layer)}: {rinse}";
+        var text = $"{NumberText.Capital(material.Name)}, {Amount(numbers, writer, layer)}: {rinse}";
         if (Goods.IsDusty(material))
         {
             var wet = text.Contains("wet it", StringComparison.OrdinalIgnoreCase)
@@ -92,7 +93,7 @@ internal static class CleanSteps
             return;
         }
 
-        var amount = $"{Capital(leaves.Name)}, {Amount(numbers, writer, layer)}";
+        var amount = $"{NumberText.Capital(leaves.Name)}, {Amount(numbers, writer, layer)}";
         var prepared = numbers.Design.Design.Floor.Litter!.Prepared;
         if (!Goods.NeedsHeat(prepared))
         {
@@ -126,12 +127,12 @@ internal static class CleanSteps
         {
             if (!Goods.NeedsHeat(prepared))
             {
-                writer.Step(key, $"{Capital(entry.Name)}: already {Word(prepared)}. Rinse off the dust.");
+                writer.Step(key, $"{NumberText.Capital(entry.Name)}: already {Word(prepared)}. Rinse off the dust.");
                 continue;
             }
 
             var how = writer.Text(entry, "preparation") ?? "Scrub and scald; let it cool.";
-            writer.Step(key, $"{Capital(entry.Name)}: {Goods.Degrees(how)}", entry.Note, Hot);
+            writer.Step(key, $"{NumberText.Capital(entry.Name)}: {Goods.Degrees(how)}", entry.Note, Hot);
         }
     }
 
@@ -258,8 +259,4 @@ internal static class CleanSteps
         $"{Math.Round(share.Si * 100, 9).ToString(format, CultureInfo.InvariantCulture)} %";
 
     private static string Word(Preparation? prepared) => prepared!.Value.ToString().ToLowerInvariant();
-
-    /// <summary>The text with a capital first letter.</summary>
-    internal static string Capital(string text) =>
-        text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -3,6 +3,7 @@ using Litterfall.Domain;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;

@@ -2,6 +2,7 @@ using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
 

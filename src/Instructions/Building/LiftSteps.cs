@@ -1,4 +1,6 @@
+using Litterfall.Quantities.Measures;
 using Litterfall.Forecasting;
+using Litterfall.Instructions.Parts;
 
 namespace Litterfall.Instructions.Building;
 
@@ -13,7 +15,7 @@ internal static class LiftSteps
             var mass = lift.Mass is { } m ? $", {writer.Kilograms(m)}" : "";
             writer.Step(
                 "box",
-                $"{CleanSteps.Capital(lift.Item)}{mass}: {Lifts.People(lift.Persons)}. {lift.Note}",
+                $"{NumberText.Capital(lift.Item)}{mass}: {Lifts.People(lift.Persons)}. {lift.Note}",
                 lift.Persons > 1 ? $"One person lifts at most {writer.Kilograms(Lifts.PerPerson)}." : null
             );
         }

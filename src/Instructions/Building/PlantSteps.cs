@@ -4,6 +4,7 @@ using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Buying;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Instructions.Building;
@@ -57,7 +58,7 @@ internal static class PlantSteps
             design.Floor.Litter is null ? null : "leaves",
             design.Crew.Count > 0 ? "crew" : null,
         ];
-        return CleanSteps.Capital(string.Join(", ", parts.OfType<string>()));
+        return NumberText.Capital(string.Join(", ", parts.OfType<string>()));
     }
 
     /// <summary>Name of a plant of the design.</summary>

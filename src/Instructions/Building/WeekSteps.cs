@@ -1,8 +1,8 @@
-using Litterfall.Forecasting.Life;
 using Litterfall.Domain;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Forecasting.Life;
 using Litterfall.Instructions.Care;
 using Litterfall.Quantities.Measures;
 

@@ -1,14 +1,9 @@
 using Litterfall.Quantities.Measures;
 using System.Globalization;
 using Litterfall.Domain;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Judging;
-using Litterfall.Quantities.Packs;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Buying;

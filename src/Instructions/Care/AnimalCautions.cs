@@ -1,12 +1,8 @@
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Instructions.Building;
-using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;

@@ -1,11 +1,9 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Litterfall.Forecasting.Life;
 using Litterfall.Domain;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Instructions.Building;
+using Litterfall.Forecasting.Life;
 using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Instructions.Care;
@@ -181,7 +179,7 @@ public static class CareDates
             "grow-in-over",
             planting.AddDays(GrowIn.WholeDays(grown)),
             "Grow-in over",
-            $"{CleanSteps.Capital(Signs(design))}: ready to hand over. If not, wait.",
+            $"{NumberText.Capital(Signs(design))}: ready to hand over. If not, wait.",
             null,
             "planted"
         )

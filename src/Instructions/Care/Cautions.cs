@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
-using Litterfall.Instructions.Building;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;

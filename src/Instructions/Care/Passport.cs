@@ -3,7 +3,7 @@ using Litterfall.Domain;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Instructions.Building;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Stocking;
 
@@ -102,7 +102,7 @@ public sealed record Passport(
                     + $"{NumberText.Depth(layer.BackDepth, inches)} back";
             yield return Fact(
                 "floor",
-                CleanSteps.Capital(layer.Layer),
+                NumberText.Capital(layer.Layer),
                 $"{name}, {depth}, {NumberText.Liters(layer.Finished)}",
                 layer.Finished
             );

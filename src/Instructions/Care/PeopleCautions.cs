@@ -1,7 +1,7 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
-using Litterfall.Instructions.Building;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Instructions.Care;

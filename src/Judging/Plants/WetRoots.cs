@@ -5,7 +5,6 @@ using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Water;
 using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Plants;

@@ -3,7 +3,6 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Water;
 
 namespace Litterfall.Judging.Rules;
 

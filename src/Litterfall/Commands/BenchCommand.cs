@@ -2,11 +2,13 @@ using System.Collections.Immutable;
 using System.CommandLine;
 using System.Net;
 using System.Reflection;
+using Litterfall.App.Files;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Store;
 using Litterfall.Web;
+using Litterfall.Web.Library;
 using Microsoft.AspNetCore.DataProtection;
 using Microsoft.AspNetCore.HostFiltering;
 

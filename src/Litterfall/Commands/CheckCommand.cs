@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Diagnostics;
 using System.Globalization;
+using Litterfall.App.Files;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
 using Litterfall.Domain.Catalog;

@@ -1,6 +1,8 @@
+using Litterfall.Laboratory.Column;
 using System.CommandLine;
 using System.Diagnostics;
 using System.Globalization;
+using Litterfall.App.Files;
 using Litterfall.App.Forecasts;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Faults;
@@ -115,7 +117,7 @@ internal static class ForecastCommand
 
     private static DesignForecast? Forecast(CheckedDesign design, ForecastWish wish, CancellationToken cancel)
     {
-        using var progress = new Labs.LabProgress();
+        using var progress = new LabProgress();
         progress.Begin(24.0 * wish.Days);
         return DesignForecast.Of(design, wish, share => progress.Past(share * 24.0 * wish.Days), cancel);
     }

@@ -1,11 +1,12 @@
 using System.CommandLine;
 using System.Globalization;
-using Litterfall.App.Cases;
-using Litterfall.App.Labs;
-using Litterfall.App.Labs.Crew;
-using Litterfall.App.Labs.Headspace;
-using Litterfall.App.Labs.Light;
+using Litterfall.App.Files;
 using Litterfall.Domain.Faults;
+using Litterfall.Laboratory.Cases;
+using Litterfall.Laboratory.Column;
+using Litterfall.Laboratory.Crew;
+using Litterfall.Laboratory.Headspace;
+using Litterfall.Laboratory.Light;
 using Litterfall.Physics.Soil;
 
 namespace Litterfall.App.Commands;
@@ -182,7 +183,7 @@ internal static class LabCommand
 
     private static int RunCrew(string path, bool json, CancellationToken cancel)
     {
-        var reading = CaseFile.Read(path, CrewForm.Read);
+        var reading = CaseFile.Read(path, form => CrewForm.Read(form, Shop.Embedded()));
         if (!reading.IsGood)
         {
             return Exit.Unusable(json, [.. reading.Faults]);

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Reflection;
+using Litterfall.App.Files;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;

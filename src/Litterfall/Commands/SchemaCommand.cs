@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.Text.Encodings.Web;
 using System.Text.Json;
+using Litterfall.App.Files;
 using Litterfall.Domain.DesignFile;
 
 namespace Litterfall.App.Commands;

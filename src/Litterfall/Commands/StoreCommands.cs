@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Litterfall.App.Files;
 using Litterfall.Domain.Faults;
 using Litterfall.Store;
 using Microsoft.Data.Sqlite;

@@ -1,10 +1,12 @@
 using System.CommandLine;
 using System.Globalization;
 using System.Text;
+using Litterfall.App.Files;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
 using Litterfall.Domain.Figures;
 using Litterfall.Verification;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.App.Commands;
 

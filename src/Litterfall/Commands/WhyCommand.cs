@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Diagnostics;
+using Litterfall.App.Files;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
 using Litterfall.Domain.Faults;

@@ -1,11 +1,10 @@
 using System.Text.Json;
-using Litterfall.Forecasting;
 using Litterfall.Documents.Json;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
+using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Life;
-using Litterfall.Judging;
 using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Crew;
 

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
-using Litterfall.Verification;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.App.Pages;
 

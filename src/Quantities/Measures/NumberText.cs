@@ -100,4 +100,9 @@ public static class NumberText
         var text = Math.Round(number, 9).ToString(format, CultureInfo.InvariantCulture);
         return text is "-0" or "-0.0" ? text[1..] : text;
     }
+
+    /// <summary>A sentence begins with a capital letter.</summary>
+    /// <param name="text">The sentence.</param>
+    public static string Capital(string text) =>
+        text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -1,7 +1,7 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Physics;
 using Litterfall.Physics.Air;
-using Litterfall.Physics.Coupling;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.Verification.Air;
 

@@ -1,6 +1,7 @@
-using Litterfall.Domain.Figures;
 using System.Collections.Immutable;
+using Litterfall.Domain.Figures;
 using Litterfall.Physics.Air;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.Verification.Air;
 

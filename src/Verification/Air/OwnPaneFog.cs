@@ -1,7 +1,7 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics.Air;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.Verification.Air;
 

@@ -1,6 +1,7 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Physics.Air;
 using Litterfall.Physics.Soil;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.Verification.Air;
 

@@ -1,6 +1,6 @@
 using Litterfall.Domain.Figures;
-using Litterfall.Instructions.Buying;
 using Litterfall.Quantities.Packs;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.Verification.Buying;
 

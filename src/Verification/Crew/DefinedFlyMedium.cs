@@ -1,4 +1,5 @@
 using Litterfall.Domain.Figures;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.Verification.Crew;
 

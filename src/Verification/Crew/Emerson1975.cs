@@ -1,7 +1,7 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Physics;
-using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Crew;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.Verification.Crew;
 

@@ -1,5 +1,6 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Physics.Crew;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.Verification.Crew;
 

@@ -1,6 +1,7 @@
-using Litterfall.Domain.Figures;
 using System.Globalization;
+using Litterfall.Domain.Figures;
 using Litterfall.Physics.Light;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.Verification.Light;
 

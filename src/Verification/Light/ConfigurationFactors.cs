@@ -1,6 +1,7 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Physics.Light;
 using Litterfall.Physics.Numerics;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.Verification.Light;
 

@@ -1,7 +1,8 @@
-using Litterfall.Domain.Figures;
 using System.Text;
+using Litterfall.Domain.Figures;
 using Litterfall.Domain.Photometry;
 using Litterfall.Physics.Light;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.Verification.Light;
 

@@ -1,5 +1,6 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Quantities.Mixing;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.Verification.Mixing;
 

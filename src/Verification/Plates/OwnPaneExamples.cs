@@ -1,8 +1,8 @@
-using Litterfall.Domain.Figures;
 using System.Globalization;
+using Litterfall.Domain.Figures;
 using Litterfall.Physics;
-using Litterfall.Physics.Coupling;
 using Litterfall.Physics.Plates;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.Verification.Plates;
 

@@ -3,6 +3,7 @@ using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Judging;
+using Litterfall.Verification.Cases;
 
 namespace Litterfall.Verification.Sizing;
 

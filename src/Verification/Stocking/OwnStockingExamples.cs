@@ -1,4 +1,5 @@
 using Litterfall.Domain.Figures;
+using Litterfall.Verification.Cases;
 using Litterfall.Verification.Sizing;
 
 namespace Litterfall.Verification.Stocking;

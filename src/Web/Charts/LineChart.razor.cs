@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;
 
 namespace Litterfall.Web.Charts;

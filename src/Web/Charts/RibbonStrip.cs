@@ -5,6 +5,7 @@ using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Physics.Coupling;
 using Litterfall.Web.Desk;
+using Litterfall.Web.Library;
 
 namespace Litterfall.Web.Charts;
 

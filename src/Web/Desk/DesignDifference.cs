@@ -1,5 +1,6 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Judging;
+using Litterfall.Web.Library;
 
 namespace Litterfall.Web.Desk;
 

@@ -1,11 +1,11 @@
 using System.Collections.Immutable;
-using Litterfall.Forecasting;
 using Litterfall.Documents.Views;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Forecasting.Light;
+using Litterfall.Forecasting;
 using Litterfall.Judging;
 using Litterfall.Judging.Levers;
+using Litterfall.Web.Library;
 
 namespace Litterfall.Web.Desk;
 

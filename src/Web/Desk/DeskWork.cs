@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Store;
+using Litterfall.Web.Library;
 
 namespace Litterfall.Web.Desk;
 

@@ -1,6 +1,7 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Judging;
+using Litterfall.Web.Library;
 
 namespace Litterfall.Web.Desk;
 

@@ -1,4 +1,5 @@
 using Litterfall.Web.Desk;
+using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 

@@ -12,6 +12,8 @@ using Litterfall.Judging;
 using Litterfall.Judging.Starting;
 using Litterfall.Quantities.Sizing;
 using Litterfall.Store;
+using Litterfall.Web.Desk;
+using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components.Forms;
 
 namespace Litterfall.Web.Pages;

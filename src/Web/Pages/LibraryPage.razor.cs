@@ -1,5 +1,6 @@
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
+using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 

@@ -1,14 +1,10 @@
 using System.Globalization;
-using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Litterfall.Forecasting;
-using Litterfall.Judging;
 using Litterfall.Quantities.Measuring;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Store;
+using Litterfall.Web.Library;
 
 namespace Litterfall.Web.Pages;
 

@@ -3,6 +3,7 @@ using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Svg;
 using Litterfall.Documents.Views;
 using Litterfall.Web.Desk;
+using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Web;
 using Microsoft.JSInterop;

@@ -2,6 +2,7 @@ using Litterfall.Domain.Catalog;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Web.Desk;
+using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;
 
 namespace Litterfall.Web.Parts;

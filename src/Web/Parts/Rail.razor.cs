@@ -3,6 +3,7 @@ using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Findings;
 using Litterfall.Judging.Levers;
 using Litterfall.Web.Desk;
+using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;
 
 namespace Litterfall.Web.Parts;

@@ -4,6 +4,7 @@ using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Physics.Coupling;
 using Litterfall.Web.Desk;
+using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;
 
 namespace Litterfall.Web.Parts;

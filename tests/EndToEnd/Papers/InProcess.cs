@@ -1,5 +1,6 @@
 using System.Reflection;
 using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;
 using Litterfall.Domain.DesignFile;

@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Text.Json.Nodes;
+using Litterfall.Tests.EndToEnd.Papers;
 
 [assembly: AssemblyFixture(typeof(PaperFolder))]
 

@@ -1,14 +1,14 @@
 using System.Globalization;
 using System.Text;
 using CsCheck;
-using Litterfall.App.Cases;
 using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
+using Litterfall.Laboratory.Cases;
 
-namespace Litterfall.Tests.Unit.Cases;
+namespace Litterfall.UnitTests.Cases;
 
 /// <summary>The strict reader of JSON cases; expected places are counted by hand in the texts.</summary>
 public sealed class CaseReaderTests

@@ -3,10 +3,10 @@ using System.Text;
 using Litterfall.Documents.Calendar;
 using Litterfall.Instructions.Care;
 using Litterfall.Quantities.Stocking;
-using Litterfall.Tests.Unit.Instructions.Building;
-using Litterfall.Tests.Unit.Quantities.Measures;
+using Litterfall.UnitTests.Instructions.Building;
+using Litterfall.UnitTests.Quantities.Measures;
 
-namespace Litterfall.Tests.Unit.Documents;
+namespace Litterfall.UnitTests.Documents;
 
 /// <summary>Calendar files against RFC 5545 and against Debian's python3-icalendar.</summary>
 public sealed class CalendarFileTests

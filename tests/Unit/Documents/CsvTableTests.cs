@@ -5,10 +5,10 @@ using Litterfall.Instructions.Buying;
 using Litterfall.Instructions.Care;
 using Litterfall.Quantities.Packs;
 using Litterfall.Quantities.Stocking;
-using Litterfall.Tests.Unit.Instructions.Building;
-using Litterfall.Tests.Unit.Quantities.Measures;
+using Litterfall.UnitTests.Instructions.Building;
+using Litterfall.UnitTests.Quantities.Measures;
 
-namespace Litterfall.Tests.Unit.Documents;
+namespace Litterfall.UnitTests.Documents;
 
 /// <summary>CSV against RFC 4180 and against the csv module of Python.</summary>
 public sealed class CsvTableTests

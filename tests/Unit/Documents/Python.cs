@@ -2,7 +2,7 @@ using System.Diagnostics;
 using System.Text;
 using System.Text.Json.Nodes;
 
-namespace Litterfall.Tests.Unit.Documents;
+namespace Litterfall.UnitTests.Documents;
 
 /// <summary>
 /// Debian's Python as an independent reader of our files; tests skip, with the reason, where it is missing.

@@ -1,4 +1,4 @@
-namespace Litterfall.Tests.Unit.Domain;
+namespace Litterfall.UnitTests.Domain;
 
 /// <summary>A design file with one fault; line and column were counted by hand.</summary>
 /// <param name="Name">What is wrong.</param>

@@ -3,7 +3,7 @@ using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;
 
-namespace Litterfall.Tests.Unit.Domain;
+namespace Litterfall.UnitTests.Domain;
 
 /// <summary>Edits of a design file touch what they name and nothing else.</summary>
 public sealed class DesignEditsTests

@@ -10,9 +10,9 @@ using Litterfall.Domain.Lists;
 using Litterfall.Forecasting;
 using Litterfall.Judging;
 using Litterfall.Quantities.Sizing;
-using Litterfall.Tests.Unit.House;
+using Litterfall.UnitTests.House;
 
-namespace Litterfall.Tests.Unit.Domain;
+namespace Litterfall.UnitTests.Domain;
 
 /// <summary>Files that cannot be used say where, what, and what was expected, quickly.</summary>
 public sealed class DesignReaderTests

@@ -2,9 +2,9 @@ using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;
-using Litterfall.Tests.Unit.House;
+using Litterfall.UnitTests.House;
 
-namespace Litterfall.Tests.Unit.Domain;
+namespace Litterfall.UnitTests.Domain;
 
 /// <summary>Editing one value touches that value and nothing else.</summary>
 public sealed class EditTests

@@ -1,6 +1,6 @@
 using CsCheck;
 
-namespace Litterfall.Tests.Unit.Domain;
+namespace Litterfall.UnitTests.Domain;
 
 /// <summary>Random choices.</summary>
 internal static class Pick

@@ -2,7 +2,7 @@ using System.Globalization;
 using CsCheck;
 using Litterfall.Domain.Units;
 
-namespace Litterfall.Tests.Unit.Domain;
+namespace Litterfall.UnitTests.Domain;
 
 /// <summary>Quantities as people write them. Expected values are worked out beside each line.</summary>
 public sealed class QuantityTextTests

@@ -6,9 +6,9 @@ using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
-using Litterfall.Tests.Unit.House;
+using Litterfall.UnitTests.House;
 
-namespace Litterfall.Tests.Unit.Domain;
+namespace Litterfall.UnitTests.Domain;
 
 /// <summary>Random designs a maker could write: every form of every part, units of both worlds.</summary>
 internal static class RandomDesigns

@@ -1,7 +1,7 @@
 using Litterfall.Domain.Checking;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Domain;
+namespace Litterfall.UnitTests.Domain;
 
 /// <summary>Logger files as they come: points, commas, semicolons, tabs, marks, wrong lines.</summary>
 public sealed class RoomLogTests

@@ -1,5 +1,6 @@
 using CsCheck;
 using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
@@ -9,9 +10,9 @@ using Litterfall.Domain.Keys;
 using Litterfall.Forecasting;
 using Litterfall.Judging;
 using Litterfall.Quantities.Sizing;
-using Litterfall.Tests.Unit.House;
+using Litterfall.UnitTests.House;
 
-namespace Litterfall.Tests.Unit.Domain;
+namespace Litterfall.UnitTests.Domain;
 
 /// <summary>
 /// What is written is read back equal; whatever is read can be computed and its sums close.

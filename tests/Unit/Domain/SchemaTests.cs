@@ -7,11 +7,11 @@ using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;
-using Litterfall.Tests.Unit.House;
+using Litterfall.UnitTests.House;
 using YamlDotNet.Core;
 using YamlDotNet.RepresentationModel;
 
-namespace Litterfall.Tests.Unit.Domain;
+namespace Litterfall.UnitTests.Domain;
 
 /// <summary>
 /// The JSON Schema offered to editors accepts what the reader accepts, and helps otherwise.

@@ -1,7 +1,7 @@
 using Litterfall.Domain.Units;
 using U = UnitsNet;
 
-namespace Litterfall.Tests.Unit.Domain;
+namespace Litterfall.UnitTests.Domain;
 
 /// <summary>
 /// What a unit word is worth in SI, by a units package that shares no code with ours. Where the package has

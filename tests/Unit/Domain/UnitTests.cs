@@ -1,6 +1,6 @@
 using Litterfall.Domain.Units;
 
-namespace Litterfall.Tests.Unit.Domain;
+namespace Litterfall.UnitTests.Domain;
 
 /// <summary>Every unit word, and every unit of the catalog, against values from outside.</summary>
 public sealed class UnitTests

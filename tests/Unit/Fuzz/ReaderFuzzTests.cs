@@ -1,12 +1,12 @@
-using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Judging;
-using Litterfall.Tests.Unit.House;
+using Litterfall.UnitTests.House;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Fuzz;
+namespace Litterfall.UnitTests.Fuzz;
 
 /// <summary>
 /// Samples with random damage: the reader understands or says where and what, and whatever it accepts can

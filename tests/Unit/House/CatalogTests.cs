@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
@@ -9,7 +10,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 
-namespace Litterfall.Tests.Unit.House;
+namespace Litterfall.UnitTests.House;
 
 /// <summary>Every value of the embedded catalog is cited, in range and fits the rest.</summary>
 public sealed class CatalogTests

@@ -1,6 +1,6 @@
 using System.Xml.Linq;
 
-namespace Litterfall.Tests.Unit.House;
+namespace Litterfall.UnitTests.House;
 
 /// <summary>
 /// Who may use whom: Domain, then Physics, then Planning, then Documents; all four are pure.

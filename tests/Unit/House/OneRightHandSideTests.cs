@@ -1,6 +1,6 @@
 using Xunit;
 
-namespace Litterfall.Tests.Unit.House;
+namespace Litterfall.UnitTests.House;
 
 /// <summary>
 /// The laboratory's lumped box and the forecast of a design are one model: its balances are written once, and

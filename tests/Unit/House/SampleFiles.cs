@@ -1,11 +1,12 @@
 using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;
 
-namespace Litterfall.Tests.Unit.House;
+namespace Litterfall.UnitTests.House;
 
 /// <summary>The design files of the checkout and the catalog they name.</summary>
 internal static class SampleFiles

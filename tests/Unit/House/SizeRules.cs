@@ -3,7 +3,7 @@ using Microsoft.CodeAnalysis;
 using Microsoft.CodeAnalysis.CSharp;
 using Microsoft.CodeAnalysis.CSharp.Syntax;
 
-namespace Litterfall.Tests.Unit.House;
+namespace Litterfall.UnitTests.House;
 
 /// <summary>A broken rule: its name, the place as written in exceptions.txt, and the measure.</summary>
 internal sealed record Breach(string Rule, string Place, string What)

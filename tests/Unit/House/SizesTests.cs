@@ -1,4 +1,4 @@
-namespace Litterfall.Tests.Unit.House;
+namespace Litterfall.UnitTests.House;
 
 /// <summary>Code stays small enough to be read; exceptions.txt may only shrink.</summary>
 public sealed class SizesTests

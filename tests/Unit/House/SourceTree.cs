@@ -1,4 +1,4 @@
-namespace Litterfall.Tests.Unit.House;
+namespace Litterfall.UnitTests.House;
 
 /// <summary>The checkout these tests were built from.</summary>
 internal static class SourceTree

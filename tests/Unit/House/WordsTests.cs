@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
 
-namespace Litterfall.Tests.Unit.House;
+namespace Litterfall.UnitTests.House;
 
 /// <summary>Nothing in the repository points at papers a reader of it does not have.</summary>
 public sealed partial class WordsTests

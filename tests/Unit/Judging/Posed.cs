@@ -1,4 +1,4 @@
-using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
@@ -6,7 +6,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Judging;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging;
+namespace Litterfall.UnitTests.Judging;
 
 /// <summary>Designs of a few lines, posed through the reader, the checker and the main path.</summary>
 internal static class Posed

@@ -2,7 +2,7 @@ using System.Globalization;
 using Litterfall.Domain.Findings;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging;
+namespace Litterfall.UnitTests.Judging;
 
 /// <summary>Each rule has a design that trips it and one just inside the limit.</summary>
 public sealed class RuleTests

@@ -2,7 +2,7 @@ using System.IO.Compression;
 using Litterfall.Store;
 using Microsoft.Data.Sqlite;
 
-namespace Litterfall.Tests.Unit.Store;
+namespace Litterfall.UnitTests.Store;
 
 /// <summary>What the bench keeps: every version, both sides of a conflict, a copy in one file.</summary>
 public sealed class BenchStoreTests : IDisposable

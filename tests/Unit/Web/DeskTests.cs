@@ -8,15 +8,16 @@ using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging;
 using Litterfall.Quantities.Sizing;
-using Litterfall.Tests.Unit.Instructions.Building;
-using Litterfall.Tests.Unit.Judging;
-using Litterfall.Tests.Unit.Quantities.Measures;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
+using Litterfall.UnitTests.Instructions.Building;
+using Litterfall.UnitTests.Judging;
+using Litterfall.UnitTests.Quantities.Measures;
+using Litterfall.UnitTests.Quantities.Packs;
+using Litterfall.UnitTests.Quantities.Sizing;
 using Litterfall.Web;
 using Litterfall.Web.Desk;
+using Litterfall.Web.Library;
 
-namespace Litterfall.Tests.Unit.Web;
+namespace Litterfall.UnitTests.Web;
 
 /// <summary>Handles, typed lengths and units of the desk.</summary>
 public sealed class DeskTests
@@ -193,7 +194,7 @@ public sealed class DeskTests
     {
         var document = Read(Lit);
         var design = Litterfall
-            .Domain.Checking.DesignChecker.Check(document, Litterfall.App.Shop.Embedded())
+            .Domain.Checking.DesignChecker.Check(document, Litterfall.App.Files.Shop.Embedded())
             .Value!;
         var views = new DesignViews(DesignNumbers.Shape(design), onScreen: true);
         var spot = views.PlanGrips(Room).First(g => g.Part == "plants[0]");
@@ -212,7 +213,7 @@ public sealed class DeskTests
     {
         var document = Read(Lit);
         var design = Litterfall
-            .Domain.Checking.DesignChecker.Check(document, Litterfall.App.Shop.Embedded())
+            .Domain.Checking.DesignChecker.Check(document, Litterfall.App.Files.Shop.Embedded())
             .Value!;
         var shape = DesignNumbers.Shape(design);
         var light = shape.Upto(Reach.Whole).Light!;

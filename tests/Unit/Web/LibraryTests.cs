@@ -1,5 +1,6 @@
 using System.Text;
 using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
@@ -13,10 +14,11 @@ using Litterfall.Store;
 using Litterfall.Web;
 using Litterfall.Web.Charts;
 using Litterfall.Web.Desk;
+using Litterfall.Web.Library;
 using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.Logging.Abstractions;
 
-namespace Litterfall.Tests.Unit.Web;
+namespace Litterfall.UnitTests.Web;
 
 /// <summary>Own entries, files that designs name, and what they change on a desk.</summary>
 public sealed class LibraryTests : IDisposable

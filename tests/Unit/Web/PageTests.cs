@@ -1,5 +1,6 @@
 using Bunit;
 using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
@@ -8,12 +9,13 @@ using Litterfall.Store;
 using Litterfall.Web;
 using Litterfall.Web.Charts;
 using Litterfall.Web.Desk;
+using Litterfall.Web.Library;
 using Litterfall.Web.Pages;
 using Litterfall.Web.Parts;
 using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
 
-namespace Litterfall.Tests.Unit.Web;
+namespace Litterfall.UnitTests.Web;
 
 /// <summary>Pages and parts of the bench, rendered without a browser.</summary>
 public sealed class PageTests : IAsyncDisposable

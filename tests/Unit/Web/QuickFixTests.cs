@@ -1,12 +1,12 @@
-using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain.Findings;
 using Litterfall.Judging;
-using Litterfall.Tests.Unit.House;
-using Litterfall.Tests.Unit.Judging;
+using Litterfall.UnitTests.House;
+using Litterfall.UnitTests.Judging;
 using Litterfall.Web.Desk;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Web;
+namespace Litterfall.UnitTests.Web;
 
 /// <summary>What a finding offers to try does help: it is gone, or nearer to its limit.</summary>
 public sealed class QuickFixTests

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace Litterfall.Tests.Unit.Domain.Photometry;
+namespace Litterfall.UnitTests.Domain.Photometry;
 
 /// <summary>
 /// Writes luminaires in the grammar of EULUMDAT: every symmetry, decimal commas, absolute and relative.

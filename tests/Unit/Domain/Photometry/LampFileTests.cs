@@ -3,7 +3,7 @@ using Litterfall.Domain.Photometry;
 using Litterfall.Physics.Light;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Domain.Photometry;
+namespace Litterfall.UnitTests.Domain.Photometry;
 
 /// <summary>
 /// Files written by a grammar of our own are read back: form, flux and intensities of the luminaire behind

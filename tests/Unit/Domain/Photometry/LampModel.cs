@@ -1,4 +1,4 @@
-namespace Litterfall.Tests.Unit.Domain.Photometry;
+namespace Litterfall.UnitTests.Domain.Photometry;
 
 /// <summary>
 /// A made-up luminaire: intensities by a rule, so that any direction has an expected value.

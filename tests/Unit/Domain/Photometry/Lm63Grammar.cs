@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 
-namespace Litterfall.Tests.Unit.Domain.Photometry;
+namespace Litterfall.UnitTests.Domain.Photometry;
 
 /// <summary>
 /// Writes luminaires in the grammar of LM-63, in every way the standard and the wild allow: editions, labels,

@@ -1,7 +1,7 @@
 using Litterfall.Domain.Photometry;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Domain.Photometry;
+namespace Litterfall.UnitTests.Domain.Photometry;
 
 public sealed class SpectrumTableTests
 {

@@ -1,14 +1,15 @@
 using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;
 using Litterfall.Forecasting.Water;
 using Litterfall.Physics.Soil;
-using Litterfall.Tests.Unit.Judging;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
+using Litterfall.UnitTests.Judging;
+using Litterfall.UnitTests.Quantities.Packs;
+using Litterfall.UnitTests.Quantities.Sizing;
 
-namespace Litterfall.Tests.Unit.Forecasting.Water;
+namespace Litterfall.UnitTests.Forecasting.Water;
 
 /// <summary>Recipes without a curve of their own.</summary>
 public sealed class MaterialCurveTests

@@ -3,15 +3,16 @@ using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Building;
+using Litterfall.Instructions.Parts;
 using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
-using Litterfall.Tests.Unit.Judging;
-using Litterfall.Tests.Unit.Quantities.Measures;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
+using Litterfall.UnitTests.Judging;
+using Litterfall.UnitTests.Quantities.Measures;
+using Litterfall.UnitTests.Quantities.Packs;
+using Litterfall.UnitTests.Quantities.Sizing;
 
-namespace Litterfall.Tests.Unit.Instructions.Building;
+namespace Litterfall.UnitTests.Instructions.Building;
 
 /// <summary>Step cards: the numbers on them, and that a card only says what its design needs.</summary>
 public sealed partial class BuildStepsTests
@@ -182,7 +183,7 @@ public sealed partial class BuildStepsTests
         Assert.Equal(
             persons,
             Lifts.Persons(
-                Figure.Choice("mass", kilograms, Litterfall.Domain.Units.Units.Kilogram, "posed")
+                Figure.Choice("mass", kilograms, Litterfall.Domain.Units.Unit.Kilogram, "posed")
             )
         );
 

@@ -1,16 +1,17 @@
 using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
 using Litterfall.Judging;
 using Litterfall.Quantities.Sizing;
-using Litterfall.Tests.Unit.House;
-using Litterfall.Tests.Unit.Judging;
-using Litterfall.Tests.Unit.Quantities.Measures;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
+using Litterfall.UnitTests.House;
+using Litterfall.UnitTests.Judging;
+using Litterfall.UnitTests.Quantities.Measures;
+using Litterfall.UnitTests.Quantities.Packs;
+using Litterfall.UnitTests.Quantities.Sizing;
 
-namespace Litterfall.Tests.Unit.Instructions.Building;
+namespace Litterfall.UnitTests.Instructions.Building;
 
 /// <summary>Designs that several tests read, run once.</summary>
 internal static class Built

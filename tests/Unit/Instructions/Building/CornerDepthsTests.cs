@@ -1,11 +1,12 @@
 using Litterfall.Instructions.Building;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Measures;
-using Litterfall.Tests.Unit.Judging;
-using Litterfall.Tests.Unit.Quantities.Measures;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
+using Litterfall.UnitTests.Judging;
+using Litterfall.UnitTests.Quantities.Measures;
+using Litterfall.UnitTests.Quantities.Packs;
+using Litterfall.UnitTests.Quantities.Sizing;
 
-namespace Litterfall.Tests.Unit.Instructions.Building;
+namespace Litterfall.UnitTests.Instructions.Building;
 
 /// <summary>Depths at the corners against sums done by hand.</summary>
 public sealed class CornerDepthsTests

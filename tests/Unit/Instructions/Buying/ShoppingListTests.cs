@@ -1,13 +1,13 @@
 using Litterfall.Instructions.Buying;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Packs;
-using Litterfall.Tests.Unit.Instructions.Building;
-using Litterfall.Tests.Unit.Judging;
-using Litterfall.Tests.Unit.Quantities.Measures;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
+using Litterfall.UnitTests.Instructions.Building;
+using Litterfall.UnitTests.Judging;
+using Litterfall.UnitTests.Quantities.Measures;
+using Litterfall.UnitTests.Quantities.Packs;
+using Litterfall.UnitTests.Quantities.Sizing;
 
-namespace Litterfall.Tests.Unit.Instructions.Buying;
+namespace Litterfall.UnitTests.Instructions.Buying;
 
 /// <summary>The shopping list against the design and the workshop's stock.</summary>
 public sealed class ShoppingListTests

@@ -1,13 +1,13 @@
 using Litterfall.Domain.Findings;
 using Litterfall.Instructions.Care;
 using Litterfall.Quantities.Stocking;
-using Litterfall.Tests.Unit.Instructions.Building;
-using Litterfall.Tests.Unit.Judging;
-using Litterfall.Tests.Unit.Quantities.Measures;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
+using Litterfall.UnitTests.Instructions.Building;
+using Litterfall.UnitTests.Judging;
+using Litterfall.UnitTests.Quantities.Measures;
+using Litterfall.UnitTests.Quantities.Packs;
+using Litterfall.UnitTests.Quantities.Sizing;
 
-namespace Litterfall.Tests.Unit.Instructions.Care;
+namespace Litterfall.UnitTests.Instructions.Care;
 
 /// <summary>
 /// Warnings appear where the danger is and nowhere else. Which danger a build has is judged by hand from the

@@ -1,11 +1,11 @@
 using System.Globalization;
 using Litterfall.Instructions.Care;
 using Litterfall.Quantities.Stocking;
-using Litterfall.Tests.Unit.Judging;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
+using Litterfall.UnitTests.Judging;
+using Litterfall.UnitTests.Quantities.Packs;
+using Litterfall.UnitTests.Quantities.Sizing;
 
-namespace Litterfall.Tests.Unit.Instructions.Care;
+namespace Litterfall.UnitTests.Instructions.Care;
 
 /// <summary>ISO 7064, MOD 37,36.</summary>
 public sealed class TankNumberTests

@@ -2,10 +2,10 @@ using System.Globalization;
 using Litterfall.Domain.Findings;
 using Litterfall.Judging;
 using Litterfall.Judging.Levers;
-using Litterfall.Tests.Unit.Judging.Rules;
+using Litterfall.UnitTests.Judging.Rules;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Levers;
+namespace Litterfall.UnitTests.Judging.Levers;
 
 /// <summary>
 /// A lever told is a lever that works: its value typed into the design removes the finding.

@@ -2,7 +2,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Judging;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>
 /// Rules on the computed air of the box. Limits are those of the species entries (E. anthonyi: avoid above

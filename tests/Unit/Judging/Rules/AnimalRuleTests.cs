@@ -1,7 +1,7 @@
 using Litterfall.Domain.Findings;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>
 /// Rules on animals; limits from memory of keeper and zoo practice unless another source stands beside.

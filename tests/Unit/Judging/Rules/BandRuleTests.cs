@@ -2,7 +2,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Judging;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>Bands by day and night, heat margins, sexes, roots and space of plants.</summary>
 public sealed class BandRuleTests

@@ -2,7 +2,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>Designs that say little, or cannot be built, are judged without noise or failure.</summary>
 public sealed class BareDesignTests

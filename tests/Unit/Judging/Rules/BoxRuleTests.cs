@@ -1,7 +1,7 @@
 using Litterfall.Domain.Findings;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>Rules of box, doors, lid, background and lamps on both sides of their limits.</summary>
 public sealed class BoxRuleTests

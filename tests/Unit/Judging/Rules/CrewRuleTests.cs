@@ -1,7 +1,7 @@
 using Litterfall.Domain.Findings;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>Rules on the clean-up crew; densities and litter depth are common practice, no source.</summary>
 public sealed class CrewRuleTests

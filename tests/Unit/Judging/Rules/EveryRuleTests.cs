@@ -1,11 +1,11 @@
-using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain.Findings;
 using Litterfall.Judging;
-using Litterfall.Tests.Unit.House;
+using Litterfall.UnitTests.House;
 using Xunit;
 using AllRules = Litterfall.Judging.RuleBook;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>What holds for every rule, whoever wrote it.</summary>
 public sealed class EveryRuleTests

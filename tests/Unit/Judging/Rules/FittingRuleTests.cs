@@ -1,7 +1,7 @@
 using Litterfall.Domain.Findings;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>Rules of vents, passages, water and heating on both sides of their limits.</summary>
 public sealed class FittingRuleTests

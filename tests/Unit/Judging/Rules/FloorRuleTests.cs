@@ -1,3 +1,4 @@
+using Litterfall.Domain.Units;
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
@@ -5,7 +6,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Judging;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>Rules of layers, barrier, drain, litter, wood and stone on both sides of their limits.</summary>
 public sealed class FloorRuleTests

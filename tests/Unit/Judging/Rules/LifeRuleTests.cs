@@ -2,7 +2,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Judging;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>Rules on the life of the floor, on rates that are mostly recalled.</summary>
 public sealed class LifeRuleTests

@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text;
-using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
@@ -8,7 +8,7 @@ using Litterfall.Domain.Photometry;
 using Litterfall.Judging;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>
 /// Rules on light. Light grows evenly with the lumens, so one run tells which lumens bring a plant to a share

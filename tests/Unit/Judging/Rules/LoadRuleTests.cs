@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
-using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Findings;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>Rules of weight and cost that need a workshop.</summary>
 public sealed class LoadRuleTests

@@ -2,7 +2,7 @@ using System.Globalization;
 using Litterfall.Domain.Findings;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>Rules that protect the people who build, keep and visit a box.</summary>
 public sealed class PeopleRuleTests

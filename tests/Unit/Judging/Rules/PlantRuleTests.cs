@@ -1,7 +1,7 @@
 using Litterfall.Domain.Findings;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>Rules on plants; habits, sizes and sap from memory of extension charts and poison
 /// lists.</summary>

@@ -1,8 +1,9 @@
+using Litterfall.Domain.Units;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Climate;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>A sine about its mean is above a limit for 24/π × arccos((limit − mean)/swing) hours a
 /// day.</summary>

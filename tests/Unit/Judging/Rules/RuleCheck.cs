@@ -1,4 +1,4 @@
-using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
@@ -6,7 +6,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Judging;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>A posed cube and the two halves of a rule's test.</summary>
 internal static class RuleCheck

@@ -2,7 +2,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Judging;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>A roomy box, and the check that a rule trips on one design and not on the next.</summary>
 internal static class Trips

@@ -2,7 +2,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Judging;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Rules;
+namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>Rules on the water forecast, posed with a held headspace so that the gain is known.</summary>
 public sealed class WaterRuleTests

@@ -1,11 +1,11 @@
-using Litterfall.App;
+using Litterfall.App.Files;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Judging;
 using Litterfall.Judging.Starting;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Judging.Starting;
+namespace Litterfall.UnitTests.Judging.Starting;
 
 /// <summary>What a first build promises, on boxes of all sizes, asked of the whole check.</summary>
 public sealed class FirstBuildTests

@@ -2,7 +2,7 @@ using CsCheck;
 using Litterfall.Physics.Air;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Physics.Air;
+namespace Litterfall.UnitTests.Physics.Air;
 
 /// <summary>
 /// What holds for any headspace: water and heat that came are water and heat that went or stayed.

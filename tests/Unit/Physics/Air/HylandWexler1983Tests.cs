@@ -1,6 +1,6 @@
 using Litterfall.Physics.Air;
 
-namespace Litterfall.Tests.Unit.Physics.Air;
+namespace Litterfall.UnitTests.Physics.Air;
 
 /// <summary>Saturation pressures against a steam table.</summary>
 public sealed class HylandWexler1983Tests

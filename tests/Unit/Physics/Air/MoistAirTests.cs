@@ -2,7 +2,7 @@ using CsCheck;
 using Litterfall.Physics.Air;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Physics.Air;
+namespace Litterfall.UnitTests.Physics.Air;
 
 /// <summary>Functions of moist air undo one another.</summary>
 public sealed class MoistAirTests

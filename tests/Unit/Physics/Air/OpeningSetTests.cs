@@ -3,7 +3,7 @@ using CsCheck;
 using Litterfall.Physics.Air;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Physics.Air;
+namespace Litterfall.UnitTests.Physics.Air;
 
 /// <summary>What holds for any set of openings.</summary>
 public sealed class OpeningSetTests

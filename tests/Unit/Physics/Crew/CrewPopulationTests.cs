@@ -3,7 +3,7 @@ using CsCheck;
 using Litterfall.Physics.Crew;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Physics.Crew;
+namespace Litterfall.UnitTests.Physics.Crew;
 
 /// <summary>
 /// Day cohorts against a matrix of day classes written out here, and what holds for any floor.

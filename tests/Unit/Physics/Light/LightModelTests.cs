@@ -3,7 +3,7 @@ using CsCheck;
 using Litterfall.Physics.Light;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Physics.Light;
+namespace Litterfall.UnitTests.Physics.Light;
 
 /// <summary>
 /// What holds for any box and lamp, whatever the numbers: symmetry, sums, bounds, the same bits.

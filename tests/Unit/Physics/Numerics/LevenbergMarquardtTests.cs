@@ -1,6 +1,6 @@
 using Litterfall.Physics.Numerics;
 
-namespace Litterfall.Tests.Unit.Physics.Numerics;
+namespace Litterfall.UnitTests.Physics.Numerics;
 
 /// <summary>The fit against certified values and closed forms.</summary>
 public sealed class LevenbergMarquardtTests

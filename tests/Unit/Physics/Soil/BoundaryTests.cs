@@ -1,6 +1,6 @@
 using Litterfall.Physics.Soil;
 
-namespace Litterfall.Tests.Unit.Physics.Soil;
+namespace Litterfall.UnitTests.Physics.Soil;
 
 /// <summary>Surface and foot of a column, each against a sum done by hand.</summary>
 public sealed class BoundaryTests

@@ -1,6 +1,6 @@
 using Litterfall.Physics.Soil;
 
-namespace Litterfall.Tests.Unit.Physics.Soil;
+namespace Litterfall.UnitTests.Physics.Soil;
 
 /// <summary>A column of one mix for the tests of single parts.</summary>
 internal static class Columns

@@ -1,7 +1,7 @@
 using CsCheck;
 using Litterfall.Physics.Soil;
 
-namespace Litterfall.Tests.Unit.Physics.Soil;
+namespace Litterfall.UnitTests.Physics.Soil;
 
 /// <summary>Hydraulic curves against calculus and their own definitions.</summary>
 public sealed class CurveTests

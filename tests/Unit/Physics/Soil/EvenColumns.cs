@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using CsCheck;
 using Litterfall.Physics.Soil;
-using Litterfall.Tests.Unit.Domain;
+using Litterfall.UnitTests.Domain;
 
-namespace Litterfall.Tests.Unit.Physics.Soil;
+namespace Litterfall.UnitTests.Physics.Soil;
 
 /// <summary>One random column with its weather.</summary>
 /// <param name="Columns">The columns.</param>

@@ -1,7 +1,7 @@
 using CsCheck;
 using Litterfall.Physics.Soil;
 
-namespace Litterfall.Tests.Unit.Physics.Soil;
+namespace Litterfall.UnitTests.Physics.Soil;
 
 /// <summary>
 /// What must hold of every column, however odd: conservation and bounds, from first principles.

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Physics.Soil;
 
-namespace Litterfall.Tests.Unit.Physics.Soil;
+namespace Litterfall.UnitTests.Physics.Soil;
 
 /// <summary>Mixes against arithmetic by hand and against curves known beforehand.</summary>
 public sealed class MixEstimateTests

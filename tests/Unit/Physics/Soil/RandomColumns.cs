@@ -2,9 +2,9 @@ using System.Collections.Immutable;
 using System.Globalization;
 using CsCheck;
 using Litterfall.Physics.Soil;
-using Litterfall.Tests.Unit.Domain;
+using Litterfall.UnitTests.Domain;
 
-namespace Litterfall.Tests.Unit.Physics.Soil;
+namespace Litterfall.UnitTests.Physics.Soil;
 
 /// <summary>A column with everything a run needs.</summary>
 internal sealed record ColumnCase(

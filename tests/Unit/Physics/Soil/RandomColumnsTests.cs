@@ -3,7 +3,7 @@ using CsCheck;
 using Litterfall.Physics.Soil;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Physics.Soil;
+namespace Litterfall.UnitTests.Physics.Soil;
 
 /// <summary>
 /// Whatever the column and the weather, a run ends, stays finite and within the pores, and its books close;

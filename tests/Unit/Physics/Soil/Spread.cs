@@ -1,6 +1,6 @@
 using CsCheck;
 
-namespace Litterfall.Tests.Unit.Physics.Soil;
+namespace Litterfall.UnitTests.Physics.Soil;
 
 /// <summary>
 /// Numbers evenly spread; <c>Gen.Double[from, to]</c> prefers its ends and round numbers.

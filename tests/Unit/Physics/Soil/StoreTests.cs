@@ -1,6 +1,6 @@
 using Litterfall.Physics.Soil;
 
-namespace Litterfall.Tests.Unit.Physics.Soil;
+namespace Litterfall.UnitTests.Physics.Soil;
 
 /// <summary>Leaves as a bucket and the drainage layer as a tank, by hand.</summary>
 public sealed class StoreTests

@@ -1,6 +1,6 @@
 using Litterfall.Physics.Soil;
 
-namespace Litterfall.Tests.Unit.Physics.Soil;
+namespace Litterfall.UnitTests.Physics.Soil;
 
 /// <summary>Leaves over soil over a reservoir: the balance of each step, and taking water out.</summary>
 public sealed class WaterModelTests

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Physics.Soil;
 
-namespace Litterfall.Tests.Unit.Physics.Soil;
+namespace Litterfall.UnitTests.Physics.Soil;
 
 /// <summary>Several ground zones over one level.</summary>
 public sealed class ZonesTests

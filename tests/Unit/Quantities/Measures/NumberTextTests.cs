@@ -1,13 +1,14 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Instructions.Building;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Measures;
-using Litterfall.Tests.Unit.Instructions.Building;
-using Litterfall.Tests.Unit.Judging;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
+using Litterfall.UnitTests.Instructions.Building;
+using Litterfall.UnitTests.Judging;
+using Litterfall.UnitTests.Quantities.Packs;
+using Litterfall.UnitTests.Quantities.Sizing;
 
-namespace Litterfall.Tests.Unit.Quantities.Measures;
+namespace Litterfall.UnitTests.Quantities.Measures;
 
 /// <summary>Numbers as printed, against conversions done by hand.</summary>
 public sealed class NumberTextTests

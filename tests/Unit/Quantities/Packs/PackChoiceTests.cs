@@ -2,7 +2,7 @@ using CsCheck;
 using Litterfall.Quantities.Packs;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Quantities.Packs;
+namespace Litterfall.UnitTests.Quantities.Packs;
 
 /// <summary>Pack choice against plain enumeration, which shares no code with the search.</summary>
 public sealed class PackChoiceTests

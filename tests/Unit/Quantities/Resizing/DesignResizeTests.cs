@@ -4,11 +4,11 @@ using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;
 using Litterfall.Quantities.Measuring;
 using Litterfall.Quantities.Resizing;
-using Litterfall.Tests.Unit.Judging;
-using Litterfall.Tests.Unit.Quantities.Packs;
-using Litterfall.Tests.Unit.Quantities.Sizing;
+using Litterfall.UnitTests.Judging;
+using Litterfall.UnitTests.Quantities.Packs;
+using Litterfall.UnitTests.Quantities.Sizing;
 
-namespace Litterfall.Tests.Unit.Quantities.Resizing;
+namespace Litterfall.UnitTests.Quantities.Resizing;
 
 /// <summary>
 /// A design for another size, against sums by hand; and the tests with bucket, cup and stick.

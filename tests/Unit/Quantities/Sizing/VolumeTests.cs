@@ -1,9 +1,9 @@
 using System.Globalization;
 using CsCheck;
-using Litterfall.Tests.Unit.Judging;
+using Litterfall.UnitTests.Judging;
 using Xunit;
 
-namespace Litterfall.Tests.Unit.Quantities.Sizing;
+namespace Litterfall.UnitTests.Quantities.Sizing;
 
 /// <summary>Layer volumes against closed forms and against counting random points.</summary>
 public sealed class VolumeTests

@@ -1,0 +1,94 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting;
+
+namespace Litterfall.Instructions.Parts;
+
+/// <summary>One kind of electrical part of one box.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="Count">How many per box.</param>
+/// <param name="WattsEach">Power of one; null when neither the design nor the library has it.</param>
+/// <param name="Key">Key of the design.</param>
+public sealed record ElectricalItem(string Name, Figure Count, Figure? WattsEach, string Key);
+
+/// <summary>Everything on or near the box that is plugged in, and how it must be protected.</summary>
+/// <param name="Items">The parts; empty when nothing is plugged in.</param>
+/// <param name="TotalWatts">Sum of the known powers; null when none is known.</param>
+/// <param name="Missing">Parts whose power is not known.</param>
+public sealed record ElectricalList(
+    ImmutableArray<ElectricalItem> Items,
+    Figure? TotalWatts,
+    ImmutableArray<string> Missing
+)
+{
+    /// <summary>Largest trip current that protects a person.</summary>
+    public static readonly Figure LargestTrip = Figure.Given(
+        "largest trip current of the residual-current device",
+        0.03,
+        Unit.Milliampere,
+        Citation.Habit("residual-current device of 30 mA or less; some places ask for 5 to 6 mA")
+    );
+
+    /// <summary>What stands beside the list.</summary>
+    public static ImmutableArray<string> Protection { get; } =
+    [
+        "Feed every part through a residual-current (ground-fault) device of 30 mA or less.",
+        "Hang every cable in a drip loop that is lower than its socket.",
+        "Unplug everything before hands go in.",
+        "Sockets, fixed wiring and the device itself: local code and a licensed electrician decide.",
+    ];
+
+    /// <summary>True when something is plugged in.</summary>
+    public bool Any => Items.Length > 0;
+
+    /// <summary>The parts of one box.</summary>
+    public static ElectricalList Of(DesignNumbers numbers)
+    {
+        var design = numbers.Design;
+        var items = ImmutableArray.CreateBuilder<ElectricalItem>();
+        for (var i = 0; i < design.Design.Lamps.Count; i++)
+        {
+            items.Add(Lamp(design, i));
+        }
+
+        if (design.Design.Misting is not null)
+        {
+            items.Add(new ElectricalItem("mist pump with its timer", One("misting pumps"), null, "misting"));
+        }
+
+        if (design.Design.Heating is { } heating)
+        {
+            var watts = design.Figure("heating.watts", "power of the heating", heating.Watts, Unit.Watt);
+            items.Add(
+                new ElectricalItem("heat mat or cable under the floor", One("heaters"), watts, "heating")
+            );
+        }
+
+        var known = items.Where(i => i.WattsEach is not null).Select(i => i.Count * i.WattsEach!).ToArray();
+        return new ElectricalList(
+            items.ToImmutable(),
+            known.Length == 0
+                ? null
+                : Figure
+                    .Total(known, Unit.Watt.Dimension)
+                    .As("power of all electrical parts of one box", Unit.Watt),
+            [.. items.Where(i => i.WattsEach is null).Select(i => i.Name)]
+        );
+    }
+
+    private static ElectricalItem Lamp(CheckedDesign design, int lamp)
+    {
+        var path = string.Create(CultureInfo.InvariantCulture, $"lamps[{lamp}]");
+        var entry = design.Entry($"{path}.lamp");
+        var watts = design.Design.Lamps[lamp].Watts is { } typed
+            ? design.Figure($"{path}.watts", $"power of {entry.Name}", typed, Unit.Watt)
+            : entry.Figure("power");
+        return new ElectricalItem(entry.Name, One("lamps of this row"), watts, path);
+    }
+
+    private static Figure One(string name) =>
+        Figure.Choice(name, 1, Unit.One, "each is listed in a row of its own");
+}

@@ -1,0 +1,53 @@
+using Litterfall.Laboratory.Cases;
+using Litterfall.Domain.Faults;
+
+namespace Litterfall.Laboratory.Cases;
+
+/// <summary>The edge where a case file becomes a form to read from.</summary>
+public static class CaseFile
+{
+    /// <summary>Largest case file, bytes.</summary>
+    public const int LargestFile = 4 * 1024 * 1024;
+
+    /// <summary>Reads a case from a file.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="read">Reads the top object; null, or faults on the form, when it cannot be used.</param>
+    public static Reading<T> Read<T>(string path, Func<CaseForm, T?> read)
+        where T : class =>
+        File.Exists(path)
+            ? Read(path, BoundedFile.Bytes(path, LargestFile), read)
+            : new(
+                null,
+                [
+                    new TextFault(
+                        path,
+                        1,
+                        1,
+                        Directory.Exists(path) ? "this is a folder" : "there is no such file",
+                        "a case file such as case.json"
+                    ),
+                ]
+            );
+
+    /// <summary>Reads a case from the bytes of a file.</summary>
+    /// <param name="path">Its name, for messages.</param>
+    /// <param name="bytes">Its bytes, one more than the largest file if it is larger.</param>
+    /// <param name="read">Reads the top object.</param>
+    public static Reading<T> Read<T>(string path, ReadOnlySpan<byte> bytes, Func<CaseForm, T?> read)
+        where T : class
+    {
+        var faults = new CaseFaults(path);
+        if (bytes.Length > LargestFile)
+        {
+            faults.Add(new TextPlace(1, 1), "the file is too large", "at most 4 MB");
+        }
+        else if (CaseParser.Parse(bytes, faults) is { } top && faults.IsEmpty)
+        {
+            var form = CaseForm.Top(top, faults);
+            var value = form is null ? null : read(form);
+            return faults.IsEmpty ? new(value, []) : new(null, faults.ToSeq());
+        }
+
+        return new(null, faults.ToSeq());
+    }
+}

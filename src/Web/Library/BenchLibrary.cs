@@ -1,0 +1,148 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
+using Litterfall.Domain.Photometry;
+using Litterfall.Store;
+
+namespace Litterfall.Web.Library;
+
+/// <summary>The library with the workshop's own entries on top.</summary>
+public sealed class BenchLibrary(BenchOptions options, BenchStore store)
+{
+    /// <summary>Largest file that is taken, bytes.</summary>
+    public const int LargestFile = 8 * 1024 * 1024;
+
+    private volatile TradeCatalog? with;
+    private volatile bool hasFiles;
+    private ImmutableDictionary<string, byte[]> files = ImmutableDictionary<string, byte[]>.Empty;
+
+    /// <summary>An own entry came in or was taken back.</summary>
+    public event EventHandler? Changed;
+
+    /// <summary>The library as it counts now.</summary>
+    public TradeCatalog Catalog => with ?? options.Catalog;
+
+    /// <summary>Titles of sources by key.</summary>
+    public IReadOnlyDictionary<string, string> Titles =>
+        Catalog.Sources.ToDictionary(s => s.Key, s => s.Value.Title, StringComparer.Ordinal);
+
+    /// <summary>Reads the own entries of the store.</summary>
+    public async Task LoadAsync(CancellationToken cancel = default)
+    {
+        var entries = await store.EntriesAsync(cancel);
+        var reading = Read(entries.Select(e => e.Json));
+        with = reading.Value is { } workshop ? options.Catalog.With(workshop) : options.Catalog;
+        if (!hasFiles)
+        {
+            files = (await store.FilesAsync(cancel)).ToImmutableDictionary(f => f.Name, f => f.Bytes);
+            hasFiles = true;
+        }
+    }
+
+    /// <summary>Adds an entry or a measured value; tells what is wrong with it instead.</summary>
+    /// <param name="key">Key of the entry.</param>
+    /// <param name="json">The entry.</param>
+    /// <param name="note">Why.</param>
+    /// <param name="cancel">Cancels before it is written.</param>
+    public async Task<ImmutableArray<TextFault>> AddAsync(
+        string key,
+        string json,
+        string note,
+        CancellationToken cancel = default
+    )
+    {
+        var others = (await store.EntriesAsync(cancel)).Where(e => e.Key != key).Select(e => e.Json);
+        var reading = Read(json.Length > 0 ? others.Append(json) : others);
+        if (!reading.IsGood)
+        {
+            return [.. reading.Faults];
+        }
+
+        var catalog = options.Catalog.With(reading.Value!);
+        var unknown = WorkshopReader.Unknown(catalog, "own library");
+        if (unknown.Count > 0)
+        {
+            return [.. unknown];
+        }
+
+        await store.AddEntryAsync(key, json, note, cancel);
+        with = catalog;
+        Changed?.Invoke(this, EventArgs.Empty);
+        return [];
+    }
+
+    /// <summary>Names of the files that designs can name.</summary>
+    public IEnumerable<string> Files => files.Keys.Order(StringComparer.Ordinal);
+
+    /// <summary>Takes a file that designs can name; one sentence where it does not read.</summary>
+    /// <param name="name">Its name; folders are left off.</param>
+    /// <param name="bytes">What is in it.</param>
+    public async Task<string?> AddFileAsync(string name, byte[] bytes)
+    {
+        var plain = Plain(name);
+        if (bytes.Length > LargestFile)
+        {
+            return $"{plain} is too large; expected at most {LargestFile / 1024 / 1024} MB.";
+        }
+
+        if (FileTrouble(plain, bytes) is { } fault)
+        {
+            return $"{plain}, line {fault.Line}: {fault.Message}; expected {fault.Expected}.";
+        }
+
+        await store.AddFileAsync(plain, bytes);
+        files = files.SetItem(plain, bytes);
+        Changed?.Invoke(this, EventArgs.Empty);
+        return null;
+    }
+
+    /// <summary>A design that can be computed, or its faults.</summary>
+    public Reading<CheckedDesign> Check(DesignDocument document)
+    {
+        if (!DesignFilesReader.Names(document.Design).Any())
+        {
+            return DesignChecker.Check(document, Catalog);
+        }
+
+        var named = DesignFilesReader.Read(document, (name, _) => files.GetValueOrDefault(Plain(name)));
+        return named.IsGood
+            ? DesignChecker.Check(document, Catalog, named.Value)
+            : new(
+                null,
+                [
+                    .. named.Faults.Select(f =>
+                        f.Message.StartsWith("there is no file", StringComparison.Ordinal)
+                            ? f with
+                            {
+                                Expected = "a file brought on the library page",
+                            }
+                            : f
+                    ),
+                ]
+            );
+    }
+
+    private static string Plain(string name) => name.Replace('\\', '/').Split('/')[^1];
+
+    /// <summary>What is wrong with a luminaire file or a spectrum; logs are read with their design.</summary>
+    private static TextFault? FileTrouble(string name, byte[] bytes) =>
+        Path.GetExtension(name).ToLowerInvariant() switch
+        {
+            ".ies" or ".ldt" => LampFile.Read(name, bytes).Faults is [var first, ..] ? first : null,
+            _ => null,
+        };
+
+    /// <summary>The workshop's folder with the own entries of the bench on top.</summary>
+    private Reading<Workshop> Read(IEnumerable<string> entries) =>
+        WorkshopReader.Read(
+            "workshop",
+            [
+                .. options.Workshop,
+                .. entries.Select(
+                    (json, i) => new CatalogFile(FormattableString.Invariant($"own-{i}.json"), $"[{json}]")
+                ),
+            ]
+        );
+}

@@ -1,9 +1,0 @@
-using Litterfall.Store;
-
-namespace Litterfall.Web;
-
-/// <summary>What papers are written from.</summary>
-/// <param name="Store">The designs.</param>
-/// <param name="Library">The library.</param>
-/// <param name="Options">The bench.</param>
-public sealed record PaperSources(BenchStore Store, BenchLibrary Library, BenchOptions Options);
