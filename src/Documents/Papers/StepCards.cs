@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Views;
@@ -94,9 +95,9 @@ internal sealed class StepCards
     {
         var layers = group.Key switch
         {
-            "drainage" => job.Corners.Where(c => c.Layer == "drainage"),
-            "soil" => job.Corners.Where(c => c.Layer == "soil"),
-            "plants" => job.Corners.Where(c => c.Layer is "moss" or "litter"),
+            "drainage" => job.Corners.Where(c => c.Kind == LayerKind.Drainage),
+            "soil" => job.Corners.Where(c => c.Kind == LayerKind.Soil),
+            "plants" => job.Corners.Where(c => c.Kind is LayerKind.Moss or LayerKind.Litter),
             _ => [],
         };
         var blocks = new List<Block>();

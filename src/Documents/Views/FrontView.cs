@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain;
@@ -99,7 +100,7 @@ public sealed class FrontView
         {
             sketch.Key = "floor.drainage.depth";
             var band = Box(Terrain.Left, 0, Terrain.Right, Terrain.Drainage);
-            var layer = scene.Numbers.Layers.First(l => l.Layer == "drainage");
+            var layer = scene.Numbers.Layers.First(l => l.Kind == LayerKind.Drainage);
             if (layer.Material is not null)
             {
                 Hatching.Fill(sketch, band, Hatching.Of(layer), 2.4);
@@ -114,7 +115,7 @@ public sealed class FrontView
             var soil = Terrain.Soil(middle, Terrain.Front);
             sketch.Key = "floor.soil.front";
             var band = Box(steps[i], Terrain.Drainage, steps[i + 1], Terrain.Drainage + soil);
-            if (soil > 0 && scene.Numbers.Layers.FirstOrDefault(l => l.Layer == "soil") is { } layer)
+            if (soil > 0 && scene.Numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Soil) is { } layer)
             {
                 Hatching.Fill(sketch, band, Hatching.Of(layer), 2.4);
                 sketch.Area(band, new Pen(Tone.Earth, 0.3));

@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain;
@@ -112,7 +113,7 @@ public sealed class PlanView
         }
 
         sketch.Key = "floor.moss.cover";
-        var moss = scene.Numbers.Layers.First(l => l.Layer == "moss");
+        var moss = scene.Numbers.Layers.First(l => l.Kind == LayerKind.Moss);
         var share = Math.Clamp(scene.Design.Floor.Moss?.Cover?.Si ?? 1, 0, 1);
         var from = Terrain.Back - share * (Terrain.Back - Terrain.Front);
         var area = Box(Terrain.Left, from, Terrain.Right, Terrain.Back);

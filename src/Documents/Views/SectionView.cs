@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain;
@@ -217,7 +218,7 @@ public sealed partial class SectionView
 
     private void Drainage()
     {
-        var layer = scene.Numbers.Layers.FirstOrDefault(l => l.Layer == "drainage");
+        var layer = scene.Numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage);
         if (layer is null)
         {
             return;
@@ -289,7 +290,7 @@ public sealed partial class SectionView
 
     private void SoilLayer()
     {
-        var layer = scene.Numbers.Layers.FirstOrDefault(l => l.Layer == "soil");
+        var layer = scene.Numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Soil);
         if (layer is null)
         {
             return;
@@ -363,7 +364,7 @@ public sealed partial class SectionView
     {
         if (Terrain.Moss > 0)
         {
-            var moss = scene.Numbers.Layers.First(l => l.Layer == "moss");
+            var moss = scene.Numbers.Layers.First(l => l.Kind == LayerKind.Moss);
             sketch.Key = "floor.moss";
             var share = Math.Clamp(scene.Design.Floor.Moss?.Cover?.Si ?? 1, 0, 1);
             var (from, to) = lengthwise ? (Terrain.Left, Terrain.Right) : (Terrain.Front, Terrain.Back);
@@ -376,7 +377,7 @@ public sealed partial class SectionView
 
         if (Terrain.Litter > 0)
         {
-            var litter = scene.Numbers.Layers.First(l => l.Layer == "litter");
+            var litter = scene.Numbers.Layers.First(l => l.Kind == LayerKind.Litter);
             sketch.Key = "floor.litter";
             var (from, to) = lengthwise ? (Terrain.Left, Terrain.Right) : (Terrain.Front, Terrain.Back);
             var band = Strip(from, to, Terrain.Moss, Terrain.Moss + Terrain.Litter);

@@ -94,8 +94,8 @@ public sealed record BoxSurfaces
     private void AddGround(BoxGeometry box, ImmutableArray<FloorLayer> layers, double heightMeters)
     {
         var area = Length * Depth;
-        var soil = layers.Where(l => l.Layer is "soil" or "moss").Sum(l => l.Depth.Si);
-        var drainage = layers.FirstOrDefault(l => l.Layer == "drainage")?.Depth.Si ?? 0;
+        var soil = layers.Where(l => l.Kind is LayerKind.Soil or LayerKind.Moss).Sum(l => l.Depth.Si);
+        var drainage = layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage)?.Depth.Si ?? 0;
         var skin = Math.Min(HeadspacePolicy.SkinMeters, Math.Max(soil, 0.002));
         var rest = Math.Max(soil - skin, 0);
         List<(double Heat, double Resistance)> nodes =

@@ -76,7 +76,7 @@ public sealed record FloorColumns
         (CurveTables Tables, FloorColumns? Like) made
     )
     {
-        var soil = layers.FirstOrDefault(l => l.Layer == "soil");
+        var soil = layers.FirstOrDefault(l => l.Kind == LayerKind.Soil);
         if (
             soil is not { Material: { } mix, Finished.Si: > 0 }
             || MaterialCurve.Of(mix, design.Catalog) is not { } soilCurve
@@ -85,8 +85,8 @@ public sealed record FloorColumns
             return null;
         }
 
-        var drainage = layers.FirstOrDefault(l => l.Layer == "drainage");
-        var moss = layers.FirstOrDefault(l => l.Layer == "moss");
+        var drainage = layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage);
+        var moss = layers.FirstOrDefault(l => l.Kind == LayerKind.Moss);
         var mossCurve = moss?.Material is { } m ? MaterialCurve.Of(m) : null;
         var below = drainage is null ? null : DrainageCurve(design, drainage);
         if (drainage is { Finished.Si: > 0 } && below is null)

@@ -65,7 +65,7 @@ public sealed record FloorSetup
     {
         var drain = design.Design.Drain;
         var outlet = drain is { Kind: not DrainKind.Siphon, Height: { } height } ? height.Si : (double?)null;
-        var litter = layers.FirstOrDefault(l => l.Layer == "litter");
+        var litter = layers.FirstOrDefault(l => l.Kind == LayerKind.Litter);
         return new FloorSetup
         {
             Columns = columns,

@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -210,7 +211,7 @@ internal sealed class FloorCourse
     /// </summary>
     private int LitterLow()
     {
-        double depth = n.Layers.FirstOrDefault(l => l.Layer == "litter")?.Depth.Si ?? 0.0;
+        double depth = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter)?.Depth.Si ?? 0.0;
         return depth < LifePolicy.CoverMeters || setup.LitterGrams <= 0.0
             ? -1
             : FloorLife

@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using Litterfall.Domain.Checking;
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
@@ -40,7 +41,7 @@ internal static class FloorSetups
     /// <param name="crew">Its crew.</param>
     public static FloorLifeSetup Of(LifeInputs n, ImmutableArray<SeededKind> crew)
     {
-        var litter = n.Layers.FirstOrDefault(l => l.Layer == "litter");
+        var litter = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter);
         double area = n.Box.OpenFloor.Si;
         double ratio = Value(litter?.Material, "carbonToNitrogen") ?? LifePolicy.UsualCarbonToNitrogen;
         return new FloorLifeSetup
@@ -71,7 +72,7 @@ internal static class FloorSetups
     /// <param name="crew">Its crew.</param>
     public static ImmutableArray<Figure> Inputs(LifeInputs n, ImmutableArray<SeededKind> crew)
     {
-        var leaves = n.Layers.FirstOrDefault(l => l.Layer == "litter")?.Material;
+        var leaves = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter)?.Material;
         IEnumerable<Figure?> all =
         [
             .. crew.SelectMany(c =>

@@ -175,7 +175,7 @@ public sealed record FloorWater
     private static Figure? Rise(ImmutableArray<FloorLayer> layers)
     {
         if (
-            layers.FirstOrDefault(l => l.Layer == "drainage")?.Material is not { } aggregate
+            layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage)?.Material is not { } aggregate
             || aggregate.Figure("particleLow") is not { Si: > 0 } small
             || aggregate.Figure("particleHigh") is not { } large
         )

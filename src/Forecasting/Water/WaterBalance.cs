@@ -76,7 +76,7 @@ public sealed record WaterBalance
                 ? null
                 : (misted - balance.Vented).As("water gained by the floor a day", Unit.Milliliter),
         };
-        return layers.FirstOrDefault(l => l.Layer == "drainage") is { Depth.Si: > 0 } drainage
+        return layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage) is { Depth.Si: > 0 } drainage
             ? WithReservoir(balance, drainage)
             : balance;
     }

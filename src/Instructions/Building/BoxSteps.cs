@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using Litterfall.Domain;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -94,7 +95,7 @@ internal static class BoxSteps
 
     private static void LeakTest(DesignNumbers numbers, StepWriter writer)
     {
-        if (numbers.Layers.FirstOrDefault(l => l.Layer == "drainage") is not { } layer)
+        if (numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage) is not { } layer)
         {
             return;
         }

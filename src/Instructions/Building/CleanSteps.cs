@@ -51,7 +51,7 @@ internal static class CleanSteps
 
     private static void Aggregate(DesignNumbers numbers, StepWriter writer)
     {
-        if (numbers.Layers.FirstOrDefault(l => l.Layer == "drainage") is not { Material: { } material } layer)
+        if (numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage) is not { Material: { } material } layer)
         {
             return;
         }
@@ -88,7 +88,7 @@ internal static class CleanSteps
 
     private static void Leaves(DesignNumbers numbers, StepWriter writer)
     {
-        if (numbers.Layers.FirstOrDefault(l => l.Layer == "litter") is not { Material: { } leaves } layer)
+        if (numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter) is not { Material: { } leaves } layer)
         {
             return;
         }

@@ -97,7 +97,7 @@ internal static class DrainageSteps
 
     private static void Layer(DesignNumbers numbers, StepWriter writer, ImmutableArray<KitBag> bags)
     {
-        if (numbers.Layers.FirstOrDefault(l => l.Layer == "drainage") is not { } layer)
+        if (numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage) is not { } layer)
         {
             return;
         }

@@ -48,7 +48,7 @@ public static class KitBags
         bags.FirstOrDefault(b => b.Key == key) is { } bag ? $"bag {bag.Letter}, " : "";
 
     private static string Contents(FloorLayer layer, CatalogEntry material) =>
-        layer.Layer == "soil" && layer.Components.Length > 0
+        layer.Kind == LayerKind.Soil && layer.Components.Length > 0
             ? $"{material.Name}, mixed and moist"
             : material.Name;
 }

@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
@@ -31,7 +32,7 @@ internal static class PlantSteps
         }
 
         Cover(numbers, writer, bags);
-        var under = numbers.Layers.Any(l => l.Layer == "litter") ? "under the leaves" : "on the soil";
+        var under = numbers.Layers.Any(l => l.Kind == LayerKind.Litter) ? "under the leaves" : "on the soil";
         foreach (var starter in CrewStarters.Of(numbers))
         {
             var packs = starter.Pack is { } pack
@@ -121,7 +122,7 @@ internal static class PlantSteps
 
     private static void Cover(DesignNumbers numbers, StepWriter writer, ImmutableArray<KitBag> bags)
     {
-        if (numbers.Layers.FirstOrDefault(l => l.Layer == "moss") is { Material: { } moss } mossLayer)
+        if (numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Moss) is { Material: { } moss } mossLayer)
         {
             string[] cautions = Goods.IsSphagnum(moss) ? [Goods.MossCaution] : [];
             writer.Step(
@@ -134,7 +135,7 @@ internal static class PlantSteps
             );
         }
 
-        if (numbers.Layers.FirstOrDefault(l => l.Layer == "litter") is { Material: { } leaves } litter)
+        if (numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter) is { Material: { } leaves } litter)
         {
             writer.Step(
                 "floor.litter",

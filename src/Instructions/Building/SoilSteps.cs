@@ -30,7 +30,7 @@ internal static class SoilSteps
 
     public static StepGroup? Of(DesignNumbers numbers, ImmutableArray<KitBag> bags)
     {
-        if (numbers.Layers.FirstOrDefault(l => l.Layer == "soil") is not { } layer)
+        if (numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Soil) is not { } layer)
         {
             return null;
         }
@@ -55,7 +55,7 @@ internal static class SoilSteps
     /// <summary>Bucket list and water: at the bench, or in the workshop that packs a kit.</summary>
     public static void Mixing(DesignNumbers numbers, StepWriter writer)
     {
-        if (numbers.Layers.FirstOrDefault(l => l.Layer == "soil") is { } layer)
+        if (numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Soil) is { } layer)
         {
             Mix(numbers, writer, layer);
             Wet(writer, layer);
@@ -203,7 +203,7 @@ internal static class SoilSteps
         ImmutableArray<KitBag> bags
     )
     {
-        var row = CornerDepths.Of(numbers).First(r => r.Layer == "soil");
+        var row = CornerDepths.Of(numbers).First(r => r.Kind == LayerKind.Soil);
         var bag = KitBags.Name(bags, "floor.soil");
         var settled = Depths(numbers, writer, row.Depth);
         var poured = Depths(numbers, writer, row.Poured!);

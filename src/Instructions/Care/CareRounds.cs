@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using Litterfall.Forecasting.Life;
 using Litterfall.Domain;
 using Litterfall.Domain.Figures;
@@ -26,7 +27,7 @@ internal static class CareRounds
     /// <summary>Days between top-ups, whole weeks and at least one; null without leaves.</summary>
     public static Figure? LitterTopUp(DesignNumbers numbers)
     {
-        if (numbers.Layers.FirstOrDefault(l => l.Layer == "litter") is not { Material: { } leaves })
+        if (numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter) is not { Material: { } leaves })
         {
             return null;
         }

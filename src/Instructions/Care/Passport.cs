@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Figures;
@@ -94,7 +95,7 @@ public sealed record Passport(
         {
             var name = layer.Material?.Name ?? "raised floor";
             var depth =
-                layer.Layer == "soil" && numbers.Design.Design.Floor.Soil!.Zones.Count > 0
+                layer.Kind == LayerKind.Soil && numbers.Design.Design.Floor.Soil!.Zones.Count > 0
                     ? Stepped(CornerDepths.Soil(numbers.Design), inches)
                 : Math.Abs(layer.FrontDepth.Si - layer.BackDepth.Si) < 1e-4
                     ? NumberText.Depth(layer.Depth, inches)
@@ -108,7 +109,7 @@ public sealed record Passport(
             );
         }
 
-        if (numbers.Layers.FirstOrDefault(l => l.Layer == "soil") is { Components.Length: > 0 } soil)
+        if (numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Soil) is { Components.Length: > 0 } soil)
         {
             var parts = soil.Components.Select(c => $"{NumberText.Of(c.Share)} {c.Material.Name}");
             yield return Fact("floor", "Recipe, by loose volume", string.Join(", ", parts), null);

@@ -34,13 +34,22 @@ public sealed record Corners(Figure FrontLeft, Figure FrontRight, Figure BackLef
 }
 
 /// <summary>One layer at the corners.</summary>
-/// <param name="Layer">drainage, soil, moss or litter.</param>
+/// <param name="Kind">Which layer.</param>
 /// <param name="Name">Name of its material; "raised floor" where there is none.</param>
 /// <param name="Depth">Its depth as settled, where it lies.</param>
 /// <param name="Poured">Depth to pour before it settles; null for layers that do not.</param>
 /// <param name="Top">Height of its upper surface over the base glass, as settled.</param>
-public sealed record LayerCorners(string Layer, string Name, Corners Depth, Corners? Poured, Corners Top)
+public sealed record LayerCorners(
+    LayerKind Kind,
+    string Name,
+    Corners Depth,
+    Corners? Poured,
+    Corners Top
+)
 {
+    /// <summary>Its word.</summary>
+    public string Layer => Kind.Word();
+
     /// <summary>Share of the floor it covers; null when it covers all of it.</summary>
     public Figure? Cover { get; init; }
 }
@@ -59,19 +68,19 @@ public static class CornerDepths
         Corners? below = null;
         foreach (var layer in numbers.Layers)
         {
-            var isSoil = layer.Layer == "soil";
+            var isSoil = layer.Kind == LayerKind.Soil;
             var depth = isSoil ? Soil(numbers.Design) : Corners.Level(layer.Depth);
             var top = Above(below, depth, layer.Layer);
             rows.Add(
                 new LayerCorners(
-                    layer.Layer,
+                    layer.Kind,
                     layer.Material?.Name ?? "raised floor",
                     depth,
                     isSoil ? Poured(numbers.Design, depth) : null,
                     top
                 )
                 {
-                    Cover = Cover(numbers.Design, layer.Layer),
+                    Cover = Cover(numbers.Design, layer.Kind),
                 }
             );
             below = top;
@@ -121,16 +130,16 @@ public static class CornerDepths
         );
     }
 
-    private static Figure? Cover(CheckedDesign design, string layer)
+    private static Figure? Cover(CheckedDesign design, LayerKind layer)
     {
         var typed = layer switch
         {
-            "moss" => design.Design.Floor.Moss?.Cover,
-            "litter" => design.Design.Floor.Litter?.Cover,
+            LayerKind.Moss => design.Design.Floor.Moss?.Cover,
+            LayerKind.Litter => design.Design.Floor.Litter?.Cover,
             _ => null,
         };
         return typed is { Si: < 1 } share
-            ? design.Figure($"floor.{layer}.cover", "covered share", share, Unit.Percent)
+            ? design.Figure($"floor.{layer.Word()}.cover", "covered share", share, Unit.Percent)
             : null;
     }
 }

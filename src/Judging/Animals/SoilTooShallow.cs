@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -32,7 +33,7 @@ internal static class SoilTooShallow
                 Unit.Centimeter,
                 share.Origin
             );
-            var has = n.Layers.FirstOrDefault(l => l.Layer == "soil")?.Lowest
+            var has = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Soil)?.Lowest
                 ?? Figure.Choice("thinnest soil", 0, Unit.Centimeter, "the design has no soil");
             if (has.Si >= needs.Si - 1e-9)
             {

@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
@@ -32,6 +33,6 @@ internal static class Crews
 
     /// <summary>Depth of the loose leaves; zero without any.</summary>
     public static Figure Litter(DesignNumbers n) =>
-        n.Layers.FirstOrDefault(l => l.Layer == "litter")?.Depth
+        n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter)?.Depth
         ?? Figure.Choice("leaf litter", 0, Unit.Centimeter, "the design has none");
 }

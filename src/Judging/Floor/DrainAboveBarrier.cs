@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -20,7 +21,7 @@ internal static class DrainAboveBarrier
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        var drainage = n.Layers.FirstOrDefault(l => l.Layer == "drainage");
+        var drainage = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage);
         if (drainage is null || n.Design.Design.Drain?.Height is not { } typed)
         {
             yield break;

@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -35,7 +36,7 @@ internal static class DrainageTooThin
     {
         var misted = n.Design.Design.Misting is not null;
         var least = misted ? LeastMisted : Least;
-        var drainage = n.Layers.FirstOrDefault(l => l.Layer == "drainage");
+        var drainage = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage);
         if (drainage is not null && drainage.Depth.Si < least.Si - Gaps.Slack)
         {
             yield return Rule.Found(

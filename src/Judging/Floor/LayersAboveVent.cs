@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain;
 using Litterfall.Domain.Figures;
@@ -75,7 +76,7 @@ internal static class LayersAboveVent
             .Total(
                 [
                     .. n
-                        .Layers.Where(l => l.Layer is "drainage" or "soil")
+                        .Layers.Where(l => l.Kind is LayerKind.Drainage or LayerKind.Soil)
                         .Select(l =>
                             side switch
                             {

@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -26,7 +27,7 @@ internal static class LitterTooThin
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        var litter = n.Layers.FirstOrDefault(l => l.Layer == "litter");
+        var litter = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter);
         if (litter is not null && litter.Depth.Si < Least.Si - Gaps.Slack)
         {
             yield return Rule.Found(

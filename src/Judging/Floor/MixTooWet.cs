@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
@@ -16,7 +17,7 @@ internal static class MixTooWet
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        var soil = n.Layers.FirstOrDefault(l => l.Layer == "soil");
+        var soil = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Soil);
         if (soil is not { MostWater: { Si: > 0 } most, WaterBrought: { } brought } || brought.Si <= most.Si)
         {
             yield break;

@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain;
 using Litterfall.Domain.Figures;
@@ -28,7 +29,7 @@ internal static class SoilAboveSill
         var sill = n.Design.Figure("box.sill", "height of the front sill", typed, Unit.Centimeter);
         var front = Figure
             .Total(
-                [.. n.Layers.Where(l => l.Layer is "drainage" or "soil").Select(l => l.FrontDepth)],
+                [.. n.Layers.Where(l => l.Kind is LayerKind.Drainage or LayerKind.Soil).Select(l => l.FrontDepth)],
                 Unit.Meter.Dimension
             )
             .As("drainage and soil at the front", Unit.Centimeter);

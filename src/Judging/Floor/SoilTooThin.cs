@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -26,7 +27,7 @@ internal static class SoilTooThin
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        var soil = n.Layers.FirstOrDefault(l => l.Layer == "soil");
+        var soil = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Soil);
         if (soil is not null && soil.Lowest.Si < Least.Si - Gaps.Slack)
         {
             yield return Rule.Found(

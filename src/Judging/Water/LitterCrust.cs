@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -22,7 +23,7 @@ internal static class LitterCrust
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        var litter = n.Layers.FirstOrDefault(l => l.Layer == "litter");
+        var litter = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter);
         if (
             litter is not { DryMass: { Si: > 0 } mass }
             || n.Water.Balance is not { Misted: { Si: > 0 } misted } balance

@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using System.Text;
 using Litterfall.Documents.Layout;
@@ -55,7 +56,7 @@ public static class MainPathPage
             Row(text, "`FloorLayers.Of`", layer.Finished);
         }
 
-        var mix = n.Layers.First(l => l.Layer == "soil");
+        var mix = n.Layers.First(l => l.Kind == LayerKind.Soil);
         Row(text, "`FloorLayers.Of`", mix.Mixed);
         Row(text, "`FloorLayers.Of`", mix.Loose);
         Row(text, "`MixComponents.Of`", mix.Components[0].Loose);
@@ -92,7 +93,7 @@ public static class MainPathPage
     {
         var job = new PaperJob(result, new PaperWish(PaperSize.A4, null, "", false));
         var section = job.Views.Section((110, 90));
-        var soil = job.Corners.First(c => c.Layer == "soil");
+        var soil = job.Corners.First(c => c.Kind == LayerKind.Soil);
         var keys = section.Marks.Select(m => m.Key).Where(k => k.Length > 0).Distinct(StringComparer.Ordinal);
         text.Append("\n## 6. `PaperList.Write` puts it on paper\n\n");
         text.Append(CultureInfo.InvariantCulture, $"`CornerDepths.Of`: the soil settles to ")

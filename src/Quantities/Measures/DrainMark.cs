@@ -19,7 +19,7 @@ public static class DrainMark
 
     /// <summary>Drainage depth less the clearance, not below 0; null without a drainage layer.</summary>
     public static Figure? Of(ImmutableArray<FloorLayer> layers) =>
-        layers.FirstOrDefault(l => l.Layer == "drainage") is { } layer ? Of(layer) : null;
+        layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage) is { } layer ? Of(layer) : null;
 
     /// <summary>Depth of a drainage layer less the clearance, not below 0.</summary>
     public static Figure Of(FloorLayer drainage) =>

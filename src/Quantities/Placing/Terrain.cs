@@ -25,9 +25,9 @@ public sealed class Terrain
         this.layers = layers;
         this.box = box;
         soil = design.Design.Floor.Soil;
-        Drainage = Depth("drainage");
-        Moss = Depth("moss");
-        Litter = Depth("litter");
+        Drainage = Depth(LayerKind.Drainage);
+        Moss = Depth(LayerKind.Moss);
+        Litter = Depth(LayerKind.Litter);
         var sides = Covered(design.Design);
         var thick = box.BackgroundThickness?.Si ?? 0;
         Left = sides.Contains(Side.Left) ? thick : 0;
@@ -130,5 +130,5 @@ public sealed class Terrain
         return (front ?? 0) + share * ((back ?? 0) - (front ?? 0));
     }
 
-    private double Depth(string layer) => layers.FirstOrDefault(l => l.Layer == layer)?.Depth.Si ?? 0;
+    private double Depth(LayerKind layer) => layers.FirstOrDefault(l => l.Kind == layer)?.Depth.Si ?? 0;
 }

@@ -12,7 +12,7 @@ public sealed record AirSpace(Figure LayersHeight, Figure AirHeight, Figure Volu
     public static AirSpace Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers)
     {
         var heights = layers
-            .Select(l => l.Layer is "moss" or "litter" ? l.Depth * (l.Area / box.OpenFloor) : l.Depth)
+            .Select(l => l.Kind is LayerKind.Moss or LayerKind.Litter ? l.Depth * (l.Area / box.OpenFloor) : l.Depth)
             .ToList();
         var stack =
             box.OpenFloor.Si > 0

@@ -25,14 +25,14 @@ public sealed record FloatCheck(Figure LiftHeight, Figure SafetyWhenFull, Figure
     /// <summary>Checks the thinnest place of the soil; null without aggregate.</summary>
     public static FloatCheck? Of(ImmutableArray<FloorLayer> layers)
     {
-        var drainage = layers.FirstOrDefault(l => l.Layer == "drainage");
+        var drainage = layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage);
         if (drainage?.Material?.Figure("bulkDensity") is not { } density || drainage.Depth.Si <= 0)
         {
             return null;
         }
 
         var voids = drainage.Material.Figure("interparticleVoids") ?? SizingPolicy.Voids;
-        var load = LoadAbove(layers.FirstOrDefault(l => l.Layer == "soil"));
+        var load = LoadAbove(layers.FirstOrDefault(l => l.Kind == LayerKind.Soil));
         var layer = new AggregateLayer(drainage.Depth.Si, density.Si, voids.Si, load.Si);
         return new FloatCheck(
             Figure

@@ -38,8 +38,11 @@ public sealed record LayerComponent
 /// <summary>A layer of the floor with its four volumes (m³) and its masses (kg).</summary>
 public sealed record FloorLayer
 {
-    /// <summary>drainage, soil, moss or litter.</summary>
-    public required string Layer { get; init; }
+    /// <summary>Which layer it is.</summary>
+    public required LayerKind Kind { get; init; }
+
+    /// <summary>Its word.</summary>
+    public string Layer => Kind.Word();
 
     /// <summary>Its material or recipe; null for the water space of a raised floor.</summary>
     public CatalogEntry? Material { get; init; }

@@ -72,13 +72,13 @@ public static class FloorLayers
         Displacement displaced
     )
     {
-        var area = LayerArea(box, "drainage", null, depth);
+        var area = LayerArea(box, LayerKind.Drainage, null, depth);
         var finished = Figure
             .NotNegative(area * depth - displaced.FromDrainage)
             .As("drainage volume", Unit.Liter);
         var material = design.Find("floor.drainage.material");
         var loss = Loss(design, "floor.drainage.loss", design.Design.Floor.Drainage!.Loss);
-        var layer = Flat("drainage", depth, area, finished, loss) with { Material = material };
+        var layer = Flat(LayerKind.Drainage, depth, area, finished, loss) with { Material = material };
         return layer with
         {
             Mass = Dry(material, layer.Loose, "bulkDensity", "mass of aggregate"),
@@ -103,7 +103,7 @@ public static class FloorLayers
     {
         var soil = design.Design.Floor.Soil!;
         var recipe = design.Entry("floor.soil.recipe");
-        var area = LayerArea(box, "soil", below, depths.Mean);
+        var area = LayerArea(box, LayerKind.Soil, below, depths.Mean);
         var finished = Figure
             .NotNegative(area * depths.Mean - displaced.FromSoil)
             .As("finished soil", Unit.Liter);
@@ -118,7 +118,7 @@ public static class FloorLayers
         var loss = Loss(design, "floor.soil.loss", soil.Loss);
         var layer = new FloorLayer
         {
-            Layer = "soil",
+            Kind = LayerKind.Soil,
             Material = recipe,
             Depth = depths.Mean,
             FrontDepth = depths.Front,
@@ -156,7 +156,7 @@ public static class FloorLayers
         var area = (box.OpenFloor * cover).As("area under moss", Unit.SquareCentimeter);
         var finished = (area * depth).As("moss volume", Unit.Liter);
         var material = design.Entry("floor.moss.material");
-        var layer = Flat("moss", depth, area, finished, Loss(design, "floor.moss.loss", moss.Loss)) with
+        var layer = Flat(LayerKind.Moss, depth, area, finished, Loss(design, "floor.moss.loss", moss.Loss)) with
         {
             Material = material,
         };
@@ -181,7 +181,7 @@ public static class FloorLayers
         var area = (box.OpenFloor * cover).As("area under litter", Unit.SquareCentimeter);
         var finished = (area * depth).As("loose litter volume", Unit.Liter);
         var material = design.Entry("floor.litter.material");
-        var layer = Flat("litter", depth, area, finished, Loss(design, "floor.litter.loss", litter.Loss)) with
+        var layer = Flat(LayerKind.Litter, depth, area, finished, Loss(design, "floor.litter.loss", litter.Loss)) with
         {
             Material = material,
         };
@@ -193,13 +193,20 @@ public static class FloorLayers
     }
 
     /// <summary>A layer that is neither mixed nor settles.</summary>
-    private static FloorLayer Flat(string layer, Figure depth, Figure area, Figure finished, Figure loss)
+    private static FloorLayer Flat(
+        LayerKind kind,
+        Figure depth,
+        Figure area,
+        Figure finished,
+        Figure loss
+    )
     {
+        var layer = kind.Word();
         var mixed = (finished / (One - SizingPolicy.NoSettling)).As($"{layer} before settling", Unit.Liter);
         var loose = (mixed / SizingPolicy.WholeYield).As($"loose {layer}", Unit.Liter);
         return new FloorLayer
         {
-            Layer = layer,
+            Kind = kind,
             Depth = depth,
             FrontDepth = depth,
             BackDepth = depth,
@@ -214,8 +221,9 @@ public static class FloorLayers
     }
 
     /// <summary>Floor less what the background covers between the bottom and top of the layer.</summary>
-    private static Figure LayerArea(BoxGeometry box, string layer, Figure? below, Figure depth)
+    private static Figure LayerArea(BoxGeometry box, LayerKind kind, Figure? below, Figure depth)
     {
+        var layer = kind.Word();
         if (box.BackgroundFrom is not { Si: > 0 } from)
         {
             return box.OpenFloor;

@@ -89,7 +89,7 @@ public static class GlassCheck
         ImmutableArray<FloorLayer> layers
     )
     {
-        var ground = layers.Where(l => l.Layer is "drainage" or "soil").Select(l => l.Highest).ToArray();
+        var ground = layers.Where(l => l.Kind is LayerKind.Drainage or LayerKind.Soil).Select(l => l.Highest).ToArray();
         if (box.Walls is null || !box.IsBuildable || ground.Length == 0 || Flood(ground, box).Si <= 0)
         {
             return [];
@@ -135,7 +135,7 @@ public static class GlassCheck
 
     /// <summary>Dry mass and all the water the soil holds, per finished volume.</summary>
     private static Figure Soaked(ImmutableArray<FloorLayer> layers) =>
-        layers.FirstOrDefault(l => l.Layer == "soil")
+        layers.FirstOrDefault(l => l.Kind == LayerKind.Soil)
             is { DryMass: { } dry, SaturatedWater: { } water, Finished: { Si: > 0 } finished }
             ? ((dry + water * SizingPolicy.Water) / finished).As(
                 "density of the soaked soil",

@@ -116,7 +116,7 @@ public sealed record Weights
 
     private static Figure Reservoir(ImmutableArray<FloorLayer> layers)
     {
-        if (layers.FirstOrDefault(l => l.Layer == "drainage") is not { } drainage)
+        if (layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage) is not { } drainage)
         {
             return Figure.Choice("water in the reservoir", 0, Unit.Liter, "there is no drainage layer");
         }

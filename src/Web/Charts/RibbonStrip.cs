@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
@@ -159,7 +160,7 @@ public sealed class RibbonStrip
     /// <summary>The level against the barrier, and drains.</summary>
     private void WaterLane(Taste taste)
     {
-        var barrier = numbers.Layers.FirstOrDefault(l => l.Layer == "drainage")?.Depth.Si;
+        var barrier = numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage)?.Depth.Si;
         var highest = hours.Max(h => h.LevelMeters);
         var top = Math.Max(barrier ?? 0.0, Math.Max(0.01, highest));
         string Y(double level) => Number(WaterFoot - ((WaterFoot - WaterTop) * level / top));

@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.DesignFile;
@@ -116,7 +117,7 @@ public sealed partial class Measure
             || await Store.DesignAsync(dipDesign) is not { } design
             || DesignReader.Read(design.Name, design.Text).Value is not { } document
             || Library.Check(document).Value is not { } ready
-            || DesignNumbers.Shape(ready).Layers.FirstOrDefault(l => l.Layer == "drainage")
+            || DesignNumbers.Shape(ready).Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage)
                 is not { Material: { } aggregate } layer
         )
         {

@@ -1,3 +1,4 @@
+using Litterfall.Quantities.Sizing;
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Findings;
@@ -62,7 +63,7 @@ public sealed partial class Rail
             : [];
 
     private (double, string)? Barrier =>
-        Month?.Layers.FirstOrDefault(l => l.Layer == "drainage") is { } drainage
+        Month?.Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage) is { } drainage
             ? (drainage.Depth.Si * 1000, "barrier")
             : null;
 
