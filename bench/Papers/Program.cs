@@ -1,3 +1,4 @@
+using Litterfall.Judging.Levers;
 using BenchmarkDotNet.Attributes;
 using BenchmarkDotNet.Running;
 using Litterfall.App;
@@ -49,7 +50,11 @@ namespace Litterfall.Bench.Papers
         [Benchmark]
         public long Papers() =>
             PaperList
-                .Write(new PaperJob(result, new PaperWish(PaperSize.A4, null, "bench", false)))
+                .Write(new PaperJob(
+                        result,
+                        new PaperWish(PaperSize.A4, null, "bench", false),
+                        SettingsCard.Of(result.Numbers)
+                    ))
                 .Sum(p => (long)p.Bytes.Length);
     }
 }

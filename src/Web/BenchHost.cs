@@ -54,6 +54,7 @@ public static class BenchHost
         );
         services.AddSingleton<BenchStore>();
         services.AddSingleton<BenchLibrary>();
+        services.AddSingleton<PaperShelf>();
         services.AddSingleton<PaperSources>();
         services.AddScoped<Tastes>();
     }
@@ -90,7 +91,7 @@ public static class BenchHost
         PaperSources from
     )
     {
-        var files = await FilesAsync(id, (sheet, slips ?? false), from);
+        var files = await from.Shelf.FilesAsync(id, (sheet, slips ?? false), from);
         var found = files?.FirstOrDefault(f => f.Name == name);
         return found is null
             ? Results.NotFound()
@@ -105,7 +106,7 @@ public static class BenchHost
 
     private static async Task<IResult> PapersAsync(Guid id, string? sheet, bool? slips, PaperSources from)
     {
-        if (await FilesAsync(id, (sheet, slips ?? false), from) is not { } files)
+        if (await from.Shelf.FilesAsync(id, (sheet, slips ?? false), from) is not { } files)
         {
             return Results.NotFound();
         }
@@ -125,37 +126,4 @@ public static class BenchHost
 
     private static async Task<IResult> ExportAsync(IDbContextFactory<BenchContext> contexts) =>
         Results.File(await StoreFile.ExportAsync(contexts), "application/zip", "litterfall-export.zip");
-
-    /// <summary>All papers of a design; null where it is not there or cannot be computed.</summary>
-    internal static async Task<IReadOnlyList<PaperFile>?> FilesAsync(
-        Guid id,
-        (string? Sheet, bool Slips) wish,
-        PaperSources from
-    )
-    {
-        var (store, library, options) = from;
-        if (
-            await store.DesignAsync(id) is not { } stored
-            || DesignReader.Read(stored.Name, stored.Text).Value is not { } document
-            || library.Check(document) is not { Value: { } design, IsGood: true }
-        )
-        {
-            return null;
-        }
-
-        var result = LeverSearch.With(DesignRun.Execute(design));
-        var job = new PaperJob(
-            result,
-            new PaperWish(
-                wish.Sheet == "letter" ? PaperSize.Letter : PaperSize.A4,
-                null,
-                options.Version,
-                false
-            )
-            {
-                Slips = wish.Slips,
-            }
-        );
-        return [.. PaperList.Write(job)];
-    }
 }

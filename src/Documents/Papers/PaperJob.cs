@@ -12,6 +12,7 @@ using Litterfall.Instructions.Building;
 using Litterfall.Instructions.Care;
 using Litterfall.Instructions.Parts;
 using Litterfall.Judging;
+using Litterfall.Judging.Levers;
 using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Papers;
@@ -36,8 +37,12 @@ public sealed record PaperWish(PaperSize Size, DateOnly? From, string Version, b
 public sealed class PaperJob
 {
     /// <summary>Reads what all papers share.</summary>
-    public PaperJob(DesignResult result, PaperWish wish)
+    /// <param name="result">The judged design.</param>
+    /// <param name="wish">How the papers are wanted.</param>
+    /// <param name="settings">Its settings season by season; null where it has none.</param>
+    public PaperJob(DesignResult result, PaperWish wish, SettingsCard? settings)
     {
+        Settings = settings;
         Result = result;
         Wish = wish;
         Plan = CareDates.Of(result.Numbers, wish.From);
@@ -50,6 +55,9 @@ public sealed class PaperJob
 
     /// <summary>The judged design.</summary>
     public DesignResult Result { get; }
+
+    /// <summary>Its settings season by season; null where it has none.</summary>
+    public SettingsCard? Settings { get; }
 
     /// <summary>How the papers are wanted.</summary>
     public PaperWish Wish { get; }

@@ -12,7 +12,7 @@ internal static class SettingsPaper
     /// <summary>One side; nothing without a misting system or where the climate is not computed.</summary>
     public static IEnumerable<PaperFile> Write(PaperJob job)
     {
-        if (SettingsCard.Of(job.Numbers) is not { } card)
+        if (job.Settings is not { } card)
         {
             yield break;
         }

@@ -19,19 +19,29 @@ internal static class CheckCommand
     {
         var design = Arguments.Design();
         var (json, workshop) = (Arguments.Json(), Arguments.Workshop());
+        var levers = new Option<bool>("--levers")
+        {
+            Description = "Also search what setting of mist, vents or lamps would clear a finding.",
+        };
         var command = new Command("check", "Quantities, cut sizes, weights and findings of a design.")
         {
             design,
             json,
             workshop,
+            levers,
         };
         command.SetAction(parsed =>
-            Run(parsed.GetValue(design)!, parsed.GetValue(json), parsed.GetValue(workshop))
+            Run(
+                parsed.GetValue(design)!,
+                parsed.GetValue(json),
+                parsed.GetValue(workshop),
+                parsed.GetValue(levers)
+            )
         );
         return command;
     }
 
-    private static int Run(string path, bool json, string? workshop)
+    private static int Run(string path, bool json, string? workshop, bool withLevers)
     {
         var watch = Stopwatch.StartNew();
         var reading = Shop.Design(path, workshop);
@@ -40,7 +50,12 @@ internal static class CheckCommand
             return Exit.Unusable(json, [.. reading.Faults]);
         }
 
-        var result = LeverSearch.With(DesignRun.Execute(reading.Value!));
+        var result = DesignRun.Execute(reading.Value!);
+        if (withLevers)
+        {
+            result = LeverSearch.With(result);
+        }
+
         if (json)
         {
             Console.Out.WriteLine(ReportJson.Write(Timed(result.Report, watch)));

@@ -1,3 +1,4 @@
+using Litterfall.Judging.Levers;
 using System.CommandLine;
 using System.Globalization;
 using System.Reflection;
@@ -98,7 +99,7 @@ internal static class PapersCommand
         }
 
         var result = DesignRun.Execute(reading.Value!);
-        var job = new PaperJob(result, wish);
+        var job = new PaperJob(result, wish, SettingsCard.Of(result.Numbers));
         // Everything is made before the first file is touched.
         var papers = PaperList.Write(job).ToList();
         foreach (var paper in papers)

@@ -91,7 +91,7 @@ public static class MainPathPage
 
     private static void Papers(StringBuilder text, DesignResult result)
     {
-        var job = new PaperJob(result, new PaperWish(PaperSize.A4, null, "", false));
+        var job = new PaperJob(result, new PaperWish(PaperSize.A4, null, "", false), null);
         var section = job.Views.Section((110, 90));
         var soil = job.Corners.First(c => c.Kind == LayerKind.Soil);
         var keys = section.Marks.Select(m => m.Key).Where(k => k.Length > 0).Distinct(StringComparer.Ordinal);

@@ -6,4 +6,10 @@ namespace Litterfall.Web.Library;
 /// <param name="Store">The designs.</param>
 /// <param name="Library">The library.</param>
 /// <param name="Options">The bench.</param>
-public sealed record PaperSources(BenchStore Store, BenchLibrary Library, BenchOptions Options);
+/// <param name="Shelf">Papers that were written before.</param>
+public sealed record PaperSources(
+    BenchStore Store,
+    BenchLibrary Library,
+    BenchOptions Options,
+    PaperShelf Shelf
+);

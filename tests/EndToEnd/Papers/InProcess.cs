@@ -1,3 +1,4 @@
+using Litterfall.Judging.Levers;
 using System.Reflection;
 using Litterfall.App;
 using Litterfall.App.Files;
@@ -26,6 +27,7 @@ internal static class InProcess
     {
         var reading = Shop.Design(design, null);
         Assert.True(reading.IsGood, string.Join('\n', reading.Faults));
-        return [.. PaperList.Write(new PaperJob(DesignRun.Execute(reading.Value!), wish))];
+        var result = DesignRun.Execute(reading.Value!);
+        return [.. PaperList.Write(new PaperJob(result, wish, SettingsCard.Of(result.Numbers)))];
     }
 }
