@@ -18,7 +18,8 @@ namespace Litterfall.Forecasting;
 /// </summary>
 /// <param name="stages">The stages of the design.</param>
 /// <param name="reach">How far this view looks.</param>
-public sealed class DesignNumbers(DesignStages stages, Reach reach)
+/// <param name="last">The last stage that may be asked for.</param>
+public sealed class DesignNumbers(DesignStages stages, Reach reach, Stage last = Stage.Life)
 {
     /// <summary>Numbers of a design, all the way.</summary>
     /// <param name="design">The design.</param>
@@ -45,7 +46,11 @@ public sealed class DesignNumbers(DesignStages stages, Reach reach)
 
     /// <summary>The same numbers, seen only so far.</summary>
     /// <param name="other">How far.</param>
-    public DesignNumbers Upto(Reach other) => other == reach ? this : new(stages, other);
+    public DesignNumbers Upto(Reach other) => other == reach ? this : new(stages, other, last);
+
+    /// <summary>The same numbers for one that says which stage it needs; asking for more is our mistake.</summary>
+    /// <param name="stage">The last stage.</param>
+    public DesignNumbers Within(Stage stage) => stage == last ? this : new(stages, reach, stage);
 
     /// <summary>The design.</summary>
     public CheckedDesign Design => stages.Design;
@@ -60,42 +65,49 @@ public sealed class DesignNumbers(DesignStages stages, Reach reach)
     public AirSpace Headspace => stages.Headspace;
 
     /// <summary>Climate of the box; null where it cannot be computed, or is not looked at.</summary>
-    public ClimateFigures? Climate => stages.Climate(reach);
+    public ClimateFigures? Climate => From(Stage.WaterAndAir).Climate(reach);
 
     /// <summary>Light of the box; null without lamps, and where it is not looked at.</summary>
-    public LightFigures? Light => reach == Reach.Whole ? stages.Light : null;
+    public LightFigures? Light => From(Stage.Light) is var all && reach == Reach.Whole ? all.Light : null;
 
     /// <summary>Life of the floor; null without a floor, and where it is not looked at.</summary>
     public LifeFigures? Life =>
-        reach is Reach.Whole or Reach.WholeWithoutBands ? stages.Life(reach) : null;
+        From(Stage.Life) is var all && (reach is Reach.Whole or Reach.WholeWithoutBands)
+            ? all.Life(reach)
+            : null;
 
     /// <summary>Water of the floor.</summary>
-    public FloorWater Water => stages.Water(reach);
+    public FloorWater Water => From(Stage.WaterAndAir).Water(reach);
 
     /// <summary>Masses.</summary>
-    public Weights Weights => stages.Weights;
+    public Weights Weights => From(Stage.Quantities).Weights;
 
     /// <summary>Load on the shelf.</summary>
-    public ShelfLoad Shelf => stages.Shelf;
+    public ShelfLoad Shelf => From(Stage.Quantities).Shelf;
 
     /// <summary>Parts to cut.</summary>
-    public ImmutableArray<CutPart> Cuts => stages.Cuts;
+    public ImmutableArray<CutPart> Cuts => From(Stage.Quantities).Cuts;
 
     /// <summary>Foam, silicone, cure.</summary>
-    public Sealants Sealants => stages.Sealants;
+    public Sealants Sealants => From(Stage.Quantities).Sealants;
 
     /// <summary>Packs to buy.</summary>
-    public ImmutableArray<PackNeed> Packs => stages.Packs;
+    public ImmutableArray<PackNeed> Packs => From(Stage.Quantities).Packs;
 
     /// <summary>Panes under load.</summary>
-    public ImmutableArray<PaneCheck> Panes => stages.Panes;
+    public ImmutableArray<PaneCheck> Panes => From(Stage.Quantities).Panes;
 
     /// <summary>What each stocking rule allows of each species; empty without animals.</summary>
-    public ImmutableArray<StockingRow> Stocking => stages.Stocking;
+    public ImmutableArray<StockingRow> Stocking => From(Stage.Quantities).Stocking;
 
     /// <summary>Float check; null without aggregate.</summary>
-    public FloatCheck? Float => stages.Float;
+    public FloatCheck? Float => From(Stage.Quantities).Float;
 
     /// <summary>Plant dip; null without a label strength.</summary>
-    public PlantDip? Dip => stages.Dip;
+    public PlantDip? Dip => From(Stage.Quantities).Dip;
+
+    private DesignStages From(Stage stage) =>
+        stage <= last
+            ? stages
+            : throw new InvalidOperationException($"{stage} was asked for by one that needs {last} alone.");
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -158,7 +159,29 @@ public static class RuleBook
     /// to a caution unless it protects an animal or a person.
     /// </summary>
     public static ImmutableArray<Finding> Judge(DesignNumbers numbers) =>
-        [.. All.SelectMany(rule => rule.Judge(numbers)).Select(Held).OrderByDescending(f => f.Severity)];
+        [
+            .. All.SelectMany(rule => rule.Judge(numbers.Within(rule.Needs)))
+                .Select(Held)
+                .OrderByDescending(f => f.Severity),
+        ];
+
+    /// <summary>The rule behind a finding; null where none has its name.</summary>
+    /// <param name="slug">Name of the rule.</param>
+    public static Rule? Find(string slug) =>
+        All.FirstOrDefault(rule => string.Equals(rule.Slug, slug, StringComparison.Ordinal));
+
+    /// <summary>
+    /// A change that answers a finding, where its rule has one that changes the design and still reads; null
+    /// otherwise.
+    /// </summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="design">The design it was found in.</param>
+    public static DesignFix? Fix(Finding finding, CheckedDesign design) =>
+        Find(finding.Slug)?.Fix?.Invoke(finding, design) is { } fix
+        && fix.Document.Text != design.Document.Text
+        && DesignChecker.Check(fix.Document, design.Catalog, design.Files).IsGood
+            ? fix
+            : null;
 
     private static Finding Held(Finding finding) =>
         finding is { Severity: Severity.Stop, Protects: Protects.Build } && finding.Provenance.IsWeak()

@@ -21,7 +21,12 @@ internal static class AirTooDry
         "the mean humidity of some season is below the species' band, or the air is drier than 60 % for more "
             + "than 4 hours a day; a note where no misting is entered",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+        Fix = (_, design) => FixEdit.MistingPump(design.Document),
+    };
 
     private static readonly Figure Longest = Figure.Given(
         "longest time below 60 %",

@@ -22,7 +22,10 @@ internal static class BoxTooCold
         "more than an hour a day the air of the box is below what the species should avoid in a room that is "
             + "not, or more than half an hour below 12 °C",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+    };
 
     private static readonly Figure Longest = Figure.Choice(
         "longest time below it",

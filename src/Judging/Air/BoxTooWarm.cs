@@ -19,7 +19,11 @@ internal static class BoxTooWarm
         "more than an hour a day the air of the box, lamps included, is above what the species should avoid, "
             + "in a room that is not",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+    };
 
     private static readonly Figure Longest = Figure.Choice(
         "longest time above it",

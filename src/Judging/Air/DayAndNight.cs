@@ -20,7 +20,10 @@ internal static class DayAndNight
         "the mean of the lit hours lies more than half a kelvin outside the day band of the species; more "
             + "than two kelvin is a caution",
         n => Judge(n, true)
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+    };
 
     public static readonly Rule ByNight = new(
         "night-off-band",
@@ -28,7 +31,10 @@ internal static class DayAndNight
         "the mean of the dark hours lies more than half a kelvin outside the night band of the species; more "
             + "than two kelvin is a caution",
         n => Judge(n, false)
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+    };
 
     /// <summary>Bands are told in whole degrees; a mean off by less is inside.</summary>
     private const double Rounding = 0.5;

@@ -19,7 +19,11 @@ internal static class LeavesNeverDry
         "leaves stay wet for longer at a time than a plant bears that wants to dry: 4 hours where its entry "
             + "says so, else 20",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+    };
 
     private static readonly Figure Within = Figure.Choice(
         "longest wet spell of a plant that must dry fast",

@@ -17,7 +17,10 @@ internal static class LittleHeatMargin
         "the warmest hour of the box is below the species' limit for hours, and its upper bound, of what "
             + "nobody measures, is above it",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

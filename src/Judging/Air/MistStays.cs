@@ -19,7 +19,11 @@ internal static class MistStays
         Protects.Build,
         "more is misted than the air takes even at 1.6 times the air computed, and there is no drain",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

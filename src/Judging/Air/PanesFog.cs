@@ -18,7 +18,11 @@ internal static class PanesFog
             + "weekends; a "
             + "caution from 8 hours on",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+    };
 
     private static readonly Figure Noticed = Figure.Choice(
         "longest time of dew a day",

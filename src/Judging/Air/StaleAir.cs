@@ -15,7 +15,11 @@ internal static class StaleAir
         Protects.Animal,
         "mean humidity above 98 % and dew on some pane for more than 20 hours a day in some season",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+    };
 
     private static readonly Figure Longest = Figure.Given(
         "longest time of dew a day",

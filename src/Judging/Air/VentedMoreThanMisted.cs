@@ -16,7 +16,12 @@ internal static class VentedMoreThanMisted
         Protects.Build,
         "in some season the air carries out over 5 % and 5 mL a day more than is misted",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+        Fix = (_, design) => FixEdit.MistingPump(design.Document),
+    };
 
     private static readonly Figure Share = Figure.Choice(
         "water vented over water misted",

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -15,7 +16,21 @@ internal static class AnimalsTooEarly
         Protects.Animal,
         "animals move in less than 28 d after planting (stop), or less than 56 d",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) =>
+            design.Document.Design.Planted is { } planted
+                ? DesignFix.From(
+                    "animals eight weeks after planting",
+                    DesignEdits.Set(
+                        design.Document,
+                        "animalsIn",
+                        FormattableString.Invariant($"{planted.AddDays(56):yyyy-MM-dd}")
+                    )
+                )
+                : null,
+    };
 
     private static readonly Figure Least = Days("least grow-in", 28);
     private static readonly Figure Better = Days("better grow-in", 56);

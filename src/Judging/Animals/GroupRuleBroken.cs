@@ -13,7 +13,11 @@ internal static class GroupRuleBroken
         Protects.Animal,
         "more animals, or other sexes, than the pair, trio or group the species is kept in",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Quantities,
+        Fix = (finding, design) => FewerAnimals.Fix(finding, design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

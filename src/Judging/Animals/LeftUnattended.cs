@@ -16,7 +16,10 @@ internal static class LeftUnattended
         Protects.Animal,
         "nobody is there for more than 7 d at a stretch",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Figure Longest = Figure.Choice(
         "longest time alone",

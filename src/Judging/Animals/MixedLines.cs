@@ -15,7 +15,10 @@ internal static class MixedLines
         Protects.Animal,
         "one species is entered with different localities or lines",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

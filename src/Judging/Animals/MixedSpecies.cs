@@ -16,7 +16,10 @@ internal static class MixedSpecies
         Protects.Animal,
         "more than one species of animal shares the box",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Figure One = Figure.Given(
         "species in one box",

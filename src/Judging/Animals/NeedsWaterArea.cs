@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -16,7 +17,21 @@ internal static class NeedsWaterArea
         Protects.Animal,
         "the species needs a share of the floor under water, and the box has less or says nothing",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            finding.Limit is { } share
+                ? DesignFix.From(
+                    FormattableString.Invariant($"{share.Si * 100:0} % of the floor under water"),
+                    DesignEdits.Set(
+                        design.Document,
+                        "waterArea",
+                        FormattableString.Invariant($"{share.Si * 100:0} %")
+                    )
+                )
+                : null,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

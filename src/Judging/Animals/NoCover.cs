@@ -15,7 +15,11 @@ internal static class NoCover
         Protects.Animal,
         "there are animals, but no plants, no wood or stone and no leaf litter",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) => FixEdit.CorkFlats(design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

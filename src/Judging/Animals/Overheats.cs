@@ -24,7 +24,11 @@ public static class Overheats
             + "lower, in "
             + "the room or, lamps included, in the box",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+    };
 
     private static readonly Figure General = Figure.Given(
         "general heat limit of 28 °C",
@@ -68,10 +72,7 @@ public static class Overheats
             var day = days.MaxBy(d => d.HoursAbove(limit).Si);
             var minutes = day?.HoursAbove(limit);
             var box = Seasons.Worst(n, d => d.HoursAbove(limit.Si - Constants.ZeroCelsiusKelvin));
-            if (
-                box is { } found
-                && Unit.Hour.ToSiValue(found.Value) > Math.Max(minutes?.Si ?? 0, Longest.Si)
-            )
+            if (box is { } found && Unit.Hour.ToSiValue(found.Value) > Math.Max(minutes?.Si ?? 0, Longest.Si))
             {
                 yield return InBox(n, species, limit, found.Season, found.Value);
             }

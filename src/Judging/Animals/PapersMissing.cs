@@ -15,7 +15,10 @@ internal static class PapersMissing
         Protects.Person,
         "an animal of a species in appendix II of the trade convention has no papers, or nothing says so",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Citation Appendix = new(
         "cites",

@@ -15,7 +15,10 @@ internal static class PathogenPositive
         Protects.Animal,
         "the swab for chytrid fungus and ranavirus is positive (stop) or not back yet",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Citation Zoo = new(
         "keeper-practice",

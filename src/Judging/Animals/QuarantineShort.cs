@@ -15,7 +15,10 @@ internal static class QuarantineShort
         Protects.Animal,
         "animals were in quarantine for less than 30 d (stop), less than 60 d, or nothing says how long",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Figure Least = Days("least quarantine", 30);
     private static readonly Figure Usual = Days("usual quarantine", 60);

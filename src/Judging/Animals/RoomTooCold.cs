@@ -17,7 +17,10 @@ internal static class RoomTooCold
         Protects.Animal,
         "the coolest hour of the room is below what the species should avoid, else 2 K below its night band",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Figure Margin = Figure.Choice(
         "margin below the night band",

@@ -15,7 +15,10 @@ internal static class RoomTooHot
         Protects.Animal,
         "the warmest hour of the room is above what the species should avoid",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

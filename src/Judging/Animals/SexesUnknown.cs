@@ -14,7 +14,10 @@ internal static class SexesUnknown
         Protects.Animal,
         "a species kept as a pair, a trio, or one male with females is in the box without its sexes entered",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -1,10 +1,10 @@
-using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Judging.Animals;
@@ -17,7 +17,11 @@ internal static class SoilTooShallow
         Protects.Animal,
         "the thinnest soil is less than the share of its body length a burrowing species needs",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) => FixEdit.MoreSoil(finding, design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -14,7 +14,11 @@ internal static class StockingEveryRuleBroken
         Protects.Animal,
         "all stocking rules of the trade that speak of the species, two at least, allow fewer animals",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Quantities,
+        Fix = (finding, design) => FewerAnimals.Fix(finding, design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

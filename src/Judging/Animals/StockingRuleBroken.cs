@@ -15,7 +15,11 @@ internal static class StockingRuleBroken
         Protects.Animal,
         "a stocking rule of the trade that speaks of the species allows fewer animals",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Quantities,
+        Fix = (finding, design) => FewerAnimals.Fix(finding, design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

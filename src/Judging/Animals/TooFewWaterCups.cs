@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -16,7 +17,17 @@ internal static class TooFewWaterCups
         Protects.Animal,
         "an egg feeder has fewer than three water cups or tank bromeliads for each pair",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            finding.Limit is { } cups
+                ? DesignFix.From(
+                    FormattableString.Invariant($"{cups.Si:0} water cups"),
+                    DesignEdits.Set(design.Document, "waterCups", FormattableString.Invariant($"{cups.Si:0}"))
+                )
+                : null,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

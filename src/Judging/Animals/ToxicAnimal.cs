@@ -14,7 +14,10 @@ internal static class ToxicAnimal
         Protects.Person,
         "the species' secretion must not get from bare hands to the eyes",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

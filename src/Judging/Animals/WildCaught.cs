@@ -15,7 +15,10 @@ internal static class WildCaught
         Protects.Person,
         "animals are entered as wild-caught",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Citation Cautions = new(
         "keeper-practice",

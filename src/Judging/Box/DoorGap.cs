@@ -14,7 +14,10 @@ internal static class DoorGap
         Protects.Animal,
         "the gap of closed doors is over 2 mm (animals), or over 0.6 mm (feeder flies)",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -13,7 +13,10 @@ internal static class FoamEnclosed
         Protects.Person,
         "expanding foam is poured into a closed space",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Citation Thread = new(
         "foam-forum",

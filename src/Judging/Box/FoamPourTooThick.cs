@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -14,7 +15,11 @@ internal static class FoamPourTooThick
         Protects.Build,
         "one pour of expanding foam is thicker than the lift its can allows",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) => Lifts(finding, design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -49,5 +54,20 @@ internal static class FoamPourTooThick
                 "background.poured.lift"
             );
         }
+    }
+
+    private static DesignFix? Lifts(Finding finding, DesignDocument document)
+    {
+        if (FixEdit.Times(finding) is not { } share)
+        {
+            return null;
+        }
+
+        var lifts = Math.Ceiling(1 / share);
+        var each = FormattableString.Invariant($"{finding.Measured!.Si / lifts * 1000:0} mm");
+        return DesignFix.From(
+            FormattableString.Invariant($"{lifts:0} lifts of {each}"),
+            DesignEdits.Set(document, finding.Where, each)
+        );
     }
 }

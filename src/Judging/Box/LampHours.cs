@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -15,7 +16,11 @@ internal static class LampHours
         Protects.Build,
         "a lamp is on for less than 10 or more than 14 hours a day",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) => TwelveHours(finding, design.Document),
+    };
 
     private static readonly Figure Shortest = Figure.Given(
         "shortest day of the lamp",
@@ -71,5 +76,25 @@ internal static class LampHours
                 $"lamps[{i}].off"
             );
         }
+    }
+
+    private const double UsualHours = 12;
+
+    private static DesignFix? TwelveHours(Finding finding, DesignDocument document)
+    {
+        if (FixEdit.Index(finding) is not { } lamp || document.Design.Lamps.Count <= lamp)
+        {
+            return null;
+        }
+
+        var on = document.Design.Lamps[lamp].On ?? new TimeOnly(8, 0);
+        return DesignFix.From(
+            FormattableString.Invariant($"{UsualHours:0} hours of light"),
+            DesignEdits.Set(
+                document,
+                FormattableString.Invariant($"lamps[{lamp}].off"),
+                FormattableString.Invariant($"{on.AddHours(UsualHours):HH:mm}")
+            )
+        );
     }
 }

@@ -15,7 +15,17 @@ internal static class LampRestsOnLid
         Protects.Person,
         "a lamp is less than 1 cm above a lid of annealed glass",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            FixEdit.Index(finding) is { } i
+                ? DesignFix.From(
+                    "the lamp 3 cm over the lid",
+                    FixEdit.Length(design.Document, FormattableString.Invariant($"lamps[{i}].above"), 0.03)
+                )
+                : null,
+    };
 
     private static readonly Figure LeastDistance = Figure.Choice(
         "least distance of a lamp from a glass lid",

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -16,7 +17,12 @@ internal static class LidFit
         Protects.Build,
         "with the shop's tolerance less than 0.5 mm of play is left around an inset pane",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) =>
+            DesignFix.From("2 mm of play round the lid", DesignEdits.Set(design.Document, "lid.gap", "2 mm")),
+    };
 
     private static readonly Figure ShopTolerance = Figure.Given(
         "cutting tolerance of an ordinary shop",

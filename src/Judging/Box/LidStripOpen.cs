@@ -13,7 +13,10 @@ internal static class LidStripOpen
         Protects.Animal,
         "the lift-out strip for hoses and cables is neither taped nor latched",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Citation Habit = Citation.Habit(
         "a lift-out back strip of 20 to 40 mm is taped or latched, else frogs leave by it"

@@ -15,7 +15,10 @@ internal static class LidTooOpen
         Protects.Animal,
         "over half of a mesh lid is open while the animals need 70 % humidity or more",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Figure LargestShare = Figure.Given(
         "largest open share for animals of wet air",

@@ -17,7 +17,15 @@ internal static class NoFreshAir
         "the top is closed and no vent or open mesh is entered, or a misting system runs at "
             + "less than one air change per hour, held or computed",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+        Fix = (finding, design) =>
+            finding.Where == "vents" && design.Document.Design.Vents.Count == 0
+                ? FixEdit.Vents("a vent low in front and one on top", design.Document, "front", "top")
+                : null,
+    };
 
     private static readonly Citation Habit = Citation.Habit(
         "a lid that closes altogether keeps the water in and the fresh air out; boxes for frogs have vents"

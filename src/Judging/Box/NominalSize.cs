@@ -17,7 +17,10 @@ internal static class NominalSize
         Protects.Build,
         "an edge typed in whole inches is also the name of a metric box, and was not measured",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly (int Inches, int Centimeters)[] Names =
     [

@@ -14,7 +14,10 @@ internal static class NothingLeftInside
         Protects.Build,
         "glass and background leave no room",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Figure Nothing = Figure.Choice(
         "room that must be left",

@@ -15,7 +15,10 @@ internal static class PlasticLidSags
         Protects.Build,
         "a lid of acrylic or polycarbonate spans over 40 cm without a bar under it",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Figure LongestSpan = Figure.Given(
         "longest span of a plastic lid without a bar",

@@ -15,7 +15,10 @@ internal static class CrewEatenUp
         "within five years, leaves topped up, the animals eat the springtails down to less than 200 for "
             + "each square meter",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Life,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

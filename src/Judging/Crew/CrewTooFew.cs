@@ -15,7 +15,11 @@ internal static class CrewTooFew
         Protects.Build,
         "springtails or isopods are seeded at less than half of the usual density",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) => CrewFix.More(finding, design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -14,7 +14,10 @@ internal static class CrewTooWarm
         Protects.Build,
         "the warmest hour of the room reaches the temperature at which a crew animal stops breeding",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -15,7 +15,11 @@ internal static class CrewWithoutLitter
         Protects.Build,
         "a clean-up crew is seeded under less than 2 cm of leaf litter",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) => FixEdit.OakLeaves(design.Document),
+    };
 
     private static readonly Figure Least = Figure.Given(
         "least leaf litter",

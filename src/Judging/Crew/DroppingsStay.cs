@@ -16,7 +16,11 @@ internal static class DroppingsStay
         Protects.Build,
         "a year after animals moved in the isopods could eat less than half of the droppings that fall",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Life,
+        Fix = (finding, design) => CrewFix.More(finding, design.Document),
+    };
 
     private const double Half = 0.5;
 

@@ -14,7 +14,10 @@ internal static class LitterRunsLow
         Protects.Build,
         "within five years the leaf litter rots down to less than 2 cm",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Life,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -16,7 +17,17 @@ internal static class NibblingIsopods
         Protects.Animal,
         "isopods of 8 mm and more live with frogs",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            FixEdit.Index(finding) is { } i
+                ? DesignFix.From(
+                    "without these isopods",
+                    DesignEdits.Remove(design.Document, FormattableString.Invariant($"crew[{i}]"))
+                )
+                : null,
+    };
 
     private static readonly Figure Small = Figure.Given(
         "length below which isopods are small",

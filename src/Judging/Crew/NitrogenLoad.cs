@@ -16,7 +16,10 @@ internal static class NitrogenLoad
         Protects.Build,
         "the food of the animals brings in more nitrogen a year than forest litterfall carries, 10 g/m²",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Life,
+    };
 
     private static readonly Unit Gram = Unit.Find("g/m2")!;
 

@@ -1,8 +1,12 @@
 using System.Globalization;
+using Litterfall.Domain.Checking;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Judging.Crew;
@@ -15,7 +19,11 @@ internal static class NoCrew
         Protects.Build,
         "there are animals, or soil under leaf litter, but no clean-up crew",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) => Seeded(design),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -41,5 +49,26 @@ internal static class NoCrew
             "crew",
             Citation.Habit("2000 springtails for each square meter of floor")
         );
+    }
+
+    /// <summary>As many of each as the library seeds on the floor of this box.</summary>
+    private static DesignFix? Seeded(CheckedDesign design)
+    {
+        var floor = BoxGeometry.Of(design).OpenFloor.Si;
+        var with = new Reading<DesignDocument>(design.Document, []);
+        foreach (var key in new[] { "folsomia-candida", "trichorhina-tomentosa" })
+        {
+            if (with.Value is { } so && design.Catalog.Find(key)?.Figure("seedDensity") is { } density)
+            {
+                var count = Math.Max(1, Math.Round(density.Si * floor));
+                with = DesignEdits.Add(
+                    so,
+                    "crew",
+                    FormattableString.Invariant($"{{ animal: {key}, count: {count:0} }}")
+                );
+            }
+        }
+
+        return DesignFix.From("seed springtails and dwarf isopods", with);
     }
 }

@@ -15,7 +15,10 @@ internal static class HeatMatCoversTooMuch
         Protects.Animal,
         "the heat mat lies under more than half of the floor",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Figure Most = Figure.Given(
         "largest heated share of the floor",

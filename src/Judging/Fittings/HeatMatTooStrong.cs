@@ -15,7 +15,10 @@ internal static class HeatMatTooStrong
         Protects.Animal,
         "the heat mat gives over 200 W per m2 of its own area, or over 100 W per m2 of the " + "whole floor",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Figure OnMat = Figure.Given(
         "most power per area of the mat",

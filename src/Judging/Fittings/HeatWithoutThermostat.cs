@@ -13,7 +13,10 @@ internal static class HeatWithoutThermostat
         Protects.Animal,
         "the heating has no thermostat",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Citation Practice = new(
         "keeper-practice",

@@ -1,3 +1,4 @@
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -13,7 +14,15 @@ internal static class NoLevelCheck
         Protects.Build,
         "a misting system runs and no look at the water level is entered",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) =>
+            DesignFix.From(
+                "read the level every week",
+                DesignEdits.Set(design.Document, "habits.levelCheck", "7 d")
+            ),
+    };
 
     private static readonly Citation Habit = Citation.Habit(
         "under a misting system the level is read by a dip tube; drains are due every 2 to 6 weeks"

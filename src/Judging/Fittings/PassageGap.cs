@@ -17,7 +17,10 @@ internal static class PassageGap
         "an unsealed hole is over 2 mm (animals), or over 0.6 mm (feeder flies), wider than "
             + "what goes through it",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -14,7 +14,10 @@ internal static class PassageTooSmall
         Protects.Build,
         "what goes through a hole is thicker than the hole",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -1,4 +1,5 @@
 using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -14,7 +15,15 @@ internal static class TapWater
         Protects.Animal,
         "tap water is used for misting",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) =>
+            DesignFix.From(
+                "mist with purified water",
+                DesignEdits.Set(design.Document, "habits.water", "purified")
+            ),
+    };
 
     private static readonly Citation Practice = new(
         "keeper-practice",

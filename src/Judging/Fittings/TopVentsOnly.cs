@@ -15,7 +15,11 @@ internal static class TopVentsOnly
         Protects.Animal,
         "all vents are in the upper third or on top",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) => FixEdit.Vents("a vent low in front", design.Document, "front"),
+    };
 
     private static readonly Citation Claim = Citation.Habit(
         "one housing page warns that vents only at the top let carbon dioxide collect at the floor; "

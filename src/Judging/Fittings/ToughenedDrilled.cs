@@ -14,7 +14,10 @@ internal static class ToughenedDrilled
         Protects.Person,
         "a drain is drilled into a bought box of toughened glass",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Citation Standard = new(
         "en-12150-1",

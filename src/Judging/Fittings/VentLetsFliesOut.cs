@@ -17,7 +17,10 @@ internal static class VentLetsFliesOut
         "a vent or mesh lid has openings over 0.6 mm (feeder flies), or over 2 mm (animals), "
             + "or no mesh at all",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n) =>
         n.HasLife() ? Openings(n).Where(o => TooWide(o.Size)).Select(o => Found(n, o)) : [];

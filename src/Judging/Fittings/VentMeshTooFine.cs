@@ -15,7 +15,10 @@ internal static class VentMeshTooFine
         Protects.Build,
         "the mesh of a vent has openings under 0.3 mm",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Figure Finest = Figure.Choice(
         "finest mesh of a vent",

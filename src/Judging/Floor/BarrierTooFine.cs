@@ -15,7 +15,11 @@ internal static class BarrierTooFine
         Protects.Build,
         "the barrier mesh has openings under 0.5 mm below a misting system",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) => FixEdit.Screen(design.Document),
+    };
 
     private static readonly Figure Finest = Figure.Given(
         "finest opening of a barrier under a misting system",

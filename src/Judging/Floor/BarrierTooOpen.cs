@@ -15,7 +15,11 @@ internal static class BarrierTooOpen
         Protects.Build,
         "the barrier mesh has openings over 1.5 mm",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) => FixEdit.Screen(design.Document),
+    };
 
     private static readonly Figure Widest = Figure.Given(
         "widest opening of a barrier",

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -17,7 +18,15 @@ internal static class BarrierTooSmall
         "a piece of mesh on hand leaves more than 2 mm at an edge (common practice; frogs have died under "
             + "barriers)",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) =>
+            DesignFix.From(
+                "cut a new barrier mesh",
+                DesignEdits.Remove(design.Document, "floor.barrier.onHand")
+            ),
+    };
 
     private static readonly Figure LargestGap = Figure.Given(
         "largest gap at an edge",

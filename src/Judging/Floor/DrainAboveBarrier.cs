@@ -1,4 +1,3 @@
-using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -6,6 +5,7 @@ using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
 using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Floor;
 
@@ -17,7 +17,17 @@ internal static class DrainAboveBarrier
         Protects.Build,
         "the outlet stands higher than 1 cm below the barrier",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            finding.Limit is { } highest
+                ? DesignFix.From(
+                    $"the outlet at {FixEdit.Written(design.Document, "drain.height", highest.Si)}",
+                    FixEdit.Length(design.Document, "drain.height", highest.Si)
+                )
+                : null,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

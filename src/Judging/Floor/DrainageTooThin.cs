@@ -1,10 +1,10 @@
-using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Floor;
 
@@ -16,7 +16,17 @@ internal static class DrainageTooThin
         Protects.Build,
         "the drainage layer is under 3 cm, or under 4 cm below a misting system",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) =>
+            design.Document.Design.Floor.Drainage?.Depth is null
+                ? null
+                : DesignFix.From(
+                    "5 cm of drainage",
+                    FixEdit.Length(design.Document, "floor.drainage.depth", 0.05)
+                ),
+    };
 
     private static readonly Figure Least = Figure.Given(
         "least drainage",

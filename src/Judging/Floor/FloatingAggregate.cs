@@ -14,7 +14,10 @@ internal static class FloatingAggregate
         Protects.Build,
         "rising water lifts the aggregate with the soil on it before the layer is full",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

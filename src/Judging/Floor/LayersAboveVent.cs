@@ -1,11 +1,12 @@
-using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Floor;
 
@@ -17,7 +18,11 @@ internal static class LayersAboveVent
         Protects.Build,
         "drainage and soil stand above the lower edge of a vent in a wall",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) => Higher(finding, design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -89,4 +94,25 @@ internal static class LayersAboveVent
                 Unit.Meter.Dimension
             )
             .As("drainage and soil at that wall", Unit.Centimeter);
+
+    private const double RoomOverSoil = 0.005;
+
+    private static DesignFix? Higher(Finding finding, DesignDocument document)
+    {
+        if (
+            FixEdit.Short(finding) is not (< 0 and var low)
+            || FixEdit.Index(finding) is not { } i
+            || document.Design.Vents.Count <= i
+            || document.Design.Vents[i].Height is not { } now
+        )
+        {
+            return null;
+        }
+
+        var height = FixEdit.Rounded(now.Si - low + RoomOverSoil);
+        return DesignFix.From(
+            $"vent {i + 1} at {FixEdit.Written(document, finding.Where, height)}",
+            FixEdit.Length(document, finding.Where, height)
+        );
+    }
 }

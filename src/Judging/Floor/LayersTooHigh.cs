@@ -15,7 +15,10 @@ internal static class LayersTooHigh
         Protects.Build,
         "the highest stack of layers reaches the inside height",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

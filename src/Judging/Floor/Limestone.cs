@@ -14,7 +14,10 @@ internal static class Limestone
         Protects.Build,
         "a piece of limestone stands in the box",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Citation Habit = Citation.Habit("no limestone where soft water is wanted");
 

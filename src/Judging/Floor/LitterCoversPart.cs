@@ -15,7 +15,11 @@ internal static class LitterCoversPart
         Protects.Build,
         "the leaf litter covers only part of the floor",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) => FixEdit.OakLeaves(design.Document),
+    };
 
     private static readonly Figure Whole = Figure.Given(
         "covered share of the floor",

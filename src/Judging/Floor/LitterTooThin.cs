@@ -1,10 +1,10 @@
-using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Floor;
 
@@ -16,7 +16,11 @@ internal static class LitterTooThin
         Protects.Build,
         "the leaf litter is under 2 cm deep",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) => FixEdit.OakLeaves(design.Document),
+    };
 
     private static readonly Figure Least = Figure.Given(
         "thinnest litter",

@@ -13,7 +13,11 @@ internal static class MetalUnderSoil
         Protects.Animal,
         "the barrier mesh under wet soil is of metal",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) => FixEdit.Screen(design.Document),
+    };
 
     private static readonly Citation Habit = Citation.Habit("barriers under wet soil are not of metal");
 

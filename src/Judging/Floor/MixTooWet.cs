@@ -1,7 +1,7 @@
-using Litterfall.Quantities.Sizing;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Floor;
 
@@ -13,7 +13,10 @@ internal static class MixTooWet
         Protects.Build,
         "the goods as sold hold more water than the fresh mix may have at the wet end of squeeze wetness",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

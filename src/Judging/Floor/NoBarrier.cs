@@ -1,3 +1,4 @@
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -13,7 +14,19 @@ internal static class NoBarrier
         Protects.Build,
         "soil lies on a drainage layer or raised floor without a barrier mesh",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) =>
+            DesignFix.From(
+                "lay a barrier mesh",
+                DesignEdits.SetPart(
+                    design.Document,
+                    "floor.barrier",
+                    "{ material: glass-fibre-screen, upturn: 15 mm }"
+                )
+            ),
+    };
 
     private static readonly Citation Habit = Citation.Habit(
         "a mesh of 1.0 to 1.5 mm keeps the soil out of the drainage layer"

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -15,7 +16,15 @@ internal static class NoDrain
         Protects.Build,
         "a drainage layer or raised floor has no drain",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Quantities,
+        Fix = (_, design) =>
+            DesignFix.From(
+                "set a dip tube to siphon from",
+                DesignEdits.SetPart(design.Document, "drain", "{ kind: siphon, diameter: 20 mm }")
+            ),
+    };
 
     private static readonly Citation Habit = Citation.Habit(
         "a drainage layer is emptied by siphon, bulkhead or standpipe, every 2 to 6 weeks under a "

@@ -14,7 +14,10 @@ internal static class RawLeaves
         Protects.Animal,
         "leaf litter is not boiled, baked or steamed, or its cleaning is not entered",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Citation Habit = Citation.Habit("leaves are boiled or baked before use");
 

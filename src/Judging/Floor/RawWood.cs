@@ -15,7 +15,10 @@ internal static class RawWood
         Protects.Animal,
         "wood or cork is not boiled, baked or steamed, or its cleaning is not entered",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Citation Habit = Citation.Habit("wood is boiled, baked or steamed before use");
 

@@ -1,4 +1,3 @@
-using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain;
 using Litterfall.Domain.Figures;
@@ -6,6 +5,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Floor;
 
@@ -17,7 +17,17 @@ internal static class SoilAboveSill
         Protects.Build,
         "drainage and soil at the front stand above the sill of the doors",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            FixEdit.Short(finding) is < 0 and var over
+                ? DesignFix.From(
+                    FormattableString.Invariant($"{-over * 100:0.#} cm less soil at the front"),
+                    FixEdit.Soil(design.Document, over, atFront: true)
+                )
+                : null,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -29,7 +39,11 @@ internal static class SoilAboveSill
         var sill = n.Design.Figure("box.sill", "height of the front sill", typed, Unit.Centimeter);
         var front = Figure
             .Total(
-                [.. n.Layers.Where(l => l.Kind is LayerKind.Drainage or LayerKind.Soil).Select(l => l.FrontDepth)],
+                [
+                    .. n
+                        .Layers.Where(l => l.Kind is LayerKind.Drainage or LayerKind.Soil)
+                        .Select(l => l.FrontDepth),
+                ],
                 Unit.Meter.Dimension
             )
             .As("drainage and soil at the front", Unit.Centimeter);

@@ -15,7 +15,10 @@ internal static class SoilTooSteep
         Protects.Build,
         "the soil rises by more than 25 degrees from front to back without a retainer",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Figure Steepest = Figure.Given(
         "steepest slope without a retainer",

@@ -1,10 +1,10 @@
-using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Floor;
 
@@ -16,7 +16,11 @@ internal static class SoilTooThin
         Protects.Build,
         "the thinnest soil is under 2.5 cm",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) => FixEdit.MoreSoil(finding, design.Document),
+    };
 
     private static readonly Figure Least = Figure.Given(
         "thinnest soil",

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -17,7 +18,12 @@ internal static class StoneOnSoil
         Protects.Animal,
         "a stone over 1 kg is not said to stand on the base",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            DesignFix.From("stand it on the base", DesignEdits.Set(design.Document, finding.Where, "base")),
+    };
 
     private static readonly Figure Heaviest = Figure.Choice(
         "heaviest stone on soil",

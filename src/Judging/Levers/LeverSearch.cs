@@ -4,6 +4,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
+using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Levers;
 
@@ -16,30 +17,6 @@ namespace Litterfall.Judging.Levers;
 public static class LeverSearch
 {
     private const int Halvings = 5;
-
-    /// <summary>Findings that rest on the forecast of the floor.</summary>
-    private static readonly ImmutableHashSet<string> OfFloor =
-    [
-        "water-at-barrier",
-        "drain-interval-short",
-        "soil-without-air",
-        "soil-too-dry-for-crew",
-        "litter-crust",
-    ];
-
-    private static readonly ImmutableHashSet<string> Slugs =
-    [
-        "overheats",
-        "box-too-warm",
-        "air-too-dry",
-        "stale-air",
-        "panes-fog",
-        "vented-more-than-misted",
-        "mist-cannot-be-balanced",
-        "leaves-never-dry",
-        "no-fresh-air",
-        .. OfFloor,
-    ];
 
     private static readonly ImmutableArray<Lever> All = [new MistLever(), new VentLever(), new LampLever()];
 
@@ -56,7 +33,10 @@ public static class LeverSearch
     /// <param name="cancel">Cancels between checks.</param>
     public static DesignResult With(DesignResult result, CancellationToken cancel = default)
     {
-        var open = result.Findings.Select(f => f.Slug).Where(Slugs.Contains).ToImmutableHashSet();
+        var open = result
+            .Findings.Select(f => f.Slug)
+            .Where(slug => RuleBook.Find(slug)?.Levers is LeverReach.Air or LeverReach.Floor)
+            .ToImmutableHashSet();
         if (open.IsEmpty)
         {
             return result;
@@ -81,7 +61,7 @@ public static class LeverSearch
         CancellationToken cancel
     )
     {
-        private readonly bool withFloor = had.Overlaps(OfFloor);
+        private readonly bool withFloor = had.Any(slug => RuleBook.Find(slug)?.Levers == LeverReach.Floor);
         private readonly Dictionary<double, ImmutableHashSet<string>?> seen = [];
 
         /// <summary>The nearest value at which each finding is gone.</summary>
@@ -144,7 +124,10 @@ public static class LeverSearch
         private LeverFix? Fix(string slug, double factor)
         {
             var changed = lever.Turned(result.Numbers.Design, factor)!;
-            ImmutableHashSet<string> slugs = [.. DesignRun.Execute(Changed(changed)).Findings.Select(f => f.Slug)];
+            ImmutableHashSet<string> slugs =
+            [
+                .. DesignRun.Execute(Changed(changed)).Findings.Select(f => f.Slug),
+            ];
             return slugs.Contains(slug)
                 ? null
                 : new LeverFix(
@@ -156,7 +139,9 @@ public static class LeverSearch
         }
 
         private ImmutableArray<Finding> Glimpse(CheckedDesign changed) =>
-            RuleBook.Judge(Changed(changed).Upto(withFloor ? Reach.WholeWithoutBands : Reach.AirWithoutBands));
+            RuleBook.Judge(
+                Changed(changed).Upto(withFloor ? Reach.WholeWithoutBands : Reach.AirWithoutBands)
+            );
 
         private DesignNumbers Changed(CheckedDesign changed) =>
             new(new DesignStages(changed, result.Numbers.Stages), Reach.Whole);

@@ -13,7 +13,10 @@ internal static class LampFileOdd
         Protects.Build,
         "a luminaire file was read, but something in it is odd or was guessed",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Light,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -14,7 +14,10 @@ internal static class LampOverMesh
         Protects.Person,
         "a lamp shines through a mesh",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Light,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -15,7 +15,10 @@ internal static class LightReadingFar
         Protects.Build,
         "a reading of the light is less than half or more than one and a half times what was computed there",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Light,
+    };
 
     private static readonly Figure Most = Figure.Choice(
         "largest believable reading over computed light",

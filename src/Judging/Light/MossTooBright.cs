@@ -15,7 +15,11 @@ internal static class MossTooBright
         Protects.Build,
         "the mean light on the moss of the floor is above 70 µmol/m²/s",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Light,
+        Fix = (finding, design) => LampFix.Dimmer(finding, design.Document),
+    };
 
     private static readonly Figure Most = Figure.Given(
         "most light for forest moss",

@@ -20,7 +20,11 @@ internal static class NoShadeRefuge
             + "above "
             + "100 µmol/m²/s on the mean",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Light,
+        Fix = (_, design) => FixEdit.CorkFlats(design.Document),
+    };
 
     private const string Reason =
         "house rule: no published limit of light for small rainforest frogs was found; they are active "

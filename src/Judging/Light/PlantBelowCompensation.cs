@@ -14,7 +14,11 @@ internal static class PlantBelowCompensation
         Protects.Build,
         "the light at the leaves of a plant is below what its kind needs to live at all",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Light,
+        Fix = (finding, design) => LampFix.Brighter(finding, design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

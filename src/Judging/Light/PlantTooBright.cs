@@ -16,7 +16,11 @@ internal static class PlantTooBright
             + "does not "
             + "reach it",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Light,
+        Fix = (finding, design) => LampFix.Dimmer(finding, design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -15,7 +15,11 @@ internal static class PlantTooDark
             + "does not "
             + "reach it",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Light,
+        Fix = (finding, design) => LampFix.Brighter(finding, design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

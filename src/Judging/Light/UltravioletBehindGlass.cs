@@ -15,7 +15,10 @@ internal static class UltravioletBehindGlass
         "a lamp for ultraviolet B is over a pane, where none of it comes through, or over mesh, where it "
             + "must be measured",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Light,
+    };
 
     private static readonly Citation Glass = new(
         "ketola-robbins-1994",

@@ -15,7 +15,10 @@ internal static class GlassBelowTable
         Protects.Build,
         "thinner than the trade's starting table",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly (double Edge, double Thickness)[] Table =
     [

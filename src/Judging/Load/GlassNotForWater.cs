@@ -13,7 +13,10 @@ internal static class GlassNotForWater
         Protects.Person,
         "the pane would not carry the box filled by mistake",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Quantities,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n) =>
         n

@@ -13,7 +13,10 @@ internal static class GlassTooThin
         Protects.Person,
         "the stress with the floor flooded exceeds the allowable stress (recalled; an estimate)",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Quantities,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n) =>
         n

@@ -12,7 +12,10 @@ internal static class PriceMissing
         Protects.Build,
         "a workshop folder is named but lacks a price",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Quantities,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -13,7 +13,10 @@ internal static class ShelfOverloaded
         Protects.Person,
         "the box at its wettest is heavier than the load entered for the shelf",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Quantities,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

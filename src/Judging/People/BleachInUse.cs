@@ -8,7 +8,10 @@ namespace Litterfall.Judging.People;
 /// <summary>Bleach with acid or ammonia makes toxic gas.</summary>
 internal static class BleachInUse
 {
-    public static readonly Rule Rule = new("bleach-in-use", Protects.Person, "bleach is used", Judge);
+    public static readonly Rule Rule = new("bleach-in-use", Protects.Person, "bleach is used", Judge)
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Citation Practice = new(
         "keeper-practice",

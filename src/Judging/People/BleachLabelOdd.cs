@@ -15,7 +15,10 @@ internal static class BleachLabelOdd
         Protects.Person,
         "the label strength of the bleach is outside 3 to 8.25 %",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Quantities,
+    };
 
     private static readonly Figure Weakest = Figure.Given(
         "weakest household bleach",

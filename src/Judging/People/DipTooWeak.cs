@@ -14,7 +14,10 @@ internal static class DipTooWeak
         Protects.Animal,
         "the plant dip is weaker than the dose that kills the frog chytrid in 30 s",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Quantities,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

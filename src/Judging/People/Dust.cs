@@ -13,7 +13,10 @@ internal static class Dust
         Protects.Person,
         "a material of the floor gives off dust that harms the lungs",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Citation Practice = new(
         "keeper-practice",

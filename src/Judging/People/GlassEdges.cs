@@ -14,7 +14,10 @@ internal static class GlassEdges
         Protects.Person,
         "a glass lid or panes are cut for this build",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Citation Habit = Citation.Habit(
         "edges are seamed where covered and polished where touched; gloves and eye protection for cut glass"

@@ -13,7 +13,10 @@ internal static class NeverRelease
         Protects.Animal,
         "animals, crew or drain water are handled",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Citation Practice = new(
         "keeper-practice",

@@ -1,3 +1,4 @@
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -13,7 +14,15 @@ internal static class NoDripLoop
         Protects.Person,
         "the electrical parts are described and their cables have no drip loops",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) =>
+            DesignFix.From(
+                "a drip loop in every cable",
+                DesignEdits.Set(design.Document, "electrics.dripLoops", "true")
+            ),
+    };
 
     private static readonly Citation Practice = new(
         "keeper-practice",

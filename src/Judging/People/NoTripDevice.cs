@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -16,7 +17,15 @@ internal static class NoTripDevice
         "lamps, misting or heating run and no residual-current device is entered, or one that "
             + "trips above 30 mA",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) =>
+            DesignFix.From(
+                "a residual-current device of 30 mA",
+                DesignEdits.Set(design.Document, "electrics.trip", "30 mA")
+            ),
+    };
 
     private static readonly Figure MostTrip = Figure.Given(
         "largest trip current",

@@ -13,7 +13,10 @@ internal static class SphagnumGloves
         Protects.Person,
         "sphagnum is used, which can carry Sporothrix",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -13,7 +13,10 @@ internal static class StandRatingMissing
         Protects.Person,
         "the box at its wettest is over 25 kg and no load of the shelf is entered",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Quantities,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -16,7 +16,10 @@ internal static class TwoPersonLift
         Protects.Person,
         "the planted box, or the empty box of a kit, is over 25 kg",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Quantities,
+    };
 
     public static readonly Figure MostForOne = Figure.Given(
         "most one person lifts",

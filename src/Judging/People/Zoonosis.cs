@@ -14,7 +14,10 @@ internal static class Zoonosis
         Protects.Person,
         "animals live in the box; a caution where children can reach it",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Citation Practice = new(
         "keeper-practice",

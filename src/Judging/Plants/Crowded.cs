@@ -16,7 +16,10 @@ internal static class Crowded
         "grown to size the plants of the ground cover more than all of the open floor (a caution from half "
             + "as much again), or two are placed closer than half of where their leaves meet",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Figure Most = Figure.Choice(
         "floor that grown plants may cover",

@@ -12,7 +12,10 @@ internal static class DipBurns
         Protects.Build,
         "bleach is entered for the plant dip, and a plant has soft leaves",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Quantities,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -1,10 +1,10 @@
 using System.Globalization;
-using Litterfall.Forecasting.Floor;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
 using Litterfall.Forecasting.Water;
 using Litterfall.Judging.Rules;
 
@@ -19,7 +19,10 @@ internal static class DryRoots
         "a plant of moist ground roots where the suction passes 30 kPa on more than a week of the first "
             + "year; 10 kPa where it must never dry",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+    };
 
     private static readonly Citation Media = new(
         "container-media-textbook",

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -15,7 +16,11 @@ internal static class OutgrowsBox
         Protects.Build,
         "a plant grows higher than the room above its foot; climbers and trailers only need trimming",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) => Without(finding, design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -63,4 +68,13 @@ internal static class OutgrowsBox
 
         return plant.Entry.Mounted ? null : n.Headspace.AirHeight;
     }
+
+    /// <summary>A plant that only needs trimming stays.</summary>
+    private static DesignFix? Without(Finding finding, DesignDocument document) =>
+        FixEdit.Index(finding) is { } i && finding.Fix.StartsWith("Take", StringComparison.Ordinal)
+            ? DesignFix.From(
+                "without this plant",
+                DesignEdits.Remove(document, FormattableString.Invariant($"plants[{i}]"))
+            )
+            : null;
 }

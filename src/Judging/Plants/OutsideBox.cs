@@ -14,7 +14,10 @@ internal static class OutsideBox
         Protects.Build,
         "the place of a plant lies outside the inside of the box",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -15,7 +15,10 @@ internal static class PlantQuarantineShort
         Protects.Animal,
         "a plant was in plant quarantine for less than 30 d",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static readonly Figure Least = Figure.Given(
         "least plant quarantine",

@@ -13,7 +13,10 @@ internal static class SpinyPlant
         Protects.Animal,
         "a plant has spines, and there are animals",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

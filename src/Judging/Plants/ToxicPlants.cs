@@ -23,7 +23,10 @@ internal static class ToxicPlantInReach
         Protects.Person,
         "a plant with latex, raphides, oxalates or irritant sap stands where children or pets can reach",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -57,7 +60,10 @@ internal static class ToxicPlantForAnimals
         Protects.Animal,
         "a plant with latex, raphides, oxalates or irritant sap grows with geckos, crabs or millipedes",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

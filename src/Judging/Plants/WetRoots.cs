@@ -1,10 +1,10 @@
 using System.Globalization;
-using Litterfall.Forecasting.Floor;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
 using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Plants;
@@ -19,7 +19,12 @@ internal static class WetRoots
             + "have less than 10 % air on more than a week of the first year (on more than a month where it "
             + "bears wet feet for a short time)",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Fix = (finding, design) =>
+            finding.Limit?.Unit?.Symbol == "cm" ? FixEdit.MoreSoil(finding, design.Document) : null,
+    };
 
     private static readonly Figure Least = Figure.Choice(
         "least soil under such a plant",

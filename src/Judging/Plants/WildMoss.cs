@@ -12,7 +12,10 @@ internal static class WildMoss
         Protects.Person,
         "a plant is one for which rules on wild collection hold",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

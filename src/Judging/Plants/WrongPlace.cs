@@ -1,3 +1,4 @@
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
@@ -12,7 +13,11 @@ internal static class WrongPlace
         Protects.Build,
         "an epiphyte is planted in soil, or a ground or water plant is mounted",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) => Mounted(finding, design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -42,5 +47,27 @@ internal static class WrongPlace
                 root!.Origin
             );
         }
+    }
+
+    private static DesignFix? Mounted(Finding finding, DesignDocument document)
+    {
+        if (
+            FixEdit.Index(finding) is not { } plant
+            || document.Design.Plants.Count <= plant
+            || document.Design.Plants[plant].Mounted
+        )
+        {
+            return null;
+        }
+
+        var path = FormattableString.Invariant($"plants[{plant}]");
+        var with = DesignEdits.Set(document, $"{path}.mounted", "true");
+        var height = document.Design.Box.Inside?.Height ?? document.Design.Box.Outside?.Height;
+        return with.Value is { } so && document.Design.Plants[plant].At is { Z: null } && height is { } edge
+            ? DesignFix.From(
+                "mounted half-way up",
+                FixEdit.Length(so, $"{path}.at.z", FixEdit.Rounded(FixEdit.Mean(edge) / 2))
+            )
+            : DesignFix.From("mounted", with);
     }
 }

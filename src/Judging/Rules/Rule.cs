@@ -1,3 +1,4 @@
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -16,6 +17,18 @@ public sealed record Rule(
     Func<DesignNumbers, IEnumerable<Finding>> Judge
 )
 {
+    /// <summary>The last stage it looks at.</summary>
+    public required Stage Needs { get; init; }
+
+    /// <summary>What changes of mist, vents and lamps may clear its findings.</summary>
+    public LeverReach Levers { get; init; }
+
+    /// <summary>
+    /// A change of the design that answers a finding; null where only a person can know it, such as papers or
+    /// quarantine.
+    /// </summary>
+    public Func<Finding, CheckedDesign, DesignFix?>? Fix { get; init; }
+
     /// <summary>A finding of this rule.</summary>
     /// <param name="severity">How much it matters.</param>
     /// <param name="text">One plain sentence with the measured value and the limit.</param>

@@ -16,7 +16,11 @@ internal static class DrainInterval
         Protects.Build,
         "the reservoir fills in less than 14 days and is emptied by hand",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Floor,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -1,4 +1,3 @@
-using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -6,6 +5,7 @@ using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Water;
 
@@ -17,7 +17,12 @@ internal static class LitterCrust
         Protects.Build,
         "in the longest gap between two mistings the air takes more than the leaves hold",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Floor,
+        Fix = (_, design) => FixEdit.MistingPump(design.Document),
+    };
 
     private const double DaySeconds = 86400;
 

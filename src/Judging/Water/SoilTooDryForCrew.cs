@@ -15,7 +15,12 @@ internal static class SoilTooDryForCrew
         Protects.Build,
         "springtails are seeded, and in the forecast the soil a centimeter down dries past 15 kPa of suction",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Floor,
+        Fix = (_, design) => FixEdit.MistingPump(design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -14,7 +14,11 @@ internal static class SoilWithoutAir
         Protects.Build,
         "in the forecast the soil at root depth holds less than 10 % air on some day of the first year",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Floor,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -16,7 +17,12 @@ internal static class WaterAtBarrier
         "the forecast level reaches the barrier, and there is no drain, or it gets there between two looks "
             + "at the level",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Floor,
+        Fix = (finding, design) => Sooner(finding, design.Document),
+    };
 
     private static readonly Figure NoLook = Figure.Choice(
         "time between two looks at the level",
@@ -71,5 +77,16 @@ internal static class WaterAtBarrier
                 "habits.levelCheck"
             );
         }
+    }
+
+    private static DesignFix? Sooner(Finding finding, DesignDocument document)
+    {
+        double days = Math.Floor((finding.Measured?.Si ?? 0) / Unit.Day.ToSi);
+        return finding.Where == "habits.levelCheck" && days >= 1
+            ? DesignFix.From(
+                FormattableString.Invariant($"read the level every {days:0} days"),
+                DesignEdits.Set(document, "habits.levelCheck", FormattableString.Invariant($"{days:0} d"))
+            )
+            : null;
     }
 }

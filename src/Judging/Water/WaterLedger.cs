@@ -1,7 +1,7 @@
-using Litterfall.Domain.Units;
 using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
 
@@ -17,7 +17,10 @@ internal static class WaterLedger
             + "meter), "
             + "or the forecast stopped early",
         Judge
-    );
+    )
+    {
+        Needs = Stage.WaterAndAir,
+    };
 
     private const double LeastGrams = 1;
     private const double GramsPerSquareMeter = 2;

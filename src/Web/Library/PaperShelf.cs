@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Globalization;
 using Litterfall.Documents.Drawings;
+using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Judging;

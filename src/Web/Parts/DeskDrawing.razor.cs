@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Svg;
 using Litterfall.Documents.Views;

@@ -1,8 +1,9 @@
-using Litterfall.Quantities.Sizing;
 using System.Collections.Immutable;
-using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Findings;
+using Litterfall.Judging;
 using Litterfall.Judging.Levers;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Web.Desk;
 using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;
@@ -14,7 +15,7 @@ public sealed partial class Rail
 {
     private const int Most = 5;
     private const int Year = 365;
-    private readonly Dictionary<Finding, QuickFix?> fixes = [];
+    private readonly Dictionary<Finding, DesignFix?> fixes = [];
     private Domain.DesignFile.DesignDocument? fixedFor;
     private bool all;
 
@@ -41,8 +42,6 @@ public sealed partial class Rail
     /// <summary>A number is asked where it comes from.</summary>
     [Parameter]
     public EventCallback<string> OnAsk { get; set; }
-
-    private TradeCatalog Catalog => Library.Catalog;
 
     private string VerdictText =>
         Work.Look.Faults.Length > 0 ? "The design cannot be computed as written."
@@ -113,7 +112,7 @@ public sealed partial class Rail
             : null;
 
     /// <summary>Looked for once for each finding of a document.</summary>
-    private QuickFix? Quick(Finding finding)
+    private DesignFix? Quick(Finding finding)
     {
         if (Work.Look.WholeIsOld)
         {
@@ -128,7 +127,7 @@ public sealed partial class Rail
 
         if (!fixes.TryGetValue(finding, out var fix))
         {
-            fix = QuickFix.Of(finding, Work.Document, Catalog, Library.Check);
+            fix = Work.Look.Whole is { } whole ? RuleBook.Fix(finding, whole.Numbers.Design) : null;
             fixes[finding] = fix;
         }
 

@@ -181,7 +181,7 @@ public sealed class DeskTests
         );
         var finding = result.Finding("no-crew")!;
         var design = result.Numbers.Design;
-        var fix = QuickFix.Of(finding, design.Document, design.Catalog)!;
+        var fix = RuleBook.Fix(finding, design)!;
         Assert.Equal([320, 24], fix.Document.Design.Crew.Select(c => c.Count));
     }
 

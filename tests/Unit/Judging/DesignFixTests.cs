@@ -2,14 +2,12 @@ using Litterfall.App.Files;
 using Litterfall.Domain.Findings;
 using Litterfall.Judging;
 using Litterfall.UnitTests.House;
-using Litterfall.UnitTests.Judging;
-using Litterfall.Web.Desk;
 using Xunit;
 
-namespace Litterfall.UnitTests.Web;
+namespace Litterfall.UnitTests.Judging;
 
 /// <summary>What a finding offers to try does help: it is gone, or nearer to its limit.</summary>
-public sealed class QuickFixTests
+public sealed class DesignFixTests
 {
     private const string Cube =
         "{ outside: { length: 45 cm, depth: 45 cm, height: 45 cm }, glass: { walls: 5 mm, base: 5 mm }, "
@@ -84,7 +82,7 @@ public sealed class QuickFixTests
         foreach (var finding in result.Findings.DistinctBy(f => f.Slug))
         {
             var design = result.Numbers.Design;
-            if (QuickFix.Of(finding, design.Document, design.Catalog) is not { } fix)
+            if (RuleBook.Fix(finding, design) is not { } fix)
             {
                 continue;
             }

@@ -1,7 +1,6 @@
 using System.Globalization;
-using Litterfall.Domain.DesignFile;
 
-namespace Litterfall.Web.Desk;
+namespace Litterfall.Domain.DesignFile;
 
 /// <summary>Lengths as people type them, kept in the unit they typed.</summary>
 public static class TypedLength
