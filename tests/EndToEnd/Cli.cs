@@ -39,11 +39,21 @@ internal static class Cli
             .Order(StringComparer.Ordinal),
     ];
 
+    /// <summary>Release or Debug, as these tests were built.</summary>
+    public static string Configuration { get; } =
+        AppContext.BaseDirectory.Split(Path.DirectorySeparatorChar).Contains("Debug") ? "Debug" : "Release";
+
     /// <summary>Runs one command in the root of the checkout and waits for its end.</summary>
     public static Ended Run(params string[] arguments)
     {
         Assert.True(File.Exists(Program), $"{Program} is not built");
-        var start = new ProcessStartInfo("dotnet", [Program, .. arguments])
+        return Start(Root, "dotnet", [Program, .. arguments]);
+    }
+
+    /// <summary>Starts any program in a folder and waits for its end.</summary>
+    public static Ended Start(string folder, string program, params string[] arguments)
+    {
+        var start = new ProcessStartInfo(program, arguments)
         {
             UseShellExecute = false,
             RedirectStandardOutput = true,
@@ -51,7 +61,7 @@ internal static class Cli
             RedirectStandardInput = true,
             StandardOutputEncoding = new UTF8Encoding(false),
             StandardErrorEncoding = new UTF8Encoding(false),
-            WorkingDirectory = Root,
+            WorkingDirectory = folder,
         };
         var watch = Stopwatch.StartNew();
         using var process = Process.Start(start)!;

@@ -122,7 +122,12 @@ internal static class BenchCommand
     private static WebApplication Application(IPEndPoint end, BenchOptions options, string path)
     {
         var builder = WebApplication.CreateSlimBuilder(
-            new WebApplicationOptions { ApplicationName = "litterfall" }
+            // The user's folder is no part of the bench: settings files that lie there are not ours.
+            new WebApplicationOptions
+            {
+                ApplicationName = "litterfall",
+                ContentRootPath = AppContext.BaseDirectory,
+            }
         );
         builder.WebHost.UseStaticWebAssets();
         builder.WebHost.ConfigureKestrel(server => server.Listen(end));
