@@ -53,6 +53,7 @@ public static class RuleBook
         DayAndNight.ByNight,
         AirTooDry.Rule,
         StaleAir.Rule,
+        RoomLogOdd.Rule,
         PanesFog.Rule,
         VentedMoreThanMisted.Rule,
         MistStays.Rule,

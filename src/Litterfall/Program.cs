@@ -39,7 +39,7 @@ public static class Program
         };
         try
         {
-            var parsed = root.Parse(args.Length == 0 ? ["bench"] : args);
+            var parsed = root.Parse(args.Length == 0 ? ["bench", "--open"] : args);
             return parsed.Errors.Count > 0 ? WrongCommandLine(parsed, args) : parsed.Invoke(Plain);
         }
         catch (Exception e) when (Known(e) is not null)
@@ -81,16 +81,53 @@ public static class Program
 
     private static int WrongCommandLine(ParseResult parsed, string[] args)
     {
-        var faults = parsed
-            .Errors.Select(e => new TextFault(
-                "command line",
-                1,
-                1,
-                e.Message.TrimEnd('.'),
-                $"see `litterfall {Name(parsed)}--help`"
-            ))
-            .DistinctBy(f => f.Message);
+        var help = $"see `litterfall {Name(parsed)}--help`";
+        var faults = Unknown(parsed, args) is { } slip
+            ? [slip]
+            : parsed
+                .Errors.Select(e =>
+                    e.Message.TrimEnd('.').Split("; expected ", 2) is [var what, var expected]
+                        ? new TextFault("command line", 1, 1, what, expected)
+                        : new TextFault("command line", 1, 1, e.Message.TrimEnd('.'), help)
+                )
+                .DistinctBy(f => f.Message);
         return Exit.Unusable(args.Contains("--json"), [.. faults]);
+    }
+
+    /// <summary>
+    /// A command or an option that is not there, with the one that was probably meant; else null.
+    /// </summary>
+    private static TextFault? Unknown(ParseResult parsed, string[] args)
+    {
+        var command = parsed.CommandResult.Command;
+        if (command is RootCommand && args is [var first, ..] && !first.StartsWith('-'))
+        {
+            return Slip("command", first, command.Subcommands.Select(c => c.Name));
+        }
+
+        var options = command
+            .Options.Concat(parsed.RootCommandResult.Command.Options)
+            .SelectMany(o => o.Aliases.Append(o.Name))
+            .ToList();
+        var unknown = args.TakeWhile(a => a != "--")
+            .Select(a => a.Split('=', ':')[0])
+            .FirstOrDefault(a => a.StartsWith("--", StringComparison.Ordinal) && !options.Contains(a));
+        return unknown is null
+            ? null
+            : Slip("option", unknown, options.Where(o => o.StartsWith("--", StringComparison.Ordinal)));
+    }
+
+    private static TextFault Slip(string kind, string typed, IEnumerable<string> known)
+    {
+        var all = known.Order(StringComparer.Ordinal).ToList();
+        var near = NearWords.Of(typed, all).FirstOrDefault();
+        return new TextFault(
+            "command line",
+            1,
+            1,
+            $"there is no {kind} '{typed}'" + (near is null ? "" : $"; did you mean {near}?"),
+            near ?? "one of " + string.Join(", ", all)
+        );
     }
 
     private static string Name(ParseResult parsed) =>

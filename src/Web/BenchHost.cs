@@ -63,7 +63,6 @@ public static class BenchHost
     public static void Map(WebApplication app)
     {
         app.UseAntiforgery();
-        app.MapStaticAssets();
         app.MapGet("/design/{id:guid}/file", FileAsync);
         app.MapGet("/design/{id:guid}/paper/{name}", PaperAsync);
         app.MapGet("/design/{id:guid}/papers.zip", PapersAsync);

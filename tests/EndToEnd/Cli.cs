@@ -21,7 +21,7 @@ internal static class Cli
     public static string Root { get; } = FindRoot();
 
     /// <summary>The program of the same configuration as these tests.</summary>
-    private static string Program { get; } =
+    public static string Program { get; } =
         Path.Combine(
             AppContext
                 .BaseDirectory.TrimEnd(Path.DirectorySeparatorChar)

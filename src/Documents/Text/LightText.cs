@@ -49,7 +49,7 @@ internal static class LightText
                 $"{plant.Spot.Number} {plant.Species.Key}",
                 Text(Unit.Micromole.FromSi(plant.Photons.Value.Si), "0"),
                 $"µmol/m²/s, {Text(Unit.MolePerDay.FromSi(plant.Daily.Value.Si), "0.0#")} mol/m²/d{band}: "
-                    + "{plant.Words}"
+                    + plant.Words
             );
         }
 

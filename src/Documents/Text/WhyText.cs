@@ -17,7 +17,10 @@ public static class WhyText
         }
 
         var text = new StringBuilder();
-        text.Append(CultureInfo.InvariantCulture, $"{key} = {number.Number} {Symbol(number.Unit)}\n");
+        text.Append(
+            CultureInfo.InvariantCulture,
+            $"{key} = {number.Number} {Symbol(number.Unit)}{Rate(key)}\n"
+        );
         var sources = new SortedSet<string>(StringComparer.Ordinal);
         Describe(text, number.Figure, 1, sources, []);
         text.Append("\nSources\n");
@@ -37,6 +40,13 @@ public static class WhyText
             "own-choice" => "our own choice, with the reason given",
             _ => titles.GetValueOrDefault(source, "our own derivation; the equation is its evidence"),
         };
+
+    /// <summary>Keys name the time that an amount is counted for; its unit alone would not.</summary>
+    private static string Rate(string key) =>
+        key.Contains("PerDay", StringComparison.Ordinal) ? " a day"
+        : key.Contains("PerWeek", StringComparison.Ordinal) ? " a week"
+        : key.EndsWith("Year", StringComparison.Ordinal) ? " a year"
+        : "";
 
     private static string Symbol(Unit unit) => unit == Unit.One ? "" : unit.Symbol;
 

@@ -101,13 +101,33 @@ public sealed record CatalogEntry
             )
             : null;
 
-    /// <summary>"bulkDensityDry" as "bulk density dry".</summary>
-    private static string Words(string name)
+    /// <summary>Names that are symbols in their sources.</summary>
+    private static readonly ImmutableDictionary<string, string> Symbols = ImmutableDictionary.CreateRange<
+        string,
+        string
+    >([
+        new("T0", "temperature below which nothing develops"),
+        new("KE", "warmth from egg to hatching"),
+        new("KJ", "warmth from hatching to the first eggs"),
+    ]);
+
+    /// <summary>"bulkDensityDry" as "bulk density dry", "decayAt24C" as "decay at 24 °C".</summary>
+    internal static string Words(string name)
     {
+        if (Symbols.TryGetValue(name, out var symbol))
+        {
+            return symbol;
+        }
+
         var words = new System.Text.StringBuilder(name.Length + 4);
+        var before = ' ';
         foreach (var letter in name)
         {
-            if (char.IsUpper(letter))
+            if (char.IsUpper(letter) && char.IsAsciiDigit(before))
+            {
+                words.Append(letter == 'C' ? " °C" : $" {char.ToLowerInvariant(letter)}");
+            }
+            else if (char.IsUpper(letter) || (char.IsAsciiDigit(letter) && char.IsLetter(before)))
             {
                 words.Append(' ').Append(char.ToLowerInvariant(letter));
             }
@@ -115,6 +135,8 @@ public sealed record CatalogEntry
             {
                 words.Append(letter);
             }
+
+            before = letter;
         }
 
         return words.ToString();

@@ -76,7 +76,7 @@ public sealed class TradeCatalog
             .. entries
                 .Values.Where(e => kinds.Contains(e.Kind))
                 .Select(e =>
-                    (e.Key, Distance: e.Synonyms.Any(s => Canonical(s) == key) ? 0 : EditDistance(key, e.Key))
+                    (e.Key, Distance: e.Synonyms.Any(s => Canonical(s) == key) ? 0 : Distance(key, e.Key))
                 )
                 .Where(pair =>
                     pair.Distance <= Math.Max(2, key.Length / 3)
@@ -101,6 +101,12 @@ public sealed class TradeCatalog
             Material = own.Material ?? known.Material,
             IsWorkshops = true,
         };
+
+    /// <summary>A genus alone, misspelled, is near to each of its species.</summary>
+    private static int Distance(string typed, string key) =>
+        typed.Length > 4
+            ? Math.Min(EditDistance(typed, key), EditDistance(typed, key.Split('-')[0]))
+            : EditDistance(typed, key);
 
     private static int EditDistance(string a, string b)
     {

@@ -3,6 +3,9 @@ using System.Collections;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
+using Litterfall.Domain.Keys;
+using Litterfall.Domain.Lists;
+using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.Checking;
 
@@ -33,6 +36,11 @@ public sealed class DesignChecker
     {
         var checker = new DesignChecker(document, catalog);
         checker.Resolve(document.Design, "");
+        foreach (var (path, message, expected) in PlausibleRanges.TooMuch(document.Design))
+        {
+            checker.Add(path, message, expected);
+        }
+
         checker.CheckBox();
         checker.CheckFloor();
         checker.CheckFittings();
@@ -58,6 +66,18 @@ public sealed class DesignChecker
             {
                 ResolveName(name, member.Kinds, at);
             }
+            else if (value is DateOnly day && !PlausibleRanges.Holds(day))
+            {
+                Add(
+                    at,
+                    FormattableString.Invariant($"{member.Key}: no date is counted from {day:yyyy-MM-dd}"),
+                    PlausibleRanges.Dates
+                );
+            }
+            else if (PlausibleRanges.Find(owner.GetType(), member.Key) is { } range)
+            {
+                CheckRange(value, range, (member.Key, at));
+            }
             else if (value is IEnumerable items and not string)
             {
                 var i = 0;
@@ -74,6 +94,23 @@ public sealed class DesignChecker
             else if (value is not null && FileTypes.IsRecord(value.GetType()))
             {
                 Resolve(value, at);
+            }
+        }
+    }
+
+    private void CheckRange(object? value, PlausibleRange range, (string Key, string Path) at)
+    {
+        if (value is ITyped one && !range.Holds(one.Si))
+        {
+            Add(at.Path, $"{at.Key}: '{one.Text}' is no size of a planted box", range.Words);
+        }
+        else if (value is IEnumerable items)
+        {
+            var i = 0;
+            foreach (var item in items)
+            {
+                CheckRange(item, range, (at.Key, FormattableString.Invariant($"{at.Path}[{i}]")));
+                i++;
             }
         }
     }

@@ -148,7 +148,7 @@ internal sealed class DesignBinder(string file)
         var keys = string.Join(", ", shape.Members.Select(m => m.Key));
         if (node is not FileMap map)
         {
-            Add(node, $"'{Label(path)}' needs keys below it", keys);
+            AddNoKeys(node, path, keys);
             return null;
         }
 
@@ -168,7 +168,7 @@ internal sealed class DesignBinder(string file)
             }
             else
             {
-                AddUnknown(key, IsTornDecimal(map, i), keys);
+                AddUnknown(key, IsTornDecimal(map, i), shape);
             }
         }
 
@@ -189,19 +189,38 @@ internal sealed class DesignBinder(string file)
     /// <summary>
     /// { depth: 4,5 cm } reads as depth 4 and a key "5 cm": say so instead of "unknown key".
     /// </summary>
-    private void AddUnknown(FileScalar key, bool isTornDecimal, string keys)
+    private void AddUnknown(FileScalar key, bool isTornDecimal, FileShape shape)
     {
         if (isTornDecimal)
         {
             Add(
                 key,
-                $"inside {{ }} the comma before '{YamlTreeReader.Shown(key.Text)}' ends the value",
-                "a decimal comma in quotes, such as \"4,5 cm\", or a decimal point"
+                $"inside {{ }} the decimal comma before '{YamlTreeReader.Shown(key.Text)}' ends the value",
+                $"a decimal point, as in \"4.5 cm\", or the value in quotes, as in \"4,5 cm\""
             );
         }
         else
         {
-            Add(key, $"'{YamlTreeReader.Shown(key.Text)}' is not a key here", $"one of {keys}");
+            var near = NearWords.Of(key.Text, shape.Members.Select(m => m.Key)).FirstOrDefault();
+            Add(
+                key,
+                $"'{YamlTreeReader.Shown(key.Text)}' is not a key here"
+                    + (near is null ? "" : $"; did you mean {near}?"),
+                near ?? "one of " + string.Join(", ", shape.Members.Select(m => m.Key))
+            );
+        }
+    }
+
+    /// <summary>"drain: no" says plainly what is meant, but none is the word for it.</summary>
+    private void AddNoKeys(FileNode node, string path, string keys)
+    {
+        if (node is FileScalar { Text: "no" or "No" or "false" or "off" or "without" or "nothing" } word)
+        {
+            Add(node, $"'{word.Text}' is not the word here; did you mean none?", $"none, or the keys {keys}");
+        }
+        else
+        {
+            Add(node, $"'{Label(path)}' needs keys below it", keys);
         }
     }
 
@@ -293,7 +312,7 @@ internal sealed class DesignBinder(string file)
             return null;
         }
 
-        if (FileTypes.TryParse(type, member, scalar.Text.Trim(), out var value, out var problem))
+        if (FileTypes.TryParse(type, member, Unquoted(scalar.Text.Trim()), out var value, out var problem))
         {
             return value;
         }
@@ -301,6 +320,12 @@ internal sealed class DesignBinder(string file)
         Add(scalar, $"{member.Key}: {problem}", FileTypes.Expected(type, member));
         return null;
     }
+
+    /// <summary>Quotes as word processors write them mean the same as straight ones around a value.</summary>
+    private static string Unquoted(string text) =>
+        text.Length > 2 && text[0] is '“' or '„' or '‘' or '‚' && text[^1] is '”' or '“' or '’' or '‘'
+            ? text[1..^1]
+            : text;
 
     private static string Expected(FileMember member) =>
         member.IsList

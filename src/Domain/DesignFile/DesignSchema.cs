@@ -38,10 +38,15 @@ public static class DesignSchema
         var properties = new JsonObject();
         foreach (var member in shape.Members)
         {
-            properties[member.Key] = Member(member, catalog, definitions);
-            foreach (var other in member.Also)
+            foreach (var key in member.Also.Prepend(member.Key))
             {
-                properties[other] = Member(member, catalog, definitions);
+                var value = Member(member, catalog, definitions);
+                if (Range(type, member) is { } range)
+                {
+                    value["description"] = $"{member.Means} Takes {range}.";
+                }
+
+                properties[key] = value;
             }
         }
 
@@ -60,6 +65,12 @@ public static class DesignSchema
         record["additionalProperties"] = false;
         return record;
     }
+
+    /// <summary>What a key takes, beyond what its form says; null where it takes all.</summary>
+    private static string? Range(Type type, FileMember member) =>
+        member.Type == typeof(DateOnly)
+            ? PlausibleRanges.Dates
+            : PlausibleRanges.Find(type, member.Key)?.Words;
 
     private static JsonObject Member(FileMember member, TradeCatalog catalog, JsonObject definitions)
     {

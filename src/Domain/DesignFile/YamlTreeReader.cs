@@ -89,7 +89,8 @@ internal sealed class YamlTreeReader(string file, string text)
         var known = Array.Find(Explanations, x =>
             e.Message.Contains(x.Says, StringComparison.OrdinalIgnoreCase)
         );
-        return Fault(e.Start, known.Message ?? "the line cannot be read", known.Expected ?? PlainForm);
+        return MissingColon.Find(file, text, (int)e.Start.Line)
+            ?? Fault(e.Start, known.Message ?? "the line cannot be read", known.Expected ?? PlainForm);
     }
 
     private void Next()

@@ -235,8 +235,18 @@ public readonly record struct PhotonFlux(double MolesPerSecond) : IQuantity<Phot
     public double Si => MolesPerSecond;
 }
 
+/// <summary>A typed value of any kind.</summary>
+public interface ITyped
+{
+    /// <summary>Value in SI.</summary>
+    double Si { get; }
+
+    /// <summary>The text as typed.</summary>
+    string Text { get; }
+}
+
 /// <summary>A quantity together with the text a person typed for it, e.g. "17 3/4 in".</summary>
-public readonly record struct Typed<T>(T Value, string Text)
+public readonly record struct Typed<T>(T Value, string Text) : ITyped
     where T : struct, IQuantity<T>
 {
     /// <summary>Value in SI.</summary>

@@ -51,6 +51,21 @@ internal static class WaterLedger
                 "floor"
             );
         }
+        else if (
+            n is
+            { Climate: null, Design.Design.Headspace: null, Water.Forecast: not null, Box.IsBuildable: true }
+        )
+        {
+            yield return Rule.Found(
+                Severity.Stop,
+                "The air of this box changes too fast to be followed, so its climate is assumed, "
+                    + "not calculated.",
+                (null, null),
+                "Check the fogger, the heating, the lamps and the vents: one of them is far too "
+                    + "large for a box of this size.",
+                "box"
+            );
+        }
         else if (n.Water.LedgerError is { } miss && Most(n) is var most && miss.Si > most.Si)
         {
             yield return Rule.Found(

@@ -44,6 +44,7 @@ internal static class BenchCommand
             Description = "File of the bench; in the user's data folder if left out.",
             HelpName = "FILE",
         };
+        var open = new Option<bool>("--open") { Description = "Show the bench in the browser." };
         var workshop = Arguments.Workshop();
         Arguments.RefuseOptionsAsValues(listen, store);
         var command = new Command("bench", "The bench in a browser: design by hand and eye.")
@@ -51,12 +52,13 @@ internal static class BenchCommand
             demo,
             listen,
             store,
+            open,
             workshop,
         };
         command.SetAction(
             (parsed, cancel) =>
                 RunAsync(
-                    (parsed.GetValue(demo), parsed.GetValue(workshop)),
+                    (parsed.GetValue(demo), parsed.GetValue(open), parsed.GetValue(workshop)),
                     parsed.GetValue(listen)!,
                     parsed.GetValue(store) ?? StoreFile.Usual,
                     cancel
@@ -66,7 +68,7 @@ internal static class BenchCommand
     }
 
     private static async Task<int> RunAsync(
-        (bool Demo, string? Workshop) wish,
+        (bool Demo, bool Open, string? Workshop) wish,
         string listen,
         string path,
         CancellationToken cancel
@@ -80,7 +82,7 @@ internal static class BenchCommand
             return Wrong($"'{listen}' is no address with a port", $"--listen {UsualAddress}");
         }
 
-        var shop = Files(wish);
+        var shop = Files(wish.Demo, wish.Workshop);
         if (!shop.IsGood)
         {
             return Exit.Unusable(false, [.. shop.Faults]);
@@ -105,6 +107,13 @@ internal static class BenchCommand
         }
         catch (IOException)
         {
+            if (wish.Open && await Browser.IsBenchAsync($"http://{end}", cancel))
+            {
+                Console.Out.WriteLine($"The bench runs already: http://{end}");
+                Browser.Open($"http://{end}");
+                return Exit.Done;
+            }
+
             return Wrong(
                 $"something else answers at {listen} already",
                 "another port, such as --listen 127.0.0.1:5081"
@@ -112,6 +121,11 @@ internal static class BenchCommand
         }
 
         Console.Out.WriteLine($"The bench: {app.Urls.First()}  (stop it with Ctrl-C; kept in {path})");
+        if (wish.Open)
+        {
+            Browser.Open(app.Urls.First());
+        }
+
         await app.WaitForShutdownAsync(cancel);
         return Exit.Done;
     }
@@ -129,7 +143,6 @@ internal static class BenchCommand
                 ContentRootPath = AppContext.BaseDirectory,
             }
         );
-        builder.WebHost.UseStaticWebAssets();
         builder.WebHost.ConfigureKestrel(server => server.Listen(end));
         builder.Logging.ClearProviders();
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Warning);
@@ -146,6 +159,14 @@ internal static class BenchCommand
         BenchHost.Add(builder.Services, options, StoreFile.Contexts(path));
         var app = builder.Build();
         app.UseHostFiltering();
+        app.UseStaticFiles(
+            new StaticFileOptions
+            {
+                FileProvider = new PageFiles(),
+                // A newer program may answer at the same address tomorrow.
+                OnPrepareResponse = sent => sent.Context.Response.Headers.CacheControl = "no-cache",
+            }
+        );
         BenchHost.Map(app);
         return app;
     }
@@ -165,9 +186,9 @@ internal static class BenchCommand
     }
 
     /// <summary>A workshop's folder, that of the demo, or none.</summary>
-    private static Reading<IReadOnlyList<CatalogFile>> Files((bool Demo, string? Workshop) wish)
+    private static Reading<IReadOnlyList<CatalogFile>> Files(bool demo, string? workshop)
     {
-        if (wish.Workshop is { } folder)
+        if (workshop is { } folder)
         {
             var good = Shop.Catalog(folder);
             return good.IsGood ? Shop.WorkshopFiles(folder) : new(null, good.Faults);
@@ -178,7 +199,7 @@ internal static class BenchCommand
             [
                 .. assembly
                     .GetManifestResourceNames()
-                    .Where(n => wish.Demo && n.StartsWith("demo/", StringComparison.Ordinal))
+                    .Where(n => demo && n.StartsWith("demo/", StringComparison.Ordinal))
                     .Select(n => new CatalogFile(n, Text(assembly, n))),
             ],
             []

@@ -4,8 +4,12 @@ using System.Globalization;
 using Litterfall.App.Files;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
+using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
+using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 using Litterfall.Judging;
 using Litterfall.Judging.Levers;
@@ -117,7 +121,7 @@ internal static class Arguments
         {
             if (result.Tokens.Count == 1 && Day(result.Tokens[0].Value) is null)
             {
-                result.AddError($"'{result.Tokens[0].Value}' is no day such as 2026-08-14");
+                result.AddError($"'{result.Tokens[0].Value}' is not {PlausibleRanges.Dates}");
             }
         });
         return from;
@@ -131,7 +135,7 @@ internal static class Arguments
             CultureInfo.InvariantCulture,
             DateTimeStyles.None,
             out var day
-        )
+        ) && PlausibleRanges.Holds(day)
             ? day
             : null;
 

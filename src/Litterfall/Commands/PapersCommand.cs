@@ -78,7 +78,13 @@ internal static class PapersCommand
             HelpName = "SIZE",
             DefaultValueFactory = _ => "a4",
         };
-        sheet.AcceptOnlyFromAmong("a4", "letter");
+        sheet.Validators.Add(result =>
+        {
+            if (result.Tokens is [{ Value: not ("a4" or "letter") and var size }])
+            {
+                result.AddError($"the papers do not fit the sheet '{size}'; expected a4 or letter");
+            }
+        });
         return sheet;
     }
 

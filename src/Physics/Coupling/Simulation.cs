@@ -15,6 +15,9 @@ public sealed class Simulation
     private const double HourSeconds = 3600.0;
     private const double DaySeconds = 86400.0;
     private const double ShortSeconds = 60.0;
+    private const int MostAirSteps = 20_000;
+    private const int MostAirStepsAnHour = 150;
+    private const string TooManySteps = "the air of the box changes too fast to be followed";
     private const double KilogramsPerCubicMeter = Constants.WaterDensity;
     private readonly SimulationSetup setup;
     private readonly ImmutableArray<SimulationHour>.Builder hours =
@@ -30,6 +33,8 @@ public sealed class Simulation
     private DayPart? lastPart;
     private double nextStepSeconds;
     private string? stopped;
+    private int airSteps;
+    private int mostAirSteps;
 
     private Simulation(SimulationSetup setup, SimulationState start)
     {
@@ -51,7 +56,10 @@ public sealed class Simulation
         CancellationToken cancel = default
     )
     {
-        var run = new Simulation(setup, start);
+        var run = new Simulation(setup, start)
+        {
+            mostAirSteps = MostAirSteps + (MostAirStepsAnHour * hourCount),
+        };
         run.hours.Add(run.Look(new HourOfAir(setup.Air.Shape.Surfaces.Length), 0.0, 0.0));
         for (int hour = 1; hour <= hourCount && run.stopped is null; hour++)
         {
@@ -133,7 +141,11 @@ public sealed class Simulation
             lastPart = part;
             nextStepSeconds = span.NextStepSeconds;
             state = state with { Air = span.State };
-            stopped = span.StoppedEarly is { } why ? Words(span.State.Seconds, why) : null;
+            airSteps += span.Totals.Steps;
+            stopped =
+                span.StoppedEarly is { } why ? Words(span.State.Seconds, why)
+                : airSteps > mostAirSteps ? Words(span.State.Seconds, TooManySteps)
+                : null;
             hour.Add(setup, before, span, (part.MistKilogramsPerSecond, drive.FogKilogramsPerSecond));
         }
 
@@ -372,6 +384,7 @@ public sealed class Simulation
             Heat = heat,
             AirMissKilograms = airMiss,
             StoppedEarly = stopped,
+            AirSteps = airSteps,
         };
     }
 

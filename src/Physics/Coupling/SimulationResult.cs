@@ -152,4 +152,7 @@ public sealed record SimulationResult
 
     /// <summary>Why the numbers did not come out; null when they did.</summary>
     public string? StoppedEarly { get; init; }
+
+    /// <summary>Steps in which the air was followed: the work of the run.</summary>
+    public int AirSteps { get; init; }
 }

@@ -20,8 +20,7 @@ public static class OwnPackExamples
     ];
 
     /// <summary>The cases.</summary>
-    /// <returns>Prices and left-over liters of six needs, the break trap, and one basket over two
-    /// suppliers.</returns>
+    /// <returns>Prices and left-over liters of six needs, and the break trap.</returns>
     public static IEnumerable<VerificationCase> Cases()
     {
         foreach (
@@ -36,17 +35,11 @@ public static class OwnPackExamples
             }
         )
         {
-            yield return Case(
-                $"price for {net} L",
-                "cent",
-                cents,
-                () => PackChoice.Cheapest(net, Offers)!.Cents
+            yield return Case($"price for {net} L", "cent", cents, () =>
+                PackChoice.Cheapest(net, Offers)!.Cents
             );
-            yield return Case(
-                $"left over of {net} L",
-                "L",
-                left,
-                () => PackChoice.Cheapest(net, Offers)!.LeftLiters
+            yield return Case($"left over of {net} L", "L", left, () =>
+                PackChoice.Cheapest(net, Offers)!.LeftLiters
             );
         }
 
@@ -54,61 +47,16 @@ public static class OwnPackExamples
         {
             yield return Case($"pieces bought for {need}, cheaper from 25", "1", pieces, () => Trap(need));
         }
-
-        yield return Case("basket of two suppliers", "cent", 9400, () => Basket().TotalCents);
-        yield return Case("bound of the basket", "cent", 9400, () => Basket().BoundCents);
     }
 
     /// <summary>1.00 below 25 pieces, 0.85 from 25: 25 cost 21.25, 22 cost 22.00.</summary>
     private static double Trap(double need) =>
         PackChoice.Cheapest(need, [new("piece", 1, [new(1, 100), new(25, 85)])])!.Packs;
 
-    /// <summary>
-    /// All from the first: bark 3 × 9.80 = 29.40, peat 2 × 8.40 = 16.80, charcoal 4 × 3.90 = 15.60, clay
-    /// 7 × 4.60 = 32.20, together 94.00, which is over 75 and so delivered free.
-    /// </summary>
-    private static Basket Basket() =>
-        SupplierChoice.Cheapest(
-            new Dictionary<string, double>
-            {
-                ["bark"] = 60,
-                ["peat"] = 41,
-                ["charcoal"] = 6.5,
-                ["clay"] = 65,
-            },
-            [new("first", 690, 7500, 2500), new("second", 1250, 12000, 4000)],
-            [
-                Offer("first", "bark", 20, (1, 980), (4, 890)),
-                Offer("first", "peat", 25, (1, 840)),
-                Offer("first", "clay", 10, (1, 520), (6, 460)),
-                Offer("first", "charcoal", 2, (1, 390)),
-                Offer("second", "bark", 60, (1, 2450)),
-                Offer("second", "peat", 70, (1, 1990)),
-                Offer("second", "charcoal", 5, (1, 790), (3, 690)),
-                Offer("second", "clay", 50, (1, 1780)),
-            ]
-        )!;
-
-    private static SupplierOffer Offer(
-        string supplier,
-        string material,
-        double liters,
-        params (int From, long Cents)[] tiers
-    ) =>
-        new(
-            supplier,
-            material,
-            new PackOffer(
-                $"{supplier} {material} {liters}",
-                liters,
-                [.. tiers.Select(t => new PackTier(t.From, t.Cents))]
-            )
-        );
-
     private static VerificationCase Case(string quantity, string unit, double expected, Func<double> got) =>
         new()
         {
-            Source = "own worked example: packs, price breaks and deliveries",
+            Source = "own worked example: packs and price breaks",
             Subject = "Buying",
             Quantity = quantity,
             Unit = unit,

@@ -1,0 +1,75 @@
+using System.Globalization;
+
+namespace Litterfall.Tests.EndToEnd;
+
+/// <summary>Inputs at the edge of what is taken: each is answered, refused or judged, within seconds.</summary>
+public sealed class HardInputTests
+{
+    private const string Form = """
+        litterfall: 1
+        name: hard
+        box: {{ inside: {{ length: {0}, depth: {1}, height: {2} }}, glass: {{ walls: 12 mm }} }}
+        floor:
+          drainage: {{ material: expanded-clay-8-16, depth: 5 cm }}
+          soil: {{ recipe: ready-rainforest, depth: {3} }}
+        lid: {{ material: glass, thickness: 8 mm }}
+        {4}
+
+        """;
+
+    private const string Lamp = "{ lamp: led-bar-6500k, watts: 18, on: \"08:00\", off: \"20:00\" }";
+
+    public static TheoryData<string, string> Inputs =>
+        new()
+        {
+            { "the largest box", Of("3 m", "2 m", "3 m", "10 cm", "") },
+            { "the smallest box", Of("8 cm", "8 cm", "15 cm", "5 cm", "") },
+            { "a meter of soil", Of("60 cm", "45 cm", "2 m", "1 m", "") },
+            {
+                "forty lamps",
+                Of(
+                    "3 m",
+                    "2 m",
+                    "2 m",
+                    "10 cm",
+                    $"lamps: [ {string.Join(", ", Enumerable.Repeat(Lamp, 40))} ]"
+                )
+            },
+            {
+                "fog all day",
+                Of(
+                    "60 cm",
+                    "45 cm",
+                    "60 cm",
+                    "8 cm",
+                    "fogger: { rate: 500 mL/h, times: [ { at: \"00:00\", for: 24 h } ] }"
+                )
+            },
+            {
+                "a flood of mist",
+                Of(
+                    "60 cm",
+                    "45 cm",
+                    "60 cm",
+                    "8 cm",
+                    "misting: { nozzles: 4, each: 200 mL/min, times: [ { at: \"08:00\", for: 30 min } ] }"
+                )
+            },
+            { "a heat mat of 500 W", Of("60 cm", "45 cm", "60 cm", "8 cm", "heating: { watts: 500 W }") },
+        };
+
+    private static string Of(params object[] parts) =>
+        string.Format(CultureInfo.InvariantCulture, Form, parts);
+
+    [Theory]
+    [MemberData(nameof(Inputs))]
+    public void Each_is_answered_within_five_seconds(string name, string text)
+    {
+        using var scratch = new Scratch();
+        Cli.Run("--version"); // so that the runtime is in memory
+        var ended = Cli.Run("check", scratch.Write("hard.viv.yaml", text));
+        Cli.NoTrace(ended);
+        Assert.True(ended.Code is 0 or 1 or 2, ended.ToString());
+        Assert.True(ended.Milliseconds < 5000, $"{name} took {ended.Milliseconds} ms");
+    }
+}
