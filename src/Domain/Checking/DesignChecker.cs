@@ -36,9 +36,12 @@ public sealed class DesignChecker
     {
         var checker = new DesignChecker(document, catalog);
         checker.Resolve(document.Design, "");
-        foreach (var (path, message, expected) in PlausibleRanges.TooMuch(document.Design))
+        if (checker.faults.Count == 0)
         {
-            checker.Add(path, message, expected);
+            foreach (var (path, message, expected) in PlausibleRanges.TooMuch(document.Design))
+            {
+                checker.Add(path, message, expected);
+            }
         }
 
         checker.CheckBox();
