@@ -4,8 +4,8 @@ using System.Net;
 namespace Litterfall.Tests.EndToEnd;
 
 /// <summary>
-/// The program that <c>./publish linux-x64</c> made, where it is there: one file, copied to an empty folder, started
-/// without an SDK in reach.
+/// The program that <c>./publish linux-x64</c> made, where it is there: one file, copied to an empty folder,
+/// started without an SDK in reach.
 /// </summary>
 public sealed class PublishedTests
 {

@@ -103,7 +103,7 @@ public sealed class DesignChecker
 
     private void CheckRange(object? value, PlausibleRange range, (string Key, string Path) at)
     {
-        if (value is ITyped one && !range.Holds(one.Si))
+        if (value is ITyped { Si: > 0 or < 0 } one && !range.Holds(one.Si))
         {
             Add(at.Path, $"{at.Key}: '{one.Text}' is no size of a planted box", range.Words);
         }

@@ -125,6 +125,7 @@ public static class DesignReader
 internal sealed class DesignBinder(string file)
 {
     private const int MostFaults = 50;
+    private const int LongestWord = 40;
 
     public List<TextFault> Faults { get; } = [];
 
@@ -201,14 +202,32 @@ internal sealed class DesignBinder(string file)
         }
         else
         {
-            var near = NearWords.Of(key.Text, shape.Members.Select(m => m.Key)).FirstOrDefault();
-            Add(
-                key,
-                $"'{YamlTreeReader.Shown(key.Text)}' is not a key here"
-                    + (near is null ? "" : $"; did you mean {near}?"),
-                near ?? "one of " + string.Join(", ", shape.Members.Select(m => m.Key))
-            );
+            AddUnlike(key, shape);
         }
+    }
+
+    private void AddUnlike(FileScalar key, FileShape shape)
+    {
+        if (Faults.Count >= MostFaults)
+        {
+            return;
+        }
+
+        var word = key.Text.Split(' ', 2)[0];
+        if (word.Length < key.Text.Length && shape.Find(word) is not null)
+        {
+            Add(key, $"a colon is missing after '{word}'", $"{word}: and its value");
+            return;
+        }
+
+        var known = shape.Members.Select(m => m.Key).ToList();
+        var near = key.Text.Length <= LongestWord ? NearWords.Of(key.Text, known).FirstOrDefault() : null;
+        Add(
+            key,
+            $"'{YamlTreeReader.Shown(key.Text)}' is not a key here"
+                + (near is null ? "" : $"; did you mean {near}?"),
+            near ?? "one of " + string.Join(", ", known)
+        );
     }
 
     /// <summary>"drain: no" says plainly what is meant, but none is the word for it.</summary>

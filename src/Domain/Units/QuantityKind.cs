@@ -197,9 +197,7 @@ public static class QuantityKinds
             ("gal/h", Gal / 3600),
             ("gal/min", Gal / 60),
             ("fl oz/min", Gal / 128 / 60),
-            ("oz/min", Gal / 128 / 60),
-            ("fl oz/h", Gal / 128 / 3600),
-            ("oz/h", Gal / 128 / 3600)
+            ("oz/min", Gal / 128 / 60)
         ),
     };
 

@@ -107,17 +107,7 @@ internal static class BenchCommand
         }
         catch (IOException)
         {
-            if (wish.Open && await Browser.IsBenchAsync($"http://{end}", cancel))
-            {
-                Console.Out.WriteLine($"The bench runs already: http://{end}");
-                Browser.Open($"http://{end}");
-                return Exit.Done;
-            }
-
-            return Wrong(
-                $"something else answers at {listen} already",
-                "another port, such as --listen 127.0.0.1:5081"
-            );
+            return await BusyAsync(wish.Open, listen, cancel);
         }
 
         Console.Out.WriteLine($"The bench: {app.Urls.First()}  (stop it with Ctrl-C; kept in {path})");
@@ -128,6 +118,22 @@ internal static class BenchCommand
 
         await app.WaitForShutdownAsync(cancel);
         return Exit.Done;
+    }
+
+    /// <summary>Started twice by two clicks, the bench that runs already is shown.</summary>
+    private static async Task<int> BusyAsync(bool open, string listen, CancellationToken cancel)
+    {
+        if (open && await Browser.IsBenchAsync($"http://{listen}", cancel))
+        {
+            Console.Out.WriteLine($"The bench runs already: http://{listen}");
+            Browser.Open($"http://{listen}");
+            return Exit.Done;
+        }
+
+        return Wrong(
+            $"something else answers at {listen} already",
+            "another port, such as --listen 127.0.0.1:5081"
+        );
     }
 
     private static int Wrong(string message, string expected) =>

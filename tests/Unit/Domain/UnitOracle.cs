@@ -135,7 +135,8 @@ internal static class UnitOracle
             "L/h" => U.VolumeFlow.FromLitersPerHour(n).CubicMetersPerSecond,
             "gal/min" => U.VolumeFlow.FromUsGallonsPerMinute(n).CubicMetersPerSecond,
             "gal/h" => U.VolumeFlow.FromUsGallonsPerHour(n).CubicMetersPerSecond,
-            "fl oz/min" => U.Volume.FromUsGallons(n / 128).CubicMeters / U.Duration.FromMinutes(1).Seconds,
+            "fl oz/min" or "oz/min" => U.Volume.FromUsGallons(n / 128).CubicMeters
+                / U.Duration.FromMinutes(1).Seconds,
             _ => throw Unknown(word),
         };
 
