@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace Litterfall.Tests.EndToEnd;
 
-/// <summary>Inputs at the edge of what is taken: each is answered, refused or judged, within seconds.</summary>
+/// <summary>Inputs at the edge of what is taken: each is answered within seconds.</summary>
 public sealed class HardInputTests
 {
     private const string Form = """
