@@ -184,7 +184,12 @@ public static class RuleBook
             ? fix
             : null;
 
-    private static Finding Held(Finding finding) =>
+    /// <summary>
+    /// The finding as it is shown: a stop for the build's sake that rests on a recalled value or on common
+    /// practice alone is a caution; one that protects an animal or a person stays.
+    /// </summary>
+    /// <param name="finding">What a rule found.</param>
+    public static Finding Held(Finding finding) =>
         finding is { Severity: Severity.Stop, Protects: Protects.Build } && finding.Provenance.IsWeak()
             ? finding with
             {

@@ -15,6 +15,7 @@ using Litterfall.UnitTests.House;
 namespace Litterfall.UnitTests.Domain;
 
 /// <summary>Files that cannot be used say where, what, and what was expected, quickly.</summary>
+[Collection("timed")]
 public sealed class DesignReaderTests
 {
     public static TheoryData<string> Names => [.. BrokenFiles.All.Select(f => f.Name)];
@@ -152,7 +153,7 @@ public sealed class DesignReaderTests
                 var faults = FaultsOf(text, run: true);
                 Assert.All(faults, Useful);
             },
-            iter: 3000
+            iter: LongRun.Cases(600, 3000)
         );
     }
 
@@ -170,7 +171,7 @@ public sealed class DesignReaderTests
         var check = DesignChecker.Check(reading.Value!, SampleFiles.Catalog);
         if (run && check.IsGood)
         {
-            DesignRun.Execute(check.Value!);
+            _ = LongRun.IsAsked ? DesignRun.Execute(check.Value!).Numbers : DesignRun.Shape(check.Value!);
         }
 
         return check.Faults;

@@ -1,6 +1,4 @@
 using CsCheck;
-using Litterfall.App;
-using Litterfall.App.Files;
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
@@ -11,6 +9,9 @@ using Litterfall.Forecasting;
 using Litterfall.Judging;
 using Litterfall.Quantities.Sizing;
 using Litterfall.UnitTests.House;
+using Litterfall.UnitTests.Judging;
+using Litterfall.UnitTests.Quantities.Packs;
+using Litterfall.UnitTests.Quantities.Sizing;
 
 namespace Litterfall.UnitTests.Domain;
 
@@ -31,26 +32,40 @@ public sealed class RoundTripTests
                 Assert.True(reading.IsGood, $"{string.Join('\n', reading.Faults)}\n{text}");
                 Assert.Equal(design, reading.Value!.Design);
             },
-            iter: 2000
+            iter: LongRun.Cases(300, 2000)
         );
 
     [Fact]
     public void Every_valid_design_can_be_computed_and_its_sums_close() =>
-        RandomDesigns.All.Sample(design => Closes(Run(design)), iter: 900);
+        RandomDesigns.All.Sample(design => Closes(Run(design)), iter: LongRun.Cases(12, 900));
+
+    /// <summary>The same sums where nothing is simulated, on many more.</summary>
+    [Fact]
+    public void The_quantities_of_every_valid_design_close() =>
+        RandomDesigns.All.Sample(
+            design =>
+            {
+                var shape = DesignRun.Shape(Checked(design));
+                Closes(new DesignResult(shape, [], CheckReport.Write(shape, [])));
+            },
+            iter: LongRun.Cases(200, 5000)
+        );
 
     [Fact]
     public void The_samples_close_too() =>
         Assert.All(
             SampleFiles.Paths,
-            path => Closes(DesignRun.Execute(Shop.Design(SourceTree.Path(path), null).Value!))
+            path => Closes(Posed.Sample(path).Whole)
         );
 
-    private static DesignResult Run(Design design)
+    private static DesignResult Run(Design design) => DesignRun.Execute(Checked(design));
+
+    private static CheckedDesign Checked(Design design)
     {
         var reading = DesignReader.Read("random", DesignWriter.Write(design));
         var check = DesignChecker.Check(reading.Value!, SampleFiles.Catalog);
         Assert.True(check.IsGood, $"{string.Join('\n', check.Faults)}\n{reading.Value!.Text}");
-        return DesignRun.Execute(check.Value!);
+        return check.Value!;
     }
 
     private static void Closes(DesignResult result)

@@ -37,7 +37,7 @@ public sealed partial class SchemaTests
                 var text = DesignWriter.Write(design);
                 Assert.True(Fits(text), text);
             },
-            iter: 200
+            iter: LongRun.Cases(40, 200)
         );
 
     [Theory]

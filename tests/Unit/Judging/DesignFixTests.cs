@@ -1,7 +1,13 @@
 using Litterfall.App.Files;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
 using Litterfall.UnitTests.House;
+using Litterfall.UnitTests.Judging;
+using Litterfall.UnitTests.Quantities.Packs;
+using Litterfall.UnitTests.Quantities.Sizing;
+using Litterfall.Web.Desk;
 using Xunit;
 
 namespace Litterfall.UnitTests.Judging;
@@ -19,7 +25,7 @@ public sealed class DesignFixTests
     [InlineData("arid-no-drainage.viv.yaml")]
     [InlineData("t-17-old-show-tank.viv.yaml")]
     public void What_is_offered_for_a_sample_helps(string sample) =>
-        Check(DesignRun.Execute(Shop.Design(SourceTree.Path("samples", sample), null).Value!));
+        Check(Posed.Sample($"samples/{sample}").Whole);
 
     /// <summary>Designs with faults of all kinds; each floor and fitting is wrong on purpose.</summary>
     [Theory]
@@ -72,7 +78,7 @@ public sealed class DesignFixTests
     )]
     public void What_is_offered_for_a_faulty_box_helps(string floor, string more, string[] slugs)
     {
-        var offered = Check(Posed.Run(Cube, floor, more));
+        var offered = Check(Posed.Run(Cube, floor, more).Whole);
         Assert.Empty(slugs.Except(offered));
     }
 

@@ -1,33 +1,121 @@
 using Litterfall.App.Files;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain;
+using System.Collections.Concurrent;
+using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
+using Litterfall.Domain.Keys;
+using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
+using Litterfall.Forecasting.Water;
+using Litterfall.Forecasting;
 using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
+using Litterfall.UnitTests.House;
+using Litterfall.UnitTests.Quantities.Packs;
+using Litterfall.UnitTests.Quantities.Sizing;
 using Xunit;
+using AllRules = Litterfall.Judging.RuleBook;
 
 namespace Litterfall.UnitTests.Judging;
 
-/// <summary>Designs of a few lines, posed through the reader, the checker and the main path.</summary>
+/// <summary>
+/// Designs of a few lines, posed through the reader, the checker and the main path. The same words give the
+/// same design, computed once for all tests that ask for it.
+/// </summary>
 internal static class Posed
 {
-    private static readonly Lazy<Litterfall.Domain.Catalog.TradeCatalog> Catalog = new(() =>
-        Shop.Catalog(null).Value!
+    private static readonly ConcurrentDictionary<string, PosedDesign> Known = new(StringComparer.Ordinal);
+
+    private static readonly ConcurrentDictionary<string, Lazy<PosedDesign>> KnownSamples = new(
+        StringComparer.Ordinal
     );
 
-    public static DesignResult Run(string box, string floor, string more = "")
+    public static PosedDesign Run(string box, string floor, string more = "") =>
+        Text($"litterfall: 1\nname: posed\nbox: {box}\nfloor: {floor}\n{more}\n");
+
+    /// <summary>A whole design file.</summary>
+    public static PosedDesign Text(string text) => Known.GetOrAdd(text, t => Text(t, SampleFiles.Catalog));
+
+    /// <summary>The same with a catalog and files of one's own.</summary>
+    public static PosedDesign Text(string text, TradeCatalog catalog, DesignFiles? files = null)
     {
-        var text = $"litterfall: 1\nname: posed\nbox: {box}\nfloor: {floor}\n{more}\n";
         var document = DesignReader.Read("posed", text);
         Assert.True(document.IsGood, string.Join("; ", document.Faults));
-        var design = DesignChecker.Check(document.Value!, Catalog.Value);
+        var design = files is null
+            ? DesignChecker.Check(document.Value!, catalog)
+            : DesignChecker.Check(document.Value!, catalog, files);
         Assert.True(design.IsGood, string.Join("; ", design.Faults));
-        return DesignRun.Execute(design.Value!);
+        return new PosedDesign(design.Value!);
     }
 
-    public static double Number(this DesignResult result, string key) =>
-        Assert.IsType<ReportNumber>(ReportPath.Find(result.Report, key)).Number;
+    /// <summary>A sample of the checkout, e.g. "samples/ld-201-flat.viv.yaml".</summary>
+    public static PosedDesign Sample(string path) =>
+        KnownSamples
+            .GetOrAdd(
+                path,
+                p => new(() =>
+                {
+                    var design = App.Shop.Design(SourceTree.Path(p), null);
+                    Assert.True(design.IsGood, string.Join("; ", design.Faults));
+                    return new PosedDesign(design.Value!);
+                })
+            )
+            .Value;
+}
 
-    public static Finding? Finding(this DesignResult result, string slug) =>
-        result.Findings.FirstOrDefault(f => f.Slug == slug);
+/// <summary>
+/// A design judged only as far as it is asked: a rule of shape and habit without any simulation, the others
+/// with all that is computed.
+/// </summary>
+internal sealed class PosedDesign(CheckedDesign design)
+{
+    private readonly Lazy<DesignNumbers> shape = new(() => DesignRun.Shape(design));
+    private readonly Lazy<DesignResult> whole = new(() => DesignRun.Execute(design));
+
+    public CheckedDesign Design => design;
+
+    /// <summary>Everything computed and judged.</summary>
+    public DesignResult Whole => whole.Value;
+
+    public DesignNumbers Numbers => Whole.Numbers;
+
+    /// <summary>Sizes and quantities; nothing is simulated.</summary>
+    public DesignNumbers Shape => shape.Value;
+
+    public ImmutableArray<Finding> Findings => Whole.Findings;
+
+    public ReportObject Report => Whole.Report;
+
+    public bool Stops => Whole.Stops;
+
+    /// <summary>What one rule finds.</summary>
+    public ImmutableArray<Finding> FindingsOf(string slug)
+    {
+        Assert.Contains(AllRules.All, rule => rule.Slug == slug);
+        bool isWhole = RuleStages.NeedsForecast(slug) || whole.IsValueCreated;
+        var findings = isWhole ? Findings : AllRules.Judge(Shape);
+        return [.. findings.Where(f => f.Slug == slug)];
+    }
+
+    /// <summary>What one rule finds where the water of the floor is another.</summary>
+    public ImmutableArray<Finding> FindingsOf(string slug, Func<FloorWater, FloorWater> change) =>
+        [
+            .. AllRules
+                .All.Single(rule => rule.Slug == slug)
+                .Judge(Numbers with { Water = change(Numbers.Water) }),
+        ];
+
+    /// <summary>The first finding of one rule; null where it finds nothing.</summary>
+    public Finding? Finding(string slug) => FindingsOf(slug).FirstOrDefault();
+
+    /// <summary>A number of sizes, weights, glass or stocking, by its key in the report.</summary>
+    public double Number(string key) =>
+        Assert.IsType<ReportNumber>(ReportPath.Find(ShapeReport, key)).Number;
+
+    private ReportObject ShapeReport => whole.IsValueCreated ? Report : CheckReport.Write(Shape, []);
 }

@@ -236,25 +236,11 @@ public sealed class RuleTests
         );
     }
 
-    [Fact]
-    public void AStopThatRestsOnHabitAloneIsLoweredUnlessItProtectsLife()
-    {
-        foreach (
-            var result in new[] { Posed.Run(Cube, "{ soil: { recipe: ready-rainforest, depth: 50 cm } }") }
-        )
-        {
-            Assert.All(
-                result.Findings.Where(f => f is { Severity: Severity.Stop, Protects: Protects.Build }),
-                f => Assert.False(Litterfall.Domain.Figures.ProvenanceWords.IsWeak(f.Provenance))
-            );
-        }
-    }
-
     private static void Check(
         string slug,
         Severity severity,
-        Litterfall.Judging.DesignResult trips,
-        Litterfall.Judging.DesignResult inside
+        PosedDesign trips,
+        PosedDesign inside
     )
     {
         var finding = trips.Finding(slug);

@@ -23,8 +23,8 @@ public sealed class LeverTests
     [Fact]
     public void The_mist_and_the_vents_at_which_fog_is_gone_remove_it()
     {
-        var result = LeverSearch.With(Fogged(20, "60"), TestContext.Current.CancellationToken);
-        var finding = RuleCheck.Trips("panes-fog", Severity.Note, result);
+        var result = LeverSearch.With(Fogged(20, "60").Whole, TestContext.Current.CancellationToken);
+        var finding = Told("panes-fog", Severity.Note, result);
         var vents = Assert.Single(finding.Levers, l => l.Lever == "vents");
         var area = vents.To.Unit!.FromSi(vents.To.Si).ToString("0.##", CultureInfo.InvariantCulture);
         Assert.Null(Fogged(20, area).Finding("panes-fog"));
@@ -46,10 +46,10 @@ public sealed class LeverTests
                     + "vents: [ { area: 60 cm2, height: 44 cm } ]\n"
                     + "room: { temperature: 21 C, humidity: 50 % }\n"
                     + "headspace: { hold: { air: 24 C, humidity: 92 %, airChanges: 2 } }\n"
-            ),
+            ).Whole,
             TestContext.Current.CancellationToken
         );
-        var finding = RuleCheck.Trips("water-at-barrier", Severity.Caution, result);
+        var finding = Told("water-at-barrier", Severity.Caution, result);
         var lever = Assert.Single(finding.Levers);
         Assert.Equal("misting", lever.Lever);
         Assert.True(lever.To.Si < lever.From.Si);
@@ -73,7 +73,10 @@ public sealed class LeverTests
     public void Without_misting_there_is_no_card() =>
         Assert.Null(SettingsCard.Of(Posed.Run(RuleCheck.Cube, Clay, Lid + Weekend).Numbers));
 
-    private static DesignResult Fogged(int seconds, string squareCentimeters) =>
+    private static Finding Told(string slug, Severity severity, DesignResult result) =>
+        RuleCheck.Told(severity, result.Findings.FirstOrDefault(f => f.Slug == slug));
+
+    private static PosedDesign Fogged(int seconds, string squareCentimeters) =>
         Posed.Run(
             RuleCheck.Cube,
             Clay,

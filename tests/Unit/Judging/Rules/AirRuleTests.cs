@@ -179,5 +179,5 @@ public sealed class AirRuleTests
             $"misting: {{ nozzles: 2, each: 90 mL/min, times: [ {{ at: \"08:00\", for: {seconds} s }}, "
         ) + FormattableString.Invariant($"{{ at: \"18:00\", for: {seconds} s }} ] }}\n");
 
-    private static DesignResult Pose(string more) => Posed.Run(RuleCheck.Cube, Clay, more);
+    private static PosedDesign Pose(string more) => Posed.Run(RuleCheck.Cube, Clay, more);
 }

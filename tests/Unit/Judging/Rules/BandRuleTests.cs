@@ -132,6 +132,6 @@ public sealed class BandRuleTests
 
     private static string Room(string celsius) => $"room: {{ temperature: {celsius}, humidity: 50 % }}\n";
 
-    private static DesignResult Pose(string room, string more) =>
+    private static PosedDesign Pose(string room, string more) =>
         RuleCheck.Pose(Lid("float-glass, thickness: 4 mm, gap: 2 mm") + Room(room) + more, Floor);
 }

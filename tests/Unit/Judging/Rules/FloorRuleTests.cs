@@ -259,10 +259,10 @@ public sealed class FloorRuleTests
         Assert.Equal(trips ? Severity.Caution : null, design.Finding("layers-above-vent")?.Severity);
     }
 
-    private static DesignResult Pose(string floor, string more) => RuleCheck.Pose(more, $"{{ {floor} }}");
+    private static PosedDesign Pose(string floor, string more) => RuleCheck.Pose(more, $"{{ {floor} }}");
 
     /// <summary>The cube with a mesh of one's own, since no mesh of the library is so coarse.</summary>
-    private static DesignResult WithMesh(double millimeters, string floor)
+    private static PosedDesign WithMesh(double millimeters, string floor)
     {
         var mesh = new CatalogEntry
         {

@@ -53,6 +53,6 @@ public sealed class LifeRuleTests
     private static string Frogs(int count) =>
         $"animals: [ " + $"{{ animal: epipedobates-anthonyi, count: {count} }} ]\n";
 
-    private static DesignResult Pose(string more, string litter) =>
+    private static PosedDesign Pose(string more, string litter) =>
         RuleCheck.Pose(Rest + more, Leafy.Replace("LITTER", litter, StringComparison.Ordinal));
 }

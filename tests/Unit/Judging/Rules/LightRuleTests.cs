@@ -6,6 +6,9 @@ using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Photometry;
 using Litterfall.Judging;
+using Litterfall.UnitTests.House;
+using Litterfall.UnitTests.Quantities.Packs;
+using Litterfall.UnitTests.Quantities.Sizing;
 using Xunit;
 
 namespace Litterfall.UnitTests.Judging.Rules;
@@ -116,7 +119,7 @@ public sealed class LightRuleTests
         var plain = Pose(Lid + Plant + Lamp(2000)).Numbers.Light!;
         var place = new Litterfall.Physics.Light.Point3(0.22, 0.10, 0.20);
         double computed = plain.Along([(place.X, place.Y, place.Z)])[0] / plain.Lamps[0].Photons.Si * 1e-6;
-        DesignResult Read(double factor) =>
+        PosedDesign Read(double factor) =>
             Pose(
                 Lid
                     + Plant
@@ -149,18 +152,16 @@ public sealed class LightRuleTests
         Assert.True(plain.Numbers.Light!.Absolute.Si < 0.16);
     }
 
-    private static DesignResult WithFile(string text)
+    internal static PosedDesign WithFile(string text)
     {
         var file = LampFile.Read("l.ies", Encoding.UTF8.GetBytes(text)).Value!;
-        var document = DesignReader
-            .Read(
-                "posed",
-                $"litterfall: 1\nname: posed\nbox: {RuleCheck.Cube}\nfloor: {RuleCheck.Floor}\n{Lid}"
-                    + "lamps: [ { lamp: led-bar-6500k, file: l.ies, above: 3 cm } ]\n"
-            )
-            .Value!;
         var files = new DesignFiles { Lamps = DesignFiles.None.Lamps.Add("l.ies", file) };
-        return DesignRun.Execute(DesignChecker.Check(document, Shop.Catalog(null).Value!, files).Value!);
+        return Posed.Text(
+            $"litterfall: 1\nname: posed\nbox: {RuleCheck.Cube}\nfloor: {RuleCheck.Floor}\n{Lid}"
+                + "lamps: [ { lamp: led-bar-6500k, file: l.ies, above: 3 cm } ]\n",
+            SampleFiles.Catalog,
+            files
+        );
     }
 
     private static string Lamp(double lumens) =>
@@ -170,12 +171,12 @@ public sealed class LightRuleTests
         );
 
     /// <summary>The plant at so many mol/m² a day.</summary>
-    private static DesignResult At(double daily)
+    private static PosedDesign At(double daily)
     {
         double one = Pose(Lid + Plant + Lamp(1000)).Numbers.Light!.Plants[0].Daily.Value.Value;
         return Pose(Lid + Plant + Lamp(1000.0 * daily / one));
     }
 
-    private static DesignResult Pose(string more, string floor = RuleCheck.Floor) =>
+    private static PosedDesign Pose(string more, string floor = RuleCheck.Floor) =>
         RuleCheck.Pose(more, floor);
 }

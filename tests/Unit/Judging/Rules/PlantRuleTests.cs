@@ -156,7 +156,7 @@ public sealed class PlantRuleTests
     public void MossFromTheWild() =>
         Trips.Check("wild-moss", Severity.Note, With("hypnum"), With("leucobryum"));
 
-    private static Litterfall.Judging.DesignResult With(
+    private static PosedDesign With(
         string plant,
         string entry = "count: 1",
         string more = "",

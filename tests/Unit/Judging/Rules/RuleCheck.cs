@@ -4,6 +4,9 @@ using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Judging;
+using Litterfall.UnitTests.House;
+using Litterfall.UnitTests.Quantities.Packs;
+using Litterfall.UnitTests.Quantities.Sizing;
 using Xunit;
 
 namespace Litterfall.UnitTests.Judging.Rules;
@@ -22,16 +25,19 @@ internal static class RuleCheck
     public const string Frogs = "animals: [ { animal: epipedobates-anthonyi, count: 3 } ]";
 
     /// <summary>One design trips the rule, the other is just inside.</summary>
-    public static void Check(string slug, Severity severity, DesignResult trips, DesignResult inside)
+    public static void Check(string slug, Severity severity, PosedDesign trips, PosedDesign inside)
     {
         Trips(slug, severity, trips);
         Assert.Null(inside.Finding(slug));
     }
 
     /// <summary>The design trips the rule with this severity.</summary>
-    public static Finding Trips(string slug, Severity severity, DesignResult design)
+    public static Finding Trips(string slug, Severity severity, PosedDesign design) =>
+        Told(severity, design.Finding(slug));
+
+    /// <summary>A finding is there, as severe as it should be, and well told.</summary>
+    public static Finding Told(Severity severity, Finding? finding)
     {
-        var finding = design.Finding(slug);
         Assert.NotNull(finding);
         Assert.Equal(severity, finding.Severity);
         Assert.NotEmpty(finding.Where);
@@ -47,19 +53,13 @@ internal static class RuleCheck
     }
 
     /// <summary>The cube with a floor, for a workshop with entries and prices of its own.</summary>
-    public static DesignResult PoseFor(Workshop workshop, string floor)
-    {
-        var document = DesignReader.Read(
-            "posed",
-            $"litterfall: 1\nname: posed\nbox: {Cube}\nfloor: {floor}\n"
+    public static PosedDesign PoseFor(Workshop workshop, string floor) =>
+        Posed.Text(
+            $"litterfall: 1\nname: posed\nbox: {Cube}\nfloor: {floor}\n",
+            SampleFiles.Catalog.With(workshop)
         );
-        Assert.True(document.IsGood, string.Join("; ", document.Faults));
-        var design = DesignChecker.Check(document.Value!, Shop.Catalog(null).Value!.With(workshop));
-        Assert.True(design.IsGood, string.Join("; ", design.Faults));
-        return DesignRun.Execute(design.Value!);
-    }
 
     /// <summary>A cube with a floor and more lines; "FROGS" stands for three small frogs.</summary>
-    public static DesignResult Pose(string more, string floor = Floor, string box = Cube) =>
+    public static PosedDesign Pose(string more, string floor = Floor, string box = Cube) =>
         Posed.Run(box, floor, more.Replace("FROGS", Frogs, StringComparison.Ordinal));
 }

@@ -16,7 +16,7 @@ internal static class Trips
 
     public const string Soil = "{ soil: { recipe: ready-rainforest, depth: 7 cm } }";
 
-    public static DesignResult In(string more, string box = Large, string floor = Soil) =>
+    public static PosedDesign In(string more, string box = Large, string floor = Soil) =>
         Posed.Run(box, floor, more);
 
     public static string Animals(string animal, int count, string more = "") =>
@@ -24,7 +24,7 @@ internal static class Trips
             $"animals: [ {{ animal: {animal}, count: {count}{(more.Length > 0 ? ", " + more : "")} }} ]"
         );
 
-    public static Finding Check(string slug, Severity severity, DesignResult trips, DesignResult inside)
+    public static Finding Check(string slug, Severity severity, PosedDesign trips, PosedDesign inside)
     {
         var finding = trips.Finding(slug);
         Assert.NotNull(finding);

@@ -58,7 +58,7 @@ public sealed class WaterRuleTests
         Assert.Null(Pose(Leaves, 60, 2).Finding("water-ledger-open"));
 
     /// <summary>Two nozzles of 90 mL/min, three times a day, so 9 mL a day per second.</summary>
-    private static DesignResult Pose(string floor, int seconds, int airChanges, string more = "") =>
+    private static PosedDesign Pose(string floor, int seconds, int airChanges, string more = "") =>
         Posed.Run(RuleCheck.Cube, floor, more + Misting(seconds / 3.0) + Held(airChanges));
 
     private static string Misting(double seconds)

@@ -8,8 +8,8 @@ namespace Litterfall.UnitTests.Physics.Soil;
 /// </summary>
 public sealed class EvenColumnsTests
 {
-    private const int Many = 3000;
-    private const int Some = 500;
+    private static readonly int Many = LongRun.Cases(400, 3000);
+    private static readonly int Some = LongRun.Cases(200, 500);
 
     // A search over hundreds of designs should seldom meet one that does not come out.
     private const int OneIn = 200;

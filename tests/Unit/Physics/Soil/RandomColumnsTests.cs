@@ -12,9 +12,9 @@ namespace Litterfall.UnitTests.Physics.Soil;
 /// </summary>
 public sealed class RandomColumnsTests
 {
-    private const int PublishedRuns = 4000;
-    private const int OpenRuns = 2000;
-    private const int HeldRuns = 600;
+    private static readonly int PublishedRuns = LongRun.Cases(1000, 4000);
+    private static readonly int OpenRuns = LongRun.Cases(500, 2000);
+    private static readonly int HeldRuns = LongRun.Cases(200, 600);
     private const double LargestMissMeters = 1e-6;
 
     // Our own bound for "seldom"; a few hundred columns are too few to tell.
