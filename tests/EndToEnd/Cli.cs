@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Diagnostics;
 using System.Text;
 using System.Text.Json.Nodes;
@@ -31,6 +32,8 @@ internal static class Cli
 
     private const StringComparison Ordinal = StringComparison.Ordinal;
 
+    private static readonly ConcurrentDictionary<string, Lazy<Ended>> Known = new(StringComparer.Ordinal);
+
     public static IReadOnlyList<string> Samples { get; } =
     [
         .. Directory
@@ -42,6 +45,12 @@ internal static class Cli
     /// <summary>Release or Debug, as these tests were built.</summary>
     public static string Configuration { get; } =
         AppContext.BaseDirectory.Split(Path.DirectorySeparatorChar).Contains("Debug") ? "Debug" : "Release";
+
+    /// <summary>
+    /// What a command that only reads files of the checkout prints: run once, shared by all tests that ask.
+    /// </summary>
+    public static Ended Once(params string[] arguments) =>
+        Known.GetOrAdd(string.Join('\n', arguments), _ => new(() => Run(arguments))).Value;
 
     /// <summary>Runs one command in the root of the checkout and waits for its end.</summary>
     public static Ended Run(params string[] arguments)

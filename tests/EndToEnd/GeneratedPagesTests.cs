@@ -1,6 +1,8 @@
 using Litterfall.App.Files;
 using Litterfall.App.Pages;
+using Litterfall.Judging.Rules;
 using Litterfall.Judging;
+using Litterfall.Tests.EndToEnd.Papers;
 using Litterfall.Verification;
 using Xunit;
 
@@ -15,20 +17,10 @@ public sealed class GeneratedPagesTests
     private const string Sample = "samples/ld-202-waiting-room.viv.yaml";
 
     [Fact]
-    public void VerificationPageIsCurrent() =>
-        Check(
-            "docs/verification.md",
-            VerificationPage.Write(
-                [.. VerificationList.All().Select(c => c.Run())],
-                Shop.Catalog(null).Value!
-            )
-        );
-
-    [Fact]
     public void MainPathPageIsCurrent()
     {
-        var design = Shop.Design(Path.Combine(Cli.Root, Sample), null).Value!;
-        Check("docs/main-path.md", MainPathPage.Write(Sample, design, DesignRun.Execute(design)));
+        var result = InProcess.Sample(Sample);
+        Check("docs/main-path.md", MainPathPage.Write(Sample, result.Numbers.Design, result));
     }
 
     [Fact]

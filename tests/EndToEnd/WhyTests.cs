@@ -1,11 +1,6 @@
-using Litterfall.App;
-using Litterfall.App.Files;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
-using Litterfall.Forecasting;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
+using Litterfall.Tests.EndToEnd.Papers;
 
 namespace Litterfall.Tests.EndToEnd;
 
@@ -20,8 +15,8 @@ public sealed class WhyTests
     [MemberData(nameof(Samples))]
     public void Every_number_is_found_by_its_key_and_explained(string sample)
     {
-        var design = Shop.Design(Path.Combine(Cli.Root, sample), null).Value!;
-        var report = DesignRun.Execute(design).Report;
+        var result = InProcess.Sample(sample);
+        var (design, report) = (result.Numbers.Design, result.Report);
         var numbers = 0;
         var seen = new HashSet<Figure>(ReferenceEqualityComparer.Instance);
         foreach (var (path, node) in report.Leaves())
@@ -74,7 +69,7 @@ public sealed class WhyTests
     public void Why_and_check_give_the_same_number()
     {
         var sample = Cli.Samples[0];
-        var check = Cli.Run("check", sample, "--json").Json["weights"]!["wetKg"]!.GetValue<double>();
+        var check = Cli.Once("check", sample, "--json").Json["weights"]!["wetKg"]!.GetValue<double>();
         var why = Cli.Run("why", sample, "weights.wetKg", "--json").Json["value"]!.GetValue<double>();
         Assert.Equal(check, why);
     }
@@ -95,6 +90,7 @@ public sealed class WhyTests
 
     private static void Explained(Figure figure, string path, CheckedDesign design, HashSet<Figure> seen)
     {
+        // Each figure once: many numbers share their inputs.
         if (!seen.Add(figure))
         {
             return;

@@ -1,4 +1,7 @@
 using System.Globalization;
+using Litterfall.App;
+using Litterfall.App.Files;
+using Litterfall.App.Pages;
 using Litterfall.Verification;
 using Litterfall.Verification.Cases;
 using Xunit;
@@ -12,6 +15,11 @@ namespace Litterfall.Tests.Verification;
 public sealed class EveryCase
 {
     private static readonly IReadOnlyList<VerificationCase> All = VerificationList.All();
+    private static readonly Dictionary<VerificationCase, Lazy<VerificationResult>> Results = All.ToDictionary(
+        one => one,
+        one => new Lazy<VerificationResult>(one.Run),
+        (IEqualityComparer<VerificationCase>)ReferenceEqualityComparer.Instance
+    );
     private static readonly KnownShortfalls Known = KnownShortfalls.Read();
 
     public static TheoryData<string, string> Names()
@@ -33,7 +41,7 @@ public sealed class EveryCase
             string.Equals(c.Source, source, StringComparison.Ordinal)
             && string.Equals(c.Quantity + " [" + c.Unit + "]", quantity, StringComparison.Ordinal)
         );
-        VerificationResult result = one.Run();
+        VerificationResult result = Results[one].Value;
         bool known = Known.Names(one.Source, one.Quantity);
         Assert.True(
             result.Agrees != known,
@@ -43,6 +51,25 @@ public sealed class EveryCase
                     + $"got {result.Got:G7}; known: {known}"
             )
         );
+    }
+
+    /// <summary>
+    /// The page shows what was just computed; LITTERFALL_WRITE_DOCS=1 rewrites it.
+    /// </summary>
+    [Fact]
+    public void The_page_of_all_cases_is_current()
+    {
+        string path = Path.Combine(Root(), "docs", "verification.md");
+        string text = VerificationPage.Write(
+            [.. All.Select(one => Results[one].Value)],
+            Shop.Catalog(null).Value!
+        );
+        if (Environment.GetEnvironmentVariable("LITTERFALL_WRITE_DOCS") == "1")
+        {
+            File.WriteAllText(path, text);
+        }
+
+        Assert.Equal(text, File.ReadAllText(path));
     }
 
     [Fact]
@@ -78,5 +105,16 @@ public sealed class EveryCase
                 Assert.True(double.IsFinite(c.Expected));
             }
         );
+    }
+
+    private static string Root()
+    {
+        string folder = AppContext.BaseDirectory;
+        while (!File.Exists(Path.Combine(folder, "Litterfall.slnx")))
+        {
+            folder = Path.GetDirectoryName(folder)!;
+        }
+
+        return folder;
     }
 }

@@ -85,7 +85,7 @@ public sealed class BehaviorTests(PaperFolder papers)
     public void Papers_made_one_after_another_have_the_same_bytes(string sample)
     {
         var written = papers.Of(sample);
-        var files = InProcess.Papers(Path.Combine(Cli.Root, sample), InProcess.A4);
+        var files = InProcess.OfSample(sample, InProcess.A4);
         Assert.Equal(written.Files, files.Select(f => f.Name).Order(StringComparer.Ordinal));
         Assert.All(
             files,

@@ -1,4 +1,5 @@
 using Litterfall.Judging.Levers;
+using System.Collections.Concurrent;
 using System.Reflection;
 using Litterfall.App;
 using Litterfall.App.Files;
@@ -22,12 +23,26 @@ internal static class InProcess
 
     public static PaperWish Letter => new(PaperSize.Letter, null, Version, false);
 
+    private static readonly ConcurrentDictionary<string, Lazy<DesignResult>> Known = new(
+        StringComparer.Ordinal
+    );
+
+    /// <summary>A sample of the checkout, computed once for all tests.</summary>
+    public static DesignResult Sample(string sample) =>
+        Known.GetOrAdd(sample, s => new(() => Compute(Path.Combine(Cli.Root, s)))).Value;
+
+    /// <summary>Papers of a sample.</summary>
+    public static IReadOnlyList<PaperFile> OfSample(string sample, PaperWish wish) =>
+        [.. PaperList.Write(new PaperJob(Sample(sample), wish))];
+
     /// <summary>Papers of a design file.</summary>
-    public static IReadOnlyList<PaperFile> Papers(string design, PaperWish wish)
+    public static IReadOnlyList<PaperFile> Papers(string design, PaperWish wish) =>
+        [.. PaperList.Write(new PaperJob(Compute(design), wish))];
+
+    private static DesignResult Compute(string design)
     {
         var reading = Shop.Design(design, null);
         Assert.True(reading.IsGood, string.Join('\n', reading.Faults));
-        var result = DesignRun.Execute(reading.Value!);
-        return [.. PaperList.Write(new PaperJob(result, wish, SettingsCard.Of(result.Numbers)))];
+        return DesignRun.Execute(reading.Value!);
     }
 }

@@ -58,7 +58,7 @@ public sealed partial class PageTests(PaperFolder papers)
     [MemberData(nameof(Samples))]
     public void Letter_sheets_hold_the_same_papers(string sample)
     {
-        var files = InProcess.Papers(Path.Combine(Cli.Root, sample), InProcess.Letter).ToList();
+        var files = InProcess.OfSample(sample, InProcess.Letter).ToList();
         Assert.Equal(papers.Of(sample).Files, files.Select(f => f.Name).Order(StringComparer.Ordinal));
         foreach (var file in files.Where(f => f.Name.EndsWith(".pdf", StringComparison.Ordinal)))
         {

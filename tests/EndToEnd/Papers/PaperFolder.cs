@@ -27,7 +27,7 @@ public sealed class PaperFolder : IDisposable
 
     /// <summary>What the check says of a sample.</summary>
     internal JsonNode Check(string sample) =>
-        checks.GetOrAdd(sample, s => new(() => Cli.Run("check", s, "--json").Json)).Value;
+        checks.GetOrAdd(sample, s => new(() => Cli.Once("check", s, "--json").Json)).Value;
 
     /// <summary>An exchange file of a sample as ezdxf reads it.</summary>
     internal DxfFile Audit(string sample, string file) => audits.Value[Of(sample).At(file)];

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Xml.Linq;
 using Litterfall.Documents.Papers;
 
@@ -6,11 +7,19 @@ namespace Litterfall.Tests.EndToEnd.Papers;
 /// <summary>Papers of a design posed by a test, and what must hold whatever it says.</summary>
 internal sealed class PosedPapers
 {
+    private static readonly ConcurrentDictionary<string, Lazy<PosedPapers>> Known = new(
+        StringComparer.Ordinal
+    );
+
     private PosedPapers(IReadOnlyList<PaperFile> files) => Files = files;
 
     public IReadOnlyList<PaperFile> Files { get; }
 
-    public static PosedPapers Of(Scratch scratch, string design)
+    /// <summary>The papers of a design, made once for all tests that pose the same.</summary>
+    public static PosedPapers Of(Scratch scratch, string design) =>
+        Known.GetOrAdd(design, text => new(() => Make(scratch, text))).Value;
+
+    private static PosedPapers Make(Scratch scratch, string design)
     {
         var file = scratch.Write("posed.viv.yaml", design);
         return new PosedPapers(InProcess.Papers(file, InProcess.A4));
