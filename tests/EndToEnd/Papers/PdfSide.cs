@@ -29,6 +29,7 @@ internal sealed class PdfSide
 {
     private const double Millimeters = 25.4 / 72;
     private readonly List<List<string>> lines;
+    private readonly List<List<Sign>> levels;
 
     public PdfSide(Page page)
     {
@@ -37,7 +38,8 @@ internal sealed class PdfSide
         Words = [.. page.GetWords().Select(w => w.Text)];
         Shapes = [.. page.Paths.SelectMany(path => path.Select(part => Read(path, part)).OfType<Shape>())];
         Running = Run();
-        lines = [.. Level().Select(Tokens)];
+        levels = [.. Level()];
+        lines = [.. levels.Select(Tokens)];
     }
 
     public double Width { get; }
@@ -56,6 +58,13 @@ internal sealed class PdfSide
 
     /// <summary>Lines from top to bottom, each over all columns.</summary>
     public IEnumerable<string> Lines => lines.Select(l => string.Join(' ', l));
+
+    /// <summary>The same lines with the place at which each begins.</summary>
+    public IEnumerable<(double Down, double Across, string Text)> Placed =>
+        levels
+            .Zip(Lines)
+            .Where(pair => pair.Second.Length > 0)
+            .Select(pair => (pair.First[0].Baseline, pair.First.Min(s => s.X), pair.Second));
 
     /// <summary>True when these words follow each other on one line.</summary>
     public bool Says(string phrase) =>

@@ -43,11 +43,14 @@ public sealed class WriterTests
 
     [Theory]
     [InlineData("a\u0000b\u001Fc", "a b c")]
-    [InlineData("\uD83D", "\uFFFD")]
     [InlineData("🐸", "🐸")]
     [InlineData("\"'<>&", "&quot;&#39;&lt;&gt;&amp;")]
     public void Svg_holds_only_what_xml_allows(string text, string escaped) =>
         Assert.Equal(escaped, SvgWriter.Escaped(text));
+
+    /// <summary>Half of a pair stands for no sign.</summary>
+    [Fact]
+    public void Half_a_sign_is_replaced() => Assert.Equal("\uFFFDa", SvgWriter.Escaped("\uD83Da"));
 
     /// <summary>PDF counts in points from the lower left corner.</summary>
     [Fact]
