@@ -18,7 +18,7 @@ internal static class Pictures
     private const double MostGray = 0.04;
 
     /// <summary>A region holds something where its grays spread by more than this.</summary>
-    private const double Something = 0.06;
+    private const double Something = 0.035;
 
     /// <summary>So much of the spread must stay.</summary>
     private const double LeastKept = 0.5;

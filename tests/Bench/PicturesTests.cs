@@ -21,7 +21,7 @@ public sealed class PicturesTests
         Assert.Empty(
             Pictures.Differences(
                 Approved.Read(Desk),
-                Changed((canvas, picture) => canvas.DrawBitmap(picture, right, down))
+                Changed((canvas, picture) => canvas.DrawImage(picture, right, down, SKSamplingOptions.Default))
             )
         );
 
@@ -38,8 +38,9 @@ public sealed class PicturesTests
         var blanked = Changed(
             (canvas, picture) =>
             {
-                canvas.DrawBitmap(picture, 0, 0);
-                using var paint = new SKPaint { Color = picture.GetPixel(left, top) };
+                canvas.DrawImage(picture, 0, 0, SKSamplingOptions.Default);
+                using var pixels = picture.PeekPixels();
+                using var paint = new SKPaint { Color = pixels.GetPixelColor(left, top) };
                 canvas.DrawRect(SKRect.Create(left, top, right - left, bottom - top), paint);
             }
         );
@@ -57,12 +58,13 @@ public sealed class PicturesTests
         Assert.Contains("pixels then", difference, StringComparison.Ordinal);
     }
 
-    private static byte[] Changed(Action<SKCanvas, SKBitmap> draw)
+    private static byte[] Changed(Action<SKCanvas, SKImage> draw)
     {
         using var picture = SKBitmap.Decode(Approved.Read(Desk));
         using var changed = picture.Copy();
         using var canvas = new SKCanvas(changed);
-        draw(canvas, picture);
+        using var image = SKImage.FromBitmap(picture);
+        draw(canvas, image);
         canvas.Flush();
         return changed.Encode(SKEncodedImageFormat.Png, 100).ToArray();
     }
