@@ -48,7 +48,7 @@ public sealed class ClearWordsTests
             return;
         }
 
-        var start = new ProcessStartInfo("dotnet", [Cli.Program, "forecast", Sample, "--days", "365"])
+        var start = new ProcessStartInfo("dotnet", [Cli.Built, "forecast", Sample, "--days", "365"])
         {
             WorkingDirectory = Cli.Root,
             RedirectStandardOutput = true,

@@ -14,7 +14,7 @@ internal sealed record Ended(int Code, string Out, string Error, long Millisecon
     public override string ToString() => $"exit {Code}\n{Out}\n{Error}";
 }
 
-/// <summary>Runs the built program as people do.</summary>
+/// <summary>Runs the commands of the program.</summary>
 internal static class Cli
 {
     private static readonly TimeSpan Longest = TimeSpan.FromMinutes(2);
@@ -22,7 +22,7 @@ internal static class Cli
     public static string Root { get; } = FindRoot();
 
     /// <summary>The program of the same configuration as these tests.</summary>
-    public static string Program { get; } =
+    public static string Built { get; } =
         Path.Combine(
             AppContext
                 .BaseDirectory.TrimEnd(Path.DirectorySeparatorChar)
@@ -52,15 +52,27 @@ internal static class Cli
     public static Ended Once(params string[] arguments) =>
         Known.GetOrAdd(string.Join('\n', arguments), _ => new(() => Run(arguments))).Value;
 
-    /// <summary>Runs one command in the root of the checkout and waits for its end.</summary>
+    /// <summary>
+    /// Runs one command in the root of the checkout, within the process of the tests: the start of a process,
+    /// which is most of the time of a short command, is left out.
+    /// </summary>
     public static Ended Run(params string[] arguments)
     {
-        Assert.True(File.Exists(Program), $"{Program} is not built");
-        return Start(Root, "dotnet", [Program, .. arguments]);
+        using var spoken = Spoken.Begin();
+        var watch = Stopwatch.StartNew();
+        var code = App.Program.Main(arguments);
+        return new Ended(code, spoken.Out, spoken.Error, watch.ElapsedMilliseconds);
+    }
+
+    /// <summary>Runs one command as a process of its own, as people do, and waits for its end.</summary>
+    public static Ended Start(params string[] arguments)
+    {
+        Assert.True(File.Exists(Built), $"{Built} is not built");
+        return StartIn(Root, "dotnet", [Built, .. arguments]);
     }
 
     /// <summary>Starts any program in a folder and waits for its end.</summary>
-    public static Ended Start(string folder, string program, params string[] arguments)
+    public static Ended StartIn(string folder, string program, params string[] arguments)
     {
         var start = new ProcessStartInfo(program, arguments)
         {
@@ -85,9 +97,11 @@ internal static class Cli
     /// <summary>
     /// The command was refused in plain words: exit 2, nothing on standard output, no trace.
     /// </summary>
-    public static Ended Refuses(params string[] arguments)
+    public static Ended Refuses(params string[] arguments) => Refused(Run(arguments));
+
+    /// <summary>The same of a command that has ended.</summary>
+    public static Ended Refused(Ended ended)
     {
-        var ended = Run(arguments);
         Assert.True(ended.Code == 2, ended.ToString());
         Assert.Equal("", ended.Out);
         Assert.Contains("expected", ended.Error, Ordinal);

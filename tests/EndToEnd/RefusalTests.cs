@@ -29,14 +29,14 @@ public sealed class RefusalTests
     public void A_wrong_command_line_is_refused(string line)
     {
         var words = line.Split(' ');
-        Cli.Refuses(words);
+        Cli.Refused(Cli.Start(words));
         Cli.RefusesInJson(words);
     }
 
     [Fact]
     public void Help_lists_every_command()
     {
-        var help = Cli.Run("--help");
+        var help = Cli.Start("--help");
         Assert.Equal(0, help.Code);
         string[] bench = ["bench", "backup", "restore", "export"];
         string[] commands = ["check", "why", "new", "library", "schema", "verify", "lab", .. bench];
@@ -96,8 +96,8 @@ public sealed class RefusalTests
             File.WriteAllBytes(path, [0xE9, 0x20, 0x61]);
         }
 
-        Cli.Run("--version"); // so that the runtime is in memory
-        var ended = Cli.Refuses("check", path);
+        Cli.Start("--version"); // so that the runtime is in memory
+        var ended = Cli.Refused(Cli.Start("check", path));
         Assert.True(ended.Milliseconds < 1000, $"{name} took {ended.Milliseconds} ms");
         Assert.Contains($"broken.viv.yaml:{line}:{column}: ", ended.Error, StringComparison.Ordinal);
         Assert.DoesNotContain("\u001b", ended.Error, StringComparison.Ordinal);

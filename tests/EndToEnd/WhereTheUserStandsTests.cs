@@ -7,7 +7,7 @@ public sealed class WhereTheUserStandsTests
 
     /// <summary>The words of the README; the program is not built again.</summary>
     private static Ended RunAsTheReadmeSays(string folder, string project, params string[] words) =>
-        Cli.Start(
+        Cli.StartIn(
             folder,
             "dotnet",
             ["run", "-c", Cli.Configuration, "--no-build", "--project", project, "--", .. words]

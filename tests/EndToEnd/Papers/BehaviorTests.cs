@@ -67,7 +67,7 @@ public sealed class BehaviorTests(PaperFolder papers)
     public void Two_runs_give_the_same_bytes(string sample)
     {
         using var scratch = new Scratch();
-        var (first, second) = (papers.Of(sample), PaperFolder.Write(sample, scratch.Folder));
+        var (first, second) = (papers.Of(sample), PaperFolder.Start(sample, scratch.Folder));
         Assert.Equal(first.Files, second.Files);
         Assert.All(
             first.Files,

@@ -33,11 +33,14 @@ internal static class InProcess
 
     /// <summary>Papers of a sample.</summary>
     public static IReadOnlyList<PaperFile> OfSample(string sample, PaperWish wish) =>
-        [.. PaperList.Write(new PaperJob(Sample(sample), wish))];
+        Papers(Sample(sample), wish);
 
     /// <summary>Papers of a design file.</summary>
     public static IReadOnlyList<PaperFile> Papers(string design, PaperWish wish) =>
-        [.. PaperList.Write(new PaperJob(Compute(design), wish))];
+        Papers(Compute(design), wish);
+
+    private static IReadOnlyList<PaperFile> Papers(DesignResult result, PaperWish wish) =>
+        [.. PaperList.Write(new PaperJob(result, wish, SettingsCard.Of(result.Numbers)))];
 
     private static DesignResult Compute(string design)
     {

@@ -34,9 +34,15 @@ public sealed class PaperFolder : IDisposable
 
     public void Dispose() => Directory.Delete(root, true);
 
-    internal static WrittenPapers Write(string sample, string folder, params string[] more)
+    internal static WrittenPapers Write(string sample, string folder, params string[] more) =>
+        Written(folder, Cli.Run(["papers", sample, "--out", folder, .. more]));
+
+    /// <summary>The same by a process of its own.</summary>
+    internal static WrittenPapers Start(string sample, string folder) =>
+        Written(folder, Cli.Start("papers", sample, "--out", folder));
+
+    private static WrittenPapers Written(string folder, Ended ended)
     {
-        var ended = Cli.Run(["papers", sample, "--out", folder, .. more]);
         Assert.True(ended.Code is 0 or 1, ended.ToString());
         return new WrittenPapers(folder, ended);
     }
