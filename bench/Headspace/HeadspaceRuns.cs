@@ -133,8 +133,7 @@ public class HeadspaceRuns
         var folder = AppContext.BaseDirectory;
         while (!File.Exists(Path.Combine(folder, "Litterfall.slnx")))
         {
-            folder =
-                Path.GetDirectoryName(folder)
+            folder = Path.GetDirectoryName(folder)
                 ?? throw new InvalidOperationException("run it inside the checkout");
         }
 

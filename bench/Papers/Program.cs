@@ -1,4 +1,3 @@
-using Litterfall.Judging.Levers;
 using BenchmarkDotNet.Attributes;
 using BenchmarkDotNet.Running;
 using Litterfall.App;
@@ -8,6 +7,7 @@ using Litterfall.Documents.Papers;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
 using Litterfall.Judging;
+using Litterfall.Judging.Levers;
 using Litterfall.Quantities.Sizing;
 
 BenchmarkRunner.Run<Litterfall.Bench.Papers.AllPapers>(args: args);
@@ -50,11 +50,13 @@ namespace Litterfall.Bench.Papers
         [Benchmark]
         public long Papers() =>
             PaperList
-                .Write(new PaperJob(
+                .Write(
+                    new PaperJob(
                         result,
                         new PaperWish(PaperSize.A4, null, "bench", false),
                         SettingsCard.Of(result.Numbers)
-                    ))
+                    )
+                )
                 .Sum(p => (long)p.Bytes.Length);
     }
 }

@@ -21,6 +21,8 @@ namespace Litterfall.Forecasting;
 /// <param name="last">The last stage that may be asked for.</param>
 public sealed class DesignNumbers(DesignStages stages, Reach reach, Stage last = Stage.Life)
 {
+    private FloorWater? water;
+
     /// <summary>Numbers of a design, all the way.</summary>
     /// <param name="design">The design.</param>
     public DesignNumbers(CheckedDesign design)
@@ -46,11 +48,17 @@ public sealed class DesignNumbers(DesignStages stages, Reach reach, Stage last =
 
     /// <summary>The same numbers, seen only so far.</summary>
     /// <param name="other">How far.</param>
-    public DesignNumbers Upto(Reach other) => other == reach ? this : new(stages, other, last);
+    public DesignNumbers Upto(Reach other) =>
+        other == reach ? this : new(stages, other, last) { water = water };
 
     /// <summary>The same numbers for one that says which stage it needs; asking for more is our mistake.</summary>
     /// <param name="stage">The last stage.</param>
-    public DesignNumbers Within(Stage stage) => stage == last ? this : new(stages, reach, stage);
+    public DesignNumbers Within(Stage stage) =>
+        stage == last ? this : new(stages, reach, stage) { water = water };
+
+    /// <summary>The same numbers where the water of the floor were another.</summary>
+    /// <param name="other">Water of the floor.</param>
+    public DesignNumbers With(FloorWater other) => new(stages, reach, last) { water = other };
 
     /// <summary>The design.</summary>
     public CheckedDesign Design => stages.Design;
@@ -77,7 +85,7 @@ public sealed class DesignNumbers(DesignStages stages, Reach reach, Stage last =
             : null;
 
     /// <summary>Water of the floor.</summary>
-    public FloorWater Water => From(Stage.WaterAndAir).Water(reach);
+    public FloorWater Water => water ?? From(Stage.WaterAndAir).Water(reach);
 
     /// <summary>Masses.</summary>
     public Weights Weights => From(Stage.Quantities).Weights;

@@ -160,11 +160,13 @@ public static class RuleBook
     /// to a caution unless it protects an animal or a person.
     /// </summary>
     public static ImmutableArray<Finding> Judge(DesignNumbers numbers) =>
-        [
-            .. All.SelectMany(rule => rule.Judge(numbers.Within(rule.Needs)))
-                .Select(Held)
-                .OrderByDescending(f => f.Severity),
-        ];
+        [.. All.SelectMany(rule => Judge(numbers, rule)).OrderByDescending(f => f.Severity)];
+
+    /// <summary>What one rule finds; only the stages it needs are computed.</summary>
+    /// <param name="numbers">Numbers of the design.</param>
+    /// <param name="rule">The rule.</param>
+    public static ImmutableArray<Finding> Judge(DesignNumbers numbers, Rule rule) =>
+        [.. rule.Judge(numbers.Within(rule.Needs)).Select(Held)];
 
     /// <summary>The rule behind a finding; null where none has its name.</summary>
     /// <param name="slug">Name of the rule.</param>

@@ -1,5 +1,6 @@
-using System.CommandLine.Parsing;
+using Litterfall.Domain.DesignFile;
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using Litterfall.App.Commands;
 using Litterfall.App.Files;
 using Litterfall.Domain.Faults;

@@ -21,7 +21,9 @@ public sealed class PicturesTests
         Assert.Empty(
             Pictures.Differences(
                 Approved.Read(Desk),
-                Changed((canvas, picture) => canvas.DrawImage(picture, right, down, SKSamplingOptions.Default))
+                Changed(
+                    (canvas, picture) => canvas.DrawImage(picture, right, down, SKSamplingOptions.Default)
+                )
             )
         );
 

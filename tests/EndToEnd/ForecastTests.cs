@@ -14,9 +14,8 @@ public sealed class ForecastTests
     {
         var result = Run(Office, "--days", "10", "--members", "3");
         var series = result["series"]!.AsObject();
-        Assert.All(
-            series.Where(s => s.Value is JsonArray && s.Key != "depthMm"),
-            s => Assert.Equal(241, s.Value!.AsArray().Count)
+        Assert.All(series.Where(s => s.Value is JsonArray && s.Key != "depthMm"), s =>
+            Assert.Equal(241, s.Value!.AsArray().Count)
         );
         Assert.All(series["fogByPane"]!.AsObject(), p => Assert.Equal(241, p.Value!.AsArray().Count));
         var water = result["ledgers"]!["waterGrams"]!;

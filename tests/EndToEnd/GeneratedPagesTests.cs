@@ -1,7 +1,7 @@
 using Litterfall.App.Files;
 using Litterfall.App.Pages;
-using Litterfall.Judging.Rules;
 using Litterfall.Judging;
+using Litterfall.Judging.Rules;
 using Litterfall.Tests.EndToEnd.Papers;
 using Litterfall.Verification;
 using Xunit;
@@ -29,9 +29,8 @@ public sealed class GeneratedPagesTests
         var page = FindingsPage.Write();
         Check("docs/handbook/findings.md", page);
         Assert.True(RuleBook.All.Length >= 13, $"only {RuleBook.All.Length} rules are listed");
-        Assert.All(
-            RuleBook.All,
-            rule => Assert.Single(page.Split('\n'), line => line.StartsWith($"| `{rule.Slug}` |", Ordinal))
+        Assert.All(RuleBook.All, rule =>
+            Assert.Single(page.Split('\n'), line => line.StartsWith($"| `{rule.Slug}` |", Ordinal))
         );
     }
 

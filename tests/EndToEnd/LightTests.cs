@@ -43,7 +43,8 @@ public sealed class LightTests
     public static TheoryData<string> Lit =>
         [
             .. Cli.Samples.Where(sample =>
-                System.IO.File.ReadAllText(Path.Combine(Cli.Root, sample))
+                System
+                    .IO.File.ReadAllText(Path.Combine(Cli.Root, sample))
                     .Contains("\nlamps:", StringComparison.Ordinal)
             ),
         ];

@@ -75,19 +75,14 @@ public sealed class EveryCase
     [Fact]
     public void Every_known_shortfall_names_a_case_and_a_reason()
     {
-        Assert.All(
-            Known.Shortfalls,
-            shortfall =>
-            {
-                Assert.Contains(
-                    All,
-                    c =>
-                        string.Equals(c.Source, shortfall.Source, StringComparison.Ordinal)
-                        && string.Equals(c.Quantity, shortfall.Quantity, StringComparison.Ordinal)
-                );
-                Assert.False(string.IsNullOrWhiteSpace(shortfall.Reason));
-            }
-        );
+        Assert.All(Known.Shortfalls, shortfall =>
+        {
+            Assert.Contains(All, c =>
+                string.Equals(c.Source, shortfall.Source, StringComparison.Ordinal)
+                && string.Equals(c.Quantity, shortfall.Quantity, StringComparison.Ordinal)
+            );
+            Assert.False(string.IsNullOrWhiteSpace(shortfall.Reason));
+        });
         Assert.Distinct(Known.Shortfalls.Select(s => (s.Source, s.Quantity)));
     }
 
@@ -95,16 +90,13 @@ public sealed class EveryCase
     public void Cases_are_complete_and_distinct()
     {
         Assert.Distinct(All.Select(c => (c.Source, c.Quantity, c.Unit)));
-        Assert.All(
-            All,
-            c =>
-            {
-                Assert.False(string.IsNullOrWhiteSpace(c.Subject + c.Unit));
-                Assert.False(string.IsNullOrWhiteSpace(c.Reason));
-                Assert.True(c.Tolerance >= 0.0);
-                Assert.True(double.IsFinite(c.Expected));
-            }
-        );
+        Assert.All(All, c =>
+        {
+            Assert.False(string.IsNullOrWhiteSpace(c.Subject + c.Unit));
+            Assert.False(string.IsNullOrWhiteSpace(c.Reason));
+            Assert.True(c.Tolerance >= 0.0);
+            Assert.True(double.IsFinite(c.Expected));
+        });
     }
 
     private static string Root()

@@ -9,8 +9,7 @@ internal sealed record KnownShortfalls(IReadOnlyList<Shortfall> Shortfalls)
 
     public static KnownShortfalls Read()
     {
-        using Stream stream =
-            typeof(KnownShortfalls).Assembly.GetManifestResourceStream(FileName)
+        using Stream stream = typeof(KnownShortfalls).Assembly.GetManifestResourceStream(FileName)
             ?? throw new InvalidOperationException(FileName + " is not embedded in the test assembly.");
         return JsonSerializer.Deserialize<KnownShortfalls>(stream, JsonSerializerOptions.Web)
             ?? throw new InvalidOperationException(FileName + " is empty.");

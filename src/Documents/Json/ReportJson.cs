@@ -1,6 +1,6 @@
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
 

@@ -1,8 +1,8 @@
 using System.Globalization;
-using Litterfall.Domain.Figures;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Views;
+using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Light;
 using Litterfall.Quantities.Measures;

@@ -1,8 +1,8 @@
-using Litterfall.Quantities.Sizing;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Views;
 using Litterfall.Instructions.Building;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Documents.Papers;
 

@@ -34,9 +34,7 @@ public static class CutTable
                     CsvCell.Of(part.Count.Si),
                     CsvCell.Of(Unit.Millimeter.FromSi(part.Length.Si)),
                     CsvCell.Of(Unit.Millimeter.FromSi(part.Width.Si)),
-                    CsvCell.Of(
-                        part.Thickness is { } thickness ? Unit.Millimeter.FromSi(thickness.Si) : null
-                    ),
+                    CsvCell.Of(part.Thickness is { } thickness ? Unit.Millimeter.FromSi(thickness.Si) : null),
                     CsvCell.Of(part.Note)
                 )
             ),

@@ -1,8 +1,8 @@
-using Litterfall.Quantities.Sizing;
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain;
 using Litterfall.Quantities.Placing;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Documents.Views;
 

@@ -67,11 +67,6 @@ public sealed class CheckedDesign
     {
         var line = Document.LineOf(path);
         var place = line.Length == 0 ? $"{path}, left out" : $"{path}, {line}";
-        return Figures.Figure.Given(
-            name,
-            count,
-            Unit.One,
-            new Citation("design", place, Provenance.Entered)
-        );
+        return Figures.Figure.Given(name, count, Unit.One, new Citation("design", place, Provenance.Entered));
     }
 }

@@ -1,5 +1,5 @@
-using System.Collections.Immutable;
 using System.Collections;
+using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;

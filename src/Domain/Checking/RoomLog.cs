@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 
 namespace Litterfall.Domain.Checking;

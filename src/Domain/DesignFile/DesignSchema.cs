@@ -1,3 +1,4 @@
+using Litterfall.Domain.Keys;
 using System.Text.Json.Nodes;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Units;

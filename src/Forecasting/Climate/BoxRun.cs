@@ -92,10 +92,7 @@ public sealed record BoxRun
         return new BoxRun
         {
             Setup = coupled,
-            Start = new SimulationState(
-                air.Even(start.Celsius, 0.8),
-                new WaterState(floor.Columns.Fresh, 0)
-            ),
+            Start = new SimulationState(air.Even(start.Celsius, 0.8), new WaterState(floor.Columns.Fresh, 0)),
             Surfaces = surfaces,
             Floor = floor.Columns,
             First = first,
@@ -162,8 +159,7 @@ public sealed record BoxRun
 
     private static HandDrain HandDrain(FloorSetup floor, bool isDrained)
     {
-        var byHand =
-            isDrained && floor.IsDrainedByHand && double.IsFinite(floor.HighestLevelMeters);
+        var byHand = isDrained && floor.IsDrainedByHand && double.IsFinite(floor.HighestLevelMeters);
         return new HandDrain(
             byHand ? floor.HighestLevelMeters : double.PositiveInfinity,
             floor.Columns.DrainageMeters > 0 ? floor.Columns.DrainageMeters : double.PositiveInfinity

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
-using Litterfall.Forecasting.Floor;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Floor;
 
 namespace Litterfall.Forecasting.Climate;
 

@@ -19,11 +19,6 @@ public static class SimulatedFigure
     /// <param name="unit">Unit it is shown in.</param>
     /// <param name="how">What was read off the run.</param>
     /// <param name="inputs">What the run rests on.</param>
-    public static Figure From(
-        string name,
-        double si,
-        Unit unit,
-        string how,
-        ImmutableArray<Figure> inputs
-    ) => Figure.Computed(how, si, unit.Dimension, inputs.AsSpan()).As(name, unit, Engine);
+    public static Figure From(string name, double si, Unit unit, string how, ImmutableArray<Figure> inputs) =>
+        Figure.Computed(how, si, unit.Dimension, inputs.AsSpan()).As(name, unit, Engine);
 }

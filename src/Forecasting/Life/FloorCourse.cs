@@ -1,10 +1,10 @@
-using Litterfall.Quantities.Sizing;
 using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics.Crew;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Life;
 

@@ -1,10 +1,10 @@
-using Litterfall.Quantities.Sizing;
-using Litterfall.Domain.Checking;
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics.Crew;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Forecasting.Life;

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
-using Litterfall.Forecasting.Floor;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Floor;
 using Litterfall.Physics.Soil;
 using Litterfall.Quantities.Sizing;
 
@@ -191,10 +191,6 @@ public sealed record FloorWater
                 Unit.Millimeter.Dimension,
                 grain
             )
-            .As(
-                "capillary rise over the level",
-                Unit.Millimeter,
-                Citation.Habit("a pore is 0.4 of a grain")
-            );
+            .As("capillary rise over the level", Unit.Millimeter, Citation.Habit("a pore is 0.4 of a grain"));
     }
 }

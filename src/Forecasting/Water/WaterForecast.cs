@@ -1,6 +1,6 @@
-using Litterfall.Forecasting.Climate;
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
+using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;
 using Litterfall.Physics.Soil;
@@ -104,15 +104,12 @@ public sealed record WaterForecast
 
         var days = new double?[Changes.Length + 1];
         days[^1] = FirstDrainDay;
-        Parallel.For(
-            0,
-            Changes.Length,
-            i =>
-                days[i] = new Run(
-                    setup.Design,
-                    balance,
-                    setup.Floor!.With(setup.Design, setup.Layers, Changes[i])
-                ).FirstDrain(WaterPolicy.Days)
+        Parallel.For(0, Changes.Length, i =>
+            days[i] = new Run(
+                setup.Design,
+                balance,
+                setup.Floor!.With(setup.Design, setup.Layers, Changes[i])
+            ).FirstDrain(WaterPolicy.Days)
         );
         return (days.Min(), days.Any(d => d is null) ? null : days.Max());
     }

@@ -1,10 +1,10 @@
-using Litterfall.Quantities.Sizing;
 using Litterfall.Domain;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Building;
 

@@ -51,7 +51,10 @@ internal static class CleanSteps
 
     private static void Aggregate(DesignNumbers numbers, StepWriter writer)
     {
-        if (numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage) is not { Material: { } material } layer)
+        if (
+            numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage)
+            is not { Material: { } material } layer
+        )
         {
             return;
         }
@@ -88,7 +91,10 @@ internal static class CleanSteps
 
     private static void Leaves(DesignNumbers numbers, StepWriter writer)
     {
-        if (numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter) is not { Material: { } leaves } layer)
+        if (
+            numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter)
+            is not { Material: { } leaves } layer
+        )
         {
             return;
         }
@@ -127,7 +133,10 @@ internal static class CleanSteps
         {
             if (!Goods.NeedsHeat(prepared))
             {
-                writer.Step(key, $"{NumberText.Capital(entry.Name)}: already {Word(prepared)}. Rinse off the dust.");
+                writer.Step(
+                    key,
+                    $"{NumberText.Capital(entry.Name)}: already {Word(prepared)}. Rinse off the dust."
+                );
                 continue;
             }
 

@@ -88,9 +88,7 @@ internal static class FittingSteps
                 design.Figure($"{key}.length", "vent length", l, Unit.Millimeter),
                 design.Figure($"{key}.width", "vent width", w, Unit.Millimeter)
             ),
-            { Area: { } a } => writer.Of(
-                design.Figure($"{key}.area", "vent area", a, Unit.SquareCentimeter)
-            ),
+            { Area: { } a } => writer.Of(design.Figure($"{key}.area", "vent area", a, Unit.SquareCentimeter)),
             _ => "as drawn",
         };
         var side = vent.Side is { } s ? $" in the {s.ToString().ToLowerInvariant()}" : "";

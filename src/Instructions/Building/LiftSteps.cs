@@ -1,6 +1,6 @@
-using Litterfall.Quantities.Measures;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Parts;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Instructions.Building;
 

@@ -1,4 +1,3 @@
-using Litterfall.Quantities.Sizing;
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
@@ -7,6 +6,7 @@ using Litterfall.Forecasting;
 using Litterfall.Instructions.Buying;
 using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Building;
 

@@ -1,9 +1,9 @@
-using Litterfall.Quantities.Measures;
 using System.Globalization;
 using Litterfall.Domain;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Buying;

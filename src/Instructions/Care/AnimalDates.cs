@@ -1,6 +1,6 @@
-using Litterfall.Forecasting.Life;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting;
+using Litterfall.Forecasting.Life;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Stocking;
 
@@ -92,7 +92,10 @@ public static class AnimalDates
     /// <summary>Start and end of the quarantine of the animals that are sold with the box.</summary>
     private static IEnumerable<CareDate> Quarantines(DesignNumbers numbers, DateOnly moveIn)
     {
-        var animals = BoxAnimal.Of(numbers.Design).Where(a => !a.IsRatedOnly && a.Resident.Count > 0).ToArray();
+        var animals = BoxAnimal
+            .Of(numbers.Design)
+            .Where(a => !a.IsRatedOnly && a.Resident.Count > 0)
+            .ToArray();
         for (var i = 0; i < animals.Length; i++)
         {
             var (resident, entry, path, _) = animals[i];

@@ -150,7 +150,11 @@ public static class CareDates
         Figure lead,
         (string Title, string Text) words,
         string where
-    ) => new(key, planting.AddDays(-GrowIn.WholeDays(lead)), words.Title, words.Text, null, where) { Interval = lead };
+    ) =>
+        new(key, planting.AddDays(-GrowIn.WholeDays(lead)), words.Title, words.Text, null, where)
+        {
+            Interval = lead,
+        };
 
     private static IEnumerable<CareDate> Planting(DesignNumbers numbers, DateOnly planting)
     {

@@ -1,7 +1,7 @@
-using Litterfall.Forecasting.Life;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Forecasting.Life;
 using Litterfall.Physics.Crew;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Stocking;

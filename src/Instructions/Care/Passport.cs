@@ -1,4 +1,3 @@
-using Litterfall.Quantities.Sizing;
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Figures;
@@ -6,6 +5,7 @@ using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;

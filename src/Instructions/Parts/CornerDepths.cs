@@ -39,13 +39,7 @@ public sealed record Corners(Figure FrontLeft, Figure FrontRight, Figure BackLef
 /// <param name="Depth">Its depth as settled, where it lies.</param>
 /// <param name="Poured">Depth to pour before it settles; null for layers that do not.</param>
 /// <param name="Top">Height of its upper surface over the base glass, as settled.</param>
-public sealed record LayerCorners(
-    LayerKind Kind,
-    string Name,
-    Corners Depth,
-    Corners? Poured,
-    Corners Top
-)
+public sealed record LayerCorners(LayerKind Kind, string Name, Corners Depth, Corners? Poured, Corners Top)
 {
     /// <summary>Its word.</summary>
     public string Layer => Kind.Word();

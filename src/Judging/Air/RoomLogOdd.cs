@@ -17,7 +17,10 @@ internal static class RoomLogOdd
         Protects.Build,
         "the log of the room is short, has gaps, a value that stands still, lines twice or without a value",
         Judge
-    );
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -1,9 +1,9 @@
-using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Crew;
 

@@ -1,8 +1,8 @@
-using Litterfall.Forecasting.Floor;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
+using Litterfall.Forecasting.Floor;
 
 namespace Litterfall.Judging.Rules;
 

@@ -268,10 +268,7 @@ public sealed class FirstBuild
         for (var turn = 0; ; turn++)
         {
             cancel.ThrowIfCancellationRequested();
-            if (
-                Check(changed) is not { } design
-                || Month(design).Climate?.Computed?.Days is not { } days
-            )
+            if (Check(changed) is not { } design || Month(design).Climate?.Computed?.Days is not { } days)
             {
                 return null;
             }

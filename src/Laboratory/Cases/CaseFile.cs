@@ -1,5 +1,5 @@
-using Litterfall.Laboratory.Cases;
 using Litterfall.Domain.Faults;
+using Litterfall.Laboratory.Cases;
 
 namespace Litterfall.Laboratory.Cases;
 

@@ -1,6 +1,6 @@
+using System.Text;
 using System.Text.Json;
 using System.Text.Unicode;
-using System.Text;
 
 namespace Litterfall.Laboratory.Cases;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Text.Json;
 using System.Text;
+using System.Text.Json;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
 using Litterfall.Physics.Light;

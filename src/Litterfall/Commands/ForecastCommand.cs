@@ -1,4 +1,3 @@
-using Litterfall.Laboratory.Column;
 using System.CommandLine;
 using System.Diagnostics;
 using System.Globalization;
@@ -7,6 +6,7 @@ using Litterfall.App.Forecasts;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Faults;
 using Litterfall.Forecasting.Climate;
+using Litterfall.Laboratory.Column;
 
 namespace Litterfall.App.Commands;
 

@@ -1,4 +1,3 @@
-using Litterfall.Judging.Levers;
 using System.CommandLine;
 using System.Globalization;
 using System.Reflection;
@@ -10,6 +9,7 @@ using Litterfall.Documents.Text;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
 using Litterfall.Judging;
+using Litterfall.Judging.Levers;
 
 namespace Litterfall.App.Commands;
 

@@ -1,10 +1,10 @@
-using Litterfall.Laboratory.Cases;
 using System.Reflection;
 using System.Text;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
+using Litterfall.Laboratory.Cases;
 
 namespace Litterfall.App.Files;
 
@@ -140,10 +140,8 @@ public static class Shop
             );
         }
 
-        var files = DesignFilesReader.Read(
-            document,
-            (name, largest) =>
-                Beside(path, name) is { } file && File.Exists(file) ? BoundedFile.Bytes(file, largest) : null
+        var files = DesignFilesReader.Read(document, (name, largest) =>
+            Beside(path, name) is { } file && File.Exists(file) ? BoundedFile.Bytes(file, largest) : null
         );
         return files.IsGood
             ? DesignChecker.Check(document, catalog.Value!, files.Value)

@@ -1,4 +1,3 @@
-using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using System.Text;
 using Litterfall.Documents.Layout;
@@ -6,6 +5,7 @@ using Litterfall.Documents.Papers;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Judging;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.App.Pages;
 

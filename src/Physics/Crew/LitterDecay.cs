@@ -58,11 +58,5 @@ public static class LitterDecay
         double kilopascals,
         double saturation,
         double fauna
-    ) =>
-        perYearAt24
-        / 365.0
-        * WarmthFactor(celsius)
-        * Damp(kilopascals)
-        * Air(saturation)
-        * (1.0 + fauna);
+    ) => perYearAt24 / 365.0 * WarmthFactor(celsius) * Damp(kilopascals) * Air(saturation) * (1.0 + fauna);
 }

@@ -34,11 +34,7 @@ public static class MistingDay
             ).As("water fogged a day", Unit.Milliliter)
             : null;
 
-    private static Figure Time(
-        CheckedDesign design,
-        string owner,
-        Domain.Lists.Seq<Domain.MistTime> times
-    ) =>
+    private static Figure Time(CheckedDesign design, string owner, Domain.Lists.Seq<Domain.MistTime> times) =>
         Figure
             .Total(
                 times

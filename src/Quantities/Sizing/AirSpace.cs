@@ -12,13 +12,13 @@ public sealed record AirSpace(Figure LayersHeight, Figure AirHeight, Figure Volu
     public static AirSpace Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers)
     {
         var heights = layers
-            .Select(l => l.Kind is LayerKind.Moss or LayerKind.Litter ? l.Depth * (l.Area / box.OpenFloor) : l.Depth)
+            .Select(l =>
+                l.Kind is LayerKind.Moss or LayerKind.Litter ? l.Depth * (l.Area / box.OpenFloor) : l.Depth
+            )
             .ToList();
         var stack =
             box.OpenFloor.Si > 0
-                ? Figure
-                    .Total(heights, Unit.Meter.Dimension)
-                    .As("mean height of all layers", Unit.Centimeter)
+                ? Figure.Total(heights, Unit.Meter.Dimension).As("mean height of all layers", Unit.Centimeter)
                 : Figure.Choice("mean height of all layers", 0, Unit.Centimeter, "there is no floor");
         var filled = Figure
             .Total([.. layers.Select(l => l.Finished)], Unit.Liter.Dimension)

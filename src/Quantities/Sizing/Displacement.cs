@@ -31,9 +31,7 @@ public sealed record Displacement(Figure FromDrainage, Figure FromSoil)
         }
 
         return new Displacement(
-            Figure
-                .Total(drainage, Unit.Liter.Dimension)
-                .As("displaced from the drainage layer", Unit.Liter),
+            Figure.Total(drainage, Unit.Liter.Dimension).As("displaced from the drainage layer", Unit.Liter),
             Figure.Total(soil, Unit.Liter.Dimension).As("displaced from the soil", Unit.Liter)
         );
     }

@@ -156,7 +156,13 @@ public static class FloorLayers
         var area = (box.OpenFloor * cover).As("area under moss", Unit.SquareCentimeter);
         var finished = (area * depth).As("moss volume", Unit.Liter);
         var material = design.Entry("floor.moss.material");
-        var layer = Flat(LayerKind.Moss, depth, area, finished, Loss(design, "floor.moss.loss", moss.Loss)) with
+        var layer = Flat(
+            LayerKind.Moss,
+            depth,
+            area,
+            finished,
+            Loss(design, "floor.moss.loss", moss.Loss)
+        ) with
         {
             Material = material,
         };
@@ -181,7 +187,13 @@ public static class FloorLayers
         var area = (box.OpenFloor * cover).As("area under litter", Unit.SquareCentimeter);
         var finished = (area * depth).As("loose litter volume", Unit.Liter);
         var material = design.Entry("floor.litter.material");
-        var layer = Flat(LayerKind.Litter, depth, area, finished, Loss(design, "floor.litter.loss", litter.Loss)) with
+        var layer = Flat(
+            LayerKind.Litter,
+            depth,
+            area,
+            finished,
+            Loss(design, "floor.litter.loss", litter.Loss)
+        ) with
         {
             Material = material,
         };
@@ -193,13 +205,7 @@ public static class FloorLayers
     }
 
     /// <summary>A layer that is neither mixed nor settles.</summary>
-    private static FloorLayer Flat(
-        LayerKind kind,
-        Figure depth,
-        Figure area,
-        Figure finished,
-        Figure loss
-    )
+    private static FloorLayer Flat(LayerKind kind, Figure depth, Figure area, Figure finished, Figure loss)
     {
         var layer = kind.Word();
         var mixed = (finished / (One - SizingPolicy.NoSettling)).As($"{layer} before settling", Unit.Liter);

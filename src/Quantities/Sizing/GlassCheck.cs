@@ -89,7 +89,10 @@ public static class GlassCheck
         ImmutableArray<FloorLayer> layers
     )
     {
-        var ground = layers.Where(l => l.Kind is LayerKind.Drainage or LayerKind.Soil).Select(l => l.Highest).ToArray();
+        var ground = layers
+            .Where(l => l.Kind is LayerKind.Drainage or LayerKind.Soil)
+            .Select(l => l.Highest)
+            .ToArray();
         if (box.Walls is null || !box.IsBuildable || ground.Length == 0 || Flood(ground, box).Si <= 0)
         {
             return [];

@@ -28,12 +28,7 @@ public static class HardscapeSize
     /// <summary>Mass of a piece.</summary>
     public static Figure Mass(CheckedDesign design, int piece) =>
         design.Design.Hardscape[piece].Mass is { } mass
-            ? design.Figure(
-                $"hardscape[{piece}].mass",
-                $"mass of {Name(design, piece)}",
-                mass,
-                Unit.Kilogram
-            )
+            ? design.Figure($"hardscape[{piece}].mass", $"mass of {Name(design, piece)}", mass, Unit.Kilogram)
             : (Volume(design, piece) * Density(design, piece)).As(
                 $"mass of {Name(design, piece)}",
                 Unit.Kilogram

@@ -41,9 +41,7 @@ public static class MixComponents
         var loose = (layer.Loose * share).As($"loose {material.Name}", Unit.Liter);
         var dry = material.Figure("bulkDensityDry");
         var sold = material.Figure("bulkDensityAsSold") ?? dry;
-        var mass = sold is null
-            ? null
-            : (loose * sold).As($"mass of {material.Name} as sold", Unit.Kilogram);
+        var mass = sold is null ? null : (loose * sold).As($"mass of {material.Name} as sold", Unit.Kilogram);
         return new LayerComponent
         {
             Material = material,

@@ -41,10 +41,5 @@ internal static class ItalianGuide
         );
 
     private static Figure Box(string name, double squareCentimeters) =>
-        Figure.Given(
-            name,
-            Unit.SquareCentimeter.ToSiValue(squareCentimeters),
-            Unit.SquareCentimeter,
-            Guide
-        );
+        Figure.Given(name, Unit.SquareCentimeter.ToSiValue(squareCentimeters), Unit.SquareCentimeter, Guide);
 }

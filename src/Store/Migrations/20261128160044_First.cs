@@ -16,12 +16,13 @@ namespace Litterfall.Store.Migrations
                 columns: table => new
                 {
                     Key = table.Column<string>(type: "TEXT", nullable: false),
-                    Value = table.Column<string>(type: "TEXT", nullable: false)
+                    Value = table.Column<string>(type: "TEXT", nullable: false),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Choices", x => x.Key);
-                });
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "Designs",
@@ -34,28 +35,31 @@ namespace Litterfall.Store.Migrations
                     ChangedTicks = table.Column<long>(type: "INTEGER", nullable: false),
                     IsAway = table.Column<bool>(type: "INTEGER", nullable: false),
                     Verdict = table.Column<string>(type: "TEXT", nullable: true),
-                    Stamp = table.Column<int>(type: "INTEGER", nullable: false)
+                    Stamp = table.Column<int>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Designs", x => x.Id);
-                });
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "Entries",
                 columns: table => new
                 {
-                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table
+                        .Column<int>(type: "INTEGER", nullable: false)
                         .Annotation("Sqlite:Autoincrement", true),
                     Key = table.Column<string>(type: "TEXT", nullable: false),
                     Json = table.Column<string>(type: "TEXT", nullable: false),
                     Note = table.Column<string>(type: "TEXT", nullable: false),
-                    Ticks = table.Column<long>(type: "INTEGER", nullable: false)
+                    Ticks = table.Column<long>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Entries", x => x.Id);
-                });
+                }
+            );
 
             migrationBuilder.CreateTable(
                 name: "Versions",
@@ -69,7 +73,7 @@ namespace Litterfall.Store.Migrations
                     Note = table.Column<string>(type: "TEXT", nullable: false),
                     Engine = table.Column<string>(type: "TEXT", nullable: false),
                     Library = table.Column<string>(type: "TEXT", nullable: false),
-                    Ticks = table.Column<long>(type: "INTEGER", nullable: false)
+                    Ticks = table.Column<long>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
@@ -79,34 +83,30 @@ namespace Litterfall.Store.Migrations
                         column: x => x.DesignId,
                         principalTable: "Designs",
                         principalColumn: "Id",
-                        onDelete: ReferentialAction.Restrict);
-                });
+                        onDelete: ReferentialAction.Restrict
+                    );
+                }
+            );
 
             migrationBuilder.CreateIndex(
                 name: "IX_Designs_ChangedTicks",
                 table: "Designs",
-                column: "ChangedTicks");
+                column: "ChangedTicks"
+            );
 
-            migrationBuilder.CreateIndex(
-                name: "IX_Entries_Key",
-                table: "Entries",
-                column: "Key");
+            migrationBuilder.CreateIndex(name: "IX_Entries_Key", table: "Entries", column: "Key");
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
-            migrationBuilder.DropTable(
-                name: "Choices");
+            migrationBuilder.DropTable(name: "Choices");
 
-            migrationBuilder.DropTable(
-                name: "Entries");
+            migrationBuilder.DropTable(name: "Entries");
 
-            migrationBuilder.DropTable(
-                name: "Versions");
+            migrationBuilder.DropTable(name: "Versions");
 
-            migrationBuilder.DropTable(
-                name: "Designs");
+            migrationBuilder.DropTable(name: "Designs");
         }
     }
 }

@@ -14,28 +14,26 @@ namespace Litterfall.Store.Migrations
                 name: "Files",
                 columns: table => new
                 {
-                    Id = table.Column<int>(type: "INTEGER", nullable: false)
+                    Id = table
+                        .Column<int>(type: "INTEGER", nullable: false)
                         .Annotation("Sqlite:Autoincrement", true),
                     Name = table.Column<string>(type: "TEXT", maxLength: 200, nullable: false),
                     Bytes = table.Column<byte[]>(type: "BLOB", nullable: false),
-                    Ticks = table.Column<long>(type: "INTEGER", nullable: false)
+                    Ticks = table.Column<long>(type: "INTEGER", nullable: false),
                 },
                 constraints: table =>
                 {
                     table.PrimaryKey("PK_Files", x => x.Id);
-                });
+                }
+            );
 
-            migrationBuilder.CreateIndex(
-                name: "IX_Files_Name",
-                table: "Files",
-                column: "Name");
+            migrationBuilder.CreateIndex(name: "IX_Files_Name", table: "Files", column: "Name");
         }
 
         /// <inheritdoc />
         protected override void Down(MigrationBuilder migrationBuilder)
         {
-            migrationBuilder.DropTable(
-                name: "Files");
+            migrationBuilder.DropTable(name: "Files");
         }
     }
 }

@@ -47,31 +47,16 @@ public static class OwnMoistAirStates
             double w = MoistAir.HumidityRatio(pressure);
             yield return One(t, percent, "vapor pressure", "Pa", (values[0], 2e-4), () => pressure);
             yield return One(t, percent, "humidity ratio", "kg/kg", (values[1], 1e-8), () => w);
-            yield return One(
-                t,
-                percent,
-                "dew point",
-                "°C",
-                (values[2], 2e-6),
-                () => MoistAir.DewPoint(pressure)
+            yield return One(t, percent, "dew point", "°C", (values[2], 2e-6), () =>
+                MoistAir.DewPoint(pressure)
             );
             yield return One(t, percent, "wet bulb", "°C", (values[3], 2e-6), () => MoistAir.WetBulb(t, w));
-            yield return One(
-                t,
-                percent,
-                "enthalpy",
-                "J/kg",
-                (values[4], 2e-3),
-                () => MoistAir.Enthalpy(t, w)
+            yield return One(t, percent, "enthalpy", "J/kg", (values[4], 2e-3), () =>
+                MoistAir.Enthalpy(t, w)
             );
             yield return One(t, percent, "density", "kg/m³", (values[5], 1e-6), () => MoistAir.Density(t, w));
-            yield return One(
-                t,
-                percent,
-                "volume",
-                "m³/kg",
-                (values[6], 1e-6),
-                () => MoistAir.SpecificVolume(t, w)
+            yield return One(t, percent, "volume", "m³/kg", (values[6], 1e-6), () =>
+                MoistAir.SpecificVolume(t, w)
             );
         }
     }

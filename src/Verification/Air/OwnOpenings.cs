@@ -213,16 +213,11 @@ public static class OwnOpenings
         ImmutableArray<AirOpening> openings,
         double lighterShare
     ) =>
-        Source.Case(
-            quantity,
-            "m³/h",
-            expected,
-            reason,
-            () =>
-                CubicMetersPerHour
-                * new OpeningSet(openings).Buoyant(
-                    Density * (1.0 - (0.5 * lighterShare)),
-                    Density * (1.0 + (0.5 * lighterShare))
-                )
+        Source.Case(quantity, "m³/h", expected, reason, () =>
+            CubicMetersPerHour
+            * new OpeningSet(openings).Buoyant(
+                Density * (1.0 - (0.5 * lighterShare)),
+                Density * (1.0 + (0.5 * lighterShare))
+            )
         );
 }

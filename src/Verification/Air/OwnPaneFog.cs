@@ -89,33 +89,17 @@ public static class OwnPaneFog
     private static IEnumerable<VerificationCase> Room()
     {
         const string Reason = "The printed digits.";
-        yield return Source.Case(
-            $"25 °C, 90 %: dew point",
-            "°C",
-            (23.2, 0.06),
-            Reason,
-            () => MoistAir.DewPoint(0.9 * MoistAir.SaturationPressure(25.0))
+        yield return Source.Case($"25 °C, 90 %: dew point", "°C", (23.2, 0.06), Reason, () =>
+            MoistAir.DewPoint(0.9 * MoistAir.SaturationPressure(25.0))
         );
-        yield return Source.Case(
-            $"box 25 °C, room 18 °C: inner face",
-            "°C",
-            (21.6, 0.06),
-            Reason,
-            () => Pane.InnerCelsius(25.0, 18.0)
+        yield return Source.Case($"box 25 °C, room 18 °C: inner face", "°C", (21.6, 0.06), Reason, () =>
+            Pane.InnerCelsius(25.0, 18.0)
         );
-        yield return Source.Case(
-            $"box 25 °C, room 18 °C: fogs above",
-            "%",
-            (81.0, 0.6),
-            Reason,
-            () => 100.0 * Pane.FogsAbove(25.0, 18.0)
+        yield return Source.Case($"box 25 °C, room 18 °C: fogs above", "%", (81.0, 0.6), Reason, () =>
+            100.0 * Pane.FogsAbove(25.0, 18.0)
         );
-        yield return Source.Case(
-            $"box 25 °C, 90 %: fogs in rooms below",
-            "°C",
-            (21.4, 0.06),
-            Reason,
-            () => Pane.FogsBelowRoom(25.0, 0.9)
+        yield return Source.Case($"box 25 °C, 90 %: fogs in rooms below", "°C", (21.4, 0.06), Reason, () =>
+            Pane.FogsBelowRoom(25.0, 0.9)
         );
     }
 

@@ -53,34 +53,21 @@ public static class PsychrometricLibrary
         const string Reason = "The library's own tolerance.";
         foreach (var (celsius, pascals, ratio, enthalpy, wide) in Saturated)
         {
-            yield return One(
-                $"saturation pressure at {celsius} °C",
-                "Pa",
-                (pascals, 3e-4),
-                () => MoistAir.SaturationPressure(celsius)
+            yield return One($"saturation pressure at {celsius} °C", "Pa", (pascals, 3e-4), () =>
+                MoistAir.SaturationPressure(celsius)
             );
-            yield return One(
-                $"saturated humidity ratio at {celsius} °C",
-                "kg/kg",
-                (ratio, wide),
-                () => Saturation(celsius)
+            yield return One($"saturated humidity ratio at {celsius} °C", "kg/kg", (ratio, wide), () =>
+                Saturation(celsius)
             );
-            yield return One(
-                $"saturated enthalpy at {celsius} °C",
-                "J/kg",
-                (enthalpy, 1e-2),
-                () => MoistAir.Enthalpy(celsius, Saturation(celsius))
+            yield return One($"saturated enthalpy at {celsius} °C", "J/kg", (enthalpy, 1e-2), () =>
+                MoistAir.Enthalpy(celsius, Saturation(celsius))
             );
         }
 
         foreach (var (meters, pascals) in Atmosphere)
         {
-            yield return Library.Case(
-                $"pressure at {meters} m",
-                "Pa",
-                (pascals, 1.0),
-                Reason,
-                () => MoistAir.PressureAt(meters)
+            yield return Library.Case($"pressure at {meters} m", "Pa", (pascals, 1.0), Reason, () =>
+                MoistAir.PressureAt(meters)
             );
         }
 
@@ -104,58 +91,34 @@ public static class PsychrometricLibrary
             (0.0213603998047487, 1e-6),
             () => MoistAir.HumidityRatio(3169.7, Low)
         );
-        yield return One(
-            $"dry air at 25 °C, enthalpy",
-            "J/kg",
-            (25_148.0, 3e-4),
-            () => MoistAir.Enthalpy(25.0, 0.0)
+        yield return One($"dry air at 25 °C, enthalpy", "J/kg", (25_148.0, 3e-4), () =>
+            MoistAir.Enthalpy(25.0, 0.0)
         );
-        yield return One(
-            $"dry air at 25 °C, volume",
-            "m³/kg",
-            (0.8443, 1e-3),
-            () => MoistAir.SpecificVolume(25.0, 0.0)
+        yield return One($"dry air at 25 °C, volume", "m³/kg", (0.8443, 1e-3), () =>
+            MoistAir.SpecificVolume(25.0, 0.0)
         );
-        yield return One(
-            $"enthalpy at 30 °C, w 0.02",
-            "J/kg",
-            (81_316.0, 3e-4),
-            () => MoistAir.Enthalpy(30.0, 0.02)
+        yield return One($"enthalpy at 30 °C, w 0.02", "J/kg", (81_316.0, 3e-4), () =>
+            MoistAir.Enthalpy(30.0, 0.02)
         );
-        yield return One(
-            $"volume at 30 °C, w 0.02, {Low} Pa",
-            "m³/kg",
-            (0.940855374352943, 3e-4),
-            () => MoistAir.SpecificVolume(30.0, 0.02, Low)
+        yield return One($"volume at 30 °C, w 0.02, {Low} Pa", "m³/kg", (0.940855374352943, 3e-4), () =>
+            MoistAir.SpecificVolume(30.0, 0.02, Low)
         );
-        yield return One(
-            $"density at 30 °C, w 0.02, {Low} Pa",
-            "kg/m³",
-            (1.08411986348219, 3e-4),
-            () => MoistAir.Density(30.0, 0.02, Low)
+        yield return One($"density at 30 °C, w 0.02, {Low} Pa", "kg/m³", (1.08411986348219, 3e-4), () =>
+            MoistAir.Density(30.0, 0.02, Low)
         );
-        yield return One(
-            $"temperature of 81,316 J/kg, w 0.02",
-            "°C",
-            (30.0, 1e-3),
-            () => MoistAir.TemperatureFromEnthalpy(81_316.0, 0.02)
+        yield return One($"temperature of 81,316 J/kg, w 0.02", "°C", (30.0, 1e-3), () =>
+            MoistAir.TemperatureFromEnthalpy(81_316.0, 0.02)
         );
-        yield return One(
-            $"dew point at 25 °C, 80 %",
-            "°C",
-            (21.3094, 1e-3),
-            () => MoistAir.DewPoint(0.8 * MoistAir.SaturationPressure(25.0))
+        yield return One($"dew point at 25 °C, 80 %", "°C", (21.3094, 1e-3), () =>
+            MoistAir.DewPoint(0.8 * MoistAir.SaturationPressure(25.0))
         );
     }
 
     private static IEnumerable<VerificationCase> WetBulbs()
     {
         const double Wet = 0.0192281274241096;
-        yield return One(
-            $"humidity ratio at 30 °C and 25 °C wet bulb, {Low} Pa",
-            "kg/kg",
-            (Wet, 3e-4),
-            () => MoistAir.HumidityRatioFromWetBulb(30.0, 25.0, Low)
+        yield return One($"humidity ratio at 30 °C and 25 °C wet bulb, {Low} Pa", "kg/kg", (Wet, 3e-4), () =>
+            MoistAir.HumidityRatioFromWetBulb(30.0, 25.0, Low)
         );
         yield return Library.Case(
             $"wet bulb at 30 °C and w {Wet}, {Low} Pa",
@@ -172,33 +135,17 @@ public static class PsychrometricLibrary
         const string Reason = "As printed; read off a chart in the handbook.";
         static double Ratio() => MoistAir.HumidityRatioFromWetBulb(40.0, 20.0, MoistAir.StandardPascals);
         yield return Library.Case($"40 °C, wet bulb 20 °C: w", "kg/kg", (0.0065, 1e-4), Reason, Ratio);
-        yield return Library.Case(
-            $"40 °C, wet bulb 20 °C: dew point",
-            "°C",
-            (7.0, 0.5),
-            Reason,
-            () => MoistAir.DewPoint(MoistAir.VaporPressure(Ratio()))
+        yield return Library.Case($"40 °C, wet bulb 20 °C: dew point", "°C", (7.0, 0.5), Reason, () =>
+            MoistAir.DewPoint(MoistAir.VaporPressure(Ratio()))
         );
-        yield return Library.Case(
-            $"40 °C, wet bulb 20 °C: relative humidity",
-            "%",
-            (14.0, 1.0),
-            Reason,
-            () => 100.0 * MoistAir.RelativeHumidity(40.0, Ratio())
+        yield return Library.Case($"40 °C, wet bulb 20 °C: relative humidity", "%", (14.0, 1.0), Reason, () =>
+            100.0 * MoistAir.RelativeHumidity(40.0, Ratio())
         );
-        yield return Library.Case(
-            $"40 °C, wet bulb 20 °C: enthalpy",
-            "J/kg",
-            (56_700.0, 100.0),
-            Reason,
-            () => MoistAir.Enthalpy(40.0, Ratio())
+        yield return Library.Case($"40 °C, wet bulb 20 °C: enthalpy", "J/kg", (56_700.0, 100.0), Reason, () =>
+            MoistAir.Enthalpy(40.0, Ratio())
         );
-        yield return Library.Case(
-            $"40 °C, wet bulb 20 °C: volume",
-            "m³/kg",
-            (0.896, 0.00896),
-            Reason,
-            () => MoistAir.SpecificVolume(40.0, Ratio())
+        yield return Library.Case($"40 °C, wet bulb 20 °C: volume", "m³/kg", (0.896, 0.00896), Reason, () =>
+            MoistAir.SpecificVolume(40.0, Ratio())
         );
     }
 

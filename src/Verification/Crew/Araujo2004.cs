@@ -15,28 +15,16 @@ public static class Araujo2004
     public static IEnumerable<VerificationCase> Cases()
     {
         // −ln(1 − 1.04/1.682)/0.00575 − 59.13 = 0.96315/0.00575 − 59.13
-        yield return Case(
-            "age of a female of 1.04 mm head width",
-            "d",
-            108.4,
-            0.05,
-            () => VonBertalanffy.AtlantosciaFloridanaFemale.AgeDays(1.04)
+        yield return Case("age of a female of 1.04 mm head width", "d", 108.4, 0.05, () =>
+            VonBertalanffy.AtlantosciaFloridanaFemale.AgeDays(1.04)
         );
         // 1.682 (1 − e^(−0.00575 · 59.13)) = 1.682 (1 − 0.71178)
-        yield return Case(
-            "head width of a female at birth",
-            "mm",
-            0.485,
-            0.0005,
-            () => VonBertalanffy.AtlantosciaFloridanaFemale.SizeMillimeters(0.0)
+        yield return Case("head width of a female at birth", "mm", 0.485, 0.0005, () =>
+            VonBertalanffy.AtlantosciaFloridanaFemale.SizeMillimeters(0.0)
         );
         // 1.303 (1 − e^(−0.00941 · 50.37)) = 1.303 (1 − 0.62253)
-        yield return Case(
-            "head width of a male at birth",
-            "mm",
-            0.492,
-            0.0005,
-            () => VonBertalanffy.AtlantosciaFloridanaMale.SizeMillimeters(0.0)
+        yield return Case("head width of a male at birth", "mm", 0.492, 0.0005, () =>
+            VonBertalanffy.AtlantosciaFloridanaMale.SizeMillimeters(0.0)
         );
     }
 

@@ -16,32 +16,20 @@ public static class BayleyHolmstrup1999
     /// <returns>The comparisons with this source.</returns>
     public static IEnumerable<VerificationCase> Cases()
     {
-        yield return Case(
-            "humidity at −1.5 MPa and 20 °C",
-            "%",
-            98.9,
-            0.05,
-            () => 100.0 * Kelvin.RelativeHumidity(-1.5e6, Constants.ZeroCelsiusKelvin + 20.0)
+        yield return Case("humidity at −1.5 MPa and 20 °C", "%", 98.9, 0.05, () =>
+            100.0 * Kelvin.RelativeHumidity(-1.5e6, Constants.ZeroCelsiusKelvin + 20.0)
         );
         // ln 0.982 · 8.314463 · 293.15/1.8e-5 = −2.46 MPa, ln 0.973 likewise −3.71, by hand with Vw = 18.0
         // cm³/mol
-        yield return Case(
-            "potential at 98.2 % and 20 °C",
-            "MPa",
-            -2.46,
-            0.015,
-            () => Kelvin.PotentialPascals(0.982, Constants.ZeroCelsiusKelvin + 20.0) / 1e6
+        yield return Case("potential at 98.2 % and 20 °C", "MPa", -2.46, 0.015, () =>
+            Kelvin.PotentialPascals(0.982, Constants.ZeroCelsiusKelvin + 20.0) / 1e6
         ) with
         {
             Evidence = Evidence.ClosedForm,
             Provenance = Provenance.Recomputed,
         };
-        yield return Case(
-            "potential at 97.3 % and 20 °C",
-            "MPa",
-            -3.71,
-            0.015,
-            () => Kelvin.PotentialPascals(0.973, Constants.ZeroCelsiusKelvin + 20.0) / 1e6
+        yield return Case("potential at 97.3 % and 20 °C", "MPa", -3.71, 0.015, () =>
+            Kelvin.PotentialPascals(0.973, Constants.ZeroCelsiusKelvin + 20.0) / 1e6
         ) with
         {
             Evidence = Evidence.ClosedForm,

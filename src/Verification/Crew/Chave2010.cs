@@ -14,12 +14,8 @@ public static class Chave2010
     /// <returns>The comparisons with this source.</returns>
     public static IEnumerable<VerificationCase> Cases()
     {
-        yield return Case(
-            "litter held at 861 g/m²/y and k = 1.5 per year",
-            "g/m²",
-            574.0,
-            0.5,
-            () => Olson.SteadyState(861.0, 1.5)
+        yield return Case("litter held at 861 g/m²/y and k = 1.5 per year", "g/m²", 574.0, 0.5, () =>
+            Olson.SteadyState(861.0, 1.5)
         );
     }
 

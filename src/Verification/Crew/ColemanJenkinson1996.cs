@@ -20,21 +20,13 @@ public static class ColemanJenkinson1996
         // 47.91/43.5927
         yield return Case("a(24 °C)", "1", 3.6039, 5e-5, () => RothC.TemperatureFactor(24.0));
         yield return Case("a(10 °C)", "1", 1.0990, 5e-5, () => RothC.TemperatureFactor(10.0));
-        yield return Case(
-            "a(24 °C) over a(10 °C)",
-            "1",
-            3.279,
-            5e-4,
-            () => RothC.TemperatureFactor(24.0) / RothC.TemperatureFactor(10.0)
+        yield return Case("a(24 °C) over a(10 °C)", "1", 3.279, 5e-4, () =>
+            RothC.TemperatureFactor(24.0) / RothC.TemperatureFactor(10.0)
         );
         // 47.9/(1 + e^(106/42.3)) = 3.6120: the last digits of the three rounded coefficients move it by 0.3
         // %
-        yield return Case(
-            "a(24 °C), rounded coefficients of other code",
-            "1",
-            3.612,
-            0.011,
-            () => RothC.TemperatureFactor(24.0)
+        yield return Case("a(24 °C), rounded coefficients of other code", "1", 3.612, 0.011, () =>
+            RothC.TemperatureFactor(24.0)
         ) with
         {
             Provenance = Provenance.Read,

@@ -20,12 +20,8 @@ public static class Emerson1975
         yield return Case("share at 25 °C, pH 8", "1", 0.05366, 5e-6, () => Share(25.0, 8.0));
         yield return Case("share at 20 °C, pH 7", "1", 0.00394, 5e-6, () => Share(20.0, 7.0));
         yield return Case("share at 20 °C, pH 8", "1", 0.03807, 5e-6, () => Share(20.0, 8.0));
-        yield return Case(
-            "pH at which half is un-ionized, 25 °C",
-            "1",
-            9.25,
-            0.005,
-            () => 8.0 + Math.Log10((1.0 / Share(25.0, 8.0)) - 1.0)
+        yield return Case("pH at which half is un-ionized, 25 °C", "1", 9.25, 0.005, () =>
+            8.0 + Math.Log10((1.0 / Share(25.0, 8.0)) - 1.0)
         ) with
         {
             Evidence = Evidence.PrintedTable,

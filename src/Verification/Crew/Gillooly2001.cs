@@ -16,27 +16,15 @@ public static class Gillooly2001
     public static IEnumerable<VerificationCase> Cases()
     {
         // 5760/298.15 = 19.31914, e^(−2.63914) = 0.071423, /60
-        yield return Case(
-            "1 g at 25 °C",
-            "mW",
-            1.1904,
-            5e-5,
-            () => 1e3 * Gillooly.RestingWatts(1.0, Kelvins(25.0))
+        yield return Case("1 g at 25 °C", "mW", 1.1904, 5e-5, () =>
+            1e3 * Gillooly.RestingWatts(1.0, Kelvins(25.0))
         );
-        yield return Case(
-            "1 g at 25 °C",
-            "J/d",
-            102.8,
-            0.1,
-            () => 86400.0 * Gillooly.RestingWatts(1.0, Kelvins(25.0))
+        yield return Case("1 g at 25 °C", "J/d", 102.8, 0.1, () =>
+            86400.0 * Gillooly.RestingWatts(1.0, Kelvins(25.0))
         );
         // 5760/297.15 = 19.38415; 4.5^0.75 = 3.0897
-        yield return Case(
-            "4.5 g at 24 °C",
-            "J/d",
-            297.8,
-            0.1,
-            () => 86400.0 * Gillooly.RestingWatts(4.5, Kelvins(24.0))
+        yield return Case("4.5 g at 24 °C", "J/d", 297.8, 0.1, () =>
+            86400.0 * Gillooly.RestingWatts(4.5, Kelvins(24.0))
         );
     }
 

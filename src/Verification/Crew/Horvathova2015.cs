@@ -15,12 +15,8 @@ public static class Horvathova2015
     /// <returns>The comparisons with this source.</returns>
     public static IEnumerable<VerificationCase> Cases()
     {
-        yield return Case(
-            "lower threshold from rate ratio 2.9",
-            "°C",
-            11.3,
-            0.05,
-            () => DegreeDays.LowerThresholdCelsius(15.0, 22.0, 2.9)
+        yield return Case("lower threshold from rate ratio 2.9", "°C", 11.3, 0.05, () =>
+            DegreeDays.LowerThresholdCelsius(15.0, 22.0, 2.9)
         );
     }
 

@@ -14,12 +14,8 @@ public static class MoronRios2023
     /// <returns>The comparisons with this source.</returns>
     public static IEnumerable<VerificationCase> Cases()
     {
-        yield return Case(
-            "k, 37 % lost in 180 days",
-            "1/y",
-            0.937,
-            5e-4,
-            () => Olson.DecayConstant(0.63, 180.0 / 365.0)
+        yield return Case("k, 37 % lost in 180 days", "1/y", 0.937, 5e-4, () =>
+            Olson.DecayConstant(0.63, 180.0 / 365.0)
         );
     }
 

@@ -14,19 +14,11 @@ public static class OConnell1988
     /// <returns>The comparisons with this source.</returns>
     public static IEnumerable<VerificationCase> Cases()
     {
-        yield return Case(
-            "k, 47 % lost in 82 weeks",
-            "1/y",
-            0.404,
-            5e-4,
-            () => Olson.DecayConstant(0.53, 82.0 * 7.0 / 365.25)
+        yield return Case("k, 47 % lost in 82 weeks", "1/y", 0.404, 5e-4, () =>
+            Olson.DecayConstant(0.53, 82.0 * 7.0 / 365.25)
         );
-        yield return Case(
-            "k, 55 % lost in 82 weeks",
-            "1/y",
-            0.508,
-            5e-4,
-            () => Olson.DecayConstant(0.45, 82.0 * 7.0 / 365.25)
+        yield return Case("k, 55 % lost in 82 weeks", "1/y", 0.508, 5e-4, () =>
+            Olson.DecayConstant(0.45, 82.0 * 7.0 / 365.25)
         );
     }
 

@@ -15,26 +15,14 @@ public static class Olson1963
     public static IEnumerable<VerificationCase> Cases()
     {
         yield return Case("half-life, k = 1 per year", "y", 0.6931, 5e-5, () => Olson.HalfLife(1.0));
-        yield return Case(
-            "time to 95 % of steady state, k = 1 per year",
-            "y",
-            3.0,
-            0.05,
-            () => Olson.TimeToNinetyFivePercent(1.0)
+        yield return Case("time to 95 % of steady state, k = 1 per year", "y", 3.0, 0.05, () =>
+            Olson.TimeToNinetyFivePercent(1.0)
         );
-        yield return Case(
-            "share left after one half-life, k = 0.25 per year",
-            "1",
-            0.5,
-            1e-12,
-            () => Olson.RemainingShare(0.25, Olson.HalfLife(0.25))
+        yield return Case("share left after one half-life, k = 0.25 per year", "1", 0.5, 1e-12, () =>
+            Olson.RemainingShare(0.25, Olson.HalfLife(0.25))
         );
-        yield return Case(
-            "k from e^(−2) left after 4 years",
-            "1/y",
-            0.5,
-            1e-12,
-            () => Olson.DecayConstant(Math.Exp(-2.0), 4.0)
+        yield return Case("k from e^(−2) left after 4 years", "1/y", 0.5, 1e-12, () =>
+            Olson.DecayConstant(Math.Exp(-2.0), 4.0)
         );
     }
 

@@ -14,19 +14,11 @@ public static class Tuomi2009
     /// <returns>The comparisons with this source.</returns>
     public static IEnumerable<VerificationCase> Cases()
     {
-        yield return Case(
-            "k, 15 % left after 2 years",
-            "1/y",
-            0.949,
-            5e-4,
-            () => Olson.DecayConstant(0.15, 2.0)
+        yield return Case("k, 15 % left after 2 years", "1/y", 0.949, 5e-4, () =>
+            Olson.DecayConstant(0.15, 2.0)
         );
-        yield return Case(
-            "k, 68 % left after 2 years",
-            "1/y",
-            0.193,
-            5e-4,
-            () => Olson.DecayConstant(0.68, 2.0)
+        yield return Case("k, 68 % left after 2 years", "1/y", 0.193, 5e-4, () =>
+            Olson.DecayConstant(0.68, 2.0)
         );
     }
 

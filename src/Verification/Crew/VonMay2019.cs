@@ -16,40 +16,24 @@ public static class VonMay2019
     {
         foreach ((string species, double length, double mass, double expected, double half) in Frogs)
         {
-            yield return Case(
-                "k of " + species,
-                "1e-5 g/mm³",
-                expected,
-                half,
-                () => 1e5 * DendrobatidMass.Coefficient(mass, length)
+            yield return Case("k of " + species, "1e-5 g/mm³", expected, half, () =>
+                1e5 * DendrobatidMass.Coefficient(mass, length)
             );
         }
 
-        yield return Case(
-            "mean k of the four",
-            "1e-5 g/mm³",
-            9.10,
-            0.005,
-            () => 1e5 * Frogs.Average(frog => DendrobatidMass.Coefficient(frog.Mass, frog.Length))
+        yield return Case("mean k of the four", "1e-5 g/mm³", 9.10, 0.005, () =>
+            1e5 * Frogs.Average(frog => DendrobatidMass.Coefficient(frog.Mass, frog.Length))
         );
-        yield return Case(
-            "mass of Ameerega hahneli at 19.54 mm",
-            "g",
-            0.673,
-            0.168,
-            () => DendrobatidMass.Grams(19.54)
+        yield return Case("mass of Ameerega hahneli at 19.54 mm", "g", 0.673, 0.168, () =>
+            DendrobatidMass.Grams(19.54)
         ) with
         {
             Reason = "The rule is given for within 25 %.",
             Evidence = Evidence.PrintedTable,
             Provenance = Provenance.Read,
         };
-        yield return Case(
-            "mass of Ameerega trivittata at 36.9 mm",
-            "g",
-            4.2,
-            1.05,
-            () => DendrobatidMass.Grams(36.9)
+        yield return Case("mass of Ameerega trivittata at 36.9 mm", "g", 4.2, 1.05, () =>
+            DendrobatidMass.Grams(36.9)
         ) with
         {
             Reason = "The rule is given for within 25 %.",

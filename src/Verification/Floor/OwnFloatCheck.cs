@@ -19,27 +19,15 @@ public static class OwnFloatCheck
     public static IEnumerable<VerificationCase> Cases()
     {
         // (17.5 + 34.3)/29 = 1.786
-        yield return Case(
-            "safety ratio when full, clay under 70 mm soil",
-            "1",
-            1.786,
-            0.0005,
-            () => AggregateFlotation.SafetyRatioWhenFull(Layer(Clay, 0.070))
+        yield return Case("safety ratio when full, clay under 70 mm soil", "1", 1.786, 0.0005, () =>
+            AggregateFlotation.SafetyRatioWhenFull(Layer(Clay, 0.070))
         );
-        yield return Case(
-            "lifts within the layer (1 yes, 0 no), clay under 70 mm soil",
-            "1",
-            0.0,
-            0.0,
-            () => Lifts(Layer(Clay, 0.070))
+        yield return Case("lifts within the layer (1 yes, 0 no), clay under 70 mm soil", "1", 0.0, 0.0, () =>
+            Lifts(Layer(Clay, 0.070))
         );
         // (17.5 + 12.25)/580 = 0.05129 m
-        yield return Case(
-            "balance height, clay under 25 mm soil",
-            "cm",
-            5.129,
-            0.0005,
-            () => 100.0 * AggregateFlotation.BalanceHeightMeters(Layer(Clay, 0.025))
+        yield return Case("balance height, clay under 25 mm soil", "cm", 5.129, 0.0005, () =>
+            100.0 * AggregateFlotation.BalanceHeightMeters(Layer(Clay, 0.025))
         );
         yield return Case(
             "clay under 25 mm soil: balance height 'at the limit when full'",
@@ -49,12 +37,8 @@ public static class OwnFloatCheck
             () => 100.0 * AggregateFlotation.BalanceHeightMeters(Layer(Clay, 0.025))
         );
         // (5 + 12.25)/580 = 0.02974 m
-        yield return Case(
-            "lift height, perlite under 25 mm soil",
-            "cm",
-            2.974,
-            0.0005,
-            () => 100.0 * (AggregateFlotation.LiftHeightMeters(Layer(Perlite, 0.025)) ?? double.NaN)
+        yield return Case("lift height, perlite under 25 mm soil", "cm", 2.974, 0.0005, () =>
+            100.0 * (AggregateFlotation.LiftHeightMeters(Layer(Perlite, 0.025)) ?? double.NaN)
         );
         yield return Case(
             "lifts within the layer (1 yes, 0 no), perlite under 70 mm soil",

@@ -19,17 +19,11 @@ public static class BeckerGratwicke2017
         yield return Case("0.03 %, 15 min sufficient (1 yes, 0 no)", "1", 1.0, () => Sufficient(0.03, 900.0));
         yield return Case("0.03 %, 30 s sufficient (1 yes, 0 no)", "1", 0.0, () => Sufficient(0.03, 30.0));
         yield return Case("0.12 %, 20 s sufficient (1 yes, 0 no)", "1", 0.0, () => Sufficient(0.12, 20.0));
-        yield return Case(
-            "least strength at 30 s",
-            "% NaOCl",
-            0.12,
-            () => DisinfectionDose.Chytrid.LeastStrengthPercent(30.0) ?? double.NaN
+        yield return Case("least strength at 30 s", "% NaOCl", 0.12, () =>
+            DisinfectionDose.Chytrid.LeastStrengthPercent(30.0) ?? double.NaN
         );
-        yield return Case(
-            "least strength at 15 min",
-            "% NaOCl",
-            0.03,
-            () => DisinfectionDose.Chytrid.LeastStrengthPercent(900.0) ?? double.NaN
+        yield return Case("least strength at 15 min", "% NaOCl", 0.03, () =>
+            DisinfectionDose.Chytrid.LeastStrengthPercent(900.0) ?? double.NaN
         );
     }
 

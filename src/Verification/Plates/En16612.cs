@@ -12,42 +12,20 @@ public static class En16612
     public static IEnumerable<VerificationCase> Cases()
     {
         const double FiftyYearsHours = 50.0 * 365.25 * 24.0;
-        yield return Case(
-            "k_mod, 50 years",
-            "1",
-            0.29,
-            0.005,
-            () => AllowableStress.LoadDurationFactor(FiftyYearsHours)
+        yield return Case("k_mod, 50 years", "1", 0.29, 0.005, () =>
+            AllowableStress.LoadDurationFactor(FiftyYearsHours)
         );
-        yield return Case(
-            "k_mod, 1 minute",
-            "1",
-            0.86,
-            0.005,
-            () => AllowableStress.LoadDurationFactor(1.0 / 60.0)
+        yield return Case("k_mod, 1 minute", "1", 0.86, 0.005, () =>
+            AllowableStress.LoadDurationFactor(1.0 / 60.0)
         );
-        yield return Case(
-            "allowable stress, permanent, away from edges",
-            "MPa",
-            7.25,
-            0.005,
-            () => AllowableStress.Pascals(AllowableStress.PermanentLoadFactor, 1.0) / 1e6
+        yield return Case("allowable stress, permanent, away from edges", "MPa", 7.25, 0.005, () =>
+            AllowableStress.Pascals(AllowableStress.PermanentLoadFactor, 1.0) / 1e6
         );
-        yield return Case(
-            "allowable stress, permanent, edge as cut",
-            "MPa",
-            5.8,
-            0.005,
-            () =>
-                AllowableStress.Pascals(AllowableStress.PermanentLoadFactor, AllowableStress.CutEdgeFactor)
-                / 1e6
+        yield return Case("allowable stress, permanent, edge as cut", "MPa", 5.8, 0.005, () =>
+            AllowableStress.Pascals(AllowableStress.PermanentLoadFactor, AllowableStress.CutEdgeFactor) / 1e6
         );
-        yield return Case(
-            "allowable stress, 1 minute hand load",
-            "MPa",
-            21.0,
-            0.5,
-            () => AllowableStress.Pascals(AllowableStress.LoadDurationFactor(1.0 / 60.0), 1.0) / 1e6
+        yield return Case("allowable stress, 1 minute hand load", "MPa", 21.0, 0.5, () =>
+            AllowableStress.Pascals(AllowableStress.LoadDurationFactor(1.0 / 60.0), 1.0) / 1e6
         );
     }
 

@@ -62,11 +62,8 @@ public static class OwnPaneExamples
             .Concat(Fronts())
             .Concat(
                 StripsFullOfWater.SelectMany(r =>
-                    Pair(
-                        $"strip full of water {Size(r.W, r.H, r.T)}",
-                        r.Stress,
-                        r.Sag,
-                        () => Front(r.W, r.H, r.T, PlateLoad.Water(r.H / 1e3))
+                    Pair($"strip full of water {Size(r.W, r.H, r.T)}", r.Stress, r.Sag, () =>
+                        Front(r.W, r.H, r.T, PlateLoad.Water(r.H / 1e3))
                     )
                 )
             )
@@ -86,21 +83,13 @@ public static class OwnPaneExamples
             .Concat(Pair($"front {wide}, water 150 mm", 0.93, 0.26, () => Front(900, 500, 5, water)))
             .Concat(Pair($"front {wide}, wet soil 200/60 mm", 1.40, 0.44, () => Front(900, 500, 5, soil)))
             .Append(
-                Case(
-                    $"front {wide}, brim-full, stress",
-                    "MPa",
-                    20.7,
-                    0.05,
-                    () => Front(900, 500, 5, full).LargestStressPascals / 1e6
+                Case($"front {wide}, brim-full, stress", "MPa", 20.7, 0.05, () =>
+                    Front(900, 500, 5, full).LargestStressPascals / 1e6
                 )
             )
             .Append(
-                Case(
-                    $"front {wide}, brim-full, deflection",
-                    "mm",
-                    10.0,
-                    0.5,
-                    () => Front(900, 500, 5, full).LargestDeflectionMeters * 1e3
+                Case($"front {wide}, brim-full, deflection", "mm", 10.0, 0.5, () =>
+                    Front(900, 500, 5, full).LargestDeflectionMeters * 1e3
                 )
             );
     }
@@ -127,12 +116,8 @@ public static class OwnPaneExamples
     private static VerificationCase HandPush()
     {
         var pane = PlatePane.Glass(0.45, 0.90, 0.004, PlateEdge.TopHeld);
-        return Case(
-            "hand 100 N on a 50 mm disc, 450×900×4",
-            "MPa",
-            11.7,
-            0.05,
-            () => PressedSpot.StressPascals(pane, 100.0, 0.025) / 1e6
+        return Case("hand 100 N on a 50 mm disc, 450×900×4", "MPa", 11.7, 0.05, () =>
+            PressedSpot.StressPascals(pane, 100.0, 0.025) / 1e6
         );
     }
 
@@ -164,19 +149,11 @@ public static class OwnPaneExamples
     {
         string name = string.Create(CultureInfo.InvariantCulture, $"two edges, span {span} × {thickness}");
         double q = LidPressure(thickness);
-        yield return Case(
-            name + ", stress",
-            "MPa",
-            stress,
-            0.005,
-            () => TwoEdgeSpan.StressPascals(q, span / 1e3, thickness / 1e3) / 1e6
+        yield return Case(name + ", stress", "MPa", stress, 0.005, () =>
+            TwoEdgeSpan.StressPascals(q, span / 1e3, thickness / 1e3) / 1e6
         );
-        yield return Case(
-            name + ", deflection",
-            "mm",
-            sag,
-            0.005,
-            () => TwoEdgeSpan.DeflectionMeters(q, span / 1e3, thickness / 1e3, 70e9) * 1e3
+        yield return Case(name + ", deflection", "mm", sag, 0.005, () =>
+            TwoEdgeSpan.DeflectionMeters(q, span / 1e3, thickness / 1e3, 70e9) * 1e3
         );
     }
 
@@ -188,19 +165,11 @@ public static class OwnPaneExamples
         double tolerance = 0.005
     )
     {
-        yield return Case(
-            name + ", stress",
-            "MPa",
-            stress,
-            tolerance,
-            () => solve().LargestStressPascals / 1e6
+        yield return Case(name + ", stress", "MPa", stress, tolerance, () =>
+            solve().LargestStressPascals / 1e6
         );
-        yield return Case(
-            name + ", deflection",
-            "mm",
-            sag,
-            tolerance,
-            () => solve().LargestDeflectionMeters * 1e3
+        yield return Case(name + ", deflection", "mm", sag, tolerance, () =>
+            solve().LargestDeflectionMeters * 1e3
         );
     }
 

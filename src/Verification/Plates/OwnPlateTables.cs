@@ -58,10 +58,8 @@ public static class OwnPlateTables
     public static IEnumerable<VerificationCase> Cases() =>
         Uniform
             .SelectMany(row =>
-                Pair(
-                    "uniform, four edges, long/short",
-                    (row.Ratio, row.Stress, row.Sag, 1e-4),
-                    () => Solve(1.0, row.Ratio, PlateEdge.TopHeld, PlateLoad.Uniform(1.0, row.Ratio))
+                Pair("uniform, four edges, long/short", (row.Ratio, row.Stress, row.Sag, 1e-4), () =>
+                    Solve(1.0, row.Ratio, PlateEdge.TopHeld, PlateLoad.Uniform(1.0, row.Ratio))
                 )
             )
             .Concat(

@@ -29,40 +29,20 @@ public static class OwnFloodLedger
         const string start = "Storage at the start is a trapezoid sum of quarter centimeters: 1e-3 cm.";
         const string rate = "Rates times hours.";
         // Pond: h of the surface once it stands deeper than the knee of the pond.
-        yield return Source.Case(
-            $"depth of the pond after 72 h",
-            "cm",
-            (9.293416, 1e-3),
-            start,
-            () => Run.Value.Result.State.HeadMeters[0] / TestSoils.MetersPerCentimeter
+        yield return Source.Case($"depth of the pond after 72 h", "cm", (9.293416, 1e-3), start, () =>
+            Run.Value.Result.State.HeadMeters[0] / TestSoils.MetersPerCentimeter
         );
-        yield return Source.Case(
-            $"head at the floor after 72 h",
-            "cm",
-            (22.293416, 1e-3),
-            start,
-            () => Run.Value.Result.State.HeadMeters[^1] / TestSoils.MetersPerCentimeter
+        yield return Source.Case($"head at the floor after 72 h", "cm", (22.293416, 1e-3), start, () =>
+            Run.Value.Result.State.HeadMeters[^1] / TestSoils.MetersPerCentimeter
         );
-        yield return Source.Case(
-            $"rain that went in",
-            "cm",
-            (12.0, 1e-6),
-            rate,
-            () => Run.Value.Result.Totals.InMeters / TestSoils.MetersPerCentimeter
+        yield return Source.Case($"rain that went in", "cm", (12.0, 1e-6), rate, () =>
+            Run.Value.Result.Totals.InMeters / TestSoils.MetersPerCentimeter
         );
-        yield return Source.Case(
-            $"evaporated",
-            "cm",
-            (0.276, 1e-6),
-            rate,
-            () => Run.Value.Result.Totals.EvaporatedMeters / TestSoils.MetersPerCentimeter
+        yield return Source.Case($"evaporated", "cm", (0.276, 1e-6), rate, () =>
+            Run.Value.Result.Totals.EvaporatedMeters / TestSoils.MetersPerCentimeter
         );
-        yield return Source.Case(
-            $"balance error",
-            "cm",
-            (0.0, 1e-5),
-            "What the equations may miss.",
-            () => Run.Value.Result.BalanceErrorMeters / TestSoils.MetersPerCentimeter
+        yield return Source.Case($"balance error", "cm", (0.0, 1e-5), "What the equations may miss.", () =>
+            Run.Value.Result.BalanceErrorMeters / TestSoils.MetersPerCentimeter
         );
     }
 

@@ -77,26 +77,14 @@ public static class OwnHydrostatic
     private static IEnumerable<VerificationCase> Still()
     {
         const string rest = "Water at rest stays at rest; round-off and the tables are all that may show.";
-        yield return Source.Case(
-            $"flux through the foot at rest, 24 h",
-            "cm/h",
-            (0.0, 1e-10),
-            rest,
-            () => Rest.Value.Totals.OutMeters / TestSoils.MetersPerCentimeter / 24.0
+        yield return Source.Case($"flux through the foot at rest, 24 h", "cm/h", (0.0, 1e-10), rest, () =>
+            Rest.Value.Totals.OutMeters / TestSoils.MetersPerCentimeter / 24.0
         );
-        yield return Source.Case(
-            $"change of storage at rest, 24 h",
-            "cm",
-            (0.0, 1e-12),
-            rest,
-            () => Rest.Value.Totals.StorageChangeMeters / TestSoils.MetersPerCentimeter
+        yield return Source.Case($"change of storage at rest, 24 h", "cm", (0.0, 1e-12), rest, () =>
+            Rest.Value.Totals.StorageChangeMeters / TestSoils.MetersPerCentimeter
         );
-        yield return Source.Case(
-            $"largest change of head at rest, 24 h",
-            "cm",
-            (0.0, 1e-9),
-            rest,
-            () => LargestChange()
+        yield return Source.Case($"largest change of head at rest, 24 h", "cm", (0.0, 1e-9), rest, () =>
+            LargestChange()
         );
     }
 

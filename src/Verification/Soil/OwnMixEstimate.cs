@@ -19,35 +19,20 @@ public static class OwnMixEstimate
     {
         const string half = "Half a digit of the number worked out by hand.";
         var law = new MixingLaw();
-        yield return Case(
-            "ideal volume of 10 L + 10 L",
-            "L",
-            (15.5, 1e-9, half),
-            () => MixEstimate.IdealVolumeCubicMeters(0.01, 0.01, 0.45) * 1e3
+        yield return Case("ideal volume of 10 L + 10 L", "L", (15.5, 1e-9, half), () =>
+            MixEstimate.IdealVolumeCubicMeters(0.01, 0.01, 0.45) * 1e3
         );
-        yield return Case(
-            "mixed volume of 10 L + 10 L",
-            "L",
-            (18.2, 1e-9, half),
-            () => MixEstimate.MixedVolumeCubicMeters(0.01, 0.01, law) * 1e3
+        yield return Case("mixed volume of 10 L + 10 L", "L", (18.2, 1e-9, half), () =>
+            MixEstimate.MixedVolumeCubicMeters(0.01, 0.01, law) * 1e3
         );
-        yield return Case(
-            "conductivity with 0.4 dry chunks",
-            "1",
-            (0.5, 1e-9, half),
-            () => MixEstimate.ChunkConductivityMetersPerSecond(1, 0, 0.4)
+        yield return Case("conductivity with 0.4 dry chunks", "1", (0.5, 1e-9, half), () =>
+            MixEstimate.ChunkConductivityMetersPerSecond(1, 0, 0.4)
         );
-        yield return Case(
-            "particle density at half ash",
-            "kg/m3",
-            (1955.952, 5e-4, half),
-            () => MixEstimate.ParticleDensityKilogramsPerCubicMeter(0.5)
+        yield return Case("particle density at half ash", "kg/m3", (1955.952, 5e-4, half), () =>
+            MixEstimate.ParticleDensityKilogramsPerCubicMeter(0.5)
         );
-        yield return Case(
-            "bark and peat 1:1 at -10 cm",
-            "1",
-            (0.55344, 0.01, "The curve is fitted."),
-            () => Held(-0.1, law, Bark(5), Peat(5))
+        yield return Case("bark and peat 1:1 at -10 cm", "1", (0.55344, 0.01, "The curve is fitted."), () =>
+            Held(-0.1, law, Bark(5), Peat(5))
         );
         foreach (var one in PeatFree(law with { MixingYield = 0.88 }))
         {
@@ -61,11 +46,8 @@ public static class OwnMixEstimate
         MixPart[] parts = [Chips(2), Bark(2), Charcoal(1), Pith(1), Moss(1)];
         (double Head, double Water)[] row = [(-0.03, 0.5194), (-0.1, 0.3702), (-0.5, 0.2763)];
         return row.Select(r =>
-            Case(
-                $"peat-free mix at {r.Head * 100:0} cm",
-                "1",
-                (r.Water, 0.005, fitted),
-                () => Held(r.Head, law, parts)
+            Case($"peat-free mix at {r.Head * 100:0} cm", "1", (r.Water, 0.005, fitted), () =>
+                Held(r.Head, law, parts)
             )
         );
     }

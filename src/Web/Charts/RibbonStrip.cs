@@ -1,10 +1,10 @@
-using Litterfall.Quantities.Sizing;
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Physics.Coupling;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Web.Desk;
 using Litterfall.Web.Library;
 

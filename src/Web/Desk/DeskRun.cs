@@ -179,11 +179,7 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
             return look;
         }
 
-        look = look with
-        {
-            Light = shape.Upto(Reach.Whole).Light,
-            LightIsOld = false,
-        };
+        look = look with { Light = shape.Upto(Reach.Whole).Light, LightIsOld = false };
         Tell(look, cancel);
         return look;
     }

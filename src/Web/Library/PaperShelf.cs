@@ -46,22 +46,19 @@ public sealed class PaperShelf
             CultureInfo.InvariantCulture,
             $"{id}|{size}|{wish.Slips}|{design.Catalog.GetHashCode()}|{DesignHash.Of(stored.Text)}"
         );
-        var papers = kept.GetOrAdd(
-            key,
-            k =>
-            {
-                order.Enqueue(k);
-                return new(() =>
-                    Task.Run<IReadOnlyList<PaperFile>>(() =>
-                    {
-                        var result = DesignRun.Execute(design);
-                        var paper = new PaperWish(size, null, options.Version, false) { Slips = wish.Slips };
-                        var job = new PaperJob(result, paper, SettingsCard.Of(result.Numbers));
-                        return [.. PaperList.Write(job)];
-                    })
-                );
-            }
-        );
+        var papers = kept.GetOrAdd(key, k =>
+        {
+            order.Enqueue(k);
+            return new(() =>
+                Task.Run<IReadOnlyList<PaperFile>>(() =>
+                {
+                    var result = DesignRun.Execute(design);
+                    var paper = new PaperWish(size, null, options.Version, false) { Slips = wish.Slips };
+                    var job = new PaperJob(result, paper, SettingsCard.Of(result.Numbers));
+                    return [.. PaperList.Write(job)];
+                })
+            );
+        });
         while (kept.Count > Most && order.TryDequeue(out var oldest))
         {
             kept.TryRemove(oldest, out _);

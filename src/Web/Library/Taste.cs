@@ -16,12 +16,7 @@ public sealed record Taste(ImmutableDictionary<string, string> Units)
 
     private static readonly Unit Pound = new("lb", 0.45359237, Unit.Kilogram.Dimension);
 
-    private static readonly Unit Fahrenheit = new(
-        "F",
-        5.0 / 9.0,
-        Unit.Celsius.Dimension,
-        459.67 * 5.0 / 9.0
-    );
+    private static readonly Unit Fahrenheit = new("F", 5.0 / 9.0, Unit.Celsius.Dimension, 459.67 * 5.0 / 9.0);
 
     /// <summary>Metric throughout.</summary>
     public static readonly Taste Metric = new(ImmutableDictionary<string, string>.Empty);
@@ -29,15 +24,7 @@ public sealed record Taste(ImmutableDictionary<string, string> Units)
     /// <summary>Kinds of quantity with their choices; the first is the usual one.</summary>
     public static readonly ImmutableArray<(string Kind, string Label, ImmutableArray<Unit> Choices)> Kinds =
     [
-        (
-            "length",
-            "lengths and depths",
-            [
-                Unit.Centimeter,
-                Unit.Millimeter,
-                Unit.InchUnit,
-            ]
-        ),
+        ("length", "lengths and depths", [Unit.Centimeter, Unit.Millimeter, Unit.InchUnit]),
         ("volume", "volumes", [Unit.Liter, Unit.Gallon]),
         ("small", "small amounts of water", [Unit.Milliliter, Ounce]),
         ("mass", "weights", [Unit.Kilogram, Pound]),

@@ -1,9 +1,9 @@
-using Litterfall.Quantities.Sizing;
 using System.Globalization;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
 using Litterfall.Quantities.Measuring;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Store;
 using Litterfall.Web.Library;
 

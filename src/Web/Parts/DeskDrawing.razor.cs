@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Svg;
 using Litterfall.Documents.Views;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Web.Desk;
 using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;

@@ -69,13 +69,11 @@ public sealed class BehaviorTests(PaperFolder papers)
         using var scratch = new Scratch();
         var (first, second) = (papers.Of(sample), PaperFolder.Start(sample, scratch.Folder));
         Assert.Equal(first.Files, second.Files);
-        Assert.All(
-            first.Files,
-            f =>
-                Assert.True(
-                    File.ReadAllBytes(first.At(f)).AsSpan().SequenceEqual(File.ReadAllBytes(second.At(f))),
-                    f
-                )
+        Assert.All(first.Files, f =>
+            Assert.True(
+                File.ReadAllBytes(first.At(f)).AsSpan().SequenceEqual(File.ReadAllBytes(second.At(f))),
+                f
+            )
         );
     }
 
@@ -87,9 +85,8 @@ public sealed class BehaviorTests(PaperFolder papers)
         var written = papers.Of(sample);
         var files = InProcess.OfSample(sample, InProcess.A4);
         Assert.Equal(written.Files, files.Select(f => f.Name).Order(StringComparer.Ordinal));
-        Assert.All(
-            files,
-            f => Assert.True(f.Bytes.AsSpan().SequenceEqual(File.ReadAllBytes(written.At(f.Name))), f.Name)
+        Assert.All(files, f =>
+            Assert.True(f.Bytes.AsSpan().SequenceEqual(File.ReadAllBytes(written.At(f.Name))), f.Name)
         );
     }
 

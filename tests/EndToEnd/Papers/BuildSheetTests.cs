@@ -175,13 +175,11 @@ public sealed partial class BuildSheetTests(PaperFolder papers)
         var caption = sheet.Signs.Index().First(s => Spells(sheet, s.Index, "Section, scale")).Item;
         Assert.True(word.Baseline < 50 && word.Baseline < caption.Baseline);
         var frames = sheet.Shapes.Where(s => s is { Stroked: true, Closed: true } && s.Field.Width > 150);
-        Assert.Contains(
-            frames,
-            f =>
-                f.Field.Left < word.Field.Left
-                && f.Field.Right > word.Field.Right
-                && f.Field.Top < word.Field.Top
-                && f.Field.Bottom > word.Field.Bottom
+        Assert.Contains(frames, f =>
+            f.Field.Left < word.Field.Left
+            && f.Field.Right > word.Field.Right
+            && f.Field.Top < word.Field.Top
+            && f.Field.Bottom > word.Field.Bottom
         );
     }
 

@@ -1,4 +1,3 @@
-using Litterfall.Judging.Levers;
 using System.Collections.Concurrent;
 using System.Reflection;
 using Litterfall.App;
@@ -8,6 +7,7 @@ using Litterfall.Documents.Papers;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
 using Litterfall.Judging;
+using Litterfall.Judging.Levers;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Tests.EndToEnd.Papers;

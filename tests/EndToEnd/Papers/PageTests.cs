@@ -79,9 +79,8 @@ public sealed partial class PageTests(PaperFolder papers)
         foreach (var name in written.Pdfs)
         {
             var paper = written.Pdf(name);
-            Assert.All(
-                paper.Sides.SelectMany(s => s.Signs),
-                s => Assert.Contains("Inter", s.Letter.FontName, StringComparison.Ordinal)
+            Assert.All(paper.Sides.SelectMany(s => s.Signs), s =>
+                Assert.Contains("Inter", s.Letter.FontName, StringComparison.Ordinal)
             );
             Assert.NotEmpty(paper.Fonts);
             foreach (var font in paper.Fonts)

@@ -52,17 +52,14 @@ internal sealed class PosedPapers
             using var stream = new MemoryStream(file.Bytes);
             var root = XDocument.Load(stream).Root!;
             // Only what our writer draws; a name with markup would bring in more.
-            Assert.All(
-                root.DescendantsAndSelf(),
-                e => Assert.Contains(e.Name.LocalName, new[] { "svg", "title", "g", "path", "text" })
+            Assert.All(root.DescendantsAndSelf(), e =>
+                Assert.Contains(e.Name.LocalName, new[] { "svg", "title", "g", "path", "text" })
             );
-            Assert.All(
-                root.DescendantsAndSelf().Attributes(),
-                a =>
-                    Assert.False(
-                        a.Name.LocalName.StartsWith("on", Ordinal) || a.Name.LocalName == "href",
-                        file.Name
-                    )
+            Assert.All(root.DescendantsAndSelf().Attributes(), a =>
+                Assert.False(
+                    a.Name.LocalName.StartsWith("on", Ordinal) || a.Name.LocalName == "href",
+                    file.Name
+                )
             );
         }
     }

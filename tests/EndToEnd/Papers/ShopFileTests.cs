@@ -33,9 +33,8 @@ public sealed partial class ShopFileTests(PaperFolder papers)
         {
             Assert.All(file.Entities, e => Assert.Contains(e.Layer, ShopLayers));
             Assert.DoesNotContain(file.Entities, e => e.Kind is "TEXT" or "MTEXT" or "ATTRIB" or "INSERT");
-            Assert.All(
-                file.Entities.Where(e => e.Layer == "CUT"),
-                e => Assert.True(e is { Kind: "POLYLINE", Closed: true }, name)
+            Assert.All(file.Entities.Where(e => e.Layer == "CUT"), e =>
+                Assert.True(e is { Kind: "POLYLINE", Closed: true }, name)
             );
             Assert.All(file.Entities.Where(e => e.Layer == "DRILL"), e => Assert.Equal("CIRCLE", e.Kind));
             Assert.Contains(file.Entities, e => e.Layer == "CUT");

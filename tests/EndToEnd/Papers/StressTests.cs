@@ -147,26 +147,19 @@ public sealed class StressTests
             """;
 
     private static string Plants(int count, string plant) =>
-        List(
-            "plants",
-            count,
-            i => $"{{ plant: {plant}, at: {{ x: {3 + i * 2} cm, y: {5 + i * 7 % 30} cm }} }}"
+        List("plants", count, i =>
+            $"{{ plant: {plant}, at: {{ x: {3 + i * 2} cm, y: {5 + i * 7 % 30} cm }} }}"
         );
 
     private static string Pieces(int count) =>
-        List(
-            "hardscape",
-            count,
-            i => i % 2 == 0 ? "{ material: cork-bark, mass: 0.3 kg }" : "{ material: slate, mass: 1 kg }"
+        List("hardscape", count, i =>
+            i % 2 == 0 ? "{ material: cork-bark, mass: 0.3 kg }" : "{ material: slate, mass: 1 kg }"
         );
 
     private static string Vents(int count) =>
-        List(
-            "vents",
-            count,
-            i =>
-                $"{{ length: {8 + i} cm, width: 2 cm, height: {20 + 2 * i} cm, mesh: steel-gauze-0.5, "
-                + $"side: {Sides[i % 4]} }}"
+        List("vents", count, i =>
+            $"{{ length: {8 + i} cm, width: 2 cm, height: {20 + 2 * i} cm, mesh: steel-gauze-0.5, "
+            + $"side: {Sides[i % 4]} }}"
         );
 
     private static string Lamps(int count) =>

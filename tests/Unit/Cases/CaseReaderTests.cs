@@ -152,16 +152,12 @@ public sealed class CaseReaderTests
 
     private static string Only(string text) => Assert.Single(ReadA(text).Faults).Message;
 
-    private static Reading<object> ReadA(string text) =>
-        Read<object>(
-            text,
-            form =>
-            {
-                double a = form.Number("a", Any);
-                form.Close();
-                return a;
-            }
-        );
+    private static Reading<object> ReadA(string text) => Read<object>(text, form =>
+        {
+            double a = form.Number("a", Any);
+            form.Close();
+            return a;
+        });
 
     private static Reading<T> Read<T>(string text, Func<CaseForm, T?> read)
         where T : class => CaseFile.Read("case.json", Encoding.UTF8.GetBytes(text), read);

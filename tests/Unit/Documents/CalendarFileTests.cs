@@ -1,5 +1,5 @@
-using System.Text.Json.Nodes;
 using System.Text;
+using System.Text.Json.Nodes;
 using Litterfall.Documents.Calendar;
 using Litterfall.Instructions.Care;
 using Litterfall.Quantities.Stocking;

@@ -31,9 +31,8 @@ public sealed class LetteringTests
                 (words, width, bold) =>
                 {
                     var lines = Lettering.Wrap(string.Join("  ", words), width, 9, bold);
-                    Assert.All(
-                        lines,
-                        line => Assert.True(Lettering.Width(line, 9, bold) <= width || line.Length == 1)
+                    Assert.All(lines, line =>
+                        Assert.True(Lettering.Width(line, 9, bold) <= width || line.Length == 1)
                     );
                     Assert.Equal(string.Concat(words), string.Concat(lines).Replace(" ", "", Ordinal));
                     var fitting = words.Where(w => Lettering.Width(w, 9, bold) <= width).ToList();
@@ -69,7 +68,9 @@ public sealed class LetteringTests
 
     private const StringComparison Ordinal = StringComparison.Ordinal;
 
-    private static readonly Gen<string[]> Words = Gen
-        .String[Gen.Char["abcdefghijklmnopqrstuvwxyzWM.,-"], 1, 24]
-        .Array[1, 30];
+    private static readonly Gen<string[]> Words = Gen.String[
+        Gen.Char["abcdefghijklmnopqrstuvwxyzWM.,-"],
+        1,
+        24
+    ].Array[1, 30];
 }

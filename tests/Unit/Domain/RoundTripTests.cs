@@ -53,10 +53,7 @@ public sealed class RoundTripTests
 
     [Fact]
     public void The_samples_close_too() =>
-        Assert.All(
-            SampleFiles.Paths,
-            path => Closes(Posed.Sample(path).Whole)
-        );
+        Assert.All(SampleFiles.Paths, path => Closes(Posed.Sample(path).Whole));
 
     private static DesignResult Run(Design design) => DesignRun.Execute(Checked(design));
 

@@ -1,6 +1,6 @@
 using System.Globalization;
-using System.Text.Json.Nodes;
 using System.Text.Json;
+using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Json.Schema;
 using Litterfall.Domain;
@@ -76,9 +76,8 @@ public sealed partial class SchemaTests
         foreach (var record in records)
         {
             Assert.False(record["additionalProperties"]!.GetValue<bool>());
-            Assert.All(
-                record["properties"]!.AsObject(),
-                p => Assert.False(string.IsNullOrEmpty(p.Value!["description"]?.GetValue<string>()), p.Key)
+            Assert.All(record["properties"]!.AsObject(), p =>
+                Assert.False(string.IsNullOrEmpty(p.Value!["description"]?.GetValue<string>()), p.Key)
             );
         }
     }

@@ -159,16 +159,13 @@ public sealed class CatalogTests
             "own",
         ];
         string[] read = ["whole", "abstract", "data", "excerpt", "title", "none"];
-        Assert.All(
-            Catalog.Sources.Values,
-            s =>
-            {
-                Assert.True(s.Title.Length > 5, s.Key);
-                Assert.Contains(s.Kind, kinds);
-                Assert.Contains(s.Read, read);
-                Assert.True(s.Year is null or (>= 1600 and <= 2100), s.Key);
-            }
-        );
+        Assert.All(Catalog.Sources.Values, s =>
+        {
+            Assert.True(s.Title.Length > 5, s.Key);
+            Assert.Contains(s.Kind, kinds);
+            Assert.Contains(s.Read, read);
+            Assert.True(s.Year is null or (>= 1600 and <= 2100), s.Key);
+        });
     }
 
     [Fact]

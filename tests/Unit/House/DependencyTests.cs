@@ -69,13 +69,11 @@ public sealed class DependencyTests
         var items = props
             .Descendants("ItemGroup")
             .Single(g => g.Attribute("Condition")?.Value == "'$(PureProject)' == 'true'");
-        Assert.Contains(
-            items.Elements("PackageReference"),
-            p => p.Attribute("Include")!.Value == "Microsoft.CodeAnalysis.BannedApiAnalyzers"
+        Assert.Contains(items.Elements("PackageReference"), p =>
+            p.Attribute("Include")!.Value == "Microsoft.CodeAnalysis.BannedApiAnalyzers"
         );
-        Assert.Contains(
-            items.Elements("AdditionalFiles"),
-            f => f.Attribute("Include")!.Value.EndsWith("BannedSymbols.Pure.txt", StringComparison.Ordinal)
+        Assert.Contains(items.Elements("AdditionalFiles"), f =>
+            f.Attribute("Include")!.Value.EndsWith("BannedSymbols.Pure.txt", StringComparison.Ordinal)
         );
     }
 

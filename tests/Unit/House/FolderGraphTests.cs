@@ -24,18 +24,14 @@ public sealed class FolderGraphTests
             new("c", "a", "C uses A"),
             new("d", "a", "D uses A"),
         ];
-        Assert.Equal(
-            ["a -> b: A uses B", "b -> c: B uses C", "c -> a: C uses A"],
-            FolderGraph.Cycles(edges)
-        );
+        Assert.Equal(["a -> b: A uses B", "b -> c: B uses C", "c -> a: C uses A"], FolderGraph.Cycles(edges));
         Assert.Empty(FolderGraph.Cycles(edges[..2]));
     }
 
     [Fact]
     public void The_graph_of_a_project_is_not_empty() =>
-        Assert.Contains(
-            FolderGraph.Edges("Forecasting"),
-            e => e is { From: "src/Forecasting/Water", To: "src/Forecasting/Climate" }
+        Assert.Contains(FolderGraph.Edges("Forecasting"), e =>
+            e is { From: "src/Forecasting/Water", To: "src/Forecasting/Climate" }
         );
 
     [Fact]

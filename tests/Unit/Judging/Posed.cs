@@ -1,25 +1,25 @@
-using Litterfall.App.Files;
-using Litterfall.Domain.Catalog;
-using Litterfall.Domain;
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
+using Litterfall.App.Files;
+using Litterfall.Domain;
+using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Keys;
+using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;
 using Litterfall.Forecasting.Water;
-using Litterfall.Forecasting;
 using Litterfall.Judging;
+using Litterfall.Judging.Rules;
 using Litterfall.Quantities.Sizing;
 using Litterfall.UnitTests.House;
 using Litterfall.UnitTests.Quantities.Packs;
 using Litterfall.UnitTests.Quantities.Sizing;
 using Xunit;
-using AllRules = Litterfall.Judging.RuleBook;
 
 namespace Litterfall.UnitTests.Judging;
 
@@ -56,15 +56,12 @@ internal static class Posed
     /// <summary>A sample of the checkout, e.g. "samples/ld-201-flat.viv.yaml".</summary>
     public static PosedDesign Sample(string path) =>
         KnownSamples
-            .GetOrAdd(
-                path,
-                p => new(() =>
+            .GetOrAdd(path, p => new(() =>
                 {
-                    var design = App.Shop.Design(SourceTree.Path(p), null);
+                    var design = Shop.Design(SourceTree.Path(p), null);
                     Assert.True(design.IsGood, string.Join("; ", design.Faults));
                     return new PosedDesign(design.Value!);
-                })
-            )
+                }))
             .Value;
 }
 
@@ -74,7 +71,7 @@ internal static class Posed
 /// </summary>
 internal sealed class PosedDesign(CheckedDesign design)
 {
-    private readonly Lazy<DesignNumbers> shape = new(() => DesignRun.Shape(design));
+    private readonly Lazy<DesignNumbers> numbers = new(() => new DesignNumbers(design));
     private readonly Lazy<DesignResult> whole = new(() => DesignRun.Execute(design));
 
     public CheckedDesign Design => design;
@@ -82,10 +79,8 @@ internal sealed class PosedDesign(CheckedDesign design)
     /// <summary>Everything computed and judged.</summary>
     public DesignResult Whole => whole.Value;
 
-    public DesignNumbers Numbers => Whole.Numbers;
-
-    /// <summary>Sizes and quantities; nothing is simulated.</summary>
-    public DesignNumbers Shape => shape.Value;
+    /// <summary>Its numbers; each stage is computed when it is asked for.</summary>
+    public DesignNumbers Numbers => whole.IsValueCreated ? Whole.Numbers : numbers.Value;
 
     public ImmutableArray<Finding> Findings => Whole.Findings;
 
@@ -93,29 +88,26 @@ internal sealed class PosedDesign(CheckedDesign design)
 
     public bool Stops => Whole.Stops;
 
-    /// <summary>What one rule finds.</summary>
-    public ImmutableArray<Finding> FindingsOf(string slug)
-    {
-        Assert.Contains(AllRules.All, rule => rule.Slug == slug);
-        bool isWhole = RuleStages.NeedsForecast(slug) || whole.IsValueCreated;
-        var findings = isWhole ? Findings : AllRules.Judge(Shape);
-        return [.. findings.Where(f => f.Slug == slug)];
-    }
+    /// <summary>What one rule finds; only the stages it needs are computed.</summary>
+    public ImmutableArray<Finding> FindingsOf(string slug) => RuleBook.Judge(Numbers, Rule(slug));
 
     /// <summary>What one rule finds where the water of the floor is another.</summary>
     public ImmutableArray<Finding> FindingsOf(string slug, Func<FloorWater, FloorWater> change) =>
-        [
-            .. AllRules
-                .All.Single(rule => rule.Slug == slug)
-                .Judge(Numbers with { Water = change(Numbers.Water) }),
-        ];
+        RuleBook.Judge(Numbers.With(change(Numbers.Water)), Rule(slug));
+
+    private static Rule Rule(string slug)
+    {
+        var rule = RuleBook.Find(slug);
+        Assert.NotNull(rule);
+        return rule;
+    }
 
     /// <summary>The first finding of one rule; null where it finds nothing.</summary>
     public Finding? Finding(string slug) => FindingsOf(slug).FirstOrDefault();
 
     /// <summary>A number of sizes, weights, glass or stocking, by its key in the report.</summary>
-    public double Number(string key) =>
-        Assert.IsType<ReportNumber>(ReportPath.Find(ShapeReport, key)).Number;
+    public double Number(string key) => Assert.IsType<ReportNumber>(ReportPath.Find(ShapeReport, key)).Number;
 
-    private ReportObject ShapeReport => whole.IsValueCreated ? Report : CheckReport.Write(Shape, []);
+    private ReportObject ShapeReport =>
+        whole.IsValueCreated ? Report : CheckReport.Write(Numbers.Upto(Reach.Shape), []);
 }

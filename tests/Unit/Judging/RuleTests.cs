@@ -236,12 +236,7 @@ public sealed class RuleTests
         );
     }
 
-    private static void Check(
-        string slug,
-        Severity severity,
-        PosedDesign trips,
-        PosedDesign inside
-    )
+    private static void Check(string slug, Severity severity, PosedDesign trips, PosedDesign inside)
     {
         var finding = trips.Finding(slug);
         Assert.NotNull(finding);

@@ -88,10 +88,8 @@ public sealed partial class BuildStepsTests
     public void A_box_without_drainage_has_no_drainage_card_and_no_dip_tube()
     {
         var groups = BuildSteps.Of(Built.Arid);
-        Assert.DoesNotContain(
-            groups,
-            g =>
-                g.Key == "drainage" && g.Steps.Any(s => s.Text.Contains("dip tube", StringComparison.Ordinal))
+        Assert.DoesNotContain(groups, g =>
+            g.Key == "drainage" && g.Steps.Any(s => s.Text.Contains("dip tube", StringComparison.Ordinal))
         );
         Assert.DoesNotContain("leak test", Text(Built.Arid), StringComparison.OrdinalIgnoreCase);
         // A slate of 6 kg stands on the base: it goes in before the soil is filled round it.
@@ -182,9 +180,7 @@ public sealed partial class BuildStepsTests
     public void Persons_follow_from_the_mass(double kilograms, int persons) =>
         Assert.Equal(
             persons,
-            Lifts.Persons(
-                Figure.Choice("mass", kilograms, Litterfall.Domain.Units.Unit.Kilogram, "posed")
-            )
+            Lifts.Persons(Figure.Choice("mass", kilograms, Litterfall.Domain.Units.Unit.Kilogram, "posed"))
         );
 
     [Fact]

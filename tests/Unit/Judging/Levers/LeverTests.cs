@@ -39,14 +39,16 @@ public sealed class LeverTests
     public void Held_air_leaves_the_mist_as_the_only_lever()
     {
         var result = LeverSearch.With(
-            Posed.Run(
-                RuleCheck.Cube,
-                Clay,
-                Misting(60)
-                    + "vents: [ { area: 60 cm2, height: 44 cm } ]\n"
-                    + "room: { temperature: 21 C, humidity: 50 % }\n"
-                    + "headspace: { hold: { air: 24 C, humidity: 92 %, airChanges: 2 } }\n"
-            ).Whole,
+            Posed
+                .Run(
+                    RuleCheck.Cube,
+                    Clay,
+                    Misting(60)
+                        + "vents: [ { area: 60 cm2, height: 44 cm } ]\n"
+                        + "room: { temperature: 21 C, humidity: 50 % }\n"
+                        + "headspace: { hold: { air: 24 C, humidity: 92 %, airChanges: 2 } }\n"
+                )
+                .Whole,
             TestContext.Current.CancellationToken
         );
         var finding = Told("water-at-barrier", Severity.Caution, result);

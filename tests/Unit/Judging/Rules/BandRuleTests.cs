@@ -9,7 +9,7 @@ public sealed class BandRuleTests
 {
     private const string Floor =
         "{ drainage: { material: expanded-clay-8-16, depth: 4 cm }, barrier: { material: "
-            + "glass-fibre-screen }, "
+        + "glass-fibre-screen }, "
         + "soil: { recipe: ready-rainforest, depth: 7 cm } }";
 
     private const string Bare = "{ soil: { recipe: ready-rainforest, depth: 7 cm } }";

@@ -3,7 +3,6 @@ using Litterfall.Domain.Findings;
 using Litterfall.Judging;
 using Litterfall.UnitTests.House;
 using Xunit;
-using AllRules = Litterfall.Judging.RuleBook;
 
 namespace Litterfall.UnitTests.Judging.Rules;
 
@@ -17,9 +16,9 @@ public sealed class EveryRuleTests
     [Fact]
     public void Slugs_are_unique_and_spelled_alike()
     {
-        Assert.All(AllRules.All, rule => Assert.Matches("^[a-z]+(-[a-z]+)*$", rule.Slug));
+        Assert.All(RuleBook.All, rule => Assert.Matches("^[a-z]+(-[a-z]+)*$", rule.Slug));
         Assert.Empty(
-            AllRules
+            RuleBook
                 .All.GroupBy(rule => rule.Slug, StringComparer.Ordinal)
                 .Where(group => group.Count() > 1)
                 .Select(group => group.Key)
@@ -27,7 +26,7 @@ public sealed class EveryRuleTests
     }
 
     [Fact]
-    public void Every_rule_says_when_it_trips() => Assert.All(AllRules.All, rule =>
+    public void Every_rule_says_when_it_trips() => Assert.All(RuleBook.All, rule =>
         {
             Assert.True(rule.TripsWhen.Length > 10, rule.Slug);
             Assert.True(char.IsLower(rule.TripsWhen[0]), rule.Slug);
@@ -40,7 +39,7 @@ public sealed class EveryRuleTests
     public void A_finding_carries_the_slug_of_its_rule_and_what_that_protects(string sample)
     {
         var numbers = Posed.Sample($"samples/{sample}").Numbers;
-        foreach (var rule in AllRules.All)
+        foreach (var rule in RuleBook.All)
         {
             Assert.All(rule.Judge(numbers), finding => IsOf(rule, finding));
         }
@@ -75,7 +74,7 @@ public sealed class EveryRuleTests
         )
         {
             var numbers = Posed.Run(box, floor, more).Numbers;
-            Assert.All(AllRules.All, rule => Assert.All(rule.Judge(numbers), finding =>
+            Assert.All(RuleBook.All, rule => Assert.All(rule.Judge(numbers), finding =>
                 {
                     IsOf(rule, finding);
                     Assert.DoesNotContain("NaN", finding.Text + finding.Fix, Ordinal);
@@ -84,21 +83,25 @@ public sealed class EveryRuleTests
         }
     }
 
-    /// <summary>So that its tests may leave the simulation out.</summary>
+    /// <summary>A rule that asked for more than the stage it declares would throw.</summary>
     [Theory]
     [MemberData(nameof(Samples))]
-    public void A_rule_that_needs_no_forecast_finds_the_same_without_it(string sample)
+    public void A_rule_keeps_to_the_stage_it_declares(string sample)
     {
-        var design = Posed.Sample($"samples/{sample}");
-        Assert.All(
-            AllRules.All.Where(rule => !RuleStages.NeedsForecast(rule.Slug)),
-            rule =>
-                Assert.Equal(
-                    rule.Judge(design.Numbers).Select(Said),
-                    rule.Judge(design.Shape).Select(Said)
-                )
+        var numbers = Posed.Sample($"samples/{sample}").Numbers;
+        Assert.All(RuleBook.All, rule =>
+            Assert.Equal(
+                rule.Judge(numbers).Select(Said),
+                rule.Judge(numbers.Within(rule.Needs)).Select(Said)
+            )
         );
     }
+
+    [Fact]
+    public void Asking_beyond_a_stage_is_told() =>
+        Assert.Throws<InvalidOperationException>(() =>
+            Posed.Run(RuleCheck.Cube, RuleCheck.Floor).Numbers.Within(Stage.Shape).Weights
+        );
 
     private static string Said(Finding f) =>
         FormattableString.Invariant(

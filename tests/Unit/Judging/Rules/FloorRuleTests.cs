@@ -1,8 +1,8 @@
-using Litterfall.Domain.Units;
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
 using Litterfall.Judging;
 using Xunit;
 

@@ -1,5 +1,5 @@
-using Litterfall.Domain.Units;
 using Litterfall.Domain.Figures;
+using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Climate;
 using Xunit;
 

@@ -71,7 +71,7 @@ public sealed record RuleCase
         return
         [
             .. SourceTree
-                .Files(["tests/Unit/Planning/Rules/Cases"], ".yaml")
+                .Files(["tests/Unit/Judging/Rules/Cases"], ".yaml")
                 .SelectMany(file => reader.Deserialize<List<RuleCase>>(File.ReadAllText(file))),
         ];
     }

@@ -10,7 +10,6 @@ using Litterfall.Forecasting.Water;
 using Litterfall.UnitTests.House;
 using Litterfall.UnitTests.Quantities.Packs;
 using Litterfall.UnitTests.Quantities.Sizing;
-using AllRules = Litterfall.Judging.RuleBook;
 
 namespace Litterfall.UnitTests.Judging.Rules;
 
@@ -23,6 +22,7 @@ public sealed class RuleCaseTests
         "barrier-too-open",
         "lamp-file-odd",
         "price-missing",
+        "room-log-odd",
         "water-ledger-open",
     ];
 
@@ -31,7 +31,7 @@ public sealed class RuleCaseTests
     [Fact]
     public void Every_rule_has_its_case() =>
         Assert.Equal(
-            AllRules.All.Select(rule => rule.Slug).Order(StringComparer.Ordinal),
+            RuleBook.All.Select(rule => rule.Slug).Order(StringComparer.Ordinal),
             RuleCase.All.Select(one => one.Rule).Concat(Elsewhere).Order(StringComparer.Ordinal)
         );
 
@@ -65,6 +65,7 @@ public sealed class RuleCaseTests
         var workshop = new Workshop { Name = "own", Currency = "EUR" };
         RuleCheck.Check(
             "price-missing",
+        "room-log-odd",
             Severity.Note,
             RuleCheck.PoseFor(workshop, RuleCheck.Floor),
             RuleCheck.PoseFor(workshop with { Prices = prices }, RuleCheck.Floor)
@@ -91,9 +92,8 @@ public sealed class RuleCaseTests
         Assert.Empty(Missing(0.99));
 
         ImmutableArray<Finding> Missing(double grams) =>
-            design.FindingsOf(
-                "water-ledger-open",
-                water => water with
+            design.FindingsOf("water-ledger-open", water =>
+                water with
                 {
                     LedgerError = Figure.Given(
                         "posed",
@@ -118,8 +118,8 @@ public sealed class RuleCaseTests
     {
         var limit = Figure.Given("limit", 1, Unit.One, new Citation("posed", "posed", trust));
         var stop = new Finding("posed", Severity.Stop, whom, "Too much.", limit, limit, "Take less.");
-        Assert.Equal(shown, AllRules.Held(stop).Severity);
-        Assert.Equal(Severity.Note, AllRules.Held(stop with { Severity = Severity.Note }).Severity);
+        Assert.Equal(shown, RuleBook.Held(stop).Severity);
+        Assert.Equal(Severity.Note, RuleBook.Held(stop with { Severity = Severity.Note }).Severity);
     }
 
     private static PosedDesign WithLampsOf(int lumens) =>

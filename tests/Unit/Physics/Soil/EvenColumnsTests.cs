@@ -42,31 +42,28 @@ public sealed class EvenColumnsTests
     private static int Check(Gen<EvenColumn> gen, int count)
     {
         int stopped = 0;
-        Parallel.ForEach(
-            gen.Array[count].Single(_ => true, Seed).Select((one, i) => (one, i)),
-            pair =>
+        Parallel.ForEach(gen.Array[count].Single(_ => true, Seed).Select((one, i) => (one, i)), pair =>
+        {
+            var (one, i) = pair;
+            using var patience = new CancellationTokenSource(Patience);
+            var result = Richards.Run(
+                one.Columns,
+                one.Boundaries,
+                one.Start,
+                one.Spans,
+                one.Control,
+                patience.Token
+            );
+            if (Fault(one, result) is { } fault)
             {
-                var (one, i) = pair;
-                using var patience = new CancellationTokenSource(Patience);
-                var result = Richards.Run(
-                    one.Columns,
-                    one.Boundaries,
-                    one.Start,
-                    one.Spans,
-                    one.Control,
-                    patience.Token
-                );
-                if (Fault(one, result) is { } fault)
-                {
-                    Assert.Fail($"column {i}: {fault}");
-                }
-
-                if (result.StoppedEarly is not null)
-                {
-                    Interlocked.Increment(ref stopped);
-                }
+                Assert.Fail($"column {i}: {fault}");
             }
-        );
+
+            if (result.StoppedEarly is not null)
+            {
+                Interlocked.Increment(ref stopped);
+            }
+        });
         return stopped;
     }
 

@@ -177,10 +177,8 @@ internal static class RandomColumns
         ),
         Gen.Const((FootBoundary)new FootBoundary.FreeDrainage()),
         Gen.Const((FootBoundary)new FootBoundary.SeepageFace()),
-        Gen.Select(
-            Gen.Double[0.0, 0.1],
-            Gen.Double[0.1, 1.0],
-            FootBoundary (depth, porosity) => new FootBoundary.Store(depth, porosity)
+        Gen.Select(Gen.Double[0.0, 0.1], Gen.Double[0.1, 1.0], FootBoundary (depth, porosity) =>
+            new FootBoundary.Store(depth, porosity)
         )
     );
 

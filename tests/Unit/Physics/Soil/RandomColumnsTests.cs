@@ -41,17 +41,13 @@ public sealed class RandomColumnsTests
     private static int Stops(Gen<ColumnCase> columns, int runs)
     {
         int stopped = 0;
-        EachOf(
-            columns,
-            runs,
-            one =>
+        EachOf(columns, runs, one =>
+        {
+            if (Holds(one))
             {
-                if (Holds(one))
-                {
-                    Interlocked.Increment(ref stopped);
-                }
+                Interlocked.Increment(ref stopped);
             }
-        );
+        });
         return stopped;
     }
 
@@ -60,20 +56,17 @@ public sealed class RandomColumnsTests
     {
         var random = new PCG(1, 1);
         var cases = Enumerable.Range(0, runs).Select(one => columns.Generate(random, null, out Size _));
-        Parallel.ForEach(
-            Partitioner.Create(cases, EnumerablePartitionerOptions.NoBuffering),
-            one =>
+        Parallel.ForEach(Partitioner.Create(cases, EnumerablePartitionerOptions.NoBuffering), one =>
+        {
+            try
             {
-                try
-                {
-                    check(one);
-                }
-                catch (Xunit.Sdk.XunitException wrong)
-                {
-                    Assert.Fail($"{wrong.Message}\n{one}");
-                }
+                check(one);
             }
-        );
+            catch (Xunit.Sdk.XunitException wrong)
+            {
+                Assert.Fail($"{wrong.Message}\n{one}");
+            }
+        });
     }
 
     /// <summary>Checks a run.</summary>

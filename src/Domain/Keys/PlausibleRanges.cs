@@ -4,7 +4,7 @@ using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
 
-namespace Litterfall.Domain.DesignFile;
+namespace Litterfall.Domain.Keys;
 
 /// <summary>From the least to the most that a key takes.</summary>
 /// <param name="Least">Least, SI.</param>
