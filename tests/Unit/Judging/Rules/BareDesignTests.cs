@@ -47,7 +47,7 @@ public sealed class BareDesignTests
             ),
             f => Assert.Contains(f.Slug, Sparing)
         );
-        Assert.Empty(Trips.In("").Shape.Stocking);
+        Assert.Empty(Trips.In("").Numbers.Stocking);
     }
 
     private static bool IsFinite(ReportNode node) =>

@@ -1,5 +1,6 @@
 using Litterfall.App.Files;
 using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
 using Litterfall.Judging;
 using Litterfall.UnitTests.House;
 using Xunit;
