@@ -7,8 +7,8 @@ using Litterfall.Quantities.Sizing;
 namespace Litterfall.Forecasting.Climate;
 
 /// <summary>
-/// A design made ready to run: sizes, layers, air, floor and where the light of its lamps ends, each made once
-/// for all runs of it.
+/// A design made ready to run: sizes, layers, air, floor and where the light of its lamps ends, each made
+/// once for all runs of it.
 /// </summary>
 public sealed class BoxSetup
 {
@@ -21,7 +21,7 @@ public sealed class BoxSetup
     /// <summary>The set-up of a design; nothing is computed yet.</summary>
     /// <param name="design">The design.</param>
     /// <param name="earlier">
-    /// Set-up of an earlier version, whose tables of curves are used on; its light too where no change reaches
+    /// Set-up of an earlier version: its tables of curves are used on, its light where no change reaches
     /// it.
     /// </param>
     public BoxSetup(CheckedDesign design, BoxSetup? earlier = null)

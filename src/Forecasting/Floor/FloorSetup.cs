@@ -8,7 +8,7 @@ using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Floor;
 
-/// <summary>The floor of a design made ready to run: its columns, its leaves and how water leaves it.</summary>
+/// <summary>A floor made ready to run: its columns, its leaves and how water leaves it.</summary>
 public sealed record FloorSetup
 {
     /// <summary>The columns.</summary>

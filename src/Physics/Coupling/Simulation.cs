@@ -16,7 +16,7 @@ public sealed class Simulation
     private const double DaySeconds = 86400.0;
     private const double ShortSeconds = 60.0;
     private const int MostAirSteps = 20_000;
-    private const int MostAirStepsAnHour = 150;
+    private const int MostAirStepsAnHour = 1_200;
     private const string TooManySteps = "the air of the box changes too fast to be followed";
     private const double KilogramsPerCubicMeter = Constants.WaterDensity;
     private readonly SimulationSetup setup;

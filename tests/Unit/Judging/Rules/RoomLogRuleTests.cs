@@ -11,7 +11,7 @@ public sealed class RoomLogRuleTests
     {
         Assert.Empty(Logged(gapDays: 0).FindingsOf("room-log-odd"));
         Assert.Contains(Logged(gapDays: 1).FindingsOf("room-log-odd"), f =>
-            f.Text.Contains("gap", StringComparison.Ordinal)
+            f.Text.Contains("25 hours", StringComparison.Ordinal)
         );
     }
 
