@@ -1,6 +1,5 @@
 using System.Text.Json.Nodes;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.DesignFile;

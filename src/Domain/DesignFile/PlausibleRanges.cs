@@ -1,8 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.DesignFile;
 

@@ -1,5 +1,6 @@
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
+using Litterfall.Forecasting.Coefficients;
 
 namespace Litterfall.Forecasting.Light;
 
@@ -17,12 +18,11 @@ internal readonly record struct LampHeat(
     double DownShare
 )
 {
-    private const double UsualVisible = 0.36;
-    private const double UsualDown = 0.15;
-    private const double UsualWatts = 18.0;
-
     /// <summary>Electrical power of a lamp, W: typed, of its file, or its kind's.</summary>
-    public static double Watts(CheckedDesign design, int lamp) =>
+    /// <param name="design">The design.</param>
+    /// <param name="lamp">Place of the lamp.</param>
+    /// <param name="with">Coefficients.</param>
+    public static double Watts(CheckedDesign design, int lamp, LightCoefficients with) =>
         design.Design.Lamps[lamp].Watts?.Si
         ?? (
             design.Design.Lamps[lamp].File is { } file
@@ -30,17 +30,18 @@ internal readonly record struct LampHeat(
                 : null
         )
         ?? Kind(design, lamp)?.Figure("power")?.Si
-        ?? UsualWatts;
+        ?? with.LampWatts.UseSi();
 
     /// <summary>The power of a lamp, split.</summary>
     /// <param name="design">The design.</param>
     /// <param name="lamp">Place of the lamp.</param>
     /// <param name="ends">Where its light ends.</param>
-    public static LampHeat Of(CheckedDesign design, int lamp, LampShares.Lit ends)
+    /// <param name="with">Coefficients.</param>
+    public static LampHeat Of(CheckedDesign design, int lamp, LampShares.Lit ends, LightCoefficients with)
     {
         var kind = Kind(design, lamp);
-        double watts = Watts(design, lamp);
-        double visible = kind?.Figure("visibleShare")?.Si ?? UsualVisible;
+        double watts = Watts(design, lamp, with);
+        double visible = kind?.Figure("visibleShare")?.Si ?? with.VisibleShare.UseSi();
         if (
             design.Design.Lamps[lamp].Lumens is { } lumens
             && kind?.Figure("radiationEfficacy")?.Si is { } efficacy
@@ -58,7 +59,7 @@ internal readonly record struct LampHeat(
             light,
             infrared,
             watts - light - infrared,
-            kind?.Figure("downShare")?.Si ?? UsualDown
+            kind?.Figure("downShare")?.Si ?? with.DownShare.UseSi()
         );
     }
 

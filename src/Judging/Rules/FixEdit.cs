@@ -1,5 +1,4 @@
 using System.Globalization;
-using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Findings;

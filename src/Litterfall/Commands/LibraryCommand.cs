@@ -6,6 +6,7 @@ using Litterfall.Documents.Text;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
+using Litterfall.Forecasting.Coefficients;
 
 namespace Litterfall.App.Commands;
 
@@ -44,6 +45,18 @@ internal static class LibraryCommand
 
     private static int Run(TradeCatalog catalog, string? kind, string? name, bool json)
     {
+        if (kind is not null && Singular(kind) == CoefficientsText.Kind)
+        {
+            var found = CoefficientsText.Find(name);
+            if (found.Count > 0)
+            {
+                Console.Out.Write(
+                    json ? CoefficientsText.Json(catalog, found) + "\n" : CoefficientsText.Table(found)
+                );
+                return Exit.Done;
+            }
+        }
+
         var kinds = catalog.Entries.Select(e => e.Kind).Distinct().ToArray();
         if (name is null && kind is not null && !kinds.Contains(Singular(kind)))
         {
@@ -111,6 +124,11 @@ internal static class LibraryCommand
             );
         }
 
+        table.Add(
+            CoefficientsText.Kind,
+            ModelCoefficients.Cited.Length.ToString(CultureInfo.InvariantCulture),
+            string.Join(", ", ModelCoefficients.Cited.Take(3).Select(c => c.Key))
+        );
         return $"{table}\nlitterfall library KIND lists one kind, litterfall library KIND NAME shows "
             + $"one entry with its sources.\n";
     }

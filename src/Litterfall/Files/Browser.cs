@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using Litterfall.App.Files;
 
 namespace Litterfall.App.Files;
 

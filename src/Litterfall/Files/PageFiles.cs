@@ -1,5 +1,4 @@
 using System.Reflection;
-using Litterfall.App.Files;
 using Microsoft.Extensions.FileProviders;
 using Microsoft.Extensions.Primitives;
 

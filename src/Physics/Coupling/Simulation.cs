@@ -283,9 +283,9 @@ public sealed class Simulation
     /// </summary>
     private double LeafResistance(bool isLit)
     {
-        const double BoundaryLayer = 400.0;
         double open = isLit ? setup.Stomata.LitMetersPerSecond * leafOpen : 0.0;
-        return BoundaryLayer + (2.0 / Math.Max(1e-9, open + setup.Stomata.DarkMetersPerSecond));
+        return setup.Stomata.BoundarySecondsPerMeter
+            + (2.0 / Math.Max(1e-9, open + setup.Stomata.DarkMetersPerSecond));
     }
 
     /// <summary>Heat of the mat under the ground: full a half kelvin below its target, none above.</summary>

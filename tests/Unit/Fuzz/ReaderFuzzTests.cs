@@ -4,8 +4,6 @@ using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Forecasting;
 using Litterfall.Judging;
-using Litterfall.Judging.Rules;
-using Litterfall.Quantities.Sizing;
 using Litterfall.UnitTests.House;
 using Xunit;
 

@@ -1,4 +1,3 @@
-using Litterfall.App.Files;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Judging;
