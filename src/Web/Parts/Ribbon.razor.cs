@@ -61,7 +61,7 @@ public sealed partial class Ribbon
         }
     }
 
-    private static string Number(Domain.Units.Unit unit, double si, string form) =>
+    private static string Number(Unit unit, double si, string form) =>
         unit.FromSi(si).ToString(form, CultureInfo.InvariantCulture) + Taste.Symbol(unit);
 
     /// <inheritdoc/>

@@ -97,6 +97,7 @@ internal static partial class FolderGraph
                 {
                     PropertyDeclarationSyntax property => property.Identifier.Text,
                     ParameterSyntax parameter => parameter.Identifier.Text,
+                    VariableDeclaratorSyntax variable => variable.Identifier.Text,
                     _ => "",
                 }
             )
@@ -118,7 +119,8 @@ internal static partial class FolderGraph
             MemberAccessExpressionSyntax access => access.Expression == name,
             MemberBindingExpressionSyntax or NameColonSyntax or NameEqualsSyntax => false,
             AssignmentExpressionSyntax set when set.Left == name => false,
-            QualifiedNameSyntax qualified => qualified.Right == name,
+            QualifiedNameSyntax qualified => qualified.Right == name
+                && qualified.Parent is not QualifiedNameSyntax,
             _ => true,
         };
 

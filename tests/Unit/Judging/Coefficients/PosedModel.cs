@@ -1,3 +1,4 @@
+using Litterfall.Forecasting;
 using Litterfall.App.Files;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
@@ -52,22 +53,13 @@ internal sealed record PosedModel(string Part, string Text, string Box = PosedMo
 
     private ReportNode Report(CheckedDesign design)
     {
-        var box = BoxGeometry.Of(design);
-        var layers = FloorLayers.Of(design, box);
-        if (Part == "light")
+        var numbers = new DesignNumbers(design);
+        return Part switch
         {
-            return LightReport.Write(LightFigures.Of(design, box, layers));
-        }
-
-        if (Part == "crew")
-        {
-            return LifeReport.Write(DesignRun.Life(design), []);
-        }
-
-        var air = Litterfall.Quantities.AirSpace.Of(design, box, layers);
-        var climate = ClimateFigures.Of(design, box, layers, air, false, false);
-        return Part == "headspace"
-            ? ClimateReport.Write(climate)
-            : WaterReport.Write(FloorWater.Of(design, air, layers, climate, (true, false)));
+            "light" => LightReport.Write(numbers.Light),
+            "crew" => LifeReport.Write(numbers.Upto(Reach.WholeWithoutBands).Life, []),
+            "headspace" => ClimateReport.Write(numbers.Upto(Reach.Month).Climate),
+            _ => WaterReport.Write(numbers.Upto(Reach.Month).Water),
+        };
     }
 }
