@@ -27,6 +27,7 @@ public sealed class DesignStages
     private readonly Lazy<ImmutableArray<StockingRow>> stocking;
     private readonly Lazy<FloatCheck?> floats;
     private readonly Lazy<PlantDip?> dip;
+    private readonly BentPanes bent;
     private readonly Lazy<BoxClimate?> runs;
     private readonly Lazy<WaterForecast?> forecast;
     private readonly Lazy<LightFigures?> light;
@@ -49,13 +50,14 @@ public sealed class DesignStages
         packs = new(() => GoodsCost.Packs(design, Layers));
         panes = new(() =>
             [
-                .. GlassCheck.Of(design, Box, Layers),
+                .. GlassCheck.Of(design, Box, Layers, bent),
                 .. new[] { GlassCheck.Lid(design, Box) }.OfType<PaneCheck>(),
             ]
         );
         stocking = new(() => StockingTable.Of(design, Box));
         floats = new(() => FloatCheck.Of(Layers));
         dip = new(() => PlantDip.Of(design));
+        bent = earlier?.bent ?? new BentPanes();
         var sameLight = earlier is not null && StageInputs.SameLight(earlier.Design, design);
         var sameAir = earlier is not null && StageInputs.SameAir(earlier.Design, design);
         light = sameLight ? earlier!.light : new(() => LightFigures.Of(design, Box, Layers, Setup.Shares));

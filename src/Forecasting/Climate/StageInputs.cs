@@ -19,7 +19,7 @@ internal static class StageInputs
         && Lit(a.Design) == Lit(b.Design);
 
     /// <summary>
-    /// True where the light of the lamps of an earlier set-up ends at the same places in another design, which
+    /// True where the light of the lamps of an earlier set-up ends at the same places in another design; it
     /// may differ by coefficients that it was not traced with.
     /// </summary>
     /// <param name="earlier">The earlier set-up.</param>

@@ -22,8 +22,9 @@ public static class MainPathPage
         var text = new StringBuilder();
         text.Append(CultureInfo.InvariantCulture, $"# The main path, walked with `{file}`\n\n");
         text.Append(
-            "Generated from the code. `CheckCommand` → `DesignRun.Execute` → `FloorLayers.Of` → `Figure`, "
-                + "and on to paper: `PapersCommand` → `PaperJob` → `BuildSheet` → `SectionView` → "
+            "Generated from the code. From the command to the equation: `CheckCommand` → `DesignRun` → "
+                + "`DesignStages` → `WaterForecast` → `WaterModel` → `Richards`, and for the air `DesignStages` → "
+                + "`BoxRun` → `Simulation`; on to paper: `PapersCommand` → `PaperJob` → `BuildSheet` → `SectionView` → "
                 + "`PdfWriter`.\n\n"
         );
         text.Append("## 1. Text becomes a `Design`\n\n");

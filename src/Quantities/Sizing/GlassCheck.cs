@@ -41,8 +41,6 @@ public sealed record PaneCheck
 /// <summary>The walls against a flooded floor, and against filling by mistake.</summary>
 public static class GlassCheck
 {
-    private static readonly Recent<Bending, (double Stress, double Depth)> Bent = new(Bend, 64);
-
     private static readonly Citation PlateTheory = new(
         "timoshenko-woinowsky-krieger-1959",
         "chapter 5, simply supported and three-edge rectangular plates, Levy's method",
@@ -57,7 +55,7 @@ public static class GlassCheck
         "the upper end of wet vivarium mixes; soil behind glass is taken at its heaviest"
     );
 
-    private static readonly Figure RestCoefficient = Figure.Given(
+    internal static readonly Figure RestCoefficient = Figure.Given(
         "earth pressure at rest",
         0.5,
         Unit.One,
@@ -83,10 +81,15 @@ public static class GlassCheck
     /// <summary>
     /// Checks front and side; nothing when no glass was entered or the box cannot be built.
     /// </summary>
+    /// <param name="design">The design.</param>
+    /// <param name="box">Its sizes.</param>
+    /// <param name="layers">Its layers.</param>
+    /// <param name="bent">Panes whose bending is known.</param>
     public static ImmutableArray<PaneCheck> Of(
         CheckedDesign design,
         BoxGeometry box,
-        ImmutableArray<FloorLayer> layers
+        ImmutableArray<FloorLayer> layers,
+        BentPanes bent
     )
     {
         var ground = layers
@@ -112,7 +115,7 @@ public static class GlassCheck
             ? design.Figure("box.sill", "height of the front sill", s, Unit.Centimeter)
             : null;
         var held = Held(design);
-        var inputs = new PaneInputs(box, flood, Soaked(layers), permanent, free);
+        var inputs = new PaneInputs(box, flood, Soaked(layers), permanent, free, bent);
         return
         [
             front is null
@@ -133,7 +136,8 @@ public static class GlassCheck
         Figure Flood,
         Figure Soil,
         Figure Permanent,
-        Figure FreeEdge
+        Figure FreeEdge,
+        BentPanes Bent
     );
 
     /// <summary>Dry mass and all the water the soil holds, per finished volume.</summary>
@@ -211,24 +215,6 @@ public static class GlassCheck
         return Figure.Min(top, box.InsideHeight).As("flooded to", Unit.Centimeter);
     }
 
-    /// <summary>Stress under soaked soil and the depth of water the pane bears.</summary>
-    private static (double Stress, double Depth) Bend(Bending bending)
-    {
-        var (pane, flooded, soil, allowable) = bending;
-        var load = PlateLoad.Of(new WetSoil(flooded, flooded, soil, RestCoefficient.Si));
-        return (
-            LevyPlate.Solve(pane, load).LargestStressPascals,
-            LevyPlate.LargestWaterDepth(pane, allowable)
-        );
-    }
-
-    private readonly record struct Bending(
-        PlatePane Pane,
-        double FloodedMeters,
-        double SoilKilogramsPerCubicMeter,
-        double AllowablePascals
-    );
-
     private static PaneCheck Check(
         string name,
         Figure width,
@@ -242,8 +228,8 @@ public static class GlassCheck
             .As("least wall thickness", Unit.Millimeter);
         var allowable = edge == PlateEdge.TopFree ? inputs.FreeEdge : inputs.Permanent;
         var pane = PlatePane.Glass(width.Si, height.Si, Math.Max(thickness.Si, 1e-4), edge);
-        var (stress, depth) = Bent.Of(
-            new Bending(pane, Math.Min(inputs.Flood.Si, height.Si), inputs.Soil.Si, allowable.Si)
+        var (stress, depth) = inputs.Bent.Find(
+            new BentPane(pane, Math.Min(inputs.Flood.Si, height.Si), inputs.Soil.Si, allowable.Si)
         );
         var top = edge == PlateEdge.TopFree ? "upper edge free" : "upper edge held";
         return new PaneCheck
