@@ -44,7 +44,7 @@ internal sealed record ColumnCase(
             new SoilColumns([zone]),
             new ColumnBoundaries(
                 new TopBoundary.Air(-1000.0, 1000.0),
-                foot[0] == 1.0 ? new FootBoundary.FixedHead(foot[1] * Cm) : new FootBoundary.Closed()
+                foot[0] == 1.0 ? new LowerBoundary.FixedHead(foot[1] * Cm) : new LowerBoundary.Closed()
             ),
             new ColumnState(0.0, [.. nodes.Select(n => n[1] * Cm)]),
             [
@@ -60,12 +60,12 @@ internal sealed record ColumnCase(
     private static double[] Numbers(string[] words) =>
         [.. words.Select(w => double.Parse(w, CultureInfo.InvariantCulture))];
 
-    private static ImmutableArray<SoilLayer> Layers(double[][] materials, double[][] nodes)
+    private static ImmutableArray<ColumnLayer> Layers(double[][] materials, double[][] nodes)
     {
         var elements = nodes
             .Zip(nodes.Skip(1), (a, b) => (Middle: 0.5 * (a[0] + b[0]), Thickness: (b[0] - a[0]) * Cm))
             .ToLookup(e => Array.FindIndex(layerEnds, end => e.Middle < end), e => e.Thickness);
-        return [.. materials.Select((m, i) => new SoilLayer(Curve(m), [.. elements[i]]))];
+        return [.. materials.Select((m, i) => new ColumnLayer(Curve(m), [.. elements[i]]))];
     }
 
     private static VanGenuchten Curve(double[] m) =>

@@ -58,11 +58,11 @@ public sealed record BoxClimate
 
     private Lazy<ImmutableArray<ClimateSeason>>? LazySeasons { get; init; }
 
-    /// <summary>Miss of the water ledger over the whole run, kg.</summary>
-    public required double WaterMissKilograms { get; init; }
+    /// <summary>BalanceError of the water ledger over the whole run, kg.</summary>
+    public required double WaterBalanceErrorKilograms { get; init; }
 
-    /// <summary>Miss of the heat ledger, share of the heat of lamps or of what passed the panes.</summary>
-    public required double HeatMissShare { get; init; }
+    /// <summary>BalanceError of the heat ledger, share of the heat of lamps or of what passed the panes.</summary>
+    public required double HeatBalanceErrorShare { get; init; }
 
     /// <summary>
     /// The climate of a design; null where the air is held or the floor has no curve. Bands and seasons are
@@ -109,8 +109,8 @@ public sealed record BoxClimate
                         .OfType<ClimateSeason>(),
                 ]
             ),
-            WaterMissKilograms = main.Result.Water.Miss,
-            HeatMissShare = throughput > 0 ? heat.MissJoules / throughput : 0,
+            WaterBalanceErrorKilograms = main.Result.Water.BalanceError,
+            HeatBalanceErrorShare = throughput > 0 ? heat.BalanceErrorJoules / throughput : 0,
         };
     }
 

@@ -61,7 +61,7 @@ internal sealed class ComputedClimate(BoxClimate climate, ImmutableArray<Figure>
                 : Hours("hours of wet leaves a day", climate.Days.LeafWet),
             LedgerError = One(
                 "miss of the water ledger of the coupled run",
-                Unit.Gram.ToSiValue(Math.Abs(climate.WaterMissKilograms) * 1000),
+                Unit.Gram.ToSiValue(Math.Abs(climate.WaterBalanceErrorKilograms) * 1000),
                 Unit.Gram,
                 "misted less vented, drained and stored everywhere, "
                     + FormattableString.Invariant($"{HeadspacePolicy.CheckDays} days")

@@ -45,7 +45,7 @@ public sealed record FloorColumns
     /// </summary>
     public required ColumnState Fresh { get; init; }
 
-    private double FootMeters => Columns.FootMeters(0);
+    private double LowerBoundaryMeters => Columns.LowerBoundaryMeters(0);
 
     private Materials? Used { get; init; }
 
@@ -129,7 +129,7 @@ public sealed record FloorColumns
         {
             Tables = made.Tables,
             Fresh = design.Design.Start is { } running
-                ? built.Columns.AtRest(Math.Clamp(running.Level.Si, 0, built.FootMeters))
+                ? built.Columns.AtRest(Math.Clamp(running.Level.Si, 0, built.LowerBoundaryMeters))
                 : FreshState(built, soil, moss, change),
             Curves =
             [
@@ -241,7 +241,7 @@ public sealed record FloorColumns
         };
     }
 
-    private static IEnumerable<SoilLayer> Layers(
+    private static IEnumerable<ColumnLayer> Layers(
         Materials materials,
         Zone zone,
         bool anyMoss,
@@ -250,14 +250,14 @@ public sealed record FloorColumns
     {
         if (zone.MossMeters > 0)
         {
-            yield return SoilLayer.Even(materials.Moss!, zone.MossMeters, MossElements);
+            yield return ColumnLayer.Even(materials.Moss!, zone.MossMeters, MossElements);
         }
 
         var elements = SoilElements + (anyMoss && zone.MossMeters <= 0 ? MossElements : 0);
-        yield return new SoilLayer(materials.Soil, FineAtBothEnds(zone.SoilMeters, elements));
+        yield return new ColumnLayer(materials.Soil, FineAtBothEnds(zone.SoilMeters, elements));
         if (materials.Below is { } below && drainage > 0)
         {
-            yield return new SoilLayer(below, FineOnTop(drainage, DrainageElements));
+            yield return new ColumnLayer(below, FineOnTop(drainage, DrainageElements));
         }
     }
 
@@ -301,7 +301,7 @@ public sealed record FloorColumns
         return floor.Columns.From(
             (zone, depth) =>
             {
-                var foot = floor.Columns.FootMeters(zone);
+                var foot = floor.Columns.LowerBoundaryMeters(zone);
                 return depth < floor.MossMeters[zone] - 1e-9 ? mossHead
                     : depth <= foot - floor.DrainageMeters + 1e-9 ? Math.Max(soilHead, -50)
                     : depth - foot;

@@ -243,7 +243,12 @@ internal sealed class FloorCourse
             LedgerError = Of(
                 "miss of the ledgers of litter, droppings and nitrogen",
                 Unit.Gram,
-                new[] { ledger.LitterMiss, ledger.NitrogenMiss, ledger.DroppingsMiss }.Max(Math.Abs) / 1000.0
+                new[]
+                {
+                    ledger.LitterBalanceError,
+                    ledger.NitrogenBalanceError,
+                    ledger.DroppingsBalanceError,
+                }.Max(Math.Abs) / 1000.0
             ),
         };
     }

@@ -173,7 +173,7 @@ public sealed record WaterForecast
             var state = new WaterState(floor.Fresh, 0);
             var kept = ImmutableArray.CreateBuilder<FloorDay>(days + 1);
             var drains = ImmutableArray.CreateBuilder<DrainEvent>();
-            kept.Add(Look(state));
+            kept.Add(Record(state));
             double? first = null;
             double miss = 0;
             double runOff = 0;
@@ -183,7 +183,7 @@ public sealed record WaterForecast
                 var left = (kept.Count * SecondsPerDay) - state.Column.Seconds;
                 var step = model.Step(state, forcing, left, stop);
                 state = step.State;
-                miss += step.MissMeters;
+                miss += step.MassBalanceErrorMeters;
                 runOff += step.RunOffMeters;
                 if (step.StoppedEarly is { } early)
                 {
@@ -197,14 +197,14 @@ public sealed record WaterForecast
                     {
                         var drawn = model.DrawDown(state, 0);
                         state = drawn.State;
-                        miss += drawn.MissMeters;
+                        miss += drawn.MassBalanceErrorMeters;
                         drains.Add(new(reached / SecondsPerDay, Liters(drawn.DrainedMeters)));
                     }
                 }
 
                 while (kept.Count <= days && state.Column.Seconds >= (kept.Count * SecondsPerDay) - 1)
                 {
-                    kept.Add(Look(state) with { Day = kept.Count });
+                    kept.Add(Record(state) with { Day = kept.Count });
                 }
             }
 
@@ -250,7 +250,7 @@ public sealed record WaterForecast
             ImmutableArray<FloorDay>.Builder days,
             ImmutableArray<DrainEvent>.Builder drains,
             double? first,
-            (double Miss, double RunOff) water
+            (double BalanceError, double RunOff) water
         ) =>
             new()
             {
@@ -259,13 +259,13 @@ public sealed record WaterForecast
                 Drains = drains.ToImmutable(),
                 FirstDrainDay = first,
                 BarrierDay = first is null ? null : Reaches(floor.DrainageMeters, days.Count - 1),
-                LedgerErrorGrams = Math.Abs(water.Miss) * floor.AreaSquareMeters * GramsPerCubicMeter,
+                LedgerErrorGrams = Math.Abs(water.BalanceError) * floor.AreaSquareMeters * GramsPerCubicMeter,
                 RunOffLiters = Liters(water.RunOff),
             };
 
         private double Liters(double meters) => meters * floor.AreaSquareMeters * LitersPerCubicMeter;
 
-        private FloorDay Look(WaterState state)
+        private FloorDay Record(WaterState state)
         {
             var zones = floor.Columns.Zones;
             var heads = ImmutableArray.CreateBuilder<double>(zones);

@@ -192,7 +192,7 @@ public sealed class FirstBuild
         var animal = StockedSpecies.Of(plain).FirstOrDefault()?.Species;
         var (low, high) = FirstBuildPolicy.Humidity(animal);
         var wanted = low + (FirstBuildPolicy.HumidityAboveLow * (high - low));
-        ((double Miss, DesignDocument Document, double Humidity, double Mist) best, var found) = (
+        ((double BalanceError, DesignDocument Document, double Humidity, double Mist) best, var found) = (
             default,
             false
         );
@@ -215,12 +215,12 @@ public sealed class FirstBuild
                 + Math.Max(0, there.Humidity - high)
                 + (there.Dry * FirstBuildPolicy.FogHourAsHumidity)
                 + (fog * FirstBuildPolicy.FogHourAsHumidity);
-            if (!found || miss < best.Miss)
+            if (!found || miss < best.BalanceError)
             {
                 (best, found) = ((miss, there.Document, there.Humidity, there.Mist), true);
             }
 
-            if (best.Miss <= 0)
+            if (best.BalanceError <= 0)
             {
                 break;
             }
@@ -274,7 +274,7 @@ public sealed class FirstBuild
             }
 
             var wanted = days.Vented * FirstBuildPolicy.MistOverVented;
-            var isNear = Math.Abs(days.Misted - wanted) <= FirstBuildPolicy.MistMiss * wanted;
+            var isNear = Math.Abs(days.Misted - wanted) <= FirstBuildPolicy.MistTolerance * wanted;
             var next = isNear || turn >= MostMistTurns ? null : Misted(changed, wanted);
             if (next is null || next.Text == changed.Text)
             {

@@ -55,7 +55,7 @@ internal static class FirstBuildPolicy
     public const double MistOverVented = 1.05;
 
     /// <summary>Mist and vented agree when they are as near as this; a second of mist is 2 %.</summary>
-    public const double MistMiss = 0.04;
+    public const double MistTolerance = 0.04;
 
     /// <summary>
     /// Where an animal has no band, or nobody lives there yet, the air of a planted box, share.

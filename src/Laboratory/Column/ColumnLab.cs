@@ -82,14 +82,14 @@ internal static class ColumnLab
     }
 
     /// <summary>Height of free water against the foot, negative below it.</summary>
-    private static double? LevelCm(FootBoundary foot, ColumnState state)
+    private static double? LevelCm(LowerBoundary foot, ColumnState state)
     {
         double footHead = state.HeadMeters[^1];
         switch (foot)
         {
-            case FootBoundary.Closed:
+            case LowerBoundary.Closed:
                 return LabUnits.Cm(footHead);
-            case FootBoundary.Store store:
+            case LowerBoundary.Store store:
                 double below = (state.StoreMeters / store.Porosity) - store.DepthMeters;
                 bool isFull = store.RoomMeters - state.StoreMeters <= RoundOff * store.RoomMeters;
                 return LabUnits.Cm(isFull ? Math.Max(0.0, footHead) : below);

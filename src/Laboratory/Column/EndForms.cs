@@ -54,7 +54,7 @@ internal static class EndForms
     }
 
     /// <summary>The foot; null and faults when unusable.</summary>
-    public static FootBoundary? Foot(CaseForm outer)
+    public static LowerBoundary? Foot(CaseForm outer)
     {
         if (outer.Object("bottom", "a bottom") is not { } form)
         {
@@ -62,13 +62,13 @@ internal static class EndForms
         }
 
         string? kind = form.Choice("kind", "head", "zeroFlux", "freeDrainage", "seepage", "reservoir");
-        FootBoundary? foot = kind switch
+        LowerBoundary? foot = kind switch
         {
-            "head" => new FootBoundary.FixedHead(form.Number("headCm", Heads) * Water),
+            "head" => new LowerBoundary.FixedHead(form.Number("headCm", Heads) * Water),
             "zeroFlux" => Closed(form.OptionalObject("overflow", "an overflow")),
-            "freeDrainage" => new FootBoundary.FreeDrainage(),
-            "seepage" => new FootBoundary.SeepageFace(),
-            "reservoir" => new FootBoundary.Store(
+            "freeDrainage" => new LowerBoundary.FreeDrainage(),
+            "seepage" => new LowerBoundary.SeepageFace(),
+            "reservoir" => new LowerBoundary.Store(
                 form.Number("startLevelCm", NumberRange.UpTo(Heads.Highest)) * Water,
                 form.Number("porosity", new NumberRange(0.0, 1.0, TakesLowest: false))
             ),
@@ -82,16 +82,16 @@ internal static class EndForms
         return foot;
     }
 
-    private static FootBoundary.Closed Closed(CaseForm? overflow)
+    private static LowerBoundary.Closed Closed(CaseForm? overflow)
     {
         if (overflow is null)
         {
-            return new FootBoundary.Closed();
+            return new LowerBoundary.Closed();
         }
 
         double head = overflow.Number("headCm", NumberRange.UpTo(Heads.Highest)) * Water;
         double rate = overflow.Number("perHour", NumberRange.Positive(1e7)) / LabUnits.SecondsPerHour;
         overflow.Close();
-        return new FootBoundary.Closed(head, rate);
+        return new LowerBoundary.Closed(head, rate);
     }
 }

@@ -51,7 +51,7 @@ internal static class LabGrid
     /// <param name="layers">Layers as asked.</param>
     /// <param name="fineSurface">True where the surface may dry or is held at a head.</param>
     /// <param name="longWeather">True where the forcing changes so often that elements are dear.</param>
-    public static ImmutableArray<SoilLayer> Layers(
+    public static ImmutableArray<ColumnLayer> Layers(
         ImmutableArray<LabLayer> layers,
         bool fineSurface,
         bool longWeather
@@ -62,7 +62,7 @@ internal static class LabGrid
         for (double coarser = 1.0; ; coarser *= Coarsening)
         {
             var sizes = new ElementSizes(layers, fineSurface, coarser);
-            ImmutableArray<SoilLayer> cut = [.. layers.Select((l, i) => Cut(l, i, sizes, asAsked))];
+            ImmutableArray<ColumnLayer> cut = [.. layers.Select((l, i) => Cut(l, i, sizes, asAsked))];
             if (cut.Sum(l => l.ElementMeters.Length) <= most)
             {
                 return cut;
@@ -70,12 +70,12 @@ internal static class LabGrid
         }
     }
 
-    private static SoilLayer Cut(LabLayer layer, int index, ElementSizes sizes, double asAskedMeters)
+    private static ColumnLayer Cut(LabLayer layer, int index, ElementSizes sizes, double asAskedMeters)
     {
         double cell = layer.ThicknessMeters / layer.Cells;
         if (cell <= asAskedMeters)
         {
-            return SoilLayer.Even(layer.Curve, layer.ThicknessMeters, layer.Cells);
+            return ColumnLayer.Even(layer.Curve, layer.ThicknessMeters, layer.Cells);
         }
 
         var elements = ImmutableArray.CreateBuilder<double>();
@@ -84,6 +84,6 @@ internal static class LabGrid
             sizes.Cut(sizes.TopMeters[index] + (0.5 * cell * half), 0.5 * cell, elements);
         }
 
-        return new SoilLayer(layer.Curve, elements.ToImmutable());
+        return new ColumnLayer(layer.Curve, elements.ToImmutable());
     }
 }

@@ -157,14 +157,14 @@ internal static class ForecastJson
                 ("onItsWay", water.Pending),
                 ("owedByGroundAndRoots", -water.Owed),
                 ("dripped", water.Dripped),
-                ("error", water.Miss),
+                ("error", water.BalanceError),
             }
         )
         {
             json.WriteNumber(key, kilograms * 1000);
         }
 
-        json.WriteNumber("airError", result.AirMissKilograms * 1000);
+        json.WriteNumber("airError", result.AirBalanceErrorKilograms * 1000);
         json.WriteEndObject();
         json.WriteStartObject("heatJoules");
         json.WriteNumber("sources", result.Heat.Sources);
@@ -173,7 +173,7 @@ internal static class ForecastJson
         json.WriteNumber("mistIn", result.Heat.Mist);
         json.WriteNumber("liquidTurnedToVapour", result.Heat.Liquid);
         json.WriteNumber("stored", result.Heat.Stored);
-        json.WriteNumber("error", result.Heat.MissJoules);
+        json.WriteNumber("error", result.Heat.BalanceErrorJoules);
         json.WriteEndObject();
         json.WriteEndObject();
     }

@@ -110,7 +110,7 @@ internal static class ForecastText
                 + string.Create(CultureInfo.InvariantCulture, $"{(water.Films + water.Leaves) * 1000:0} mL; ")
                 + string.Create(
                     CultureInfo.InvariantCulture,
-                    $"misses by {Math.Abs(water.Miss) * 1000:0.0e+0} g.\n"
+                    $"misses by {Math.Abs(water.BalanceError) * 1000:0.0e+0} g.\n"
                 )
         );
     }

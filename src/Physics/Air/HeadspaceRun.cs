@@ -320,7 +320,7 @@ internal sealed class HeadspaceRun
             AirCelsius = airRange,
             Humidity = humidityRange,
             Heat = heat,
-            MissKilograms = miss,
+            BalanceErrorKilograms = miss,
             Steps = steps,
         };
 }

@@ -82,7 +82,7 @@ public sealed record HeadspaceTotals
     /// <summary>
     /// Vapor gained by the air less all that the surfaces, the fogger and the room gave it, kg.
     /// </summary>
-    public required double MissKilograms { get; init; }
+    public required double BalanceErrorKilograms { get; init; }
 
     /// <summary>Steps taken.</summary>
     public required int Steps { get; init; }
@@ -108,7 +108,7 @@ public readonly record struct HeatLedger(
 )
 {
     /// <summary>In less stored, J: 0 but for what the steps' equations miss.</summary>
-    public double MissJoules => Sources + Vented + Outside + Mist + Liquid - Stored;
+    public double BalanceErrorJoules => Sources + Vented + Outside + Mist + Liquid - Stored;
 
     /// <summary>Sum of two spans.</summary>
     public static HeatLedger operator +(HeatLedger a, HeatLedger b) =>

@@ -27,7 +27,7 @@ public sealed class Simulation
     private SimulationState state;
     private WaterLedger ledger = new();
     private HeatLedger heat;
-    private double airMiss;
+    private double airBalanceError;
     private double leafOpen = 1.0;
     private bool isOverBarrier;
     private DayPart? lastPart;
@@ -60,7 +60,7 @@ public sealed class Simulation
         {
             mostAirSteps = MostAirSteps + (MostAirStepsAnHour * hourCount),
         };
-        run.hours.Add(run.Look(new HourOfAir(setup.Air.Shape.Surfaces.Length), 0.0, 0.0));
+        run.hours.Add(run.Record(new HourOfAir(setup.Air.Shape.Surfaces.Length), 0.0, 0.0));
         for (int hour = 1; hour <= hourCount && run.stopped is null; hour++)
         {
             run.Step(hour * HourSeconds, cancel);
@@ -73,7 +73,9 @@ public sealed class Simulation
     /// <summary>One hour: forcing, light and air, then water, then what was owed, then the record.</summary>
     private void Step(double untilSeconds, CancellationToken cancel)
     {
-        var air = setup.Held is { } held ? Hold(held, untilSeconds) : Breathe(Supply(), untilSeconds, cancel);
+        var air = setup.Held is { } held
+            ? Hold(held, untilSeconds)
+            : AdvanceAir(Supply(), untilSeconds, cancel);
         double rain = air.ToGround + state.PendingKilograms;
         double evaporation = air.FromGround + state.GroundOwedKilograms;
         double uptake = air.FromLeaves + state.LeafOwedKilograms;
@@ -83,7 +85,7 @@ public sealed class Simulation
             evaporation = 0.0;
         }
 
-        var floor = Soak((rain, evaporation, Math.Max(uptake, 0.0)), untilSeconds, cancel);
+        var floor = AdvanceFloor((rain, evaporation, Math.Max(uptake, 0.0)), untilSeconds, cancel);
         state = state with
         {
             GroundOwedKilograms = evaporation - floor.Evaporated,
@@ -92,7 +94,7 @@ public sealed class Simulation
         };
         leafOpen = uptake > 0.0 ? Math.Clamp(floor.Transpired / uptake, 0.02, 1.0) : 1.0;
         Book(air, floor);
-        hours.Add(Look(air, floor.Drained, untilSeconds));
+        hours.Add(Record(air, floor.Drained, untilSeconds));
     }
 
     /// <summary>What ground and leaves can give at the present state.</summary>
@@ -110,7 +112,7 @@ public sealed class Simulation
     }
 
     /// <summary>The headspace through an hour, from switching to switching.</summary>
-    private HourOfAir Breathe(
+    private HourOfAir AdvanceAir(
         ImmutableArray<WaterSupply> supply,
         double untilSeconds,
         CancellationToken cancel
@@ -143,13 +145,13 @@ public sealed class Simulation
             state = state with { Air = span.State };
             airSteps += span.Totals.Steps;
             stopped =
-                span.StoppedEarly is { } why ? Words(span.State.Seconds, why)
-                : airSteps > mostAirSteps ? Words(span.State.Seconds, TooManySteps)
+                span.StoppedEarly is { } why ? StopReason(span.State.Seconds, why)
+                : airSteps > mostAirSteps ? StopReason(span.State.Seconds, TooManySteps)
                 : null;
             hour.Add(setup, before, span, (part.MistKilogramsPerSecond, drive.FogKilogramsPerSecond));
         }
 
-        airMiss = Math.Max(airMiss, Math.Abs(hour.Miss));
+        airBalanceError = Math.Max(airBalanceError, Math.Abs(hour.BalanceError));
         return hour;
     }
 
@@ -189,7 +191,7 @@ public sealed class Simulation
     /// <summary>
     /// The floor through an hour: rain, evaporation and uptake in kg, evenly; drawn off where it is full.
     /// </summary>
-    private HourOfFloor Soak(
+    private HourOfFloor AdvanceFloor(
         (double Rain, double Evaporation, double Uptake) asked,
         double untilSeconds,
         CancellationToken cancel
@@ -233,7 +235,7 @@ public sealed class Simulation
             - step.VaporMeters
             - step.DrainedMeters
             - step.RunOffMeters
-            - step.MissMeters
+            - step.MassBalanceErrorMeters
             - litter;
         state = state with { Water = step.State };
         floor.Rain += step.RainMeters * kilogramsPerMeter;
@@ -241,10 +243,10 @@ public sealed class Simulation
         floor.Transpired += step.TranspiredMeters * kilogramsPerMeter;
         floor.Drained += step.DrainedMeters * kilogramsPerMeter;
         floor.RunOff += step.RunOffMeters * kilogramsPerMeter;
-        floor.Missed += step.MissMeters * kilogramsPerMeter;
+        floor.Missed += step.MassBalanceErrorMeters * kilogramsPerMeter;
         floor.Litter += litter * kilogramsPerMeter;
         floor.Stored += stored * kilogramsPerMeter;
-        stopped = step.StoppedEarly is { } early ? Words(early.Seconds, early.Reason) : stopped;
+        stopped = step.StoppedEarly is { } early ? StopReason(early.Seconds, early.Reason) : stopped;
     }
 
     private void Book(HourOfAir air, HourOfFloor floor)
@@ -315,7 +317,7 @@ public sealed class Simulation
     }
 
     /// <summary>The record of an hour.</summary>
-    private SimulationHour Look(HourOfAir air, double drained, double seconds)
+    private SimulationHour Record(HourOfAir air, double drained, double seconds)
     {
         var shape = setup.Air.Shape;
         double celsius = setup.Held?.Celsius ?? state.Air.AirCelsius;
@@ -382,12 +384,12 @@ public sealed class Simulation
                 Pending = state.PendingKilograms - start.PendingKilograms,
             },
             Heat = heat,
-            AirMissKilograms = airMiss,
+            AirBalanceErrorKilograms = airBalanceError,
             StoppedEarly = stopped,
             AirSteps = airSteps,
         };
     }
 
-    private static string Words(double seconds, string why) =>
+    private static string StopReason(double seconds, string why) =>
         FormattableString.Invariant($"after {seconds / HourSeconds:0.##} hours: {why}");
 }

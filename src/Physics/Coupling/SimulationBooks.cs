@@ -53,7 +53,7 @@ internal sealed class HourOfAir(int surfaces)
 
     public double HumiditySeconds { get; private set; }
 
-    public double Miss { get; private set; }
+    public double BalanceError { get; private set; }
 
     public HeatLedger Heat { get; private set; }
 
@@ -114,7 +114,8 @@ internal sealed class HourOfAir(int surfaces)
         HumiditySeconds += totals.HumiditySeconds;
         Heat += totals.Heat;
         Seconds += totals.Seconds;
-        Miss += (setup.Air.Shape.DryAirKilograms * (span.State.HumidityRatio - before.HumidityRatio)) - given;
+        BalanceError +=
+            (setup.Air.Shape.DryAirKilograms * (span.State.HumidityRatio - before.HumidityRatio)) - given;
         AirRange = Wider(AirRange, totals.AirCelsius);
         HumidityRange = Wider(HumidityRange, totals.Humidity);
     }

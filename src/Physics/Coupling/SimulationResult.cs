@@ -125,7 +125,7 @@ public sealed record WaterLedger
     public double Dripped { get; init; }
 
     /// <summary>In less out less gained, kg.</summary>
-    public double Miss =>
+    public double BalanceError =>
         Misted + Fogged - Vented - Drained - RunOff - Floor - Litter - Films - Leaves - Air - Pending + Owed;
 }
 
@@ -148,7 +148,7 @@ public sealed record SimulationResult
     public required HeatLedger Heat { get; init; }
 
     /// <summary>Largest miss of the air's own water in an hour, kg.</summary>
-    public required double AirMissKilograms { get; init; }
+    public required double AirBalanceErrorKilograms { get; init; }
 
     /// <summary>Why the numbers did not come out; null when they did.</summary>
     public string? StoppedEarly { get; init; }

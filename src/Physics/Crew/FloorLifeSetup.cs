@@ -125,11 +125,11 @@ public readonly record struct FloorLifeDay(
 /// <param name="LitterLaidOn">Dry litter laid on.</param>
 /// <param name="DroppingsMiss">Droppings fallen, less what is eaten, rotted and left.</param>
 public sealed record FloorLifeLedger(
-    double LitterMiss,
-    double NitrogenMiss,
+    double LitterBalanceError,
+    double NitrogenBalanceError,
     double NitrogenFromFood,
     double NitrogenToPlants,
     double LitterGone,
     double LitterLaidOn,
-    double DroppingsMiss
+    double DroppingsBalanceError
 );

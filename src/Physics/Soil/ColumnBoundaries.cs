@@ -25,13 +25,13 @@ public abstract record TopBoundary
 }
 
 /// <summary>What happens at the foot of a column.</summary>
-public abstract record FootBoundary
+public abstract record LowerBoundary
 {
-    private FootBoundary() { }
+    private LowerBoundary() { }
 
     /// <summary>A given pressure head.</summary>
     /// <param name="HeadMeters">Head, m.</param>
-    public sealed record FixedHead(double HeadMeters) : FootBoundary;
+    public sealed record FixedHead(double HeadMeters) : LowerBoundary;
 
     /// <summary>
     /// A closed floor, the reservoir being the saturated part of the column: water leaves only above
@@ -44,20 +44,20 @@ public abstract record FootBoundary
         double OverflowHeadMeters = double.PositiveInfinity,
         double OverflowPerSecond = 0.0,
         double SumpShare = 0.0
-    ) : FootBoundary;
+    ) : LowerBoundary;
 
     /// <summary>Unit gradient: the flux is K of the lowest node.</summary>
-    public sealed record FreeDrainage : FootBoundary;
+    public sealed record FreeDrainage : LowerBoundary;
 
     /// <summary>Water leaves only where the foot is saturated.</summary>
-    public sealed record SeepageFace : FootBoundary;
+    public sealed record SeepageFace : LowerBoundary;
 
     /// <summary>
     /// A store below the foot: a seepage face until the store is full, a closed floor from then on.
     /// </summary>
     /// <param name="DepthMeters">Depth of its water surface below the foot at the start, m.</param>
     /// <param name="Porosity">Water per meter of rise, m³/m³.</param>
-    public sealed record Store(double DepthMeters, double Porosity) : FootBoundary
+    public sealed record Store(double DepthMeters, double Porosity) : LowerBoundary
     {
         /// <summary>Water it takes before it is full, m.</summary>
         public double RoomMeters => DepthMeters * Porosity;
@@ -65,7 +65,7 @@ public abstract record FootBoundary
 }
 
 /// <summary>Both ends of a column.</summary>
-public sealed record ColumnBoundaries(TopBoundary Top, FootBoundary Foot);
+public sealed record ColumnBoundaries(TopBoundary Top, LowerBoundary Foot);
 
 /// <summary>What the weather above asks of the surface, m/s, each over the whole area.</summary>
 /// <param name="RainMetersPerSecond">Rain, mist or drip; for a fixed flux, the flux.</param>

@@ -20,7 +20,7 @@ internal sealed class ColumnEquations
     private readonly SoilColumns columns;
     private readonly ColumnArrays arrays;
     private readonly SurfaceTerms surface;
-    private readonly FootTerms foot;
+    private readonly LowerBoundaryTerms foot;
     private readonly FeddesHeads[] stress;
     private readonly double[] elementMeters;
     private readonly int[] elementTable;
@@ -37,7 +37,7 @@ internal sealed class ColumnEquations
         this.columns = columns;
         this.arrays = arrays;
         surface = new SurfaceTerms(boundaries.Top);
-        foot = new FootTerms(boundaries.Foot, columns);
+        foot = new LowerBoundaryTerms(boundaries.Foot, columns);
         elementMeters = columns.ElementMeters.ToArray();
         elementTable = columns.ElementTable.ToArray();
         tables = columns.Tables.ToArray();
@@ -55,21 +55,21 @@ internal sealed class ColumnEquations
     public StepFluxes Fluxes => fluxes;
 
     /// <summary>Water of the shared foot node with its sump, m over the whole area.</summary>
-    public double FootWater { get; private set; }
+    public double LowerWater { get; private set; }
 
     /// <summary>The same at the start of the step, less what the last step missed.</summary>
-    public double OldFootWater { get; set; }
+    public double OldLowerWater { get; set; }
 
     /// <summary>What the equation of the foot misses, m.</summary>
-    public double FootResidual { get; private set; }
+    public double LowerResidual { get; private set; }
 
     /// <summary>Slope of that equation with the head of the foot.</summary>
-    public double FootDiagonal { get; private set; }
+    public double LowerDiagonal { get; private set; }
 
     /// <summary>What the store below the foot holds, m.</summary>
     public double StoreMeters { get; set; }
 
-    private int FootNode => (columns.Nodes - 1) * columns.Zones;
+    private int LowestNode => (columns.Nodes - 1) * columns.Zones;
 
     /// <summary>Sets the heads that the boundaries fix.</summary>
     public void Fix()
@@ -81,7 +81,7 @@ internal sealed class ColumnEquations
 
         if (foot.FixedHead is { } low)
         {
-            arrays.Head.AsSpan(FootNode).Fill(low);
+            arrays.Head.AsSpan(LowestNode).Fill(low);
         }
     }
 
@@ -105,7 +105,8 @@ internal sealed class ColumnEquations
 
     /// <summary>True for a node whose head is given.</summary>
     public bool IsFixed(int i) =>
-        (i < columns.Zones && surface.FixedHead is not null) || (i >= FootNode && foot.FixedHead is not null);
+        (i < columns.Zones && surface.FixedHead is not null)
+        || (i >= LowestNode && foot.FixedHead is not null);
 
     /// <summary>Water of every node at the heads of the iterate, with its slope.</summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -151,8 +152,8 @@ internal sealed class ColumnEquations
             diagonal[i] = Math.Max(arrays.Capacity[i], arrays.LeastCapacity[i]);
         }
 
-        residual.AsSpan(FootNode).Clear();
-        diagonal.AsSpan(FootNode).Clear();
+        residual.AsSpan(LowestNode).Clear();
+        diagonal.AsSpan(LowestNode).Clear();
         fluxes = default;
         Flow(seconds);
         if (forcing.TranspirationMetersPerSecond != 0.0)
@@ -191,16 +192,16 @@ internal sealed class ColumnEquations
         double capacity = 0.0;
         for (int zone = 0; zone < columns.Zones; zone++)
         {
-            water += areaShare[zone] * arrays.Water[FootNode + zone];
+            water += areaShare[zone] * arrays.Water[LowestNode + zone];
             capacity +=
                 areaShare[zone]
-                * Math.Max(arrays.Capacity[FootNode + zone], arrays.LeastCapacity[FootNode + zone]);
+                * Math.Max(arrays.Capacity[LowestNode + zone], arrays.LeastCapacity[LowestNode + zone]);
         }
 
-        double head = arrays.Head[FootNode];
-        FootWater = water + (foot.SumpShare * Math.Max(0.0, head));
-        FootDiagonal = capacity + (head > 0.0 ? foot.SumpShare : 0.0);
-        FootResidual = FootWater - OldFootWater;
+        double head = arrays.Head[LowestNode];
+        LowerWater = water + (foot.SumpShare * Math.Max(0.0, head));
+        LowerDiagonal = capacity + (head > 0.0 ? foot.SumpShare : 0.0);
+        LowerResidual = LowerWater - OldLowerWater;
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -327,24 +328,24 @@ internal sealed class ColumnEquations
     {
         for (int zone = 0; zone < columns.Zones; zone++)
         {
-            FootResidual += areaShare[zone] * arrays.Residual[FootNode + zone];
-            FootDiagonal += areaShare[zone] * arrays.Diagonal[FootNode + zone];
+            LowerResidual += areaShare[zone] * arrays.Residual[LowestNode + zone];
+            LowerDiagonal += areaShare[zone] * arrays.Diagonal[LowestNode + zone];
         }
 
         if (foot.FixedHead is not null)
         {
-            fluxes.Out = -FootResidual;
-            FootResidual = 0.0;
-            FootDiagonal = 1.0;
+            fluxes.Out = -LowerResidual;
+            LowerResidual = 0.0;
+            LowerDiagonal = 1.0;
             return;
         }
 
-        var leaves = foot.Out(arrays.Head[FootNode], seconds, StoreMeters);
+        var leaves = foot.Out(arrays.Head[LowestNode], seconds, StoreMeters);
         if (foot.DrainsFreely)
         {
             for (int zone = 0; zone < columns.Zones; zone++)
             {
-                ref readonly var low = ref arrays.Foot[FootNode - columns.Zones + zone];
+                ref readonly var low = ref arrays.Foot[LowestNode - columns.Zones + zone];
                 leaves = new(
                     leaves.Value + (areaShare[zone] * seconds * low.Conductivity),
                     leaves.Slope + (areaShare[zone] * seconds * low.ConductivitySlope)
@@ -352,8 +353,8 @@ internal sealed class ColumnEquations
             }
         }
 
-        FootResidual += leaves.Value;
-        FootDiagonal += leaves.Slope;
+        LowerResidual += leaves.Value;
+        LowerDiagonal += leaves.Slope;
         fluxes.Out = leaves.Value;
     }
 

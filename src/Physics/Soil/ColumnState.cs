@@ -33,7 +33,7 @@ public sealed record ColumnTotals
     public double StorageChangeMeters { get; init; }
 
     /// <summary>In − out − evaporated − transpired − change of storage: 0 but for round-off.</summary>
-    public double MissMeters =>
+    public double MassBalanceErrorMeters =>
         InMeters - OutMeters - EvaporatedMeters - TranspiredMeters - StorageChangeMeters;
 }
 
@@ -101,7 +101,7 @@ public sealed record StepControl
     public double LongestStepSeconds { get; init; } = 12.0 * 3600.0;
 
     /// <summary>The run ends when the head at the foot rises to this, m; never by default.</summary>
-    public double StopAtFootHeadMeters { get; init; } = double.PositiveInfinity;
+    public double StopAtLowerHeadMeters { get; init; } = double.PositiveInfinity;
 
     /// <summary>For interactive planning.</summary>
     public static readonly StepControl Planning = new()

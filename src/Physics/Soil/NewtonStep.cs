@@ -46,7 +46,7 @@ internal sealed class NewtonStep
     public int Iterations { get; private set; }
 
     /// <summary>Largest miss of a node's water content in the last assembly, m³/m³.</summary>
-    public double WorstMiss { get; private set; }
+    public double WorstBalanceError { get; private set; }
 
     /// <summary>Node of that miss.</summary>
     public int WorstNode { get; private set; }
@@ -67,7 +67,10 @@ internal sealed class NewtonStep
                 return false;
             }
 
-            if (WorstMiss < tolerance && (iteration > 1 || WorstMiss < tolerance * AlreadySolved))
+            if (
+                WorstBalanceError < tolerance
+                && (iteration > 1 || WorstBalanceError < tolerance * AlreadySolved)
+            )
             {
                 return true;
             }
@@ -109,7 +112,7 @@ internal sealed class NewtonStep
             {
                 return false;
             }
-            if (WorstMiss < tolerance)
+            if (WorstBalanceError < tolerance)
             {
                 return true;
             }
@@ -161,7 +164,7 @@ internal sealed class NewtonStep
     private double SlopeAlong()
     {
         int footNode = (columns.Nodes - 1) * columns.Zones;
-        double slope = equations.FootResidual * arrays.Change[footNode];
+        double slope = equations.LowerResidual * arrays.Change[footNode];
         for (int i = 0; i < footNode; i++)
         {
             slope += columns.AreaShare[i % columns.Zones] * arrays.Residual[i] * arrays.Change[i];
@@ -191,23 +194,23 @@ internal sealed class NewtonStep
         var (residual, width) = (arrays.Residual, arrays.Width);
         int footNode = (columns.Nodes - 1) * columns.Zones;
         var (head, diagonal) = (arrays.Head, arrays.Diagonal);
-        double footMiss =
+        double lowerBalanceError =
             Math.Max(
                 0.0,
-                Math.Abs(equations.FootResidual)
-                    - (RoundOff * equations.FootDiagonal * Math.Abs(head[footNode]))
+                Math.Abs(equations.LowerResidual)
+                    - (RoundOff * equations.LowerDiagonal * Math.Abs(head[footNode]))
             ) / width[footNode];
-        double sum = footMiss * footMiss * width[footNode];
-        WorstMiss = footMiss;
+        double sum = lowerBalanceError * lowerBalanceError * width[footNode];
+        WorstBalanceError = lowerBalanceError;
         WorstNode = footNode;
         for (int i = 0; i < footNode; i++)
         {
             double noise = RoundOff * diagonal[i] * Math.Abs(head[i]);
             double miss = Math.Max(0.0, Math.Abs(residual[i]) - noise) / width[i];
             sum += miss * miss * width[i];
-            if (miss > WorstMiss)
+            if (miss > WorstBalanceError)
             {
-                WorstMiss = miss;
+                WorstBalanceError = miss;
                 WorstNode = i;
             }
         }
@@ -240,8 +243,8 @@ internal sealed class NewtonStep
             right[i] -= factor * right[i - zones];
         }
 
-        double footDiagonal = equations.FootDiagonal;
-        double footRight = equations.FootResidual;
+        double footDiagonal = equations.LowerDiagonal;
+        double footRight = equations.LowerResidual;
         for (int zone = 0; zone < zones && !equations.IsFixed(footNode); zone++)
         {
             int i = footNode - zones + zone;

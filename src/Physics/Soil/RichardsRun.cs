@@ -52,7 +52,7 @@ internal sealed class RichardsRun
         start.HeadMeters.CopyTo(arrays.Head);
         equations.Store();
         Array.Copy(arrays.Water, arrays.OldWater, arrays.Water.Length);
-        equations.OldFootWater = equations.FootWater;
+        equations.OldLowerWater = equations.LowerWater;
         startWater = Stored();
         nextSeconds = control.FirstStepSeconds;
         lastForcing = new SurfaceForcing(double.NaN, 0.0, 0.0);
@@ -102,10 +102,10 @@ internal sealed class RichardsRun
 
             double before = time;
             time = seconds == left ? span.UntilSeconds : time + seconds;
-            if (arrays.Head[^1] >= control.StopAtFootHeadMeters)
+            if (arrays.Head[^1] >= control.StopAtLowerHeadMeters)
             {
                 double rise = arrays.Head[^1] - arrays.OldHead[^1];
-                double share = rise > 0.0 ? (control.StopAtFootHeadMeters - arrays.OldHead[^1]) / rise : 1.0;
+                double share = rise > 0.0 ? (control.StopAtLowerHeadMeters - arrays.OldHead[^1]) / rise : 1.0;
                 reachedSeconds = before + (Math.Clamp(share, 0.0, 1.0) * (time - before));
                 return false;
             }
@@ -201,7 +201,7 @@ internal sealed class RichardsRun
             arrays.OldWater[i] = arrays.Water[i] - (i < footNode ? Carried(arrays.Residual[i], i) : 0.0);
         }
 
-        equations.OldFootWater = equations.FootWater - Carried(equations.FootResidual, footNode);
+        equations.OldLowerWater = equations.LowerWater - Carried(equations.LowerResidual, footNode);
         if (equations.HasStore)
         {
             equations.StoreMeters += fluxes.Out;
@@ -216,7 +216,7 @@ internal sealed class RichardsRun
             RunOffMeters = Totals.RunOffMeters + fluxes.RunOff,
             StorageChangeMeters = Stored() - startWater,
         };
-        worstBalance = Math.Max(worstBalance, Math.Abs(Totals.MissMeters));
+        worstBalance = Math.Max(worstBalance, Math.Abs(Totals.MassBalanceErrorMeters));
         double factor = error > 0.0 ? Safety * Math.Sqrt(control.ErrorTolerance / error) : MostGrowth;
         nextSeconds = Math.Min(
             seconds * Math.Clamp(factor, MostShrink, MostGrowth),
@@ -243,7 +243,7 @@ internal sealed class RichardsRun
     private double Stored()
     {
         int footNode = (columns.Nodes - 1) * columns.Zones;
-        double sum = equations.FootWater;
+        double sum = equations.LowerWater;
         for (int i = 0; i < footNode; i++)
         {
             sum += columns.AreaShare[i % columns.Zones] * arrays.Water[i];
@@ -258,7 +258,7 @@ internal sealed class RichardsRun
         stop = new ColumnStop(
             time,
             columns.DepthMeters[node],
-            newton.WorstMiss,
+            newton.WorstBalanceError,
             steps >= MostSteps || failed >= MostFailures
                 ? "the run took too many steps"
                 : "the equations of the shortest step have no solution: nothing takes or gives the water"

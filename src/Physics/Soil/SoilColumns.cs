@@ -92,14 +92,14 @@ public sealed class SoilColumns
 
     /// <summary>Depth of the foot of a zone, m.</summary>
     /// <param name="zone">The zone.</param>
-    public double FootMeters(int zone) => depthMeters[((Nodes - 1) * Zones) + zone];
+    public double LowerBoundaryMeters(int zone) => depthMeters[((Nodes - 1) * Zones) + zone];
 
     /// <summary>
     /// The state at rest over free water at a height above the foot, negative for below: h = level − height.
     /// </summary>
     /// <param name="levelMeters">Level above the foot, m.</param>
     public ColumnState AtRest(double levelMeters) =>
-        From((zone, depth) => levelMeters - (HasGravity ? FootMeters(zone) - depth : 0.0));
+        From((zone, depth) => levelMeters - (HasGravity ? LowerBoundaryMeters(zone) - depth : 0.0));
 
     /// <summary>A state from a head at every depth of every zone; the foot takes that of the first.</summary>
     /// <param name="headMeters">Head, m, from zone and depth in m.</param>

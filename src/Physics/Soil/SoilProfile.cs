@@ -5,7 +5,7 @@ namespace Litterfall.Physics.Soil;
 /// <summary>A layer of one material, cut into elements.</summary>
 /// <param name="Curve">The material.</param>
 /// <param name="ElementMeters">Thickness of its elements from the top down, m, each above 0.</param>
-public sealed record SoilLayer(HydraulicCurve Curve, ImmutableArray<double> ElementMeters)
+public sealed record ColumnLayer(HydraulicCurve Curve, ImmutableArray<double> ElementMeters)
 {
     /// <summary>Thickness, m.</summary>
     public double ThicknessMeters => ElementMeters.Sum();
@@ -14,7 +14,7 @@ public sealed record SoilLayer(HydraulicCurve Curve, ImmutableArray<double> Elem
     /// <param name="curve">The material.</param>
     /// <param name="thicknessMeters">Thickness, m, above 0.</param>
     /// <param name="elements">Number of elements, at least 1.</param>
-    public static SoilLayer Even(HydraulicCurve curve, double thicknessMeters, int elements) =>
+    public static ColumnLayer Even(HydraulicCurve curve, double thicknessMeters, int elements) =>
         new(curve, [.. Enumerable.Repeat(thicknessMeters / elements, elements)]);
 }
 
@@ -54,7 +54,7 @@ public sealed record RootZone(double FromMeters, double ToMeters, FeddesHeads He
 /// <param name="Roots">Roots, or null.</param>
 /// <param name="AreaShare">Share of the floor, above 0; the shares of all zones add to 1.</param>
 public sealed record SoilProfile(
-    ImmutableArray<SoilLayer> Layers,
+    ImmutableArray<ColumnLayer> Layers,
     RootZone? Roots = null,
     double AreaShare = 1.0
 );

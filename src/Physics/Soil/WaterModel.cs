@@ -42,7 +42,7 @@ public sealed record WaterStep
     /// <summary>
     /// Rain − vapor − drained − run-off − change of what is stored, m: 0 but for round-off.
     /// </summary>
-    public required double MissMeters { get; init; }
+    public required double MassBalanceErrorMeters { get; init; }
 
     /// <summary>When the level asked for was reached, s; null when it was not.</summary>
     public double? ReachedSeconds { get; init; }
@@ -87,8 +87,8 @@ public sealed class WaterModel
         boundaries = new ColumnBoundaries(
             top,
             way == DrainWay.Outlet
-                ? new FootBoundary.Closed(outletMeters, OutletPerSecond)
-                : new FootBoundary.Closed()
+                ? new LowerBoundary.Closed(outletMeters, OutletPerSecond)
+                : new LowerBoundary.Closed()
         );
     }
 
@@ -130,7 +130,7 @@ public sealed class WaterModel
             [new ForcingSpan(state.Column.Seconds + seconds, below)],
             control with
             {
-                StopAtFootHeadMeters = stopAtLevelMeters,
+                StopAtLowerHeadMeters = stopAtLevelMeters,
             },
             cancel
         );
@@ -147,7 +147,7 @@ public sealed class WaterModel
     /// <param name="cancel">Cancels between steps of the solver.</param>
     public WaterStep DrawDown(WaterState state, double levelMeters, CancellationToken cancel = default)
     {
-        var hand = new ColumnBoundaries(top, new FootBoundary.Closed(levelMeters, HandPerSecond));
+        var hand = new ColumnBoundaries(top, new LowerBoundary.Closed(levelMeters, HandPerSecond));
         var result = Richards.Run(
             columns,
             hand,
@@ -184,7 +184,7 @@ public sealed class WaterModel
             TranspiredMeters = totals.TranspiredMeters,
             DrainedMeters = totals.OutMeters,
             RunOffMeters = totals.RunOffMeters,
-            MissMeters =
+            MassBalanceErrorMeters =
                 rain
                 - vapor
                 - totals.OutMeters

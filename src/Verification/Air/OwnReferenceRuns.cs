@@ -135,14 +135,14 @@ public static class OwnReferenceRuns
                 "kg",
                 (0.0, 1e-9),
                 "Each flux is computed once and booked twice.",
-                () => minute.Value.MissKilograms
+                () => minute.Value.BalanceErrorKilograms
             );
             yield return Source.Case(
                 $"{run.Name}, heat missed over heat turned over",
                 "1",
                 (0.0, 1e-6),
                 "Newton's passes end at 1e-5 K.",
-                () => minute.Value.MissShare
+                () => minute.Value.BalanceErrorShare
             );
         }
     }
@@ -193,10 +193,10 @@ public static class OwnReferenceRuns
         public Dictionary<int, double[]> Hours { get; } = [];
 
         /// <summary>Vapor missed, kg.</summary>
-        public double MissKilograms { get; private set; }
+        public double BalanceErrorKilograms { get; private set; }
 
         /// <summary>Heat missed over heat turned over.</summary>
-        public double MissShare { get; private set; }
+        public double BalanceErrorShare { get; private set; }
 
         /// <summary>Misted, g.</summary>
         public double Misted { get; private set; }
@@ -226,7 +226,7 @@ public static class OwnReferenceRuns
                     vented += span.Totals.VentedKilograms;
                     evaporated += soil.SuppliedKilograms - soil.CondensedKilograms;
                     course.Misted += 1000.0 * (glass.MistedKilograms + soil.MistedKilograms);
-                    course.MissKilograms += Math.Abs(span.Totals.MissKilograms);
+                    course.BalanceErrorKilograms += Math.Abs(span.Totals.BalanceErrorKilograms);
                     heat += span.Totals.Heat;
                     turned += Math.Abs(span.Totals.Heat.Outside) + Math.Abs(span.Totals.Heat.Sources);
                 }
@@ -243,7 +243,7 @@ public static class OwnReferenceRuns
                 ];
             }
 
-            course.MissShare = heat.MissJoules / turned;
+            course.BalanceErrorShare = heat.BalanceErrorJoules / turned;
             return course;
         }
 

@@ -132,7 +132,7 @@ public static class Celia1990
         var result = TestSoils.Finished(
             Richards.Run(
                 columns,
-                new(new TopBoundary.FixedHead(-0.75), new FootBoundary.FixedHead(-10.0)),
+                new(new TopBoundary.FixedHead(-0.75), new LowerBoundary.FixedHead(-10.0)),
                 columns.From((_, _) => -10.0),
                 TestSoils.Reports(TestSoils.SecondsPerHour, 6.0, 12.0, 24.0),
                 control

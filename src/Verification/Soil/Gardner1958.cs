@@ -107,7 +107,7 @@ public static class Gardner1958
         var result = TestSoils.Finished(
             Richards.Run(
                 columns,
-                new(new TopBoundary.FixedFlux(), new FootBoundary.FixedHead(0.0)),
+                new(new TopBoundary.FixedFlux(), new LowerBoundary.FixedHead(0.0)),
                 columns.AtRest(0.0),
                 TestSoils.Spans(forcing, TestSoils.SecondsPerHour, SettleHours),
                 new StepControl()
@@ -122,7 +122,7 @@ public static class Gardner1958
         var result = TestSoils.Finished(
             Richards.Run(
                 columns,
-                new(new TopBoundary.FixedHead(VeryDryMeters), new FootBoundary.FixedHead(0.0)),
+                new(new TopBoundary.FixedHead(VeryDryMeters), new LowerBoundary.FixedHead(0.0)),
                 columns.AtRest(0.0),
                 TestSoils.Reports(TestSoils.SecondsPerHour, SettleHours, SettleHours + 100.0),
                 new StepControl()

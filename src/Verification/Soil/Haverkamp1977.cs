@@ -86,7 +86,7 @@ public static class Haverkamp1977
         var result = TestSoils.Finished(
             Richards.Run(
                 columns,
-                new(new TopBoundary.FixedHead(-0.207), new FootBoundary.FixedHead(-0.615)),
+                new(new TopBoundary.FixedHead(-0.207), new LowerBoundary.FixedHead(-0.615)),
                 columns.From((_, _) => -0.615),
                 TestSoils.Reports(1.0, 120.0, 240.0, 360.0),
                 new StepControl { FirstStepSeconds = 0.01, ErrorTolerance = 1e-5 }

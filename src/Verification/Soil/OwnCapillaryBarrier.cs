@@ -14,7 +14,7 @@ namespace Litterfall.Verification.Soil;
 public static class OwnCapillaryBarrier
 {
     private const double Start = -3.0;
-    private const double FootMeters = 0.13;
+    private const double LowerBoundaryMeters = 0.13;
     private const double MixFrom = 0.02;
     private const double MixTo = 0.08;
     private static readonly CaseSource Source = new(
@@ -104,12 +104,14 @@ public static class OwnCapillaryBarrier
     private static (SoilColumns Columns, ColumnResult Result) Solve(HydraulicCurve coarse)
     {
         var columns = TestSoils.Floor(4, coarse);
-        var foot = new FootBoundary.Closed(0.02, 1000.0 / TestSoils.SecondsPerHour);
+        var foot = new LowerBoundary.Closed(0.02, 1000.0 / TestSoils.SecondsPerHour);
         var result = TestSoils.Finished(
             Richards.Run(
                 columns,
                 new(new TopBoundary.Air(-1000.0, 1.0), foot),
-                columns.From((_, depth) => depth <= MixTo + 1e-9 ? Start : depth - FootMeters + 0.02),
+                columns.From(
+                    (_, depth) => depth <= MixTo + 1e-9 ? Start : depth - LowerBoundaryMeters + 0.02
+                ),
                 [.. Weather()],
                 new StepControl()
             )

@@ -60,7 +60,7 @@ public static class OwnFloodLedger
         var result = TestSoils.Finished(
             Richards.Run(
                 columns,
-                new(new TopBoundary.Air(-100.0, 1.0), new FootBoundary.Closed()),
+                new(new TopBoundary.Air(-100.0, 1.0), new LowerBoundary.Closed()),
                 columns.AtRest(0.01),
                 spans,
                 new StepControl()

@@ -12,7 +12,7 @@ public static class OwnHydrostatic
 {
     private const int PerCentimeter = 4;
     private const int FinePerCentimeter = 64;
-    private const double FootCentimeters = 13.0;
+    private const double LowerBoundaryCentimeters = 13.0;
     private const double SlopeSum = 0.27;
     private static readonly CaseSource Source = new(
         "Soil",
@@ -62,14 +62,14 @@ public static class OwnHydrostatic
                 "cm",
                 (total, SlopeSum / FinePerCentimeter / FinePerCentimeter / 12.0),
                 rule,
-                () => Stored(fine.Value, FootCentimeters - table)
+                () => Stored(fine.Value, LowerBoundaryCentimeters - table)
             );
             yield return Source.Case(
                 $"water in the column over a water table {table} cm deep, elements of 1/4 cm",
                 "cm",
                 (total, SlopeSum / PerCentimeter / PerCentimeter / 12.0),
                 rule,
-                () => Stored(usual.Value, FootCentimeters - table)
+                () => Stored(usual.Value, LowerBoundaryCentimeters - table)
             );
         }
     }
@@ -112,7 +112,7 @@ public static class OwnHydrostatic
         return TestSoils.Finished(
             Richards.Run(
                 columns,
-                new(new TopBoundary.FixedFlux(), new FootBoundary.FixedHead(0.02)),
+                new(new TopBoundary.FixedFlux(), new LowerBoundary.FixedHead(0.02)),
                 columns.AtRest(0.02),
                 TestSoils.Reports(TestSoils.SecondsPerHour, 24.0),
                 new StepControl()
@@ -145,7 +145,7 @@ public static class OwnHydrostatic
         var result = TestSoils.Finished(
             Richards.Run(
                 columns,
-                new(new TopBoundary.FixedFlux(), new FootBoundary.SeepageFace()),
+                new(new TopBoundary.FixedFlux(), new LowerBoundary.SeepageFace()),
                 full,
                 TestSoils.Reports(TestSoils.SecondsPerDay, 10.0),
                 new StepControl()

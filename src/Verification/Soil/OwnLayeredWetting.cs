@@ -62,13 +62,13 @@ public static class OwnLayeredWetting
         var upper = Exponential(10.0);
         var lower = Exponential(1.0);
         var columns = new SoilColumns([
-            new SoilProfile([SoilLayer.Even(upper, 1.0, 400), SoilLayer.Even(lower, 1.0, 400)]),
+            new SoilProfile([ColumnLayer.Even(upper, 1.0, 400), ColumnLayer.Even(lower, 1.0, 400)]),
         ]);
         var rain = new SurfaceForcing(SrivastavaYeh1991.WetFlux * TestSoils.CentimetersPerHour, 0.0, 0.0);
         var result = TestSoils.Finished(
             Richards.Run(
                 columns,
-                new(new TopBoundary.FixedFlux(), new FootBoundary.FixedHead(0.0)),
+                new(new TopBoundary.FixedFlux(), new LowerBoundary.FixedHead(0.0)),
                 columns.From((_, depth) => Start(LowerDepth - (depth / TestSoils.MetersPerCentimeter))),
                 TestSoils.Spans(rain, TestSoils.SecondsPerHour, 5.0, 10.0, 20.0, 50.0),
                 SrivastavaYeh1991.Fine

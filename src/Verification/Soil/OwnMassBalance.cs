@@ -86,7 +86,7 @@ public static class OwnMassBalance
         var result = TestSoils.Finished(
             Richards.Run(
                 columns,
-                new(new TopBoundary.Air(-1000.0, 1.0), new FootBoundary.FixedHead(0.02)),
+                new(new TopBoundary.Air(-1000.0, 1.0), new LowerBoundary.FixedHead(0.02)),
                 columns.AtRest(0.02),
                 [.. Weather()],
                 new StepControl()

@@ -65,7 +65,7 @@ public static class OwnOldShowTank
     {
         var columns = new SoilColumns([
             new SoilProfile(
-                [SoilLayer.Even(OldMix, 0.07, 28), SoilLayer.Even(Clay, BarrierMeters, 16)],
+                [ColumnLayer.Even(OldMix, 0.07, 28), ColumnLayer.Even(Clay, BarrierMeters, 16)],
                 null
             ),
         ]);

@@ -81,16 +81,16 @@ public static class OwnSteadyLayers
     {
         var columns = new SoilColumns([
             new SoilProfile([
-                SoilLayer.Even(TestSoils.Moss, 0.02, 2 * perCentimeter),
-                SoilLayer.Even(TestSoils.Mix, 0.06, 6 * perCentimeter),
-                SoilLayer.Even(coarse, 0.03, 3 * perCentimeter),
+                ColumnLayer.Even(TestSoils.Moss, 0.02, 2 * perCentimeter),
+                ColumnLayer.Even(TestSoils.Mix, 0.06, 6 * perCentimeter),
+                ColumnLayer.Even(coarse, 0.03, 3 * perCentimeter),
             ]),
         ]);
         var forcing = new SurfaceForcing(-up * TestSoils.CentimetersPerHour, 0.0, 0.0);
         var result = TestSoils.Finished(
             Richards.Run(
                 columns,
-                new(new TopBoundary.FixedFlux(), new FootBoundary.FixedHead(0.0)),
+                new(new TopBoundary.FixedFlux(), new LowerBoundary.FixedHead(0.0)),
                 columns.AtRest(0.0),
                 TestSoils.Spans(forcing, TestSoils.SecondsPerHour, SettleHours),
                 new StepControl()

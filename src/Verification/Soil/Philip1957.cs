@@ -69,7 +69,7 @@ public static class Philip1957
         var result = TestSoils.Finished(
             Richards.Run(
                 columns,
-                new(new TopBoundary.FixedHead(-0.10), new FootBoundary.FixedHead(-4.0)),
+                new(new TopBoundary.FixedHead(-0.10), new LowerBoundary.FixedHead(-4.0)),
                 columns.From((_, _) => -4.0),
                 TestSoils.Reports(TestSoils.SecondsPerDay, 1.0, 4.0),
                 new StepControl { ErrorTolerance = 1e-4 }

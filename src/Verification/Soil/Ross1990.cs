@@ -98,13 +98,13 @@ public static class Ross1990
     private static double AtBarrier(VanGenuchten coarse, double fluxCentimetersPerHour)
     {
         var columns = new SoilColumns([
-            new SoilProfile([SoilLayer.Even(TestSoils.Mix, 0.06, 24), SoilLayer.Even(coarse, 0.30, 120)]),
+            new SoilProfile([ColumnLayer.Even(TestSoils.Mix, 0.06, 24), ColumnLayer.Even(coarse, 0.30, 120)]),
         ]);
         var forcing = new SurfaceForcing(fluxCentimetersPerHour * TestSoils.CentimetersPerHour, 0.0, 0.0);
         var result = TestSoils.Finished(
             Richards.Run(
                 columns,
-                new(new TopBoundary.FixedFlux(), new FootBoundary.FixedHead(0.0)),
+                new(new TopBoundary.FixedFlux(), new LowerBoundary.FixedHead(0.0)),
                 columns.From((_, depth) => Math.Max(-0.05, depth - 0.36)),
                 TestSoils.Spans(forcing, TestSoils.SecondsPerHour, SettleHours),
                 new StepControl()

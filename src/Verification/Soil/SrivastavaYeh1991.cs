@@ -150,7 +150,7 @@ public static class SrivastavaYeh1991
         var result = TestSoils.Finished(
             Richards.Run(
                 columns,
-                new(new TopBoundary.FixedFlux(), new FootBoundary.FixedHead(0.0)),
+                new(new TopBoundary.FixedFlux(), new LowerBoundary.FixedHead(0.0)),
                 start,
                 TestSoils.Spans(rain, TestSoils.SecondsPerHour, hours),
                 control
@@ -174,11 +174,11 @@ public static class SrivastavaYeh1991
         {
             double low = (n - 0.5) * Math.PI / Length;
             double high = n * Math.PI / Length;
-            double sign = Math.Sign(Miss(low));
+            double sign = Math.Sign(BalanceError(low));
             for (int i = 0; i < 60; i++)
             {
                 double middle = 0.5 * (low + high);
-                if (Math.Sign(Miss(middle)) == sign)
+                if (Math.Sign(BalanceError(middle)) == sign)
                 {
                     low = middle;
                 }
@@ -194,6 +194,6 @@ public static class SrivastavaYeh1991
         return roots;
     }
 
-    private static double Miss(double root) =>
+    private static double BalanceError(double root) =>
         Math.Sin(root * Length) + (2.0 * root * Math.Cos(root * Length));
 }

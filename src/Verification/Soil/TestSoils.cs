@@ -63,9 +63,9 @@ internal static class TestSoils
         new([
             new SoilProfile(
                 [
-                    SoilLayer.Even(Moss, 0.02, 2 * perCentimeter),
-                    SoilLayer.Even(Mix, 0.06, 6 * perCentimeter),
-                    SoilLayer.Even(coarse, 0.05, 5 * perCentimeter),
+                    ColumnLayer.Even(Moss, 0.02, 2 * perCentimeter),
+                    ColumnLayer.Even(Mix, 0.06, 6 * perCentimeter),
+                    ColumnLayer.Even(coarse, 0.05, 5 * perCentimeter),
                 ],
                 roots
             ),
@@ -79,7 +79,7 @@ internal static class TestSoils
         bool gravity = true
     ) =>
         new(
-            [new SoilProfile([SoilLayer.Even(curve, depthCentimeters * MetersPerCentimeter, elements)])],
+            [new SoilProfile([ColumnLayer.Even(curve, depthCentimeters * MetersPerCentimeter, elements)])],
             gravity
         );
 

@@ -233,7 +233,7 @@ public static class Vanderborght2005
         var rain = new SurfaceForcing(100.0 * TestSoils.CentimetersPerDay, 0.0, 0.0);
         var result = Richards.Run(
             columns,
-            new(top, new FootBoundary.FreeDrainage()),
+            new(top, new LowerBoundary.FreeDrainage()),
             columns.From((_, _) => WaveHead),
             TestSoils.Spans(rain, TestSoils.SecondsPerDay, days),
             WaveSteps
@@ -252,7 +252,7 @@ public static class Vanderborght2005
             depth += elements[^1];
         }
 
-        var columns = new SoilColumns([new SoilProfile([new SoilLayer(row.Soil, [.. elements])])], gravity);
+        var columns = new SoilColumns([new SoilProfile([new ColumnLayer(row.Soil, [.. elements])])], gravity);
         var air = new SurfaceForcing(0.0, row.State.Demand * TestSoils.CentimetersPerDay, 0.0);
         double[] days =
         [
@@ -261,7 +261,7 @@ public static class Vanderborght2005
         return TestSoils.Finished(
             Richards.Run(
                 columns,
-                new(new TopBoundary.Air(DriestHead, 1.0), new FootBoundary.Closed()),
+                new(new TopBoundary.Air(DriestHead, 1.0), new LowerBoundary.Closed()),
                 columns.From((_, _) => row.StartMeters),
                 TestSoils.Spans(air, TestSoils.SecondsPerDay, days),
                 Fine

@@ -1,9 +1,9 @@
-using Litterfall.Forecasting;
 using Litterfall.App.Files;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
+using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Life;
 using Litterfall.Forecasting.Light;

@@ -38,7 +38,7 @@ public sealed class HeadspaceModelTests
                     TestContext.Current.CancellationToken
                 );
                 var totals = span.Totals;
-                double heat = totals.Heat.MissJoules;
+                double heat = totals.Heat.BalanceErrorJoules;
                 double turned =
                     Math.Abs(totals.Heat.Sources)
                     + Math.Abs(totals.Heat.Outside)
@@ -46,7 +46,7 @@ public sealed class HeadspaceModelTests
                     + Math.Abs(totals.Heat.Stored)
                     + 1.0;
                 return span.StoppedEarly is null
-                    && Math.Abs(totals.MissKilograms) < 1e-12
+                    && Math.Abs(totals.BalanceErrorKilograms) < 1e-12
                     && Math.Abs(heat) < 1e-5 * turned
                     && span.State.FilmKilograms.All(f => f >= 0.0)
                     && span.State.HumidityRatio > 0.0;

@@ -141,9 +141,9 @@ public sealed class CrewPopulationTests
                         .. warm.Select((c, i) => new GroundDay(c, damp[i], wet[i], 0.6 * (1.0 - wet[i]))),
                     ];
                     var (days, ledger) = FloorLife.Run(setup, ground, 700);
-                    Assert.Equal(0.0, ledger.LitterMiss, 1e-9);
-                    Assert.Equal(0.0, ledger.NitrogenMiss, 1e-9);
-                    Assert.Equal(0.0, ledger.DroppingsMiss, 1e-9);
+                    Assert.Equal(0.0, ledger.LitterBalanceError, 1e-9);
+                    Assert.Equal(0.0, ledger.NitrogenBalanceError, 1e-9);
+                    Assert.Equal(0.0, ledger.DroppingsBalanceError, 1e-9);
                     Assert.All(days, d => Assert.True(d.LitterGrams >= 0.0 && d.Mobile.All(m => m >= 0.0)));
                 },
                 iter: 40

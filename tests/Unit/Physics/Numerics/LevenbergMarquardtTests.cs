@@ -30,7 +30,7 @@ public sealed class LevenbergMarquardtTests
     [InlineData(250.0, 0.0005)]
     public void Misra1aComesOutAsCertified(double first, double second)
     {
-        static void Miss(ReadOnlySpan<double> b, Span<double> miss)
+        static void BalanceError(ReadOnlySpan<double> b, Span<double> miss)
         {
             for (int i = 0; i < miss.Length; i++)
             {
@@ -38,7 +38,13 @@ public sealed class LevenbergMarquardtTests
             }
         }
 
-        var fit = LevenbergMarquardt.Fit(Miss, misra.Length, [first, second], [0.0, 1e-5], [1e4, 0.1]);
+        var fit = LevenbergMarquardt.Fit(
+            BalanceError,
+            misra.Length,
+            [first, second],
+            [0.0, 1e-5],
+            [1e4, 0.1]
+        );
         Assert.True(fit.Converged);
         Assert.Equal(2.3894212918e2, fit.Parameters[0], 1e-4);
         Assert.Equal(5.5015643181e-4, fit.Parameters[1], 1e-9);

@@ -7,7 +7,7 @@ public sealed class BoundaryTests
 {
     private const double Depth = 0.1;
     private static readonly TopBoundary.Air Open = new(-100.0, 0.5);
-    private static readonly FootBoundary.Closed Shut = new();
+    private static readonly LowerBoundary.Closed Shut = new();
 
     /// <summary>
     /// Full pores under a pond of 1 cm: 1 cm of rain makes it 2 cm, and every head rises by 1 cm.
@@ -74,7 +74,7 @@ public sealed class BoundaryTests
         var result = Columns.Run(
             columns,
             new TopBoundary.FixedFlux(),
-            new FootBoundary.FreeDrainage(),
+            new LowerBoundary.FreeDrainage(),
             columns.From((_, _) => -0.05),
             Columns.Hour,
             new SurfaceForcing(flux, 0.0, 0.0)
@@ -94,7 +94,7 @@ public sealed class BoundaryTests
         var result = Columns.Run(
             columns,
             Open,
-            new FootBoundary.Closed(0.03, 1e-3),
+            new LowerBoundary.Closed(0.03, 1e-3),
             columns.AtRest(0.03),
             10.0 * Columns.Day,
             rain
@@ -113,7 +113,7 @@ public sealed class BoundaryTests
         var result = Columns.Run(
             columns,
             Open,
-            new FootBoundary.Closed(double.PositiveInfinity, 0.0, 0.5),
+            new LowerBoundary.Closed(double.PositiveInfinity, 0.0, 0.5),
             columns.AtRest(Depth + 0.01),
             Columns.Day,
             rain
@@ -130,7 +130,7 @@ public sealed class BoundaryTests
         var result = Columns.Run(
             columns,
             Open,
-            new FootBoundary.SeepageFace(),
+            new LowerBoundary.SeepageFace(),
             columns.From((_, _) => -1.0),
             Columns.Hour,
             rain
@@ -149,7 +149,7 @@ public sealed class BoundaryTests
         var result = Columns.Run(
             columns,
             Open,
-            new FootBoundary.SeepageFace(),
+            new LowerBoundary.SeepageFace(),
             columns.AtRest(Depth),
             20.0 * Columns.Day
         );
@@ -168,7 +168,7 @@ public sealed class BoundaryTests
         var result = Columns.Run(
             columns,
             Open,
-            new FootBoundary.Store(0.02, 0.25),
+            new LowerBoundary.Store(0.02, 0.25),
             columns.AtRest(Depth + 0.005),
             Columns.Hour,
             rain

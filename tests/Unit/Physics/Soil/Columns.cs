@@ -14,13 +14,13 @@ internal static class Columns
 
     /// <summary>Mix in elements of 5 mm.</summary>
     public static SoilColumns OfMix(double meters, RootZone? roots = null) =>
-        new([new SoilProfile([SoilLayer.Even(Mix, meters, (int)Math.Round(meters / 0.005))], roots)]);
+        new([new SoilProfile([ColumnLayer.Even(Mix, meters, (int)Math.Round(meters / 0.005))], roots)]);
 
     /// <summary>A run of one forcing that must reach its end.</summary>
     public static ColumnResult Run(
         SoilColumns columns,
         TopBoundary top,
-        FootBoundary foot,
+        LowerBoundary foot,
         ColumnState start,
         double seconds,
         SurfaceForcing forcing = default

@@ -91,7 +91,7 @@ internal static class EvenColumns
     /// <summary>A given flux.</summary>
     public static readonly Gen<TopBoundary> Flux = Gen.Const<TopBoundary>(new TopBoundary.FixedFlux());
 
-    private static readonly Gen<FootBoundary> Foot =
+    private static readonly Gen<LowerBoundary> Foot =
         from kind in Gen.Int[0, 6]
         from head in Spread.Between(-5.0, 0.3)
         from height in Spread.Between(0.0, 0.2)
@@ -99,13 +99,13 @@ internal static class EvenColumns
         from share in Spread.Between(0.0, 1.0)
         select kind switch
         {
-            0 => (FootBoundary)new FootBoundary.FixedHead(head),
-            1 => new FootBoundary.Closed(),
-            2 => new FootBoundary.Closed(height, conductance),
-            3 => new FootBoundary.Closed(height, conductance, share),
-            4 => new FootBoundary.FreeDrainage(),
-            5 => new FootBoundary.SeepageFace(),
-            _ => new FootBoundary.Store(height, 0.1 + (0.9 * share)),
+            0 => (LowerBoundary)new LowerBoundary.FixedHead(head),
+            1 => new LowerBoundary.Closed(),
+            2 => new LowerBoundary.Closed(height, conductance),
+            3 => new LowerBoundary.Closed(height, conductance, share),
+            4 => new LowerBoundary.FreeDrainage(),
+            5 => new LowerBoundary.SeepageFace(),
+            _ => new LowerBoundary.Store(height, 0.1 + (0.9 * share)),
         };
 
     private static readonly Gen<SoilColumns> Columns =
@@ -137,13 +137,13 @@ internal static class EvenColumns
         from stress in Pick.Maybe(Stress)
         from ends in Gen.Select(Spread.Between(0.0, 1.0), Spread.Between(0.0, 1.0))
         select Profile(
-            [.. curves.Zip(thickness, (curve, meters) => SoilLayer.Even(curve, meters, elements / layers))],
+            [.. curves.Zip(thickness, (curve, meters) => ColumnLayer.Even(curve, meters, elements / layers))],
             stress,
             ends
         );
 
     private static SoilProfile Profile(
-        ImmutableArray<SoilLayer> layers,
+        ImmutableArray<ColumnLayer> layers,
         FeddesHeads? stress,
         (double A, double B) ends
     )
@@ -172,7 +172,7 @@ internal static class EvenColumns
         from suctions in Spread.Decades(0.01, 1e3).Array[columns.Zones]
         select kind switch
         {
-            0 => columns.AtRest(level < 0.0 ? level : level * (columns.FootMeters(0) + 0.05)),
+            0 => columns.AtRest(level < 0.0 ? level : level * (columns.LowerBoundaryMeters(0) + 0.05)),
             1 => columns.From((_, _) => -suctions[0]),
             _ => columns.From((zone, _) => -suctions[zone]),
         };

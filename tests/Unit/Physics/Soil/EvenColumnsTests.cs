@@ -13,7 +13,7 @@ public sealed class EvenColumnsTests
 
     // A search over hundreds of designs should seldom meet one that does not come out.
     private const int OneIn = 200;
-    private const double MostBalanceMissMeters = 1e-6;
+    private const double MostBalanceErrorMeters = 1e-6;
     private const double RoundOff = 1e-9;
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
@@ -71,7 +71,7 @@ public sealed class EvenColumnsTests
         Numbers(result)
         ?? Stop(one, result)
         ?? (
-            result.BalanceErrorMeters < MostBalanceMissMeters
+            result.BalanceErrorMeters < MostBalanceErrorMeters
                 ? null
                 : $"the balance misses {result.BalanceErrorMeters} m"
         )
@@ -115,7 +115,7 @@ public sealed class EvenColumnsTests
     }
 
     private static double Deepest(SoilColumns columns) =>
-        Enumerable.Range(0, columns.Zones).Max(columns.FootMeters);
+        Enumerable.Range(0, columns.Zones).Max(columns.LowerBoundaryMeters);
 
     private static string? WaterContents(SoilColumns columns, ColumnState state)
     {

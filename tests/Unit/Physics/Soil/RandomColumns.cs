@@ -166,19 +166,19 @@ internal static class RandomColumns
         Gen.Const((TopBoundary)new TopBoundary.FixedFlux())
     );
 
-    private static readonly Gen<FootBoundary> Foot = Gen.OneOf(
-        Gen.Double[-2.0, 0.3].Select(FootBoundary (h) => new FootBoundary.FixedHead(h)),
-        Gen.Const((FootBoundary)new FootBoundary.Closed()),
+    private static readonly Gen<LowerBoundary> Foot = Gen.OneOf(
+        Gen.Double[-2.0, 0.3].Select(LowerBoundary (h) => new LowerBoundary.FixedHead(h)),
+        Gen.Const((LowerBoundary)new LowerBoundary.Closed()),
         Gen.Select(
             Gen.Double[0.0, 0.08],
             Decades(1e-4, 1.0),
             Gen.OneOf(Gen.Const(0.0), Gen.Double[0.0, 0.5]),
-            FootBoundary (level, rate, sump) => new FootBoundary.Closed(level, rate, sump)
+            LowerBoundary (level, rate, sump) => new LowerBoundary.Closed(level, rate, sump)
         ),
-        Gen.Const((FootBoundary)new FootBoundary.FreeDrainage()),
-        Gen.Const((FootBoundary)new FootBoundary.SeepageFace()),
-        Gen.Select(Gen.Double[0.0, 0.1], Gen.Double[0.1, 1.0], FootBoundary (depth, porosity) =>
-            new FootBoundary.Store(depth, porosity)
+        Gen.Const((LowerBoundary)new LowerBoundary.FreeDrainage()),
+        Gen.Const((LowerBoundary)new LowerBoundary.SeepageFace()),
+        Gen.Select(Gen.Double[0.0, 0.1], Gen.Double[0.1, 1.0], LowerBoundary (depth, porosity) =>
+            new LowerBoundary.Store(depth, porosity)
         )
     );
 
@@ -243,7 +243,7 @@ internal static class RandomColumns
             Pick.Perhaps(Roots),
             (layers, roots) =>
                 new SoilProfile(
-                    [.. layers.Select((l, i) => SoilLayer.Even(l.curve, l.thickness, cuts[i]))],
+                    [.. layers.Select((l, i) => ColumnLayer.Even(l.curve, l.thickness, cuts[i]))],
                     roots
                 )
         );

@@ -15,7 +15,7 @@ public sealed class RandomColumnsTests
     private static readonly int PublishedRuns = LongRun.Cases(1000, 4000);
     private static readonly int OpenRuns = LongRun.Cases(500, 2000);
     private static readonly int HeldRuns = LongRun.Cases(200, 600);
-    private const double LargestMissMeters = 1e-6;
+    private const double LargestBalanceErrorMeters = 1e-6;
 
     // Our own bound for "seldom"; a few hundred columns are too few to tell.
     private const int OneStopIn = 500;
@@ -91,8 +91,8 @@ public sealed class RandomColumnsTests
 
         Assert.Equal(one.Spans.Length, result.Reports.Length);
         Assert.Equal(one.Spans[^1].UntilSeconds, result.State.Seconds);
-        Assert.InRange(Math.Abs(result.Totals.MissMeters), 0.0, LargestMissMeters);
-        Assert.InRange(result.BalanceErrorMeters, 0.0, LargestMissMeters);
+        Assert.InRange(Math.Abs(result.Totals.MassBalanceErrorMeters), 0.0, LargestBalanceErrorMeters);
+        Assert.InRange(result.BalanceErrorMeters, 0.0, LargestBalanceErrorMeters);
         return false;
     }
 
@@ -115,7 +115,7 @@ public sealed class RandomColumnsTests
     private static void Says(ColumnCase one, ColumnStop stop)
     {
         Assert.InRange(stop.Seconds, 0.0, one.Spans[^1].UntilSeconds);
-        double foot = Enumerable.Range(0, one.Columns.Zones).Max(one.Columns.FootMeters);
+        double foot = Enumerable.Range(0, one.Columns.Zones).Max(one.Columns.LowerBoundaryMeters);
         Assert.InRange(stop.DepthMeters, 0.0, foot);
         Assert.False(string.IsNullOrWhiteSpace(stop.Reason));
         Assert.False(double.IsNaN(stop.Residual));

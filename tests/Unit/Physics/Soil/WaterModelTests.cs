@@ -5,7 +5,7 @@ namespace Litterfall.UnitTests.Physics.Soil;
 /// <summary>Leaves over soil over a reservoir: the balance of each step, and taking water out.</summary>
 public sealed class WaterModelTests
 {
-    private const double Miss = 1e-7;
+    private const double BalanceError = 1e-7;
     private static readonly VanGenuchten Clay = VanGenuchten.Single((0.063, 0.48), 154.0, 2.8, 0.05);
     private static readonly FeddesHeads Heads = new(-0.01, -0.05, -3.0, -80.0);
 
@@ -24,7 +24,7 @@ public sealed class WaterModelTests
                     : new SurfaceForcing(0.002 / Columns.Day, 2e-9, 0.0);
             var step = Step(model, state, forcing, 0.5 * Columns.Day);
             Assert.Null(step.StoppedEarly);
-            Assert.Equal(0.0, step.MissMeters, Miss);
+            Assert.Equal(0.0, step.MassBalanceErrorMeters, BalanceError);
             all += step.RainMeters - step.VaporMeters - step.DrainedMeters - step.RunOffMeters;
             Assert.Equal(0.0, step.DrainedMeters);
             state = step.State;
@@ -106,7 +106,7 @@ public sealed class WaterModelTests
         Assert.Null(step.StoppedEarly);
         Assert.Equal(0.01, WaterModel.LevelMeters(step.State), 1e-3);
         Assert.Equal(0.001, step.State.LitterMeters);
-        Assert.Equal(0.0, step.MissMeters, Miss);
+        Assert.Equal(0.0, step.MassBalanceErrorMeters, BalanceError);
         double gone =
             model.Columns.StorageMeters(model.Columns.AtRest(0.04))
             - model.Columns.StorageMeters(step.State.Column);
@@ -144,7 +144,7 @@ public sealed class WaterModelTests
         );
         Assert.Equal(Columns.Hour, step.ReachedSeconds!.Value, 1.0);
         Assert.Equal(0.01 / Columns.Hour * step.State.Column.Seconds, step.RainMeters, 1e-9);
-        Assert.Equal(0.0, step.MissMeters, Miss);
+        Assert.Equal(0.0, step.MassBalanceErrorMeters, BalanceError);
     }
 
     private static WaterStep Step(
@@ -162,7 +162,10 @@ public sealed class WaterModelTests
     {
         var roots = new RootZone(0.0, 0.06, Heads);
         var columns = new SoilColumns([
-            new SoilProfile([SoilLayer.Even(Columns.Mix, 0.06, 24), SoilLayer.Even(Clay, 0.05, 20)], roots),
+            new SoilProfile(
+                [ColumnLayer.Even(Columns.Mix, 0.06, 24), ColumnLayer.Even(Clay, 0.05, 20)],
+                roots
+            ),
         ]);
         return new WaterModel(columns, new LitterStore(0.0015), way, outletMeters, new StepControl());
     }

@@ -16,11 +16,11 @@ public sealed class ZonesTests
     {
         var one = new SoilColumns([Zone(Columns.Mix, 1.0)]);
         var three = new SoilColumns([Zone(Columns.Mix, 0.5), Zone(Columns.Mix, 0.3), Zone(Columns.Mix, 0.2)]);
-        var alone = Columns.Run(one, Open, new FootBoundary.Closed(), one.AtRest(0.02), Columns.Day, Rain);
+        var alone = Columns.Run(one, Open, new LowerBoundary.Closed(), one.AtRest(0.02), Columns.Day, Rain);
         var beside = Columns.Run(
             three,
             Open,
-            new FootBoundary.Closed(),
+            new LowerBoundary.Closed(),
             three.AtRest(0.02),
             Columns.Day,
             Rain
@@ -39,7 +39,7 @@ public sealed class ZonesTests
     {
         var columns = new SoilColumns([Zone(Columns.Mix, 0.6), Zone(Coarse, 0.4)]);
         var start = columns.AtRest(0.03);
-        var result = Columns.Run(columns, Open, new FootBoundary.Closed(), start, 10.0 * Columns.Day);
+        var result = Columns.Run(columns, Open, new LowerBoundary.Closed(), start, 10.0 * Columns.Day);
         for (int i = 0; i < start.HeadMeters.Length; i++)
         {
             Assert.Equal(start.HeadMeters[i], result.State.HeadMeters[i], 1e-8);
@@ -55,7 +55,7 @@ public sealed class ZonesTests
     {
         var columns = new SoilColumns([Zone(Columns.Mix, 0.6), Zone(Coarse, 0.4)]);
         var start = columns.AtRest(0.02);
-        var shut = new FootBoundary.Closed();
+        var shut = new LowerBoundary.Closed();
         var wet = Columns.Run(columns, Open, shut, start, Columns.Hour, Rain);
         var rest = Columns.Run(columns, Open, shut, wet.State, 30.0 * Columns.Day);
         double level = rest.State.HeadMeters[^1];
@@ -72,16 +72,16 @@ public sealed class ZonesTests
     [Fact]
     public void Zones_that_do_not_fit_together_are_refused()
     {
-        var few = new SoilProfile([SoilLayer.Even(Columns.Mix, 0.1, 10)], null, 0.5);
+        var few = new SoilProfile([ColumnLayer.Even(Columns.Mix, 0.1, 10)], null, 0.5);
         Refused([]);
         Refused([Zone(Columns.Mix, 0.5), few]);
         Refused([Zone(Columns.Mix, 0.5), Zone(Columns.Mix, 0.4)]);
-        Refused([new SoilProfile([new SoilLayer(Columns.Mix, [0.01, 0.0])])]);
+        Refused([new SoilProfile([new ColumnLayer(Columns.Mix, [0.01, 0.0])])]);
     }
 
     private static void Refused(ImmutableArray<SoilProfile> zones) =>
         Assert.Throws<ArgumentException>(() => new SoilColumns(zones));
 
     private static SoilProfile Zone(HydraulicCurve curve, double share) =>
-        new([SoilLayer.Even(curve, 0.1, 20)], null, share);
+        new([ColumnLayer.Even(curve, 0.1, 20)], null, share);
 }

@@ -1,23 +1,23 @@
 namespace Litterfall.Physics.Soil;
 
 /// <summary>The foot that all zones share: what leaves there, and free water beside the columns.</summary>
-internal readonly struct FootTerms
+internal readonly struct LowerBoundaryTerms
 {
     private const double SeepagePerGradient = 1e3;
-    private readonly FootBoundary boundary;
+    private readonly LowerBoundary boundary;
     private readonly double seepage;
 
-    public FootTerms(FootBoundary boundary, SoilColumns columns)
+    public LowerBoundaryTerms(LowerBoundary boundary, SoilColumns columns)
     {
         this.boundary = boundary;
-        FixedHead = boundary is FootBoundary.FixedHead fixedHead ? fixedHead.HeadMeters : null;
-        SumpShare = boundary is FootBoundary.Closed closed ? closed.SumpShare : 0.0;
+        FixedHead = boundary is LowerBoundary.FixedHead fixedHead ? fixedHead.HeadMeters : null;
+        SumpShare = boundary is LowerBoundary.Closed closed ? closed.SumpShare : 0.0;
         int last = (columns.Nodes - 2) * columns.Zones;
         seepage =
             SeepagePerGradient
             * columns.Tables[columns.ElementTable[last]].Curve.SaturatedConductivityMetersPerSecond
             / columns.ElementMeters[last];
-        DrainsFreely = boundary is FootBoundary.FreeDrainage && columns.HasGravity;
+        DrainsFreely = boundary is LowerBoundary.FreeDrainage && columns.HasGravity;
     }
 
     public double? FixedHead { get; }
@@ -26,7 +26,7 @@ internal readonly struct FootTerms
 
     public bool DrainsFreely { get; }
 
-    public bool HasStore => boundary is FootBoundary.Store;
+    public bool HasStore => boundary is LowerBoundary.Store;
 
     /// <summary>What leaves in a step, m, at a head of the foot; free drainage is not in it.</summary>
     /// <param name="head">Head of the foot, m.</param>
@@ -36,12 +36,12 @@ internal readonly struct FootTerms
     {
         switch (boundary)
         {
-            case FootBoundary.Closed closed when head > closed.OverflowHeadMeters:
+            case LowerBoundary.Closed closed when head > closed.OverflowHeadMeters:
                 double rate = seconds * closed.OverflowPerSecond;
                 return new(rate * (head - closed.OverflowHeadMeters), rate);
-            case FootBoundary.SeepageFace when head > 0.0:
+            case LowerBoundary.SeepageFace when head > 0.0:
                 return new(seconds * seepage * head, seconds * seepage);
-            case FootBoundary.Store store when head > 0.0:
+            case LowerBoundary.Store store when head > 0.0:
                 double room = Math.Max(0.0, store.RoomMeters - storeMeters);
                 double out1 = seconds * seepage * head;
                 return out1 < room ? new(out1, seconds * seepage) : new(room, 0.0);

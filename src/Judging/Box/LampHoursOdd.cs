@@ -9,7 +9,7 @@ using Litterfall.Judging.Rules;
 namespace Litterfall.Judging.Box;
 
 /// <summary>Day length outside what the trade uses.</summary>
-internal static class LampHours
+internal static class LampHoursOdd
 {
     public static readonly Rule Rule = new(
         "lamp-hours",

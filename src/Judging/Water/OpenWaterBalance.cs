@@ -8,7 +8,7 @@ using Litterfall.Judging.Rules;
 namespace Litterfall.Judging.Water;
 
 /// <summary>Numbers that do not add up are not to be built on.</summary>
-internal static class WaterLedger
+internal static class OpenWaterBalance
 {
     public static readonly Rule Rule = new(
         "water-ledger-open",
