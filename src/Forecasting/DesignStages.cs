@@ -43,6 +43,7 @@ public sealed class DesignStages
     public DesignStages(CheckedDesign design, DesignStages? earlier = null)
     {
         Setup = new BoxSetup(design, earlier?.Setup);
+        var known = bent = earlier?.bent ?? new BentPanes();
         weights = new(() => Weights.Of(design, Box, Layers));
         shelf = new(() => ShelfLoad.Of(design, Box, Weights));
         cuts = new(() => CutList.Of(design, Box));
@@ -50,14 +51,13 @@ public sealed class DesignStages
         packs = new(() => GoodsCost.Packs(design, Layers));
         panes = new(() =>
             [
-                .. GlassCheck.Of(design, Box, Layers, bent),
+                .. GlassCheck.Of(design, Box, Layers, known),
                 .. new[] { GlassCheck.Lid(design, Box) }.OfType<PaneCheck>(),
             ]
         );
         stocking = new(() => StockingTable.Of(design, Box));
         floats = new(() => FloatCheck.Of(Layers));
         dip = new(() => PlantDip.Of(design));
-        bent = earlier?.bent ?? new BentPanes();
         var sameLight = earlier is not null && StageInputs.SameLight(earlier.Design, design);
         var sameAir = earlier is not null && StageInputs.SameAir(earlier.Design, design);
         light = sameLight ? earlier!.light : new(() => LightFigures.Of(design, Box, Layers, Setup.Shares));

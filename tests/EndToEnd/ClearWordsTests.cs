@@ -24,7 +24,7 @@ public sealed class ClearWordsTests
     {
         var ended = Cli.Run("check", Sample);
         Assert.Contains("µmol/m²/s", ended.Out, StringComparison.Ordinal);
-        Assert.DoesNotContain("{", ended.Out, StringComparison.Ordinal);
+        Assert.DoesNotMatch(@"\{[a-z]\w*\.[A-Z]", ended.Out);
     }
 
     [Fact]
@@ -34,9 +34,11 @@ public sealed class ClearWordsTests
         Assert.Matches(@"^water\.ventedMlPerDay = [0-9.]+ mL a day\n", vented);
         var nitrogen = Cli.Run("why", Sample, "crew.nitrogenGramsPerM2Year").Out;
         Assert.Matches(@"^crew\.nitrogenGramsPerM2Year = [0-9.]+ g/m2 a year\n", nitrogen);
-        Assert.Contains("temperature below which nothing develops of", nitrogen, StringComparison.Ordinal);
-        Assert.Contains("decay at 24 °C of", nitrogen, StringComparison.Ordinal);
-        Assert.DoesNotContain(" t0 of", nitrogen, StringComparison.Ordinal);
+        // What carries little weight is told with --json only.
+        var all = Cli.Run("why", Sample, "crew.nitrogenGramsPerM2Year", "--json").Out;
+        Assert.Contains("temperature below which nothing develops of", all, StringComparison.Ordinal);
+        Assert.Contains("decay at 24 °C of", all, StringComparison.Ordinal);
+        Assert.DoesNotContain(" t0 of", all, StringComparison.Ordinal);
     }
 
     /// <summary>A year of an ensemble takes minutes; the signal that Ctrl-C sends ends it at once.</summary>

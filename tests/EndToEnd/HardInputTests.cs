@@ -1,3 +1,5 @@
+using Litterfall.Domain.Keys;
+
 namespace Litterfall.Tests.EndToEnd;
 
 /// <summary>Inputs at the edge of what is taken: each is answered within seconds.</summary>
@@ -13,13 +15,13 @@ public sealed class HardInputTests
             { "the smallest box", Of("8 cm", "8 cm", "15 cm", "5 cm", "") },
             { "a meter of soil", Of("60 cm", "45 cm", "2 m", "1 m", "") },
             {
-                "forty lamps",
+                "as many lamps as are taken",
                 Of(
                     "3 m",
                     "2 m",
                     "2 m",
                     "10 cm",
-                    $"lamps: [ {string.Join(", ", Enumerable.Repeat(Lamp, 40))} ]"
+                    $"lamps: [ {string.Join(", ", Enumerable.Repeat(Lamp, PlausibleCounts.Lamps))} ]"
                 )
             },
             {

@@ -7,7 +7,7 @@ namespace Litterfall.Domain.Keys;
 public static class PlausibleCounts
 {
     /// <summary>Most lamps over one box.</summary>
-    public const int Lamps = 40;
+    public const int Lamps = 24;
 
     /// <summary>Most openings for air.</summary>
     public const int Vents = 40;

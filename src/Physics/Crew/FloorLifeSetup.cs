@@ -115,15 +115,15 @@ public readonly record struct FloorLifeDay(
 }
 
 /// <summary>Masses that went through a floor, g; each misses by rounding alone.</summary>
-/// <param name="LitterMiss">Litter at the start and laid on, less what is left and gone.</param>
-/// <param name="NitrogenMiss">
+/// <param name="LitterBalanceError">Litter at the start and laid on, less what is left and gone.</param>
+/// <param name="NitrogenBalanceError">
 /// Nitrogen in litter, ground and plants at the end, less at the start and brought in.
 /// </param>
 /// <param name="NitrogenFromFood">Brought in with the food of the animals.</param>
 /// <param name="NitrogenToPlants">Taken up by plants.</param>
 /// <param name="LitterGone">Dry litter gone.</param>
 /// <param name="LitterLaidOn">Dry litter laid on.</param>
-/// <param name="DroppingsMiss">Droppings fallen, less what is eaten, rotted and left.</param>
+/// <param name="DroppingsBalanceError">Droppings fallen, less what is eaten, rotted and left.</param>
 public sealed record FloorLifeLedger(
     double LitterBalanceError,
     double NitrogenBalanceError,
