@@ -1,6 +1,7 @@
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
+using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Domain;
 
@@ -9,7 +10,7 @@ namespace Litterfall.Domain;
 public sealed record Background
 {
     /// <summary>Material.</summary>
-    [Means("Material of the background."), Names("background")]
+    [Means("Material of the background."), Names(EntryKind.Background)]
     public required string Material { get; init; }
 
     /// <summary>Thickness.</summary>

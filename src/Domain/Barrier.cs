@@ -1,6 +1,7 @@
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
+using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Domain;
 
@@ -9,7 +10,7 @@ namespace Litterfall.Domain;
 public sealed record Barrier
 {
     /// <summary>Mesh.</summary>
-    [Means("Mesh material."), Names("mesh")]
+    [Means("Mesh material."), Names(EntryKind.Mesh)]
     public required string Material { get; init; }
 
     /// <summary>Upturn on all edges.</summary>

@@ -1,5 +1,6 @@
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
+using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Domain;
 
@@ -8,7 +9,7 @@ namespace Litterfall.Domain;
 public sealed record DrainageLayer
 {
     /// <summary>Aggregate.</summary>
-    [Means("Drainage aggregate."), Names("aggregate")]
+    [Means("Drainage aggregate."), Names(EntryKind.Aggregate)]
     public string? Material { get; init; }
 
     /// <summary>Depth.</summary>
@@ -20,7 +21,7 @@ public sealed record DrainageLayer
     public Typed<Length>? Raised { get; init; }
 
     /// <summary>Grid of a raised floor.</summary>
-    [Means("Grid of a raised floor."), Names("grid")]
+    [Means("Grid of a raised floor."), Names(EntryKind.Grid)]
     public string? Grid { get; init; }
 
     /// <summary>Loss.</summary>

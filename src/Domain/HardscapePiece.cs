@@ -1,5 +1,6 @@
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
+using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Domain;
 
@@ -8,7 +9,7 @@ namespace Litterfall.Domain;
 public sealed record HardscapePiece
 {
     /// <summary>Material.</summary>
-    [Means("Wood, cork or stone."), Names("hardscape")]
+    [Means("Wood, cork or stone."), Names(EntryKind.Hardscape)]
     public required string Material { get; init; }
 
     /// <summary>Mass.</summary>

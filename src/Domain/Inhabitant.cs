@@ -1,4 +1,5 @@
 using Litterfall.Domain.Keys;
+using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Domain;
 
@@ -7,7 +8,7 @@ namespace Litterfall.Domain;
 public sealed record Inhabitant
 {
     /// <summary>Catalog crew.</summary>
-    [Key("animal"), Means("Crew animal."), Names("crew")]
+    [Key("animal"), Means("Crew animal."), Names(EntryKind.Crew)]
     public required string Kind { get; init; }
 
     /// <summary>Count.</summary>

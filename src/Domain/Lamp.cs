@@ -1,5 +1,6 @@
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
+using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Domain;
 
@@ -8,7 +9,7 @@ namespace Litterfall.Domain;
 public sealed record Lamp
 {
     /// <summary>Catalog lamp.</summary>
-    [Key("lamp"), Means("Lamp."), Names("lamp")]
+    [Key("lamp"), Means("Lamp."), Names(EntryKind.Lamp)]
     public required string Kind { get; init; }
 
     /// <summary>Light.</summary>

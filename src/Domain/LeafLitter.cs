@@ -1,5 +1,6 @@
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
+using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Domain;
 
@@ -8,7 +9,7 @@ namespace Litterfall.Domain;
 public sealed record LeafLitter
 {
     /// <summary>Material.</summary>
-    [Means("Leaves."), Names("litter")]
+    [Means("Leaves."), Names(EntryKind.Litter)]
     public required string Material { get; init; }
 
     /// <summary>Loose depth.</summary>

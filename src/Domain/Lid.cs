@@ -1,5 +1,6 @@
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
+using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Domain;
 
@@ -8,7 +9,7 @@ namespace Litterfall.Domain;
 public sealed record Lid
 {
     /// <summary>"glass", a sheet or a mesh.</summary>
-    [Means("glass, another sheet, or a mesh."), Names("sheet", "mesh")]
+    [Means("glass, another sheet, or a mesh."), Names(EntryKind.Sheet, EntryKind.Mesh)]
     public required string Material { get; init; }
 
     /// <summary>Thickness of a pane.</summary>

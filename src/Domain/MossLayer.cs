@@ -1,5 +1,6 @@
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
+using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Domain;
 
@@ -8,7 +9,7 @@ namespace Litterfall.Domain;
 public sealed record MossLayer
 {
     /// <summary>Material.</summary>
-    [Means("Moss."), Names("moss")]
+    [Means("Moss."), Names(EntryKind.Moss)]
     public required string Material { get; init; }
 
     /// <summary>Depth.</summary>

@@ -1,5 +1,6 @@
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
+using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Domain;
 
@@ -8,7 +9,7 @@ namespace Litterfall.Domain;
 public sealed record Planting
 {
     /// <summary>Catalog plant.</summary>
-    [Key("plant"), Means("Plant."), Names("plant")]
+    [Key("plant"), Means("Plant."), Names(EntryKind.Plant)]
     public required string Kind { get; init; }
 
     /// <summary>Count.</summary>

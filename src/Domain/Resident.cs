@@ -1,5 +1,6 @@
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
+using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Domain;
 
@@ -8,7 +9,7 @@ namespace Litterfall.Domain;
 public sealed record Resident
 {
     /// <summary>Catalog animal.</summary>
-    [Key("animal"), Means("Animal."), Names("animal")]
+    [Key("animal"), Means("Animal."), Names(EntryKind.Animal)]
     public required string Kind { get; init; }
 
     /// <summary>Count.</summary>

@@ -1,6 +1,7 @@
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
+using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Domain;
 
@@ -9,7 +10,7 @@ namespace Litterfall.Domain;
 public sealed record SoilLayer
 {
     /// <summary>Recipe or single material.</summary>
-    [Means("Recipe of the mix, or a single soil material."), Names("recipe", "soil")]
+    [Means("Recipe of the mix, or a single soil material."), Names(EntryKind.Recipe, EntryKind.Soil)]
     public required string Recipe { get; init; }
 
     /// <summary>Level depth.</summary>

@@ -1,5 +1,6 @@
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
+using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Domain;
 
@@ -24,7 +25,7 @@ public sealed record Vent
     public Typed<Length>? Height { get; init; }
 
     /// <summary>Mesh.</summary>
-    [Means("Mesh over the opening, or none."), Names("mesh")]
+    [Means("Mesh over the opening, or none."), Names(EntryKind.Mesh)]
     public string? Mesh { get; init; }
 
     /// <summary>Side.</summary>

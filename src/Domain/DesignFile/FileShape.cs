@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog;
 using System.Collections.Concurrent;
 using System.Reflection;
 using System.Runtime.CompilerServices;
@@ -53,7 +54,7 @@ internal sealed class FileMember(PropertyInfo property)
 
     public string[] Also { get; } = property.GetCustomAttribute<AlsoAttribute>()?.Keys ?? [];
 
-    public string[] Kinds { get; } = property.GetCustomAttribute<NamesAttribute>()?.Kinds ?? [];
+    public EntryKind[] Kinds { get; } = property.GetCustomAttribute<NamesAttribute>()?.Kinds ?? [];
 
     public int MostItems { get; } = property.GetCustomAttribute<AtMostAttribute>()?.Count ?? 1000;
 

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog;
 using System.Collections.Frozen;
 using System.Globalization;
 using Litterfall.Domain.Units;
@@ -52,7 +53,8 @@ internal static class FileTypes
 
         if (member.Kinds.Length > 0)
         {
-            return $"a {string.Join(" or ", member.Kinds)} (see `litterfall library {member.Kinds[0]}`)";
+            return $"a {string.Join(" or ", member.Kinds.Select(k => k.Word()))} (see "
+                + $"`litterfall library {member.Kinds[0].Word()}`)";
         }
 
         return type == typeof(DateOnly) ? "a date such as 2026-08-14"

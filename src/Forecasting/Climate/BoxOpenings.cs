@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
@@ -33,7 +34,7 @@ public static class BoxOpenings
     private static AirOpening OfVent(CheckedDesign design, int i, double top)
     {
         var vent = design.Design.Vents[i];
-        var mesh = design.Find(FormattableString.Invariant($"vents[{i}].mesh"));
+        var mesh = design.Find<MeshEntry>(FormattableString.Invariant($"vents[{i}].mesh"));
         var level = vent.Side == Side.Top;
         var height = level ? top : Math.Min(vent.Height?.Si ?? (0.9 * top), top);
         return new AirOpening(
@@ -66,7 +67,7 @@ public static class BoxOpenings
             return;
         }
 
-        if (design.Find("lid.material") is { Kind: "mesh" } mesh)
+        if (design.Find("lid.material") is MeshEntry mesh)
         {
             var share = Math.Clamp(lid.Share?.Si ?? 1, 0, 1);
             openings.Add(
@@ -123,8 +124,8 @@ public static class BoxOpenings
     private static double Hydraulic(double length, double width) =>
         length > 0 && width > 0 ? 2 * length * width / (length + width) : 0;
 
-    private static double Resistance(Domain.Catalog.CatalogEntry? mesh) =>
-        mesh?.Figure("aperture") is { Si: > 0 } aperture
-            ? AirOpening.WovenMesh(aperture.Si, mesh.Figure("wireDiameter")?.Si ?? 0.4 * aperture.Si)
+    private static double Resistance(MeshEntry? mesh) =>
+        mesh?.Aperture is { Si: > 0 } aperture
+            ? AirOpening.WovenMesh(aperture.Si, mesh.WireDiameter?.Si ?? 0.4 * aperture.Si)
             : 0;
 }

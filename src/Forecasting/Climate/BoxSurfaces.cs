@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
@@ -141,11 +142,11 @@ public sealed record BoxSurfaces
     private int AddWall(Side side)
     {
         var along = side is Side.Front or Side.Back ? Length : Depth;
-        var (density, heat, conductivity) = Sheet(Design.Find("box.material"));
+        var (density, heat, conductivity) = Sheet(Design.Find<SheetEntry>("box.material"));
         var behind =
             Design.Design.Background is { } b
             && (b.Sides.Count == 0 ? side == Side.Back : b.Sides.Contains(side))
-                ? Design.Find("background.material")
+                ? Design.Find<BackgroundEntry>("background.material")
                 : null;
         var area = along * Air;
         var facing = FacingOf(side);
@@ -158,8 +159,8 @@ public sealed record BoxSurfaces
         if (behind is not null)
         {
             var thick = Math.Max(Design.Design.Background!.Thickness.Si, 0.001);
-            var cork = behind.Figure("thermalConductivity")?.Si ?? 0.05;
-            var mass = (behind.Figure("density")?.Si ?? 120) * thick;
+            var cork = behind.ThermalConductivity?.Si ?? 0.05;
+            var mass = (behind.Density?.Si ?? 120) * thick;
             var inward = area / ((0.5 * thick / cork) + pane.Half);
             var front = area / (0.5 * thick / cork);
             capacity =
@@ -196,7 +197,7 @@ public sealed record BoxSurfaces
     {
         var whole = Length * Depth;
         var lid = Design.Design.Lid;
-        var mesh = Design.Find("lid.material")?.Kind == "mesh";
+        var mesh = Design.Find("lid.material") is MeshEntry;
         var vents = Design.Design.Vents.Select((v, i) => v.Side == Side.Top ? BoxOpenings.Area(v) : 0).Sum();
         OpenTop =
             lid is null && Design.Design.Box.Opening == Opening.Top ? 1
@@ -205,7 +206,7 @@ public sealed record BoxSurfaces
         var area = whole * (1 - OpenTop);
         if (area > LeastArea)
         {
-            var (density, heat, conductivity) = Sheet(mesh ? null : Design.Find("lid.material"));
+            var (density, heat, conductivity) = Sheet(mesh ? null : Design.Find<SheetEntry>("lid.material"));
             var thick = lid?.Thickness?.Si ?? Glass;
             var film = FacingOf(Side.Top) == Facing.Box ? 0 : HeadspacePolicy.RoomFilm;
             Lid = Add(
@@ -249,9 +250,9 @@ public sealed record BoxSurfaces
         double crowns = 0;
         for (var i = 0; i < Design.Design.Plants.Count; i++)
         {
-            var entry = Design.Find(FormattableString.Invariant($"plants[{i}].plant"));
-            var low = entry?.Figure("sizeLow")?.Si ?? 0.1;
-            var high = entry?.Figure("sizeHigh")?.Si ?? 0.2;
+            var entry = Design.Find<PlantEntry>(FormattableString.Invariant($"plants[{i}].plant"));
+            var low = entry?.SmallestGrown?.Si ?? 0.1;
+            var high = entry?.LargestGrown?.Si ?? 0.2;
             var across = Math.Min(0.5 * (low + high), Math.Min(Length, Depth));
             crowns += Design.Design.Plants[i].Count * 0.25 * Math.PI * across * across;
         }
@@ -377,14 +378,14 @@ public sealed record BoxSurfaces
             };
 
     private static (double Density, double Heat, double Conductivity) Sheet(
-        Domain.Catalog.CatalogEntry? sheet
+        SheetEntry? sheet
     )
     {
-        var density = sheet?.Figure("density")?.Si ?? 2500;
+        var density = sheet?.Density?.Si ?? 2500;
         return (
             density,
             density > 2000 ? HeadspacePolicy.GlassHeat : HeadspacePolicy.PlasticHeat,
-            sheet?.Figure("thermalConductivity")?.Si ?? 1.0
+            sheet?.ThermalConductivity?.Si ?? 1.0
         );
     }
 }

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
@@ -31,7 +32,7 @@ internal sealed class HeldClimate
         inputs = [air.Air, air.Humidity, air.RoomAir];
         pane = new PaneFog(
             box.Walls?.Si ?? 0.005,
-            design.Find("box.material")?.Figure("thermalConductivity")?.Si ?? 1.0
+            design.Find<SheetEntry>("box.material")?.ThermalConductivity?.Si ?? 1.0
         );
         celsius = Math.Clamp(air.Air.Si - Constants.ZeroCelsiusKelvin, 0, HottestCelsius);
         humidity = Math.Clamp(air.Humidity.Si, LeastHumidity, 1);

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
@@ -134,7 +135,7 @@ public sealed record FloorColumns
 
     private static VanGenuchtenParameters? DrainageCurve(CheckedDesign design, FloorLayer drainage) =>
         drainage.Material is { } aggregate ? MaterialCurve.Of(aggregate)
-        : design.Find("floor.drainage.grid") is { } grid ? MaterialCurve.Of(grid) ?? OpenWater
+        : design.Find<GridEntry>("floor.drainage.grid") is { } grid ? MaterialCurve.Of(grid) ?? OpenWater
         : OpenWater;
 
     /// <summary>

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
@@ -14,7 +15,7 @@ namespace Litterfall.Forecasting.Life;
 /// <param name="Entry">Its entry of the library.</param>
 /// <param name="Species">Its rates.</param>
 /// <param name="Count">How many are seeded.</param>
-internal sealed record SeededKind(string Path, CatalogEntry Entry, CrewSpecies Species, int Count);
+internal sealed record SeededKind(string Path, CrewEntry Entry, CrewSpecies Species, int Count);
 
 /// <summary>A design as a floor with its crew and those that eat of it.</summary>
 internal static class FloorSetups
@@ -28,7 +29,7 @@ internal static class FloorSetups
                     (c, i) =>
                     {
                         string path = FormattableString.Invariant($"crew[{i}]");
-                        var entry = design.Entry($"{path}.animal");
+                        var entry = design.Entry<CrewEntry>($"{path}.animal");
                         return (Path: path, Entry: entry, Species: CrewKinds.Of(entry), c.Count);
                     }
                 )
@@ -43,7 +44,8 @@ internal static class FloorSetups
     {
         var litter = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter);
         double area = n.Box.OpenFloor.Si;
-        double ratio = Value(litter?.Material, "carbonToNitrogen") ?? LifePolicy.UsualCarbonToNitrogen;
+        var leaves = litter?.Material as LitterEntry;
+        double ratio = leaves?.CarbonToNitrogen?.Value ?? LifePolicy.UsualCarbonToNitrogen;
         return new FloorLifeSetup
         {
             SquareMeters = area,
@@ -57,7 +59,7 @@ internal static class FloorSetups
                 )),
             ],
             LitterGrams = (litter?.DryMass?.Si ?? 0.0) * 1000.0,
-            DecayPerYear = Value(litter?.Material, "decayAt24C") ?? LifePolicy.UsualDecay,
+            DecayPerYear = leaves?.DecayAt24?.Value ?? LifePolicy.UsualDecay,
             LitterNitrogen = LifePolicy.Carbon / ratio,
             Eaters = [.. Eaters(n)],
             PlantGramsPerDay =
@@ -72,28 +74,25 @@ internal static class FloorSetups
     /// <param name="crew">Its crew.</param>
     public static ImmutableArray<Figure> Inputs(LifeInputs n, ImmutableArray<SeededKind> crew)
     {
-        var leaves = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter)?.Material;
+        var leaves = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter)?.Material as LitterEntry;
         IEnumerable<Figure?> all =
         [
             .. crew.SelectMany(c =>
                 new[]
                 {
                     n.Design.Count($"{c.Path}.count", $"number of {c.Entry.Name}", c.Count),
-                    c.Entry.Figure("T0"),
-                    c.Entry.Figure("survival"),
-                    c.Entry.Figure("freshMass"),
+                    c.Entry.DevelopmentZero,
+                    c.Entry.Survival,
+                    c.Entry.FreshMass,
                 }
             ),
-            leaves?.Figure("decayAt24C"),
+            leaves?.DecayAt24,
             n.Box.OpenFloor,
-            .. Amphibians(n).Select(a => a.Entry.Figure("mass")),
+            .. Amphibians(n).Select(a => a.Entry.Mass),
             .. FloorGround.Inputs(n),
         ];
         return [.. all.OfType<Figure>()];
     }
-
-    private static double? Value(CatalogEntry? entry, string name) =>
-        entry?.Values.GetValueOrDefault(name)?.Number;
 
     private static IEnumerable<BoxAnimal> Amphibians(LifeInputs n) =>
         BoxAnimal.Of(n.Design).Where(a => a.Resident.Count > 0 && a.Class == AnimalClass.Amphibian);
@@ -102,8 +101,8 @@ internal static class FloorSetups
         Amphibians(n)
             .Select(a =>
             {
-                double grams = Value(a.Entry, "mass") ?? LifePolicy.UsualGrams;
-                bool eats = a.Entry.Text("food")?.Contains("springtail", StringComparison.Ordinal) == true;
+                double grams = a.Entry.Mass?.Value ?? LifePolicy.UsualGrams;
+                bool eats = a.Entry.Food?.Text.Contains("springtail", StringComparison.Ordinal) == true;
                 double share = LifePolicy.CrewShareAtNothing - (LifePolicy.CrewSharePerGram * grams);
                 return new CrewEater(
                     a.Resident.Count,

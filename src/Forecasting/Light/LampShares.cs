@@ -48,7 +48,7 @@ internal sealed record LampShares(
     private static Lit Trace(LightScene scene, LampSource lamp) =>
         new(
             Trace(scene, lamp.Luminaires),
-            lamp.Kind?.Text("shape") == "spot" ? Trace(ForInfrared(scene), lamp.Luminaires) : null
+            lamp.Kind?.Shape?.Text == "spot" ? Trace(ForInfrared(scene), lamp.Luminaires) : null
         );
 
     /// <summary>Panes take more of the infrared of a glowing wire than of light.</summary>

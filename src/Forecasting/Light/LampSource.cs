@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
@@ -24,12 +25,12 @@ internal sealed class LampSource
         this.design = design;
         this.place = place;
         this.box = box;
-        Kind = design.Find($"{Path}.lamp");
+        Kind = design.Find<LampEntry>($"{Path}.lamp");
         Lamp = design.Design.Lamps[place];
         File = Lamp.File is { } file ? design.Files.Lamps.GetValueOrDefault(file) : null;
         Bare = Flux();
         Output =
-            Kind?.Figure("outputRatio") is { } ratio && File is null
+            Kind?.OutputRatio is { } ratio && File is null
                 ? (Bare * ratio).As($"light of lamp {place + 1} out of its hood", Unit.Lumen)
                 : Bare;
         Left = FluxLeft();
@@ -46,7 +47,7 @@ internal sealed class LampSource
     public Lamp Lamp { get; }
 
     /// <summary>Its kind; null where the catalog has none.</summary>
-    public CatalogEntry? Kind { get; }
+    public LampEntry? Kind { get; }
 
     /// <summary>Its measured file; null without.</summary>
     public LampFile? File { get; }
@@ -105,7 +106,7 @@ internal sealed class LampSource
             );
         }
 
-        if (Lamp.Watts is { } watts && Kind?.Figure("efficacy") is { } efficacy)
+        if (Lamp.Watts is { } watts && Kind?.Efficacy is { } efficacy)
         {
             return (design.Figure($"{Path}.watts", $"power of {Words}", watts, Unit.Watt) * efficacy).As(
                 $"light of {Words}",
@@ -113,7 +114,7 @@ internal sealed class LampSource
             );
         }
 
-        return Kind?.Figure("fluxTypical")
+        return Kind?.UsualFlux
             ?? Figure.Choice(
                 $"light of {Words}",
                 LightPolicy.LumensPerWatt * LampHeat.Watts(design, place),
@@ -141,7 +142,7 @@ internal sealed class LampSource
         }
 
         var burnt = design.Figure($"{Path}.age", $"hours burnt of {Words}", age, Unit.Hour);
-        if (Kind?.Figure("lifeTo70Percent") is { } life)
+        if (Kind?.LifeToSeventyPercent is { } life)
         {
             return Figure
                 .Computed(
@@ -154,7 +155,7 @@ internal sealed class LampSource
                 .As($"light left of {Words}", Unit.Percent);
         }
 
-        return Kind?.Figure("maintenance")
+        return Kind?.Maintenance
             ?? Figure.Choice(
                 $"light left of {Words}",
                 1,
@@ -192,7 +193,7 @@ internal sealed class LampSource
             }
         }
 
-        return Kind?.Figure("ppfPerKilolumen")
+        return Kind?.PhotonsPerFlux
             ?? Figure.Choice(
                 name,
                 LightPolicy.MicromolesPerKilolumen,
@@ -261,12 +262,12 @@ internal sealed class LampSource
             return flux <= 0.0 ? [] : [.. measured.Select(m => Times(m, Lumens.Si / flux))];
         }
 
-        string shape = Kind?.Text("shape") ?? "rectangle";
+        string shape = Kind?.Shape?.Text ?? "rectangle";
         double exponent =
             Lamp.Beam is { } beam ? Luminaire.BeamExponent(beam.Si * 180.0 / Math.PI)
             : shape == "spot" ? Luminaire.BeamExponent(LightPolicy.SpotBeamDegrees)
             : 1.0;
-        double across = Lamp.Width?.Si ?? Kind?.Figure("diameter")?.Si ?? Kind?.Figure("width")?.Si ?? 0.03;
+        double across = Lamp.Width?.Si ?? Kind?.Diameter?.Si ?? Kind?.Width?.Si ?? 0.03;
         if (shape is "spot" or "disc in dome")
         {
             return [Luminaire.Disc(center, 0.5 * across, Lumens.Si) with { Exponent = exponent }];
@@ -294,7 +295,7 @@ internal sealed class LampSource
         double across = Math.Abs(Math.Sin(turn * Math.PI / 180.0));
         double room = across < 0.5 ? box.Terrain.Length : box.Terrain.DepthOfBox;
         double most = Math.Max(room - LightPolicy.BarInset, 0.05);
-        return Math.Min(Kind?.Figure("length")?.Si ?? most, most);
+        return Math.Min(Kind?.Length?.Si ?? most, most);
     }
 
     private static Luminaire Times(Luminaire lamp, double factor) =>

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
@@ -129,12 +130,12 @@ internal sealed class LightBox
         if (Terrain.Covered(design.Design).Contains(side))
         {
             return FaceFinish.Diffuse(
-                design.Find("background.material")?.Figure("reflectance")?.Si
+                design.Find<BackgroundEntry>("background.material")?.Reflectance?.Si
                     ?? LightPolicy.BackgroundReflectance
             );
         }
 
-        return FaceFinish.Glass(LightLid.Sheet(design.Find("box.material"), box.Walls?.Si ?? 0.005));
+        return FaceFinish.Glass(LightLid.Sheet(design.Find<SheetEntry>("box.material"), box.Walls?.Si ?? 0.005));
     }
 
     /// <summary>
@@ -143,7 +144,7 @@ internal sealed class LightBox
     private FaceFinish Floor()
     {
         double Of(string layer) =>
-            layers.FirstOrDefault(l => l.Layer == layer)?.Material?.Figure("reflectance")?.Si
+            (layers.FirstOrDefault(l => l.Layer == layer)?.Material as SubstrateEntry)?.Reflectance?.Si
             ?? LightPolicy.SoilReflectance;
         double moss =
             Terrain.Moss > 0.0 ? Math.Clamp(design.Design.Floor.Moss?.Cover?.Si ?? 1.0, 0.0, 1.0) : 0.0;
@@ -175,8 +176,8 @@ internal sealed class LightBox
         }
 
         double reflectance = design
-            .Find(FormattableString.Invariant($"hardscape[{i}].material"))
-            ?.Figure("reflectance")
+            .Find<HardscapeEntry>(FormattableString.Invariant($"hardscape[{i}].material"))
+            ?.Reflectance
             ?.Si
             ?? LightPolicy.PieceReflectance;
         return new LightBlock(new Box3(from, to), reflectance);
@@ -222,9 +223,9 @@ internal sealed class LightBox
     /// </summary>
     public double Across(PlantSpot plant)
     {
-        var entry = design.Find(FormattableString.Invariant($"plants[{plant.Number - 1}].plant"));
-        double low = entry?.Figure("sizeLow")?.Si ?? plant.Size;
-        double high = entry?.Figure("sizeHigh")?.Si ?? plant.Size;
+        var entry = design.Find<PlantEntry>(FormattableString.Invariant($"plants[{plant.Number - 1}].plant"));
+        double low = entry?.SmallestGrown?.Si ?? plant.Size;
+        double high = entry?.LargestGrown?.Si ?? plant.Size;
         return Math.Min(0.5 * (low + high), LightPolicy.MostCrown * (Terrain.Height - Ground));
     }
 

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
@@ -20,21 +21,21 @@ internal static class LightLid
     /// <param name="thicknessMeters">Its thickness, m.</param>
     /// <param name="extinctionPerMeter">Extinction, 1/m; that of the sheet for light if left out.</param>
     public static PaneOptics Sheet(
-        CatalogEntry? sheet,
+        SheetEntry? sheet,
         double thicknessMeters,
         double? extinctionPerMeter = null
     ) =>
         PaneOptics.Single(
             thicknessMeters,
-            sheet?.Figure("refractiveIndex")?.Si ?? PaneOptics.GlassIndex,
-            extinctionPerMeter ?? sheet?.Figure("extinction")?.Si ?? PaneOptics.ClearPerMeter
+            sheet?.RefractiveIndex?.Si ?? PaneOptics.GlassIndex,
+            extinctionPerMeter ?? sheet?.Extinction?.Si ?? PaneOptics.ClearPerMeter
         );
 
     /// <summary>True where the top is a pane, apart from its vents.</summary>
     public static bool IsPane(CheckedDesign design) =>
         design.Design.Lid is null
             ? design.Design.Box.Opening == Opening.Front
-            : design.Find("lid.material")?.Kind != "mesh";
+            : design.Find("lid.material") is not MeshEntry;
 
     /// <summary>What dirt and drops on a pane let through, as figures.</summary>
     public static IEnumerable<Figure> Losses(CheckedDesign design)
@@ -64,7 +65,7 @@ internal static class LightLid
     }
 
     private static bool IsPlastic(CheckedDesign design) =>
-        design.Design.Lid is not null && design.Find("lid.material")?.Figure("density")?.Si < 2000.0;
+        design.Design.Lid is not null && design.Find<SheetEntry>("lid.material")?.Density?.Si < 2000.0;
 
     /// <summary>The parts that let light through; beside them is frame.</summary>
     public static IEnumerable<LidPart> Parts(
@@ -90,7 +91,7 @@ internal static class LightLid
             return [whole];
         }
 
-        if (design.Find("lid.material") is { Kind: "mesh" } mesh)
+        if (design.Find("lid.material") is MeshEntry mesh)
         {
             return WithMesh(design, whole, mesh, box);
         }
@@ -106,7 +107,7 @@ internal static class LightLid
     private static IEnumerable<LidPart> WithMesh(
         CheckedDesign design,
         LidPart whole,
-        CatalogEntry mesh,
+        MeshEntry mesh,
         BoxGeometry box
     )
     {
@@ -119,16 +120,16 @@ internal static class LightLid
         }
     }
 
-    private static LidPart Woven(LidPart part, CatalogEntry? mesh) =>
+    private static LidPart Woven(LidPart part, MeshEntry? mesh) =>
         part with
         {
             Kind = LidKind.Mesh,
-            WireOverPitch = 1.0 - Math.Sqrt(Math.Clamp(mesh?.Figure("openShare")?.Si ?? 0.6, 0.0, 1.0)),
+            WireOverPitch = 1.0 - Math.Sqrt(Math.Clamp(mesh?.OpenShare?.Si ?? 0.6, 0.0, 1.0)),
         };
 
     private static LidPart Pane(CheckedDesign design, LidPart part, BoxGeometry box, bool isGlass = false)
     {
-        var sheet = isGlass || design.Design.Lid is null ? null : design.Find("lid.material");
+        var sheet = isGlass || design.Design.Lid is null ? null : design.Find<SheetEntry>("lid.material");
         bool isPlastic = !isGlass && IsPlastic(design);
         double drops = design.Design.Light?.Drops?.Si
             ?? (isPlastic ? LightPolicy.DropsOnPlastic : LightPolicy.DropsOnGlass);
@@ -172,7 +173,7 @@ internal static class LightLid
             double right = Math.Clamp(center + (0.5 * vent.Length), pane.Left, pane.Right);
             if (end - at > Sliver && right - left > Sliver)
             {
-                var mesh = design.Find(FormattableString.Invariant($"{vent.Key}.mesh"));
+                var mesh = design.Find<MeshEntry>(FormattableString.Invariant($"{vent.Key}.mesh"));
                 var hole = new LidPart(left, right, at, end) { Kind = LidKind.Open };
                 yield return mesh is null ? hole : Woven(hole, mesh);
                 foreach (var beside in new[] { pane with { Right = left }, pane with { Left = right } })

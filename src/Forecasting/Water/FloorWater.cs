@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -175,9 +176,9 @@ public sealed record FloorWater
     private static Figure? Rise(ImmutableArray<FloorLayer> layers)
     {
         if (
-            layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage)?.Material is not { } aggregate
-            || aggregate.Figure("particleLow") is not { Si: > 0 } small
-            || aggregate.Figure("particleHigh") is not { } large
+            layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage)?.Material is not AggregateEntry aggregate
+            || aggregate.SmallestGrain is not { Si: > 0 } small
+            || aggregate.LargestGrain is not { } large
         )
         {
             return null;

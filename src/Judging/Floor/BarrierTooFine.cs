@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -32,7 +33,7 @@ internal static class BarrierTooFine
     {
         if (
             n.Design.Design.Misting is not null
-            && n.Design.Find("floor.barrier.material")?.Figure("aperture") is { } opening
+            && n.Design.Find<MeshEntry>("floor.barrier.material")?.Aperture is { } opening
             && opening.Si < Finest.Si - Gaps.Slack
         )
         {

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using System.Globalization;
 using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
@@ -38,7 +39,7 @@ internal static class StoneOnSoil
         {
             if (
                 n.Design.Design.Hardscape[i].Seat == Seat.Base
-                || n.Design.Entry($"hardscape[{i}].material").Text("seat") != "base"
+                || n.Design.Entry<HardscapeEntry>($"hardscape[{i}].material").Seat?.Text != "base"
             )
             {
                 continue;

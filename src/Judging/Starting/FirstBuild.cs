@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain.Catalog;
@@ -369,8 +370,8 @@ public sealed class FirstBuild
         foreach (var plant in FirstBuildPolicy.Plants)
         {
             if (
-                catalog.Find(plant.Key) is not { } entry
-                || (plant.Up is null && entry.Figure("sizeHigh")?.Si > free)
+                catalog.Find<PlantEntry>(plant.Key) is not { } entry
+                || (plant.Up is null && entry.LargestGrown?.Si > free)
             )
             {
                 continue;

@@ -39,11 +39,11 @@ public static class VerificationPage
             .Append("`tests/Verification/known-shortfalls.json`).\n\n");
         text.Append("Values in the library by provenance:\n\n| kind | read | recomputed | common practice | ")
             .Append("recalled |\n|---|---|---|---|---|\n");
-        foreach (var kind in catalog.Entries.GroupBy(e => e.Kind, StringComparer.Ordinal))
+        foreach (var kind in catalog.Entries.GroupBy(e => e.Kind))
         {
-            var values = kind.SelectMany(e => e.Values.Values).ToArray();
+            var values = kind.SelectMany(e => e.Values).ToArray();
             int Of(Provenance p) => values.Count(v => v.Origin.Provenance == p);
-            text.Append(CultureInfo.InvariantCulture, $"| {kind.Key} | {Of(Provenance.Read)} | ")
+            text.Append(CultureInfo.InvariantCulture, $"| {kind.Key.Word()} | {Of(Provenance.Read)} | ")
                 .Append(CultureInfo.InvariantCulture, $"{Of(Provenance.Recomputed)} | ")
                 .Append(CultureInfo.InvariantCulture, $"{Of(Provenance.CommonPractice)} | ")
                 .Append(CultureInfo.InvariantCulture, $"{Of(Provenance.Recalled)} |\n");

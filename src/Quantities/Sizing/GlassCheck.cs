@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Checking;
@@ -99,10 +100,10 @@ public static class GlassCheck
         }
 
         var flood = Flood(ground, box);
-        var sheet = design.Find("box.material") ?? design.Catalog.Find("float-glass");
+        var sheet = design.Find<SheetEntry>("box.material") ?? design.Catalog.Find<SheetEntry>("float-glass");
         if (
-            sheet?.Figure("allowablePermanent") is not { } permanent
-            || sheet.Figure("allowableFreeEdge") is not { } free
+            sheet?.AllowablePermanent is not { } permanent
+            || sheet.AllowableFreeEdge is not { } free
         )
         {
             return [];
@@ -153,9 +154,9 @@ public static class GlassCheck
             design.Design.Lid?.Thickness is not { } typed
             || box.OpeningLength.Si <= 0
             || box.OpeningDepth.Si <= 0
-            || design.Find("lid.material") is not { Kind: "sheet" } sheet
-            || sheet.Figure("density") is not { } density
-            || sheet.Figure("allowablePermanent") is not { } allowable
+            || design.Find("lid.material") is not SheetEntry sheet
+            || sheet.Density is not { } density
+            || sheet.AllowablePermanent is not { } allowable
         )
         {
             return null;

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Documents.Svg;
@@ -24,7 +25,7 @@ public sealed partial class Home
     private const int MostFiles = 20;
     private static readonly (double, double) Room = (60, 48);
     private IReadOnlyList<ListedDesign> designs = [];
-    private ImmutableArray<CatalogEntry> animals = [];
+    private ImmutableArray<AnimalEntry> animals = [];
     private ImmutableArray<(BenchExample Example, string Svg)> drawn = [];
     private string size = "";
     private string animal = "";
@@ -41,7 +42,7 @@ public sealed partial class Home
         animals =
         [
             .. Library
-                .Catalog.Entries.Where(e => e.Kind == "animal")
+                .Catalog.Of<AnimalEntry>()
                 .OrderBy(e => e.Name, StringComparer.Ordinal),
         ];
         drawn = [.. Options.Examples.Take(6).Select(e => (e, Drawn(e)))];

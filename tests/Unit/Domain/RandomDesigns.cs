@@ -445,7 +445,7 @@ internal static class RandomDesigns
         item.Array[least, most].Select(items => Seq.Create<T>(items));
 
     private static string[] Keys(params string[] kinds) =>
-        [.. SampleFiles.Catalog.Entries.Where(e => kinds.Contains(e.Kind)).Select(e => e.Key)];
+        [.. SampleFiles.Catalog.Entries.Where(e => kinds.Contains(e.Kind.Word())).Select(e => e.Key)];
 
     private static Gen<string> Key(string kind) => Pick.From(Keys(kind));
 

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
@@ -264,21 +265,19 @@ public sealed class FloorRuleTests
     /// <summary>The cube with a mesh of one's own, since no mesh of the library is so coarse.</summary>
     private static PosedDesign WithMesh(double millimeters, string floor)
     {
-        var mesh = new CatalogEntry
+        var mesh = new MeshEntry
         {
             Key = "own-mesh",
-            Kind = "mesh",
             Name = "own mesh",
-            Values = ImmutableDictionary<string, CatalogValue>.Empty.Add(
-                "aperture",
+            Values = [
                 new CatalogValue
                 {
                     Name = "aperture",
                     Number = millimeters,
                     Unit = Unit.Millimeter,
                     Origin = Citation.OwnDerivation,
-                }
-            ),
+                },
+            ],
         };
         return RuleCheck.PoseFor(new Workshop { Name = "own", Entries = [mesh] }, floor);
     }
