@@ -48,7 +48,7 @@ public sealed record Design
     public required Floor Floor { get; init; }
 
     /// <summary>Wood and stone.</summary>
-    [Means("Wood, cork and stone."), AtMost(PlausibleRanges.Pieces)]
+    [Means("Wood, cork and stone."), AtMost(PlausibleCounts.Pieces)]
     public Seq<HardscapePiece> Hardscape { get; init; } = [];
 
     /// <summary>Lid.</summary>
@@ -56,7 +56,7 @@ public sealed record Design
     public Lid? Lid { get; init; }
 
     /// <summary>Vents.</summary>
-    [Means("Openings in walls or lid that let air through."), AtMost(PlausibleRanges.Vents)]
+    [Means("Openings in walls or lid that let air through."), AtMost(PlausibleCounts.Vents)]
     public Seq<Vent> Vents { get; init; } = [];
 
     /// <summary>Drain.</summary>
@@ -68,7 +68,7 @@ public sealed record Design
     public Misting? Misting { get; init; }
 
     /// <summary>Lamps.</summary>
-    [Means("Lamps above the box."), AtMost(PlausibleRanges.Lamps)]
+    [Means("Lamps above the box."), AtMost(PlausibleCounts.Lamps)]
     public Seq<Lamp> Lamps { get; init; } = [];
 
     /// <summary>What is known of the light.</summary>
@@ -76,7 +76,7 @@ public sealed record Design
     public KnownLight? Light { get; init; }
 
     /// <summary>Plants.</summary>
-    [Means("Plants and where they sit."), AtMost(PlausibleRanges.PlantLines)]
+    [Means("Plants and where they sit."), AtMost(PlausibleCounts.PlantLines)]
     public Seq<Planting> Plants { get; init; } = [];
 
     /// <summary>Clean-up crew.</summary>

@@ -13,6 +13,6 @@ public sealed record Fogger
     public required Typed<Flow> Rate { get; init; }
 
     /// <summary>Times.</summary>
-    [Means("When it fogs, and for how long."), AtMost(PlausibleRanges.Mistings)]
+    [Means("When it fogs, and for how long."), AtMost(PlausibleCounts.Mistings)]
     public Seq<MistTime> Times { get; init; } = [];
 }

@@ -17,7 +17,7 @@ public sealed record Misting
     public required Typed<Flow> Each { get; init; }
 
     /// <summary>Times.</summary>
-    [Means("When it mists, and for how long."), AtMost(PlausibleRanges.Mistings)]
+    [Means("When it mists, and for how long."), AtMost(PlausibleCounts.Mistings)]
     public Seq<MistTime> Times { get; init; } = [];
 }
 

@@ -26,7 +26,7 @@ public sealed record SoilLayer
     public Typed<Length>? Back { get; init; }
 
     /// <summary>Steps from left to right.</summary>
-    [Means("Steps from left to right, each over its share of the length."), AtMost(PlausibleRanges.Steps)]
+    [Means("Steps from left to right, each over its share of the length."), AtMost(PlausibleCounts.Steps)]
     public Seq<SoilZone> Zones { get; init; } = [];
 
     /// <summary>A retainer holds the slope.</summary>

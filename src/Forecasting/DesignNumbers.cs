@@ -30,7 +30,7 @@ public sealed class DesignNumbers(DesignStages stages, Reach reach, Stage last =
 
     /// <summary>Sizes, quantities and cost of a design: nothing is simulated. Within milliseconds.</summary>
     /// <param name="design">The design.</param>
-    /// <param name="earlier">Numbers of an earlier version, of which those are kept that no change reaches.</param>
+    /// <param name="earlier">Numbers of an earlier version; those that no change reaches are kept.</param>
     public static DesignNumbers Shape(CheckedDesign design, DesignNumbers? earlier = null) =>
         new(new DesignStages(design, earlier?.Stages), Reach.Shape);
 
@@ -51,7 +51,7 @@ public sealed class DesignNumbers(DesignStages stages, Reach reach, Stage last =
     public DesignNumbers Upto(Reach other) =>
         other == reach ? this : new(stages, other, last) { water = water };
 
-    /// <summary>The same numbers for one that says which stage it needs; asking for more is our mistake.</summary>
+    /// <summary>The same numbers as far as a stage; asking for more is our mistake.</summary>
     /// <param name="stage">The last stage.</param>
     public DesignNumbers Within(Stage stage) =>
         stage == last ? this : new(stages, reach, stage) { water = water };

@@ -1,8 +1,8 @@
-using Litterfall.Domain.DesignFile;
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using Litterfall.App.Commands;
 using Litterfall.App.Files;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 
 namespace Litterfall.App;

@@ -1,10 +1,6 @@
 using System.IO.Compression;
 using System.Text;
-using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;
-using Litterfall.Domain.DesignFile;
-using Litterfall.Judging;
-using Litterfall.Judging.Levers;
 using Litterfall.Store;
 using Litterfall.Web.Desk;
 using Litterfall.Web.Library;

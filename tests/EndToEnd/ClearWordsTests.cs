@@ -48,19 +48,22 @@ public sealed class ClearWordsTests
             return;
         }
 
+        var cancel = TestContext.Current.CancellationToken;
         var start = new ProcessStartInfo("dotnet", [Cli.Built, "forecast", Sample, "--days", "365"])
         {
             WorkingDirectory = Cli.Root,
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
         using var process = Process.Start(start)!;
-        await Task.Delay(TimeSpan.FromSeconds(2));
+        await Task.Delay(TimeSpan.FromSeconds(2), cancel);
         var watch = Stopwatch.StartNew();
         using var kill = Process.Start("kill", ["-INT", $"{process.Id}"]);
         var said =
-            await process.StandardError.ReadToEndAsync() + await process.StandardOutput.ReadToEndAsync();
-        await process.WaitForExitAsync();
+            await process.StandardError.ReadToEndAsync(cancel)
+            + await process.StandardOutput.ReadToEndAsync(cancel);
+        await process.WaitForExitAsync(cancel);
         Assert.Equal(130, process.ExitCode);
         Assert.True(watch.Elapsed < TimeSpan.FromSeconds(3), $"it went on for {watch.Elapsed}");
         Assert.DoesNotContain("   at ", said, StringComparison.Ordinal);

@@ -1,9 +1,6 @@
-using Litterfall.App.Files;
 using Litterfall.App.Pages;
 using Litterfall.Judging;
-using Litterfall.Judging.Rules;
 using Litterfall.Tests.EndToEnd.Papers;
-using Litterfall.Verification;
 using Xunit;
 
 namespace Litterfall.Tests.EndToEnd;

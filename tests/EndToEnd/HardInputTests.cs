@@ -1,22 +1,9 @@
-using System.Globalization;
-
 namespace Litterfall.Tests.EndToEnd;
 
 /// <summary>Inputs at the edge of what is taken: each is answered within seconds.</summary>
+[Collection("timed")]
 public sealed class HardInputTests
 {
-    private const string Form = """
-        litterfall: 1
-        name: hard
-        box: {{ inside: {{ length: {0}, depth: {1}, height: {2} }}, glass: {{ walls: 12 mm }} }}
-        floor:
-          drainage: {{ material: expanded-clay-8-16, depth: 5 cm }}
-          soil: {{ recipe: ready-rainforest, depth: {3} }}
-        lid: {{ material: glass, thickness: 8 mm }}
-        {4}
-
-        """;
-
     private const string Lamp = "{ lamp: led-bar-6500k, watts: 18, on: \"08:00\", off: \"20:00\" }";
 
     public static TheoryData<string, string> Inputs =>
@@ -58,8 +45,13 @@ public sealed class HardInputTests
             { "a heat mat of 500 W", Of("60 cm", "45 cm", "60 cm", "8 cm", "heating: { watts: 500 W }") },
         };
 
-    private static string Of(params object[] parts) =>
-        string.Format(CultureInfo.InvariantCulture, Form, parts);
+    private static string Of(string length, string depth, string height, string soil, string more) =>
+        "litterfall: 1\nname: hard\n"
+        + $"box: {{ inside: {{ length: {length}, depth: {depth}, height: {height} }}, "
+        + "glass: { walls: 12 mm } }\n"
+        + "floor:\n  drainage: { material: expanded-clay-8-16, depth: 5 cm }\n"
+        + $"  soil: {{ recipe: ready-rainforest, depth: {soil} }}\n"
+        + $"lid: {{ material: glass, thickness: 8 mm }}\n{more}\n";
 
     [Theory]
     [MemberData(nameof(Inputs))]

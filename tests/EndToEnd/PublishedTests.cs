@@ -12,6 +12,8 @@ public sealed class PublishedTests
     private const string Sample = "ld-203-museum-foyer.viv.yaml";
     private static readonly string Made = Path.Combine(Cli.Root, "out", "linux-x64", "litterfall");
 
+    private static CancellationToken Cancel => TestContext.Current.CancellationToken;
+
     /// <summary>A folder with the program and a sample in it, and nothing else.</summary>
     private static Scratch Alone()
     {
@@ -30,6 +32,7 @@ public sealed class PublishedTests
         var start = new ProcessStartInfo(scratch.At("litterfall"), words)
         {
             WorkingDirectory = scratch.Folder,
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
@@ -44,8 +47,8 @@ public sealed class PublishedTests
     {
         using var scratch = Alone();
         using var process = Process.Start(Bare(scratch, "check", "tank.viv.yaml"))!;
-        var said = await process.StandardOutput.ReadToEndAsync();
-        await process.WaitForExitAsync();
+        var said = await process.StandardOutput.ReadToEndAsync(Cancel);
+        await process.WaitForExitAsync(Cancel);
         Assert.True(process.ExitCode is 0 or 1, said);
         Assert.Equal(Cli.Run("check", Path.Combine("samples", Sample)).Out, said);
     }
@@ -55,10 +58,13 @@ public sealed class PublishedTests
     {
         using var scratch = Alone();
         using var process = Process.Start(Bare(scratch, "papers", "tank.viv.yaml", "--out", "papers"))!;
-        var said = await process.StandardOutput.ReadToEndAsync();
-        await process.WaitForExitAsync();
+        var said = await process.StandardOutput.ReadToEndAsync(Cancel);
+        await process.WaitForExitAsync(Cancel);
         Assert.True(process.ExitCode is 0 or 1, said);
-        var sheet = await File.ReadAllBytesAsync(scratch.At(Path.Combine("papers", "build-sheet.pdf")));
+        var sheet = await File.ReadAllBytesAsync(
+            scratch.At(Path.Combine("papers", "01-build-sheet.pdf")),
+            Cancel
+        );
         Assert.Equal("%PDF"u8.ToArray(), sheet[..4]);
     }
 
@@ -71,10 +77,10 @@ public sealed class PublishedTests
         )!;
         try
         {
-            var line = await process.StandardOutput.ReadLineAsync() ?? "";
+            var line = await process.StandardOutput.ReadLineAsync(Cancel) ?? "";
             var address = line.Split(' ').First(w => w.StartsWith("http", StringComparison.Ordinal));
             using var client = new HttpClient { BaseAddress = new Uri(address) };
-            var page = await client.GetStringAsync(new Uri("/", UriKind.Relative));
+            var page = await client.GetStringAsync(new Uri("/", UriKind.Relative), Cancel);
             Assert.Contains("_content/Litterfall.Web/bench.css", page, StringComparison.Ordinal);
             foreach (
                 var (file, kind) in new[]
@@ -86,16 +92,16 @@ public sealed class PublishedTests
                 }
             )
             {
-                using var answer = await client.GetAsync(new Uri(file, UriKind.Relative));
+                using var answer = await client.GetAsync(new Uri(file, UriKind.Relative), Cancel);
                 Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
                 Assert.Equal(kind, answer.Content.Headers.ContentType?.MediaType);
-                Assert.True((await answer.Content.ReadAsByteArrayAsync()).Length > 1000, file);
+                Assert.True((await answer.Content.ReadAsByteArrayAsync(Cancel)).Length > 1000, file);
             }
         }
         finally
         {
             process.Kill();
-            await process.WaitForExitAsync();
+            await process.WaitForExitAsync(Cancel);
         }
     }
 

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Litterfall.App;
 using Litterfall.App.Files;
 using Litterfall.App.Pages;
 using Litterfall.Verification;

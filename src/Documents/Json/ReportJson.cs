@@ -1,8 +1,10 @@
+using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
+using Litterfall.Forecasting.Tracing;
 
 namespace Litterfall.Documents.Json;
 
@@ -20,7 +22,16 @@ public static class ReportJson
     public static string Write(ReportNode node) => Text(json => Node(json, node));
 
     /// <summary>Where a number comes from: its equation, and its inputs down to given values.</summary>
-    public static string Why(string key, ReportNode node, IReadOnlyDictionary<string, string> titles) =>
+    /// <param name="key">Key of the number.</param>
+    /// <param name="node">The number, or why there is none.</param>
+    /// <param name="titles">Titles of sources.</param>
+    /// <param name="weights">What it rests on by weight; null where it is not simulated.</param>
+    public static string Why(
+        string key,
+        ReportNode node,
+        IReadOnlyDictionary<string, string> titles,
+        Sensitivity? weights = null
+    ) =>
         Text(json =>
         {
             json.WriteStartObject();
@@ -30,6 +41,7 @@ public static class ReportJson
                 json.WriteNumber("value", number.Number);
                 json.WriteString("unit", number.Unit.Symbol);
                 Derivation(json, number.Figure, titles, []);
+                Weights(json, weights);
             }
             else
             {
@@ -39,6 +51,51 @@ public static class ReportJson
 
             json.WriteEndObject();
         });
+
+    private static void Weights(Utf8JsonWriter json, Sensitivity? weights)
+    {
+        if (weights is null)
+        {
+            return;
+        }
+
+        json.WriteString("provenanceByWeight", weights.Provenance.Word());
+        json.WriteStartArray("sensitivity");
+        foreach (var row in weights.Rows)
+        {
+            json.WriteStartObject();
+            json.WriteString("name", row.Input.Name);
+            json.WriteNumber("low", Rounded(row.Low));
+            json.WriteNumber("high", Rounded(row.High));
+            json.WriteString("unit", row.Input.Unit!.Symbol);
+            Optional(json, "resultLow", row.ResultLow);
+            Optional(json, "resultHigh", row.ResultHigh);
+            json.WriteNumber("sharePercent", Rounded(row.SharePercent));
+            json.WriteString("provenance", row.Input.Trust.Word());
+            json.WriteString("source", row.Input.Origin.Source);
+            json.WriteString("place", row.Input.Origin.Place);
+            json.WriteEndObject();
+        }
+
+        json.WriteEndArray();
+        json.WriteNumber("sensitivityRestPercent", Rounded(weights.RestPercent));
+        json.WriteNumber("inputsTried", weights.Tried);
+    }
+
+    private static void Optional(Utf8JsonWriter json, string key, double? number)
+    {
+        if (number is { } value)
+        {
+            json.WriteNumber(key, value);
+        }
+        else
+        {
+            json.WriteNull(key);
+        }
+    }
+
+    private static double Rounded(double number) =>
+        double.Parse(number.ToString("G6", CultureInfo.InvariantCulture), CultureInfo.InvariantCulture);
 
     /// <summary>The errors document of the exits 2 and 3.</summary>
     public static string Errors(IEnumerable<TextFault> faults) =>

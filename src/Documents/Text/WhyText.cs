@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Tracing;
 
 namespace Litterfall.Documents.Text;
 
@@ -9,7 +10,16 @@ namespace Litterfall.Documents.Text;
 public static class WhyText
 {
     /// <summary>The derivation of one key.</summary>
-    public static string Write(string key, ReportNode node, IReadOnlyDictionary<string, string> titles)
+    /// <param name="key">Key of the number.</param>
+    /// <param name="node">The number, or why there is none.</param>
+    /// <param name="titles">Titles of sources.</param>
+    /// <param name="weights">What it rests on by weight; null where it is not simulated.</param>
+    public static string Write(
+        string key,
+        ReportNode node,
+        IReadOnlyDictionary<string, string> titles,
+        Sensitivity? weights = null
+    )
     {
         if (node is not ReportNumber number)
         {
@@ -22,7 +32,8 @@ public static class WhyText
             $"{key} = {number.Number} {Symbol(number.Unit)}{Rate(key)}\n"
         );
         var sources = new SortedSet<string>(StringComparer.Ordinal);
-        Describe(text, number.Figure, 1, sources, []);
+        Weigh(text, weights, number.Unit);
+        new WhyTree(text, sources, weights).Describe(number.Figure, 1);
         text.Append("\nSources\n");
         foreach (var source in sources)
         {
@@ -31,6 +42,49 @@ public static class WhyText
 
         return text.ToString();
     }
+
+    /// <summary>What moves it most, the heaviest first.</summary>
+    private static void Weigh(StringBuilder text, Sensitivity? weights, Unit unit)
+    {
+        if (weights is null)
+        {
+            return;
+        }
+
+        var table = new TextTable("what moves it", "from", "to", "", "result", "", "share", "provenance");
+        foreach (var row in weights.Rows)
+        {
+            table.Add(
+                Terminal.Clean(row.Input.Name!),
+                Plain(row.Low),
+                Plain(row.High),
+                Symbol(row.Input.Unit!),
+                $"{Plain(row.ResultLow)} to {Plain(row.ResultHigh)}",
+                Symbol(unit),
+                string.Create(CultureInfo.InvariantCulture, $"{row.SharePercent:0.#} %"),
+                row.Input.Trust.Word()
+            );
+        }
+
+        text.Append('\n').Append(table);
+        text.Append(
+                CultureInfo.InvariantCulture,
+                $"\n  all others of {weights.Tried} inputs together: {weights.RestPercent:0.#} %\n"
+            )
+            .Append(
+                Terminal.Wrapped(
+                    "Each input alone at the least and the most it may be (a tenth either way, or 1 K, where "
+                        + "no range is known); shares are those of the squares of the spreads. By what "
+                        + "carries "
+                        + $"weight this number is {weights.Provenance.Word()}.",
+                    "  "
+                )
+            )
+            .Append('\n');
+    }
+
+    private static string Plain(double? number) =>
+        number is { } value ? value.ToString("G4", CultureInfo.InvariantCulture) : "none";
 
     private static string Title(string source, IReadOnlyDictionary<string, string> titles) =>
         source switch
@@ -48,50 +102,5 @@ public static class WhyText
         : key.EndsWith("Year", StringComparison.Ordinal) ? " a year"
         : "";
 
-    private static string Symbol(Unit unit) => unit == Unit.One ? "" : unit.Symbol;
-
-    private static void Describe(
-        StringBuilder text,
-        Figure figure,
-        int depth,
-        SortedSet<string> sources,
-        HashSet<string> shown
-    )
-    {
-        var indent = new string(' ', depth * 2);
-        sources.Add(figure.Origin.Source);
-        var unit = figure.Unit!;
-        text.Append(
-            CultureInfo.InvariantCulture,
-            $"{indent}{Terminal.Clean(figure.Name!)} = {new ReportNumber(figure, unit).Number} "
-                + $"{Symbol(unit)}\n"
-        );
-        if (!shown.Add(figure.Identity))
-        {
-            text.Append(indent).Append("  (shown above)\n");
-            return;
-        }
-
-        if (!figure.IsGiven)
-        {
-            text.Append(Terminal.Wrapped("= " + figure.Equation, indent + "  "));
-        }
-
-        text.Append(
-            Terminal.Wrapped(
-                $"[{figure.Trust.Word()}; "
-                    + $"{figure.Origin.Source}: {figure.Origin.Place}]"
-                    + (
-                        figure.Remark is null || figure.Remark == figure.Origin.Place
-                            ? ""
-                            : $" {figure.Remark}"
-                    ),
-                indent + "  "
-            )
-        );
-        foreach (var input in figure.Inputs)
-        {
-            Describe(text, input, depth + 1, sources, shown);
-        }
-    }
+    internal static string Symbol(Unit unit) => unit == Unit.One ? "" : unit.Symbol;
 }

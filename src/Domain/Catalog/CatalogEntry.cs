@@ -94,6 +94,18 @@ public abstract record CatalogEntry
     /// <summary>Hears which values the members ask for; null but where the members are listed.</summary>
     internal Action<string, bool>? Asked { get; init; }
 
+    /// <summary>One of its <see cref="Values"/> as a figure; null for a text.</summary>
+    /// <param name="value">The value.</param>
+    public Figure? FigureOf(CatalogValue value) => Number(value.Name);
+
+    /// <summary>The same entry with one value put in the place of the one of its name.</summary>
+    /// <param name="value">The value.</param>
+    public CatalogEntry With(CatalogValue value) =>
+        this with
+        {
+            Values = [.. Values.Where(v => v.Name != value.Name), value],
+        };
+
     /// <summary>The value of this name, or null.</summary>
     internal CatalogValue? Value(string name) => byName.GetValueOrDefault(name);
 

@@ -37,6 +37,17 @@ public sealed class TradeCatalog
         Workshop = workshop;
     }
 
+    private TradeCatalog(TradeCatalog like, CatalogEntry entry)
+    {
+        entries = like.entries.SetItem(entry.Key, entry);
+        Sources = like.Sources;
+        Workshop = like.Workshop;
+    }
+
+    /// <summary>The same catalog with one entry in the place of that of its key.</summary>
+    /// <param name="entry">The entry.</param>
+    public TradeCatalog With(CatalogEntry entry) => new(this, entry);
+
     /// <summary>The same catalog with a workshop's entries, prices and sources on top.</summary>
     public TradeCatalog With(Workshop workshop) =>
         new(entries.Values, Sources.Values.Concat(workshop.Sources), workshop);

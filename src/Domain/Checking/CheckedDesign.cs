@@ -40,6 +40,36 @@ public sealed class CheckedDesign
     /// <summary>The catalog it was checked against.</summary>
     public TradeCatalog Catalog { get; }
 
+    /// <summary>Coefficients of the models that are to be used with other values; none by default.</summary>
+    public CoefficientChanges Coefficients { get; private init; } = CoefficientChanges.None;
+
+    /// <summary>The same design computed with other coefficients, to ask what they move.</summary>
+    /// <param name="changes">The other values.</param>
+    public CheckedDesign With(CoefficientChanges changes) =>
+        new(Document, Catalog, resolved) { Files = Files, Coefficients = changes };
+
+    /// <summary>
+    /// The same design with another value in a catalog entry that it uses, to ask what that moves.
+    /// </summary>
+    /// <param name="entry">The entry with the other value; it goes in the place of its key.</param>
+    public CheckedDesign With(CatalogEntry entry) =>
+        new(
+            Document,
+            Catalog.With(entry),
+            resolved.SetItems(
+                resolved
+                    .Where(pair => pair.Value.Key == entry.Key)
+                    .Select(pair => KeyValuePair.Create(pair.Key, entry))
+            )
+        )
+        {
+            Files = Files,
+            Coefficients = Coefficients,
+        };
+
+    /// <summary>The catalog entries it names, each once.</summary>
+    public IEnumerable<CatalogEntry> Entries => resolved.Values.DistinctBy(e => e.Key);
+
     /// <summary>The catalog entry named at a path such as "floor.soil.recipe".</summary>
     /// <exception cref="KeyNotFoundException">Nothing is named there.</exception>
     public CatalogEntry Entry(string path) => resolved[path];

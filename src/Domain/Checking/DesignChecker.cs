@@ -4,8 +4,6 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.Checking;

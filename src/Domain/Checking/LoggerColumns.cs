@@ -1,5 +1,4 @@
 using System.Globalization;
-using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.Checking;
 

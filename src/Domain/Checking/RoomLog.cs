@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 
 namespace Litterfall.Domain.Checking;

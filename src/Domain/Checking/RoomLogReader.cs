@@ -2,10 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using CsvHelper;
 using CsvHelper.Configuration;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.Checking;
 

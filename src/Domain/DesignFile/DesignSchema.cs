@@ -1,4 +1,3 @@
-using Litterfall.Domain.Keys;
 using System.Text.Json.Nodes;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Units;

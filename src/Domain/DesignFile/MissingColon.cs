@@ -1,6 +1,4 @@
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 
 namespace Litterfall.Domain.DesignFile;
 

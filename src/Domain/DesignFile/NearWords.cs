@@ -1,7 +1,3 @@
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
-
 namespace Litterfall.Domain.DesignFile;
 
 /// <summary>What somebody probably meant by a word that is not known.</summary>

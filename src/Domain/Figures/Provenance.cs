@@ -83,4 +83,14 @@ public sealed record Citation(string Source, string Place, Provenance Provenance
     /// <summary>A habit of the trade without published source.</summary>
     public static Citation Habit(string what) =>
         new("common-practice", $"no source; {what}", Provenance.CommonPractice);
+
+    /// <summary>A value remembered from a publication that was not read again.</summary>
+    /// <param name="source">Key of the source.</param>
+    /// <param name="place">Place in it, and what is remembered.</param>
+    public static Citation Recalled(string source, string place) =>
+        new(source, $"recalled: {place}", Provenance.Recalled);
+
+    /// <summary>Our own choice.</summary>
+    /// <param name="reason">Why.</param>
+    public static Citation Choice(string reason) => new("own-choice", reason, Provenance.OwnChoice);
 }

@@ -38,12 +38,13 @@ public sealed record BoxAir
     public static BoxAir Of(CheckedDesign design)
     {
         var room = design.Design.Room;
+        var with = ModelCoefficients.Of(design).Water;
         var roomAir = room?.Temperature is { } t
             ? design.Figure("room.temperature", "temperature of the room", t, Unit.Celsius)
-            : WaterPolicy.RoomAir;
+            : with.RoomAir.Figure;
         var roomHumidity = room?.Humidity is { } h
             ? design.Figure("room.humidity", "humidity of the room", h, Unit.Percent)
-            : WaterPolicy.RoomHumidity;
+            : with.RoomHumidity.Figure;
         if (design.Design.Headspace is { Hold: { } hold })
         {
             return new BoxAir
@@ -69,8 +70,8 @@ public sealed record BoxAir
         var (low, middle, high, why) = Openings(design);
         return new BoxAir
         {
-            Air = (roomAir + WaterPolicy.LampWarmth).As("temperature of the box", Unit.Celsius),
-            Humidity = WaterPolicy.BoxHumidity,
+            Air = (roomAir + with.LampWarmth.Figure).As("temperature of the box", Unit.Celsius),
+            Humidity = with.BoxHumidity.Figure,
             Changes = Assumed("air changes", middle, why),
             ChangesBand = (Assumed("least air changes", low, why), Assumed("most air changes", high, why)),
             RoomAir = roomAir,

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
+using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Coefficients;
 
 namespace Litterfall.Forecasting.Climate;
@@ -20,27 +21,25 @@ public sealed record ClimateSeason(string Name, DateOnly First, ClimateDays Days
 /// </summary>
 public sealed record BoxClimate
 {
-    private const int ShortDays = 10;
-    private const int ShortSettleDays = 3;
+    private const int ShortDays = HeadspacePolicy.ShortDays;
+    private const int ShortSettleDays = HeadspacePolicy.ShortSettleDays;
     private const double SameKelvin = 0.3;
     private const double SameRatio = 2e-4;
 
     /// <summary>
     /// What nobody measures, at its least and most: air exchanged, convection, lamp heat.
     /// </summary>
-    private static readonly ClimateChange Tight = ClimateChange.None with
+    private static (ClimateChange Tight, ClimateChange Loose) Ends(HeadspaceCoefficients with)
     {
-        AirFlow = 0.6,
-        Convection = 0.8,
-        LampHeat = 0.8,
-    };
-
-    private static readonly ClimateChange Loose = ClimateChange.None with
-    {
-        AirFlow = 1.6,
-        Convection = 1.25,
-        LampHeat = 1.25,
-    };
+        ClimateChange End(Func<Coefficient, double> of) =>
+            ClimateChange.None with
+            {
+                AirFlow = of(with.AirFlow) / with.AirFlow.Number,
+                Convection = of(with.Convection) / with.Convection.Number,
+                LampHeat = of(with.LampHeat) / with.LampHeat.Number,
+            };
+        return (End(c => c.Range!.Value.Low), End(c => c.Range!.Value.High));
+    }
 
     /// <summary>The box.</summary>
     public required BoxRun Run { get; init; }
@@ -70,7 +69,8 @@ public sealed record BoxClimate
     /// run when they are first asked for.
     /// </summary>
     /// <param name="setup">The design made ready.</param>
-    public static BoxClimate? From(BoxSetup setup)
+    /// <param name="isBrief">Over a few days, to compare many of them.</param>
+    public static BoxClimate? From(BoxSetup setup, bool isBrief = false)
     {
         if (setup.Design.Design.Headspace is not null)
         {
@@ -78,11 +78,13 @@ public sealed record BoxClimate
         }
 
         var first = BoxRun.FirstDay(setup.Design);
-        if (Season(setup, first, null, HeadspacePolicy.CheckDays) is not { } main)
+        var days = isBrief ? HeadspacePolicy.BriefDays : HeadspacePolicy.CheckDays;
+        if (Season(setup, first, null, days) is not { } main)
         {
             return null;
         }
 
+        var ends = Ends(ModelCoefficients.Of(setup.Design).Headspace);
         var heat = main.Result.Heat;
         var throughput = Math.Max(Math.Abs(heat.Sources), Math.Abs(heat.Outside));
         return new BoxClimate
@@ -91,8 +93,8 @@ public sealed record BoxClimate
             Days = main.Days,
             LazyBand = new(() =>
                 (
-                    Season(setup, first, Tight, ShortDays)?.Days ?? main.Days,
-                    Season(setup, first, Loose, ShortDays)?.Days ?? main.Days
+                    Season(setup, first, ends.Tight, ShortDays)?.Days ?? main.Days,
+                    Season(setup, first, ends.Loose, ShortDays)?.Days ?? main.Days
                 )
             ),
             LazySeasons = new(() =>
@@ -137,13 +139,15 @@ public sealed record BoxClimate
         }
 
         var result = run.Through(days);
-        return
-            ClimateDays.Of(run, result, days > ShortDays ? HeadspacePolicy.SettleDays : ShortSettleDays)
-                is { } found
-            && result.StoppedEarly is null
+        return ClimateDays.Of(run, result, Settle(days)) is { } found && result.StoppedEarly is null
             ? (run, result, found)
             : null;
     }
+
+    private static int Settle(int days) =>
+        days > ShortDays ? HeadspacePolicy.SettleDays
+        : days < ShortDays ? HeadspacePolicy.BriefSettleDays
+        : ShortSettleDays;
 
     /// <summary>
     /// The months with the warmest and the coolest hour and the driest air, each from a Monday on.

@@ -11,49 +11,55 @@ namespace Litterfall.Forecasting.Climate;
 /// <summary>The openings of a design: vents, a mesh or open top, the gaps of lid and doors.</summary>
 public static class BoxOpenings
 {
-    private const double VentWidth = 0.03;
-
     /// <summary>Open area of a vent, m².</summary>
     public static double Area(Vent vent) => vent.Area?.Si ?? (vent.Length?.Si ?? 0) * (vent.Width?.Si ?? 0);
 
     /// <summary>The openings, heights over the base inside.</summary>
-    public static ImmutableArray<AirOpening> Of(CheckedDesign design, BoxGeometry box)
+    /// <param name="design">The design.</param>
+    /// <param name="box">Its sizes.</param>
+    /// <param name="with">Coefficients.</param>
+    public static ImmutableArray<AirOpening> Of(CheckedDesign design, BoxGeometry box, ModelCoefficients with)
     {
         var top = box.InsideHeight.Si;
         var openings = ImmutableArray.CreateBuilder<AirOpening>();
         for (var i = 0; i < design.Design.Vents.Count; i++)
         {
-            openings.Add(OfVent(design, i, top));
+            openings.Add(OfVent(design, i, top, with));
         }
 
-        AddTop(design, box, top, openings);
-        AddDoors(design, box, top, openings);
+        AddTop((design, box), top, openings, with);
+        AddDoors((design, box), top, openings, with);
         return openings.ToImmutable();
     }
 
-    private static AirOpening OfVent(CheckedDesign design, int i, double top)
+    private static AirOpening OfVent(CheckedDesign design, int i, double top, ModelCoefficients with)
     {
         var vent = design.Design.Vents[i];
         var mesh = design.Find<MeshEntry>(FormattableString.Invariant($"vents[{i}].mesh"));
         var level = vent.Side == Side.Top;
-        var height = level ? top : Math.Min(vent.Height?.Si ?? (0.9 * top), top);
+        var height = level
+            ? top
+            : Math.Min(vent.Height?.Si ?? (with.Headspace.VentHeight.UseSi() * top), top);
         return new AirOpening(
             Area(vent),
             height,
-            level ? Hydraulic(vent.Length?.Si ?? 0, vent.Width?.Si ?? 0) : vent.Width?.Si ?? VentWidth,
+            level
+                ? Hydraulic(vent.Length?.Si ?? 0, vent.Width?.Si ?? 0)
+                : vent.Width?.Si ?? with.Headspace.VentWidth.UseSi(),
             level,
-            Resistance(mesh),
-            HeadspacePolicy.Discharge
+            Resistance(mesh, with),
+            with.Air.Discharge.UseSi()
         );
     }
 
     private static void AddTop(
-        CheckedDesign design,
-        BoxGeometry box,
+        (CheckedDesign Design, BoxGeometry Box) of,
         double top,
-        ImmutableArray<AirOpening>.Builder openings
+        ImmutableArray<AirOpening>.Builder openings,
+        ModelCoefficients with
     )
     {
+        var (design, box) = of;
         var lid = design.Design.Lid;
         var whole = box.OpeningLength.Si * box.OpeningDepth.Si;
         var hydraulic = Hydraulic(box.OpeningLength.Si, box.OpeningDepth.Si);
@@ -61,7 +67,7 @@ public static class BoxOpenings
         {
             if (design.Design.Box.Opening == Opening.Top)
             {
-                openings.Add(new AirOpening(whole, top, hydraulic, true, 0, HeadspacePolicy.Discharge));
+                openings.Add(new AirOpening(whole, top, hydraulic, true, 0, with.Air.Discharge.UseSi()));
             }
 
             return;
@@ -76,47 +82,52 @@ public static class BoxOpenings
                     top,
                     Hydraulic(box.OpeningLength.Si, box.OpeningDepth.Si * share),
                     true,
-                    Resistance(mesh),
-                    HeadspacePolicy.Discharge
+                    Resistance(mesh, with),
+                    with.Air.Discharge.UseSi()
                 )
             );
             return;
         }
 
-        var gap = lid.Overlap is null ? lid.Gap?.Si ?? HeadspacePolicy.LidGap : HeadspacePolicy.DoorGap;
+        var gap = lid.Overlap is null
+            ? lid.Gap?.Si ?? with.Headspace.LidGap.UseSi()
+            : with.Headspace.DoorGap.UseSi();
         if (gap > 0)
         {
             openings.Add(
                 AirOpening.Slit(
                     2 * (box.OpeningLength.Si + box.OpeningDepth.Si),
                     gap,
-                    Math.Max(lid.Thickness?.Si ?? 0.004, 0.002),
+                    Math.Max(lid.Thickness?.Si ?? with.Surface.UsualLid.UseSi(), 0.002),
                     top,
-                    0
+                    0,
+                    with.Air.Discharge.UseSi()
                 )
             );
         }
     }
 
     private static void AddDoors(
-        CheckedDesign design,
-        BoxGeometry box,
+        (CheckedDesign Design, BoxGeometry Box) of,
         double top,
-        ImmutableArray<AirOpening>.Builder openings
+        ImmutableArray<AirOpening>.Builder openings,
+        ModelCoefficients with
     )
     {
+        var (design, box) = of;
         if (design.Design.Box.Opening != Opening.Front)
         {
             return;
         }
 
         var sill = Math.Min(design.Design.Box.Sill?.Si ?? 0, 0.9 * top);
-        var gap = design.Design.Box.Doors?.Gap?.Si ?? HeadspacePolicy.DoorGap;
-        var through = Math.Max(box.Walls?.Si ?? 0.005, 0.002);
+        var gap = design.Design.Box.Doors?.Gap?.Si ?? with.Headspace.DoorGap.UseSi();
+        var through = Math.Max(box.Walls?.Si ?? with.Surface.UsualWall.UseSi(), 0.002);
         if (gap > 0)
         {
-            openings.Add(AirOpening.Slit(top - sill, gap, through, 0.5 * (top + sill), top - sill));
-            openings.Add(AirOpening.Slit(box.InsideLength.Si, gap, through, sill, 0));
+            var edges = with.Air.Discharge.UseSi();
+            openings.Add(AirOpening.Slit(top - sill, gap, through, 0.5 * (top + sill), top - sill, edges));
+            openings.Add(AirOpening.Slit(box.InsideLength.Si, gap, through, sill, 0, edges));
         }
     }
 
@@ -124,8 +135,12 @@ public static class BoxOpenings
     private static double Hydraulic(double length, double width) =>
         length > 0 && width > 0 ? 2 * length * width / (length + width) : 0;
 
-    private static double Resistance(MeshEntry? mesh) =>
+    private static double Resistance(MeshEntry? mesh, ModelCoefficients with) =>
         mesh?.Aperture is { Si: > 0 } aperture
-            ? AirOpening.WovenMesh(aperture.Si, mesh.WireDiameter?.Si ?? 0.4 * aperture.Si)
+            ? AirOpening.WovenMesh(
+                aperture.Si,
+                mesh.WireDiameter?.Si ?? with.Headspace.WireOfAperture.Use() * aperture.Si,
+                with.Air.MeshFactor.Use()
+            )
             : 0;
 }

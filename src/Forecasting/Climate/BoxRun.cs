@@ -40,6 +40,9 @@ public sealed record BoxRun
     /// <summary>First day.</summary>
     public required DateOnly First { get; init; }
 
+    /// <summary>Coefficients it is made with; what was taken is noted there.</summary>
+    public required ModelCoefficients With { get; init; }
+
     /// <summary>Date from which a design is run: its planting, or a Monday of our own.</summary>
     public static DateOnly FirstDay(CheckedDesign design) => design.Design.Planted ?? NoDate;
 
@@ -50,54 +53,128 @@ public sealed record BoxRun
     public static BoxRun? From(BoxSetup setup, DateOnly first, ClimateChange? change = null)
     {
         var how = change ?? ClimateChange.None;
-        if (!setup.Box.IsBuildable || setup.Floor is not { } plain)
+        var with = ModelCoefficients.Of(setup.Design);
+        if (!setup.Box.IsBuildable || setup.FloorWith(with) is not { } plain)
         {
             return null;
         }
 
         var (design, layers, headspace) = (setup.Design, setup.Layers, setup.Headspace);
-        var floor = plain.With(design, layers, how.Soil);
-        var surfaces = BoxSurfaces.Of(design, setup.Box, layers, headspace);
-        var openings = new OpeningSet(BoxOpenings.Of(design, setup.Box));
-        var laws = new BoxLaws(
-            surfaces.Places,
-            openings.Tabulated(),
+        var floor = plain.With(design, layers, how.Soil, with.Water);
+        var surfaces = BoxSurfaces.Of(design, setup.Box, layers, headspace, with);
+        var room = RoomClimate.Of(design, first, how, with);
+        var laws = Laws(
+            (design, with),
+            BoxOpenings.Of(design, setup.Box, with),
+            surfaces,
             headspace.Volume.Si,
-            (how.Convection, how.AirFlow),
-            surfaces.Shape.Pascals
+            how
         );
-        var room = RoomClimate.Of(design, first, how);
         var air = new HeadspaceModel(surfaces.Shape, laws);
         var coupled = new SimulationSetup
         {
             Air = air,
             Water = floor.Model(Hourly),
-            Ground = new GroundSurface(
-                floor.Columns.Columns,
-                floor.LitterMeters,
-                floor.LitterDepthMeters / HeadspacePolicy.LitterDiffusion
-            ),
+            Ground = Surface(floor, with),
             FloorSquareMeters = floor.Columns.AreaSquareMeters,
             Room = room.At,
             Outside = Outside(design, surfaces, room),
-            Day = DayParts.Of(design, surfaces, setup.Shares, how),
+            Day = DayParts.Of(design, surfaces, setup.SharesWith(with), how, with),
             GroundPlace = surfaces.Ground,
             LeafPlace = surfaces.Leaves,
-            Stomata = new Stomata(HeadspacePolicy.LitStomata, HeadspacePolicy.DarkStomata),
-            Mat = design.Design.Heating is { } mat ? new HeatMat(mat.Watts.Si, Target(mat)) : null,
+            Stomata = surfaces.Leaves is null ? default : Leaf(with.Surface),
+            Mat = design.Design.Heating is { } mat
+                ? new HeatMat(mat.Watts.Si, Target(mat, with.Headspace))
+                : null,
             Drain = HandDrain(floor, how.IsDrained),
-            Held = Held(design, headspace),
+            Held = Held(design, headspace, with.Water),
         };
         var start = room.At(0);
         return new BoxRun
         {
             Setup = coupled,
-            Start = new SimulationState(air.Even(start.Celsius, 0.8), new WaterState(floor.Columns.Fresh, 0)),
+            Start = new SimulationState(
+                air.Even(start.Celsius, with.Headspace.StartHumidity.UseSi()),
+                new WaterState(floor.Columns.Fresh, 0)
+            ),
             Surfaces = surfaces,
             Floor = floor.Columns,
             First = first,
+            With = with,
         };
     }
+
+    private static GroundSurface Surface(FloorSetup floor, ModelCoefficients with)
+    {
+        var leaves = floor.LitterDepthMeters;
+        var diffusion = with.Surface.LitterDiffusion;
+        return new GroundSurface(
+            floor.Columns.Columns,
+            floor.LitterMeters,
+            leaves / (leaves > 0 ? diffusion.UseSi() : diffusion.Unit.ToSiValue(diffusion.Number)),
+            Skin(with.Air)
+        );
+    }
+
+    private static BoxLaws Laws(
+        (CheckedDesign Design, ModelCoefficients With) of,
+        ImmutableArray<AirOpening> openings,
+        BoxSurfaces surfaces,
+        double cubicMeters,
+        ClimateChange how
+    )
+    {
+        var with = of.With;
+        var set = new OpeningSet(openings, Openings(with.Air, openings.Any(o => o.IsLevel)));
+        return new BoxLaws(
+            surfaces.Places,
+            set.Tabulated(),
+            cubicMeters,
+            (how.Convection * with.Headspace.Convection.Use(), how.AirFlow * with.Headspace.AirFlow.Use()),
+            surfaces.Shape.Pascals,
+            Exchange(with.Air, of.Design.Design.Fan is not null)
+        );
+    }
+
+    private static OpeningExchange Openings(AirCoefficients with, bool anyLevel) =>
+        new()
+        {
+            LevelExchange = anyLevel ? with.LevelExchange.Use() : with.LevelExchange.Number,
+            FloodingShape = anyLevel ? with.FloodingShape.Use() : with.FloodingShape.Number,
+            StillMeters = with.StillAir.UseSi(),
+            Gusts = with.Gusts.Use(),
+            DraughtMetersPerSecond = with.Draught.UseSi(),
+        };
+
+    private static BoxExchange Exchange(AirCoefficients with, bool hasFan) =>
+        new()
+        {
+            Natural = new AlamdariHammond1983
+            {
+                WallLaminar = with.WallLaminar.Use(),
+                WallTurbulent = with.WallTurbulent.Use(),
+                LevelLaminar = with.LevelLaminar.Use(),
+                LevelTurbulent = with.LevelTurbulent.Use(),
+                LevelStable = with.LevelStable.Use(),
+                Least = with.LeastConvection.UseSi(),
+            },
+            Plate = hasFan ? with.Plate.Use() : with.Plate.Number,
+            LewisTwoThirds = with.LewisTwoThirds.Use(),
+            LeastChangesPerSecond = with.LeastChanges.UseSi(),
+        };
+
+    private static DryingSkin Skin(AirCoefficients with) =>
+        new()
+        {
+            WetResistance = with.SkinWet.UseSi(),
+            Slope = with.SkinSlope.Use(),
+            WetHeadMeters = with.SkinHead.UseSi(),
+            Meters = with.SkinDepth.UseSi(),
+            StillAirMetersPerSecond = with.GroundStillAir.UseSi(),
+        };
+
+    private static Stomata Leaf(SurfaceCoefficients with) =>
+        new(with.LitStomata.UseSi(), with.DarkStomata.UseSi(), with.LeafStillAir.UseSi());
 
     /// <summary>Runs it.</summary>
     /// <param name="days">Days.</param>
@@ -109,21 +186,25 @@ public sealed record BoxRun
         CancellationToken cancel = default
     ) => Simulation.Run(Setup, Start, 24 * days, progress, cancel);
 
-    private static double? Target(Heating mat) =>
+    private static double? Target(Heating mat, HeadspaceCoefficients with) =>
         mat.Thermostat
             ? mat.Target is { } target
                 ? target.Si - Constants.ZeroCelsiusKelvin
-                : HeadspacePolicy.ThermostatCelsius
+                : with.Thermostat.Use()
             : null;
 
-    private static HeldHeadspace? Held(CheckedDesign design, AirSpace headspace) =>
+    private static HeldHeadspace? Held(
+        CheckedDesign design,
+        AirSpace headspace,
+        FloorWaterCoefficients with
+    ) =>
         design.Design.Headspace is { Hold: { } hold }
             ? new HeldHeadspace(
                 hold.Air.Si - Constants.ZeroCelsiusKelvin,
                 Math.Clamp(hold.Humidity.Si, 0, 1),
                 hold.AirChanges.Si,
                 headspace.Volume.Si,
-                design.Design.Plants.Any(p => !p.Mounted && p.Count > 0) ? WaterPolicy.LeafShare.Si : 0
+                design.Design.Plants.Any(p => !p.Mounted && p.Count > 0) ? with.LeafShare.UseSi() : 0
             )
             : null;
 

@@ -19,16 +19,22 @@ public sealed record BoxSurfaces
     private const double OpenOutward = 1e3;
     private readonly List<(HeadspaceSurface Surface, SurfacePlace Place, double Emissivity)> list = [];
 
-    private BoxSurfaces(CheckedDesign design, BoxGeometry box, double airMeters)
+    private BoxSurfaces(CheckedDesign design, BoxGeometry box, double airMeters, ModelCoefficients with)
     {
         Design = design;
+        Usual = with.Surface;
+        Open = with.Headspace;
         Length = Math.Max(box.OpenLength.Si, LeastAir);
         Depth = Math.Max(box.OpenDepth.Si, LeastAir);
         Air = Math.Max(airMeters, LeastAir);
-        Glass = box.Walls?.Si ?? 0.005;
+        Glass = box.Walls?.Si ?? Usual.UsualWall.UseSi();
     }
 
     private CheckedDesign Design { get; }
+
+    private SurfaceCoefficients Usual { get; }
+
+    private HeadspaceCoefficients Open { get; }
 
     /// <summary>Along the front, m.</summary>
     public double Length { get; }
@@ -69,14 +75,20 @@ public sealed record BoxSurfaces
     public ImmutableArray<(string Name, int Place)> Panes { get; private set; } = [];
 
     /// <summary>The surfaces of a design.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="box">Its sizes.</param>
+    /// <param name="layers">Its layers.</param>
+    /// <param name="headspace">The air over them.</param>
+    /// <param name="with">Coefficients.</param>
     public static BoxSurfaces Of(
         CheckedDesign design,
         BoxGeometry box,
         ImmutableArray<FloorLayer> layers,
-        AirSpace headspace
+        AirSpace headspace,
+        ModelCoefficients with
     )
     {
-        var surfaces = new BoxSurfaces(design, box, headspace.AirHeight.Si);
+        var surfaces = new BoxSurfaces(design, box, headspace.AirHeight.Si, with);
         surfaces.AddGround(box, layers, headspace.LayersHeight.Si);
         var walls = ImmutableDictionary.CreateBuilder<Side, int>();
         foreach (var side in new[] { Side.Front, Side.Back, Side.Left, Side.Right })
@@ -97,26 +109,27 @@ public sealed record BoxSurfaces
         var area = Length * Depth;
         var soil = layers.Where(l => l.Kind is LayerKind.Soil or LayerKind.Moss).Sum(l => l.Depth.Si);
         var drainage = layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage)?.Depth.Si ?? 0;
-        var skin = Math.Min(HeadspacePolicy.SkinMeters, Math.Max(soil, 0.002));
+        var skin = Math.Min(Usual.Skin.UseSi(), Math.Max(soil, 0.002));
         var rest = Math.Max(soil - skin, 0);
-        List<(double Heat, double Resistance)> nodes =
-        [
-            (HeadspacePolicy.SoilHeat * skin, skin / HeadspacePolicy.SoilConductivity),
-        ];
+        var (heat, conductivity) = (Usual.SoilHeat.UseSi(), Usual.SoilConductivity.UseSi());
+        List<(double Heat, double Resistance)> nodes = [(heat * skin, skin / conductivity)];
         foreach (var _ in rest > 0.002 ? new[] { 0, 1 } : [])
         {
-            nodes.Add((HeadspacePolicy.SoilHeat * rest / 2, rest / 2 / HeadspacePolicy.SoilConductivity));
+            nodes.Add((heat * rest / 2, rest / 2 / conductivity));
         }
 
         if (drainage > 0.002)
         {
-            nodes.Add(
-                (HeadspacePolicy.DrainageHeat * drainage, drainage / HeadspacePolicy.DrainageConductivity)
-            );
+            nodes.Add((Usual.DrainageHeat.UseSi() * drainage, drainage / Usual.DrainageConductivity.UseSi()));
         }
 
         var baseGlass = box.Base?.Si ?? Glass;
-        nodes.Add((2500 * HeadspacePolicy.GlassHeat * baseGlass, baseGlass / 1.0));
+        nodes.Add(
+            (
+                Usual.GlassDensity.UseSi() * Usual.GlassHeat.UseSi() * baseGlass,
+                baseGlass / Usual.GlassConductivity.UseSi()
+            )
+        );
         var around = 2 * (Length + Depth) * heightMeters;
         var outward = new double[nodes.Count];
         for (var i = 0; i + 1 < nodes.Count; i++)
@@ -124,7 +137,7 @@ public sealed record BoxSurfaces
             outward[i] = area / (0.5 * (nodes[i].Resistance + nodes[i + 1].Resistance));
         }
 
-        outward[^1] = HeadspacePolicy.ThroughShelf * (area + around);
+        outward[^1] = Usual.ThroughShelf.UseSi() * (area + around);
         Ground = Add(
             new HeadspaceSurface
             {
@@ -135,7 +148,7 @@ public sealed record BoxSurfaces
                 HasSupply = true,
             },
             new SurfacePlace(SurfaceRole.Floor, Width()),
-            HeadspacePolicy.GroundEmissivity
+            Usual.GroundEmissivity.UseSi()
         );
     }
 
@@ -150,27 +163,26 @@ public sealed record BoxSurfaces
                 : null;
         var area = along * Air;
         var facing = FacingOf(side);
-        var film = facing == Facing.Box ? 0 : HeadspacePolicy.RoomFilm;
+        var film = facing == Facing.Box ? 0 : Usual.RoomFilm.UseSi();
         var pane = (Heat: density * heat * Glass, Half: 0.5 * Glass / conductivity);
         var out1 = film > 0 ? area / (pane.Half + (1 / film)) : 0;
         ImmutableArray<double> capacity = [pane.Heat * area];
         ImmutableArray<double> outward = [out1];
-        var emissivity = HeadspacePolicy.GlassEmissivity;
+        var emissivity = behind is null ? Usual.GlassEmissivity.UseSi() : Usual.BackgroundEmissivity.UseSi();
         if (behind is not null)
         {
             var thick = Math.Max(Design.Design.Background!.Thickness.Si, 0.001);
-            var cork = behind.ThermalConductivity?.Si ?? 0.05;
-            var mass = (behind.Density?.Si ?? 120) * thick;
+            var cork = behind.ThermalConductivity?.Si ?? Usual.BackgroundConductivity.UseSi();
+            var mass = (behind.Density?.Si ?? Usual.BackgroundDensity.UseSi()) * thick;
             var inward = area / ((0.5 * thick / cork) + pane.Half);
             var front = area / (0.5 * thick / cork);
             capacity =
             [
-                Math.Max(0.5 * mass * HeadspacePolicy.WoodHeat * area, 50 * area),
-                Math.Max(0.5 * mass * HeadspacePolicy.WoodHeat * area, 50 * area),
+                Math.Max(0.5 * mass * Usual.WoodHeat.UseSi() * area, 50 * area),
+                Math.Max(0.5 * mass * Usual.WoodHeat.UseSi() * area, 50 * area),
                 pane.Heat * area,
             ];
             outward = [front, inward, out1];
-            emissivity = HeadspacePolicy.BackgroundEmissivity;
         }
 
         var place = Add(
@@ -180,7 +192,7 @@ public sealed record BoxSurfaces
                 AreaSquareMeters = area,
                 CapacityJoulesPerKelvin = capacity,
                 OutwardWattsPerKelvin = outward,
-                Film = Film(area, HeadspacePolicy.WallHolds),
+                Film = Film(area, Usual.WallHolds.UseSi()),
             },
             new SurfacePlace(SurfaceRole.Wall, Air),
             emissivity
@@ -208,7 +220,7 @@ public sealed record BoxSurfaces
         {
             var (density, heat, conductivity) = Sheet(mesh ? null : Design.Find<SheetEntry>("lid.material"));
             var thick = lid?.Thickness?.Si ?? Glass;
-            var film = FacingOf(Side.Top) == Facing.Box ? 0 : HeadspacePolicy.RoomFilm;
+            var film = FacingOf(Side.Top) == Facing.Box ? 0 : Usual.RoomFilm.UseSi();
             Lid = Add(
                 new HeadspaceSurface
                 {
@@ -219,10 +231,10 @@ public sealed record BoxSurfaces
                     [
                         film > 0 ? area / ((0.5 * thick / conductivity) + (1 / film)) : 0,
                     ],
-                    Film = Film(area, HeadspacePolicy.LidHolds),
+                    Film = Film(area, Usual.LidHolds.UseSi()),
                 },
                 new SurfacePlace(SurfaceRole.Ceiling, Width()),
-                HeadspacePolicy.GlassEmissivity
+                Usual.GlassEmissivity.UseSi()
             );
             Panes = Panes.Add(("lid", Lid.Value));
         }
@@ -240,7 +252,7 @@ public sealed record BoxSurfaces
                     OutwardWattsPerKelvin = [OpenOutward * whole * OpenTop],
                 },
                 new SurfacePlace(SurfaceRole.Opening, Width()),
-                mesh || vents > 0 ? 0.5 : 1.0
+                mesh || vents > 0 ? Usual.MeshEmissivity.UseSi() : 1.0
             );
         }
     }
@@ -258,8 +270,8 @@ public sealed record BoxSurfaces
         }
 
         var oneSided = Math.Min(
-            HeadspacePolicy.LeafLayers * crowns,
-            HeadspacePolicy.MostLeafLayers * Length * Depth
+            Usual.LeafLayers.UseSi() * crowns,
+            Usual.MostLeafLayers.UseSi() * Length * Depth
         );
         if (oneSided < LeastArea)
         {
@@ -271,22 +283,22 @@ public sealed record BoxSurfaces
             {
                 Name = "leaves",
                 AreaSquareMeters = 2 * oneSided,
-                CapacityJoulesPerKelvin = [HeadspacePolicy.LeafHeat * oneSided],
+                CapacityJoulesPerKelvin = [Usual.LeafHeat.UseSi() * oneSided],
                 OutwardWattsPerKelvin = [0],
                 HasSupply = true,
                 Film = new FilmRule(
-                    HeadspacePolicy.LeafWet * oneSided,
-                    HeadspacePolicy.LeafHolds * oneSided,
-                    HeadspacePolicy.DripSeconds,
+                    Usual.LeafWet.UseSi() * oneSided,
+                    Usual.LeafHolds.UseSi() * oneSided,
+                    Usual.DripTime.UseSi(),
                     Ground
                 ),
             },
-            new SurfacePlace(SurfaceRole.Wall, HeadspacePolicy.LeafMeters),
-            HeadspacePolicy.LeafEmissivity
+            new SurfacePlace(SurfaceRole.Wall, Usual.LeafHeight.UseSi()),
+            Usual.LeafEmissivity.UseSi()
         );
     }
 
-    /// <summary>Wood and stone over the ground: a slab 3 cm thick, both sides in the air.</summary>
+    /// <summary>Wood and stone over the ground: a slab with both sides in the air.</summary>
     private void AddWood()
     {
         double mass = 0;
@@ -302,33 +314,34 @@ public sealed record BoxSurfaces
             return;
         }
 
-        var area = Math.Min(2 * volume / 0.03, 2 * Length * Depth);
+        var area = Math.Min(2 * volume / Open.PieceThickness.UseSi(), 2 * Length * Depth);
         Wood = Add(
             new HeadspaceSurface
             {
                 Name = "wood",
                 AreaSquareMeters = area,
-                CapacityJoulesPerKelvin = [mass * HeadspacePolicy.WoodHeat],
+                CapacityJoulesPerKelvin = [mass * Usual.WoodHeat.UseSi()],
                 OutwardWattsPerKelvin = [0],
-                Film = Film(area, HeadspacePolicy.LeafHolds),
+                Film = Film(area, Usual.LeafHolds.UseSi()),
             },
-            new SurfacePlace(SurfaceRole.Wall, HeadspacePolicy.LeafMeters),
-            HeadspacePolicy.BackgroundEmissivity
+            new SurfacePlace(SurfaceRole.Wall, Usual.LeafHeight.UseSi()),
+            Usual.BackgroundEmissivity.UseSi()
         );
     }
 
     private void Close(double volume, double pascals)
     {
+        var middle = Usual.RadiantMean.Use();
         var conductance = Carroll1980.Conductances(
             [.. list.Select(l => l.Surface.AreaSquareMeters)],
             [.. list.Select(l => l.Emissivity)],
-            23
+            middle
         );
         var panes = list.Where(l => l.Surface.Film is not null && l.Surface.Name is not ("leaves" or "wood"))
             .Sum(l => l.Surface.AreaSquareMeters);
         Shape = new HeadspaceShape
         {
-            DryAirKilograms = Math.Max(volume, 1e-3) / MoistAir.SpecificVolume(23, 0.014, pascals),
+            DryAirKilograms = Math.Max(volume, 1e-3) / MoistAir.SpecificVolume(middle, 0.014, pascals),
             Pascals = pascals,
             Surfaces =
             [
@@ -348,9 +361,9 @@ public sealed record BoxSurfaces
     private double MistOn(int place, double panes)
     {
         var surface = list[place].Surface;
-        return place == Leaves ? HeadspacePolicy.MistOnLeaves
+        return place == Leaves ? Usual.MistOnLeaves.UseSi()
             : surface.Name == "wood" || surface.Film is null || panes <= 0 ? 0
-            : HeadspacePolicy.MistOnPanes * surface.AreaSquareMeters / panes;
+            : Usual.MistOnPanes.UseSi() * surface.AreaSquareMeters / panes;
     }
 
     private int Add(HeadspaceSurface surface, SurfacePlace place, double emissivity)
@@ -360,7 +373,7 @@ public sealed record BoxSurfaces
     }
 
     private FilmRule Film(double area, double holds) =>
-        new(HeadspacePolicy.PaneWet * area, holds * area, HeadspacePolicy.DripSeconds, Ground);
+        new(Usual.PaneWet.UseSi() * area, holds * area, Usual.DripTime.UseSi(), Ground);
 
     private double Width() => 2 * Length * Depth / (Length + Depth);
 
@@ -377,15 +390,13 @@ public sealed record BoxSurfaces
                 _ => faces.Top,
             };
 
-    private static (double Density, double Heat, double Conductivity) Sheet(
-        SheetEntry? sheet
-    )
+    private (double Density, double Heat, double Conductivity) Sheet(SheetEntry? sheet)
     {
-        var density = sheet?.Density?.Si ?? 2500;
+        var density = sheet?.Density?.Si ?? Usual.GlassDensity.UseSi();
         return (
             density,
-            density > 2000 ? HeadspacePolicy.GlassHeat : HeadspacePolicy.PlasticHeat,
-            sheet?.ThermalConductivity?.Si ?? 1.0
+            density > 2000 ? Usual.GlassHeat.UseSi() : Usual.PlasticHeat.UseSi(),
+            sheet?.ThermalConductivity?.Si ?? Usual.GlassConductivity.UseSi()
         );
     }
 }

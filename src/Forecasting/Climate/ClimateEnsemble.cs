@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;
 using Litterfall.Physics.Coupling;
 
@@ -19,18 +21,32 @@ public sealed record VariedInput(string Name, double Low, double High, bool IsFa
 public static class ClimateEnsemble
 {
     /// <summary>The inputs, in the order they are dealt.</summary>
-    public static readonly ImmutableArray<VariedInput> Inputs =
-    [
-        new("air exchanged", 0.6, 1.6, true),
-        new("convection inside", 0.8, 1.25, true),
-        new("heat of the lamps", 0.8, 1.25, true),
-        new("temperature of the room, K", -0.5, 0.5, false),
-        new("vapor of the room", 0.9, 1.1, true),
-        new("flow of the nozzles", 0.93, 1.07, true),
-        new("conductivity of the soil", 1.0 / 3, 3, true),
-        new("alpha of the soil", 0.5, 2, true),
-        new("wetness of the fresh soil", -0.05, 0.05, false),
-    ];
+    public static readonly ImmutableArray<VariedInput> Inputs = Ranges();
+
+    private static ImmutableArray<VariedInput> Ranges()
+    {
+        var cited = ModelCoefficients.Cited.ToDictionary(c => c.Key, StringComparer.Ordinal);
+        VariedInput Factor(string name, string key) =>
+            new(name, cited[key].Range!.Value.Low, cited[key].Range!.Value.High, true);
+        var squeeze = cited["water.squeeze"].Range!.Value;
+        return
+        [
+            Factor("air exchanged", "headspace.airFlow"),
+            Factor("convection inside", "headspace.convection"),
+            Factor("heat of the lamps", "headspace.lampHeat"),
+            new("temperature of the room, K", -0.5, 0.5, false),
+            new("vapor of the room", 0.9, 1.1, true),
+            new("flow of the nozzles", 0.93, 1.07, true),
+            Factor("conductivity of the soil", "water.conductivity"),
+            Factor("alpha of the soil", "water.alpha"),
+            new(
+                "wetness of the fresh soil",
+                Unit.Percent.ToSiValue(squeeze.Low),
+                Unit.Percent.ToSiValue(squeeze.High),
+                false
+            ),
+        ];
+    }
 
     /// <summary>The changes of each member.</summary>
     /// <param name="members">How many.</param>

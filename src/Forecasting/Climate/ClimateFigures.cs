@@ -1,8 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
-using Litterfall.Domain.Units;
-using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;
@@ -68,6 +66,9 @@ public sealed record ClimateFigures
     /// <summary>Inner face of the coldest pane; held air only.</summary>
     public Figure? PaneInside { get; init; }
 
+    /// <summary>Film of still air on each side of a pane; held air only.</summary>
+    public Figure? PaneFilm { get; init; }
+
     /// <summary>Dew point of the air; held air only.</summary>
     public Figure? DewPoint { get; init; }
 
@@ -86,24 +87,16 @@ public sealed record ClimateFigures
     /// <param name="climate">What was computed.</param>
     /// <param name="setup">The design made ready.</param>
     public static ClimateFigures From(BoxClimate climate, BoxSetup setup) =>
-        new ComputedClimate(climate, Inputs(setup.Design, setup.Headspace)).Figures();
+        new ComputedClimate(
+            climate,
+            ClimateInputs.Of(setup.Design, (setup.Box, setup.Layers, setup.Headspace), climate.Run)
+        ).Figures();
 
-    private static ImmutableArray<Figure> Inputs(CheckedDesign design, AirSpace headspace)
-    {
-        var air = BoxAir.Of(design);
-        var lamps = Enumerable
-            .Range(0, design.Design.Lamps.Count)
-            .Select(i =>
-                design.Design.Lamps[i].Watts is { } watts
-                    ? design.Figure(
-                        FormattableString.Invariant($"lamps[{i}].watts"),
-                        FormattableString.Invariant($"power of lamp {i + 1}"),
-                        watts,
-                        Unit.Watt
-                    )
-                    : null
-            );
-        Figure?[] all = [air.RoomAir, air.RoomHumidity, headspace.Volume, MistingDay.Water(design), .. lamps];
-        return [.. all.OfType<Figure>()];
-    }
+    /// <summary>The same over a few days and without a band, to compare many designs.</summary>
+    /// <param name="setup">The design made ready.</param>
+    internal static ClimateFigures? Briefly(BoxSetup setup) =>
+        setup.Design.Design.Headspace is not null ? HeldClimate.Of(setup.Design, setup.Box)
+        : BoxClimate.From(setup, isBrief: true) is { } climate
+            ? new ComputedClimate(climate.MonthAlone(), []).Figures()
+        : null;
 }

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;
 
 namespace Litterfall.Forecasting.Climate;
@@ -58,7 +59,7 @@ public static class ClimateReport
                     $"dew on the worst pane {name}",
                     si,
                     unit,
-                    "coupled run from planting, days 8 to 30",
+                    $"coupled run from planting, {HeadspacePolicy.Settled}",
                     climate.AirMean.Value.Inputs
                 ),
                 unit
@@ -99,8 +100,13 @@ public static class ClimateReport
 
     private static string Assumes(ClimateFigures climate) =>
         climate.Computed is null
-            ? "the headspace is held by the design; panes by two films of 0.13 m² K/W"
-            : "computed from planting on, days 8 to 30, one temperature and humidity for the whole box";
+            ? string.Create(
+                System.Globalization.CultureInfo.InvariantCulture,
+                $"the headspace is held by the design; panes by two films of "
+                    + $"{climate.PaneFilm?.Value:0.###} m² K/W"
+            )
+            : $"computed from planting on, {HeadspacePolicy.Settled}, "
+                + "one temperature and humidity for the whole box";
 
     private static void Add(List<(string, ReportNode)> rows, string key, Banded number, Unit unit)
     {
@@ -182,7 +188,7 @@ public static class ClimateReport
                 $"{name} {season.Name}",
                 si,
                 unit,
-                $"coupled run of 10 days {season.Name}, its last week",
+                $"coupled run {season.Name}, its {HeadspacePolicy.ShortSettled}",
                 climate.AirMean.Value.Inputs
             ),
             unit

@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics;
+using Litterfall.Physics.Air;
 
 namespace Litterfall.Forecasting.Climate;
 
@@ -9,8 +11,8 @@ namespace Litterfall.Forecasting.Climate;
 internal sealed class ComputedClimate(BoxClimate climate, ImmutableArray<Figure> inputs)
 {
     private const double Zero = Constants.ZeroCelsiusKelvin;
-    private const string Settled = "days 8 to 30 of the coupled run from planting";
-    private const string Range = "; air exchanged × 0.6 to × 1.6, convection and lamp heat × 0.8 to × 1.25";
+    private static readonly string Settled = $"{HeadspacePolicy.Settled} of the coupled run from planting";
+    private readonly string range = Range(climate.Run.With.Headspace);
 
     /// <summary>The figures.</summary>
     public ClimateFigures Figures() =>
@@ -61,7 +63,8 @@ internal sealed class ComputedClimate(BoxClimate climate, ImmutableArray<Figure>
                 "miss of the water ledger of the coupled run",
                 Unit.Gram.ToSiValue(Math.Abs(climate.WaterMissKilograms) * 1000),
                 Unit.Gram,
-                "misted less vented, drained and stored everywhere, 30 days"
+                "misted less vented, drained and stored everywhere, "
+                    + FormattableString.Invariant($"{HeadspacePolicy.CheckDays} days")
             ),
             Computed = climate,
         };
@@ -70,7 +73,14 @@ internal sealed class ComputedClimate(BoxClimate climate, ImmutableArray<Figure>
         Figure.Computed(how, si, unit.Dimension, inputs.AsSpan()).As(name, unit, ClimateFigures.Engine);
 
     private Figure Hours(string name, double hours) =>
-        One(name, Unit.Hour.ToSiValue(hours), Unit.Hour, $"hours with 1 g/m² or more, {Settled}");
+        One(
+            name,
+            Unit.Hour.ToSiValue(hours),
+            Unit.Hour,
+            FormattableString.Invariant(
+                $"hours with {1000 * HeadspaceState.VisibleKilogramsPerSquareMeter:0.##} g/m² or more, "
+            ) + Settled
+        );
 
     private Banded Of(string name, Unit unit, Func<ClimateDays, double> of, string how = "")
     {
@@ -78,10 +88,22 @@ internal sealed class ComputedClimate(BoxClimate climate, ImmutableArray<Figure>
         var value = of(climate.Days);
         return new Banded(
             One(name, value, unit, how + Settled),
-            One($"least {name}", Math.Min(value, Math.Min(tight, loose)), unit, how + Settled + Range),
-            One($"most {name}", Math.Max(value, Math.Max(tight, loose)), unit, how + Settled + Range)
+            One($"least {name}", Math.Min(value, Math.Min(tight, loose)), unit, how + range),
+            One($"most {name}", Math.Max(value, Math.Max(tight, loose)), unit, how + range)
         );
     }
+
+    /// <summary>"days 4 to 10 of ... with factor on the air exchanged 0.6 to 1.6, ...".</summary>
+    private static string Range(HeadspaceCoefficients with) =>
+        $"the run itself, and {HeadspacePolicy.ShortSettled} of it with "
+        + string.Join(
+            ", ",
+            new[] { with.AirFlow, with.Convection, with.LampHeat }.Select(c =>
+                FormattableString.Invariant(
+                    $"{c.Figure.Name} {c.Range!.Value.Low:0.##} to {c.Range!.Value.High:0.##}"
+                )
+            )
+        );
 
     private ImmutableArray<(string, Figure)> Panes(
         ImmutableArray<(string Pane, double Hours)> of,

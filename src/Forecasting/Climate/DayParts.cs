@@ -17,6 +17,7 @@ internal sealed class DayParts
     private readonly CheckedDesign design;
     private readonly BoxSurfaces surfaces;
     private readonly ClimateChange change;
+    private readonly ModelCoefficients with;
     private readonly LampShares.Lit[] shares;
     private readonly List<Lit> lamps = [];
     private readonly List<(double On, double Off, double KilogramsPerSecond)> mists = [];
@@ -27,9 +28,11 @@ internal sealed class DayParts
         CheckedDesign design,
         BoxSurfaces surfaces,
         LampShares.Lit[] shares,
-        ClimateChange change
+        ClimateChange change,
+        ModelCoefficients with
     )
     {
+        this.with = with;
         this.design = design;
         this.shares = shares;
         this.surfaces = surfaces;
@@ -44,14 +47,16 @@ internal sealed class DayParts
     /// <param name="surfaces">Its surfaces.</param>
     /// <param name="shares">Where the light of each lamp ends.</param>
     /// <param name="change">What is changed.</param>
+    /// <param name="with">Coefficients.</param>
     public static ImmutableArray<DayPart> Of(
         CheckedDesign design,
         BoxSurfaces surfaces,
         LampShares.Lit[] shares,
-        ClimateChange change
+        ClimateChange change,
+        ModelCoefficients with
     )
     {
-        var parts = new DayParts(design, surfaces, shares, change);
+        var parts = new DayParts(design, surfaces, shares, change, with);
         for (var i = 0; i < shares.Length; i++)
         {
             parts.AddLamp(i);
@@ -65,17 +70,18 @@ internal sealed class DayParts
     private void AddLamp(int i)
     {
         var lamp = design.Design.Lamps[i];
-        var heat = LampHeat.Of(design, i, shares[i]);
+        var heat = LampHeat.Of(design, i, shares[i], with.Light);
         var watts = new double[surfaces.Shape.Surfaces.Length];
-        var rays = heat.LightWatts * change.LampHeat;
+        var factor = change.LampHeat * with.Headspace.LampHeat.Use();
+        var rays = heat.LightWatts * factor;
         Spread(watts, shares[i].Light, rays);
-        Spread(watts, shares[i].Infrared ?? shares[i].Light, heat.InfraredWatts * change.LampHeat);
-        var below = heat.CaseWatts * heat.DownShare * change.LampHeat;
+        Spread(watts, shares[i].Infrared ?? shares[i].Light, heat.InfraredWatts * factor);
+        var below = heat.CaseWatts * heat.DownShare * factor;
         watts[surfaces.Ground] += below * surfaces.OpenTop;
         lamps.Add(
             new Lit(
-                lamp.On?.ToTimeSpan().TotalSeconds ?? HeadspacePolicy.LampHours.On,
-                lamp.Off?.ToTimeSpan().TotalSeconds ?? HeadspacePolicy.LampHours.Off,
+                lamp.On?.ToTimeSpan().TotalSeconds ?? with.Headspace.LampOn.UseSi(),
+                lamp.Off?.ToTimeSpan().TotalSeconds ?? with.Headspace.LampOff.UseSi(),
                 below * (1 - surfaces.OpenTop),
                 ImmutableArray.Create(watts)
             )
@@ -114,7 +120,7 @@ internal sealed class DayParts
         }
         else if (design.Design.Habits?.HandMist is { } hand)
         {
-            var (at, duration) = HeadspacePolicy.HandMist;
+            var (at, duration) = (with.Headspace.HandMistAt.UseSi(), with.Headspace.HandMistFor.UseSi());
             mists.Add((at, at + duration, hand.Si * 1000 / duration * change.Mist));
         }
     }
@@ -181,10 +187,12 @@ internal sealed class DayParts
                 MistKilogramsPerSecond = mist,
                 FogKilogramsPerSecond = fogs.Where(f => IsOn(f.On, f.Off, middle))
                     .Sum(f => f.KilogramsPerSecond),
-                StirMetersPerSecond = fan?.Use == Domain.FanUse.Stir ? HeadspacePolicy.StirSpeed : 0,
+                StirMetersPerSecond = fan?.Use == Domain.FanUse.Stir ? with.Headspace.StirSpeed.UseSi() : 0,
                 FanCubicMetersPerSecond =
-                    fan?.Use == Domain.FanUse.Vent ? HeadspacePolicy.FanThroughMesh * fan.Flow.Si : 0,
-                MistCelsius = design.Design.Room?.Temperature is { } t ? t.Si - 273.15 : 21,
+                    fan?.Use == Domain.FanUse.Vent ? with.Headspace.FanThroughMesh.UseSi() * fan.Flow.Si : 0,
+                MistCelsius = design.Design.Room?.Temperature is { } t
+                    ? t.Si - 273.15
+                    : with.Water.RoomAir.Use(),
             },
             lit.Count > 0,
             mist

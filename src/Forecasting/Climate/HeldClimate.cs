@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics;
 using Litterfall.Physics.Air;
 using Litterfall.Quantities.Sizing;
@@ -20,6 +21,7 @@ internal sealed class HeldClimate
     private const double LeastHumidity = 1e-3;
     private readonly BoxAir air;
     private readonly PaneFog pane;
+    private readonly Coefficient film;
     private readonly double celsius;
     private readonly double humidity;
     private readonly double dew;
@@ -29,16 +31,21 @@ internal sealed class HeldClimate
     private HeldClimate(CheckedDesign design, BoxGeometry box)
     {
         air = BoxAir.Of(design);
-        inputs = [air.Air, air.Humidity, air.RoomAir];
+        var with = ModelCoefficients.Of(design);
+        film = with.Surface.PaneFilm;
+        var material = design.Find<SheetEntry>("box.material")?.ThermalConductivity;
         pane = new PaneFog(
-            box.Walls?.Si ?? 0.005,
-            design.Find<SheetEntry>("box.material")?.ThermalConductivity?.Si ?? 1.0
+            box.Walls?.Si ?? with.Surface.UsualWall.UseSi(),
+            material?.Si ?? with.Surface.GlassConductivity.UseSi(),
+            film.UseSi()
         );
         celsius = Math.Clamp(air.Air.Si - Constants.ZeroCelsiusKelvin, 0, HottestCelsius);
         humidity = Math.Clamp(air.Humidity.Si, LeastHumidity, 1);
         dew = MoistAir.DewPoint(humidity * MoistAir.SaturationPressure(celsius));
-        var climate = RoomClimate.Of(design, BoxRun.FirstDay(design), ClimateChange.None);
+        var climate = RoomClimate.Of(design, BoxRun.FirstDay(design), ClimateChange.None, with);
         room = [.. Enumerable.Range(0, WeekHours).Select(h => climate.At((h + 0.5) * 3600).Celsius)];
+        Figure?[] glass = [box.Walls, material];
+        inputs = [air.Air, air.Humidity, air.RoomAir, .. glass.OfType<Figure>(), .. with.Used];
     }
 
     /// <summary>The figures of a design that holds its air.</summary>
@@ -72,8 +79,9 @@ internal sealed class HeldClimate
                 "inner face of a pane in the coolest hour",
                 Coldest() + Constants.ZeroCelsiusKelvin,
                 Unit.Celsius,
-                "box − (box − room) × 0.13 ÷ (0.13 + d/λ + 0.13)"
+                $"box − (box − room) × {Film} ÷ ({Film} + d/λ + {Film})"
             ),
+            PaneFilm = film.Figure,
             DewPoint = One(
                 "dew point of the air",
                 dew + Constants.ZeroCelsiusKelvin,
@@ -94,6 +102,8 @@ internal sealed class HeldClimate
             ),
         };
 
+    private string Film => FormattableString.Invariant($"{film.Number:0.###}");
+
     private double Coldest() => pane.InnerCelsius(celsius, room.Min());
 
     private Figure FogHours() =>
@@ -101,7 +111,7 @@ internal sealed class HeldClimate
             "hours of fog a day",
             Unit.Hour.ToSiValue(24.0 * room.Count(r => pane.InnerCelsius(celsius, r) < dew) / room.Length),
             Unit.Hour,
-            "hours in which the inner face of a single pane, films of 0.13 m² K/W, is below the dew point"
+            $"hours in which the inner face of a single pane, films of {Film} m² K/W, is below the dew point"
         );
 
     private Figure One(string name, double si, Unit unit, string how) =>

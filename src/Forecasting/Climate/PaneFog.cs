@@ -4,15 +4,19 @@ namespace Litterfall.Forecasting.Climate;
 
 /// <summary>
 /// A single pane between air of a box and air of a room, steady: its inner face lies between them as the
-/// films share the resistance, and it fogs where that is below the dew point. With surface films of
-/// 0.13 m² K/W on both sides (EN ISO 6946, recalled).
+/// films share the resistance, and it fogs where that is below the dew point. A film of still air lies on
+/// both
+/// sides.
 /// </summary>
 /// <param name="GlassMeters">Thickness of the pane, m.</param>
 /// <param name="ConductivityWattsPerMeterKelvin">Of the pane, W/(m K).</param>
-public readonly record struct PaneFog(double GlassMeters, double ConductivityWattsPerMeterKelvin)
+/// <param name="FilmResistance">Of the film on each side, m² K/W.</param>
+public readonly record struct PaneFog(
+    double GlassMeters,
+    double ConductivityWattsPerMeterKelvin,
+    double FilmResistance
+)
 {
-    private const double FilmResistance = 0.13;
-
     private double All => FilmResistance + (GlassMeters / ConductivityWattsPerMeterKelvin) + FilmResistance;
 
     /// <summary>Inner face, °C.</summary>

@@ -8,7 +8,7 @@ using Litterfall.Physics.Air;
 namespace Litterfall.Forecasting.Climate;
 
 /// <summary>
-/// The room through time: a daily sine, warmest at 15:00, around means that are joined from mid-month to
+/// The room through time: a daily sine, around means that are joined from mid-month to
 /// mid-month, with weekends that are approached within hours. The typed humidity counts at the mean
 /// temperature and gives the vapor of the air, which does not swing with the hour.
 /// </summary>
@@ -16,8 +16,6 @@ public sealed class RoomClimate
 {
     private const double HourSeconds = 3600;
     private const double DaySeconds = 86400;
-    private const double WarmestHour = 15;
-    private const double ApproachHours = 3;
     private const double SaturatedShare = 0.999;
 
     // Beyond these a room is no room, and the tables end.
@@ -32,13 +30,19 @@ public sealed class RoomClimate
     private readonly ClimateChange change;
     private readonly double pascals;
     private readonly ImmutableArray<RoomReading> log;
+    private readonly ModelCoefficients with;
+    private readonly double warmestHour;
+    private readonly double approachHours;
+    private readonly ((double Cold, double Mild) Wall, (double Cold, double Mild) Window) outside;
 
-    private RoomClimate(CheckedDesign design, DateOnly first, ClimateChange change)
+    private RoomClimate(CheckedDesign design, DateOnly first, ClimateChange change, ModelCoefficients with)
     {
+        this.with = with;
         this.first = first;
         this.change = change;
         pascals = Pascals(design);
         log = design.RoomLog?.Readings ?? [];
+        outside = Outsides(design.Design.Room?.Faces is not null, with.Headspace);
         var room = design.Design.Room;
         var year = new Domain.RoomAir
         {
@@ -46,13 +50,20 @@ public sealed class RoomClimate
             Swing = room?.Swing,
             Humidity = room?.Humidity,
         };
-        var typed = MonthsOf(room?.Months);
+        var typed = Named(room?.Months);
         for (var m = 0; m < 12; m++)
         {
-            months[m] = Of(typed[m] ?? year, year);
+            months[m] = Of(typed[m].Air ?? year, year);
         }
 
         weekend = room?.Weekend is { } w ? Of(w, year) : null;
+        warmestHour =
+            months.Any(m => m.Swing > 0) || weekend is { Swing: > 0 }
+                ? with.Headspace.WarmestHour.Use()
+                : with.Headspace.WarmestHour.Number;
+        approachHours = weekend is null
+            ? with.Headspace.WeekendApproach.Number
+            : with.Headspace.WeekendApproach.Use();
         for (var k = 0; k < middles.Length; k++)
         {
             var month = new DateOnly(first.Year, 1, 1).AddMonths(k - 1);
@@ -64,8 +75,27 @@ public sealed class RoomClimate
     private readonly record struct Air(double Celsius, double Swing, double HumidityRatio);
 
     /// <summary>The room of a design from 00:00 of a date.</summary>
-    public static RoomClimate Of(CheckedDesign design, DateOnly first, ClimateChange change) =>
-        new(design, first, change);
+    /// <param name="design">The design.</param>
+    /// <param name="first">The date.</param>
+    /// <param name="change">What is changed.</param>
+    /// <param name="with">Coefficients; those of the design by default.</param>
+    public static RoomClimate Of(
+        CheckedDesign design,
+        DateOnly first,
+        ClimateChange change,
+        ModelCoefficients? with = null
+    ) => new(design, first, change, with ?? ModelCoefficients.Of(design));
+
+    private static ((double, double) Wall, (double, double) Window) Outsides(
+        bool anyFaces,
+        HeadspaceCoefficients with
+    ) =>
+        anyFaces
+            ? (
+                (with.ColdWall.UseSi(), with.MildWall.UseSi()),
+                (with.ColdWindow.UseSi(), with.MildWindow.UseSi())
+            )
+            : default;
 
     /// <summary>Pressure of the air of a design, Pa.</summary>
     public static double Pascals(CheckedDesign design) =>
@@ -92,7 +122,7 @@ public sealed class RoomClimate
         }
 
         return Changed(
-            air.Celsius + (air.Swing * Math.Sin(2 * Math.PI * (hour - WarmestHour + 6) / 24)),
+            air.Celsius + (air.Swing * Math.Sin(2 * Math.PI * (hour - warmestHour + 6) / 24)),
             air.HumidityRatio
         );
     }
@@ -141,8 +171,8 @@ public sealed class RoomClimate
         var cold = month is >= 11 or <= 3;
         return facing switch
         {
-            Facing.OuterWall => cold ? -3 : -1.5,
-            Facing.Window => cold ? -5 : -2,
+            Facing.OuterWall => cold ? outside.Wall.Cold : outside.Wall.Mild,
+            Facing.Window => cold ? outside.Window.Cold : outside.Window.Mild,
             _ => 0,
         };
     }
@@ -174,7 +204,7 @@ public sealed class RoomClimate
     {
         var weekday = first.AddDays(day).DayOfWeek;
         var since = (((int)weekday + 1) % 7 * 24) + hour;
-        return since < 48 ? 1 - Math.Exp(-since / ApproachHours) : Math.Exp(-(since - 48) / ApproachHours);
+        return since < 48 ? 1 - Math.Exp(-since / approachHours) : Math.Exp(-(since - 48) / approachHours);
     }
 
     private static Air Mix(Air a, Air b, double share) =>
@@ -188,7 +218,7 @@ public sealed class RoomClimate
     {
         var celsius = Celsius(air.Temperature ?? year.Temperature);
         var own = air.Humidity is not null || air.Temperature is null;
-        var humidity = (air.Humidity ?? year.Humidity)?.Si ?? WaterPolicy.RoomHumidity.Si;
+        var humidity = (air.Humidity ?? year.Humidity)?.Si ?? with.Water.RoomHumidity.UseSi();
 
         // A room that is merely left unheated keeps its vapor: only its temperature falls.
         var counted = own ? celsius : Celsius(year.Temperature);
@@ -199,29 +229,27 @@ public sealed class RoomClimate
         );
     }
 
-    private static double Celsius(Typed<Temperature>? typed) =>
+    private double Celsius(Typed<Temperature>? typed) =>
         Math.Clamp(
-            (typed?.Si ?? WaterPolicy.RoomAir.Si) - Physics.Constants.ZeroCelsiusKelvin,
+            (typed?.Si ?? with.Water.RoomAir.UseSi()) - Physics.Constants.ZeroCelsiusKelvin,
             ColdestCelsius,
             HottestCelsius
         );
 
-    private static Domain.RoomAir?[] MonthsOf(RoomYear? year) =>
-        year is null
-            ? new Domain.RoomAir?[12]
-            :
-            [
-                year.Jan,
-                year.Feb,
-                year.Mar,
-                year.Apr,
-                year.May,
-                year.Jun,
-                year.Jul,
-                year.Aug,
-                year.Sep,
-                year.Oct,
-                year.Nov,
-                year.Dec,
-            ];
+    /// <summary>The months of a room by their keys in the design, from January on.</summary>
+    internal static ImmutableArray<(string Key, Domain.RoomAir? Air)> Named(RoomYear? year) =>
+        [
+            ("jan", year?.Jan),
+            ("feb", year?.Feb),
+            ("mar", year?.Mar),
+            ("apr", year?.Apr),
+            ("may", year?.May),
+            ("jun", year?.Jun),
+            ("jul", year?.Jul),
+            ("aug", year?.Aug),
+            ("sep", year?.Sep),
+            ("oct", year?.Oct),
+            ("nov", year?.Nov),
+            ("dec", year?.Dec),
+        ];
 }

@@ -15,7 +15,24 @@ internal static class StageInputs
     public static bool SameLight(CheckedDesign a, CheckedDesign b) =>
         ReferenceEquals(a.Catalog, b.Catalog)
         && ReferenceEquals(a.Files, b.Files)
+        && ReferenceEquals(a.Coefficients, b.Coefficients)
         && Lit(a.Design) == Lit(b.Design);
+
+    /// <summary>
+    /// True where the light of the lamps of an earlier set-up ends at the same places in another design, which
+    /// may differ by coefficients that it was not traced with.
+    /// </summary>
+    /// <param name="earlier">The earlier set-up.</param>
+    /// <param name="design">The other design.</param>
+    public static bool SameShares(BoxSetup earlier, CheckedDesign design) =>
+        SameLight(earlier.Design, design)
+        || (
+            earlier.HasShares
+            && ReferenceEquals(earlier.Design.Catalog, design.Catalog)
+            && ReferenceEquals(earlier.Design.Document, design.Document)
+            && !design.Coefficients.Keys.Any(earlier.Shares.Keys.Contains)
+            && !earlier.Design.Coefficients.Keys.Any(earlier.Shares.Keys.Contains)
+        );
 
     /// <summary>True where water and air of both are the same.</summary>
     /// <param name="a">One design.</param>
@@ -23,6 +40,7 @@ internal static class StageInputs
     public static bool SameAir(CheckedDesign a, CheckedDesign b) =>
         ReferenceEquals(a.Catalog, b.Catalog)
         && ReferenceEquals(a.Files, b.Files)
+        && ReferenceEquals(a.Coefficients, b.Coefficients)
         && Aired(a.Design) == Aired(b.Design);
 
     /// <summary>Animals, crew, papers and habits of feeding touch neither water nor air.</summary>

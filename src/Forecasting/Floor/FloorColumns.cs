@@ -2,6 +2,7 @@ using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics.Soil;
 using Litterfall.Quantities.Sizing;
 
@@ -18,8 +19,6 @@ public sealed record FloorColumns
     private const int SoilElements = 12;
     private const int DrainageElements = 8;
     private const double LeastShare = 0.02;
-
-    private static readonly FeddesHeads Roots = new(-0.01, -0.05, -3.0, -80.0);
 
     /// <summary>The columns.</summary>
     public required SoilColumns Columns { get; init; }
@@ -60,23 +59,35 @@ public sealed record FloorColumns
     /// <param name="design">The design.</param>
     /// <param name="layers">Its layers.</param>
     /// <param name="tables">Tables of curves.</param>
+    /// <param name="with">Coefficients.</param>
     public static FloorColumns? Of(
         CheckedDesign design,
         ImmutableArray<FloorLayer> layers,
-        CurveTables tables
-    ) => Of(design, layers, CurveChange.None, (tables, null));
+        CurveTables tables,
+        FloorWaterCoefficients with
+    ) => Of(design, layers, CurveChange.None, (tables, null), with);
 
     /// <summary>The same floor with another soil; the curves of the other layers are shared.</summary>
-    public FloorColumns With(CheckedDesign design, ImmutableArray<FloorLayer> layers, CurveChange change) =>
-        Of(design, layers, change, (Tables, this))!;
+    /// <param name="design">The design.</param>
+    /// <param name="layers">Its layers.</param>
+    /// <param name="change">Change of the soil's curve.</param>
+    /// <param name="with">Coefficients.</param>
+    public FloorColumns With(
+        CheckedDesign design,
+        ImmutableArray<FloorLayer> layers,
+        CurveChange change,
+        FloorWaterCoefficients with
+    ) => Of(design, layers, change, (Tables, this), with)!;
 
     private static FloorColumns? Of(
         CheckedDesign design,
         ImmutableArray<FloorLayer> layers,
-        CurveChange change,
-        (CurveTables Tables, FloorColumns? Like) made
+        CurveChange asked,
+        (CurveTables Tables, FloorColumns? Like) made,
+        FloorWaterCoefficients with
     )
     {
+        var change = Changed(asked, with);
         var soil = layers.FirstOrDefault(l => l.Kind == LayerKind.Soil);
         if (
             soil is not { Material: { } mix, Finished.Si: > 0 }
@@ -89,7 +100,7 @@ public sealed record FloorColumns
         var drainage = layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage);
         var moss = layers.FirstOrDefault(l => l.Kind == LayerKind.Moss);
         var mossCurve = moss?.Material is { } m ? MaterialCurve.Of(m) : null;
-        var below = drainage is null ? null : DrainageCurve(design, drainage);
+        var below = drainage is null ? null : DrainageCurve(design, drainage, with);
         if (drainage is { Finished.Si: > 0 } && below is null)
         {
             return null;
@@ -114,7 +125,7 @@ public sealed record FloorColumns
             );
         var cover = moss is { Area.Si: > 0 } && mossCurve is not null ? moss.Area.Si / area : 0;
         var zones = Split(SoilZones.Of(design), Math.Min(cover, 1), moss?.Depth.Si ?? 0);
-        var built = Build(materials, zones, drainage?.Depth.Si ?? 0, area);
+        var built = Build((materials, Roots(with)), zones, drainage?.Depth.Si ?? 0, area);
         return built with
         {
             Tables = made.Tables,
@@ -133,21 +144,36 @@ public sealed record FloorColumns
 
     private sealed record Materials(HydraulicCurve Soil, HydraulicCurve? Moss, HydraulicCurve? Below);
 
-    private static VanGenuchtenParameters? DrainageCurve(CheckedDesign design, FloorLayer drainage) =>
+    private static CurveChange Changed(CurveChange asked, FloorWaterCoefficients with) =>
+        new(
+            asked.Conductivity * with.Conductivity.Use(),
+            asked.Alpha * with.Alpha.Use(),
+            asked.Squeeze + with.Squeeze.UseSi()
+        );
+
+    private static FeddesHeads Roots(FloorWaterCoefficients with) =>
+        new(with.RootsTooWet.UseSi(), with.RootsWet.UseSi(), with.RootsDry.UseSi(), with.RootsWilted.UseSi());
+
+    private static VanGenuchtenParameters? DrainageCurve(
+        CheckedDesign design,
+        FloorLayer drainage,
+        FloorWaterCoefficients with
+    ) =>
         drainage.Material is { } aggregate ? MaterialCurve.Of(aggregate)
-        : design.Find<GridEntry>("floor.drainage.grid") is { } grid ? MaterialCurve.Of(grid) ?? OpenWater
-        : OpenWater;
+        : design.Find<GridEntry>("floor.drainage.grid") is { } grid ? MaterialCurve.Of(grid) ?? OpenWater(with)
+        : OpenWater(with);
 
     /// <summary>
     /// Open water under a raised floor, as a material that empties over the last centimeters.
     /// </summary>
-    private static readonly VanGenuchtenParameters OpenWater = new()
-    {
-        ThetaR = 0,
-        ThetaS = 1,
-        Modes = [new PoreMode(1, 500, 4)],
-        KsMetersPerSecond = 0.1,
-    };
+    private static VanGenuchtenParameters OpenWater(FloorWaterCoefficients with) =>
+        new()
+        {
+            ThetaR = 0,
+            ThetaS = 1,
+            Modes = [new PoreMode(1, with.OpenAlpha.UseSi(), with.OpenN.Use())],
+            KsMetersPerSecond = with.OpenConductivity.UseSi(),
+        };
 
     private static double OpenShare(FloorLayer layer, double area) =>
         layer.Depth.Si > 0 ? Math.Clamp(layer.Finished.Si / (area * layer.Depth.Si), 0.01, 1) : 1;
@@ -183,14 +209,20 @@ public sealed record FloorColumns
         return zones;
     }
 
-    private static FloorColumns Build(Materials materials, List<Zone> zones, double drainage, double area)
+    private static FloorColumns Build(
+        (Materials Materials, FeddesHeads Roots) of,
+        List<Zone> zones,
+        double drainage,
+        double area
+    )
     {
+        var (materials, roots) = of;
         var anyMoss = zones.Any(z => z.MossMeters > 0);
         var sum = zones.Sum(z => z.Share);
         var profiles = zones
             .Select(z => new SoilProfile(
                 [.. Layers(materials, z, anyMoss, drainage)],
-                new RootZone(z.MossMeters, z.MossMeters + z.SoilMeters, Roots),
+                new RootZone(z.MossMeters, z.MossMeters + z.SoilMeters, roots),
                 z.Share / sum
             ))
             .ToImmutableArray();

@@ -8,7 +8,7 @@ using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Floor;
 
-/// <summary>The floor of a design made ready to run: its columns, its leaves and how water leaves it.</summary>
+/// <summary>A floor made ready to run: its columns, its leaves and how water leaves it.</summary>
 public sealed record FloorSetup
 {
     /// <summary>The columns.</summary>
@@ -33,18 +33,31 @@ public sealed record FloorSetup
     /// <param name="design">The design.</param>
     /// <param name="layers">Its layers.</param>
     /// <param name="tables">Tables of curves.</param>
+    /// <param name="with">Coefficients.</param>
     public static FloorSetup? From(
         CheckedDesign design,
         ImmutableArray<FloorLayer> layers,
-        CurveTables tables
-    ) => FloorColumns.Of(design, layers, tables) is { } columns ? From(design, layers, columns) : null;
+        CurveTables tables,
+        FloorWaterCoefficients with
+    ) =>
+        FloorColumns.Of(design, layers, tables, with) is { } columns
+            ? From(design, layers, columns, with)
+            : null;
 
     /// <summary>The same floor with another soil.</summary>
     /// <param name="design">The design.</param>
     /// <param name="layers">Its layers.</param>
     /// <param name="change">What is changed.</param>
-    public FloorSetup With(CheckedDesign design, ImmutableArray<FloorLayer> layers, CurveChange change) =>
-        change == CurveChange.None ? this : From(design, layers, Columns.With(design, layers, change));
+    /// <param name="with">Coefficients.</param>
+    public FloorSetup With(
+        CheckedDesign design,
+        ImmutableArray<FloorLayer> layers,
+        CurveChange change,
+        FloorWaterCoefficients with
+    ) =>
+        change == CurveChange.None
+            ? this
+            : From(design, layers, Columns.With(design, layers, change, with), with);
 
     /// <summary>The model of its water.</summary>
     /// <param name="steps">How time is cut.</param>
@@ -60,7 +73,8 @@ public sealed record FloorSetup
     private static FloorSetup From(
         CheckedDesign design,
         ImmutableArray<FloorLayer> layers,
-        FloorColumns columns
+        FloorColumns columns,
+        FloorWaterCoefficients with
     )
     {
         var drain = design.Design.Drain;
@@ -71,7 +85,7 @@ public sealed record FloorSetup
             Columns = columns,
             LitterDepthMeters = litter?.Depth.Si ?? 0,
             LitterMeters = litter?.DryMass is { } mass
-                ? WaterPolicy.LitterHolds.Si * mass.Si / columns.AreaSquareMeters
+                ? with.LitterHolds.UseSi() * mass.Si / columns.AreaSquareMeters
                 : 0,
             OutletMeters = outlet,
             IsDrainedByHand = drain is not null && outlet is null,

@@ -20,10 +20,17 @@ public static class CrewKinds
     /// The same animal with young that live so many times as often, to ask what that moves.
     /// </summary>
     /// <param name="species">The animal.</param>
-    /// <param name="times">Factor on the share that lives to lay; the share stays below 1.</param>
-    internal static CrewSpecies Hardier(CrewSpecies species, double times)
+    /// <param name="times">Factor on the share that lives to lay; the share stays below the most.</param>
+    /// <param name="with">Coefficients.</param>
+    internal static CrewSpecies Hardier(CrewSpecies species, double times, LifeCoefficients with)
     {
-        double Share(double survival) => Math.Min(LifePolicy.MostSurvival, survival * times);
+        if (times == 1.0)
+        {
+            return species;
+        }
+
+        double most = with.MostSurvival.UseSi();
+        double Share(double survival) => Math.Min(most, survival * times);
         return species switch
         {
             LifespanSpringtail s => s with { Survival = Share(s.Survival) },
@@ -35,31 +42,33 @@ public static class CrewKinds
 
     /// <summary>What it weighs, holds and eats.</summary>
     /// <param name="entry">An entry of the kind crew.</param>
-    public static CrewBody Body(CrewEntry entry)
+    /// <param name="all">Coefficients.</param>
+    public static CrewBody Body(CrewEntry entry, ModelCoefficients all)
     {
-        double adult = Milligrams(entry.FreshMass) ?? LifePolicy.UsualIsopodMilligrams;
+        var with = all.Life;
+        double adult = Milligrams(entry.FreshMass) ?? with.IsopodMass.Use();
         if (entry.Taxon?.Text == "springtail")
         {
-            double dry = Milligrams(entry.DryMass) is { } d ? d / adult : LifePolicy.SpringtailDry;
+            double dry = Milligrams(entry.DryMass) is { } d ? d / adult : with.SpringtailDry.UseSi();
             double mean =
-                (Milligrams(entry.MeanMobileDryMass) ?? LifePolicy.MeanOfAdult * adult * dry) / dry;
-            double young =
-                (mean - (LifePolicy.AdultsAmongMobile * adult)) / (1.0 - LifePolicy.AdultsAmongMobile);
+                (Milligrams(entry.MeanMobileDryMass) ?? with.MeanOfAdult.UseSi() * adult * dry) / dry;
+            double adults = with.AdultsAmongMobile.UseSi();
+            double young = (mean - (adults * adult)) / (1.0 - adults);
             return new CrewBody(
                 adult,
                 Math.Max(young, 0.01 * adult),
-                dry * FrogNeeds.SpringtailJoules / LifePolicy.AdultDryMilligrams,
-                LifePolicy.SpringtailsExposed,
+                dry * all.FloorLife.SpringtailEnergy.Use() / with.AdultDry.Use(),
+                with.SpringtailsExposed.UseSi(),
                 0.0
             );
         }
 
         return new CrewBody(
             adult,
-            LifePolicy.YoungOfAdult * adult,
-            LifePolicy.IsopodJoulesPerMilligram,
-            LifePolicy.IsopodsExposed,
-            entry.LitterRate?.Value ?? LifePolicy.UsualLitterRate
+            with.YoungOfAdult.UseSi() * adult,
+            with.IsopodEnergy.Use(),
+            with.IsopodsExposed.UseSi(),
+            entry.LitterRate?.Value ?? with.LitterRate.UseSi()
         );
     }
 

@@ -15,6 +15,8 @@ internal sealed class FloorCourse
     private const double KilogramPerDay = 1000.0 * 86400.0;
 
     private readonly LifeInputs n;
+    private readonly ModelCoefficients all;
+    private readonly LifeCoefficients with;
     private readonly DateOnly planting;
     private readonly double area;
     private readonly FloorLifeSetup setup;
@@ -22,22 +24,55 @@ internal sealed class FloorCourse
     private readonly ImmutableArray<bool> isSpringtail;
     private readonly ImmutableArray<Figure> inputs;
 
+    private int horizon;
+
     private FloorCourse(LifeInputs n, ImmutableArray<SeededKind> crew)
     {
         this.n = n;
         planting = BoxRun.FirstDay(n.Design);
         area = n.Box.OpenFloor.Si;
         isSpringtail = [.. crew.Select(c => c.Species.NeedsDamp)];
-        ground = FloorGround.Of(n, planting);
-        inputs = FloorSetups.Inputs(n, crew);
-        setup = FloorSetups.Of(n, crew);
+        all = ModelCoefficients.Of(n.Design);
+        with = all.Life;
+        ground = FloorGround.Of(n, planting, with);
+        setup = FloorSetups.Of(n, crew, all);
+        NoteAnswers();
+        inputs = FloorSetups.Inputs(n, crew, all);
+    }
+
+    /// <summary>
+    /// What answers are read off with is taken after the runs, but rests below all of them.
+    /// </summary>
+    private void NoteAnswers()
+    {
+        Coefficient[] answers =
+        [
+            with.HalfBearable,
+            with.Cover,
+            with.LeastSpringtails,
+            with.Breeds,
+            with.Bred,
+            with.Settled,
+            with.MostSurvival,
+        ];
+        foreach (var one in answers)
+        {
+            one.Use();
+        }
     }
 
     /// <summary>The life of a design; null without a floor.</summary>
-    public static LifeFigures? Of(LifeInputs n)
+    /// <param name="n">The design.</param>
+    /// <param name="isBrief">Over two years and without seeding again, to compare many designs.</param>
+    public static LifeFigures? Of(LifeInputs n, bool isBrief = false)
     {
         var crew = FloorSetups.Crew(n.Design);
-        return !n.Box.IsBuildable || n.Box.OpenFloor.Si <= 0.0 ? null : new FloorCourse(n, crew).Figures();
+        return !n.Box.IsBuildable || n.Box.OpenFloor.Si <= 0.0
+            ? null
+            : new FloorCourse(n, crew)
+            {
+                horizon = isBrief ? LifePolicy.BriefDays : LifePolicy.Days,
+            }.Figures();
     }
 
     private Figure Of(string name, Unit unit, double si, string how = "run of the floor day by day") =>
@@ -57,8 +92,9 @@ internal sealed class FloorCourse
     private LifeFigures Figures()
     {
         double appetite = setup.Eaters.Sum(e =>
-            e.Count * e.CrewShare * FrogNeeds.FoodJoulesPerDay(e.Grams, ground[0].Celsius, e.Activity)
+            e.Count * e.CrewShare * setup.Rates.Frogs.FoodJoulesPerDay(e.Grams, ground[0].Celsius, e.Activity)
         );
+        var young = with.YoungThatLive.Range!.Value;
         var ready = Alone(1.0, appetite);
         var because = FloorWaits
             .Of(n, planting, isSpringtail, ready)
@@ -68,7 +104,7 @@ internal sealed class FloorCourse
         int first = Math.Max(0, from.DayNumber - planting.DayNumber);
         int low = LitterLow();
         var inhabited = setup with { EatersFrom = first, TopUpEvery = Math.Max(0, low) };
-        int length = Math.Max(LifePolicy.Days, first + 366);
+        int length = Math.Max(horizon, first + 366);
         var (days, ledger) = FloorLife.Run(inhabited, ground, length);
         int eatenUp = setup.Eaters.IsEmpty ? -1 : EatenUp(days, first);
         return Told(
@@ -76,8 +112,8 @@ internal sealed class FloorCourse
             {
                 ReadyBand = Band(
                     ready.Day,
-                    Alone(LifePolicy.ManyYoung, appetite).Day,
-                    Alone(LifePolicy.FewYoung, appetite).Day
+                    Alone(young.High / with.YoungThatLive.Number, appetite).Day,
+                    Alone(young.Low / with.YoungThatLive.Number, appetite).Day
                 ),
                 Appetite = appetite,
                 Low = low,
@@ -85,7 +121,7 @@ internal sealed class FloorCourse
                 Days = days,
                 Ledger = ledger,
                 EatenUp = eatenUp,
-                Reseed = eatenUp < 0 ? null : Reseed(inhabited, length),
+                Reseed = eatenUp < 0 || horizon < LifePolicy.Days ? null : Reseed(inhabited, length),
             }
         );
     }
@@ -142,12 +178,12 @@ internal sealed class FloorCourse
             Appetite = Of(
                 "springtails the animals would take a day",
                 Unit.One,
-                c.Appetite / (each > 0.0 ? each : FrogNeeds.SpringtailJoules)
+                c.Appetite / (each > 0.0 ? each : setup.Rates.Frogs.SpringtailJoules)
             ),
             Bearable = Of(
                 "springtails the crew bears to lose a day",
                 Unit.One,
-                LifePolicy.HalfBearable * then.BearablePerDay
+                with.HalfBearable.UseSi() * then.BearablePerDay
             ),
             LeastSpringtails = Of(
                 "least springtails in the first year with animals",
@@ -170,7 +206,15 @@ internal sealed class FloorCourse
         double flies = year.Average(d => d.FliesPerDay);
         return new FloorMasses
         {
-            LitterLow = c.Low < 0 ? null : Days("days until the leaves cover less than 2 cm", c.Low),
+            LitterLow =
+                c.Low < 0
+                    ? null
+                    : Days(
+                        FormattableString.Invariant(
+                            $"days until the leaves cover less than {with.Cover.Number:0.##} cm"
+                        ),
+                        c.Low
+                    ),
             TopUp = Of(
                 "dry leaves that go in a year",
                 Unit.Gram,
@@ -212,18 +256,18 @@ internal sealed class FloorCourse
     private int LitterLow()
     {
         double depth = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter)?.Depth.Si ?? 0.0;
-        return depth < LifePolicy.CoverMeters || setup.LitterGrams <= 0.0
+        return depth < with.Cover.UseSi() || setup.LitterGrams <= 0.0
             ? -1
             : FloorLife
-                .Run(setup, ground, LifePolicy.Days)
+                .Run(setup, ground, horizon)
                 .Days.ToList()
-                .FindIndex(d => d.LitterGrams / setup.LitterGrams * depth < LifePolicy.CoverMeters);
+                .FindIndex(d => d.LitterGrams / setup.LitterGrams * depth < with.Cover.UseSi());
     }
 
     /// <summary>First day with animals on which too few springtails are left; -1 where they last.</summary>
     private int EatenUp(ImmutableArray<FloorLifeDay> days, int first) =>
         isSpringtail.Contains(true)
-            ? days.ToList().FindIndex(first, d => Springtails(d) / area < LifePolicy.LeastSpringtails)
+            ? days.ToList().FindIndex(first, d => Springtails(d) / area < with.LeastSpringtails.Use())
             : -1;
 
     /// <summary>
@@ -266,7 +310,12 @@ internal sealed class FloorCourse
                 {
                     Crew =
                     [
-                        .. setup.Crew.Select(c => c with { Species = CrewKinds.Hardier(c.Species, hardier) }),
+                        .. setup.Crew.Select(c =>
+                            c with
+                            {
+                                Species = CrewKinds.Hardier(c.Species, hardier, with),
+                            }
+                        ),
                     ],
                 },
                 ground,
@@ -274,21 +323,21 @@ internal sealed class FloorCourse
             )
             .Days.ToList();
         double most = alone.Max(Springtails);
-        if (most < LifePolicy.Breeds * Seeded)
+        if (most < with.Breeds.Use() * Seeded)
         {
             return default;
         }
 
         int bears =
             appetite <= 0.0
-                ? alone.FindIndex(d => Springtails(d) >= LifePolicy.Bred * Seeded)
+                ? alone.FindIndex(d => Springtails(d) >= with.Bred.Use() * Seeded)
                 : alone.FindIndex(d =>
-                    LifePolicy.HalfBearable * d.BearableJoules >= appetite && Springtails(d) >= Seeded
+                    with.HalfBearable.UseSi() * d.BearableJoules >= appetite && Springtails(d) >= Seeded
                 );
         return bears >= 0
             ? new CrewReadiness(bears + 1, true)
             : new CrewReadiness(
-                alone.FindIndex(d => Springtails(d) >= LifePolicy.Settled * most) + 1,
+                alone.FindIndex(d => Springtails(d) >= with.Settled.UseSi() * most) + 1,
                 appetite <= 0.0
             );
     }

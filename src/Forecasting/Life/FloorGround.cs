@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
+using Litterfall.Forecasting.Water;
 using Litterfall.Physics;
 using Litterfall.Physics.Crew;
 
@@ -20,21 +21,22 @@ internal static class FloorGround
     /// <summary>The ground of a design, from planting on.</summary>
     /// <param name="n">The design.</param>
     /// <param name="planting">First day.</param>
-    public static ImmutableArray<GroundDay> Of(LifeInputs n, DateOnly planting)
+    /// <param name="with">Coefficients.</param>
+    public static ImmutableArray<GroundDay> Of(LifeInputs n, DateOnly planting, LifeCoefficients with)
     {
-        double[] celsius = Celsius(n, planting);
+        double[] celsius = Celsius(n, planting, with);
         var floor = n.Water.Forecast;
         var days = ImmutableArray.CreateBuilder<GroundDay>(Days);
         for (int day = 0; day < Days; day++)
         {
             days.Add(
                 floor is { Days.Length: > 0 }
-                    ? Damp(floor, day, celsius[day])
+                    ? Damp(floor, day, celsius[day], with)
                     : new GroundDay(
                         celsius[day],
-                        LifePolicy.UsualKilopascals,
-                        LifePolicy.UsualSaturation,
-                        LifePolicy.UsualAir
+                        with.GroundHead.Use(),
+                        with.GroundFull.UseSi(),
+                        with.GroundAir.UseSi()
                     )
             );
         }
@@ -47,14 +49,14 @@ internal static class FloorGround
     public static IEnumerable<Figure?> Inputs(LifeInputs n) =>
         [n.Climate?.AirMean.Value, n.Water.MostSuction, n.Water.LeastAir];
 
-    private static GroundDay Damp(Water.WaterForecast floor, int day, double celsius)
+    private static GroundDay Damp(WaterForecast floor, int day, double celsius, LifeCoefficients with)
     {
         var at = floor.Days[Math.Min(day, floor.Days.Length - 1)];
         double pores = floor.Floor.Soil.SaturatedWaterContent;
         return new GroundDay(
             celsius,
-            Math.Min(0.0, at.CrewHeadMeters * LifePolicy.KilopascalsPerMeter),
-            pores > 0.0 ? Math.Clamp(1.0 - (at.CrewAir / pores), 0.0, 1.0) : LifePolicy.UsualSaturation,
+            Math.Min(0.0, at.CrewHeadMeters * (WaterPolicy.PascalsPerMeter / 1000.0)),
+            pores > 0.0 ? Math.Clamp(1.0 - (at.CrewAir / pores), 0.0, 1.0) : with.GroundFull.UseSi(),
             at.CrewAir
         );
     }
@@ -63,7 +65,7 @@ internal static class FloorGround
     /// Mean temperature of every day, °C: as computed hour by hour for the weeks after planting; then the
     /// room of the date and how much warmer the ground is than its room in the season nearest.
     /// </summary>
-    private static double[] Celsius(LifeInputs n, DateOnly planting)
+    private static double[] Celsius(LifeInputs n, DateOnly planting, LifeCoefficients with)
     {
         var celsius = new double[Days];
         var seasons = n.Climate?.Computed?.Seasons ?? [];
@@ -73,7 +75,7 @@ internal static class FloorGround
                 celsius,
                 n.Climate is { } held
                     ? held.AirMean.Value.Si - Constants.ZeroCelsiusKelvin
-                    : LifePolicy.UsualCelsius
+                    : with.GroundWarmth.Use()
             );
             return celsius;
         }

@@ -40,8 +40,10 @@ internal static class FloorSetups
     /// <summary>The floor, nobody eating of it yet.</summary>
     /// <param name="n">The design.</param>
     /// <param name="crew">Its crew.</param>
-    public static FloorLifeSetup Of(LifeInputs n, ImmutableArray<SeededKind> crew)
+    /// <param name="all">Coefficients.</param>
+    public static FloorLifeSetup Of(LifeInputs n, ImmutableArray<SeededKind> crew, ModelCoefficients all)
     {
+        var with = all.Life;
         var litter = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter);
         double area = n.Box.OpenFloor.Si;
         var leaves = litter?.Material as LitterEntry;
@@ -52,63 +54,102 @@ internal static class FloorSetups
             Crew =
             [
                 .. crew.Select(c => new CrewStock(
-                    c.Species,
-                    CrewKinds.Body(c.Entry),
+                    CrewKinds.Hardier(c.Species, with.YoungThatLive.Use(), with),
+                    CrewKinds.Body(c.Entry, all),
                     c.Count,
-                    c.Species.NeedsDamp ? double.PositiveInfinity : LifePolicy.IsopodsPerSquareMeter
+                    c.Species.NeedsDamp ? double.PositiveInfinity : with.IsopodsBySpace.Use()
                 )),
             ],
             LitterGrams = (litter?.DryMass?.Si ?? 0.0) * 1000.0,
-            DecayPerYear = leaves?.DecayAt24?.Value ?? LifePolicy.UsualDecay,
+            DecayPerYear = leaves?.DecayAt24?.Value ?? with.Decay.Use(),
             LitterNitrogen = LifePolicy.Carbon / ratio,
-            Eaters = [.. Eaters(n)],
+            Eaters = [.. Eaters(n, with)],
+            Rates = FloorRates.Of(all.FloorLife),
             PlantGramsPerDay =
                 n.Design.Design.Plants.Count == 0
                     ? 0.0
-                    : area * LifePolicy.GrowthGrams * LifePolicy.PlantNitrogen,
+                    : area * (with.Growth.Use() / 365.0) * with.PlantNitrogen.UseSi(),
         };
     }
 
     /// <summary>What the life of the floor rests on.</summary>
     /// <param name="n">The design.</param>
     /// <param name="crew">Its crew.</param>
-    public static ImmutableArray<Figure> Inputs(LifeInputs n, ImmutableArray<SeededKind> crew)
+    /// <param name="all">Coefficients that were taken.</param>
+    public static ImmutableArray<Figure> Inputs(
+        LifeInputs n,
+        ImmutableArray<SeededKind> crew,
+        ModelCoefficients all
+    )
     {
         var leaves = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter)?.Material as LitterEntry;
-        IEnumerable<Figure?> all =
+        IEnumerable<Figure?> figures =
         [
             .. crew.SelectMany(c =>
-                new[]
-                {
-                    n.Design.Count($"{c.Path}.count", $"number of {c.Entry.Name}", c.Count),
-                    c.Entry.DevelopmentZero,
-                    c.Entry.Survival,
-                    c.Entry.FreshMass,
-                }
+                new[] { n.Design.Count($"{c.Path}.count", $"number of {c.Entry.Name}", c.Count) }.Concat(
+                    Rates(c.Entry)
+                )
             ),
             leaves?.DecayAt24,
+            n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter)?.DryMass,
             n.Box.OpenFloor,
             .. Amphibians(n).Select(a => a.Entry.Mass),
+            .. Amphibians(n)
+                .Select(a =>
+                    n.Design.Count($"{a.Path}.count", $"number of {a.Entry.Name}", a.Resident.Count)
+                ),
             .. FloorGround.Inputs(n),
+            .. all.Used,
         ];
-        return [.. all.OfType<Figure>()];
+        return [.. figures.OfType<Figure>().Distinct()];
     }
+
+    /// <summary>Values of a crew animal that its rates are made of.</summary>
+    private static Figure?[] Rates(CrewEntry crew) =>
+        [
+            crew.DevelopmentZero,
+            crew.WarmthToHatching,
+            crew.WarmthToFirstEggs,
+            crew.EggsPerLifeAt15,
+            crew.EggsPerLifeAt21,
+            crew.EggsPerLifeAt27,
+            crew.AdultLifeAt15,
+            crew.AdultLifeAt24,
+            crew.EggRate,
+            crew.AdultLife,
+            crew.Hatch,
+            crew.HatchBestTo,
+            crew.HatchStopsAt,
+            crew.Survival,
+            crew.WarmthToFirstBrood,
+            crew.WarmthOfYoung,
+            crew.WarmthBetweenBroods,
+            crew.Brood,
+            crew.FemaleShare,
+            crew.BirthSurvival,
+            crew.GrowthFallsFrom,
+            crew.GrowthZeroAt,
+            crew.FreshMass,
+            crew.DryMass,
+            crew.MeanMobileDryMass,
+            crew.LitterRate,
+        ];
 
     private static IEnumerable<BoxAnimal> Amphibians(LifeInputs n) =>
         BoxAnimal.Of(n.Design).Where(a => a.Resident.Count > 0 && a.Class == AnimalClass.Amphibian);
 
-    private static IEnumerable<CrewEater> Eaters(LifeInputs n) =>
+    private static IEnumerable<CrewEater> Eaters(LifeInputs n, LifeCoefficients with) =>
         Amphibians(n)
             .Select(a =>
             {
-                double grams = a.Entry.Mass?.Value ?? LifePolicy.UsualGrams;
+                double grams = a.Entry.Mass?.Value ?? with.FrogMass.Use();
                 bool eats = a.Entry.Food?.Text.Contains("springtail", StringComparison.Ordinal) == true;
-                double share = LifePolicy.CrewShareAtNothing - (LifePolicy.CrewSharePerGram * grams);
+                double share = with.CrewShareAtNothing.UseSi() - (with.CrewSharePerGram.UseSi() * grams);
                 return new CrewEater(
                     a.Resident.Count,
                     grams,
-                    LifePolicy.Activity,
-                    eats ? Math.Clamp(share, 0.0, LifePolicy.MostCrewShare) : 0.0
+                    with.Activity.Use(),
+                    eats ? Math.Clamp(share, 0.0, with.MostCrewShare.UseSi()) : 0.0
                 );
             });
 }

@@ -20,6 +20,7 @@ internal sealed class ComputedLight
     private readonly ImmutableArray<Canopy> thick;
     private readonly Figure? turned;
     private readonly double uncertainty;
+    private readonly ImmutableArray<Figure> fixtures;
 
     /// <summary>The light of a design.</summary>
     /// <param name="design">The design.</param>
@@ -31,16 +32,19 @@ internal sealed class ComputedLight
         this.box = box;
         this.shares = shares;
         lamps = LampSource.Of(design, box);
+        fixtures = LightInputs.Of(design);
         field = new LightField(box, lamps);
-        thin = Scaled(1.0 - LightPolicy.LeafBand);
-        thick = Scaled(1.0 + LightPolicy.LeafBand);
+        var leaves = box.With.Light.Leaves.Range!.Value;
+        thin = Scaled(leaves.Low);
+        thick = Scaled(leaves.High);
         turned = Reading();
         field.Turned = turned?.Si ?? 1.0;
         uncertainty = turned is null
-            ? LightUncertainty.Absolute(field.Knowledge, LightLid.IsPane(design))
+            ? LightUncertainty.Absolute(field.Knowledge, LightLid.IsPane(design), box.With.LightUncertainty)
             : LightUncertainty.Measured(
-                design.Design.Light?.Reading?.Meter?.Si ?? LightPolicy.Meter,
-                field.Knowledge
+                design.Design.Light?.Reading?.Meter?.Si ?? box.With.LightUncertainty.Meter.UseSi(),
+                field.Knowledge,
+                box.With.LightUncertainty
             );
     }
 
@@ -50,13 +54,19 @@ internal sealed class ComputedLight
     private IEnumerable<Figure> Inputs =>
         lamps
             .SelectMany(l => new[] { l.Lumens, l.Photons, l.Above })
-            .Concat(LightLid.Losses(design))
-            .Concat(box.Edges);
+            .Concat(LightLid.Losses(design, box.With.Light))
+            .Concat(box.Edges)
+            .Concat(Fixtures)
+            .Concat(box.With.Used);
+
+    /// <summary>Glass, mesh, leaves and what throws light back.</summary>
+    private IEnumerable<Figure> Fixtures => fixtures;
 
     /// <summary>All figures.</summary>
-    public LightFigures Figures()
+    /// <param name="cellMeters">Cells of the map, about, m.</param>
+    public LightFigures Figures(double cellMeters = LightPolicy.CellMeters)
     {
-        var ground = new GroundLight(box, field);
+        var ground = new GroundLight(box, field, cellMeters);
         var (mean, low, high) = ground.Means(thin, thick);
         var plants = box.Plants.Select((_, i) => PlantLights.Of(this, i)).ToImmutableArray();
         return new LightFigures
@@ -86,8 +96,11 @@ internal sealed class ComputedLight
                 ? Band("mean light on the moss", Unit.Micromole, moss * 1e-6, Leafy(mean, low, high))
                 : null,
             Refuge = ground.Refuge(plants, Computed),
-            Absolute = Choice("uncertainty of computed light", uncertainty),
-            Relative = Choice("uncertainty between places", LightUncertainty.Relative),
+            Absolute = Parts("uncertainty of computed light", uncertainty),
+            Relative = Parts(
+                "uncertainty between places",
+                LightUncertainty.Relative(box.With.LightUncertainty)
+            ),
             Turned = turned,
             Lamps = [.. lamps.Select((l, i) => Lamp(l, i, ground.LampShares[i]))],
             Plants = plants,
@@ -95,14 +108,16 @@ internal sealed class ComputedLight
         };
     }
 
-    private static Figure Choice(string name, double share) =>
-        Figure.Choice(
-            name,
-            share * 100.0,
-            Unit.Percent,
-            "parts of flux, distribution, lid, drops, dirt, reflectances, geometry and photons, summed by "
-                + "squares, k = 2"
-        );
+    private Figure Parts(string name, double share) =>
+        Figure
+            .Computed(
+                "parts of flux, distribution, lid, drops, dirt, reflectances, geometry and photons, summed "
+                    + "by squares, k = 2",
+                share,
+                Dimension.None,
+                box.With.UsedForUncertainty.AsSpan()
+            )
+            .As(name, Unit.Percent);
 
     private static (double Low, double High) Leafy(LightField.Sums mean, double low, double high) =>
         mean.Micromoles > 0.0 ? (low / mean.Micromoles, high / mean.Micromoles) : (1.0, 1.0);
@@ -118,21 +133,23 @@ internal sealed class ComputedLight
         double up = Root(uncertainty, leaves.High - 1.0);
         return new Banded(
             Computed(name, unit, si),
-            Computed($"least {name}", unit, si * (1.0 - down)),
-            Computed($"most {name}", unit, si * (1.0 + up))
+            Computed($"least {name}", unit, si * (1.0 - down), box.With.UsedForUncertainty),
+            Computed($"most {name}", unit, si * (1.0 + up), box.With.UsedForUncertainty)
         );
     }
 
     private static double Root(double a, double b) => Math.Sqrt((a * a) + (b * b));
 
     /// <summary>A computed number that names lamps, and a reading where there is one.</summary>
-    public Figure Computed(string name, Unit unit, double si)
+    public Figure Computed(string name, Unit unit, double si) => Computed(name, unit, si, []);
+
+    private Figure Computed(string name, Unit unit, double si, ImmutableArray<Figure> more)
     {
         IEnumerable<Figure> inputs =
             unit.Dimension == Unit.MolePerDay.Dimension && unit.Symbol == "mol/m2/d"
                 ? Inputs.Concat(lamps.Select(l => l.FullSeconds))
                 : Inputs;
-        Figure[] all = [.. turned is null ? inputs : inputs.Append(turned)];
+        Figure[] all = [.. turned is null ? inputs : inputs.Append(turned), .. more];
         return Figure.Computed(How, si, unit.Dimension, all).As(name, unit, LightFigures.Engine);
     }
 
@@ -191,7 +208,7 @@ internal sealed class ComputedLight
 
     private LampLight Lamp(LampSource lamp, int i, double groundShare)
     {
-        var heat = LampHeat.Of(design, i, shares[i]);
+        var heat = LampHeat.Of(design, i, shares[i], box.With.Light);
         double infrared = shares[i].Infrared?.Inside ?? 0.0;
         double inside =
             (heat.LightWatts * shares[i].Light.Inside)
@@ -205,11 +222,11 @@ internal sealed class ComputedLight
             FullHours = lamp.FullSeconds,
             TakenInside = Figure
                 .Computed(
-                    "rays followed until they are taken: ground, leaves, wood, backgrounds, half of the "
-                        + "panes",
+                    "rays followed until they are taken: ground, leaves, wood, backgrounds, "
+                        + $"{box.With.Light.PaneInside.Figure.Name}",
                     shares[i].Light.Inside,
                     Dimension.None,
-                    lamp.Lumens
+                    [.. Inputs]
                 )
                 .As($"share of the light of {words} taken inside", Unit.Percent, LightFigures.Engine),
             HeatInside = Figure
@@ -218,7 +235,7 @@ internal sealed class ComputedLight
                         + "crosses the lid",
                     inside,
                     Unit.Watt.Dimension,
-                    lamp.Lumens
+                    [.. Inputs, .. LightInputs.Heat(design, i)]
                 )
                 .As($"heat of {words} that stays inside", Unit.Watt, LightFigures.Engine),
             OverMesh = Meets(lamp, LidKind.Mesh),

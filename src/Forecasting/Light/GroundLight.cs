@@ -21,11 +21,12 @@ internal sealed class GroundLight
     /// <summary>The light on the ground of a box.</summary>
     /// <param name="box">The box.</param>
     /// <param name="field">Its lamps.</param>
-    public GroundLight(LightBox box, LightField field)
+    /// <param name="cellMeters">Cells of the map, about, m.</param>
+    public GroundLight(LightBox box, LightField field, double cellMeters)
     {
         this.box = box;
         this.field = field;
-        grid = Grid(Count(box.Scene.Length), Count(box.Scene.Depth));
+        grid = Grid(Count(box.Scene.Length, cellMeters), Count(box.Scene.Depth, cellMeters));
         double[] rises = Rises(grid);
         double[] lampMeans = new double[field.LampCount];
         cells = field.Map(grid, rises, box.Scene.Canopies, lampMeans);
@@ -105,15 +106,11 @@ internal sealed class GroundLight
     /// <param name="computed">Makes a figure.</param>
     public LightRefuge Refuge(IEnumerable<PlantLight> plants, Func<string, Unit, double, Figure> computed)
     {
-        bool[] isDark =
-        [
-            .. cells.Select(
-                (c, i) => isShelter[i] || (!isCovered[i] && c.Micromoles <= LightPolicy.RefugeMicromoles)
-            ),
-        ];
+        double limit = box.With.Light.RefugeLight.Use();
+        bool[] isDark = [.. cells.Select((c, i) => isShelter[i] || (!isCovered[i] && c.Micromoles <= limit))];
         int ground = cells.Where((_, i) => !isCovered[i] || isShelter[i]).Count();
         double cell = Map.Cell.X * Map.Cell.Y;
-        int patches = Patches(isDark).Count(size => size * cell >= LightPolicy.RefugePatch - 1e-9);
+        int patches = Patches(isDark).Count(size => size * cell >= box.With.Light.RefugePatch.UseSi() - 1e-9);
         double bright = plants.Select(p => p.Level.Si * 1e6).Append(Map.Statistics.Most).Max();
         double dark = isShelter.Any(s => s) ? 0.0 : Map.Statistics.Least;
         return new LightRefuge(
@@ -122,7 +119,13 @@ internal sealed class GroundLight
                 Unit.Percent,
                 ground > 0 ? isDark.Count(d => d) / (double)ground : 0.0
             ),
-            computed("shady patches of 10 by 10 cm or more", Unit.One, patches),
+            computed(
+                FormattableString.Invariant(
+                    $"shady patches of {box.With.Light.RefugePatch.Number:0.#} cm2 or more"
+                ),
+                Unit.One,
+                patches
+            ),
             computed("darkest over brightest place", Unit.One, bright > 0.0 ? dark / bright : 0.0)
         );
     }
@@ -168,8 +171,8 @@ internal sealed class GroundLight
         }
     }
 
-    private static int Count(double meters) =>
-        Math.Clamp((int)Math.Round(meters / LightPolicy.CellMeters), 4, LightPolicy.MostCells);
+    private static int Count(double meters, double cellMeters) =>
+        Math.Clamp((int)Math.Round(meters / cellMeters), 4, LightPolicy.MostCells);
 
     private static MapGrid Grid(int x, int y) => new(0.0, x, y);
 

@@ -1,6 +1,7 @@
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
+using Litterfall.Forecasting.Coefficients;
 
 namespace Litterfall.Forecasting.Light;
 
@@ -18,12 +19,11 @@ internal readonly record struct LampHeat(
     double DownShare
 )
 {
-    private const double UsualVisible = 0.36;
-    private const double UsualDown = 0.15;
-    private const double UsualWatts = 18.0;
-
     /// <summary>Electrical power of a lamp, W: typed, of its file, or its kind's.</summary>
-    public static double Watts(CheckedDesign design, int lamp) =>
+    /// <param name="design">The design.</param>
+    /// <param name="lamp">Place of the lamp.</param>
+    /// <param name="with">Coefficients.</param>
+    public static double Watts(CheckedDesign design, int lamp, LightCoefficients with) =>
         design.Design.Lamps[lamp].Watts?.Si
         ?? (
             design.Design.Lamps[lamp].File is { } file
@@ -31,17 +31,18 @@ internal readonly record struct LampHeat(
                 : null
         )
         ?? Kind(design, lamp)?.Power?.Si
-        ?? UsualWatts;
+        ?? with.LampWatts.UseSi();
 
     /// <summary>The power of a lamp, split.</summary>
     /// <param name="design">The design.</param>
     /// <param name="lamp">Place of the lamp.</param>
     /// <param name="ends">Where its light ends.</param>
-    public static LampHeat Of(CheckedDesign design, int lamp, LampShares.Lit ends)
+    /// <param name="with">Coefficients.</param>
+    public static LampHeat Of(CheckedDesign design, int lamp, LampShares.Lit ends, LightCoefficients with)
     {
         var kind = Kind(design, lamp);
-        double watts = Watts(design, lamp);
-        double visible = kind?.VisibleShare?.Si ?? UsualVisible;
+        double watts = Watts(design, lamp, with);
+        double visible = kind?.VisibleShare?.Si ?? with.VisibleShare.UseSi();
         if (
             design.Design.Lamps[lamp].Lumens is { } lumens
             && kind?.RadiationEfficacy?.Si is { } efficacy
@@ -59,7 +60,7 @@ internal readonly record struct LampHeat(
             light,
             infrared,
             watts - light - infrared,
-            kind?.DownShare?.Si ?? UsualDown
+            kind?.DownShare?.Si ?? with.DownShare.UseSi()
         );
     }
 

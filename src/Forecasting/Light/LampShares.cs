@@ -29,39 +29,67 @@ internal sealed record LampShares(
         (Side.Back, BoxFace.Back),
     ];
 
+    /// <summary>Shares, and which coefficients they were traced with.</summary>
+    /// <param name="Lamps">Shares of each lamp.</param>
+    /// <param name="Keys">Keys of the coefficients.</param>
+    public sealed record Traced(Lit[] Lamps, ImmutableHashSet<string> Keys);
+
     /// <summary>Light and, of a glowing wire, infrared of a lamp.</summary>
     /// <param name="Light">Where its light ends.</param>
     /// <param name="Infrared">Where its infrared ends; null where the lid stops it.</param>
     public sealed record Lit(LampShares Light, LampShares? Infrared);
 
     /// <summary>
-    /// Share taken inside: ground, leaves, wood, backgrounds, and half of what panes and lid take.
+    /// Share taken inside: ground, leaves, wood, backgrounds, and about half of what panes and lid take.
     /// </summary>
     public double Inside { get; private init; }
 
-    /// <summary>The shares of each lamp of a design; none where there is no air in the box.</summary>
-    public static Lit[] Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers) =>
-        LightBox.Of(design, box, layers) is { } light
-            ? [.. LampSource.Of(design, light).Select(lamp => Trace(light.Scene, lamp))]
-            : [];
+    /// <summary>Shares of nothing, where the heat of lamps is not asked for.</summary>
+    /// <param name="design">The design.</param>
+    public static Lit[] Untraced(CheckedDesign design) =>
+        [
+            .. design.Design.Lamps.Select(_ => new Lit(
+                new LampShares(0, ImmutableDictionary<Side, double>.Empty, 0, 0, 0),
+                null
+            )),
+        ];
 
-    private static Lit Trace(LightScene scene, LampSource lamp) =>
+    /// <summary>The shares of each lamp of a design; none where there is no air in the box.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="box">Its sizes.</param>
+    /// <param name="layers">Its layers.</param>
+    public static Traced Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers)
+    {
+        var with = ModelCoefficients.Of(design);
+        Lit[] lamps = LightBox.Of(design, box, layers, with) is { } light
+            ? [.. LampSource.Of(design, light).Select(lamp => Trace(light.Scene, lamp, with))]
+            : [];
+        return new(lamps, [.. with.All.Where(c => c.IsUsed).Select(c => c.Key)]);
+    }
+
+    private static Lit Trace(LightScene scene, LampSource lamp, ModelCoefficients with) =>
         new(
-            Trace(scene, lamp.Luminaires),
-            lamp.Kind?.Shape?.Text == "spot" ? Trace(ForInfrared(scene), lamp.Luminaires) : null
+            Trace(scene, lamp.Luminaires, with.Light),
+            lamp.Kind?.Shape?.Text == "spot"
+                ? Trace(ForInfrared(scene, with), lamp.Luminaires, with.Light)
+                : null
         );
 
     /// <summary>Panes take more of the infrared of a glowing wire than of light.</summary>
-    private static LightScene ForInfrared(LightScene scene)
+    private static LightScene ForInfrared(LightScene scene, ModelCoefficients with)
     {
-        var pane = PaneOptics.Single(0.005, PaneOptics.GlassIndex, LightPolicy.SolarPerMeter);
+        var pane = PaneOptics.Single(
+            with.Surface.UsualWall.UseSi(),
+            with.Light.GlassIndex.Use(),
+            with.Light.SolarExtinction.UseSi()
+        );
         return scene with
         {
             Lid = [.. scene.Lid.Select(p => p.Kind == LidKind.Pane ? p with { Pane = pane } : p)],
         };
     }
 
-    private static LampShares Trace(LightScene scene, ImmutableArray<Luminaire> lamps)
+    private static LampShares Trace(LightScene scene, ImmutableArray<Luminaire> lamps, LightCoefficients with)
     {
         double flux = lamps.Sum(l => l.Lumens);
         double[] sums = new double[8];
@@ -80,8 +108,9 @@ internal sealed record LampShares(
             sums[7] += share * ends.Blocks.Sum();
         }
 
+        double half = with.PaneInside.UseSi();
         double walls = Sides
-            .Select((s, i) => sums[i] * (scene.Face(s.Face).Kind == FaceKind.Glass ? 0.5 : 1.0))
+            .Select((s, i) => sums[i] * (scene.Face(s.Face).Kind == FaceKind.Glass ? half : 1.0))
             .Sum();
         return new LampShares(
             sums[4],
@@ -91,7 +120,7 @@ internal sealed record LampShares(
             sums[7]
         )
         {
-            Inside = sums[4] + sums[6] + sums[7] + walls + (0.5 * sums[5]),
+            Inside = sums[4] + sums[6] + sums[7] + walls + (half * sums[5]),
         };
     }
 }

@@ -19,9 +19,11 @@ internal sealed class LampSource
     private readonly CheckedDesign design;
     private readonly int place;
     private readonly LightBox box;
+    private readonly ModelCoefficients with;
 
     private LampSource(CheckedDesign design, int place, LightBox box)
     {
+        with = box.With;
         this.design = design;
         this.place = place;
         this.box = box;
@@ -115,24 +117,20 @@ internal sealed class LampSource
         }
 
         return Kind?.UsualFlux
-            ?? Figure.Choice(
-                $"light of {Words}",
-                LightPolicy.LumensPerWatt * LampHeat.Watts(design, place),
-                Unit.Lumen,
-                "100 lm/W where neither lumens nor the kind of lamp say more"
-            );
+            ?? (with.Light.LumensPerWatt.Figure * Power).As($"light of {Words}", Unit.Lumen);
     }
+
+    /// <summary>Power: typed, its kind's, or the usual.</summary>
+    private Figure Power =>
+        Lamp.Watts is { } watts
+            ? design.Figure($"{Path}.watts", $"power of {Words}", watts, Unit.Watt)
+            : Kind?.Power ?? with.Light.LampWatts.Figure;
 
     /// <summary>Height over the lid.</summary>
     public Figure Above =>
         Lamp.Above is { } typed
             ? design.Figure($"{Path}.above", $"height of {Words} above the lid", typed, Unit.Centimeter)
-            : Figure.Choice(
-                $"height of {Words} above the lid",
-                100.0 * LightPolicy.AboveMeters,
-                Unit.Centimeter,
-                "3 cm where nothing is entered"
-            );
+            : with.Light.Above.Figure;
 
     private Figure FluxLeft()
     {
@@ -193,13 +191,7 @@ internal sealed class LampSource
             }
         }
 
-        return Kind?.PhotonsPerFlux
-            ?? Figure.Choice(
-                name,
-                LightPolicy.MicromolesPerKilolumen,
-                Unit.MicromolePerKilolumen,
-                "white light-emitting diodes, where the kind of lamp does not say more"
-            );
+        return Kind?.PhotonsPerFlux ?? with.Light.Photons.Figure;
     }
 
     /// <summary>Time it goes on, s after midnight; time on and each ramp, s.</summary>
@@ -207,11 +199,16 @@ internal sealed class LampSource
     {
         get
         {
-            double on = Lamp.On?.ToTimeSpan().TotalSeconds ?? HeadspacePolicy.LampHours.On;
-            double off = Lamp.Off?.ToTimeSpan().TotalSeconds ?? HeadspacePolicy.LampHours.Off;
+            double on = Lamp.On?.ToTimeSpan().TotalSeconds ?? with.Headspace.LampOn.UseSi();
+            double off = Lamp.Off?.ToTimeSpan().TotalSeconds ?? with.Headspace.LampOff.UseSi();
             return (on, DailyLight.OnSeconds(on, off), Lamp.Ramp?.Si ?? 0.0);
         }
     }
+
+    private static string Clocked(Coefficient hour) =>
+        TimeOnly
+            .FromTimeSpan(TimeSpan.FromHours(hour.Number))
+            .ToString("HH:mm", System.Globalization.CultureInfo.InvariantCulture);
 
     private Figure Full()
     {
@@ -223,12 +220,16 @@ internal sealed class LampSource
                 Unit.Hour,
                 new Citation("design", $"{Path}.on and {Path}.off", Provenance.Entered)
             )
-            : Figure.Choice(
-                $"hours of {Words}",
-                Clock.For / 3600.0,
-                Unit.Hour,
-                "08:00 to 20:00 where no times are entered"
-            );
+            : Figure
+                .Computed(
+                    $"{Clocked(with.Headspace.LampOn)} to {Clocked(with.Headspace.LampOff)} where no times "
+                        + "are entered",
+                    Clock.For,
+                    Unit.Hour.Dimension,
+                    with.Headspace.LampOn.Figure,
+                    with.Headspace.LampOff.Figure
+                )
+                .As($"hours of {Words}", Unit.Hour);
         if (Lamp.Ramp is not { } ramp)
         {
             return hours;
@@ -265,9 +266,12 @@ internal sealed class LampSource
         string shape = Kind?.Shape?.Text ?? "rectangle";
         double exponent =
             Lamp.Beam is { } beam ? Luminaire.BeamExponent(beam.Si * 180.0 / Math.PI)
-            : shape == "spot" ? Luminaire.BeamExponent(LightPolicy.SpotBeamDegrees)
+            : shape == "spot" ? Luminaire.BeamExponent(with.Light.SpotBeam.Use())
             : 1.0;
-        double across = Lamp.Width?.Si ?? Kind?.Diameter?.Si ?? Kind?.Width?.Si ?? 0.03;
+        double across = Lamp.Width?.Si
+            ?? Kind?.Diameter?.Si
+            ?? Kind?.Width?.Si
+            ?? with.Light.LampWidth.UseSi();
         if (shape is "spot" or "disc in dome")
         {
             return [Luminaire.Disc(center, 0.5 * across, Lumens.Si) with { Exponent = exponent }];
@@ -275,7 +279,7 @@ internal sealed class LampSource
 
         if (shape == "line in hood")
         {
-            across = Lamp.Width?.Si ?? LightPolicy.HoodMeters;
+            across = Lamp.Width?.Si ?? with.Light.Hood.UseSi();
         }
 
         double along = Lamp.Length?.Si ?? Along(turn);
@@ -289,12 +293,12 @@ internal sealed class LampSource
         return PlacedLamp.Rectangle(lamp, (along, across), turn);
     }
 
-    /// <summary>Length of the kind, but not longer than the box less 5 cm where it is not typed.</summary>
+    /// <summary>Length of the kind, but no longer than fits the box where it is not typed.</summary>
     private double Along(double turn)
     {
         double across = Math.Abs(Math.Sin(turn * Math.PI / 180.0));
         double room = across < 0.5 ? box.Terrain.Length : box.Terrain.DepthOfBox;
-        double most = Math.Max(room - LightPolicy.BarInset, 0.05);
+        double most = Math.Max(room - with.Light.BarInset.UseSi(), 0.05);
         return Math.Min(Kind?.Length?.Si ?? most, most);
     }
 

@@ -23,8 +23,14 @@ internal sealed class LightBox
     private readonly BoxGeometry box;
     private readonly ImmutableArray<FloorLayer> layers;
 
-    private LightBox(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers)
+    private LightBox(
+        CheckedDesign design,
+        BoxGeometry box,
+        ImmutableArray<FloorLayer> layers,
+        ModelCoefficients with
+    )
     {
+        With = with;
         this.design = design;
         this.box = box;
         this.layers = layers;
@@ -34,6 +40,12 @@ internal sealed class LightBox
         Origin = new Point3(Terrain.Left, Terrain.Front, Ground);
         Scene = Build();
     }
+
+    /// <summary>Coefficients, of which what is taken is noted.</summary>
+    public ModelCoefficients With { get; }
+
+    /// <summary>The design.</summary>
+    public CheckedDesign Design => design;
 
     /// <summary>The ground.</summary>
     public Terrain Terrain { get; }
@@ -61,8 +73,17 @@ internal sealed class LightBox
     /// <summary>Ground under a cover of wood or cork, as boxes of the scene.</summary>
     public ImmutableArray<Box3> Covers { get; private set; } = [];
 
-    /// <summary>The box of a design; null with less than 3 cm of air or 5 cm of floor.</summary>
-    public static LightBox? Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers)
+    /// <summary>The box of a design; null with hardly any air or floor.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="box">Its sizes.</param>
+    /// <param name="layers">Its layers.</param>
+    /// <param name="with">Coefficients.</param>
+    public static LightBox? Of(
+        CheckedDesign design,
+        BoxGeometry box,
+        ImmutableArray<FloorLayer> layers,
+        ModelCoefficients with
+    )
     {
         if (!box.IsBuildable)
         {
@@ -75,7 +96,7 @@ internal sealed class LightBox
             terrain.Height - top - terrain.Moss >= LeastAir
             && terrain.Right - terrain.Left >= LeastEdge
             && terrain.Back - terrain.Front >= LeastEdge;
-        return hasAir ? new LightBox(design, box, layers) : null;
+        return hasAir ? new LightBox(design, box, layers, with) : null;
     }
 
     /// <summary>Height of the ground over the lowest ground, at a place of the scene, m.</summary>
@@ -119,7 +140,7 @@ internal sealed class LightBox
         scene = scene with
         {
             Blocks = [.. blocks.Select(b => b.Block!)],
-            Lid = [.. LightLid.Parts(design, Terrain, box, scene)],
+            Lid = [.. LightLid.Parts((design, With), Terrain, box, scene)],
         };
         Covers = [.. blocks.Where(b => !b.Spot.IsStone).Select(b => b.Block!.Extent)];
         return scene with { Canopies = Leaves(scene) };
@@ -131,11 +152,13 @@ internal sealed class LightBox
         {
             return FaceFinish.Diffuse(
                 design.Find<BackgroundEntry>("background.material")?.Reflectance?.Si
-                    ?? LightPolicy.BackgroundReflectance
+                    ?? With.Light.BackgroundReflectance.UseSi()
             );
         }
 
-        return FaceFinish.Glass(LightLid.Sheet(design.Find<SheetEntry>("box.material"), box.Walls?.Si ?? 0.005));
+        return FaceFinish.Glass(
+            LightLid.Sheet(design.Find<SheetEntry>("box.material"), box.Walls?.Si ?? With.Surface.UsualWall.UseSi(), With)
+        );
     }
 
     /// <summary>
@@ -145,7 +168,7 @@ internal sealed class LightBox
     {
         double Of(string layer) =>
             (layers.FirstOrDefault(l => l.Layer == layer)?.Material as SubstrateEntry)?.Reflectance?.Si
-            ?? LightPolicy.SoilReflectance;
+            ?? With.Light.SoilReflectance.UseSi();
         double moss =
             Terrain.Moss > 0.0 ? Math.Clamp(design.Design.Floor.Moss?.Cover?.Si ?? 1.0, 0.0, 1.0) : 0.0;
         double litter =
@@ -179,7 +202,7 @@ internal sealed class LightBox
             .Find<HardscapeEntry>(FormattableString.Invariant($"hardscape[{i}].material"))
             ?.Reflectance
             ?.Si
-            ?? LightPolicy.PieceReflectance;
+            ?? With.Light.PieceReflectance.UseSi();
         return new LightBlock(new Box3(from, to), reflectance);
     }
 
@@ -199,7 +222,7 @@ internal sealed class LightBox
             double tall = Across(plant);
             double wide = Math.Min(
                 tall * Math.Sqrt(plant.Count),
-                LightPolicy.MostCrown * Math.Max(scene.Length, scene.Depth)
+                With.Light.MostCrown.UseSi() * Math.Max(scene.Length, scene.Depth)
             );
             var foot = Foot(plant);
             double top = Math.Min(foot.Z + tall, scene.Height - LightPolicy.Free);
@@ -208,10 +231,20 @@ internal sealed class LightBox
                 new Point3(foot.X - (0.5 * wide), foot.Y - (0.5 * wide), bottom),
                 new Point3(foot.X + (0.5 * wide), foot.Y + (0.5 * wide), Math.Max(top, bottom + Least))
             );
-            // An ellipsoid holds 2/3 of the volume over its ground, so 1.5 leaf layers to its height.
-            double area = HeadspacePolicy.LeafLayers * 1.5 / (extent.To.Z - extent.From.Z);
+            double area =
+                With.Surface.LeafLayers.Use()
+                * With.Light.Ellipsoid.Use()
+                / (extent.To.Z - extent.From.Z)
+                * With.Light.Leaves.Use();
             crowns.Add(leaves.Count);
-            leaves.Add(new Canopy(extent, area) { IsRound = true });
+            leaves.Add(
+                new Canopy(extent, area)
+                {
+                    IsRound = true,
+                    Projection = With.Light.LeafProjection.UseSi(),
+                    Absorptance = With.Light.LeafAbsorptance.UseSi(),
+                }
+            );
         }
 
         Crowns = crowns.ToImmutable();
@@ -226,7 +259,7 @@ internal sealed class LightBox
         var entry = design.Find<PlantEntry>(FormattableString.Invariant($"plants[{plant.Number - 1}].plant"));
         double low = entry?.SmallestGrown?.Si ?? plant.Size;
         double high = entry?.LargestGrown?.Si ?? plant.Size;
-        return Math.Min(0.5 * (low + high), LightPolicy.MostCrown * (Terrain.Height - Ground));
+        return Math.Min(0.5 * (low + high), With.Light.MostCrown.UseSi() * (Terrain.Height - Ground));
     }
 
     /// <summary>Foot of a plant in the scene, kept inside it.</summary>

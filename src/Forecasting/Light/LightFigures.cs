@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics.Light;
 using Litterfall.Quantities.Sizing;
 
@@ -143,9 +144,30 @@ public sealed record LightFigures
         CheckedDesign design,
         BoxGeometry box,
         ImmutableArray<FloorLayer> layers,
-        LampShares.Lit[] shares
+        LampShares.Traced shares
     ) =>
-        design.Design.Lamps.Count > 0 && LightBox.Of(design, box, layers) is { } light
-            ? new ComputedLight(design, light, shares).Figures()
+        design.Design.Lamps.Count > 0
+        && LightBox.Of(design, box, layers, ModelCoefficients.Of(design)) is { } light
+            ? Noted(light, shares).Figures()
+            : null;
+
+    private static ComputedLight Noted(LightBox light, LampShares.Traced shares)
+    {
+        light.With.Note(shares.Keys);
+        return new ComputedLight(light.Design, light, shares.Lamps);
+    }
+
+    /// <summary>The same on a coarse map and without the heat of lamps, to compare many designs.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="box">Its sizes.</param>
+    /// <param name="layers">Its layers.</param>
+    internal static LightFigures? Briefly(
+        CheckedDesign design,
+        BoxGeometry box,
+        ImmutableArray<FloorLayer> layers
+    ) =>
+        design.Design.Lamps.Count > 0
+        && LightBox.Of(design, box, layers, ModelCoefficients.Of(design)) is { } light
+            ? new ComputedLight(design, light, LampShares.Untraced(design)).Figures(LightPolicy.CoarseMeters)
             : null;
 }

@@ -19,16 +19,12 @@ internal static class LightLid
     /// <summary>A sheet of glass or plastic as a pane; float glass where it is not known.</summary>
     /// <param name="sheet">The sheet.</param>
     /// <param name="thicknessMeters">Its thickness, m.</param>
-    /// <param name="extinctionPerMeter">Extinction, 1/m; that of the sheet for light if left out.</param>
-    public static PaneOptics Sheet(
-        SheetEntry? sheet,
-        double thicknessMeters,
-        double? extinctionPerMeter = null
-    ) =>
+    /// <param name="with">Coefficients.</param>
+    public static PaneOptics Sheet(SheetEntry? sheet, double thicknessMeters, ModelCoefficients with) =>
         PaneOptics.Single(
             thicknessMeters,
-            sheet?.RefractiveIndex?.Si ?? PaneOptics.GlassIndex,
-            extinctionPerMeter ?? sheet?.Extinction?.Si ?? PaneOptics.ClearPerMeter
+            sheet?.RefractiveIndex?.Si ?? with.Light.GlassIndex.Use(),
+            sheet?.Extinction?.Si ?? with.Light.GlassExtinction.UseSi()
         );
 
     /// <summary>True where the top is a pane, apart from its vents.</summary>
@@ -38,7 +34,9 @@ internal static class LightLid
             : design.Find("lid.material") is not MeshEntry;
 
     /// <summary>What dirt and drops on a pane let through, as figures.</summary>
-    public static IEnumerable<Figure> Losses(CheckedDesign design)
+    /// <param name="design">The design.</param>
+    /// <param name="with">Coefficients.</param>
+    public static IEnumerable<Figure> Losses(CheckedDesign design, LightCoefficients with)
     {
         if (!IsPane(design))
         {
@@ -48,20 +46,10 @@ internal static class LightLid
         var known = design.Design.Light;
         yield return known?.Clean is { } clean
             ? design.Figure("light.clean", "light past dirt on the lid", clean, Unit.Percent)
-            : Figure.Choice(
-                "light past dirt on the lid",
-                100.0 * LightPolicy.Clean,
-                Unit.Percent,
-                "a lid wiped every month; 85 % where hard water dries on it"
-            );
+            : with.Clean.Figure;
         yield return known?.Drops is { } drops
             ? design.Figure("light.drops", "light past drops under the lid", drops, Unit.Percent)
-            : Figure.Choice(
-                "light past drops under the lid",
-                100.0 * (IsPlastic(design) ? LightPolicy.DropsOnPlastic : LightPolicy.DropsOnGlass),
-                Unit.Percent,
-                "greenhouse measurements: 91 to 102 % on wet glass, 78 to 95 % on wet plastic"
-            );
+            : (IsPlastic(design) ? with.DropsOnPlastic : with.DropsOnGlass).Figure;
     }
 
     private static bool IsPlastic(CheckedDesign design) =>
@@ -69,12 +57,13 @@ internal static class LightLid
 
     /// <summary>The parts that let light through; beside them is frame.</summary>
     public static IEnumerable<LidPart> Parts(
-        CheckedDesign design,
+        (CheckedDesign Design, ModelCoefficients With) of,
         Terrain terrain,
         BoxGeometry box,
         LightScene scene
     )
     {
+        var design = of.Design;
         double rim = design.Design.Box.Rim?.Si ?? 0.0;
         var (left, right) = (
             Math.Max(0.0, rim - terrain.Left),
@@ -93,10 +82,10 @@ internal static class LightLid
 
         if (design.Find("lid.material") is MeshEntry mesh)
         {
-            return WithMesh(design, whole, mesh, box);
+            return WithMesh(of, whole, mesh, box);
         }
 
-        var pane = Pane(design, whole, box);
+        var pane = Pane(of, whole, box);
         var vents = VentSpot.Of(design, terrain).Where(v => v.Side == Side.Top).ToList();
         double strip = lid?.Strip?.Si ?? 0.0;
         var clear = strip > Sliver ? pane with { Back = Math.Max(front, back - strip) } : pane;
@@ -105,18 +94,18 @@ internal static class LightLid
 
     /// <summary>A mesh over its share of the opening, from the back; a pane over the rest.</summary>
     private static IEnumerable<LidPart> WithMesh(
-        CheckedDesign design,
+        (CheckedDesign Design, ModelCoefficients With) of,
         LidPart whole,
         MeshEntry mesh,
         BoxGeometry box
     )
     {
-        double share = Math.Clamp(design.Design.Lid?.Share?.Si ?? 1.0, 0.0, 1.0);
+        double share = Math.Clamp(of.Design.Design.Lid?.Share?.Si ?? 1.0, 0.0, 1.0);
         double edge = whole.Back - (share * (whole.Back - whole.Front));
         yield return Woven(whole with { Front = edge }, mesh);
         if (edge - whole.Front > Sliver)
         {
-            yield return Pane(design, whole with { Back = edge }, box, isGlass: true);
+            yield return Pane(of, whole with { Back = edge }, box, isGlass: true);
         }
     }
 
@@ -127,17 +116,27 @@ internal static class LightLid
             WireOverPitch = 1.0 - Math.Sqrt(Math.Clamp(mesh?.OpenShare?.Si ?? 0.6, 0.0, 1.0)),
         };
 
-    private static LidPart Pane(CheckedDesign design, LidPart part, BoxGeometry box, bool isGlass = false)
+    private static LidPart Pane(
+        (CheckedDesign Design, ModelCoefficients With) of,
+        LidPart part,
+        BoxGeometry box,
+        bool isGlass = false
+    )
     {
+        var (design, with) = of;
         var sheet = isGlass || design.Design.Lid is null ? null : design.Find<SheetEntry>("lid.material");
         bool isPlastic = !isGlass && IsPlastic(design);
         double drops = design.Design.Light?.Drops?.Si
-            ?? (isPlastic ? LightPolicy.DropsOnPlastic : LightPolicy.DropsOnGlass);
+            ?? (isPlastic ? with.Light.DropsOnPlastic : with.Light.DropsOnGlass).UseSi();
         return part with
         {
             Kind = LidKind.Pane,
-            Pane = Sheet(sheet, design.Design.Lid?.Thickness?.Si ?? box.Walls?.Si ?? 0.005),
-            Clean = drops * (design.Design.Light?.Clean?.Si ?? LightPolicy.Clean),
+            Pane = Sheet(
+                sheet,
+                design.Design.Lid?.Thickness?.Si ?? box.Walls?.Si ?? with.Surface.UsualWall.UseSi(),
+                with
+            ),
+            Clean = drops * (design.Design.Light?.Clean?.Si ?? with.Light.Clean.UseSi()),
         };
     }
 

@@ -1,3 +1,5 @@
+using Litterfall.Forecasting.Coefficients;
+
 namespace Litterfall.Forecasting.Light;
 
 /// <summary>
@@ -7,26 +9,35 @@ namespace Litterfall.Forecasting.Light;
 /// </summary>
 internal static class LightUncertainty
 {
-    private const double Numerics = 0.006;
-    private const double Geometry = 0.013;
-    private const double Surroundings = 0.03;
-
     /// <summary>Between points of one map: what does not scale the whole, k = 2.</summary>
-    public static double Relative => 2.0 * Root(Surroundings, Geometry, Numerics);
+    /// <param name="with">The parts.</param>
+    public static double Relative(LightUncertaintyCoefficients with) =>
+        2.0 * Root(with.Surroundings.UseSi(), with.Geometry.UseSi(), with.Numerics.UseSi());
 
     /// <summary>Of the whole, k = 2.</summary>
     /// <param name="lamp">What is known of the lamp.</param>
     /// <param name="hasGlass">True where most of the light comes through a pane.</param>
-    public static double Absolute(LampKnowledge lamp, bool hasGlass)
+    /// <param name="with">The parts.</param>
+    public static double Absolute(LampKnowledge lamp, bool hasGlass, LightUncertaintyCoefficients with)
     {
-        double flux = lamp.HasFile ? 0.017 : 0.058;
-        double spread = lamp.HasFile ? 0.02 : 0.05;
-        double photons =
-            lamp.HasPhotons ? 0.0
-            : lamp.HasSpectrum ? 0.01
-            : 0.03;
-        double lid = hasGlass ? Root(0.012, 0.03, 0.04) : 0.02;
-        return 2.0 * Root(flux, spread, photons, lid, Surroundings, Geometry, Numerics);
+        double flux = (lamp.HasFile ? with.FluxOfFile : with.FluxOfLabel).UseSi();
+        double spread = (lamp.HasFile ? with.SpreadOfFile : with.SpreadOfLabel).UseSi();
+        double photons = lamp.HasPhotons
+            ? 0.0
+            : (lamp.HasSpectrum ? with.PhotonsOfSpectrum : with.PhotonsOfKind).UseSi();
+        double lid = hasGlass
+            ? Root(with.PaneIndex.UseSi(), with.PaneDirt.UseSi(), with.PaneDrops.UseSi())
+            : with.OpenLid.UseSi();
+        return 2.0
+            * Root(
+                flux,
+                spread,
+                photons,
+                lid,
+                with.Surroundings.UseSi(),
+                with.Geometry.UseSi(),
+                with.Numerics.UseSi()
+            );
     }
 
     /// <summary>
@@ -34,8 +45,9 @@ internal static class LightUncertainty
     /// </summary>
     /// <param name="meter">Of the meter, k = 2.</param>
     /// <param name="lamp">What is known of the lamp.</param>
-    public static double Measured(double meter, LampKnowledge lamp) =>
-        Root(meter, Relative, lamp.HasSpectrum ? 0.02 : 0.06);
+    /// <param name="with">The parts.</param>
+    public static double Measured(double meter, LampKnowledge lamp, LightUncertaintyCoefficients with) =>
+        Root(meter, Relative(with), (lamp.HasSpectrum ? with.ReadWithSpectrum : with.ReadWithout).UseSi());
 
     private static double Root(params ReadOnlySpan<double> parts)
     {

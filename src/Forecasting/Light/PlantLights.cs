@@ -69,7 +69,8 @@ internal static class PlantLights
                 .Computed(
                     "foot + half of its height today",
                     at.Z + light.Box.Ground,
-                    new Dimension(1, 0, 0, 0, 0, 0)
+                    Unit.Centimeter.Dimension,
+                    light.Box.With.Used.AsSpan()
                 )
                 .As($"height of the leaves of {spot.Name}", Unit.Centimeter),
             Facing = words,
@@ -100,7 +101,7 @@ internal static class PlantLights
         var foot = box.Foot(spot);
         double lift = spot.Form switch
         {
-            PlantForm.Mat => LightPolicy.MatMeters,
+            PlantForm.Mat => box.With.Light.MatHeight.UseSi(),
             _ => spot.Mounted ? 0.0 : 0.5 * box.Across(spot),
         };
         var at = foot with { Z = Math.Min(foot.Z + lift, box.Scene.Height - (2.0 * LightPolicy.Free)) };

@@ -1,11 +1,13 @@
 using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;
 using Litterfall.Physics.Soil;
+using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Water;
@@ -72,13 +74,17 @@ public sealed record FloorWater
     )
     {
         var balance = WaterBalance.Of(setup.Design, setup.Headspace, setup.Layers, climate);
-        var water = new FloorWater { Balance = balance, CapillaryRise = Rise(setup.Layers) };
+        var water = new FloorWater { Balance = balance, CapillaryRise = Rise(setup.Design, setup.Layers) };
         return forecast is null
             ? water
-            : water.With(forecast, withBand ? forecast.FirstDrainBand(setup, balance) : null);
+            : water.With(
+                forecast,
+                withBand ? forecast.FirstDrainBand(setup, balance) : null,
+                RangeWords(ModelCoefficients.Of(setup.Design).Water)
+            );
     }
 
-    private FloorWater With(WaterForecast forecast, (double? Low, double? High)? band)
+    private FloorWater With(WaterForecast forecast, (double? Low, double? High)? band, string range)
     {
         var inputs = Inputs(forecast);
         Figure Days(string name, double days, string how) =>
@@ -87,13 +93,13 @@ public sealed record FloorWater
         {
             Forecast = forecast,
             FirstDrain = forecast.FirstDrainDay is { } f
-                ? Days("day of the first drain", f, "first day the level stands 1 cm below the barrier")
+                ? Days("day of the first drain", f, $"first day the level stands {Mark} below the barrier")
                 : null,
             FirstDrainLow = band?.Low is { } low
-                ? Days("earliest day of the first drain", low, RangeWords + ", the earliest")
+                ? Days("earliest day of the first drain", low, range + ", the earliest")
                 : null,
             FirstDrainHigh = band?.High is { } high
-                ? Days("latest day of the first drain", high, RangeWords + ", the latest")
+                ? Days("latest day of the first drain", high, range + ", the latest")
                 : null,
             BarrierReached = forecast.BarrierDay is { } b
                 ? Days("day the water reaches the barrier", b, "first day the level stands at the barrier")
@@ -101,7 +107,7 @@ public sealed record FloorWater
             Drains =
             [
                 .. forecast.Drains.Select(d => new DrainFigure(
-                    Days("day of a drain", d.Day, "the level stands 1 cm below the barrier again"),
+                    Days("day of a drain", d.Day, $"the level stands {Mark} below the barrier again"),
                     SimulatedFigure.From(
                         "water taken by a drain",
                         Unit.Liter.ToSiValue(d.Liters),
@@ -129,10 +135,10 @@ public sealed record FloorWater
                 Balance.PerLevel is null || days.Length <= Month
                     ? null
                     : SimulatedFigure.From(
-                        "level after 30 days",
+                        FormattableString.Invariant($"level after {Month} days"),
                         days[Month].LevelMeters,
                         Unit.Millimeter,
-                        "head at the base on day 30",
+                        FormattableString.Invariant($"head at the base on day {Month}"),
                         inputs
                     ),
             LeastAir = SimulatedFigure.From(
@@ -151,7 +157,9 @@ public sealed record FloorWater
                 "largest suction where the crew lives",
                 Math.Max(0, -driest) * WaterPolicy.PascalsPerMeter,
                 Unit.Kilopascal,
-                "−h × 9.80665 kPa/m at crew depth, largest of all days and zones",
+                FormattableString.Invariant(
+                    $"−h × {WaterPolicy.PascalsPerMeter / 1000:0.#####} kPa/m at crew depth, largest of all "
+                ) + "days and zones",
                 inputs
             ),
             LedgerError = SimulatedFigure.From(
@@ -164,17 +172,26 @@ public sealed record FloorWater
         };
     }
 
-    private const string RangeWords =
-        "first drain over conductivity ÷ 3 to × 3, α × 0.5 to × 2, squeeze wetness ± 5 points";
+    /// <summary>"1 cm".</summary>
+    private static string Mark => FormattableString.Invariant($"{DrainMark.BelowBarrier.Value:0.##} cm");
+
+    private static string RangeWords(FloorWaterCoefficients with) =>
+        $"first drain over {with.Conductivity.Figure.Name} {Span(with.Conductivity)}, "
+        + $"{with.Alpha.Figure.Name} {Span(with.Alpha)}, "
+        + $"{with.Squeeze.Figure.Name} {Span(with.Squeeze)} points";
+
+    private static string Span(Coefficient one) =>
+        FormattableString.Invariant($"{one.Range!.Value.Low:0.##} to {one.Range!.Value.High:0.##}");
 
     private ImmutableArray<Figure> Inputs(WaterForecast forecast)
     {
         Figure?[] from = [Balance.Misted, Balance.Vented, Balance.PerLevel];
-        return [.. from.OfType<Figure>(), .. forecast.Floor.Curves];
+        return [.. from.OfType<Figure>(), .. forecast.Floor.Curves, .. forecast.Coefficients];
     }
 
-    private static Figure? Rise(ImmutableArray<FloorLayer> layers)
+    private static Figure? Rise(CheckedDesign design, ImmutableArray<FloorLayer> layers)
     {
+        var pore = ModelCoefficients.Of(design).Water.PorePerGrain;
         if (
             layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage)?.Material is not AggregateEntry aggregate
             || aggregate.SmallestGrain is not { Si: > 0 } small
@@ -187,11 +204,14 @@ public sealed record FloorWater
         var grain = ((small + large) / Figure.Number(2)).As("mean grain", Unit.Millimeter);
         return Figure
             .Computed(
-                "0.297 cm² ÷ (0.4 × mean grain)",
-                Reservoir.CapillaryRiseMeters(grain.Si),
+                FormattableString.Invariant(
+                    $"{Reservoir.RiseSquareMeters * 1e4:0.###} cm² ÷ ({pore.Figure.Name} × mean grain)"
+                ),
+                Reservoir.CapillaryRiseMeters(grain.Si, pore.Use()),
                 Unit.Millimeter.Dimension,
-                grain
+                grain,
+                pore.Figure
             )
-            .As("capillary rise over the level", Unit.Millimeter, Citation.Habit("a pore is 0.4 of a grain"));
+            .As("capillary rise over the level", Unit.Millimeter);
     }
 }

@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Checking;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;
@@ -75,6 +77,9 @@ public sealed record WaterForecast
     /// <summary>Run off over the surface, L: more water than floor and box hold.</summary>
     public double RunOffLiters { get; init; }
 
+    /// <summary>Figures of the coefficients it is made with.</summary>
+    public ImmutableArray<Figure> Coefficients { get; init; } = [];
+
     /// <summary>Why the numbers did not come out; null when they did.</summary>
     public ColumnStop? StoppedEarly { get; init; }
 
@@ -83,15 +88,20 @@ public sealed record WaterForecast
     /// </summary>
     /// <param name="setup">The design made ready.</param>
     /// <param name="balance">Water of a day.</param>
-    public static WaterForecast? From(BoxSetup setup, WaterBalance balance) =>
-        balance.Misted is not null && setup.Floor is { } floor
-            ? new Run(setup.Design, balance, floor).Through(WaterPolicy.Days)
+    public static WaterForecast? From(BoxSetup setup, WaterBalance balance)
+    {
+        var with = ModelCoefficients.Of(setup.Design);
+        return balance.Misted is not null && setup.FloorWith(with) is { } floor
+            ? new Run(setup.Design, balance, (floor, with.Water)).Through(WaterPolicy.Days) with
+            {
+                Coefficients = with.Used,
+            }
             : null;
+    }
 
     /// <summary>
-    /// Day of the first drain over the range of what nobody measured: conductivity within a factor of three,
-    /// α from half to double (wetting and drying branch), squeeze wetness five points either way. Null where
-    /// it never comes.
+    /// Day of the first drain over the ranges of what nobody measured: conductivity, α, squeeze wetness. Null
+    /// where it never comes.
     /// </summary>
     /// <param name="setup">The design made ready.</param>
     /// <param name="balance">Water of a day.</param>
@@ -102,43 +112,59 @@ public sealed record WaterForecast
             return null;
         }
 
-        var days = new double?[Changes.Length + 1];
+        var with = ModelCoefficients.Of(setup.Design).Water;
+        var changes = Changes(with).ToArray();
+        var days = new double?[changes.Length + 1];
         days[^1] = FirstDrainDay;
-        Parallel.For(0, Changes.Length, i =>
+        Parallel.For(0, changes.Length, i =>
             days[i] = new Run(
                 setup.Design,
                 balance,
-                setup.Floor!.With(setup.Design, setup.Layers, Changes[i])
+                (setup.Floor!.With(setup.Design, setup.Layers, changes[i], with), with)
             ).FirstDrain(WaterPolicy.Days)
         );
         return (days.Min(), days.Any(d => d is null) ? null : days.Max());
     }
 
-    private static readonly CurveChange[] Changes =
-    [
-        new(3, 1, 0),
-        new(1.0 / 3, 1, 0),
-        new(1, 2, 0),
-        new(1, 0.5, 0),
-        new(1, 1, 0.05),
-        new(1, 1, -0.05),
-    ];
+    private static CurveChange[] Changes(FloorWaterCoefficients with)
+    {
+        var (ks, alpha, squeeze) = (
+            with.Conductivity.Range!.Value,
+            with.Alpha.Range!.Value,
+            with.Squeeze.Range!.Value
+        );
+        return
+        [
+            new(ks.High, 1, 0),
+            new(ks.Low, 1, 0),
+            new(1, alpha.High, 0),
+            new(1, alpha.Low, 0),
+            new(1, 1, Unit.Percent.ToSiValue(squeeze.High)),
+            new(1, 1, Unit.Percent.ToSiValue(squeeze.Low)),
+        ];
+    }
 
     private sealed class Run
     {
         private readonly FloorColumns floor;
+        private readonly FloorWaterCoefficients with;
         private readonly WaterModel model;
         private readonly SurfaceForcing forcing;
         private readonly double limitMeters;
         private readonly bool drainsByHand;
 
-        public Run(CheckedDesign design, WaterBalance balance, FloorSetup setup)
+        public Run(
+            CheckedDesign design,
+            WaterBalance balance,
+            (FloorSetup Floor, FloorWaterCoefficients With) of
+        )
         {
-            floor = setup.Columns;
-            drainsByHand = setup.IsDrainedByHand;
-            limitMeters = setup.HighestLevelMeters;
-            model = setup.Model(Daily);
-            forcing = Forcing(design, balance, floor.AreaSquareMeters);
+            floor = of.Floor.Columns;
+            with = of.With;
+            drainsByHand = of.Floor.IsDrainedByHand;
+            limitMeters = of.Floor.HighestLevelMeters;
+            model = of.Floor.Model(Daily);
+            forcing = Forcing(design, balance);
         }
 
         /// <summary>Every day up to the horizon, drained by hand where the design can be.</summary>
@@ -249,8 +275,8 @@ public sealed record WaterForecast
             {
                 var surface = floor.MossMeters[zone];
                 var soil = floor.SoilMeters[zone];
-                var crew = surface + Math.Min(WaterPolicy.CrewDepth.Si, 0.5 * soil);
-                heads.Add(HeadAt(state, zone, surface + Math.Min(WaterPolicy.RootDepth.Si, 0.5 * soil)));
+                var crew = surface + Math.Min(with.CrewDepth.UseSi(), 0.5 * soil);
+                heads.Add(HeadAt(state, zone, surface + Math.Min(with.RootDepth.UseSi(), 0.5 * soil)));
                 air.Add(floor.Soil.AirContent(heads[zone]));
                 driest = Math.Min(driest, HeadAt(state, zone, crew));
             }
@@ -288,10 +314,11 @@ public sealed record WaterForecast
             return state.Column.HeadMeters[^1];
         }
 
-        private static SurfaceForcing Forcing(CheckedDesign design, WaterBalance balance, double area)
+        private SurfaceForcing Forcing(CheckedDesign design, WaterBalance balance)
         {
+            var area = floor.AreaSquareMeters;
             var rooted = design.Design.Plants.Any(p => !p.Mounted && p.Count > 0);
-            var leaves = rooted ? WaterPolicy.LeafShare.Si : 0;
+            var leaves = rooted ? with.LeafShare.UseSi() : 0;
             var vapor = balance.Vented.Si / area / SecondsPerDay;
             return new SurfaceForcing(
                 balance.Misted!.Si / area / SecondsPerDay,

@@ -1,5 +1,6 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Coefficients;
 
 namespace Litterfall.Forecasting.Water;
 
@@ -50,7 +51,8 @@ public static class WaterReport
 
     private static string Assumes(WaterBalance balance) =>
         balance.Air.IsHeld ? "the headspace is held by the design"
-        : balance.Air.IsComputed ? "the headspace computed with its floor, days 8 to 30 from planting"
+        : balance.Air.IsComputed
+            ? $"the headspace computed with its floor, {HeadspacePolicy.Settled} from planting"
         : "air of the box assumed from its openings; hold it with headspace: { hold: ... } to be exact";
 
     private static string Never(WaterBalance balance) =>

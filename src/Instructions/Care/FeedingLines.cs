@@ -36,12 +36,12 @@ internal static class FeedingLines
         {
             if (animal.Entry.Mass is { } mass)
             {
-                double joules = FrogNeeds.FoodJoulesPerDay(mass.Value, Warmth, Activity);
+                double joules = FrogNeeds.Usual.FoodJoulesPerDay(mass.Value, Warmth, Activity);
                 yield return new CareLine(
                     "Food a day",
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"about {joules / FrogNeeds.SmallFlyJoules:0} small flies for each adult of "
+                        $"about {joules / FrogNeeds.Usual.SmallFlyJoules:0} small flies for each adult of "
                             + $"{mass.Value:0.#} g "
                             + $"({joules:0} J at 24 °C), less what it finds; what still walks after an "
                             + $"hour is too much"

@@ -15,21 +15,8 @@ namespace Litterfall.Judging.Air;
 /// </summary>
 internal static class AirTooDry
 {
-    public static readonly Rule Rule = new(
-        "air-too-dry",
-        Protects.Animal,
-        "the mean humidity of some season is below the species' band, or the air is drier than 60 % for more "
-            + "than 4 hours a day; a note where no misting is entered",
-        Judge
-    )
-    {
-        Needs = Stage.WaterAndAir,
-        Levers = LeverReach.Air,
-        Fix = (_, design) => FixEdit.MistingPump(design.Document),
-    };
-
     private static readonly Figure Longest = Figure.Given(
-        "longest time below 60 %",
+        $"longest time below {Share(Dip)}",
         Unit.Hour.ToSiValue(4),
         Unit.Hour,
         new Citation(
@@ -40,6 +27,22 @@ internal static class AirTooDry
     );
 
     private const double Dip = 0.6;
+
+    private static string Share(double of) => FormattableString.Invariant($"{100 * of:0.#} %");
+
+    public static readonly Rule Rule = new(
+        "air-too-dry",
+        Protects.Animal,
+        "the mean humidity of some season is below the species' band, or the air is drier than "
+            + FormattableString.Invariant($"{Share(Dip)} for more than {Longest.Value:0.#} hours a day; ")
+            + "a note where no misting is entered",
+        Judge
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+        Fix = (_, design) => FixEdit.MistingPump(design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -56,11 +59,11 @@ internal static class AirTooDry
                     IsMisted(n) ? Severity.Stop : Severity.Note,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"The air is drier than 60 % for {dip.Value:0.#} hours a day "
+                        $"The air is drier than {Share(Dip)} for {dip.Value:0.#} hours a day "
                             + $"{dip.Season.Name}{Unknown(n)}, down to "
                             + $"{100 * dip.Season.Days.Humidity.Least:0} %: {species.Species.Name} dries out."
                     ),
-                    (Seasons.Hours(n, dip.Season, "time a day below 60 %", dip.Value), Longest),
+                    (Seasons.Hours(n, dip.Season, $"time a day below {Share(Dip)}", dip.Value), Longest),
                     "Let less air through, mist longer or more often, or keep no frogs in it.",
                     Where(n)
                 );

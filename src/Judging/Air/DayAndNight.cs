@@ -133,11 +133,12 @@ internal static class DayAndNight
         return hours.Length == 0 ? null : hours.Average();
     }
 
-    /// <summary>True while any lamp burns; without lamps from 8 to 20.</summary>
+    /// <summary>True while any lamp burns; without lamps in the hours these usually burn.</summary>
     private static bool IsLit(DesignNumbers n, double clock)
     {
         var lamps = n.Design.Design.Lamps;
-        var usual = HeadspacePolicy.LampHours;
+        var with = ModelCoefficients.Of(n.Design).Headspace;
+        var usual = (On: with.LampOn.UseSi(), Off: with.LampOff.UseSi());
         return lamps.Count == 0
             ? Within(usual.On, usual.Off)
             : lamps.Any(l =>

@@ -1,9 +1,7 @@
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
-using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Air;
 

@@ -16,23 +16,11 @@ namespace Litterfall.Judging.Animals;
 /// </summary>
 public static class Overheats
 {
-    /// <summary>The rule.</summary>
-    public static readonly Rule Rule = new(
-        "overheats",
-        Protects.Animal,
-        "more than 30 minutes a day above 28 °C, or above the species' critical maximum less 5 K if "
-            + "lower, in "
-            + "the room or, lamps included, in the box",
-        Judge
-    )
-    {
-        Needs = Stage.WaterAndAir,
-        Levers = LeverReach.Air,
-    };
+    private const double GeneralCelsius = 28;
 
     private static readonly Figure General = Figure.Given(
-        "general heat limit of 28 °C",
-        Unit.Celsius.ToSiValue(28),
+        FormattableString.Invariant($"general heat limit of {GeneralCelsius:0.#} °C"),
+        Unit.Celsius.ToSiValue(GeneralCelsius),
         Unit.Celsius,
         new Citation(
             "keeper-practice",
@@ -62,6 +50,22 @@ public static class Overheats
             Provenance.Recalled
         )
     );
+
+    /// <summary>The rule.</summary>
+    public static readonly Rule Rule = new(
+        "overheats",
+        Protects.Animal,
+        FormattableString.Invariant(
+            $"more than {Longest.Value:0} minutes a day above {General.Value:0.#} °C, or above the species' "
+        )
+            + FormattableString.Invariant($"critical maximum less {Margin.Value:0.#} K if lower, in ")
+            + "the room or, lamps included, in the box",
+        Judge
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

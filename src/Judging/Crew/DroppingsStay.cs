@@ -3,6 +3,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Life;
 using Litterfall.Judging.Rules;
 
@@ -36,7 +37,7 @@ internal static class DroppingsStay
             yield break;
         }
 
-        var body = CrewKinds.Body(isopods.Entry);
+        var body = CrewKinds.Body(isopods.Entry, ModelCoefficients.Of(n.Design));
         double each = body.Droppings * body.AdultMilligrams;
         var needed = Figure
             .Computed(

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Life;
 using Litterfall.Judging.Rules;
 
@@ -26,11 +27,12 @@ internal static class LitterRunsLow
             yield break;
         }
 
+        double cover = ModelCoefficients.Of(n.Design).Life.Cover.Number;
         yield return Rule.Found(
             Severity.Note,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"About {day.Value:0} days after planting the leaves cover less than 2 cm."
+                $"About {day.Value:0} days after planting the leaves cover less than {cover:0.##} cm."
             ),
             (day, null),
             string.Create(

@@ -3,7 +3,6 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Forecasting.Coefficients;
 using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Crew;
@@ -11,21 +10,11 @@ namespace Litterfall.Judging.Crew;
 /// <summary>More waste than a planted floor takes.</summary>
 internal static class NitrogenLoad
 {
-    public static readonly Rule Rule = new(
-        "nitrogen-load",
-        Protects.Build,
-        "the food of the animals brings in more nitrogen a year than forest litterfall carries, 10 g/m²",
-        Judge
-    )
-    {
-        Needs = Stage.Life,
-    };
-
     private static readonly Unit Gram = Unit.Find("g/m2")!;
 
     private static readonly Figure Most = Figure.Given(
         "nitrogen of tropical litterfall, a year",
-        Gram.ToSiValue(LifePolicy.MostNitrogen),
+        Gram.ToSiValue(10),
         Gram,
         new Citation(
             "litter-decay-literature",
@@ -33,6 +22,15 @@ internal static class NitrogenLoad
             Provenance.Recalled
         )
     );
+
+    private static string TripsWhen =>
+        "the food of the animals brings in more nitrogen a year than forest litterfall carries, "
+        + FormattableString.Invariant($"{Most.Value:0.#} g/m²");
+
+    public static readonly Rule Rule = new("nitrogen-load", Protects.Build, TripsWhen, Judge)
+    {
+        Needs = Stage.Life,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

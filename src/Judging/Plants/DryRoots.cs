@@ -79,7 +79,7 @@ internal static class DryRoots
                         $"largest suction at the roots of {plant.Species.Name}",
                         most,
                         Unit.Kilopascal,
-                        "forecast of the floor at its place, 3 cm deep",
+                        $"forecast of the floor at its place, {RootZones.Depth(n)} deep",
                         n.Water.LeastAir is { } air ? [air] : []
                     ),
                     limit

@@ -1,4 +1,5 @@
 using Litterfall.Forecasting;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Water;
 
 namespace Litterfall.Judging.Plants;
@@ -7,6 +8,11 @@ namespace Litterfall.Judging.Plants;
 internal static class RootZones
 {
     private const double EdgeShare = 1e-9;
+
+    /// <summary>"3 cm": depth at which roots are judged.</summary>
+    /// <param name="n">The design.</param>
+    public static string Depth(DesignNumbers n) =>
+        FormattableString.Invariant($"{ModelCoefficients.Of(n.Design).Water.RootDepth.Number:0.##} cm");
 
     /// <summary>
     /// Columns of the floor that hold the roots of a plant; all of them where its place is not entered.

@@ -114,7 +114,7 @@ internal static class WetRoots
                         $"days with little air at the roots of {plant.Species.Name}",
                         Unit.Day.ToSiValue(days),
                         Unit.Day,
-                        "forecast of the floor at its place, 3 cm deep",
+                        $"forecast of the floor at its place, {RootZones.Depth(n)} deep",
                         [least]
                     ),
                     limit

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Findings;
@@ -15,7 +14,8 @@ internal static class FixEdit
     private const string Flat = "{ material: cork-bark, mass: 0.3 kg }";
 
     private const string Pump =
-        "{ nozzles: 2, each: 90 mL/min, times: [ { at: \"08:00\", for: 20 s }, { at: \"17:00\", for: 20 s } ] }";
+        "{ nozzles: 2, each: 90 mL/min, times: [ { at: \"08:00\", for: 20 s }, "
+        + "{ at: \"17:00\", for: 20 s } ] }";
 
     /// <summary>A length at a path, in the unit typed there before.</summary>
     public static Reading<DesignDocument> Length(DesignDocument document, string path, double meters) =>
@@ -145,7 +145,7 @@ internal static class FixEdit
             ? limit / measured
             : null;
 
-    /// <summary>The number in the path of a finding such as <c>plants[2].at</c>; null where none is.</summary>
+    /// <summary>The number in a path such as <c>plants[2].at</c>; null where there is none.</summary>
     public static int? Index(Finding finding)
     {
         var path = finding.Where;

@@ -71,7 +71,7 @@ public sealed class FirstBuild
 
     private DesignNumbers? Latest { get; set; }
 
-    /// <summary>A month of a design; what its changes do not reach is taken over from the one before.</summary>
+    /// <summary>A month of a design; what no change reaches is taken from the one before.</summary>
     private DesignNumbers Month(CheckedDesign design) => Latest = DesignNumbers.Month(design, Latest);
 
     private CheckedDesign? Check(DesignDocument changed) =>

@@ -14,7 +14,9 @@ internal static class DrainInterval
     public static readonly Rule Rule = new(
         "drain-interval-short",
         Protects.Build,
-        "the reservoir fills in less than 14 days and is emptied by hand",
+        FormattableString.Invariant(
+            $"the reservoir fills in less than {WaterPolicy.ShortestInterval.Value:0.#} days and is emptied "
+        ) + "by hand",
         Judge
     )
     {

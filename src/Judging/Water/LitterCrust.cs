@@ -50,7 +50,10 @@ internal static class LitterCrust
             Unit.Milliliter
         );
         var held = Figure
-            .Min(mass * WaterPolicy.LitterHolds, misted / Figure.Number(misting.Times.Count))
+            .Min(
+                mass * ModelCoefficients.Of(n.Design).Water.LitterHolds.Figure,
+                misted / Figure.Number(misting.Times.Count)
+            )
             .As("water the leaves keep of one misting", Unit.Milliliter);
         if (taken.Si > held.Si)
         {

@@ -13,7 +13,8 @@ internal static class SoilTooDryForCrew
     public static readonly Rule Rule = new(
         "soil-too-dry-for-crew",
         Protects.Build,
-        "springtails are seeded, and in the forecast the soil a centimeter down dries past 15 kPa of suction",
+        "springtails are seeded, and in the forecast the soil a centimeter down dries past "
+            + FormattableString.Invariant($"{WaterPolicy.MostSuction.Value:0.#} kPa of suction"),
         Judge
     )
     {

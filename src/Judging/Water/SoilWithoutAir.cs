@@ -12,7 +12,9 @@ internal static class SoilWithoutAir
     public static readonly Rule Rule = new(
         "soil-without-air",
         Protects.Build,
-        "in the forecast the soil at root depth holds less than 10 % air on some day of the first year",
+        FormattableString.Invariant(
+            $"in the forecast the soil at root depth holds less than {WaterPolicy.LeastAir.Value:0.#} % air "
+        ) + "on some day of the first year",
         Judge
     )
     {

@@ -1,5 +1,4 @@
 using Litterfall.Domain.Faults;
-using Litterfall.Laboratory.Cases;
 
 namespace Litterfall.Laboratory.Cases;
 

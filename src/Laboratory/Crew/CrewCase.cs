@@ -43,7 +43,7 @@ internal sealed record CrewCase(
         : Species?.NeedsDamp is false
             ? Kelvin.RelativeHumidity(1000.0 * damp, Celsius[0] + 273.15) >= LeastHumidity ? 1.0
                 : 0.0
-        : GroundDamp.Laying(damp);
+        : GroundDamp.Usual.Laying(damp);
 
     /// <summary>Isopods breed from 92 % on (McQueen and Carnio 1974: 95 ± 3 %, abstract).</summary>
     private const double LeastHumidity = 0.92;

@@ -7,6 +7,7 @@ using Litterfall.Documents.Text;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
+using Litterfall.Forecasting.Coefficients;
 
 namespace Litterfall.App.Commands;
 
@@ -45,6 +46,18 @@ internal static class LibraryCommand
 
     private static int Run(TradeCatalog catalog, string? kind, string? name, bool json)
     {
+        if (kind is not null && Singular(kind.ToLowerInvariant()) == CoefficientsText.Kind)
+        {
+            var found = CoefficientsText.Find(name);
+            if (found.Count > 0)
+            {
+                Console.Out.Write(
+                    json ? CoefficientsText.Json(catalog, found) + "\n" : CoefficientsText.Table(found)
+                );
+                return Exit.Done;
+            }
+        }
+
         var kinds = catalog.Entries.Select(e => e.Kind).Distinct().ToArray();
         var asked = kind is null ? null : Meant(kind, kinds);
         if (name is null && kind is not null && asked is null)
@@ -94,11 +107,13 @@ internal static class LibraryCommand
         {
             "meshes" => EntryKind.Mesh,
             "species" => EntryKind.Animal,
-            _ when word.EndsWith('s') && word is not "moss" => EntryKinds.Find(word[..^1]),
-            _ => EntryKinds.Find(word),
+            _ => EntryKinds.Find(Singular(word)),
         };
         return kind is { } known && kinds.Contains(known) ? kind : null;
     }
+
+    private static string Singular(string word) =>
+        word.EndsWith('s') && word is not "moss" ? word[..^1] : word;
 
     private static string Kinds(TradeCatalog catalog)
     {
@@ -112,6 +127,11 @@ internal static class LibraryCommand
             );
         }
 
+        table.Add(
+            CoefficientsText.Kind,
+            ModelCoefficients.Cited.Length.ToString(CultureInfo.InvariantCulture),
+            string.Join(", ", ModelCoefficients.Cited.Take(3).Select(c => c.Key))
+        );
         return $"{table}\nlitterfall library KIND lists one kind, litterfall library KIND NAME shows "
             + $"one entry with its sources.\n";
     }

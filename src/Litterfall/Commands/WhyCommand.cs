@@ -5,6 +5,7 @@ using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
+using Litterfall.Forecasting.Tracing;
 using Litterfall.Judging;
 
 namespace Litterfall.App.Commands;
@@ -49,7 +50,8 @@ internal static class WhyCommand
             return Exit.Unusable(json, [.. reading.Faults]);
         }
 
-        var report = CheckCommand.Timed(DesignRun.Execute(reading.Value!).Report, watch);
+        var result = DesignRun.Execute(reading.Value!);
+        var report = CheckCommand.Timed(result.Report, watch);
         var node = ReportPath.Find(report, key);
         if (node is not (ReportNumber or ReportAbsent))
         {
@@ -57,7 +59,12 @@ internal static class WhyCommand
         }
 
         var titles = Arguments.Titles(reading.Value!.Catalog);
-        Console.Out.Write(json ? ReportJson.Why(key, node, titles) + "\n" : WhyText.Write(key, node, titles));
+        var weights = node is ReportNumber number ? Sensitivity.Of(result.Numbers, key, number) : null;
+        Console.Out.Write(
+            json
+                ? ReportJson.Why(key, node, titles, weights) + "\n"
+                : WhyText.Write(key, node, titles, weights)
+        );
         return Exit.Done;
     }
 

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Verification.Cases;
 
 namespace Litterfall.App.Pages;
@@ -37,16 +38,60 @@ public static class VerificationPage
         text.Append(CultureInfo.InvariantCulture, $"{results.Count} cases, {results.Count - failed} agree, ")
             .Append(CultureInfo.InvariantCulture, $"{failed} do not (marked **no**; reasons in ")
             .Append("`tests/Verification/known-shortfalls.json`).\n\n");
-        text.Append("Values in the library by provenance:\n\n| kind | read | recomputed | common practice | ")
-            .Append("recalled |\n|---|---|---|---|---|\n");
+        text.Append("Values in the library and coefficients of the models by provenance:\n\n")
+            .Append("| kind | read | recomputed | own choice | common practice | recalled |\n")
+            .Append("|---|---|---|---|---|---|\n");
         foreach (var kind in catalog.Entries.GroupBy(e => e.Kind))
         {
-            var values = kind.SelectMany(e => e.Values).ToArray();
-            int Of(Provenance p) => values.Count(v => v.Origin.Provenance == p);
-            text.Append(CultureInfo.InvariantCulture, $"| {kind.Key.Word()} | {Of(Provenance.Read)} | ")
-                .Append(CultureInfo.InvariantCulture, $"{Of(Provenance.Recomputed)} | ")
-                .Append(CultureInfo.InvariantCulture, $"{Of(Provenance.CommonPractice)} | ")
-                .Append(CultureInfo.InvariantCulture, $"{Of(Provenance.Recalled)} |\n");
+            Row(text, kind.Key.Word(), [.. kind.SelectMany(e => e.Values).Select(v => v.Origin.Provenance)]);
+        }
+
+        foreach (var model in ModelCoefficients.Cited.GroupBy(Model, StringComparer.Ordinal))
+        {
+            Row(text, $"coefficients, {model.Key}", [.. model.Select(c => c.Figure.Origin.Provenance)]);
+        }
+
+        text.Append('\n');
+        Coefficients(text);
+    }
+
+    private static string Model(Coefficient one) => one.Key.Split('.')[0];
+
+    private static void Row(StringBuilder text, string kind, Provenance[] values)
+    {
+        Provenance[] columns =
+        [
+            Provenance.Read,
+            Provenance.Recomputed,
+            Provenance.OwnChoice,
+            Provenance.CommonPractice,
+            Provenance.Recalled,
+        ];
+        text.Append(CultureInfo.InvariantCulture, $"| {kind} |");
+        foreach (var column in columns)
+        {
+            text.Append(CultureInfo.InvariantCulture, $" {values.Count(v => v == column)} |");
+        }
+
+        text.Append('\n');
+    }
+
+    /// <summary>Every coefficient with its range and its source.</summary>
+    private static void Coefficients(StringBuilder text)
+    {
+        text.Append("## Coefficients of the models\n\n")
+            .Append("| key | what | value | from | to | unit | provenance | source | place |\n")
+            .Append("|---|---|---|---|---|---|---|---|---|\n");
+        foreach (var one in ModelCoefficients.Cited)
+        {
+            var origin = one.Figure.Origin;
+            text.Append(CultureInfo.InvariantCulture, $"| {one.Key} | {Cell(one.Figure.Name!)} | ")
+                .Append(CultureInfo.InvariantCulture, $"{Number(one.Number)} | ")
+                .Append(one.Range is { } low ? Number(low.Low) : "")
+                .Append(" | ")
+                .Append(one.Range is { } high ? Number(high.High) : "")
+                .Append(CultureInfo.InvariantCulture, $" | {one.Unit.Symbol} | {origin.Provenance.Word()} | ")
+                .Append(CultureInfo.InvariantCulture, $"{origin.Source} | {Cell(origin.Place)} |\n");
         }
 
         text.Append('\n');

@@ -6,47 +6,67 @@ namespace Litterfall.Physics.Air;
 /// power. Temperature differences are those of virtual temperatures, so that damp air counts as warmer.
 /// Differences are rounded off at 0.02 K, and the coefficient kept above 0.3: a still layer conducts too.
 /// </summary>
-public static class AlamdariHammond1983
+public sealed record AlamdariHammond1983
 {
     private const double SmallKelvin = 0.02;
-    private const double Least = 0.3;
+
+    /// <summary>The correlations as published (recalled).</summary>
+    public static readonly AlamdariHammond1983 Published = new();
+
+    /// <summary>Upright, laminar: factor on (ΔT/H)^¼, W/(m^(7/4) K^(5/4)).</summary>
+    public double WallLaminar { get; init; } = 1.5;
+
+    /// <summary>Upright, turbulent: factor on ΔT^⅓, W/(m² K^(4/3)).</summary>
+    public double WallTurbulent { get; init; } = 1.23;
+
+    /// <summary>Level with rising air, laminar: factor on (ΔT/D)^¼, W/(m^(7/4) K^(5/4)).</summary>
+    public double LevelLaminar { get; init; } = 1.4;
+
+    /// <summary>Level with rising air, turbulent: factor on ΔT^⅓, W/(m² K^(4/3)).</summary>
+    public double LevelTurbulent { get; init; } = 1.63;
+
+    /// <summary>Level with air lying on it: factor on (ΔT/D²)^⅕, W/(m^(8/5) K^(6/5)).</summary>
+    public double LevelStable { get; init; } = 0.6;
+
+    /// <summary>Least coefficient, W/(m² K): own choice, a still layer conducts too.</summary>
+    public double Least { get; init; } = 0.3;
 
     /// <summary>Upright surface.</summary>
     /// <param name="differenceKelvin">Surface less air, K, of either sign.</param>
     /// <param name="heightMeters">Height of the surface, m.</param>
-    public static double Vertical(double differenceKelvin, double heightMeters)
+    public double Vertical(double differenceKelvin, double heightMeters)
     {
         double d2 = Rounded(differenceKelvin);
-        double laminar = 1.5 * FourthRoot(Math.Sqrt(d2) / heightMeters);
-        double turbulent = 1.23 * Math.Cbrt(Math.Sqrt(d2));
+        double laminar = WallLaminar * FourthRoot(Math.Sqrt(d2) / heightMeters);
+        double turbulent = WallTurbulent * Math.Cbrt(Math.Sqrt(d2));
         return Joined(laminar, turbulent);
     }
 
     /// <summary>Level surface with air rising from it: a warm floor, a cold lid.</summary>
     /// <param name="differenceKelvin">Surface less air, K, of either sign.</param>
     /// <param name="widthMeters">Four times its area over its perimeter, m.</param>
-    public static double Unstable(double differenceKelvin, double widthMeters)
+    public double Unstable(double differenceKelvin, double widthMeters)
     {
         double d2 = Rounded(differenceKelvin);
-        double laminar = 1.4 * FourthRoot(Math.Sqrt(d2) / widthMeters);
-        double turbulent = 1.63 * Math.Cbrt(Math.Sqrt(d2));
+        double laminar = LevelLaminar * FourthRoot(Math.Sqrt(d2) / widthMeters);
+        double turbulent = LevelTurbulent * Math.Cbrt(Math.Sqrt(d2));
         return Joined(laminar, turbulent);
     }
 
     /// <summary>Level surface with air lying on it: a cool floor, a warm lid.</summary>
     /// <param name="differenceKelvin">Surface less air, K, of either sign.</param>
     /// <param name="widthMeters">Four times its area over its perimeter, m.</param>
-    public static double Stable(double differenceKelvin, double widthMeters)
+    public double Stable(double differenceKelvin, double widthMeters)
     {
         double d = Math.Sqrt(Rounded(differenceKelvin));
-        return Math.Max(Least, 0.6 * Math.Pow(d / (widthMeters * widthMeters), 0.2));
+        return Math.Max(Least, LevelStable * Math.Pow(d / (widthMeters * widthMeters), 0.2));
     }
 
     private static double Rounded(double kelvin) => (kelvin * kelvin) + (SmallKelvin * SmallKelvin);
 
     private static double FourthRoot(double x) => Math.Sqrt(Math.Sqrt(x));
 
-    private static double Joined(double a, double b)
+    private double Joined(double a, double b)
     {
         double a2 = a * a;
         double b2 = b * b;

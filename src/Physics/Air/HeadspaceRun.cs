@@ -7,7 +7,6 @@ namespace Litterfall.Physics.Air;
 internal sealed class HeadspaceRun
 {
     private const double ShortestStepSeconds = 1e-3;
-    private const double VisibleKilogramsPerSquareMeter = 1e-3;
     private const double MostGrowth = 2.5;
     private const double MostShrink = 0.3;
     private readonly HeadspaceShape shape;
@@ -223,7 +222,7 @@ internal sealed class HeadspaceRun
             now.Film[i] = gained - dripped;
         }
 
-        double visible = VisibleKilogramsPerSquareMeter * now.Area[i];
+        double visible = HeadspaceState.VisibleKilogramsPerSquareMeter * now.Area[i];
         double wetter = now.OldFilm[i] + mist + condensed;
         double kept = wetter > 0.0 ? now.Film[i] / wetter : 0.0;
         now.Dew[i] = Math.Min(1.0, kept) * (now.Dew[i] + condensed);

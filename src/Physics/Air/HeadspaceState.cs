@@ -16,6 +16,9 @@ public sealed record HeadspaceState(
     ImmutableArray<double> FilmKilograms
 )
 {
+    /// <summary>A film of this much is seen, kg/m².</summary>
+    public const double VisibleKilogramsPerSquareMeter = 1e-3;
+
     /// <summary>Part of each film that came as dew, kg; the rest was misted. Empty for none.</summary>
     public ImmutableArray<double> DewKilograms { get; init; } = [];
 }

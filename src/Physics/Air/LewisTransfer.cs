@@ -8,10 +8,15 @@ namespace Litterfall.Physics.Air;
 public static class LewisTransfer
 {
     private const double AirHeatCapacityPerCubicMeter = 1192.0;
-    private const double LewisTwoThirds = 0.9033;
+
+    /// <summary>Le^(2/3) of moist air at 25 °C.</summary>
+    public const double LewisTwoThirds = 0.9033;
 
     /// <summary>Coefficient of mass transfer, m/s.</summary>
     /// <param name="convectionWattsPerSquareMeterKelvin">Convection alone.</param>
-    public static double MetersPerSecond(double convectionWattsPerSquareMeterKelvin) =>
-        convectionWattsPerSquareMeterKelvin / (AirHeatCapacityPerCubicMeter * LewisTwoThirds);
+    /// <param name="lewisTwoThirds">Le^(2/3).</param>
+    public static double MetersPerSecond(
+        double convectionWattsPerSquareMeterKelvin,
+        double lewisTwoThirds = LewisTwoThirds
+    ) => convectionWattsPerSquareMeterKelvin / (AirHeatCapacityPerCubicMeter * lewisTwoThirds);
 }

@@ -21,6 +21,14 @@ public readonly record struct AirOpening(
     double Discharge
 )
 {
+    /// <summary>Slow end of Brundrett 1993 (recalled).</summary>
+    public const double MeshFactor = 3.5;
+
+    /// <summary>
+    /// Discharge coefficient of an opening with sharp edges, 0.60 to 0.65 (CIBSE AM10, recalled).
+    /// </summary>
+    public const double SharpEdges = 0.6;
+
     private const double AirViscosity = 1.83e-5;
 
     /// <summary>
@@ -30,11 +38,12 @@ public readonly record struct AirOpening(
     /// </summary>
     /// <param name="apertureMeters">Clear opening between wires, m.</param>
     /// <param name="wireMeters">Thickness of the wires, m.</param>
-    public static double WovenMesh(double apertureMeters, double wireMeters)
+    /// <param name="factor">The 3.5 of the formula.</param>
+    public static double WovenMesh(double apertureMeters, double wireMeters, double factor = MeshFactor)
     {
         double share = apertureMeters / (apertureMeters + wireMeters);
         double open2 = share * share * share * share;
-        return 3.5 * AirViscosity / wireMeters * (1.0 - open2) / open2;
+        return factor * AirViscosity / wireMeters * (1.0 - open2) / open2;
     }
 
     /// <summary>
@@ -58,12 +67,14 @@ public readonly record struct AirOpening(
     /// <param name="throughMeters">Its depth along the flow, m.</param>
     /// <param name="heightMeters">Height of its middle, m.</param>
     /// <param name="extentMeters">How high it reaches where it is upright, m.</param>
+    /// <param name="discharge">Discharge coefficient of the kinetic term.</param>
     public static AirOpening Slit(
         double lengthMeters,
         double gapMeters,
         double throughMeters,
         double heightMeters,
-        double extentMeters
+        double extentMeters,
+        double discharge = SharpEdges
     ) =>
         new(
             lengthMeters * gapMeters,
@@ -71,8 +82,32 @@ public readonly record struct AirOpening(
             extentMeters,
             false,
             12.0 * AirViscosity * throughMeters / (gapMeters * gapMeters),
-            0.6
+            discharge
         );
+}
+
+/// <summary>What the exchange through openings rests on besides their shape.</summary>
+public sealed record OpeningExchange
+{
+    /// <summary>As published, or chosen by us where nothing is.</summary>
+    public static readonly OpeningExchange Usual = new();
+
+    /// <summary>Q = 0.055 √(g Δρ D⁵/ρ) through a level opening (Epstein 1988, recalled).</summary>
+    public double LevelExchange { get; init; } = 0.055;
+
+    /// <summary>Δp = C² g Δρ D⁵/(2 A²) floods it; C of a rectangle (Cooper 1989, recalled).</summary>
+    public double FloodingShape { get; init; } = 0.942;
+
+    /// <summary>Still air before and behind an opening through which vapor diffuses, m: own choice.</summary>
+    public double StillMeters { get; init; } = 0.04;
+
+    /// <summary>
+    /// Single-sided openings in gusty air pass 0.025 A U (Warren and Parkins 1985, recalled).
+    /// </summary>
+    public double Gusts { get; init; } = 0.025;
+
+    /// <summary>U of draughts indoors, m/s: own choice.</summary>
+    public double DraughtMetersPerSecond { get; init; } = 0.1;
 }
 
 /// <summary>
@@ -86,13 +121,7 @@ public readonly record struct AirOpening(
 public sealed class OpeningSet
 {
     private const int Rounds = 60;
-    private const double LevelExchange = 0.055;
-    private const double FloodingShape = 0.942;
-    private const double DiffusionPerMeter = 2.5e-5 / 0.04;
-
-    // Single-sided openings in gusty air pass 0.025 A U (Warren and Parkins 1985, recalled); U 0.1 m/s
-    // indoors.
-    private const double DraughtPerMeter = 0.025 * 0.1;
+    private const double VaporDiffusion = 2.5e-5;
     private const double LeastGap = 1e-12;
     private const double SameEverywhere = 1e-6;
     private const int TableHalf = 128;
@@ -105,11 +134,14 @@ public sealed class OpeningSet
     private readonly double[] kinetic;
     private readonly AirOpening[] level;
     private readonly double restless;
+    private readonly OpeningExchange with;
 
     /// <summary>A set of openings.</summary>
     /// <param name="openings">Openings; none is a closed box.</param>
-    public OpeningSet(ImmutableArray<AirOpening> openings)
+    /// <param name="exchange">What the exchange rests on; as published by default.</param>
+    public OpeningSet(ImmutableArray<AirOpening> openings, OpeningExchange? exchange = null)
     {
+        with = exchange ?? OpeningExchange.Usual;
         AirOpening[] open = [.. openings.Where(o => o.AreaSquareMeters > LeastGap)];
         area = [.. open.Select(o => o.AreaSquareMeters)];
         height = [.. open.Select(o => o.HeightMeters)];
@@ -117,7 +149,9 @@ public sealed class OpeningSet
         resistance = [.. open.Select(o => o.Resistance)];
         kinetic = [.. open.Select(o => 0.5 / (o.Discharge * o.Discharge))];
         level = [.. open.Where(o => o.IsLevel)];
-        restless = openings.Sum(o => o.AreaSquareMeters) * (DiffusionPerMeter + DraughtPerMeter);
+        restless =
+            openings.Sum(o => o.AreaSquareMeters)
+            * ((VaporDiffusion / with.StillMeters) + (with.Gusts * with.DraughtMetersPerSecond));
     }
 
     /// <summary>Air exchanged, m³/s: as much out as in.</summary>
@@ -296,18 +330,18 @@ public sealed class OpeningSet
     /// A²/(4·0.055²·D⁴);
     /// exact without mesh. They fade to nothing as the net pressure reaches that which floods the opening.
     /// </summary>
-    private static double Streams(AirOpening one, double pressure, double pull, double density)
+    private double Streams(AirOpening one, double pressure, double pull, double density)
     {
         double size = one.ExtentMeters > 0.0 ? one.ExtentMeters : Math.Sqrt(one.AreaSquareMeters);
         double size2 = size * size;
         double shape =
             one.AreaSquareMeters
             * one.AreaSquareMeters
-            / (4.0 * LevelExchange * LevelExchange * size2 * size2);
+            / (4.0 * with.LevelExchange * with.LevelExchange * size2 * size2);
         double speed = Speed(pull * size, one.Resistance, shape * density);
         double flooding =
-            FloodingShape
-            * FloodingShape
+            with.FloodingShape
+            * with.FloodingShape
             * pull
             * size2
             * size2

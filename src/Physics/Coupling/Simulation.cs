@@ -16,7 +16,7 @@ public sealed class Simulation
     private const double DaySeconds = 86400.0;
     private const double ShortSeconds = 60.0;
     private const int MostAirSteps = 20_000;
-    private const int MostAirStepsAnHour = 150;
+    private const int MostAirStepsAnHour = 1_200;
     private const string TooManySteps = "the air of the box changes too fast to be followed";
     private const double KilogramsPerCubicMeter = Constants.WaterDensity;
     private readonly SimulationSetup setup;
@@ -283,9 +283,9 @@ public sealed class Simulation
     /// </summary>
     private double LeafResistance(bool isLit)
     {
-        const double BoundaryLayer = 400.0;
         double open = isLit ? setup.Stomata.LitMetersPerSecond * leafOpen : 0.0;
-        return BoundaryLayer + (2.0 / Math.Max(1e-9, open + setup.Stomata.DarkMetersPerSecond));
+        return setup.Stomata.BoundarySecondsPerMeter
+            + (2.0 / Math.Max(1e-9, open + setup.Stomata.DarkMetersPerSecond));
     }
 
     /// <summary>Heat of the mat under the ground: full a half kelvin below its target, none above.</summary>

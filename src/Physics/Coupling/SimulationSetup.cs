@@ -36,7 +36,14 @@ public sealed record HeldHeadspace(
 /// <summary>Stomata of the leaves: open in light, all but closed in the dark.</summary>
 /// <param name="LitMetersPerSecond">Conductance of lit leaves, m/s of one-sided leaf area.</param>
 /// <param name="DarkMetersPerSecond">The same in the dark, m/s.</param>
-public readonly record struct Stomata(double LitMetersPerSecond, double DarkMetersPerSecond);
+/// <param name="BoundarySecondsPerMeter">
+/// Still air around a leaf, s/m: 1/0.0025, a leaf of 5 cm at 1 K (free convection, recalled).
+/// </param>
+public readonly record struct Stomata(
+    double LitMetersPerSecond,
+    double DarkMetersPerSecond,
+    double BoundarySecondsPerMeter = 400.0
+);
 
 /// <summary>A heat mat with what it is switched by.</summary>
 /// <param name="Watts">Power, W.</param>

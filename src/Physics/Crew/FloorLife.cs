@@ -13,36 +13,6 @@ namespace Litterfall.Physics.Crew;
 /// </remarks>
 public static class FloorLife
 {
-    // Rotting leaves turn to microbes by 35 %, of which springtails graze a tenth (both recalled).
-    private const double MicrobialShare = 0.35;
-    private const double GrazedShare = 0.10;
-
-    // A mean springtail of 15 µg eats 8 % of its dry mass a day at 20 °C, 2.3 times as much for 10 K
-    // (recalled, order of Petersen and Luxton 1982).
-    private const double MeanGrams = 15e-6;
-    private const double IngestedPerDay = 0.08;
-    private const double IngestionQ10 = 2.3;
-
-    // Fauna speeds decay by 27 % (García-Palacios et al. 2013, abstract), fully from 20,000 springtails for
-    // each square meter on: upper end of the lowland tropics (recalled, Petersen and Luxton 1982).
-    private const double FaunaEffect = 0.27;
-    private const double FaunaFull = 20_000.0;
-
-    // An animal searches a patch of 10 by 10 cm closely in a day and needs three minutes for each prey:
-    // own choices, set so that at 10,000 exposed springtails for each square meter it takes about as many as
-    // two to three fills of a stomach hold (33 and 85 prey read in stomachs).
-    private const double SearchSquareMeters = 0.01;
-    private const double HandlingDays = 0.002;
-
-    // No hunter finds the last tenth of a day's prey: own choice, so that a day never empties a stock.
-    private const double MostTaken = 0.9;
-
-    // Droppings that nobody eats are gone within weeks at 24 °C, soft as they are: own choice.
-    private const double DroppingsRotPerDay = 0.1;
-
-    // Roots reach a tenth of the free nitrogen in a day: own choice; what plants can hold limits them first.
-    private const double UptakePerDay = 0.1;
-
     /// <summary>Runs a floor.</summary>
     /// <param name="setup">The floor.</param>
     /// <param name="days">Its ground, day by day; repeated where it ends.</param>
@@ -80,6 +50,7 @@ public static class FloorLife
     private sealed class Course
     {
         private readonly FloorLifeSetup setup;
+        private readonly FloorLifeRates rates;
         private readonly CrewPopulation[] crew;
         private readonly double[] juvenilesTaken;
         private readonly double[] adultsTaken;
@@ -96,6 +67,7 @@ public static class FloorLife
         public Course(FloorLifeSetup setup, GroundDay first)
         {
             this.setup = setup;
+            rates = setup.Rates;
             litter = setup.LitterGrams;
             crew =
             [
@@ -125,10 +97,10 @@ public static class FloorLife
             SeedAgain(day);
             double rotted = Rot(ground);
             var meal = Meals(day, ground);
-            double fell = FrogNeeds.FecesMilligrams(FrogNeeds.FlyDryMass(meal.Joules)) / 1000.0;
+            double fell = rates.Frogs.FecesMilligrams(rates.Frogs.FlyDryMass(meal.Joules)) / 1000.0;
             var (fromDroppings, eatable) = Clear(fell, ground.Celsius);
             var (bearable, energy) = Breed(ground, rotted + fromDroppings);
-            double up = Math.Min(setup.PlantGramsPerDay, UptakePerDay * mineral);
+            double up = Math.Min(setup.PlantGramsPerDay, rates.UptakePerDay * mineral);
             mineral -= up;
             inPlants += up;
             return new FloorLifeDay([.. crew.Select(c => c.Mobile)], litter, mineral)
@@ -173,8 +145,9 @@ public static class FloorLife
         /// <summary>Litter that goes, g.</summary>
         private double Rot(GroundDay ground)
         {
-            double fauna = FaunaEffect * Math.Min(1.0, Springtails() / setup.SquareMeters / FaunaFull);
-            double rate = LitterDecay.PerDay(
+            double fauna =
+                rates.FaunaEffect * Math.Min(1.0, Springtails() / setup.SquareMeters / rates.FaunaFull);
+            double rate = rates.Decay.PerDay(
                 setup.DecayPerYear,
                 ground.Celsius,
                 ground.Kilopascals,
@@ -217,7 +190,7 @@ public static class FloorLife
             double eaten = Math.Min(droppings, eatable);
             droppings -= eaten;
             double warmth = LitterDecay.WarmthFactor(celsius);
-            double rotted = droppings * (1.0 - Math.Exp(-DroppingsRotPerDay * warmth));
+            double rotted = droppings * (1.0 - Math.Exp(-rates.DroppingsRotPerDay * warmth));
             droppings -= rotted;
             cleared += eaten + rotted;
             return (rotted, eatable);
@@ -240,16 +213,16 @@ public static class FloorLife
             double needed = 0.0;
             foreach (var eater in setup.Eaters)
             {
-                double need = FrogNeeds.FoodJoulesPerDay(eater.Grams, ground.Celsius, eater.Activity);
+                double need = rates.Frogs.FoodJoulesPerDay(eater.Grams, ground.Celsius, eater.Activity);
                 double found = Hunt(eater, eater.CrewShare * need);
                 flyJoules += eater.Count * Math.Max(0.0, need - found);
                 needed += eater.Count * need;
             }
 
-            double nitrogen = FrogNeeds.NitrogenMilligrams(FrogNeeds.FlyDryMass(flyJoules)) / 1000.0;
+            double nitrogen = rates.Frogs.NitrogenMilligrams(rates.Frogs.FlyDryMass(flyJoules)) / 1000.0;
             fromFood += nitrogen;
             mineral += nitrogen;
-            return (Taken(), flyJoules / FrogNeeds.SmallFlyJoules, needed);
+            return (Taken(), flyJoules / rates.Frogs.SmallFlyJoules, needed);
         }
 
         /// <summary>
@@ -262,9 +235,9 @@ public static class FloorLife
             for (int i = 0; i < crew.Length; i++)
             {
                 var body = setup.Crew[i].Body;
-                double each = SearchSquareMeters * body.Exposed / setup.SquareMeters;
-                double young = each * crew[i].Juveniles * FrogNeeds.Sees(body.YoungMilligrams, eater.Grams);
-                double grown = each * crew[i].Adults * FrogNeeds.Sees(body.AdultMilligrams, eater.Grams);
+                double each = rates.SearchSquareMeters * body.Exposed / setup.SquareMeters;
+                double young = each * crew[i].Juveniles * rates.Frogs.Sees(body.YoungMilligrams, eater.Grams);
+                double grown = each * crew[i].Adults * rates.Frogs.Sees(body.AdultMilligrams, eater.Grams);
                 met += young + grown;
                 energy += Joules(body, young, grown);
             }
@@ -275,14 +248,15 @@ public static class FloorLife
             }
 
             // Holling 1959 over all prey together, and not more energy than wanted.
-            double most = FrogNeeds.Take(met, 1.0, HandlingDays, double.PositiveInfinity) / met;
+            double most = FrogNeeds.Take(met, 1.0, rates.HandlingDays, double.PositiveInfinity) / met;
             double share = Math.Min(most, wanted / energy);
             for (int i = 0; i < crew.Length; i++)
             {
                 var body = setup.Crew[i].Body;
-                double each = eater.Count * share * SearchSquareMeters * body.Exposed / setup.SquareMeters;
-                juvenilesTaken[i] += each * FrogNeeds.Sees(body.YoungMilligrams, eater.Grams);
-                adultsTaken[i] += each * FrogNeeds.Sees(body.AdultMilligrams, eater.Grams);
+                double each =
+                    eater.Count * share * rates.SearchSquareMeters * body.Exposed / setup.SquareMeters;
+                juvenilesTaken[i] += each * rates.Frogs.Sees(body.YoungMilligrams, eater.Grams);
+                adultsTaken[i] += each * rates.Frogs.Sees(body.AdultMilligrams, eater.Grams);
             }
 
             return share * energy;
@@ -294,8 +268,8 @@ public static class FloorLife
             double springtails = 0.0;
             for (int i = 0; i < crew.Length; i++)
             {
-                juvenilesTaken[i] = Math.Min(MostTaken, juvenilesTaken[i]);
-                adultsTaken[i] = Math.Min(MostTaken, adultsTaken[i]);
+                juvenilesTaken[i] = Math.Min(rates.MostTaken, juvenilesTaken[i]);
+                adultsTaken[i] = Math.Min(rates.MostTaken, adultsTaken[i]);
                 springtails += setup.Crew[i].Species.NeedsDamp
                     ? (juvenilesTaken[i] * crew[i].Juveniles) + (adultsTaken[i] * crew[i].Adults)
                     : 0.0;
@@ -310,35 +284,38 @@ public static class FloorLife
         /// </summary>
         private (double Count, double Joules) Breed(GroundDay ground, double rotted)
         {
-            double food = MicrobialShare * GrazedShare * rotted;
-            double each = MeanGrams * IngestedPerDay * Math.Pow(IngestionQ10, (ground.Celsius - 20.0) / 10.0);
-            double air = GroundDamp.Airy(ground.Air);
-            var (eggsDrown, animalsDrown) = GroundDamp.Drown(ground.Air);
+            double food = rates.MicrobialShare * rates.GrazedShare * rotted;
+            double each =
+                rates.MeanGrams
+                * rates.IngestedPerDay
+                * Math.Pow(rates.IngestionQ10, (ground.Celsius - 20.0) / 10.0);
+            double air = rates.Damp.Airy(ground.Air);
+            var (eggsDrown, animalsDrown) = rates.Damp.Drown(ground.Air);
             double bearable = 0.0;
             double energy = 0.0;
             double all = Springtails();
             for (int i = 0; i < crew.Length; i++)
             {
                 var stock = setup.Crew[i];
-                var rates = stock.Species.At(ground.Celsius);
+                var table = stock.Species.At(ground.Celsius);
                 bool isSpringtail = stock.Species.NeedsDamp;
-                double damp = air * (isSpringtail ? GroundDamp.Laying(ground.Kilopascals) : 1.0);
+                double damp = air * (isSpringtail ? rates.Damp.Laying(ground.Kilopascals) : 1.0);
                 double most = isSpringtail ? food / each : stock.MostPerSquareMeter * setup.SquareMeters;
-                double crowd = Crowded(rates, most, isSpringtail ? all : crew[i].Mobile);
+                double crowd = Crowded(table, most, isSpringtail ? all : crew[i].Mobile);
                 if (isSpringtail)
                 {
-                    double share = (rates with { EggsPerDay = rates.EggsPerDay * damp }).SustainableRemoval();
+                    double share = (table with { EggsPerDay = table.EggsPerDay * damp }).SustainableRemoval();
                     bearable += share * crew[i].Mobile;
                     energy += share * Joules(stock.Body, crew[i].Juveniles, crew[i].Adults);
                 }
 
                 crew[i]
                     .Step(
-                        rates,
+                        table,
                         new CrewDay
                         {
                             Laying = damp * crowd,
-                            Growth = isSpringtail ? GroundDamp.Growth(ground.Kilopascals) : 1.0,
+                            Growth = isSpringtail ? rates.Damp.Growth(ground.Kilopascals) : 1.0,
                             JuvenilesTaken = juvenilesTaken[i],
                             AdultsTaken = adultsTaken[i],
                             EggsDrowned = isSpringtail ? eggsDrown : animalsDrown,
@@ -353,9 +330,9 @@ public static class FloorLife
         /// <summary>
         /// Factor of laying that lets a stock settle at the most that is fed, or has space.
         /// </summary>
-        private static double Crowded(LifeTable rates, double most, double count)
+        private static double Crowded(LifeTable table, double most, double count)
         {
-            double net = rates.NetReproduction;
+            double net = table.NetReproduction;
             double half = net > 1.0 ? most / (net - 1.0) : most;
             return half > 0.0 ? 1.0 / (1.0 + (count / half)) : 0.0;
         }

@@ -77,6 +77,9 @@ public sealed record FloorLifeSetup
 
     /// <summary>Nitrogen that plants can take up, g/d.</summary>
     public required double PlantGramsPerDay { get; init; }
+
+    /// <summary>What the run rests on besides.</summary>
+    public FloorLifeRates Rates { get; init; } = FloorLifeRates.Usual;
 }
 
 /// <summary>The floor at the end of a day.</summary>

@@ -6,52 +6,87 @@ namespace Litterfall.Physics.Crew;
 /// mL/h of oxygen at
 /// 25 °C, 2.2 times for 10 K, 20.1 J/mL. Composition of flies after Yuan et al. 2022 (read).
 /// </remarks>
-public static class FrogNeeds
+public sealed record FrogNeeds
 {
+    /// <summary>As recalled and read; see the remarks.</summary>
+    public static readonly FrogNeeds Usual = new();
+
     /// <summary>Energy of an adult fruit fly of the small kind: 0.30 mg at 24.5 kJ/g, J.</summary>
-    public const double SmallFlyJoules = 7.35;
+    public double SmallFlyJoules { get; init; } = 7.35;
+
+    /// <summary>Dry mass of such a fly, mg.</summary>
+    public double FlyDryMilligrams { get; init; } = 0.30;
 
     /// <summary>Energy of an adult springtail: 0.040 mg at 23 kJ/g, J.</summary>
-    public const double SpringtailJoules = 0.92;
+    public double SpringtailJoules { get; init; } = 0.92;
 
-    private const double OxygenJoules = 20.1;
-    private const double FlyDryMilligrams = 0.30;
-    private const double Metabolizable = 0.80;
-    private const double Indigestible = 0.20;
+    /// <summary>Oxygen at rest of an animal of 1 g at 25 °C, mL/h.</summary>
+    public double OxygenPerHour { get; init; } = 0.10;
 
-    // Prey sizes by mass of prey over mass of eater, soft over a factor of four. Own choices, set so that
-    // frogs of half a gram take young springtails and those of six grams only some adults, as stomachs tell
-    // (fewer springtails in larger frogs: abstract on Andinobates minutus).
-    private const double TooSmall = 1e-5;
-    private const double SmallSeen = 4e-5;
-    private const double LargeTaken = 0.01;
-    private const double TooLarge = 0.04;
-    private const double NitrogenShare = 0.09;
+    /// <summary>Exponent of its mass.</summary>
+    public double MassExponent { get; init; } = 0.84;
+
+    /// <summary>Factor on it for 10 K.</summary>
+    public double Q10 { get; init; } = 2.2;
+
+    /// <summary>Energy of a milliliter of oxygen, J.</summary>
+    public double OxygenJoules { get; init; } = 20.1;
+
+    /// <summary>Share of the energy in its food that it can use.</summary>
+    public double Metabolizable { get; init; } = 0.80;
+
+    /// <summary>Share of its dry food that it leaves as feces.</summary>
+    public double Indigestible { get; init; } = 0.20;
+
+    /// <summary>Nitrogen in dry flies.</summary>
+    public double NitrogenShare { get; init; } = 0.09;
+
+    /// <summary>
+    /// Prey of this mass over that of its eater is too small to be seen. This and the three that follow are
+    /// own
+    /// choices, set so that frogs of half a gram take young springtails and those of six grams only some
+    /// adults,
+    /// as stomachs tell (fewer springtails in larger frogs: abstract on Andinobates minutus).
+    /// </summary>
+    public double TooSmall { get; init; } = 1e-5;
+
+    /// <summary>From here on all is seen.</summary>
+    public double SmallSeen { get; init; } = 4e-5;
+
+    /// <summary>Up to here all is taken.</summary>
+    public double LargeTaken { get; init; } = 0.01;
+
+    /// <summary>From here on nothing is.</summary>
+    public double TooLarge { get; init; } = 0.04;
 
     /// <summary>Energy spent at rest, J/d.</summary>
     /// <param name="grams">Body mass, g.</param>
     /// <param name="celsius">Temperature, °C.</param>
-    public static double RestingJoulesPerDay(double grams, double celsius) =>
-        24.0 * OxygenJoules * 0.10 * Math.Pow(grams, 0.84) * Math.Pow(2.2, (celsius - 25.0) / 10.0);
+    public double RestingJoulesPerDay(double grams, double celsius) =>
+        24.0
+        * OxygenJoules
+        * OxygenPerHour
+        * Math.Pow(grams, MassExponent)
+        * Math.Pow(Q10, (celsius - 25.0) / 10.0);
 
     /// <summary>Energy of the food it needs, J/d.</summary>
     /// <param name="grams">Body mass, g.</param>
     /// <param name="celsius">Temperature, °C.</param>
     /// <param name="activity">1.5 for adults, 2 for the growing, 2.5 for breeding females.</param>
-    public static double FoodJoulesPerDay(double grams, double celsius, double activity) =>
+    public double FoodJoulesPerDay(double grams, double celsius, double activity) =>
         RestingJoulesPerDay(grams, celsius) * activity / Metabolizable;
 
     /// <summary>Dry food for so much energy in flies, mg.</summary>
     /// <param name="joules">Energy, J.</param>
-    public static double FlyDryMass(double joules) => joules / SmallFlyJoules * FlyDryMilligrams;
+    public double FlyDryMass(double joules) => joules / SmallFlyJoules * FlyDryMilligrams;
 
-    /// <summary>Nitrogen it gives off, for it keeps none: 9 % of its dry food, mg.</summary>
+    /// <summary>Nitrogen it gives off, for it keeps none, mg.</summary>
     /// <param name="dryMilligrams">Dry food, mg.</param>
-    public static double NitrogenMilligrams(double dryMilligrams) => NitrogenShare * dryMilligrams;
+    public double NitrogenMilligrams(double dryMilligrams) => NitrogenShare * dryMilligrams;
 
-    /// <summary>Dry feces: a fifth of its dry food, mg.</summary>
+    /// <summary>Dry feces, mg.</summary>
     /// <param name="dryMilligrams">Dry food, mg.</param>
-    public static double FecesMilligrams(double dryMilligrams) => Indigestible * dryMilligrams;
+    public double FecesMilligrams(double dryMilligrams) => Indigestible * dryMilligrams;
 
     /// <summary>
     /// Chalk that brings flies to a ratio of calcium to phosphorus, mg of CaCO3 for each mg of dry flies.
@@ -82,7 +117,7 @@ public static class FrogNeeds
     /// <param name="preyMilligrams">Fresh mass of the prey, mg.</param>
     /// <param name="grams">Mass of the animal, g.</param>
     /// <returns>0 to 1.</returns>
-    public static double Sees(double preyMilligrams, double grams)
+    public double Sees(double preyMilligrams, double grams)
     {
         double ratio = preyMilligrams / 1000.0 / grams;
         return Math.Min(

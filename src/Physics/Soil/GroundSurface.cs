@@ -2,6 +2,39 @@ using Litterfall.Physics.Air;
 
 namespace Litterfall.Physics.Soil;
 
+/// <summary>How a drying skin of soil holds back vapor.</summary>
+public sealed record DryingSkin
+{
+    /// <summary>
+    /// After van de Griend and Owe 1994: 10 exp[35.63 (0.15 − θ)] s/m (recalled), with what the material
+    /// holds
+    /// at 2 m of suction for the 0.15 of their loam.
+    /// </summary>
+    public static readonly DryingSkin Usual = new();
+
+    /// <summary>Resistance of a wet skin, s/m.</summary>
+    public double WetResistance { get; init; } = 10.0;
+
+    /// <summary>Slope of its logarithm over the wetness: 35.63 × 0.15.</summary>
+    public double Slope { get; init; } = 35.63 * 0.15;
+
+    /// <summary>Head at which it counts as wet, m.</summary>
+    public double WetHeadMeters { get; init; } = -2.0;
+
+    /// <summary>Depth over which its wetness is taken, m.</summary>
+    public double Meters { get; init; } = 0.01;
+
+    /// <summary>
+    /// Mass transfer of still air over the ground, by which zones and leaves side by side are weighed, m/s.
+    /// </summary>
+    public double StillAirMetersPerSecond { get; init; } = 0.0025;
+
+    /// <summary>Resistance, s/m.</summary>
+    /// <param name="wetness">Water over what the material holds at <see cref="WetHeadMeters"/>.</param>
+    public double Resistance(double wetness) =>
+        WetResistance * Math.Exp(Slope * Math.Max(0.0, 1.0 - wetness));
+}
+
 /// <summary>
 /// How readily the floor gives its water to the air: wet leaves freely, bare soil and moss through a drying
 /// skin (van de Griend and Owe 1994, recalled; its 15 % of a sandy loam replaced by what the material itself
@@ -9,22 +42,25 @@ namespace Litterfall.Physics.Soil;
 /// </summary>
 public sealed class GroundSurface
 {
-    private const double SkinMeters = 0.01;
-    private const double CriticalHeadMeters = -2.0;
-    private const double LeastResistance = 10.0;
-    private const double LoamSlope = 35.63 * 0.15;
-    private const double ReferenceMetersPerSecond = 0.0025;
     private const double OwedResistancePerMeter = 4e7;
     private readonly SoilColumns columns;
     private readonly double[] critical;
     private readonly int[] skinNodes;
+    private readonly DryingSkin skin;
 
     /// <summary>The surface of a floor.</summary>
     /// <param name="columns">Its zones.</param>
     /// <param name="litterCapacityMeters">Water that its leaves hold, m; 0 without leaves.</param>
     /// <param name="litterSecondsPerMeter">Resistance of dry leaves, s/m.</param>
-    public GroundSurface(SoilColumns columns, double litterCapacityMeters, double litterSecondsPerMeter)
+    /// <param name="drying">How its skin dries; as published by default.</param>
+    public GroundSurface(
+        SoilColumns columns,
+        double litterCapacityMeters,
+        double litterSecondsPerMeter,
+        DryingSkin? drying = null
+    )
     {
+        skin = drying ?? DryingSkin.Usual;
         this.columns = columns;
         LitterCapacityMeters = litterCapacityMeters;
         LitterSecondsPerMeter = litterSecondsPerMeter;
@@ -32,11 +68,11 @@ public sealed class GroundSurface
         skinNodes = new int[columns.Zones];
         for (int zone = 0; zone < columns.Zones; zone++)
         {
-            critical[zone] = columns.Tables[columns.ElementTable[zone]].WaterContent(CriticalHeadMeters);
+            critical[zone] = columns.Tables[columns.ElementTable[zone]].WaterContent(skin.WetHeadMeters);
             int node = 0;
             while (
                 node + 1 < columns.Nodes - 1
-                && columns.DepthMeters[((node + 1) * columns.Zones) + zone] <= SkinMeters
+                && columns.DepthMeters[((node + 1) * columns.Zones) + zone] <= skin.Meters
             )
             {
                 node++;
@@ -58,7 +94,7 @@ public sealed class GroundSurface
     /// <param name="owedMeters">Water the ground gave to the air without having it yet, m.</param>
     public WaterSupply At(WaterState state, double celsius, double owedMeters)
     {
-        double film = 1.0 / ReferenceMetersPerSecond;
+        double film = 1.0 / skin.StillAirMetersPerSecond;
         double wetLeaves =
             LitterCapacityMeters > 0.0
                 ? Math.Clamp(state.LitterMeters / LitterCapacityMeters, 0.0, 1.0)
@@ -85,15 +121,8 @@ public sealed class GroundSurface
         double theta = SkinWaterContent(state, zone);
         double residual = table.Curve.ResidualWaterContent;
         double wet = (theta - residual) / Math.Max(critical[zone] - residual, 1e-6);
-        return SkinResistance(wet);
+        return skin.Resistance(wet);
     }
-
-    /// <summary>
-    /// Resistance of a drying skin: 10·exp[35.63·0.15·(1 − wetness)], 10 where it is wet, s/m.
-    /// </summary>
-    /// <param name="wetness">Water over what the material holds at 2 m of suction.</param>
-    public static double SkinResistance(double wetness) =>
-        LeastResistance * Math.Exp(LoamSlope * Math.Max(0.0, 1.0 - wetness));
 
     /// <summary>Mean water content of the first centimeter, m³/m³.</summary>
     private double SkinWaterContent(WaterState state, int zone)

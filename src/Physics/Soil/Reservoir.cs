@@ -12,10 +12,11 @@ public readonly record struct Reservoir(
     double OpenShare
 )
 {
-    // Surface tension of water at 20 °C over its weight, 4σ/(ρg), is 0.297 cm²; the pore between grains is
-    // taken as 0.4 of the grain (common practice, no source).
-    private const double RiseSquareMeters = 0.297e-4;
-    private const double PorePerGrain = 0.4;
+    /// <summary>Surface tension of water at 20 °C over its weight, 4σ/(ρg), m².</summary>
+    public const double RiseSquareMeters = 0.297e-4;
+
+    /// <summary>The pore between grains over the grain (common practice, no source).</summary>
+    public const double PorePerGrain = 0.4;
 
     /// <summary>Water per meter of level, m³/m.</summary>
     public double CubicMetersPerMeter => AreaSquareMeters * Drainable * OpenShare;
@@ -32,6 +33,7 @@ public readonly record struct Reservoir(
 
     /// <summary>Height to which water climbs between grains over the free level (Jurin), m.</summary>
     /// <param name="grainMeters">Size of the grains, m, above 0.</param>
-    public static double CapillaryRiseMeters(double grainMeters) =>
-        RiseSquareMeters / (PorePerGrain * grainMeters);
+    /// <param name="porePerGrain">Pore between grains over the grain.</param>
+    public static double CapillaryRiseMeters(double grainMeters, double porePerGrain = PorePerGrain) =>
+        RiseSquareMeters / (porePerGrain * grainMeters);
 }

@@ -64,7 +64,7 @@ public static class OwnConvection
                 "W/(m² K)",
                 (coefficient, 1.5e-3),
                 Reason,
-                () => AlamdariHammond1983.Vertical(-over, height)
+                () => AlamdariHammond1983.Published.Vertical(-over, height)
             );
         }
 
@@ -75,14 +75,14 @@ public static class OwnConvection
                 "W/(m² K)",
                 (rising, 5e-4),
                 Reason,
-                () => AlamdariHammond1983.Unstable(over, width)
+                () => AlamdariHammond1983.Published.Unstable(over, width)
             );
             yield return Source.Case(
                 $"level surface of 4 A/P {width} m, {over} K, air lying on it",
                 "W/(m² K)",
                 (lying, 5e-4),
                 Reason,
-                () => AlamdariHammond1983.Stable(over, width)
+                () => AlamdariHammond1983.Published.Stable(over, width)
             );
         }
 

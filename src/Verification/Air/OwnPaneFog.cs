@@ -14,7 +14,7 @@ namespace Litterfall.Verification.Air;
 /// </summary>
 public static class OwnPaneFog
 {
-    private static readonly PaneFog Pane = new(0.005, 1.0);
+    private static readonly PaneFog Pane = new(0.005, 1.0, 0.13);
     private static readonly CaseSource Source = new(
         "Air",
         "Own worked example, when a pane fogs",

@@ -172,7 +172,7 @@ public static class OwnWetSurfaces
                 "s/m",
                 CaseSource.Within(1e-4, resistance),
                 "The printed digits.",
-                () => GroundSurface.SkinResistance(theta / 0.15)
+                () => DryingSkin.Usual.Resistance(theta / 0.15)
             );
         }
 

@@ -26,7 +26,7 @@ public static class OwnFrogBudget
             "J/d",
             (157.7, 0.06),
             "Four digits.",
-            () => FrogNeeds.RestingJoulesPerDay(4.5, 24.0)
+            () => FrogNeeds.Usual.RestingJoulesPerDay(4.5, 24.0)
         );
         (double Grams, double Activity, double Joules)[] rows =
         [
@@ -48,7 +48,7 @@ public static class OwnFrogBudget
                 "J/d",
                 (joules, joules > 1000.0 ? 0.6 : 0.06),
                 "Digits printed.",
-                () => FrogNeeds.FoodJoulesPerDay(grams, 24.0, activity)
+                () => FrogNeeds.Usual.FoodJoulesPerDay(grams, 24.0, activity)
             );
         }
 
@@ -61,7 +61,7 @@ public static class OwnFrogBudget
     private static IEnumerable<VerificationCase> Budget()
     {
         yield return Source.Case($"small flies a day for 4.5 g", "1", (40.2, 0.06), "Three digits.", () =>
-            FrogNeeds.FoodJoulesPerDay(4.5, 24.0, 1.5) / FrogNeeds.SmallFlyJoules
+            FrogNeeds.Usual.FoodJoulesPerDay(4.5, 24.0, 1.5) / FrogNeeds.Usual.SmallFlyJoules
         );
         yield return Source.Case(
             $"nitrogen of two frogs of 4.5 g on 0.18 m²",
@@ -70,15 +70,18 @@ public static class OwnFrogBudget
             "Three digits.",
             () =>
                 2.0
-                * FrogNeeds.NitrogenMilligrams(
-                    FrogNeeds.FlyDryMass(FrogNeeds.FoodJoulesPerDay(4.5, 24.0, 1.5))
+                * FrogNeeds.Usual.NitrogenMilligrams(
+                    FrogNeeds.Usual.FlyDryMass(FrogNeeds.Usual.FoodJoulesPerDay(4.5, 24.0, 1.5))
                 )
                 * 365.0
                 / 1000.0
                 / 0.18
         );
         yield return Source.Case($"feces of two frogs of 4.5 g", "mg/d", (4.83, 0.006), "Three digits.", () =>
-            2.0 * FrogNeeds.FecesMilligrams(FrogNeeds.FlyDryMass(FrogNeeds.FoodJoulesPerDay(4.5, 24.0, 1.5)))
+            2.0
+            * FrogNeeds.Usual.FecesMilligrams(
+                FrogNeeds.Usual.FlyDryMass(FrogNeeds.Usual.FoodJoulesPerDay(4.5, 24.0, 1.5))
+            )
         );
         yield return Source.Case(
             $"chalk for 12.07 mg of dry flies",
@@ -95,7 +98,7 @@ public static class OwnFrogBudget
                 "1",
                 (share, 6e-4),
                 "Three digits.",
-                () => LitterDecay.Air(saturation)
+                () => LitterDecay.Usual.Air(saturation)
             );
         }
 
@@ -104,7 +107,7 @@ public static class OwnFrogBudget
             "g/d",
             (0.2183, 1e-4),
             "The constant has four digits: 1.476 ± 0.0005.",
-            () => 54.0 * LitterDecay.PerDay(1.476, 24.0, -5.0, 0.5, 0.0)
+            () => 54.0 * LitterDecay.Usual.PerDay(1.476, 24.0, -5.0, 0.5, 0.0)
         );
     }
 }

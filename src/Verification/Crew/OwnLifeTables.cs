@@ -255,7 +255,7 @@ public static class OwnLifeTables
                 "1",
                 (share, 6e-5),
                 "Four digits.",
-                () => GroundDamp.Laying(kilopascals)
+                () => GroundDamp.Usual.Laying(kilopascals)
             );
             yield return Source.Case(
                 $"Folsomia candida at 22 °C and {kilopascals} kPa, growth of a day",
@@ -268,7 +268,7 @@ public static class OwnLifeTables
                     return (
                         rates with
                         {
-                            EggsPerDay = rates.EggsPerDay * GroundDamp.Laying(kilopascals),
+                            EggsPerDay = rates.EggsPerDay * GroundDamp.Usual.Laying(kilopascals),
                         }
                     ).GrowthFactor();
                 }

@@ -171,7 +171,7 @@ public sealed class DesignReaderTests
         var check = DesignChecker.Check(reading.Value!, SampleFiles.Catalog);
         if (run && check.IsGood)
         {
-            _ = LongRun.IsAsked ? DesignRun.Execute(check.Value!).Numbers : DesignRun.Shape(check.Value!);
+            _ = LongRun.IsAsked ? DesignRun.Execute(check.Value!).Numbers : DesignNumbers.Shape(check.Value!);
         }
 
         return check.Faults;

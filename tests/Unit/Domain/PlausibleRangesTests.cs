@@ -1,10 +1,7 @@
-using Litterfall.App;
 using Litterfall.App.Files;
-using Litterfall.Domain;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
 using Xunit;
 
 namespace Litterfall.UnitTests.Domain;

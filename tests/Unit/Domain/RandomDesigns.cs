@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog;
 using System.Globalization;
 using CsCheck;
 using Litterfall.Domain;
@@ -375,8 +376,7 @@ internal static class RandomDesigns
                 : null,
         };
 
-    /// <summary>Designs the checker accepts.</summary>
-    public static Gen<Design> All { get; } =
+    private static readonly Gen<Design> Drawn =
         from design in Built
         from planted in Pick.Maybe(Gen.Int[0, 20_000].Select(d => new DateOnly(2000, 1, 1).AddDays(d)))
         from form in Pick.From(Enum.GetValues<BuildForm>())
@@ -420,6 +420,9 @@ internal static class RandomDesigns
                     },
                 },
         };
+
+    /// <summary>Designs the checker accepts.</summary>
+    public static Gen<Design> All { get; } = Drawn.Where(design => !PlausibleRanges.TooMuch(design).Any());
 
     private static Background Covered(string material, Typed<Length> thickness, Seq<Side> sides) =>
         new()

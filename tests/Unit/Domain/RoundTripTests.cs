@@ -45,7 +45,7 @@ public sealed class RoundTripTests
         RandomDesigns.All.Sample(
             design =>
             {
-                var shape = DesignRun.Shape(Checked(design));
+                var shape = DesignNumbers.Shape(Checked(design));
                 Closes(new DesignResult(shape, [], CheckReport.Write(shape, [])));
             },
             iter: LongRun.Cases(200, 5000)

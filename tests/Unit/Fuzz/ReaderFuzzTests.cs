@@ -2,9 +2,8 @@ using Litterfall.App.Files;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
+using Litterfall.Forecasting;
 using Litterfall.Judging;
-using Litterfall.Judging.Rules;
-using Litterfall.Quantities.Sizing;
 using Litterfall.UnitTests.House;
 using Xunit;
 
@@ -34,7 +33,7 @@ public sealed class ReaderFuzzTests
             Assert.All(reading.Faults, fault => Explained(fault, damaged));
             if (reading.IsGood && DesignChecker.Check(reading.Value!, catalog) is { IsGood: true } design)
             {
-                var shape = DesignRun.Shape(design.Value!);
+                var shape = DesignNumbers.Shape(design.Value!);
                 var report = LongRun.IsAsked
                     ? DesignRun.Execute(design.Value!).Report
                     : CheckReport.Write(shape, RuleBook.Judge(shape));

@@ -83,17 +83,33 @@ internal static partial class FolderGraph
                 .OfType<BaseTypeDeclarationSyntax>()
                 .Select(t => t.Identifier.Text);
 
-    private static IEnumerable<string> Used(string path, string text) =>
-        path.EndsWith(".razor", StringComparison.Ordinal)
-            ? Component().Matches(text).Select(m => m.Groups["name"].Value).Distinct()
-            : CSharpSyntaxTree
-                .ParseText(text)
-                .GetRoot()
-                .DescendantNodes(n => n is not UsingDirectiveSyntax)
-                .OfType<SimpleNameSyntax>()
-                .Where(IsType)
-                .Select(n => n.Identifier.Text)
-                .Distinct();
+    private static IEnumerable<string> Used(string path, string text)
+    {
+        if (path.EndsWith(".razor", StringComparison.Ordinal))
+        {
+            return Component().Matches(text).Select(m => m.Groups["name"].Value).Distinct();
+        }
+
+        var root = CSharpSyntaxTree.ParseText(text).GetRoot();
+        var members = root.DescendantNodes()
+            .Select(n =>
+                n switch
+                {
+                    PropertyDeclarationSyntax property => property.Identifier.Text,
+                    ParameterSyntax parameter => parameter.Identifier.Text,
+                    _ => "",
+                }
+            )
+            .ToHashSet(StringComparer.Ordinal);
+        // A property that has the name of a type hides it, but for where only a type can stand.
+        return root.DescendantNodes(n => n is not UsingDirectiveSyntax)
+            .OfType<SimpleNameSyntax>()
+            .Where(n =>
+                IsType(n) && (!members.Contains(n.Identifier.Text) || SyntaxFacts.IsInTypeOnlyContext(n))
+            )
+            .Select(n => n.Identifier.Text)
+            .Distinct();
+    }
 
     /// <summary>Not a member behind a dot, the key of an argument or of an initializer.</summary>
     private static bool IsType(SimpleNameSyntax name) =>

@@ -1,13 +1,5 @@
-using Litterfall.App.Files;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
-using Litterfall.UnitTests.House;
-using Litterfall.UnitTests.Judging;
-using Litterfall.UnitTests.Quantities.Packs;
-using Litterfall.UnitTests.Quantities.Sizing;
-using Litterfall.Web.Desk;
 using Xunit;
 
 namespace Litterfall.UnitTests.Judging;

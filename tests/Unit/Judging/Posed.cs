@@ -1,24 +1,16 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Litterfall.App.Files;
-using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
-using Litterfall.Domain.Keys;
 using Litterfall.Forecasting;
-using Litterfall.Forecasting.Climate;
-using Litterfall.Forecasting.Coefficients;
-using Litterfall.Forecasting.Floor;
 using Litterfall.Forecasting.Water;
 using Litterfall.Judging;
 using Litterfall.Judging.Rules;
-using Litterfall.Quantities.Sizing;
 using Litterfall.UnitTests.House;
-using Litterfall.UnitTests.Quantities.Packs;
-using Litterfall.UnitTests.Quantities.Sizing;
 using Xunit;
 
 namespace Litterfall.UnitTests.Judging;

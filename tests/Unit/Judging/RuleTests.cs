@@ -12,20 +12,6 @@ public sealed class RuleTests
     private const string Floor = "{ soil: { recipe: ready-rainforest, depth: 7 cm } }";
 
     [Theory]
-    // 450 mm of length, walls of 225 mm: nothing left; of 224 mm: 2 mm left.
-    [InlineData("nothing-left-inside", Severity.Stop, "glass: { walls: 225 mm }", "glass: { walls: 224 mm }")]
-    public void BoxRules(string slug, Severity severity, string trips, string inside)
-    {
-        var box = Cube.Replace(Glass, "{0}", StringComparison.Ordinal);
-        Check(
-            slug,
-            severity,
-            Posed.Run(box.Replace("{0}", trips, StringComparison.Ordinal), Floor),
-            Posed.Run(box.Replace("{0}", inside, StringComparison.Ordinal), Floor)
-        );
-    }
-
-    [Theory]
     // Inside height 450 − 5 = 445 mm.
     [InlineData(
         "layers-higher-than-box",

@@ -30,7 +30,7 @@ public sealed class BareDesignTests
             + "soil: { recipe: ready-rainforest, front: 2 cm, back: 6 cm } }";
         var result = Trips.In(
             life,
-            "{ outside: { length: 45 cm, depth: 45 cm, height: 45 cm }, glass: { walls: 225 mm } }",
+            "{ outside: { length: 8 cm, depth: 45 cm, height: 45 cm }, glass: { walls: 40 mm } }",
             floor
         );
         Assert.True(result.Stops);
@@ -47,7 +47,7 @@ public sealed class BareDesignTests
             ),
             f => Assert.Contains(f.Slug, Sparing)
         );
-        Assert.Empty(Trips.In("").Shape.Stocking);
+        Assert.Empty(Trips.In("").Numbers.Stocking);
     }
 
     private static bool IsFinite(ReportNode node) =>

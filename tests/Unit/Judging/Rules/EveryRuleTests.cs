@@ -1,5 +1,5 @@
-using Litterfall.App.Files;
 using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
 using Litterfall.Judging;
 using Litterfall.UnitTests.House;
 using Xunit;
@@ -70,7 +70,13 @@ public sealed class EveryRuleTests
     public void No_rule_breaks_on_little(string floor, string more)
     {
         foreach (
-            var box in new[] { RuleCheck.Cube, RuleCheck.Cube.Replace("walls: 5", "walls: 300", Ordinal) }
+            var box in new[]
+            {
+                RuleCheck.Cube,
+                RuleCheck
+                    .Cube.Replace("length: 45 cm", "length: 10 cm", Ordinal)
+                    .Replace("walls: 5 mm", "walls: 50 mm", Ordinal),
+            }
         )
         {
             var numbers = Posed.Run(box, floor, more).Numbers;

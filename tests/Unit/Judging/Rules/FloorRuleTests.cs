@@ -4,7 +4,6 @@ using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
-using Litterfall.Judging;
 using Xunit;
 
 namespace Litterfall.UnitTests.Judging.Rules;

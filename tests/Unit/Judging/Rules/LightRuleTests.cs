@@ -1,14 +1,9 @@
 using System.Globalization;
 using System.Text;
-using Litterfall.App.Files;
 using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Photometry;
-using Litterfall.Judging;
 using Litterfall.UnitTests.House;
-using Litterfall.UnitTests.Quantities.Packs;
-using Litterfall.UnitTests.Quantities.Sizing;
 using Xunit;
 
 namespace Litterfall.UnitTests.Judging.Rules;

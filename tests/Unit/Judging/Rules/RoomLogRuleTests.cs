@@ -10,9 +10,8 @@ public sealed class RoomLogRuleTests
     public void A_gap_of_a_day_is_told()
     {
         Assert.Empty(Logged(gapDays: 0).FindingsOf("room-log-odd"));
-        Assert.Contains(
-            Logged(gapDays: 1).FindingsOf("room-log-odd"),
-            f => f.Text.Contains("gap", StringComparison.Ordinal)
+        Assert.Contains(Logged(gapDays: 1).FindingsOf("room-log-odd"), f =>
+            f.Text.Contains("25 hours", StringComparison.Ordinal)
         );
     }
 

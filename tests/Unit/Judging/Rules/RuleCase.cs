@@ -1,7 +1,5 @@
 using Litterfall.Domain.Findings;
 using Litterfall.UnitTests.House;
-using Litterfall.UnitTests.Quantities.Packs;
-using Litterfall.UnitTests.Quantities.Sizing;
 using YamlDotNet.RepresentationModel;
 using YamlDotNet.Serialization;
 using YamlDotNet.Serialization.NamingConventions;

@@ -7,6 +7,7 @@ using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;
 using Litterfall.Forecasting.Water;
+using Litterfall.Judging;
 using Litterfall.UnitTests.House;
 using Litterfall.UnitTests.Quantities.Packs;
 using Litterfall.UnitTests.Quantities.Sizing;
@@ -65,7 +66,6 @@ public sealed class RuleCaseTests
         var workshop = new Workshop { Name = "own", Currency = "EUR" };
         RuleCheck.Check(
             "price-missing",
-        "room-log-odd",
             Severity.Note,
             RuleCheck.PoseFor(workshop, RuleCheck.Floor),
             RuleCheck.PoseFor(workshop with { Prices = prices }, RuleCheck.Floor)

@@ -1,12 +1,6 @@
-using Litterfall.App.Files;
 using Litterfall.Domain.Catalog;
-using Litterfall.Domain.Checking;
-using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
-using Litterfall.Judging;
 using Litterfall.UnitTests.House;
-using Litterfall.UnitTests.Quantities.Packs;
-using Litterfall.UnitTests.Quantities.Sizing;
 using Xunit;
 
 namespace Litterfall.UnitTests.Judging.Rules;

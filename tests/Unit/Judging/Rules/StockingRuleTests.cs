@@ -106,13 +106,13 @@ public sealed class StockingRuleTests
         Assert.NotNull(twice.Finding("stocking-rule-broken"));
         var rated = Trips.In("ratedFor: [ { animal: dendrobates-auratus, count: 4 } ]", Inch);
         Assert.Equal("ratedFor", rated.Finding("stocking-rule-broken")!.Where);
-        Assert.Empty(Trips.In("animals: [ { animal: dendrobates-auratus, count: 0 } ]").Shape.Stocking);
+        Assert.Empty(Trips.In("animals: [ { animal: dendrobates-auratus, count: 0 } ]").Numbers.Stocking);
     }
 
     [Fact]
     public void Rules_that_do_not_apply_are_listed_with_the_reason()
     {
-        var rows = Trips.In(Trips.Animals("archispirostreptus-gigas", 1)).Shape.Stocking;
+        var rows = Trips.In(Trips.Animals("archispirostreptus-gigas", 1)).Numbers.Stocking;
         Assert.Equal(9, rows.Length);
         Assert.Equal(["species-box"], rows.Where(r => r.Applies).Select(r => r.Rule));
         Assert.All(rows.Where(r => !r.Applies), r => Assert.NotEmpty(r.Remark));

@@ -1,5 +1,4 @@
 using Litterfall.Domain.Findings;
-using Litterfall.Judging;
 using Xunit;
 
 namespace Litterfall.UnitTests.Judging.Rules;

@@ -209,7 +209,7 @@ public sealed class CrewPopulationTests
     [InlineData(0.4, 0.0, 0.0)]
     public void Eggs_drown_below_a_tenth_of_air(double air, double eggs, double animals)
     {
-        var (e, a) = GroundDamp.Drown(air);
+        var (e, a) = GroundDamp.Usual.Drown(air);
         Assert.Equal(eggs, e, 1e-12);
         Assert.Equal(animals, a, 1e-12);
     }
@@ -222,12 +222,12 @@ public sealed class CrewPopulationTests
     [Fact]
     public void Large_frogs_leave_small_prey()
     {
-        Assert.Equal(1.0, FrogNeeds.Sees(0.043, 0.5), 1e-12);
-        Assert.Equal(0.0, FrogNeeds.Sees(0.043, 6.0), 1e-12);
+        Assert.Equal(1.0, FrogNeeds.Usual.Sees(0.043, 0.5), 1e-12);
+        Assert.Equal(0.0, FrogNeeds.Usual.Sees(0.043, 6.0), 1e-12);
         // ln(1.869e-5 ÷ 1e-5) ÷ ln 4 = 0.4512.
-        Assert.Equal(0.4512, FrogNeeds.Sees(0.043, 2.3), 1e-3);
-        Assert.Equal(1.0, FrogNeeds.Sees(1.2, 2.3), 1e-12);
-        Assert.Equal(0.0, FrogNeeds.Sees(100.0, 0.5), 1e-12);
+        Assert.Equal(0.4512, FrogNeeds.Usual.Sees(0.043, 2.3), 1e-3);
+        Assert.Equal(1.0, FrogNeeds.Usual.Sees(1.2, 2.3), 1e-12);
+        Assert.Equal(0.0, FrogNeeds.Usual.Sees(100.0, 0.5), 1e-12);
     }
 
     /// <summary>

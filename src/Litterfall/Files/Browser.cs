@@ -1,7 +1,6 @@
 using System.Diagnostics;
-using Litterfall.App.Files;
 
-namespace Litterfall.App;
+namespace Litterfall.App.Files;
 
 /// <summary>Shows a page to somebody who started the program with two clicks.</summary>
 internal static class Browser

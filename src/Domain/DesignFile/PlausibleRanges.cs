@@ -1,10 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Domain.Lists;
 
-namespace Litterfall.Domain.Keys;
+namespace Litterfall.Domain.DesignFile;
 
 /// <summary>From the least to the most that a key takes.</summary>
 /// <param name="Least">Least, SI.</param>
@@ -28,24 +25,6 @@ public sealed record PlausibleRange(double Least, double Most, string Words)
 /// </summary>
 public static class PlausibleRanges
 {
-    /// <summary>Most lamps over one box.</summary>
-    public const int Lamps = 40;
-
-    /// <summary>Most openings for air.</summary>
-    public const int Vents = 40;
-
-    /// <summary>Most times of misting or fogging a day.</summary>
-    public const int Mistings = 96;
-
-    /// <summary>Most lines of plants.</summary>
-    public const int PlantLines = 200;
-
-    /// <summary>Most pieces of wood and stone.</summary>
-    public const int Pieces = 100;
-
-    /// <summary>Most steps of the soil.</summary>
-    public const int Steps = 12;
-
     /// <summary>First day of any date.</summary>
     public static readonly DateOnly FirstDay = new(1990, 1, 1);
 

@@ -1,9 +1,8 @@
 using System.Reflection;
-using Litterfall.App.Files;
 using Microsoft.Extensions.FileProviders;
 using Microsoft.Extensions.Primitives;
 
-namespace Litterfall.App;
+namespace Litterfall.App.Files;
 
 /// <summary>
 /// Style sheet, scripts and fonts of the bench, from inside the program: it is one file, and needs none

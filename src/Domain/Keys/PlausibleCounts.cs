@@ -1,0 +1,26 @@
+namespace Litterfall.Domain.Keys;
+
+/// <summary>
+/// How many of a kind one box takes at most, so that every check ends in seconds. Own choices, well above
+/// what small makers build.
+/// </summary>
+public static class PlausibleCounts
+{
+    /// <summary>Most lamps over one box.</summary>
+    public const int Lamps = 40;
+
+    /// <summary>Most openings for air.</summary>
+    public const int Vents = 40;
+
+    /// <summary>Most times of misting or fogging a day.</summary>
+    public const int Mistings = 96;
+
+    /// <summary>Most lines of plants.</summary>
+    public const int PlantLines = 200;
+
+    /// <summary>Most pieces of wood and stone.</summary>
+    public const int Pieces = 100;
+
+    /// <summary>Most steps of the soil.</summary>
+    public const int Steps = 12;
+}
