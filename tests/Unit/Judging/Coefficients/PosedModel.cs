@@ -3,6 +3,7 @@ using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
+using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Life;
 using Litterfall.Forecasting.Light;
@@ -37,7 +38,12 @@ internal sealed record PosedModel(string Part, string Text, string Box = PosedMo
         foreach (var (path, values) in Lacks)
         {
             var entry = design.Entry(path);
-            design = design.With(entry with { Values = entry.Values.RemoveRange(values) });
+            design = design.With(
+                entry with
+                {
+                    Values = [.. entry.Values.Where(v => !values.Contains(v.Name))],
+                }
+            );
         }
 
         return design;
@@ -50,24 +56,12 @@ internal sealed record PosedModel(string Part, string Text, string Box = PosedMo
             .Where(l => l.Node is ReportNumber)
             .ToDictionary(l => l.Path, l => (ReportNumber)l.Node, StringComparer.Ordinal);
 
-    private ReportNode Report(CheckedDesign design)
-    {
-        var box = BoxGeometry.Of(design);
-        var layers = FloorLayers.Of(design, box);
-        if (Part == "light")
+    private ReportNode Report(CheckedDesign design) =>
+        Part switch
         {
-            return LightReport.Write(LightFigures.Of(design, box, layers));
-        }
-
-        if (Part == "crew")
-        {
-            return LifeReport.Write(DesignRun.Life(design), []);
-        }
-
-        var air = Litterfall.Quantities.AirSpace.Of(design, box, layers);
-        var climate = ClimateFigures.Of(design, box, layers, air, false, false);
-        return Part == "headspace"
-            ? ClimateReport.Write(climate)
-            : WaterReport.Write(FloorWater.Of(design, air, layers, climate, (true, false)));
-    }
+            "light" => LightReport.Write(new DesignNumbers(design).Light),
+            "crew" => LifeReport.Write(new DesignNumbers(design).Upto(Reach.WholeWithoutBands).Life, []),
+            "headspace" => ClimateReport.Write(DesignNumbers.Month(design).Climate),
+            _ => WaterReport.Write(DesignNumbers.Month(design).Water),
+        };
 }
