@@ -1,5 +1,5 @@
-using Litterfall.Domain.Keys;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Keys;
 
 namespace Litterfall.Domain;
 

@@ -1,6 +1,6 @@
+using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
-using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Domain;
 

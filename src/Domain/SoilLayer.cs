@@ -1,7 +1,7 @@
+using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
-using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Domain;
 

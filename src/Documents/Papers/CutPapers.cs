@@ -1,4 +1,3 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Globalization;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Dxf;
@@ -6,6 +5,7 @@ using Litterfall.Documents.Layout;
 using Litterfall.Documents.Svg;
 using Litterfall.Documents.Views;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;

@@ -1,6 +1,6 @@
-using Litterfall.Domain.Catalog;
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
+using Litterfall.Domain.Catalog;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Documents.Views;
@@ -29,7 +29,9 @@ internal static class Hatching
     public static Grain GrainOf(EntryKind? kind, string key) =>
         kind switch
         {
-            EntryKind.Aggregate => key.StartsWith("perlite", StringComparison.Ordinal) ? Grain.Dot : Grain.Pebble,
+            EntryKind.Aggregate => key.StartsWith("perlite", StringComparison.Ordinal)
+                ? Grain.Dot
+                : Grain.Pebble,
             EntryKind.Moss => Grain.Fiber,
             EntryKind.Litter => Grain.Leaf,
             EntryKind.Background or EntryKind.Hardscape => Grain.Cork,

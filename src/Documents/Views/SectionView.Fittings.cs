@@ -1,7 +1,7 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Quantities.Placing;
 
 namespace Litterfall.Documents.Views;

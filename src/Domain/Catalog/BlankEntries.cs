@@ -9,22 +9,102 @@ internal static class BlankEntries
     public static CatalogEntry Of(EntryKind kind) =>
         kind switch
         {
-            EntryKind.Adhesive => new AdhesiveEntry { Key = "", Name = "", Values = [] },
-            EntryKind.Aggregate => new AggregateEntry { Key = "", Name = "", Values = [] },
-            EntryKind.Animal => new AnimalEntry { Key = "", Name = "", Values = [] },
-            EntryKind.Background => new BackgroundEntry { Key = "", Name = "", Values = [] },
-            EntryKind.Crew => new CrewEntry { Key = "", Name = "", Values = [] },
-            EntryKind.Grid => new GridEntry { Key = "", Name = "", Values = [] },
-            EntryKind.Hardscape => new HardscapeEntry { Key = "", Name = "", Values = [] },
-            EntryKind.Lamp => new LampEntry { Key = "", Name = "", Values = [] },
-            EntryKind.Litter => new LitterEntry { Key = "", Name = "", Values = [] },
-            EntryKind.Mesh => new MeshEntry { Key = "", Name = "", Values = [] },
-            EntryKind.Moss => new MossEntry { Key = "", Name = "", Values = [] },
-            EntryKind.Pack => new PackEntry { Key = "", Name = "", Values = [] },
-            EntryKind.Plant => new PlantEntry { Key = "", Name = "", Values = [] },
-            EntryKind.Recipe => new RecipeEntry { Key = "", Name = "", Values = [] },
-            EntryKind.Sheet => new SheetEntry { Key = "", Name = "", Values = [] },
-            EntryKind.Soil => new SoilEntry { Key = "", Name = "", Values = [] },
+            EntryKind.Adhesive => new AdhesiveEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Aggregate => new AggregateEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Animal => new AnimalEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Background => new BackgroundEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Crew => new CrewEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Grid => new GridEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Hardscape => new HardscapeEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Lamp => new LampEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Litter => new LitterEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Mesh => new MeshEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Moss => new MossEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Pack => new PackEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Plant => new PlantEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Recipe => new RecipeEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Sheet => new SheetEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Soil => new SoilEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
             _ => throw new ArgumentOutOfRangeException(nameof(kind)),
         };
 }

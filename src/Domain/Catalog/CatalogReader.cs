@@ -182,7 +182,11 @@ public static class CatalogReader
         var words = EntryKinds.All.Select(known => known.Word());
         throw new FormatException(
             $"'{key}' is of the kind '{word}', which the library does not have: "
-                + (TradeCatalog.Nearest(word, words) is { } near ? $"perhaps {near}" : string.Join(", ", words))
+                + (
+                    TradeCatalog.Nearest(word, words) is { } near
+                        ? $"perhaps {near}"
+                        : string.Join(", ", words)
+                )
         );
     }
 

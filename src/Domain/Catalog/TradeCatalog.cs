@@ -131,7 +131,9 @@ public sealed class TradeCatalog
     /// <summary>The word most like what was typed, or null when none is near.</summary>
     internal static string? Nearest(string typed, IEnumerable<string> words) =>
         words
-            .Select(word => (Word: word, Far: EditDistance(typed.ToLowerInvariant(), word.ToLowerInvariant())))
+            .Select(word =>
+                (Word: word, Far: EditDistance(typed.ToLowerInvariant(), word.ToLowerInvariant()))
+            )
             .Where(pair => pair.Far <= Math.Max(2, typed.Length / 3))
             .OrderBy(pair => pair.Far)
             .ThenBy(pair => pair.Word, StringComparer.Ordinal)

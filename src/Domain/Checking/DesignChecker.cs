@@ -1,7 +1,7 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Collections;
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Units;

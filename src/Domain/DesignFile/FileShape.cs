@@ -1,7 +1,7 @@
-using Litterfall.Domain.Catalog;
 using System.Collections.Concurrent;
 using System.Reflection;
 using System.Runtime.CompilerServices;
+using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
 

@@ -1,6 +1,6 @@
-using Litterfall.Domain.Catalog;
 using System.Collections.Frozen;
 using System.Globalization;
+using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.DesignFile;

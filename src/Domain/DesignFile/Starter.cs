@@ -1,7 +1,7 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Units;
 

@@ -1,6 +1,6 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics.Air;

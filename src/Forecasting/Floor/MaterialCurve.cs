@@ -1,6 +1,6 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Physics.Soil;
 
@@ -20,13 +20,15 @@ public static class MaterialCurve
             entry.ResidualWater is not { } dry
             || entry.SaturatedWater is not { } full
             || entry.SaturatedConductivity is not { } ks
-            || Mode((entry.FirstPoreAlpha, entry.FirstPoreShape), entry.FirstPoreWeight?.Si ?? 1) is not { } first
+            || Mode((entry.FirstPoreAlpha, entry.FirstPoreShape), entry.FirstPoreWeight?.Si ?? 1)
+                is not { } first
         )
         {
             return null;
         }
 
-        var second = first.Weight < 1 ? Mode((entry.SecondPoreAlpha, entry.SecondPoreShape), 1 - first.Weight) : null;
+        var second =
+            first.Weight < 1 ? Mode((entry.SecondPoreAlpha, entry.SecondPoreShape), 1 - first.Weight) : null;
         return new VanGenuchtenParameters
         {
             ThetaR = dry.Si,
@@ -63,12 +65,14 @@ public static class MaterialCurve
             return null;
         }
 
-        return MixEstimate.Of(parts, new MixingLaw { MixingYield = (recipe as GroundEntry)?.MixingYield?.Si });
+        return MixEstimate.Of(
+            parts,
+            new MixingLaw { MixingYield = (recipe as GroundEntry)?.MixingYield?.Si }
+        );
     }
 
     /// <summary>The figures behind the curve, for the question where a number comes from.</summary>
     public static ImmutableArray<Figure> Figures(PorousEntry entry) =>
-        
         [
             .. new[]
             {
@@ -99,7 +103,9 @@ public static class MaterialCurve
             ];
 
     private static MixPart? Part(RecipePart part, TradeCatalog catalog) =>
-        part.Parts > 0 && catalog.Find<PorousEntry>(part.Material) is { } material && Of(material) is { } curve
+        part.Parts > 0
+        && catalog.Find<PorousEntry>(part.Material) is { } material
+        && Of(material) is { } curve
             ? Part(part.Parts, curve, (material as SubstrateEntry)?.DryDensity?.Si)
             : null;
 

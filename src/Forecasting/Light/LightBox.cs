@@ -1,6 +1,6 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Coefficients;
@@ -157,7 +157,11 @@ internal sealed class LightBox
         }
 
         return FaceFinish.Glass(
-            LightLid.Sheet(design.Find<SheetEntry>("box.material"), box.Walls?.Si ?? With.Surface.UsualWall.UseSi(), With)
+            LightLid.Sheet(
+                design.Find<SheetEntry>("box.material"),
+                box.Walls?.Si ?? With.Surface.UsualWall.UseSi(),
+                With
+            )
         );
     }
 
@@ -200,8 +204,7 @@ internal sealed class LightBox
 
         double reflectance = design
             .Find<HardscapeEntry>(FormattableString.Invariant($"hardscape[{i}].material"))
-            ?.Reflectance
-            ?.Si
+            ?.Reflectance?.Si
             ?? With.Light.PieceReflectance.UseSi();
         return new LightBlock(new Box3(from, to), reflectance);
     }

@@ -1,5 +1,5 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;

@@ -1,7 +1,7 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Globalization;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -124,7 +124,9 @@ internal static class CleanSteps
             .Design.Design.Hardscape.Select(
                 (piece, i) =>
                     (
-                        Entry: numbers.Design.Entry<HardscapeEntry>($"hardscape[{NumberText.Integer(i)}].material"),
+                        Entry: numbers.Design.Entry<HardscapeEntry>(
+                            $"hardscape[{NumberText.Integer(i)}].material"
+                        ),
                         piece.Prepared,
                         Key: $"hardscape[{NumberText.Integer(i)}]"
                     )

@@ -1,6 +1,6 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -129,7 +129,9 @@ internal static class DrainageSteps
 
     private static string Cure(DesignNumbers numbers, StepWriter writer)
     {
-        if (numbers.Design.Catalog.Find<AdhesiveEntry>("silicone-neutral")?.CureBeforePlanting is not { } days)
+        if (
+            numbers.Design.Catalog.Find<AdhesiveEntry>("silicone-neutral")?.CureBeforePlanting is not { } days
+        )
         {
             return "";
         }

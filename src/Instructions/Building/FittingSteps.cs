@@ -1,6 +1,6 @@
-using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Parts;
@@ -104,8 +104,7 @@ internal static class FittingSteps
         writer.Step(key, $"Vent{side}, {size}{height}. {over}");
     }
 
-    private static string Wire(MeshEntry mesh) =>
-        mesh.Metal?.Text == "yes" ? "; no wire ends inside" : "";
+    private static string Wire(MeshEntry mesh) => mesh.Metal?.Text == "yes" ? "; no wire ends inside" : "";
 
     /// <summary>" (holes 0.5 mm)", unless the name already says so.</summary>
     private static string Aperture(StepWriter writer, MeshEntry mesh)

@@ -1,5 +1,5 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Buying;
 using Litterfall.Quantities.Cutting;

@@ -1,6 +1,6 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Globalization;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -271,7 +271,8 @@ internal static class ShoppingParts
     {
         var rows = numbers
             .Design.Design.Plants.Select(
-                (plant, i) => (Entry: numbers.Design.Entry<PlantEntry>($"{At("plants", i)}.plant"), plant.Count)
+                (plant, i) =>
+                    (Entry: numbers.Design.Entry<PlantEntry>($"{At("plants", i)}.plant"), plant.Count)
             )
             .GroupBy(row => row.Entry.Key, StringComparer.Ordinal);
         foreach (var row in rows)

@@ -1,7 +1,7 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Life;

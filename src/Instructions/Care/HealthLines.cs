@@ -24,9 +24,7 @@ internal static class HealthLines
             : new("Hygiene", PeopleCautions.Germs.Text, PeopleCautions.Germs.Source);
 
     private static CareLine? Toxin(BoxAnimal animal) =>
-        animal.Entry.Toxin?.Text is { } note
-            ? new CareLine("Skin", note, animal.Entry.Toxin!.Origin)
-            : null;
+        animal.Entry.Toxin?.Text is { } note ? new CareLine("Skin", note, animal.Entry.Toxin!.Origin) : null;
 
     private static CareLine Quarantine(BoxAnimal animal)
     {

@@ -1,5 +1,5 @@
-using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -88,20 +88,12 @@ internal static class HousingLines
                 low.Origin
             )
         : entry.LongestOnRecord is { } most
-            ? new CareLine(
-                "Adult size",
-                $"up to {CareText.Number(most.Value)} mm",
-                most.Origin
-            )
+            ? new CareLine("Adult size", $"up to {CareText.Number(most.Value)} mm", most.Origin)
         : null;
 
     private static CareLine? Group(BoxAnimal animal) =>
         animal.Entry.Group is { } group
-            ? new CareLine(
-                "Group",
-                $"{group.Text}. One species and one locality in a box.",
-                group.Origin
-            )
+            ? new CareLine("Group", $"{group.Text}. One species and one locality in a box.", group.Origin)
             : null;
 
     /// <summary>The smallest box of the library beside the numbers of this box.</summary>

@@ -1,5 +1,5 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -89,7 +89,6 @@ internal static class TooFewWaterCups
     private static bool IsTank(DesignNumbers n, int i) =>
         n
             .Design.Entry<PlantEntry>($"plants[{i.ToString(CultureInfo.InvariantCulture)}].plant")
-            .Habit?.Text
-            ?.Contains("tank", StringComparison.OrdinalIgnoreCase)
+            .Habit?.Text?.Contains("tank", StringComparison.OrdinalIgnoreCase)
             is true;
 }

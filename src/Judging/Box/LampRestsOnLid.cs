@@ -1,5 +1,5 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;

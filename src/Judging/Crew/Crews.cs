@@ -1,6 +1,6 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Globalization;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;

@@ -1,6 +1,6 @@
-using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 

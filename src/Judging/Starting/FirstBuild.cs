@@ -1,7 +1,7 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;

@@ -1,10 +1,10 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.CommandLine;
 using System.Globalization;
 using Litterfall.App.Files;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Coefficients;
@@ -67,8 +67,7 @@ internal static class LibraryCommand
 
         var entries = catalog
             .Entries.Where(e =>
-                (kind is null || e.Kind == asked)
-                && (name is null || e.Key == TradeCatalog.Canonical(name))
+                (kind is null || e.Kind == asked) && (name is null || e.Key == TradeCatalog.Canonical(name))
             )
             .ToArray();
         if (entries.Length == 0)

@@ -1,8 +1,8 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Globalization;
 using System.Text;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Judging;

@@ -1,7 +1,7 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -226,7 +226,11 @@ public static class CutList
     private static void AddVent(CheckedDesign design, int i, ImmutableArray<CutPart>.Builder parts)
     {
         var vent = design.Design.Vents[i];
-        if (design.Find<MeshEntry>($"vents[{i}].mesh") is not { } mesh || vent.Length is null || vent.Width is null)
+        if (
+            design.Find<MeshEntry>($"vents[{i}].mesh") is not { } mesh
+            || vent.Length is null
+            || vent.Width is null
+        )
         {
             return;
         }

@@ -1,5 +1,5 @@
-using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -56,10 +56,7 @@ public sealed record Sealants
                 "days of cure before planting",
                 used.Select(e => e.CureBeforePlanting)
             ),
-            CureBeforeAnimals = Longest(
-                "days of cure before animals",
-                used.Select(e => e.CureBeforeAnimals)
-            ),
+            CureBeforeAnimals = Longest("days of cure before animals", used.Select(e => e.CureBeforeAnimals)),
         };
     }
 
@@ -109,8 +106,7 @@ public sealed record Sealants
 
     /// <summary>One cartridge, where a coverage is given as area per cartridge.</summary>
     private static Figure Cartridge(AdhesiveEntry? silicone) =>
-        silicone?.Cartridge
-        ?? Figure.Choice("cartridge", 310, Unit.Milliliter, "the usual cartridge");
+        silicone?.Cartridge ?? Figure.Choice("cartridge", 310, Unit.Milliliter, "the usual cartridge");
 
     private static Figure Whole(string name, Figure amount, Figure pack) =>
         Figure

@@ -1,6 +1,6 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -101,10 +101,7 @@ public static class GlassCheck
 
         var flood = Flood(ground, box);
         var sheet = design.Find<SheetEntry>("box.material") ?? design.Catalog.Find<SheetEntry>("float-glass");
-        if (
-            sheet?.AllowablePermanent is not { } permanent
-            || sheet.AllowableFreeEdge is not { } free
-        )
+        if (sheet?.AllowablePermanent is not { } permanent || sheet.AllowableFreeEdge is not { } free)
         {
             return [];
         }

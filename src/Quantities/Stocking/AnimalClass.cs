@@ -1,6 +1,6 @@
-using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Quantities.Measures;
 
@@ -41,13 +41,23 @@ public sealed record BoxAnimal(Resident Resident, AnimalEntry Entry, string Path
         for (var i = 0; i < design.Design.Animals.Count; i++)
         {
             var path = $"animals[{NumberText.Integer(i)}]";
-            yield return new(design.Design.Animals[i], design.Entry<AnimalEntry>($"{path}.animal"), path, false);
+            yield return new(
+                design.Design.Animals[i],
+                design.Entry<AnimalEntry>($"{path}.animal"),
+                path,
+                false
+            );
         }
 
         for (var i = 0; i < design.Design.RatedFor.Count; i++)
         {
             var path = $"ratedFor[{NumberText.Integer(i)}]";
-            yield return new(design.Design.RatedFor[i], design.Entry<AnimalEntry>($"{path}.animal"), path, true);
+            yield return new(
+                design.Design.RatedFor[i],
+                design.Entry<AnimalEntry>($"{path}.animal"),
+                path,
+                true
+            );
         }
     }
 }

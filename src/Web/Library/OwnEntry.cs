@@ -1,8 +1,8 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 
 namespace Litterfall.Web.Library;

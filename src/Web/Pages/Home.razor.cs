@@ -1,10 +1,10 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Documents.Svg;
 using Litterfall.Documents.Views;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;
@@ -39,12 +39,7 @@ public sealed partial class Home
     protected override async Task OnInitializedAsync()
     {
         await Library.LoadAsync();
-        animals =
-        [
-            .. Library
-                .Catalog.Of<AnimalEntry>()
-                .OrderBy(e => e.Name, StringComparer.Ordinal),
-        ];
+        animals = [.. Library.Catalog.Of<AnimalEntry>().OrderBy(e => e.Name, StringComparer.Ordinal)];
         drawn = [.. Options.Examples.Take(6).Select(e => (e, Drawn(e)))];
         designs = await Store.DesignsAsync();
         watch = Store.Watch((_, _) => _ = InvokeAsync(AgainAsync));

@@ -1,5 +1,5 @@
-using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;

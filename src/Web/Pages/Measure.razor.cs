@@ -1,8 +1,8 @@
-using Litterfall.Domain.Units;
-using Litterfall.Domain.Catalog.Entries;
 using System.Globalization;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Quantities.Measuring;
 using Litterfall.Quantities.Sizing;

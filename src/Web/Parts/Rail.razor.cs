@@ -1,6 +1,6 @@
-using Litterfall.Domain.Figures;
-using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
+using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Judging;
 using Litterfall.Judging.Levers;
@@ -108,10 +108,7 @@ public sealed partial class Rail
             ]
             : [];
 
-    private (double, double, string)? Band(
-        Func<AnimalEntry, Figure?> low,
-        Func<AnimalEntry, Figure?> high
-    ) =>
+    private (double, double, string)? Band(Func<AnimalEntry, Figure?> low, Func<AnimalEntry, Figure?> high) =>
         Month is { } month && SpeciesBand.Of(month.Design, low, high) is { } band
             ? (band.Low, band.High, "wanted")
             : null;

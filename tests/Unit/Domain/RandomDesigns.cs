@@ -1,7 +1,7 @@
-using Litterfall.Domain.Catalog;
 using System.Globalization;
 using CsCheck;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;

@@ -1,9 +1,9 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Text.Json;
 using Litterfall.App;
 using Litterfall.App.Files;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;

@@ -60,11 +60,7 @@ public sealed class EntryMemberTests
 
     [Fact]
     public void An_unknown_kind_is_refused_with_a_near_word() =>
-        Assert.Contains(
-            "perhaps soil",
-            Assert.Single(Faults("soill", "")).Message,
-            StringComparison.Ordinal
-        );
+        Assert.Contains("perhaps soil", Assert.Single(Faults("soill", "")).Message, StringComparison.Ordinal);
 
     [Fact]
     public void Words_and_kinds_lead_to_each_other() =>

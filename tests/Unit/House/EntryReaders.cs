@@ -20,19 +20,21 @@ internal static class EntryReaders
             .SelectMany(type =>
                 type.GetProperties(BindingFlags.Public | BindingFlags.Instance | BindingFlags.DeclaredOnly)
             )
-            .Where(property =>
-                property.Name != nameof(CatalogEntry.Kind) && property.PropertyType != typeof(Type)
-            )
+            .Where(property => property.Name is not (nameof(CatalogEntry.Kind) or "EqualityContract"))
             .Select(property => $"{property.DeclaringType!.Name}.{property.Name}");
 
     /// <summary>The members some code of the product asks for.</summary>
     public static HashSet<string> Read() =>
         [
             .. Directory
-                .EnumerateFiles(AppContext.BaseDirectory, "Litterfall*.dll")
-                .Where(file => !Path.GetFileName(file).Contains("Tests", StringComparison.Ordinal))
+                .EnumerateFiles(AppContext.BaseDirectory, "*.dll")
+                .Where(file => IsOfTheProduct(Path.GetFileName(file)))
                 .SelectMany(Asked),
         ];
+
+    private static bool IsOfTheProduct(string file) =>
+        file.StartsWith("litterfall", StringComparison.OrdinalIgnoreCase)
+        && !file.Contains("Tests", StringComparison.Ordinal);
 
     private static IEnumerable<string> Asked(string file)
     {

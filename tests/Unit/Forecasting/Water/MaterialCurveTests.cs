@@ -1,6 +1,6 @@
-using Litterfall.Domain.Catalog.Entries;
 using Litterfall.App;
 using Litterfall.App.Files;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;

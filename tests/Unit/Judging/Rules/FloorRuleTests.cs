@@ -1,6 +1,6 @@
-using Litterfall.Domain.Catalog.Entries;
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -268,7 +268,8 @@ public sealed class FloorRuleTests
         {
             Key = "own-mesh",
             Name = "own mesh",
-            Values = [
+            Values =
+            [
                 new CatalogValue
                 {
                     Name = "aperture",
