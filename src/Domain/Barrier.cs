@@ -1,4 +1,5 @@
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;

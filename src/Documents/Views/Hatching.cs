@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Documents.Views;

@@ -7,27 +7,15 @@ internal static class BlankEntries
 {
     /// <summary>The empty entry of a kind.</summary>
     public static CatalogEntry Of(EntryKind kind) =>
+        Living(kind)
+        ?? OfTheFloor(kind)
+        ?? OfTheBox(kind)
+        ?? throw new ArgumentOutOfRangeException(nameof(kind));
+
+    private static CatalogEntry? Living(EntryKind kind) =>
         kind switch
         {
-            EntryKind.Adhesive => new AdhesiveEntry
-            {
-                Key = "",
-                Name = "",
-                Values = [],
-            },
-            EntryKind.Aggregate => new AggregateEntry
-            {
-                Key = "",
-                Name = "",
-                Values = [],
-            },
             EntryKind.Animal => new AnimalEntry
-            {
-                Key = "",
-                Name = "",
-                Values = [],
-            },
-            EntryKind.Background => new BackgroundEntry
             {
                 Key = "",
                 Name = "",
@@ -39,19 +27,25 @@ internal static class BlankEntries
                 Name = "",
                 Values = [],
             },
+            EntryKind.Plant => new PlantEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            _ => null,
+        };
+
+    private static CatalogEntry? OfTheFloor(EntryKind kind) =>
+        kind switch
+        {
+            EntryKind.Aggregate => new AggregateEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
             EntryKind.Grid => new GridEntry
-            {
-                Key = "",
-                Name = "",
-                Values = [],
-            },
-            EntryKind.Hardscape => new HardscapeEntry
-            {
-                Key = "",
-                Name = "",
-                Values = [],
-            },
-            EntryKind.Lamp => new LampEntry
             {
                 Key = "",
                 Name = "",
@@ -75,25 +69,7 @@ internal static class BlankEntries
                 Name = "",
                 Values = [],
             },
-            EntryKind.Pack => new PackEntry
-            {
-                Key = "",
-                Name = "",
-                Values = [],
-            },
-            EntryKind.Plant => new PlantEntry
-            {
-                Key = "",
-                Name = "",
-                Values = [],
-            },
             EntryKind.Recipe => new RecipeEntry
-            {
-                Key = "",
-                Name = "",
-                Values = [],
-            },
-            EntryKind.Sheet => new SheetEntry
             {
                 Key = "",
                 Name = "",
@@ -105,6 +81,48 @@ internal static class BlankEntries
                 Name = "",
                 Values = [],
             },
-            _ => throw new ArgumentOutOfRangeException(nameof(kind)),
+            _ => null,
+        };
+
+    private static CatalogEntry? OfTheBox(EntryKind kind) =>
+        kind switch
+        {
+            EntryKind.Adhesive => new AdhesiveEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Background => new BackgroundEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Hardscape => new HardscapeEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Lamp => new LampEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Pack => new PackEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            EntryKind.Sheet => new SheetEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
+            _ => null,
         };
 }

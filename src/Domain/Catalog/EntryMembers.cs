@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
 
 namespace Litterfall.Domain.Catalog;
 

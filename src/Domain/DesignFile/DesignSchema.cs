@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.DesignFile;

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Globalization;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.DesignFile;

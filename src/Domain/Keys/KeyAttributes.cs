@@ -1,4 +1,5 @@
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 
 namespace Litterfall.Domain.Keys;
 

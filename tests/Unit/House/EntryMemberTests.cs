@@ -1,6 +1,7 @@
 using System.Text.Json;
 using Litterfall.App.Files;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Faults;
 
 namespace Litterfall.UnitTests.House;

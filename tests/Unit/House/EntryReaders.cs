@@ -59,7 +59,7 @@ internal static class EntryReaders
         where name.StartsWith("get_", StringComparison.Ordinal)
         select $"{code.GetString(type.Name)}.{name[4..]}";
 
-    /// <summary>Getters called within the project of the entries, but not by the entries themselves.</summary>
+    /// <summary>Getters called within the project of the entries, not by the entries themselves.</summary>
     private static IEnumerable<string> Inside(PEReader image, MetadataReader code)
     {
         var getters = new Dictionary<int, string>();
@@ -87,7 +87,7 @@ internal static class EntryReaders
             : bodies.SelectMany(body => Calls(body, getters)).Distinct(StringComparer.Ordinal);
     }
 
-    /// <summary>A call is one byte (0x28 or 0x6F) and the token of the method, ECMA-335 III.3.19 and 4.2.</summary>
+    /// <summary>A call is a byte (0x28, 0x6F) and the token of the method: ECMA-335 III.3.19, 4.2.</summary>
     private static IEnumerable<string> Calls(byte[] body, Dictionary<int, string> getters)
     {
         for (var i = 0; i + 5 <= body.Length; i++)

@@ -11,7 +11,7 @@ public sealed record AggregateEntry : PorousEntry
     /// <summary>Dry mass of a poured volume, kg/m³.</summary>
     public Figure? BulkDensity => Number("bulkDensity");
 
-    /// <summary>Name of <see cref="InterparticleVoids"/> in files, for those who write a measured value.</summary>
+    /// <summary>Name in files of <see cref="InterparticleVoids"/>, for a measured value.</summary>
     public const string InterparticleVoidsKey = "interparticleVoids";
 
     /// <summary>Share of a poured volume that lies between the grains.</summary>

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 
-namespace Litterfall.Domain.Catalog;
+namespace Litterfall.Domain.Catalog.Entries;
 
 /// <summary>A published or other source.</summary>
 /// <param name="Key">Short name used by values.</param>
@@ -46,8 +46,8 @@ public sealed record RecipePart(string Material, double Parts);
 public sealed record CatalogText(string Text, Citation Origin);
 
 /// <summary>
-/// A material, recipe, animal, plant, crew animal, lamp or pack. Each kind is a record of its own in
-/// <c>Entries</c> with a member for every value it may have.
+/// A material, recipe, animal, plant, crew animal, lamp or pack. Each kind is a record of its own with a
+/// member for every value it may have.
 /// </summary>
 public abstract record CatalogEntry
 {

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Litterfall.Domain.Catalog;
+namespace Litterfall.Domain.Catalog.Entries;
 
 /// <summary>What an entry of the library is, in the order of the words.</summary>
 public enum EntryKind
