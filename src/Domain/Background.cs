@@ -1,3 +1,5 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
@@ -9,7 +11,7 @@ namespace Litterfall.Domain;
 public sealed record Background
 {
     /// <summary>Material.</summary>
-    [Means("Material of the background."), Names("background")]
+    [Means("Material of the background."), Names(EntryKind.Background)]
     public required string Material { get; init; }
 
     /// <summary>Thickness.</summary>

@@ -1,3 +1,5 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
@@ -9,7 +11,7 @@ namespace Litterfall.Domain;
 public sealed record Barrier
 {
     /// <summary>Mesh.</summary>
-    [Means("Mesh material."), Names("mesh")]
+    [Means("Mesh material."), Names(EntryKind.Mesh)]
     public required string Material { get; init; }
 
     /// <summary>Upturn on all edges.</summary>

@@ -1,3 +1,5 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
@@ -21,7 +23,7 @@ public sealed record Box
     public Glass? Glass { get; init; }
 
     /// <summary>Sheet material of the panes.</summary>
-    [Means("Material of the panes; float-glass if left out."), Names("sheet")]
+    [Means("Material of the panes; float-glass if left out."), Names(EntryKind.Sheet)]
     public string? Material { get; init; }
 
     /// <summary>Top or front.</summary>

@@ -1,3 +1,5 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 
@@ -8,7 +10,7 @@ namespace Litterfall.Domain;
 public sealed record DrainageLayer
 {
     /// <summary>Aggregate.</summary>
-    [Means("Drainage aggregate."), Names("aggregate")]
+    [Means("Drainage aggregate."), Names(EntryKind.Aggregate)]
     public string? Material { get; init; }
 
     /// <summary>Depth.</summary>
@@ -20,7 +22,7 @@ public sealed record DrainageLayer
     public Typed<Length>? Raised { get; init; }
 
     /// <summary>Grid of a raised floor.</summary>
-    [Means("Grid of a raised floor."), Names("grid")]
+    [Means("Grid of a raised floor."), Names(EntryKind.Grid)]
     public string? Grid { get; init; }
 
     /// <summary>Loss.</summary>

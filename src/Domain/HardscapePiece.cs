@@ -1,3 +1,5 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 
@@ -8,7 +10,7 @@ namespace Litterfall.Domain;
 public sealed record HardscapePiece
 {
     /// <summary>Material.</summary>
-    [Means("Wood, cork or stone."), Names("hardscape")]
+    [Means("Wood, cork or stone."), Names(EntryKind.Hardscape)]
     public required string Material { get; init; }
 
     /// <summary>Mass.</summary>

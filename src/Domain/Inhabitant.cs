@@ -1,3 +1,5 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 
 namespace Litterfall.Domain;
@@ -7,7 +9,7 @@ namespace Litterfall.Domain;
 public sealed record Inhabitant
 {
     /// <summary>Catalog crew.</summary>
-    [Key("animal"), Means("Crew animal."), Names("crew")]
+    [Key("animal"), Means("Crew animal."), Names(EntryKind.Crew)]
     public required string Kind { get; init; }
 
     /// <summary>Count.</summary>

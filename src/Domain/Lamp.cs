@@ -1,3 +1,5 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 
@@ -8,7 +10,7 @@ namespace Litterfall.Domain;
 public sealed record Lamp
 {
     /// <summary>Catalog lamp.</summary>
-    [Key("lamp"), Means("Lamp."), Names("lamp")]
+    [Key("lamp"), Means("Lamp."), Names(EntryKind.Lamp)]
     public required string Kind { get; init; }
 
     /// <summary>Light.</summary>

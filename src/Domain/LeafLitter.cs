@@ -1,3 +1,5 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 
@@ -8,7 +10,7 @@ namespace Litterfall.Domain;
 public sealed record LeafLitter
 {
     /// <summary>Material.</summary>
-    [Means("Leaves."), Names("litter")]
+    [Means("Leaves."), Names(EntryKind.Litter)]
     public required string Material { get; init; }
 
     /// <summary>Loose depth.</summary>

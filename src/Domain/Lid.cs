@@ -1,3 +1,5 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 
@@ -8,7 +10,7 @@ namespace Litterfall.Domain;
 public sealed record Lid
 {
     /// <summary>"glass", a sheet or a mesh.</summary>
-    [Means("glass, another sheet, or a mesh."), Names("sheet", "mesh")]
+    [Means("glass, another sheet, or a mesh."), Names(EntryKind.Sheet, EntryKind.Mesh)]
     public required string Material { get; init; }
 
     /// <summary>Thickness of a pane.</summary>

@@ -1,3 +1,5 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 
@@ -8,7 +10,7 @@ namespace Litterfall.Domain;
 public sealed record MossLayer
 {
     /// <summary>Material.</summary>
-    [Means("Moss."), Names("moss")]
+    [Means("Moss."), Names(EntryKind.Moss)]
     public required string Material { get; init; }
 
     /// <summary>Depth.</summary>

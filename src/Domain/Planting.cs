@@ -1,3 +1,5 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 
@@ -8,7 +10,7 @@ namespace Litterfall.Domain;
 public sealed record Planting
 {
     /// <summary>Catalog plant.</summary>
-    [Key("plant"), Means("Plant."), Names("plant")]
+    [Key("plant"), Means("Plant."), Names(EntryKind.Plant)]
     public required string Kind { get; init; }
 
     /// <summary>Count.</summary>

@@ -1,3 +1,5 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 
@@ -8,7 +10,7 @@ namespace Litterfall.Domain;
 public sealed record Resident
 {
     /// <summary>Catalog animal.</summary>
-    [Key("animal"), Means("Animal."), Names("animal")]
+    [Key("animal"), Means("Animal."), Names(EntryKind.Animal)]
     public required string Kind { get; init; }
 
     /// <summary>Count.</summary>

@@ -1,3 +1,5 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
@@ -9,7 +11,7 @@ namespace Litterfall.Domain;
 public sealed record SoilLayer
 {
     /// <summary>Recipe or single material.</summary>
-    [Means("Recipe of the mix, or a single soil material."), Names("recipe", "soil")]
+    [Means("Recipe of the mix, or a single soil material."), Names(EntryKind.Recipe, EntryKind.Soil)]
     public required string Recipe { get; init; }
 
     /// <summary>Level depth.</summary>

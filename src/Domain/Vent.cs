@@ -1,3 +1,5 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Units;
 
@@ -24,7 +26,7 @@ public sealed record Vent
     public Typed<Length>? Height { get; init; }
 
     /// <summary>Mesh.</summary>
-    [Means("Mesh over the opening, or none."), Names("mesh")]
+    [Means("Mesh over the opening, or none."), Names(EntryKind.Mesh)]
     public string? Mesh { get; init; }
 
     /// <summary>Side.</summary>

@@ -5,6 +5,7 @@ using Litterfall.Documents.Layout;
 using Litterfall.Documents.Svg;
 using Litterfall.Documents.Views;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
@@ -89,7 +90,7 @@ internal static class CutPapers
                 ),
                 cut.Thickness is { } t ? CutView.Exact(t.Si) : "",
                 "",
-                job.Numbers.Design.Catalog.Find(cut.Material)?.Name ?? cut.Material,
+                job.Numbers.Design.Catalog.Find<PanelEntry>(cut.Material)?.Name ?? cut.Material,
                 $"{Tolerance(job, cut)}{cut.Note}{CutView.Holes(cut)}"
             );
         }
@@ -127,13 +128,13 @@ internal static class CutPapers
         );
 
     private static string Tolerance(PaperJob job, CutPart cut) =>
-        job.Numbers.Design.Catalog.Find(cut.Material)?.Figure("toleranceCut") is { } t
+        job.Numbers.Design.Catalog.Find<PanelEntry>(cut.Material)?.CutTolerance is { } t
             ? $"±{CutView.Exact(t.Si)}; "
             : "";
 
     private static PaperFile Glass(PaperJob job, List<CutPart> glass)
     {
-        var first = job.Numbers.Design.Catalog.Find(glass[0].Material);
+        var first = job.Numbers.Design.Catalog.Find<PanelEntry>(glass[0].Material);
         var page = PageFrame.OneSide(job.Wish.Size, job.Head("Drawing for the glass shop"), style =>
             GlassBlocks(job, glass, first, style)
         );
@@ -143,7 +144,7 @@ internal static class CutPapers
     private static List<Block> GlassBlocks(
         PaperJob job,
         List<CutPart> glass,
-        CatalogEntry? material,
+        PanelEntry? material,
         Style style
     )
     {
@@ -174,7 +175,7 @@ internal static class CutPapers
             );
         }
 
-        var tolerance = material?.Figure("toleranceCut");
+        var tolerance = material?.CutTolerance;
         var (columns, tall) =
             glass.Count > 4 ? (2, 36 + 22 * style.Air) : (glass.Count > 1 ? 2 : 1, 60 + 20 * style.Air);
         return
@@ -199,7 +200,7 @@ internal static class CutPapers
         ];
     }
 
-    private static IEnumerable<Block> Notes(CatalogEntry? material, Figure? tolerance)
+    private static IEnumerable<Block> Notes(PanelEntry? material, Figure? tolerance)
     {
         var size = tolerance is null
             ? "tolerance as agreed"

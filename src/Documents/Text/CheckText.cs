@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;

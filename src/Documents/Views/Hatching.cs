@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Documents.Views;
@@ -25,13 +27,15 @@ internal enum Grain
 internal static class Hatching
 {
     /// <summary>Grains of a material, by its catalog key and kind.</summary>
-    public static Grain GrainOf(string kind, string key) =>
+    public static Grain GrainOf(EntryKind? kind, string key) =>
         kind switch
         {
-            "aggregate" => key.StartsWith("perlite", StringComparison.Ordinal) ? Grain.Dot : Grain.Pebble,
-            "moss" => Grain.Fiber,
-            "litter" => Grain.Leaf,
-            "background" or "hardscape" => Grain.Cork,
+            EntryKind.Aggregate => key.StartsWith("perlite", StringComparison.Ordinal)
+                ? Grain.Dot
+                : Grain.Pebble,
+            EntryKind.Moss => Grain.Fiber,
+            EntryKind.Litter => Grain.Leaf,
+            EntryKind.Background or EntryKind.Hardscape => Grain.Cork,
             _ when Has(key, "bark") || Has(key, "chips") => Grain.Flake,
             _ when Has(key, "charcoal") => Grain.Chip,
             _ when Has(key, "fern") || Has(key, "sphagnum") || Has(key, "fibre") => Grain.Fiber,
@@ -45,7 +49,7 @@ internal static class Hatching
     public static ImmutableArray<(Grain Grain, double Share)> Of(FloorLayer layer) =>
         layer.Components.Length > 0
             ? [.. layer.Components.Select(c => (GrainOf(c.Material.Kind, c.Material.Key), c.Share.Si))]
-            : [(GrainOf(layer.Material?.Kind ?? "", layer.Material?.Key ?? ""), 1)];
+            : [(GrainOf(layer.Material?.Kind, layer.Material?.Key ?? ""), 1)];
 
     /// <summary>Fills an outline with grains.</summary>
     public static void Fill(

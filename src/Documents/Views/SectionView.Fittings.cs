@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Quantities.Placing;
 
 namespace Litterfall.Documents.Views;
@@ -152,7 +153,7 @@ public sealed partial class SectionView
 
         sketch.Key = "lid";
         var thick = Math.Max(lid.Thickness?.Si ?? 0.004, 0.4 / scale / 1000);
-        var mesh = scene.Numbers.Design.Find("lid.material")?.Kind == "mesh";
+        var mesh = scene.Numbers.Design.Find("lid.material") is MeshEntry;
         if (mesh)
         {
             sketch.Line(At(0, Terrain.Height), At(Span, Terrain.Height), new Pen(Tone.Ink, 0.6, 0.7));

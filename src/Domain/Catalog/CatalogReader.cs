@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -89,7 +90,18 @@ public static class CatalogReader
         {
             try
             {
-                entries.Add(ReadEntry(file, item, workshops));
+                var entry = ReadEntry(file, item, workshops);
+                var strange = entry.Values.Select(value => Strange(file, entry, value)).OfType<TextFault>();
+                var before = faults.Count;
+                foreach (var fault in strange)
+                {
+                    faults.Add(fault);
+                }
+
+                if (faults.Count == before)
+                {
+                    entries.Add(entry);
+                }
             }
             catch (FormatException e)
             {
@@ -130,6 +142,54 @@ public static class CatalogReader
         return [];
     }
 
+    /// <summary>What is wrong with the name of a value: nothing reads it, or not in this form.</summary>
+    private static TextFault? Strange(CatalogFile file, CatalogEntry entry, CatalogValue value)
+    {
+        var member = EntryMembers.Find(entry.Kind, value.Name);
+        if (member is null)
+        {
+            var names = EntryMembers.Of(entry.Kind).Select(known => known.Name);
+            return new TextFault(
+                file.Path,
+                1,
+                1,
+                $"'{entry.Key}' has a value {value.Name}, which the kind {entry.Kind.Word()} does not know",
+                TradeCatalog.Nearest(value.Name, names) is { } near
+                    ? $"perhaps {near}"
+                    : $"one of {string.Join(", ", names)}"
+            );
+        }
+
+        return member.IsText == value.Text is not null
+            ? null
+            : new TextFault(
+                file.Path,
+                1,
+                1,
+                $"{value.Name} of '{entry.Key}' is a {(member.IsText ? "number" : "text")}",
+                member.IsText ? "a text" : "a number with its unit"
+            );
+    }
+
+    private static EntryKind KindOf(JsonElement item, string key)
+    {
+        var word = Text(item, "kind") ?? throw new FormatException($"'{key}' has no kind");
+        if (EntryKinds.Find(word) is { } kind)
+        {
+            return kind;
+        }
+
+        var words = EntryKinds.All.Select(known => known.Word());
+        throw new FormatException(
+            $"'{key}' is of the kind '{word}', which the library does not have: "
+                + (
+                    TradeCatalog.Nearest(word, words) is { } near
+                        ? $"perhaps {near}"
+                        : string.Join(", ", words)
+                )
+        );
+    }
+
     private static CatalogEntry ReadEntry(CatalogFile file, JsonElement item, bool workshops)
     {
         var key = Text(item, "key") ?? throw new FormatException("an entry has no key");
@@ -147,23 +207,22 @@ public static class CatalogReader
             }
         }
 
-        return new CatalogEntry
+        var entry = BlankEntries.Of(KindOf(item, key)) with
         {
             Key = TradeCatalog.Canonical(key),
-            Kind = Text(item, "kind") ?? throw new FormatException($"'{key}' has no kind"),
             Name = Text(item, "name") ?? throw new FormatException($"'{key}' has no name"),
             Synonyms = Texts(item, "synonyms"),
             Note = Text(item, "note"),
-            Values = values.ToImmutable(),
+            Values = [.. values.Values],
             Parts = Parts(item, key),
             PartsOrigin =
                 item.TryGetProperty("partsSource", out var origin)
                     ? ReadOrigin(file, key, "partsSource", origin, workshops)
                 : workshops ? new Citation("workshop", $"{file.Path}, {key}, parts", Provenance.Entered)
                 : null,
-            Material = Text(item, "material"),
             IsWorkshops = workshops,
         };
+        return entry is PackEntry pack ? pack with { Material = Text(item, "material") } : entry;
     }
 
     private static CatalogValue ReadValue(CatalogFile file, string key, JsonProperty value, bool workshops)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
 
 namespace Litterfall.Domain.Catalog;
 
@@ -59,9 +60,11 @@ public sealed class TradeCatalog
 
     /// <summary>All entries, by kind and key.</summary>
     public IEnumerable<CatalogEntry> Entries =>
-        entries
-            .Values.OrderBy(e => e.Kind, StringComparer.Ordinal)
-            .ThenBy(e => e.Key, StringComparer.Ordinal);
+        entries.Values.OrderBy(e => e.Kind).ThenBy(e => e.Key, StringComparer.Ordinal);
+
+    /// <summary>All entries of a kind, by key.</summary>
+    public IEnumerable<T> Of<T>()
+        where T : CatalogEntry => Entries.OfType<T>();
 
     /// <summary>The key in its canonical spelling: lower case, hyphens for blanks.</summary>
     public static string Canonical(string key) => key.Trim().ToLowerInvariant().Replace(' ', '-');
@@ -69,17 +72,22 @@ public sealed class TradeCatalog
     /// <summary>The entry with this key, or null.</summary>
     public CatalogEntry? Find(string key) => entries.GetValueOrDefault(Canonical(key));
 
+    /// <summary>The entry with this key, or null where there is none of the kind.</summary>
+    public T? Find<T>(string key)
+        where T : CatalogEntry => Find(key) as T;
+
     /// <summary>Packs that hold a material, largest first.</summary>
-    public ImmutableArray<CatalogEntry> PacksOf(string material) =>
+    public ImmutableArray<PackEntry> PacksOf(string material) =>
         [
             .. entries
-                .Values.Where(e => e.Kind == "pack" && e.Material == material)
-                .OrderByDescending(e => e.Figure("litres")?.Si ?? 0)
+                .Values.OfType<PackEntry>()
+                .Where(e => e.Material == material)
+                .OrderByDescending(e => e.LooseVolume?.Si ?? 0)
                 .ThenBy(e => e.Key, StringComparer.Ordinal),
         ];
 
     /// <summary>Up to three keys of the kinds that look like what was typed.</summary>
-    public ImmutableArray<string> Near(string typed, IReadOnlyCollection<string> kinds)
+    public ImmutableArray<string> Near(string typed, IReadOnlyCollection<EntryKind> kinds)
     {
         var key = Canonical(typed);
         return
@@ -101,17 +109,36 @@ public sealed class TradeCatalog
     }
 
     /// <summary>A workshop's entry replaces single values and keeps the rest.</summary>
-    private static CatalogEntry Over(CatalogEntry known, CatalogEntry own) =>
-        known with
+    private static CatalogEntry Over(CatalogEntry known, CatalogEntry own)
+    {
+        var both = known with
         {
             Name = own.Name,
             Note = own.Note ?? known.Note,
-            Values = known.Values.SetItems(own.Values),
+            Values = [.. own.Values, .. known.Values.Where(v => own.Value(v.Name) is null)],
             Parts = own.Parts.IsDefaultOrEmpty ? known.Parts : own.Parts,
             PartsOrigin = own.Parts.IsDefaultOrEmpty ? known.PartsOrigin : own.PartsOrigin,
-            Material = own.Material ?? known.Material,
             IsWorkshops = true,
         };
+        return both is PackEntry pack && own is PackEntry { Material: { } material }
+            ? pack with
+            {
+                Material = material,
+            }
+            : both;
+    }
+
+    /// <summary>The word most like what was typed, or null when none is near.</summary>
+    internal static string? Nearest(string typed, IEnumerable<string> words) =>
+        words
+            .Select(word =>
+                (Word: word, Far: EditDistance(typed.ToLowerInvariant(), word.ToLowerInvariant()))
+            )
+            .Where(pair => pair.Far <= Math.Max(2, typed.Length / 3))
+            .OrderBy(pair => pair.Far)
+            .ThenBy(pair => pair.Word, StringComparer.Ordinal)
+            .Select(pair => pair.Word)
+            .FirstOrDefault();
 
     /// <summary>A genus alone, misspelled, is near to each of its species.</summary>
     private static int Distance(string typed, string key) =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Text.Json;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
@@ -46,14 +47,14 @@ public static class WorkshopReader
     {
         var workshop = catalog.Workshop!;
         var faults = workshop
-            .Prices.Keys.Where(key => catalog.Find(key)?.Kind != "pack")
+            .Prices.Keys.Where(key => catalog.Find<PackEntry>(key) is null)
             .Order(StringComparer.Ordinal)
             .Select(key => new TextFault(
                 $"{folder}/prices.json",
                 1,
                 1,
                 $"'{key}' is not a pack",
-                Hint(catalog, key, ["pack"], "pack")
+                Hint(catalog, key, EntryKind.Pack)
             ))
             .ToList();
         faults.AddRange(
@@ -77,7 +78,14 @@ public static class WorkshopReader
                     1,
                     1,
                     $"recipe '{p.Recipe}' names '{p.Material}', which the library does not have",
-                    Hint(catalog, p.Material, ["soil", "aggregate", "moss", "litter"], "soil")
+                    Hint(
+                        catalog,
+                        p.Material,
+                        EntryKind.Soil,
+                        EntryKind.Aggregate,
+                        EntryKind.Moss,
+                        EntryKind.Litter
+                    )
                 ))
         );
         faults.AddRange(workshop.Entries.SelectMany(e => Values(catalog, e, folder)));
@@ -87,11 +95,11 @@ public static class WorkshopReader
     /// <summary>Values measured in the wrong dimension, and zeros the sums would divide by.</summary>
     private static IEnumerable<TextFault> Values(TradeCatalog catalog, CatalogEntry own, string folder)
     {
-        foreach (var value in own.Values.Values.Where(v => v.Number is not null))
+        foreach (var value in own.Values.Where(v => v.Number is not null))
         {
             var usual = catalog
                 .Entries.Where(e => e.Kind == own.Kind && !e.IsWorkshops)
-                .Select(e => e.Values.GetValueOrDefault(value.Name)?.Unit)
+                .Select(e => e.Value(value.Name)?.Unit)
                 .FirstOrDefault(unit => unit is not null);
             if (usual is not null && usual.Dimension != value.Unit!.Dimension)
             {
@@ -148,12 +156,12 @@ public static class WorkshopReader
         "bulkDensity",
     ];
 
-    private static string Hint(TradeCatalog catalog, string key, string[] kinds, string kind)
+    private static string Hint(TradeCatalog catalog, string key, params EntryKind[] kinds)
     {
         var near = catalog.Near(key, kinds);
         return near.Length > 0
             ? $"perhaps {string.Join(" or ", near)}"
-            : $"a key of `litterfall library {kind}`";
+            : $"a key of `litterfall library {kinds[0].Word()}`";
     }
 
     private static string FileName(string path) => path[(path.LastIndexOf('/') + 1)..];

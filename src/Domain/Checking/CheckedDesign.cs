@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -76,6 +77,16 @@ public sealed class CheckedDesign
 
     /// <summary>The catalog entry named at a path, or null.</summary>
     public CatalogEntry? Find(string path) => resolved.GetValueOrDefault(path);
+
+    /// <summary>The entry of a kind named at a path such as "box.material".</summary>
+    /// <exception cref="KeyNotFoundException">Nothing is named there.</exception>
+    /// <exception cref="InvalidCastException">An entry of another kind is named there.</exception>
+    public T Entry<T>(string path)
+        where T : CatalogEntry => (T)resolved[path];
+
+    /// <summary>The entry named at a path; null where none or one of another kind is.</summary>
+    public T? Find<T>(string path)
+        where T : CatalogEntry => resolved.GetValueOrDefault(path) as T;
 
     /// <summary>A typed value as a figure that names its place in the file.</summary>
     public Figure Figure<T>(string path, string name, Typed<T> typed, Unit unit)

@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Units;
@@ -116,7 +117,7 @@ public sealed class DesignChecker
         }
     }
 
-    private void ResolveName(string name, string[] kinds, string path)
+    private void ResolveName(string name, EntryKind[] kinds, string path)
     {
         var entry = catalog.Find(name);
         if (entry is null || !kinds.Contains(entry.Kind))
@@ -134,16 +135,16 @@ public sealed class DesignChecker
                 return;
             }
 
-            var wanted = string.Join(" or ", kinds);
+            var wanted = string.Join(" or ", kinds.Select(kind => kind.Word()));
             var near = catalog.Near(name, kinds);
             Add(
                 path,
                 entry is null
                     ? $"the library has no {wanted} '{name}'"
-                    : $"'{name}' is of the kind {entry.Kind}, not {wanted}",
+                    : $"'{name}' is of the kind {entry.Kind.Word()}, not {wanted}",
                 near.Length > 0
                     ? $"perhaps {string.Join(" or ", near)}"
-                    : $"a key of `litterfall library {kinds[0]}`"
+                    : $"a key of `litterfall library {kinds[0].Word()}`"
             );
             return;
         }
@@ -339,7 +340,7 @@ public sealed class DesignChecker
             }
         }
 
-        if (design.Lid is { Share: not null } && resolved.GetValueOrDefault("lid.material")?.Kind == "sheet")
+        if (design.Lid is { Share: not null } && resolved.GetValueOrDefault("lid.material") is SheetEntry)
         {
             Add("lid.share", "a pane has no open share", "a share on a mesh lid only");
         }

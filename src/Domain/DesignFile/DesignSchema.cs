@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.DesignFile;
@@ -164,7 +165,7 @@ public static class DesignSchema
 
     private static JsonObject Pattern(string pattern) => new() { ["type"] = "string", ["pattern"] = pattern };
 
-    private static JsonObject CatalogKey(string[] kinds, TradeCatalog catalog) =>
+    private static JsonObject CatalogKey(EntryKind[] kinds, TradeCatalog catalog) =>
         new()
         {
             ["anyOf"] = new JsonArray(

@@ -1,6 +1,8 @@
 using System.Collections.Concurrent;
 using System.Reflection;
 using System.Runtime.CompilerServices;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
 
@@ -53,7 +55,7 @@ internal sealed class FileMember(PropertyInfo property)
 
     public string[] Also { get; } = property.GetCustomAttribute<AlsoAttribute>()?.Keys ?? [];
 
-    public string[] Kinds { get; } = property.GetCustomAttribute<NamesAttribute>()?.Kinds ?? [];
+    public EntryKind[] Kinds { get; } = property.GetCustomAttribute<NamesAttribute>()?.Kinds ?? [];
 
     public int MostItems { get; } = property.GetCustomAttribute<AtMostAttribute>()?.Count ?? 1000;
 

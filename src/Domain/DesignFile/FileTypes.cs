@@ -1,5 +1,7 @@
 using System.Collections.Frozen;
 using System.Globalization;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.DesignFile;
@@ -52,7 +54,8 @@ internal static class FileTypes
 
         if (member.Kinds.Length > 0)
         {
-            return $"a {string.Join(" or ", member.Kinds)} (see `litterfall library {member.Kinds[0]}`)";
+            return $"a {string.Join(" or ", member.Kinds.Select(k => k.Word()))} (see "
+                + $"`litterfall library {member.Kinds[0].Word()}`)";
         }
 
         return type == typeof(DateOnly) ? "a date such as 2026-08-14"

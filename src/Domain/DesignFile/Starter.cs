@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Units;
 
@@ -108,20 +109,20 @@ public static class Starter
         }
     }
 
-    private static CatalogEntry? Animal(StarterWish wish, TradeCatalog catalog, List<TextFault> faults)
+    private static AnimalEntry? Animal(StarterWish wish, TradeCatalog catalog, List<TextFault> faults)
     {
         if (wish.Animal is null)
         {
             return null;
         }
 
-        var entry = catalog.Find(wish.Animal);
-        if (entry?.Kind == "animal")
+        var entry = catalog.Find<AnimalEntry>(wish.Animal);
+        if (entry is not null)
         {
             return entry;
         }
 
-        var near = catalog.Near(wish.Animal, ["animal"]);
+        var near = catalog.Near(wish.Animal, [EntryKind.Animal]);
         faults.Add(
             new(
                 Place,
@@ -140,7 +141,7 @@ public static class Starter
         StarterWish wish,
         string[] edges,
         TradeCatalog catalog,
-        CatalogEntry? animal,
+        AnimalEntry? animal,
         string name
     )
     {
@@ -177,7 +178,7 @@ public static class Starter
     {
         var floor = Meters(edges[0]) * Meters(edges[1]);
         var items = new[] { "folsomia-candida", "trichorhina-tomentosa" }
-            .Select(key => (Key: key, Density: catalog.Find(key)?.Figure("seedDensity")?.Si ?? 0))
+            .Select(key => (Key: key, Density: catalog.Find<CrewEntry>(key)?.SeedDensity?.Si ?? 0))
             .Where(crew => crew.Density > 0)
             .Select(crew =>
                 string.Create(
@@ -192,9 +193,9 @@ public static class Starter
     private static double Meters(string edge) =>
         QuantityText.TryParse<Length>(edge, out var length, out _) ? length.Si : 0;
 
-    private static string Animals(CatalogEntry? animal)
+    private static string Animals(AnimalEntry? animal)
     {
-        var count = Math.Max(1, animal?.Figure("minTankCount")?.Value ?? 2);
+        var count = Math.Max(1, animal?.SmallestBoxCount?.Value ?? 2);
         var item = string.Create(
             CultureInfo.InvariantCulture,
             $"animals: [ {{ animal: {animal?.Key ?? "dendrobates-auratus"}, count: {count:0} }} ]"

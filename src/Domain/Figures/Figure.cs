@@ -16,6 +16,7 @@ public sealed class Figure
     private const int Product = 1;
     private const int Sum = 2;
     private readonly int precedence;
+    private double? printed;
     private Provenance? trust;
 
     private Figure(
@@ -61,7 +62,7 @@ public sealed class Figure
     public bool IsGiven => Equation.Length == 0;
 
     /// <summary>Value in its own unit.</summary>
-    public double Value => Unit is null ? Si : Unit.FromSi(Si);
+    public double Value => printed ?? (Unit is null ? Si : Unit.FromSi(Si));
 
     /// <summary>A given value: typed by the maker, or from the catalog, or chosen by us.</summary>
     public static Figure Given(string name, double si, Unit unit, Citation origin, string? remark = null) =>
@@ -71,6 +72,18 @@ public sealed class Figure
             Unit = unit,
             Origin = origin,
             Remark = remark,
+        };
+
+    /// <summary>
+    /// A number as it is printed in a source: in its own unit it comes back to the last digit.
+    /// </summary>
+    internal static Figure Printed(string name, double number, Unit unit, Citation origin) =>
+        new(unit.ToSiValue(number), unit.Dimension, "", Atom, [])
+        {
+            Name = name,
+            Unit = unit,
+            Origin = origin,
+            printed = number,
         };
 
     /// <summary>Our own choice with its reason.</summary>

@@ -1,3 +1,6 @@
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
+
 namespace Litterfall.Domain.Keys;
 
 /// <summary>One sentence about a key, shown by editors through the JSON Schema.</summary>
@@ -23,9 +26,9 @@ internal sealed class AlsoAttribute(params string[] keys) : Attribute
 
 /// <summary>The text names a catalog entry of one of these kinds.</summary>
 [AttributeUsage(AttributeTargets.Property)]
-internal sealed class NamesAttribute(params string[] kinds) : Attribute
+internal sealed class NamesAttribute(params EntryKind[] kinds) : Attribute
 {
-    public string[] Kinds { get; } = kinds;
+    public EntryKind[] Kinds { get; } = kinds;
 }
 
 /// <summary>A list of at most so many items.</summary>

@@ -1,4 +1,5 @@
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -95,7 +96,7 @@ public sealed record BoxAir
     /// <summary>Habits of the trade by kind of opening, until the openings themselves are computed.</summary>
     private static (double Low, double Middle, double High, string Why) Openings(CheckedDesign design)
     {
-        var mesh = design.Find("lid.material")?.Kind == "mesh";
+        var mesh = design.Find("lid.material") is MeshEntry;
         var share = design.Design.Lid?.Share?.Si ?? 1;
         if (design.Design.Lid is null && design.Design.Box.Opening == Opening.Top || mesh && share > 0.3)
         {

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics.Air;
@@ -34,7 +35,7 @@ public static class BoxOpenings
     private static AirOpening OfVent(CheckedDesign design, int i, double top, ModelCoefficients with)
     {
         var vent = design.Design.Vents[i];
-        var mesh = design.Find(FormattableString.Invariant($"vents[{i}].mesh"));
+        var mesh = design.Find<MeshEntry>(FormattableString.Invariant($"vents[{i}].mesh"));
         var level = vent.Side == Side.Top;
         var height = level
             ? top
@@ -72,7 +73,7 @@ public static class BoxOpenings
             return;
         }
 
-        if (design.Find("lid.material") is { Kind: "mesh" } mesh)
+        if (design.Find("lid.material") is MeshEntry mesh)
         {
             var share = Math.Clamp(lid.Share?.Si ?? 1, 0, 1);
             openings.Add(
@@ -134,11 +135,11 @@ public static class BoxOpenings
     private static double Hydraulic(double length, double width) =>
         length > 0 && width > 0 ? 2 * length * width / (length + width) : 0;
 
-    private static double Resistance(Domain.Catalog.CatalogEntry? mesh, ModelCoefficients with) =>
-        mesh?.Figure("aperture") is { Si: > 0 } aperture
+    private static double Resistance(MeshEntry? mesh, ModelCoefficients with) =>
+        mesh?.Aperture is { Si: > 0 } aperture
             ? AirOpening.WovenMesh(
                 aperture.Si,
-                mesh.Figure("wireDiameter")?.Si ?? with.Headspace.WireOfAperture.Use() * aperture.Si,
+                mesh.WireDiameter?.Si ?? with.Headspace.WireOfAperture.Use() * aperture.Si,
                 with.Air.MeshFactor.Use()
             )
             : 0;

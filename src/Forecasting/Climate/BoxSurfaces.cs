@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics.Air;
@@ -154,11 +155,11 @@ public sealed record BoxSurfaces
     private int AddWall(Side side)
     {
         var along = side is Side.Front or Side.Back ? Length : Depth;
-        var (density, heat, conductivity) = Sheet(Design.Find("box.material"));
+        var (density, heat, conductivity) = Sheet(Design.Find<SheetEntry>("box.material"));
         var behind =
             Design.Design.Background is { } b
             && (b.Sides.Count == 0 ? side == Side.Back : b.Sides.Contains(side))
-                ? Design.Find("background.material")
+                ? Design.Find<BackgroundEntry>("background.material")
                 : null;
         var area = along * Air;
         var facing = FacingOf(side);
@@ -171,8 +172,8 @@ public sealed record BoxSurfaces
         if (behind is not null)
         {
             var thick = Math.Max(Design.Design.Background!.Thickness.Si, 0.001);
-            var cork = behind.Figure("thermalConductivity")?.Si ?? Usual.BackgroundConductivity.UseSi();
-            var mass = (behind.Figure("density")?.Si ?? Usual.BackgroundDensity.UseSi()) * thick;
+            var cork = behind.ThermalConductivity?.Si ?? Usual.BackgroundConductivity.UseSi();
+            var mass = (behind.Density?.Si ?? Usual.BackgroundDensity.UseSi()) * thick;
             var inward = area / ((0.5 * thick / cork) + pane.Half);
             var front = area / (0.5 * thick / cork);
             capacity =
@@ -208,7 +209,7 @@ public sealed record BoxSurfaces
     {
         var whole = Length * Depth;
         var lid = Design.Design.Lid;
-        var mesh = Design.Find("lid.material")?.Kind == "mesh";
+        var mesh = Design.Find("lid.material") is MeshEntry;
         var vents = Design.Design.Vents.Select((v, i) => v.Side == Side.Top ? BoxOpenings.Area(v) : 0).Sum();
         OpenTop =
             lid is null && Design.Design.Box.Opening == Opening.Top ? 1
@@ -217,7 +218,7 @@ public sealed record BoxSurfaces
         var area = whole * (1 - OpenTop);
         if (area > LeastArea)
         {
-            var (density, heat, conductivity) = Sheet(mesh ? null : Design.Find("lid.material"));
+            var (density, heat, conductivity) = Sheet(mesh ? null : Design.Find<SheetEntry>("lid.material"));
             var thick = lid?.Thickness?.Si ?? Glass;
             var film = FacingOf(Side.Top) == Facing.Box ? 0 : Usual.RoomFilm.UseSi();
             Lid = Add(
@@ -261,9 +262,9 @@ public sealed record BoxSurfaces
         double crowns = 0;
         for (var i = 0; i < Design.Design.Plants.Count; i++)
         {
-            var entry = Design.Find(FormattableString.Invariant($"plants[{i}].plant"));
-            var low = entry?.Figure("sizeLow")?.Si ?? 0.1;
-            var high = entry?.Figure("sizeHigh")?.Si ?? 0.2;
+            var entry = Design.Find<PlantEntry>(FormattableString.Invariant($"plants[{i}].plant"));
+            var low = entry?.SmallestGrown?.Si ?? 0.1;
+            var high = entry?.LargestGrown?.Si ?? 0.2;
             var across = Math.Min(0.5 * (low + high), Math.Min(Length, Depth));
             crowns += Design.Design.Plants[i].Count * 0.25 * Math.PI * across * across;
         }
@@ -389,13 +390,13 @@ public sealed record BoxSurfaces
                 _ => faces.Top,
             };
 
-    private (double Density, double Heat, double Conductivity) Sheet(Domain.Catalog.CatalogEntry? sheet)
+    private (double Density, double Heat, double Conductivity) Sheet(SheetEntry? sheet)
     {
-        var density = sheet?.Figure("density")?.Si ?? Usual.GlassDensity.UseSi();
+        var density = sheet?.Density?.Si ?? Usual.GlassDensity.UseSi();
         return (
             density,
             density > 2000 ? Usual.GlassHeat.UseSi() : Usual.PlasticHeat.UseSi(),
-            sheet?.Figure("thermalConductivity")?.Si ?? Usual.GlassConductivity.UseSi()
+            sheet?.ThermalConductivity?.Si ?? Usual.GlassConductivity.UseSi()
         );
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -39,8 +40,8 @@ internal sealed class ClimateInputs
         var inputs = new ClimateInputs(design);
         inputs.AddRoom();
         inputs.Add(of.Air.Volume, of.Box.Walls, of.Box.Base, of.Box.BackgroundThickness);
-        inputs.Sheet("box.material");
-        inputs.Entry("background.material", "thermalConductivity", "density");
+        inputs.Panel("box.material");
+        inputs.Panel("background.material");
         inputs.AddVents();
         inputs.AddLid();
         inputs.AddLamps();
@@ -81,20 +82,17 @@ internal sealed class ClimateInputs
         }
     }
 
-    private void Entry(string path, params ReadOnlySpan<string> names)
+    private void Panel(string path)
     {
-        if (design.Find(path) is not { } entry)
-        {
-            return;
-        }
-
-        foreach (var name in names)
-        {
-            Add(entry.Figure(name));
-        }
+        var panel = design.Find<PanelEntry>(path);
+        Add(panel?.Density, panel?.ThermalConductivity);
     }
 
-    private void Sheet(string path) => Entry(path, "density", "thermalConductivity");
+    private void Mesh(string path)
+    {
+        var mesh = design.Find<MeshEntry>(path);
+        Add(mesh?.Aperture, mesh?.WireDiameter);
+    }
 
     private void AddRoom()
     {
@@ -126,7 +124,7 @@ internal sealed class ClimateInputs
             Typed($"{path}.length", $"length of {name}", vent.Length, Unit.Centimeter);
             Typed($"{path}.width", $"width of {name}", vent.Width, Unit.Centimeter);
             Typed($"{path}.height", $"height of {name}", vent.Height, Unit.Centimeter);
-            Entry($"{path}.mesh", "aperture", "wireDiameter");
+            Mesh($"{path}.mesh");
         }
     }
 
@@ -136,14 +134,8 @@ internal sealed class ClimateInputs
         Typed("lid.gap", "gap of the lid", lid?.Gap, Unit.Millimeter);
         Typed("lid.thickness", "thickness of the lid", lid?.Thickness, Unit.Millimeter);
         Typed("lid.share", "share of the top that is mesh", lid?.Share, Unit.Percent);
-        if (design.Find("lid.material") is { Kind: "mesh" })
-        {
-            Entry("lid.material", "aperture", "wireDiameter");
-        }
-        else
-        {
-            Sheet("lid.material");
-        }
+        Mesh("lid.material");
+        Panel("lid.material");
 
         if (design.Design.Box.Opening == Opening.Front)
         {
@@ -170,13 +162,14 @@ internal sealed class ClimateInputs
                 );
             }
 
-            if (lamp.Watts is null)
-            {
-                Entry($"{path}.lamp", "power");
-            }
-
-            var shares = lamp.Lumens is null ? "visibleShare" : "radiationEfficacy";
-            Entry($"{path}.lamp", shares, "outputRatio", "infraredShare", "downShare");
+            var kind = design.Find<LampEntry>($"{path}.lamp");
+            Add(
+                lamp.Watts is null ? kind?.Power : null,
+                lamp.Lumens is null ? kind?.VisibleShare : kind?.RadiationEfficacy,
+                kind?.OutputRatio,
+                kind?.InfraredShare,
+                kind?.DownShare
+            );
         }
     }
 
@@ -204,15 +197,15 @@ internal sealed class ClimateInputs
         for (var i = 0; i < design.Design.Plants.Count; i++)
         {
             var path = FormattableString.Invariant($"plants[{i}]");
-            var plant = design.Entry($"{path}.plant");
+            var plant = design.Entry<PlantEntry>($"{path}.plant");
             Add(
                 design.Count(
                     $"{path}.count",
                     $"number of {plant.Name} ({i + 1})",
                     design.Design.Plants[i].Count
                 ),
-                plant.Figure("sizeLow"),
-                plant.Figure("sizeHigh")
+                plant.SmallestGrown,
+                plant.LargestGrown
             );
         }
     }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -32,7 +33,7 @@ internal sealed class HeldClimate
         air = BoxAir.Of(design);
         var with = ModelCoefficients.Of(design);
         film = with.Surface.PaneFilm;
-        var material = design.Find("box.material")?.Figure("thermalConductivity");
+        var material = design.Find<SheetEntry>("box.material")?.ThermalConductivity;
         pane = new PaneFog(
             box.Walls?.Si ?? with.Surface.UsualWall.UseSi(),
             material?.Si ?? with.Surface.GlassConductivity.UseSi(),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Coefficients;
@@ -159,7 +160,8 @@ public sealed record FloorColumns
         FloorWaterCoefficients with
     ) =>
         drainage.Material is { } aggregate ? MaterialCurve.Of(aggregate)
-        : design.Find("floor.drainage.grid") is { } grid ? MaterialCurve.Of(grid) ?? OpenWater(with)
+        : design.Find<GridEntry>("floor.drainage.grid") is { } grid
+            ? MaterialCurve.Of(grid) ?? OpenWater(with)
         : OpenWater(with);
 
     /// <summary>

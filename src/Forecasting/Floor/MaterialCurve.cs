@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Physics.Soil;
 
@@ -13,26 +14,28 @@ public static class MaterialCurve
     /// to ask how far an answer moves over its range.
     /// </summary>
     /// <param name="entry">A soil, recipe, moss, litter, aggregate or grid.</param>
-    public static VanGenuchtenParameters? Of(CatalogEntry entry)
+    public static VanGenuchtenParameters? Of(PorousEntry entry)
     {
         if (
-            entry.Figure("thetaR") is not { } dry
-            || entry.Figure("thetaS") is not { } full
-            || entry.Figure("ks") is not { } ks
-            || Mode(entry, "1", entry.Figure("weight1")?.Si ?? 1) is not { } first
+            entry.ResidualWater is not { } dry
+            || entry.SaturatedWater is not { } full
+            || entry.SaturatedConductivity is not { } ks
+            || Mode((entry.FirstPoreAlpha, entry.FirstPoreShape), entry.FirstPoreWeight?.Si ?? 1)
+                is not { } first
         )
         {
             return null;
         }
 
-        var second = first.Weight < 1 ? Mode(entry, "2", 1 - first.Weight) : null;
+        var second =
+            first.Weight < 1 ? Mode((entry.SecondPoreAlpha, entry.SecondPoreShape), 1 - first.Weight) : null;
         return new VanGenuchtenParameters
         {
             ThetaR = dry.Si,
             ThetaS = full.Si,
             Modes = second is { } other ? [first, other] : [first with { Weight = 1 }],
             KsMetersPerSecond = ks.Si,
-            L = entry.Figure("l")?.Si ?? 0.5,
+            L = entry.PoreConnectivity?.Si ?? 0.5,
         };
     }
 
@@ -42,7 +45,7 @@ public static class MaterialCurve
     /// </summary>
     /// <param name="entry">A soil, recipe, moss, litter, aggregate or grid.</param>
     /// <param name="catalog">Where its parts are.</param>
-    public static VanGenuchtenParameters? Of(CatalogEntry entry, TradeCatalog catalog) =>
+    public static VanGenuchtenParameters? Of(PorousEntry entry, TradeCatalog catalog) =>
         Of(entry) ?? Estimate(entry, catalog)?.Parameters;
 
     /// <summary>
@@ -52,7 +55,7 @@ public static class MaterialCurve
     /// </summary>
     /// <param name="recipe">A recipe.</param>
     /// <param name="catalog">Where its parts are.</param>
-    public static MixedSoil? Estimate(CatalogEntry recipe, TradeCatalog catalog)
+    public static MixedSoil? Estimate(PorousEntry recipe, TradeCatalog catalog)
     {
         var parts = recipe.Parts.IsDefaultOrEmpty
             ? []
@@ -62,30 +65,48 @@ public static class MaterialCurve
             return null;
         }
 
-        return MixEstimate.Of(parts, new MixingLaw { MixingYield = recipe.Figure("mixingYield")?.Si });
+        return MixEstimate.Of(
+            parts,
+            new MixingLaw { MixingYield = (recipe as GroundEntry)?.MixingYield?.Si }
+        );
     }
 
     /// <summary>The figures behind the curve, for the question where a number comes from.</summary>
-    public static ImmutableArray<Figure> Figures(CatalogEntry entry) =>
-        [.. Names.Select(entry.Figure).OfType<Figure>()];
+    public static ImmutableArray<Figure> Figures(PorousEntry entry) =>
+        [
+            .. new[]
+            {
+                entry.ResidualWater,
+                entry.SaturatedWater,
+                entry.FirstPoreWeight,
+                entry.FirstPoreAlpha,
+                entry.FirstPoreShape,
+                entry.SecondPoreAlpha,
+                entry.SecondPoreShape,
+                entry.SaturatedConductivity,
+                entry.PoreConnectivity,
+            }.OfType<Figure>(),
+        ];
 
     /// <summary>The same; for an estimated curve those of its parts.</summary>
     /// <param name="entry">The entry.</param>
     /// <param name="catalog">Where its parts are.</param>
-    public static ImmutableArray<Figure> Figures(CatalogEntry entry, TradeCatalog catalog) =>
+    public static ImmutableArray<Figure> Figures(PorousEntry entry, TradeCatalog catalog) =>
         Of(entry) is not null || entry.Parts.IsDefaultOrEmpty
             ? Figures(entry)
             :
             [
                 .. entry
-                    .Parts.Select(p => catalog.Find(p.Material))
-                    .OfType<CatalogEntry>()
+                    .Parts.Select(p => catalog.Find<PorousEntry>(p.Material))
+                    .OfType<PorousEntry>()
                     .SelectMany(part => Figures(part)),
             ];
 
     private static MixPart? Part(RecipePart part, TradeCatalog catalog) =>
-        part.Parts > 0 && catalog.Find(part.Material) is { } material && Of(material) is { } curve
-            ? Part(part.Parts, curve, material.Figure("bulkDensityDry")?.Si)
+        part.Parts > 0
+        && catalog.Find<PorousEntry>(part.Material) is { } material
+        && Of(material) is { } curve
+            ? Part(part.Parts, curve, (material as SubstrateEntry)?.DryDensity?.Si)
             : null;
 
     /// <summary>
@@ -103,21 +124,6 @@ public static class MaterialCurve
         return new MixPart(volume, new VanGenuchten(curve), density, ash);
     }
 
-    private static readonly string[] Names =
-    [
-        "thetaR",
-        "thetaS",
-        "weight1",
-        "alpha1",
-        "n1",
-        "alpha2",
-        "n2",
-        "ks",
-        "l",
-    ];
-
-    private static PoreMode? Mode(CatalogEntry entry, string number, double weight) =>
-        entry.Figure("alpha" + number) is { } alpha && entry.Figure("n" + number) is { } n
-            ? new PoreMode(weight, alpha.Si, n.Si)
-            : null;
+    private static PoreMode? Mode((Figure? Alpha, Figure? Shape) given, double weight) =>
+        given is { Alpha: { } alpha, Shape: { } n } ? new PoreMode(weight, alpha.Si, n.Si) : null;
 }

@@ -1,4 +1,6 @@
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
+using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics.Crew;
 
@@ -9,9 +11,9 @@ public static class CrewKinds
 {
     /// <summary>The rates of a crew animal; null where its entry lacks one.</summary>
     /// <param name="entry">An entry of the kind crew.</param>
-    public static CrewSpecies? Of(CatalogEntry entry) =>
-        Value(entry, "brood") is not null ? Isopod(entry)
-        : Value(entry, "eggsPerDay") is not null ? Tropical(entry)
+    public static CrewSpecies? Of(CrewEntry entry) =>
+        entry.Brood?.Value is not null ? Isopod(entry)
+        : entry.EggRate?.Value is not null ? Tropical(entry)
         : Springtail(entry);
 
     /// <summary>
@@ -41,15 +43,15 @@ public static class CrewKinds
     /// <summary>What it weighs, holds and eats.</summary>
     /// <param name="entry">An entry of the kind crew.</param>
     /// <param name="all">Coefficients.</param>
-    public static CrewBody Body(CatalogEntry entry, ModelCoefficients all)
+    public static CrewBody Body(CrewEntry entry, ModelCoefficients all)
     {
         var with = all.Life;
-        double adult = Milligrams(entry, "freshMass") ?? with.IsopodMass.Use();
-        if (entry.Text("taxon") == "springtail")
+        double adult = Milligrams(entry.FreshMass) ?? with.IsopodMass.Use();
+        if (entry.Taxon?.Text == "springtail")
         {
-            double dry = Milligrams(entry, "dryMass") is { } d ? d / adult : with.SpringtailDry.UseSi();
+            double dry = Milligrams(entry.DryMass) is { } d ? d / adult : with.SpringtailDry.UseSi();
             double mean =
-                (Milligrams(entry, "meanMobileDryMass") ?? with.MeanOfAdult.UseSi() * adult * dry) / dry;
+                (Milligrams(entry.MeanMobileDryMass) ?? with.MeanOfAdult.UseSi() * adult * dry) / dry;
             double adults = with.AdultsAmongMobile.UseSi();
             double young = (mean - (adults * adult)) / (1.0 - adults);
             return new CrewBody(
@@ -66,25 +68,25 @@ public static class CrewKinds
             with.YoungOfAdult.UseSi() * adult,
             with.IsopodEnergy.Use(),
             with.IsopodsExposed.UseSi(),
-            Value(entry, "litterRate") ?? with.LitterRate.UseSi()
+            entry.LitterRate?.Value ?? with.LitterRate.UseSi()
         );
     }
 
-    private static double? Milligrams(CatalogEntry entry, string name) => entry.Figure(name)?.Si * 1e6;
+    private static double? Milligrams(Figure? mass) => mass?.Si * 1e6;
 
-    private static LifespanSpringtail? Springtail(CatalogEntry entry) =>
-        Value(entry, "T0") is { } zero
-        && Value(entry, "KE") is { } egg
-        && Value(entry, "KJ") is { } juvenile
-        && Value(entry, "eggsPerLifeAt15C") is { } cool
-        && Value(entry, "eggsPerLifeAt21C") is { } middle
-        && Value(entry, "eggsPerLifeAt27C") is { } warm
-        && Value(entry, "adultLifeAt15C") is { } longest
-        && Value(entry, "adultLifeAt24C") is { } shorter
-        && Value(entry, "hatch") is { } hatch
-        && Value(entry, "survival") is { } survival
-        && Value(entry, "hatchBestTo") is { } best
-        && Value(entry, "hatchStopsAt") is { } stops
+    private static LifespanSpringtail? Springtail(CrewEntry entry) =>
+        entry.DevelopmentZero?.Value is { } zero
+        && entry.WarmthToHatching?.Value is { } egg
+        && entry.WarmthToFirstEggs?.Value is { } juvenile
+        && entry.EggsPerLifeAt15?.Value is { } cool
+        && entry.EggsPerLifeAt21?.Value is { } middle
+        && entry.EggsPerLifeAt27?.Value is { } warm
+        && entry.AdultLifeAt15?.Value is { } longest
+        && entry.AdultLifeAt24?.Value is { } shorter
+        && entry.Hatch?.Value is { } hatch
+        && entry.Survival?.Value is { } survival
+        && entry.HatchBestTo?.Value is { } best
+        && entry.HatchStopsAt?.Value is { } stops
             ? new LifespanSpringtail
             {
                 ThresholdCelsius = zero,
@@ -99,16 +101,16 @@ public static class CrewKinds
             }
             : null;
 
-    private static TropicalSpringtail? Tropical(CatalogEntry entry) =>
-        Value(entry, "T0") is { } zero
-        && Value(entry, "KE") is { } egg
-        && Value(entry, "KJ") is { } juvenile
-        && Value(entry, "eggsPerDay") is { } eggs
-        && Value(entry, "adultLife") is { } life
-        && Value(entry, "hatch") is { } hatch
-        && Value(entry, "survival") is { } survival
-        && Value(entry, "hatchBestTo") is { } best
-        && Value(entry, "hatchStopsAt") is { } stops
+    private static TropicalSpringtail? Tropical(CrewEntry entry) =>
+        entry.DevelopmentZero?.Value is { } zero
+        && entry.WarmthToHatching?.Value is { } egg
+        && entry.WarmthToFirstEggs?.Value is { } juvenile
+        && entry.EggRate?.Value is { } eggs
+        && entry.AdultLife?.Value is { } life
+        && entry.Hatch?.Value is { } hatch
+        && entry.Survival?.Value is { } survival
+        && entry.HatchBestTo?.Value is { } best
+        && entry.HatchStopsAt?.Value is { } stops
             ? new TropicalSpringtail
             {
                 ThresholdCelsius = zero,
@@ -123,18 +125,18 @@ public static class CrewKinds
             }
             : null;
 
-    private static IsopodLife? Isopod(CatalogEntry entry) =>
-        Value(entry, "T0") is { } zero
-        && Value(entry, "KI") is { } pouch
-        && Value(entry, "KM") is { } growth
-        && Value(entry, "KB") is { } broods
-        && Value(entry, "brood") is { } brood
-        && Value(entry, "femaleFraction") is { } females
-        && Value(entry, "birthSurvival") is { } birth
-        && Value(entry, "survival") is { } survival
-        && Value(entry, "adultLife") is { } life
-        && Value(entry, "growthFallsFrom") is { } falls
-        && Value(entry, "growthZeroAt") is { } none
+    private static IsopodLife? Isopod(CrewEntry entry) =>
+        entry.DevelopmentZero?.Value is { } zero
+        && entry.WarmthToFirstBrood?.Value is { } pouch
+        && entry.WarmthOfYoung?.Value is { } growth
+        && entry.WarmthBetweenBroods?.Value is { } broods
+        && entry.Brood?.Value is { } brood
+        && entry.FemaleShare?.Value is { } females
+        && entry.BirthSurvival?.Value is { } birth
+        && entry.Survival?.Value is { } survival
+        && entry.AdultLife?.Value is { } life
+        && entry.GrowthFallsFrom?.Value is { } falls
+        && entry.GrowthZeroAt?.Value is { } none
             ? new IsopodLife
             {
                 ThresholdCelsius = zero,
@@ -148,8 +150,4 @@ public static class CrewKinds
                 Heat = (falls, none),
             }
             : null;
-
-    /// <summary>A value as printed: °C, K d, d, 1/d or a share; null where the entry has none.</summary>
-    private static double? Value(CatalogEntry entry, string name) =>
-        entry.Values.GetValueOrDefault(name)?.Number;
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Coefficients;
@@ -14,7 +15,7 @@ namespace Litterfall.Forecasting.Life;
 /// <param name="Entry">Its entry of the library.</param>
 /// <param name="Species">Its rates.</param>
 /// <param name="Count">How many are seeded.</param>
-internal sealed record SeededKind(string Path, CatalogEntry Entry, CrewSpecies Species, int Count);
+internal sealed record SeededKind(string Path, CrewEntry Entry, CrewSpecies Species, int Count);
 
 /// <summary>A design as a floor with its crew and those that eat of it.</summary>
 internal static class FloorSetups
@@ -28,7 +29,7 @@ internal static class FloorSetups
                     (c, i) =>
                     {
                         string path = FormattableString.Invariant($"crew[{i}]");
-                        var entry = design.Entry($"{path}.animal");
+                        var entry = design.Entry<CrewEntry>($"{path}.animal");
                         return (Path: path, Entry: entry, Species: CrewKinds.Of(entry), c.Count);
                     }
                 )
@@ -45,7 +46,8 @@ internal static class FloorSetups
         var with = all.Life;
         var litter = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter);
         double area = n.Box.OpenFloor.Si;
-        double ratio = Value(litter?.Material, "carbonToNitrogen") ?? LifePolicy.UsualCarbonToNitrogen;
+        var leaves = litter?.Material as LitterEntry;
+        double ratio = leaves?.CarbonToNitrogen?.Value ?? LifePolicy.UsualCarbonToNitrogen;
         return new FloorLifeSetup
         {
             SquareMeters = area,
@@ -59,7 +61,7 @@ internal static class FloorSetups
                 )),
             ],
             LitterGrams = (litter?.DryMass?.Si ?? 0.0) * 1000.0,
-            DecayPerYear = Value(litter?.Material, "decayAt24C") ?? with.Decay.Use(),
+            DecayPerYear = leaves?.DecayAt24?.Value ?? with.Decay.Use(),
             LitterNitrogen = LifePolicy.Carbon / ratio,
             Eaters = [.. Eaters(n, with)],
             Rates = FloorRates.Of(all.FloorLife),
@@ -80,18 +82,18 @@ internal static class FloorSetups
         ModelCoefficients all
     )
     {
-        var leaves = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter)?.Material;
+        var leaves = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter)?.Material as LitterEntry;
         IEnumerable<Figure?> figures =
         [
             .. crew.SelectMany(c =>
                 new[] { n.Design.Count($"{c.Path}.count", $"number of {c.Entry.Name}", c.Count) }.Concat(
-                    Rates.Select(c.Entry.Figure)
+                    Rates(c.Entry)
                 )
             ),
-            leaves?.Figure("decayAt24C"),
+            leaves?.DecayAt24,
             n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter)?.DryMass,
             n.Box.OpenFloor,
-            .. Amphibians(n).Select(a => a.Entry.Figure("mass")),
+            .. Amphibians(n).Select(a => a.Entry.Mass),
             .. Amphibians(n)
                 .Select(a =>
                     n.Design.Count($"{a.Path}.count", $"number of {a.Entry.Name}", a.Resident.Count)
@@ -103,38 +105,35 @@ internal static class FloorSetups
     }
 
     /// <summary>Values of a crew animal that its rates are made of.</summary>
-    private static readonly string[] Rates =
-    [
-        "T0",
-        "KE",
-        "KJ",
-        "eggsPerLifeAt15C",
-        "eggsPerLifeAt21C",
-        "eggsPerLifeAt27C",
-        "adultLifeAt15C",
-        "adultLifeAt24C",
-        "eggsPerDay",
-        "adultLife",
-        "hatch",
-        "hatchBestTo",
-        "hatchStopsAt",
-        "survival",
-        "KI",
-        "KM",
-        "KB",
-        "brood",
-        "femaleFraction",
-        "birthSurvival",
-        "growthFallsFrom",
-        "growthZeroAt",
-        "freshMass",
-        "dryMass",
-        "meanMobileDryMass",
-        "litterRate",
-    ];
-
-    private static double? Value(CatalogEntry? entry, string name) =>
-        entry?.Values.GetValueOrDefault(name)?.Number;
+    private static Figure?[] Rates(CrewEntry crew) =>
+        [
+            crew.DevelopmentZero,
+            crew.WarmthToHatching,
+            crew.WarmthToFirstEggs,
+            crew.EggsPerLifeAt15,
+            crew.EggsPerLifeAt21,
+            crew.EggsPerLifeAt27,
+            crew.AdultLifeAt15,
+            crew.AdultLifeAt24,
+            crew.EggRate,
+            crew.AdultLife,
+            crew.Hatch,
+            crew.HatchBestTo,
+            crew.HatchStopsAt,
+            crew.Survival,
+            crew.WarmthToFirstBrood,
+            crew.WarmthOfYoung,
+            crew.WarmthBetweenBroods,
+            crew.Brood,
+            crew.FemaleShare,
+            crew.BirthSurvival,
+            crew.GrowthFallsFrom,
+            crew.GrowthZeroAt,
+            crew.FreshMass,
+            crew.DryMass,
+            crew.MeanMobileDryMass,
+            crew.LitterRate,
+        ];
 
     private static IEnumerable<BoxAnimal> Amphibians(LifeInputs n) =>
         BoxAnimal.Of(n.Design).Where(a => a.Resident.Count > 0 && a.Class == AnimalClass.Amphibian);
@@ -143,8 +142,8 @@ internal static class FloorSetups
         Amphibians(n)
             .Select(a =>
             {
-                double grams = Value(a.Entry, "mass") ?? with.FrogMass.Use();
-                bool eats = a.Entry.Text("food")?.Contains("springtail", StringComparison.Ordinal) == true;
+                double grams = a.Entry.Mass?.Value ?? with.FrogMass.Use();
+                bool eats = a.Entry.Food?.Text.Contains("springtail", StringComparison.Ordinal) == true;
                 double share = with.CrewShareAtNothing.UseSi() - (with.CrewSharePerGram.UseSi() * grams);
                 return new CrewEater(
                     a.Resident.Count,

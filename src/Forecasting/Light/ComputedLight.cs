@@ -241,7 +241,7 @@ internal sealed class ComputedLight
             OverMesh = Meets(lamp, LidKind.Mesh),
             GroundShare = groundShare,
             Clock = lamp.Clock,
-            LifeHours = lamp.Kind?.Figure("lifeTo70Percent")?.Si / 3600.0,
+            LifeHours = lamp.Kind?.LifeToSeventyPercent?.Si / 3600.0,
             Outlines = Outlines(lamp.Luminaires),
             Height =
                 lamp.Luminaires.Select(l => l.Center.Z).DefaultIfEmpty(box.Scene.Height).Max() + box.Ground,

@@ -1,4 +1,5 @@
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Coefficients;
 
@@ -29,7 +30,7 @@ internal readonly record struct LampHeat(
                 ? design.Files.Lamps.GetValueOrDefault(file)?.Watts
                 : null
         )
-        ?? Kind(design, lamp)?.Figure("power")?.Si
+        ?? Kind(design, lamp)?.Power?.Si
         ?? with.LampWatts.UseSi();
 
     /// <summary>The power of a lamp, split.</summary>
@@ -41,28 +42,28 @@ internal readonly record struct LampHeat(
     {
         var kind = Kind(design, lamp);
         double watts = Watts(design, lamp, with);
-        double visible = kind?.Figure("visibleShare")?.Si ?? with.VisibleShare.UseSi();
+        double visible = kind?.VisibleShare?.Si ?? with.VisibleShare.UseSi();
         if (
             design.Design.Lamps[lamp].Lumens is { } lumens
-            && kind?.Figure("radiationEfficacy")?.Si is { } efficacy
+            && kind?.RadiationEfficacy?.Si is { } efficacy
             && watts > 0.0
         )
         {
             visible = Math.Clamp(lumens.Si / efficacy / watts, 0.02, 0.7);
         }
 
-        double light = watts * visible * (kind?.Figure("outputRatio")?.Si ?? 1.0);
+        double light = watts * visible * (kind?.OutputRatio?.Si ?? 1.0);
         double infrared = ends.Infrared is null
             ? 0.0
-            : watts * Math.Min(kind?.Figure("infraredShare")?.Si ?? 0.0, 1.0 - visible);
+            : watts * Math.Min(kind?.InfraredShare?.Si ?? 0.0, 1.0 - visible);
         return new LampHeat(
             light,
             infrared,
             watts - light - infrared,
-            kind?.Figure("downShare")?.Si ?? with.DownShare.UseSi()
+            kind?.DownShare?.Si ?? with.DownShare.UseSi()
         );
     }
 
-    private static CatalogEntry? Kind(CheckedDesign design, int lamp) =>
-        design.Find(FormattableString.Invariant($"lamps[{lamp}].lamp"));
+    private static LampEntry? Kind(CheckedDesign design, int lamp) =>
+        design.Find<LampEntry>(FormattableString.Invariant($"lamps[{lamp}].lamp"));
 }

@@ -70,7 +70,7 @@ internal sealed record LampShares(
     private static Lit Trace(LightScene scene, LampSource lamp, ModelCoefficients with) =>
         new(
             Trace(scene, lamp.Luminaires, with.Light),
-            lamp.Kind?.Text("shape") == "spot"
+            lamp.Kind?.Shape?.Text == "spot"
                 ? Trace(ForInfrared(scene, with), lamp.Luminaires, with.Light)
                 : null
         );

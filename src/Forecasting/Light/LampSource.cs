@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Photometry;
@@ -26,12 +27,12 @@ internal sealed class LampSource
         this.design = design;
         this.place = place;
         this.box = box;
-        Kind = design.Find($"{Path}.lamp");
+        Kind = design.Find<LampEntry>($"{Path}.lamp");
         Lamp = design.Design.Lamps[place];
         File = Lamp.File is { } file ? design.Files.Lamps.GetValueOrDefault(file) : null;
         Bare = Flux();
         Output =
-            Kind?.Figure("outputRatio") is { } ratio && File is null
+            Kind?.OutputRatio is { } ratio && File is null
                 ? (Bare * ratio).As($"light of lamp {place + 1} out of its hood", Unit.Lumen)
                 : Bare;
         Left = FluxLeft();
@@ -48,7 +49,7 @@ internal sealed class LampSource
     public Lamp Lamp { get; }
 
     /// <summary>Its kind; null where the catalog has none.</summary>
-    public CatalogEntry? Kind { get; }
+    public LampEntry? Kind { get; }
 
     /// <summary>Its measured file; null without.</summary>
     public LampFile? File { get; }
@@ -107,7 +108,7 @@ internal sealed class LampSource
             );
         }
 
-        if (Lamp.Watts is { } watts && Kind?.Figure("efficacy") is { } efficacy)
+        if (Lamp.Watts is { } watts && Kind?.Efficacy is { } efficacy)
         {
             return (design.Figure($"{Path}.watts", $"power of {Words}", watts, Unit.Watt) * efficacy).As(
                 $"light of {Words}",
@@ -115,7 +116,7 @@ internal sealed class LampSource
             );
         }
 
-        return Kind?.Figure("fluxTypical")
+        return Kind?.UsualFlux
             ?? (with.Light.LumensPerWatt.Figure * Power).As($"light of {Words}", Unit.Lumen);
     }
 
@@ -123,7 +124,7 @@ internal sealed class LampSource
     private Figure Power =>
         Lamp.Watts is { } watts
             ? design.Figure($"{Path}.watts", $"power of {Words}", watts, Unit.Watt)
-            : Kind?.Figure("power") ?? with.Light.LampWatts.Figure;
+            : Kind?.Power ?? with.Light.LampWatts.Figure;
 
     /// <summary>Height over the lid.</summary>
     public Figure Above =>
@@ -139,7 +140,7 @@ internal sealed class LampSource
         }
 
         var burnt = design.Figure($"{Path}.age", $"hours burnt of {Words}", age, Unit.Hour);
-        if (Kind?.Figure("lifeTo70Percent") is { } life)
+        if (Kind?.LifeToSeventyPercent is { } life)
         {
             return Figure
                 .Computed(
@@ -152,7 +153,7 @@ internal sealed class LampSource
                 .As($"light left of {Words}", Unit.Percent);
         }
 
-        return Kind?.Figure("maintenance")
+        return Kind?.Maintenance
             ?? Figure.Choice(
                 $"light left of {Words}",
                 1,
@@ -190,7 +191,7 @@ internal sealed class LampSource
             }
         }
 
-        return Kind?.Figure("ppfPerKilolumen") ?? with.Light.Photons.Figure;
+        return Kind?.PhotonsPerFlux ?? with.Light.Photons.Figure;
     }
 
     /// <summary>Time it goes on, s after midnight; time on and each ramp, s.</summary>
@@ -262,14 +263,14 @@ internal sealed class LampSource
             return flux <= 0.0 ? [] : [.. measured.Select(m => Times(m, Lumens.Si / flux))];
         }
 
-        string shape = Kind?.Text("shape") ?? "rectangle";
+        string shape = Kind?.Shape?.Text ?? "rectangle";
         double exponent =
             Lamp.Beam is { } beam ? Luminaire.BeamExponent(beam.Si * 180.0 / Math.PI)
             : shape == "spot" ? Luminaire.BeamExponent(with.Light.SpotBeam.Use())
             : 1.0;
         double across = Lamp.Width?.Si
-            ?? Kind?.Figure("diameter")?.Si
-            ?? Kind?.Figure("width")?.Si
+            ?? Kind?.Diameter?.Si
+            ?? Kind?.Width?.Si
             ?? with.Light.LampWidth.UseSi();
         if (shape is "spot" or "disc in dome")
         {
@@ -298,7 +299,7 @@ internal sealed class LampSource
         double across = Math.Abs(Math.Sin(turn * Math.PI / 180.0));
         double room = across < 0.5 ? box.Terrain.Length : box.Terrain.DepthOfBox;
         double most = Math.Max(room - with.Light.BarInset.UseSi(), 0.05);
-        return Math.Min(Kind?.Figure("length")?.Si ?? most, most);
+        return Math.Min(Kind?.Length?.Si ?? most, most);
     }
 
     private static Luminaire Times(Luminaire lamp, double factor) =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Coefficients;
@@ -150,13 +151,17 @@ internal sealed class LightBox
         if (Terrain.Covered(design.Design).Contains(side))
         {
             return FaceFinish.Diffuse(
-                design.Find("background.material")?.Figure("reflectance")?.Si
+                design.Find<BackgroundEntry>("background.material")?.Reflectance?.Si
                     ?? With.Light.BackgroundReflectance.UseSi()
             );
         }
 
         return FaceFinish.Glass(
-            LightLid.Sheet(design.Find("box.material"), box.Walls?.Si ?? With.Surface.UsualWall.UseSi(), With)
+            LightLid.Sheet(
+                design.Find<SheetEntry>("box.material"),
+                box.Walls?.Si ?? With.Surface.UsualWall.UseSi(),
+                With
+            )
         );
     }
 
@@ -166,7 +171,7 @@ internal sealed class LightBox
     private FaceFinish Floor()
     {
         double Of(string layer) =>
-            layers.FirstOrDefault(l => l.Layer == layer)?.Material?.Figure("reflectance")?.Si
+            (layers.FirstOrDefault(l => l.Layer == layer)?.Material as SubstrateEntry)?.Reflectance?.Si
             ?? With.Light.SoilReflectance.UseSi();
         double moss =
             Terrain.Moss > 0.0 ? Math.Clamp(design.Design.Floor.Moss?.Cover?.Si ?? 1.0, 0.0, 1.0) : 0.0;
@@ -198,9 +203,8 @@ internal sealed class LightBox
         }
 
         double reflectance = design
-            .Find(FormattableString.Invariant($"hardscape[{i}].material"))
-            ?.Figure("reflectance")
-            ?.Si
+            .Find<HardscapeEntry>(FormattableString.Invariant($"hardscape[{i}].material"))
+            ?.Reflectance?.Si
             ?? With.Light.PieceReflectance.UseSi();
         return new LightBlock(new Box3(from, to), reflectance);
     }
@@ -255,9 +259,9 @@ internal sealed class LightBox
     /// </summary>
     public double Across(PlantSpot plant)
     {
-        var entry = design.Find(FormattableString.Invariant($"plants[{plant.Number - 1}].plant"));
-        double low = entry?.Figure("sizeLow")?.Si ?? plant.Size;
-        double high = entry?.Figure("sizeHigh")?.Si ?? plant.Size;
+        var entry = design.Find<PlantEntry>(FormattableString.Invariant($"plants[{plant.Number - 1}].plant"));
+        double low = entry?.SmallestGrown?.Si ?? plant.Size;
+        double high = entry?.LargestGrown?.Si ?? plant.Size;
         return Math.Min(0.5 * (low + high), With.Light.MostCrown.UseSi() * (Terrain.Height - Ground));
     }
 

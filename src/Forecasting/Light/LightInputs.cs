@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -17,21 +18,22 @@ internal static class LightInputs
         IEnumerable<Figure?> all =
         [
             Typed(design),
-            .. Entry(design, "lid.material", "refractiveIndex", "extinction", "openShare"),
-            .. Entry(design, "box.material", "refractiveIndex", "extinction"),
-            .. Entry(design, "background.material", "reflectance"),
-            .. Entry(design, "floor.soil.recipe", "reflectance"),
-            .. Entry(design, "floor.moss.material", "reflectance"),
-            .. Entry(design, "floor.litter.material", "reflectance"),
-            .. Enumerable
-                .Range(0, design.Design.Hardscape.Count)
-                .SelectMany(i => Entry(design, Path("hardscape", i, "material"), "reflectance")),
-            .. Enumerable
-                .Range(0, design.Design.Vents.Count)
-                .SelectMany(i => Entry(design, Path("vents", i, "mesh"), "openShare")),
-            .. Enumerable
-                .Range(0, design.Design.Plants.Count)
-                .SelectMany(i => Entry(design, Path("plants", i, "plant"), "sizeLow", "sizeHigh")),
+            .. Pane(design.Find<SheetEntry>("lid.material")),
+            design.Find<MeshEntry>("lid.material")?.OpenShare,
+            .. Pane(design.Find<SheetEntry>("box.material")),
+            design.Find<BackgroundEntry>("background.material")?.Reflectance,
+            design.Find<SubstrateEntry>("floor.soil.recipe")?.Reflectance,
+            design.Find<SubstrateEntry>("floor.moss.material")?.Reflectance,
+            design.Find<SubstrateEntry>("floor.litter.material")?.Reflectance,
+            .. design.Design.Hardscape.Select(
+                (_, i) => design.Find<HardscapeEntry>(Path("hardscape", i, "material"))?.Reflectance
+            ),
+            .. design.Design.Vents.Select(
+                (_, i) => design.Find<MeshEntry>(Path("vents", i, "mesh"))?.OpenShare
+            ),
+            .. design.Design.Plants.SelectMany(
+                (_, i) => Grown(design.Find<PlantEntry>(Path("plants", i, "plant")))
+            ),
         ];
         return [.. all.OfType<Figure>()];
     }
@@ -41,6 +43,7 @@ internal static class LightInputs
     /// <param name="lamp">Place of the lamp.</param>
     public static ImmutableArray<Figure> Heat(CheckedDesign design, int lamp)
     {
+        var kind = design.Find<LampEntry>(Path("lamps", lamp, "lamp"));
         IEnumerable<Figure?> all =
         [
             design.Design.Lamps[lamp].Watts is { } watts
@@ -51,15 +54,11 @@ internal static class LightInputs
                     Unit.Watt
                 )
                 : null,
-            .. Entry(
-                design,
-                Path("lamps", lamp, "lamp"),
-                "visibleShare",
-                "radiationEfficacy",
-                "infraredShare",
-                "downShare",
-                "power"
-            ),
+            kind?.VisibleShare,
+            kind?.RadiationEfficacy,
+            kind?.InfraredShare,
+            kind?.DownShare,
+            kind?.Power,
         ];
         return [.. all.OfType<Figure>()];
     }
@@ -72,6 +71,7 @@ internal static class LightInputs
     private static string Path(string list, int i, string name) =>
         FormattableString.Invariant($"{list}[{i}].{name}");
 
-    private static IEnumerable<Figure?> Entry(CheckedDesign design, string path, params string[] names) =>
-        design.Find(path) is { } entry ? names.Select(entry.Figure) : [];
+    private static Figure?[] Pane(SheetEntry? sheet) => [sheet?.RefractiveIndex, sheet?.Extinction];
+
+    private static Figure?[] Grown(PlantEntry? plant) => [plant?.SmallestGrown, plant?.LargestGrown];
 }

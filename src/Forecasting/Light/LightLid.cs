@@ -1,5 +1,6 @@
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -19,18 +20,18 @@ internal static class LightLid
     /// <param name="sheet">The sheet.</param>
     /// <param name="thicknessMeters">Its thickness, m.</param>
     /// <param name="with">Coefficients.</param>
-    public static PaneOptics Sheet(CatalogEntry? sheet, double thicknessMeters, ModelCoefficients with) =>
+    public static PaneOptics Sheet(SheetEntry? sheet, double thicknessMeters, ModelCoefficients with) =>
         PaneOptics.Single(
             thicknessMeters,
-            sheet?.Figure("refractiveIndex")?.Si ?? with.Light.GlassIndex.Use(),
-            sheet?.Figure("extinction")?.Si ?? with.Light.GlassExtinction.UseSi()
+            sheet?.RefractiveIndex?.Si ?? with.Light.GlassIndex.Use(),
+            sheet?.Extinction?.Si ?? with.Light.GlassExtinction.UseSi()
         );
 
     /// <summary>True where the top is a pane, apart from its vents.</summary>
     public static bool IsPane(CheckedDesign design) =>
         design.Design.Lid is null
             ? design.Design.Box.Opening == Opening.Front
-            : design.Find("lid.material")?.Kind != "mesh";
+            : design.Find("lid.material") is not MeshEntry;
 
     /// <summary>What dirt and drops on a pane let through, as figures.</summary>
     /// <param name="design">The design.</param>
@@ -52,7 +53,7 @@ internal static class LightLid
     }
 
     private static bool IsPlastic(CheckedDesign design) =>
-        design.Design.Lid is not null && design.Find("lid.material")?.Figure("density")?.Si < 2000.0;
+        design.Design.Lid is not null && design.Find<SheetEntry>("lid.material")?.Density?.Si < 2000.0;
 
     /// <summary>The parts that let light through; beside them is frame.</summary>
     public static IEnumerable<LidPart> Parts(
@@ -79,7 +80,7 @@ internal static class LightLid
             return [whole];
         }
 
-        if (design.Find("lid.material") is { Kind: "mesh" } mesh)
+        if (design.Find("lid.material") is MeshEntry mesh)
         {
             return WithMesh(of, whole, mesh, box);
         }
@@ -95,7 +96,7 @@ internal static class LightLid
     private static IEnumerable<LidPart> WithMesh(
         (CheckedDesign Design, ModelCoefficients With) of,
         LidPart whole,
-        CatalogEntry mesh,
+        MeshEntry mesh,
         BoxGeometry box
     )
     {
@@ -108,11 +109,11 @@ internal static class LightLid
         }
     }
 
-    private static LidPart Woven(LidPart part, CatalogEntry? mesh) =>
+    private static LidPart Woven(LidPart part, MeshEntry? mesh) =>
         part with
         {
             Kind = LidKind.Mesh,
-            WireOverPitch = 1.0 - Math.Sqrt(Math.Clamp(mesh?.Figure("openShare")?.Si ?? 0.6, 0.0, 1.0)),
+            WireOverPitch = 1.0 - Math.Sqrt(Math.Clamp(mesh?.OpenShare?.Si ?? 0.6, 0.0, 1.0)),
         };
 
     private static LidPart Pane(
@@ -123,7 +124,7 @@ internal static class LightLid
     )
     {
         var (design, with) = of;
-        var sheet = isGlass || design.Design.Lid is null ? null : design.Find("lid.material");
+        var sheet = isGlass || design.Design.Lid is null ? null : design.Find<SheetEntry>("lid.material");
         bool isPlastic = !isGlass && IsPlastic(design);
         double drops = design.Design.Light?.Drops?.Si
             ?? (isPlastic ? with.Light.DropsOnPlastic : with.Light.DropsOnGlass).UseSi();
@@ -171,7 +172,7 @@ internal static class LightLid
             double right = Math.Clamp(center + (0.5 * vent.Length), pane.Left, pane.Right);
             if (end - at > Sliver && right - left > Sliver)
             {
-                var mesh = design.Find(FormattableString.Invariant($"{vent.Key}.mesh"));
+                var mesh = design.Find<MeshEntry>(FormattableString.Invariant($"{vent.Key}.mesh"));
                 var hole = new LidPart(left, right, at, end) { Kind = LidKind.Open };
                 yield return mesh is null ? hole : Woven(hole, mesh);
                 foreach (var beside in new[] { pane with { Right = left }, pane with { Left = right } })

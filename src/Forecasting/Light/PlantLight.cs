@@ -1,4 +1,5 @@
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Quantities.Placing;
 
@@ -32,7 +33,7 @@ public enum LightVerdict
 /// <summary>The light of one plant, its own crown left out.</summary>
 /// <param name="Spot">Where it stands.</param>
 /// <param name="Species">Its catalog entry.</param>
-public sealed record PlantLight(PlantSpot Spot, CatalogEntry Species)
+public sealed record PlantLight(PlantSpot Spot, PlantEntry Species)
 {
     /// <summary>Height of its leaves over the base.</summary>
     public required Figure LeafHeight { get; init; }

@@ -1,5 +1,6 @@
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Coefficients;
@@ -44,7 +45,7 @@ internal static class PlantLights
     public static PlantLight Of(ComputedLight light, int i)
     {
         var spot = light.Box.Plants[i];
-        var species = light.Design.Entry(FormattableString.Invariant($"plants[{i}].plant"));
+        var species = light.Design.Entry<PlantEntry>(FormattableString.Invariant($"plants[{i}].plant"));
         var at = Leaf(light.Box, spot);
         var (facing, words) = Facing(light, spot, at);
         Receiver[] receivers =
@@ -87,7 +88,7 @@ internal static class PlantLights
                 AllRound(s => s.Micromoles) * 1e-6
             ),
             Band =
-                species.Figure("dliLow") is { } low && species.Figure("dliHigh") is { } high
+                species.LeastDailyLight is { } low && species.LargestDailyLight is { } high
                     ? (low, high)
                     : null,
             Compensation = Compensation(species, spot),
@@ -145,8 +146,8 @@ internal static class PlantLights
         return near.Count > 0 && near[0].Off < 0.12 ? (near[0].Normal, near[0].Words) : null;
     }
 
-    private static Figure Compensation(CatalogEntry species, PlantSpot spot) =>
-        species.Text("habit")?.Contains("moss", StringComparison.Ordinal) == true ? Moss
+    private static Figure Compensation(PlantEntry species, PlantSpot spot) =>
+        species.Habit?.Text.Contains("moss", StringComparison.Ordinal) == true ? Moss
         : spot.Form == PlantForm.Fronds ? Fern
         : Foliage;
 

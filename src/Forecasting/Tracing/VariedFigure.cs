@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -52,9 +53,9 @@ internal sealed record VariedFigure(Figure Figure, double Low, double High, Func
         var values = new Dictionary<string, (CatalogEntry Entry, CatalogValue Value)>(StringComparer.Ordinal);
         foreach (var entry in design.Entries)
         {
-            foreach (var value in entry.Values.Values.Where(v => v is { Number: not null, Unit: not null }))
+            foreach (var value in entry.Values.Where(v => v is { Number: not null, Unit: not null }))
             {
-                values[entry.Figure(value.Name)!.Identity] = (entry, value);
+                values[entry.FigureOf(value)!.Identity] = (entry, value);
             }
         }
 
@@ -102,12 +103,7 @@ internal sealed record VariedFigure(Figure Figure, double Low, double High, Func
             ? (least, most)
             : Around(value.Number!.Value, value.Unit!);
         return new VariedFigure(figure, low, high, number =>
-            design.With(
-                entry with
-                {
-                    Values = entry.Values.SetItem(value.Name, value with { Number = number }),
-                }
-            )
+            design.With(entry.With(value with { Number = number }))
         );
     }
 

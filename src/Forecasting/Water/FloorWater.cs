@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -192,9 +193,9 @@ public sealed record FloorWater
     {
         var pore = ModelCoefficients.Of(design).Water.PorePerGrain;
         if (
-            layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage)?.Material is not { } aggregate
-            || aggregate.Figure("particleLow") is not { Si: > 0 } small
-            || aggregate.Figure("particleHigh") is not { } large
+            layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage)?.Material is not AggregateEntry aggregate
+            || aggregate.SmallestGrain is not { Si: > 0 } small
+            || aggregate.LargestGrain is not { } large
         )
         {
             return null;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -117,7 +118,7 @@ public sealed record WaterBalance
 
     private static (Figure Low, Figure? High)? Band(WaterBalance balance, FloorLayer drainage, Figure usable)
     {
-        var voids = drainage.Material?.Band("interparticleVoids");
+        var voids = (drainage.Material as AggregateEntry)?.InterparticleVoidsBand;
         if (voids is null && balance.VentedBand is null || balance.Misted is not { } misted)
         {
             return null;

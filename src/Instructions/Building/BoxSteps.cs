@@ -1,4 +1,5 @@
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -119,7 +120,7 @@ internal static class BoxSteps
             return;
         }
 
-        var entry = numbers.Design.Entry("background.material");
+        var entry = numbers.Design.Entry<BackgroundEntry>("background.material");
         if (numbers.Sealants.FoamVolume is { } foam)
         {
             Foam(numbers, writer, foam);
@@ -154,17 +155,17 @@ internal static class BoxSteps
     private static void Foam(DesignNumbers numbers, StepWriter writer, Figure foam)
     {
         var design = numbers.Design;
-        var can = design.Catalog.Find(
-            design.Entry("background.material").Text("pouredFrom") ?? "expanding-foam"
+        var can = design.Catalog.Find<AdhesiveEntry>(
+            design.Entry<BackgroundEntry>("background.material").PouredFrom?.Text ?? "expanding-foam"
         );
         var lift = design.Design.Background!.Poured?.Lift is { } typed
             ? design.Figure("background.poured.lift", "thickness of one pour", typed, Unit.Centimeter)
-            : can?.Figure("liftThickness");
+            : can?.LiftThickness;
         var thickness = lift is null ? "thin" : $"at most {writer.Depth(lift)} thick";
         var cans = numbers.Sealants.FoamCans is { } count
             ? $" ({NumberText.Count((int)count.Si, "can", "cans")}{ForAll(design.Design.Boxes)})"
             : "";
-        var caution = writer.Text(can, "caution")
+        var caution = writer.Text(can?.Caution)
             ?? "Never pour foam behind trapped wood: it has burst a tank.";
         writer.Step(
             "background",

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -59,7 +60,7 @@ internal static class CleanSteps
             return;
         }
 
-        var rinse = writer.Text(material, "rinse") ?? "Rinse until the water runs clear.";
+        var rinse = writer.Text((material as AggregateEntry)?.Rinse) ?? "Rinse until the water runs clear.";
         var text = $"{NumberText.Capital(material.Name)}, {Amount(numbers, writer, layer)}: {rinse}";
         if (Goods.IsDusty(material))
         {
@@ -107,7 +108,7 @@ internal static class CleanSteps
             return;
         }
 
-        var how = writer.Text(leaves, "preparation")
+        var how = writer.Text((leaves as LitterEntry)?.Preparation)
             ?? "Boil 10 minutes, or bake at 93 C for 45 minutes; drain and dry.";
         writer.Step(
             "floor.litter",
@@ -123,7 +124,9 @@ internal static class CleanSteps
             .Design.Design.Hardscape.Select(
                 (piece, i) =>
                     (
-                        Entry: numbers.Design.Entry($"hardscape[{NumberText.Integer(i)}].material"),
+                        Entry: numbers.Design.Entry<HardscapeEntry>(
+                            $"hardscape[{NumberText.Integer(i)}].material"
+                        ),
                         piece.Prepared,
                         Key: $"hardscape[{NumberText.Integer(i)}]"
                     )
@@ -140,7 +143,7 @@ internal static class CleanSteps
                 continue;
             }
 
-            var how = writer.Text(entry, "preparation") ?? "Scrub and scald; let it cool.";
+            var how = writer.Text(entry.Preparation) ?? "Scrub and scald; let it cool.";
             writer.Step(key, $"{NumberText.Capital(entry.Name)}: {Goods.Degrees(how)}", entry.Note, Hot);
         }
     }
@@ -161,7 +164,7 @@ internal static class CleanSteps
             .. dry.Any(Goods.IsSphagnum) ? [Goods.MossCaution] : Array.Empty<string>(),
         ];
         writer.Step(
-            dry.Any(d => d.Kind == "soil") ? "floor.soil" : "floor.moss",
+            dry.Any(d => d is SoilEntry) ? "floor.soil" : "floor.moss",
             $"Wet these first: {string.Join("; ", dry.Select(d => d.Name))}. 30 to 60 minutes in warm "
                 + $"water, or "
                 + "overnight. Squeeze out what drips.",
@@ -224,10 +227,10 @@ internal static class CleanSteps
     {
         var names = numbers
             .Design.Design.Plants.Select(
-                (_, i) => numbers.Design.Entry($"plants[{NumberText.Integer(i)}].plant")
+                (_, i) => numbers.Design.Entry<PlantEntry>($"plants[{NumberText.Integer(i)}].plant")
             )
             .DistinctBy(e => e.Key)
-            .ToLookup(e => e.Text("bleachTolerance") == "hardy");
+            .ToLookup(e => e.BleachTolerance?.Text == "hardy");
         if (names[true].Any())
         {
             writer.Cite(Practice);

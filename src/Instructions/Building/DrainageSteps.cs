@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -128,7 +129,9 @@ internal static class DrainageSteps
 
     private static string Cure(DesignNumbers numbers, StepWriter writer)
     {
-        if (numbers.Design.Catalog.Find("silicone-neutral")?.Figure("cureDaysBeforePlanting") is not { } days)
+        if (
+            numbers.Design.Catalog.Find<AdhesiveEntry>("silicone-neutral")?.CureBeforePlanting is not { } days
+        )
         {
             return "";
         }
@@ -168,7 +171,7 @@ internal static class DrainageSteps
     /// <summary>A kit brings it cut.</summary>
     private static string Taken(DesignNumbers numbers, StepWriter writer, CutPart part)
     {
-        var name = numbers.Design.Entry("floor.barrier.material").Name;
+        var name = numbers.Design.Entry<MeshEntry>("floor.barrier.material").Name;
         var size = writer.Size(part.Length, part.Width);
         return numbers.Design.Design.Form == BuildForm.Kit
             ? $"Take the barrier of {name}, {size}."

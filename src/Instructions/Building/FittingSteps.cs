@@ -1,5 +1,6 @@
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Parts;
@@ -81,7 +82,7 @@ internal static class FittingSteps
         var design = numbers.Design;
         var vent = design.Design.Vents[i];
         var key = $"vents[{NumberText.Integer(i)}]";
-        var mesh = design.Find($"{key}.mesh");
+        var mesh = design.Find<MeshEntry>($"{key}.mesh");
         var size = vent switch
         {
             { Length: { } l, Width: { } w } => writer.Size(
@@ -103,13 +104,12 @@ internal static class FittingSteps
         writer.Step(key, $"Vent{side}, {size}{height}. {over}");
     }
 
-    private static string Wire(CatalogEntry mesh) =>
-        mesh.Text("metal") == "yes" ? "; no wire ends inside" : "";
+    private static string Wire(MeshEntry mesh) => mesh.Metal?.Text == "yes" ? "; no wire ends inside" : "";
 
     /// <summary>" (holes 0.5 mm)", unless the name already says so.</summary>
-    private static string Aperture(StepWriter writer, CatalogEntry mesh)
+    private static string Aperture(StepWriter writer, MeshEntry mesh)
     {
-        if (mesh.Figure("aperture") is not { } aperture)
+        if (mesh.Aperture is not { } aperture)
         {
             return "";
         }
@@ -188,7 +188,7 @@ internal static class FittingSteps
         var design = numbers.Design;
         var lamp = design.Design.Lamps[i];
         var key = $"lamps[{NumberText.Integer(i)}]";
-        var entry = design.Entry($"{key}.lamp");
+        var entry = design.Entry<LampEntry>($"{key}.lamp");
         var over = design.Design.Lid is null ? "above the box" : "above the lid";
         var above = lamp.Above is { } a
             ? $" {writer.Depth(design.Figure($"{key}.above", "height above the lid", a, Unit.Centimeter))} "
@@ -201,7 +201,7 @@ internal static class FittingSteps
         writer.Step(
             key,
             $"Fix {entry.Name}{above}, so that it cannot fall.{hours}",
-            design.Find("lid.material")?.Kind == "sheet"
+            design.Find("lid.material") is SheetEntry
                 ? "A lamp that lies on the lid can crack it and heats the air below."
                 : null
         );

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting;
 using Litterfall.Quantities.Sizing;

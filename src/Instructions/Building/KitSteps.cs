@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Buying;
 using Litterfall.Quantities.Cutting;
@@ -118,7 +119,7 @@ internal static class KitSteps
 
     private static string Piece(DesignNumbers numbers, StepWriter writer, int piece)
     {
-        var entry = numbers.Design.Entry($"hardscape[{NumberText.Integer(piece)}].material");
+        var entry = numbers.Design.Entry<HardscapeEntry>($"hardscape[{NumberText.Integer(piece)}].material");
         var mass = HardscapeSize.Mass(numbers.Design, piece);
         return $"{entry.Name}, {writer.Kilograms(mass)}";
     }

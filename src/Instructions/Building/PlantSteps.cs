@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Buying;
@@ -65,8 +66,8 @@ internal static class PlantSteps
     /// <summary>Name of a plant of the design.</summary>
     public static string Name(DesignNumbers numbers, int plant) => Entry(numbers, plant).Name;
 
-    private static CatalogEntry Entry(DesignNumbers numbers, int plant) =>
-        numbers.Design.Entry($"plants[{NumberText.Integer(plant)}].plant");
+    private static PlantEntry Entry(DesignNumbers numbers, int plant) =>
+        numbers.Design.Entry<PlantEntry>($"plants[{NumberText.Integer(plant)}].plant");
 
     private static void Plant(DesignNumbers numbers, StepWriter writer, int i)
     {
@@ -81,19 +82,19 @@ internal static class PlantSteps
         writer.Step(key, $"{verb} {count}{entry.Name}{place}{where}.", Why(numbers, entry, plant), cautions);
     }
 
-    private static string? Why(DesignNumbers numbers, CatalogEntry entry, Planting plant)
+    private static string? Why(DesignNumbers numbers, PlantEntry entry, Planting plant)
     {
         if (plant.Mounted)
         {
             return null;
         }
 
-        if (entry.Text("rootPlace") == "epiphyte")
+        if (entry.RootPlace?.Text == "epiphyte")
         {
             return "It grows on wood in nature: its base rots in wet soil, so keep the crown above it.";
         }
 
-        if (entry.Text("wetFeet") != "no")
+        if (entry.WetFeet?.Text != "no")
         {
             return null;
         }
@@ -105,8 +106,8 @@ internal static class PlantSteps
     }
 
     /// <summary>Sap that irritates; null for harmless plants.</summary>
-    private static string? Irritant(CatalogEntry entry) =>
-        entry.Text("toxicity") is { } note && !note.StartsWith("none", StringComparison.Ordinal)
+    private static string? Irritant(PlantEntry entry) =>
+        entry.Toxicity?.Text is { } note && !note.StartsWith("none", StringComparison.Ordinal)
             ? $"{entry.Name}: {note}. Gloves, and wash hands."
             : null;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -249,8 +250,8 @@ internal static class SoilSteps
             }
 
             var key = $"hardscape[{NumberText.Integer(i)}]";
-            var entry = design.Entry($"{key}.material");
-            var sinks = entry.Text("sinks") is { } s && s.StartsWith("floats", StringComparison.Ordinal);
+            var entry = design.Entry<HardscapeEntry>($"{key}.material");
+            var sinks = entry.Sinks?.Text is { } s && s.StartsWith("floats", StringComparison.Ordinal);
             writer.Step(
                 key,
                 $"Press {entry.Name} ({writer.Kilograms(HardscapeSize.Mass(design, i))}) into the soil"

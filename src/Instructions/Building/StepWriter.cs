@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting;
 using Litterfall.Quantities.Measures;
@@ -38,16 +39,16 @@ internal sealed class StepWriter(DesignNumbers numbers)
 
     public string Whole(Figure f) => Keep(f, NumberText.Whole(f));
 
-    /// <summary>The text value of a catalog entry, and its source.</summary>
-    public string? Text(CatalogEntry? entry, string name)
+    /// <summary>A text of a catalog entry, and its source.</summary>
+    public string? Text(CatalogText? text)
     {
-        if (entry?.Values.GetValueOrDefault(name) is not { Text: { } text } value)
+        if (text is null)
         {
             return null;
         }
 
-        sources.Add(value.Origin);
-        return text;
+        sources.Add(text.Origin);
+        return text.Text;
     }
 
     /// <summary>Names a source of the next step.</summary>

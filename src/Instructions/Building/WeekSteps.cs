@@ -1,4 +1,5 @@
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -42,7 +43,7 @@ internal static class WeekSteps
         );
 
         bool Wood(HardscapePiece piece) =>
-            numbers.Design.Catalog.Find(piece.Material)?.Text("seat") != "base";
+            numbers.Design.Catalog.Find<HardscapeEntry>(piece.Material)?.Seat?.Text != "base";
     }
 
     private static void Mist(DesignNumbers numbers, StepWriter writer)

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -16,9 +17,9 @@ namespace Litterfall.Instructions.Buying;
 /// <param name="Cups">Whole cups for all boxes.</param>
 /// <param name="Key">Key of the design.</param>
 public sealed record CrewStarter(
-    CatalogEntry Crew,
+    CrewEntry Crew,
     Figure CountPerBox,
-    CatalogEntry? Pack,
+    PackEntry? Pack,
     Figure CupsPerBox,
     Figure Cups,
     string Key
@@ -47,13 +48,13 @@ public static class CrewStarters
     private static CrewStarter One(DesignNumbers numbers, string key, int i)
     {
         var design = numbers.Design;
-        var entry = design.Entry($"{key}.animal");
+        var entry = design.Entry<CrewEntry>($"{key}.animal");
         var count = design.Count($"{key}.count", $"{entry.Name} for one box", design.Design.Crew[i].Count);
         var isKit = design.Design.Form == BuildForm.Kit;
         var boxes = design.Count("boxes", "number of boxes", design.Design.Boxes);
         var all = (count * boxes).As($"{entry.Name} for all boxes", Unit.One);
         var pack = Cup(design.Catalog, entry.Key, isKit ? count : all);
-        if (pack?.Figure("pieces") is not { } pieces)
+        if (pack?.Pieces is not { } pieces)
         {
             var none = Figure.Choice("culture cups", 0, Unit.One, "the library knows no cup of it");
             return new CrewStarter(entry, count, null, none, none, key);
@@ -73,14 +74,15 @@ public static class CrewStarters
     }
 
     /// <summary>The smallest cup that holds them, or the largest there is.</summary>
-    private static CatalogEntry? Cup(TradeCatalog catalog, string crew, Figure count)
+    private static PackEntry? Cup(TradeCatalog catalog, string crew, Figure count)
     {
         var cups = catalog
-            .Entries.Where(e => e.Kind == "pack" && e.Material == crew && e.Figure("pieces") is { Si: > 0 })
-            .OrderBy(e => e.Figure("pieces")!.Si)
+            .Of<PackEntry>()
+            .Where(e => e.Material == crew && e.Pieces is { Si: > 0 })
+            .OrderBy(e => e.Pieces!.Si)
             .ThenBy(e => e.Key, StringComparer.Ordinal)
             .ToArray();
-        return cups.FirstOrDefault(e => e.Figure("pieces")!.Si >= count.Si) ?? cups.LastOrDefault();
+        return cups.FirstOrDefault(e => e.Pieces!.Si >= count.Si) ?? cups.LastOrDefault();
     }
 
     private static Figure Whole(string name, Figure count, Figure pieces) =>

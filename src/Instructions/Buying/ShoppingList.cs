@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -161,7 +162,7 @@ public sealed record ShoppingList(
                 Key = pack.Pack.Key,
                 Item = pack.Pack.Name,
                 Pieces = pack.Count,
-                LitersEach = pack.Pack.Figure("litres"),
+                LitersEach = pack.Pack.LooseVolume,
                 Liters = pack.Liters,
                 PriceEach = pack.Price is { } all
                     ? (all / pack.Count).As($"price of one {pack.Pack.Name}", Unit.Money)
@@ -204,7 +205,7 @@ public sealed record ShoppingList(
             {
                 "background" => ShoppingKind.Background,
                 "grid" => ShoppingKind.Mesh,
-                _ => entry?.Kind == "mesh" ? ShoppingKind.Mesh : ShoppingKind.Pane,
+                _ => entry is MeshEntry ? ShoppingKind.Mesh : ShoppingKind.Pane,
             },
             Key = part.Material,
             Item = $"{entry?.Name ?? part.Material}, {part.Part.Replace('-', ' ')}",

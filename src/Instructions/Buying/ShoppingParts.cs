@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -65,7 +66,7 @@ internal static class ShoppingParts
         {
             var key = At("vents", i);
             if (
-                numbers.Design.Find($"{key}.mesh") is { } mesh
+                numbers.Design.Find<MeshEntry>($"{key}.mesh") is { } mesh
                 && vents[i] is { Area: { } area } vent
                 && (vent.Length is null || vent.Width is null)
             )
@@ -246,7 +247,7 @@ internal static class ShoppingParts
         for (var i = 0; i < numbers.Design.Design.Lamps.Count; i++)
         {
             var key = At("lamps", i);
-            var entry = numbers.Design.Entry($"{key}.lamp");
+            var entry = numbers.Design.Entry<LampEntry>($"{key}.lamp");
             yield return new ShoppingLine
             {
                 Kind = ShoppingKind.Lamp,
@@ -270,7 +271,8 @@ internal static class ShoppingParts
     {
         var rows = numbers
             .Design.Design.Plants.Select(
-                (plant, i) => (Entry: numbers.Design.Entry($"{At("plants", i)}.plant"), plant.Count)
+                (plant, i) =>
+                    (Entry: numbers.Design.Entry<PlantEntry>($"{At("plants", i)}.plant"), plant.Count)
             )
             .GroupBy(row => row.Entry.Key, StringComparer.Ordinal);
         foreach (var row in rows)

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -85,8 +86,8 @@ internal static class AnimalCautions
     /// </summary>
     public static (Figure Act, Figure Alarm) HeatBounds(BoxAnimal animal)
     {
-        var act = animal.Entry.Text("transportClass") == "A" ? CoolHeatWarning : HeatWarning;
-        return animal.Entry.Figure("dayHigh") is { } top
+        var act = animal.Entry.TransportClass?.Text == "A" ? CoolHeatWarning : HeatWarning;
+        return animal.Entry.WarmestDay is { } top
             ? (
                 Figure.Max(act, top).As("first warning of heat", Unit.Celsius),
                 Figure.Max(HeatAlarm, top).As("alarm of heat", Unit.Celsius)
@@ -121,9 +122,9 @@ internal static class AnimalCautions
     public static Caution? Toxins(IReadOnlyList<BoxAnimal> animals)
     {
         var notes = animals
-            .Where(a => a.Entry.Text("toxinNote") is not null)
+            .Where(a => a.Entry.Toxin?.Text is not null)
             .DistinctBy(a => a.Entry.Key)
-            .Select(a => $"{a.Entry.Name}: {a.Entry.Text("toxinNote")}")
+            .Select(a => $"{a.Entry.Name}: {a.Entry.Toxin?.Text}")
             .ToArray();
         return notes.Length == 0
             ? null
@@ -134,7 +135,7 @@ internal static class AnimalCautions
                     + $"species "
                     + "in a box.",
                 Protects.Person,
-                animals.First(a => a.Entry.Text("toxinNote") is not null).Entry.Values["toxinNote"].Origin
+                animals.First(a => a.Entry.Toxin?.Text is not null).Entry.Toxin!.Origin
             );
     }
 
@@ -142,7 +143,7 @@ internal static class AnimalCautions
     /// design.</summary>
     public static Caution? Papers(DesignNumbers numbers, IReadOnlyList<BoxAnimal> animals)
     {
-        var listed = animals.Where(a => a.Entry.Text("cites") == "II").DistinctBy(a => a.Entry.Key).ToArray();
+        var listed = animals.Where(a => a.Entry.Cites?.Text == "II").DistinctBy(a => a.Entry.Key).ToArray();
         var parts = new List<string>();
         if (listed.Length > 0)
         {
@@ -159,7 +160,7 @@ internal static class AnimalCautions
         }
 
         var crew = numbers.Design.Design.Crew.Select(
-            (_, i) => numbers.Design.Entry($"crew[{NumberText.Integer(i)}].animal").Text("legalNote")
+            (_, i) => numbers.Design.Entry<CrewEntry>($"crew[{NumberText.Integer(i)}].animal").LegalNote?.Text
         );
         parts.AddRange(crew.OfType<string>().Distinct(StringComparer.Ordinal));
         if (parts.Count == 0)
@@ -176,7 +177,7 @@ internal static class AnimalCautions
             string.Join(" ", parts),
             Protects.Animal,
             listed.Length > 0
-                ? listed[0].Entry.Values["cites"].Origin
+                ? listed[0].Entry.Cites!.Origin
                 : Cautions.Recalled("licenses, plant health and invasive species rules")
         );
     }

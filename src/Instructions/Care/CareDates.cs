@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Life;
@@ -165,7 +166,7 @@ public static class CareDates
             var counts = design.Crew.Select(
                 (c, i) =>
                     $"{NumberText.Integer(c.Count)} "
-                    + numbers.Design.Entry($"crew[{NumberText.Integer(i)}].animal").Name
+                    + numbers.Design.Entry<CrewEntry>($"crew[{NumberText.Integer(i)}].animal").Name
             );
             yield return new CareDate(
                 "crew-seeded",

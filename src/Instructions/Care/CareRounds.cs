@@ -1,4 +1,5 @@
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -37,7 +38,7 @@ internal static class CareRounds
             return Weeks(low, "days until the leaves cover less than 2 cm");
         }
 
-        var life = leaves.Figure("lifeMonths") ?? CareIntervals.LeafLife;
+        var life = (leaves as LitterEntry)?.LayerLife ?? CareIntervals.LeafLife;
         var share = life * CareIntervals.LitterShare;
         return Weeks(share, share.Equation);
     }

@@ -27,14 +27,14 @@ internal static class FeedingLines
 
     public static IEnumerable<CareLine> Of(BoxAnimal animal)
     {
-        if (animal.Entry.Text("food") is { } food)
+        if (animal.Entry.Food?.Text is { } food)
         {
-            yield return new CareLine("Food", $"{food}.", animal.Entry.Values["food"].Origin);
+            yield return new CareLine("Food", $"{food}.", animal.Entry.Food!.Origin);
         }
 
         if (animal.Class == AnimalClass.Amphibian)
         {
-            if (animal.Entry.Figure("mass") is { } mass)
+            if (animal.Entry.Mass is { } mass)
             {
                 double joules = FrogNeeds.Usual.FoodJoulesPerDay(mass.Value, Warmth, Activity);
                 yield return new CareLine(

@@ -24,9 +24,7 @@ internal static class HealthLines
             : new("Hygiene", PeopleCautions.Germs.Text, PeopleCautions.Germs.Source);
 
     private static CareLine? Toxin(BoxAnimal animal) =>
-        animal.Entry.Text("toxinNote") is { } note
-            ? new CareLine("Skin", note, animal.Entry.Values["toxinNote"].Origin)
-            : null;
+        animal.Entry.Toxin?.Text is { } note ? new CareLine("Skin", note, animal.Entry.Toxin!.Origin) : null;
 
     private static CareLine Quarantine(BoxAnimal animal)
     {
@@ -69,17 +67,17 @@ internal static class HealthLines
         );
 
     private static CareLine Life(BoxAnimal animal) =>
-        animal.Entry.Figure("longevity") is { } years
+        animal.Entry.Longevity is { } years
             ? new CareLine(
                 "Life expectancy",
                 $"Longest life on record {CareText.Number(years.Value)} years; plan for many years of care.",
-                animal.Entry.Values["longevity"].Origin
+                animal.Entry.Longevity!.Origin
             )
             : new CareLine("Life expectancy", "Not in the library: ask the breeder and write it here.", null);
 
     private static CareLine? Papers(BoxAnimal animal)
     {
-        if (animal.Entry.Text("cites") is not { } cites)
+        if (animal.Entry.Cites?.Text is not { } cites)
         {
             return null;
         }
@@ -93,7 +91,7 @@ internal static class HealthLines
         return new CareLine(
             "Papers",
             $"{text} Keeping can need a license or a notice: the authority of your place decides.",
-            animal.Entry.Values["cites"].Origin
+            animal.Entry.Cites!.Origin
         );
     }
 

@@ -1,4 +1,5 @@
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -17,12 +18,12 @@ internal static class HousingLines
         var entry = animal.Entry;
         return new[]
         {
-            Band(entry, "Day", "dayLow", "dayHigh", inches),
-            Band(entry, "Night", "nightLow", "nightHigh", inches),
-            Bound(entry, "Too warm", "avoidAbove", "never above", inches),
+            Band("Day", entry.CoolestDay, entry.WarmestDay, inches),
+            Band("Night", entry.CoolestNight, entry.WarmestNight, inches),
+            Bound("Too warm", entry.AvoidAbove, "never above", inches),
             Heat(animal, inches),
             Critical(entry, inches),
-            Bound(entry, "Too cold", "avoidBelow", "never below", inches),
+            Bound("Too cold", entry.AvoidBelow, "never below", inches),
             Humidity(entry),
             Size(entry),
             Group(animal),
@@ -33,16 +34,14 @@ internal static class HousingLines
         }.OfType<CareLine>();
     }
 
-    private static Citation Source(CatalogEntry entry, string value) => entry.Values[value].Origin;
-
-    private static CareLine? Band(CatalogEntry entry, string head, string low, string high, bool inches) =>
-        entry.Figure(low) is { } from && entry.Figure(high) is { } to
-            ? new CareLine(head, CareText.Band(from, to, inches), Source(entry, low))
+    private static CareLine? Band(string head, Figure? low, Figure? high, bool inches) =>
+        low is { } from && high is { } to
+            ? new CareLine(head, CareText.Band(from, to, inches), from.Origin)
             : null;
 
-    private static CareLine? Bound(CatalogEntry entry, string head, string value, string word, bool inches) =>
-        entry.Figure(value) is { } bound
-            ? new CareLine(head, $"{word} {CareText.Degrees(bound, inches)}", Source(entry, value))
+    private static CareLine? Bound(string head, Figure? value, string word, bool inches) =>
+        value is { } bound
+            ? new CareLine(head, $"{word} {CareText.Degrees(bound, inches)}", bound.Origin)
             : null;
 
     private static CareLine Heat(BoxAnimal animal, bool inches)
@@ -56,53 +55,45 @@ internal static class HousingLines
     }
 
     /// <summary>What was measured, and the limit that is kept under it.</summary>
-    private static CareLine? Critical(CatalogEntry entry, bool inches) =>
-        entry.Figure("ctMax") is { } most
+    private static CareLine? Critical(AnimalEntry entry, bool inches) =>
+        entry.CriticalMaximum is { } most
             ? new CareLine(
                 "Heat limit",
                 $"loses its footing at {CareText.Degrees(most, inches)} in short trials; hours above "
                     + $"{CareText.Degrees(Lower(most), inches)} are taken as deadly (margin of 5 K: "
                     + $"practice)",
-                Source(entry, "ctMax")
+                most.Origin
             )
             : null;
 
     private static Figure Lower(Figure most) =>
         Judging.Animals.Overheats.Limit(most).As("limit for hours", Unit.Celsius);
 
-    private static CareLine? Humidity(CatalogEntry entry) =>
-        entry.Figure("humidityLow") is { } low && entry.Figure("humidityHigh") is { } high
+    private static CareLine? Humidity(AnimalEntry entry) =>
+        entry.LeastHumidity is { } low && entry.LargestHumidity is { } high
             ? new CareLine(
                 "Humidity",
                 $"{CareText.Number(low.Value)} to {CareText.Number(high.Value)} % as a daily mean; a short "
                     + $"dip "
                     + "by day is harmless, still air is not",
-                Source(entry, "humidityLow")
+                low.Origin
             )
             : null;
 
-    private static CareLine? Size(CatalogEntry entry) =>
-        entry.Figure("adultLengthLow") is { } low && entry.Figure("adultLengthHigh") is { } high
+    private static CareLine? Size(AnimalEntry entry) =>
+        entry.ShortestAdult is { } low && entry.LongestAdult is { } high
             ? new CareLine(
                 "Adult size",
                 $"{CareText.Number(low.Value)} to {CareText.Number(high.Value)} mm",
-                Source(entry, "adultLengthLow")
+                low.Origin
             )
-        : entry.Figure("lengthMax") is { } most
-            ? new CareLine(
-                "Adult size",
-                $"up to {CareText.Number(most.Value)} mm",
-                Source(entry, "lengthMax")
-            )
+        : entry.LongestOnRecord is { } most
+            ? new CareLine("Adult size", $"up to {CareText.Number(most.Value)} mm", most.Origin)
         : null;
 
     private static CareLine? Group(BoxAnimal animal) =>
-        animal.Entry.Text("group") is { } text
-            ? new CareLine(
-                "Group",
-                $"{text}. One species and one locality in a box.",
-                Source(animal.Entry, "group")
-            )
+        animal.Entry.Group is { } group
+            ? new CareLine("Group", $"{group.Text}. One species and one locality in a box.", group.Origin)
             : null;
 
     /// <summary>The smallest box of the library beside the numbers of this box.</summary>
@@ -117,10 +108,10 @@ internal static class HousingLines
             + $"{NumberText.Of(box.OpenFloor)} of open floor";
         var each = Each(animal.Resident.Count, inside, box.OpenFloor);
         if (
-            entry.Figure("minTankLength") is not { } length
-            || entry.Figure("minTankDepth") is not { } depth
-            || entry.Figure("minTankHeight") is not { } height
-            || entry.Figure("minTankCount") is not { } count
+            entry.SmallestBoxLength is not { } length
+            || entry.SmallestBoxDepth is not { } depth
+            || entry.SmallestBoxHeight is not { } height
+            || entry.SmallestBoxCount is not { } count
         )
         {
             return new CareLine("Space", own + each, null);
@@ -132,7 +123,7 @@ internal static class HousingLines
                 + $"{CareText.Number(depth.Value)} × {CareText.Number(height.Value)} cm. {own}{each} Where "
                 + $"the "
                 + "law of your place asks for more, the law holds.",
-            Source(entry, "minTankLength")
+            length.Origin
         );
     }
 
@@ -155,7 +146,7 @@ internal static class HousingLines
             "Mist with purified or rain water, below 50 mg/L of dissolved solids.",
             "Tap water: chlorine leaves in 24 hours, chloramine does not; use carbon.",
         };
-        if (animal.Entry.Figure("waterShare") is { } share)
+        if (animal.Entry.WaterShare is { } share)
         {
             parts.Add(
                 $"Open water over {CareText.Number(share.Value)} % of the floor, with an easy way out."
@@ -189,7 +180,7 @@ internal static class HousingLines
         );
     }
 
-    private static CareLine? Note(CatalogEntry entry) =>
+    private static CareLine? Note(AnimalEntry entry) =>
         entry.Note is { } note
             ? new CareLine("Habits", note, Cautions.Recalled("husbandry notes of the species"))
             : null;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -115,7 +116,7 @@ public sealed record Passport(
             yield return Fact("floor", "Recipe, by loose volume", string.Join(", ", parts), null);
         }
 
-        if (numbers.Design.Find("floor.barrier.material") is { } barrier)
+        if (numbers.Design.Find<MeshEntry>("floor.barrier.material") is { } barrier)
         {
             yield return Fact("floor", "Barrier", barrier.Name, null);
         }
@@ -169,7 +170,7 @@ public sealed record Passport(
     {
         for (var i = 0; i < numbers.Design.Design.Lamps.Count; i++)
         {
-            var entry = numbers.Design.Entry($"lamps[{NumberText.Integer(i)}].lamp");
+            var entry = numbers.Design.Entry<LampEntry>($"lamps[{NumberText.Integer(i)}].lamp");
             var hours = LampHours.Of(numbers.Design, i);
             yield return Fact(
                 "light",

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -82,10 +83,10 @@ public sealed record ElectricalList(
     private static ElectricalItem Lamp(CheckedDesign design, int lamp)
     {
         var path = string.Create(CultureInfo.InvariantCulture, $"lamps[{lamp}]");
-        var entry = design.Entry($"{path}.lamp");
+        var entry = design.Entry<LampEntry>($"{path}.lamp");
         var watts = design.Design.Lamps[lamp].Watts is { } typed
             ? design.Figure($"{path}.watts", $"power of {entry.Name}", typed, Unit.Watt)
-            : entry.Figure("power");
+            : entry.Power;
         return new ElectricalItem(entry.Name, One("lamps of this row"), watts, path);
     }
 

@@ -69,7 +69,7 @@ internal static class AirTooDry
                 );
             }
             else if (
-                species.Species.Figure("humidityLow") is { } low
+                species.Species.LeastHumidity is { } low
                 && Seasons.Worst(n, d => -d.Humidity.Mean) is { } dry
                 && -dry.Value < low.Si
             )

@@ -36,7 +36,7 @@ internal static class BoxTooWarm
     {
         foreach (var species in StockedSpecies.Of(n.Design))
         {
-            var avoid = species.Species.Figure("avoidAbove") ?? species.Species.Figure("dayHigh");
+            var avoid = species.Species.AvoidAbove ?? species.Species.WarmestDay;
             if (
                 avoid is null
                 || RoomHours.WarmestOf(n.Design) is { } room && room.Warmest.Si > avoid.Si + 1e-9

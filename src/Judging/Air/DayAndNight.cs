@@ -54,8 +54,8 @@ internal static class DayAndNight
         foreach (var species in StockedSpecies.Of(n.Design))
         {
             if (
-                species.Species.Figure(isDay ? "dayLow" : "nightLow") is not { } low
-                || species.Species.Figure(isDay ? "dayHigh" : "nightHigh") is not { } high
+                (isDay ? species.Species.CoolestDay : species.Species.CoolestNight) is not { } low
+                || (isDay ? species.Species.WarmestDay : species.Species.WarmestNight) is not { } high
             )
             {
                 continue;

@@ -48,7 +48,7 @@ internal static class LeavesNeverDry
 
         foreach (var plant in Plantings.Of(n))
         {
-            var water = plant.Species.Text("water") ?? "";
+            var water = plant.Species.Water?.Text ?? "";
             var limit =
                 water.StartsWith("must dry", StringComparison.Ordinal) ? Within
                 : water.Contains("dry", StringComparison.Ordinal)

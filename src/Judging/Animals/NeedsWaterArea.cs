@@ -37,7 +37,7 @@ internal static class NeedsWaterArea
     {
         foreach (var species in StockedSpecies.Of(n.Design))
         {
-            if (species.Species.Figure("waterShare") is not { } needs)
+            if (species.Species.WaterShare is not { } needs)
             {
                 continue;
             }

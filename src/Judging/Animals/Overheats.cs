@@ -118,7 +118,7 @@ public static class Overheats
         );
 
     private static string Band(StockedSpecies species, Figure limit) =>
-        species.Species.Figure("dayHigh") is { } top && limit.Si < top.Si
+        species.Species.WarmestDay is { } top && limit.Si < top.Si
             ? string.Create(
                 CultureInfo.InvariantCulture,
                 $" That is below the top of the species' own day band, {top.Value:0.#} °C: the measured "
@@ -148,7 +148,7 @@ public static class Overheats
 
     /// <summary>Temperature animals bear for hours: 28 °C, or the critical maximum less 5 K.</summary>
     public static Figure Limit(StockedSpecies species) =>
-        species.Species.Figure("ctMax") is { } critical
+        species.Species.CriticalMaximum is { } critical
             ? Limit(critical).As($"heat limit of {species.Species.Name}", Unit.Celsius)
             : General;
 

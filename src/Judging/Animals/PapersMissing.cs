@@ -28,7 +28,7 @@ internal static class PapersMissing
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        foreach (var animal in Residents.Present(n).Where(a => a.Species.Text("cites") == "II"))
+        foreach (var animal in Residents.Present(n).Where(a => a.Species.Cites?.Text == "II"))
         {
             if (animal.Entry.Papers == PaperState.Held)
             {

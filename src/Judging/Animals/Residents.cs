@@ -1,6 +1,7 @@
 using System.Globalization;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Forecasting;
 
 namespace Litterfall.Judging.Animals;
@@ -17,10 +18,10 @@ internal static class Residents
             .Select(i =>
             {
                 var path = $"animals[{i.ToString(CultureInfo.InvariantCulture)}]";
-                return new PresentAnimal(path, n.Design.Entry($"{path}.animal"), animals[i]);
+                return new PresentAnimal(path, n.Design.Entry<AnimalEntry>($"{path}.animal"), animals[i]);
             });
     }
 }
 
 /// <summary>One entry of animals with its place in the file.</summary>
-internal sealed record PresentAnimal(string Path, CatalogEntry Species, Resident Entry);
+internal sealed record PresentAnimal(string Path, AnimalEntry Species, Resident Entry);

@@ -63,9 +63,9 @@ internal static class RoomTooCold
 
     /// <summary>Coldest that the species should have.</summary>
     internal static Figure? Limit(StockedSpecies species) =>
-        species.Species.Figure("avoidBelow")
+        species.Species.AvoidBelow
         ?? (
-            species.Species.Figure("nightLow") is { } night
+            species.Species.CoolestNight is { } night
                 ? (night - Margin).As($"coolest night of {species.Species.Name}", Unit.Celsius)
                 : null
         );

@@ -29,7 +29,7 @@ internal static class RoomTooHot
 
         foreach (var species in StockedSpecies.Of(n.Design))
         {
-            var avoid = species.Species.Figure("avoidAbove") ?? species.Species.Figure("dayHigh");
+            var avoid = species.Species.AvoidAbove ?? species.Species.WarmestDay;
             if (avoid is null || day.Warmest.Si <= avoid.Si + 1e-9)
             {
                 continue;

@@ -24,7 +24,7 @@ internal static class SexesUnknown
         foreach (var species in StockedSpecies.Of(n.Design))
         {
             if (
-                species.Species.Text("groupForm") is not { } form
+                species.Species.GroupForm?.Text is not { } form
                 || species.Asked.Si < 2.0
                 || (species.Males ?? 0) + (species.Females ?? 0) >= species.Asked.Si
             )
@@ -32,7 +32,7 @@ internal static class SexesUnknown
                 continue;
             }
 
-            string group = species.Species.Text("group") ?? form;
+            string group = species.Species.Group?.Text ?? form;
             yield return Rule.Found(
                 Severity.Note,
                 string.Create(
@@ -44,7 +44,7 @@ internal static class SexesUnknown
                 "Write males: and females:. Animals too young to tell are watched daily and parted when one "
                     + "hides or thins.",
                 species.Where,
-                species.Species.Values["groupForm"].Origin
+                species.Species.GroupForm!.Origin
             );
         }
     }

@@ -27,7 +27,7 @@ internal static class SoilTooShallow
     {
         foreach (var species in StockedSpecies.Of(n.Design))
         {
-            if (species.Species.Figure("soilDepthShare") is not { } share || species.Body is not { } body)
+            if (species.Species.SoilDepthShare is not { } share || species.Body is not { } body)
             {
                 continue;
             }

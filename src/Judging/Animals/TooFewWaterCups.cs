@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -33,7 +34,7 @@ internal static class TooFewWaterCups
     {
         foreach (var species in StockedSpecies.Of(n.Design))
         {
-            if (species.Species.Figure("waterCupsPerPair") is not { } each)
+            if (species.Species.WaterCupsPerPair is not { } each)
             {
                 continue;
             }
@@ -87,8 +88,7 @@ internal static class TooFewWaterCups
 
     private static bool IsTank(DesignNumbers n, int i) =>
         n
-            .Design.Entry($"plants[{i.ToString(CultureInfo.InvariantCulture)}].plant")
-            .Text("habit")
-            ?.Contains("tank", StringComparison.OrdinalIgnoreCase)
+            .Design.Entry<PlantEntry>($"plants[{i.ToString(CultureInfo.InvariantCulture)}].plant")
+            .Habit?.Text?.Contains("tank", StringComparison.OrdinalIgnoreCase)
             is true;
 }

@@ -24,7 +24,7 @@ internal static class ToxicAnimal
         foreach (var species in StockedSpecies.Of(n.Design))
         {
             if (
-                species.Species.Values.GetValueOrDefault("toxinNote") is not { Text: { } text } note
+                species.Species.Toxin is not { Text: { } text } note
                 || !text.Contains("no bare hands", StringComparison.OrdinalIgnoreCase)
             )
             {

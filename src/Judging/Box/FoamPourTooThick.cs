@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -25,8 +26,8 @@ internal static class FoamPourTooThick
     {
         if (
             n.Box.BackgroundThickness is not { } whole
-            || n.Design.Find("background.material")?.Text("pouredFrom") is not { } can
-            || n.Design.Catalog.Find(can)?.Figure("liftThickness") is not { Si: > 0 } most
+            || n.Design.Find<BackgroundEntry>("background.material")?.PouredFrom?.Text is not { } can
+            || n.Design.Catalog.Find<AdhesiveEntry>(can)?.LiftThickness is not { Si: > 0 } most
         )
         {
             yield break;

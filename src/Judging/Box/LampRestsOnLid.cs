@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -37,7 +38,7 @@ internal static class LampRestsOnLid
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         // Only annealed glass has a crack difference in the library; toughened glass bears far more.
-        if (n.Design.Find("lid.material")?.Figure("crackDifference") is not { } crack)
+        if (n.Design.Find<SheetEntry>("lid.material")?.CrackDifference is not { } crack)
         {
             yield break;
         }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -49,7 +50,7 @@ internal static class LidFit
     {
         if (
             n.Design.Design.Lid is not { Overlap: null } lid
-            || n.Design.Find("lid.material")?.Kind != "sheet"
+            || n.Design.Find("lid.material") is not SheetEntry
         )
         {
             yield break;

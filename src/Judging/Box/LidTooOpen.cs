@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -31,7 +32,7 @@ internal static class LidTooOpen
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        if (n.Design.Design.Lid is not { } lid || n.Design.Find("lid.material")?.Kind != "mesh")
+        if (n.Design.Design.Lid is not { } lid || n.Design.Find("lid.material") is not MeshEntry)
         {
             yield break;
         }
@@ -45,8 +46,8 @@ internal static class LidTooOpen
                 "a mesh is open where no share is entered"
             );
         var wettest = n.AnimalEntries()
-            .Where(animal => animal.Figure("humidityLow")?.Si >= WetAir - 1e-9)
-            .MaxBy(animal => animal.Figure("humidityLow")!.Si);
+            .Where(animal => animal.LeastHumidity?.Si >= WetAir - 1e-9)
+            .MaxBy(animal => animal.LeastHumidity!.Si);
         if (wettest is not null && open.Si > LargestShare.Si + 1e-9)
         {
             yield return Rule.Found(
@@ -54,7 +55,7 @@ internal static class LidTooOpen
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{open.Value:0.#} % of the mesh lid is open; {wettest.Name} needs "
-                        + $"{wettest.Figure("humidityLow")!.Value:0} % humidity or more, and the box "
+                        + $"{wettest.LeastHumidity!.Value:0} % humidity or more, and the box "
                         + $"will dry."
                 ),
                 (open, LargestShare),

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -95,6 +96,6 @@ internal static class NoFreshAir
 
     private static bool IsClosed(DesignNumbers n) =>
         n.Design.Design.Lid is { } lid
-            ? n.Design.Find("lid.material")?.Kind == "sheet" || lid.Share is { Si: <= 0 }
+            ? n.Design.Find("lid.material") is SheetEntry || lid.Share is { Si: <= 0 }
             : n.Design.Design.Box.Opening == Opening.Front;
 }

@@ -31,10 +31,10 @@ internal static class CrewTooFew
         foreach (
             var kind in Crews
                 .Of(n)
-                .GroupBy(c => c.Species.Text("taxon") ?? c.Species.Key, StringComparer.Ordinal)
+                .GroupBy(c => c.Species.Taxon?.Text ?? c.Species.Key, StringComparer.Ordinal)
         )
         {
-            var usual = kind.Select(c => c.Species.Figure("seedDensity")).OfType<Figure>().MinBy(f => f.Si);
+            var usual = kind.Select(c => c.Species.SeedDensity).OfType<Figure>().MinBy(f => f.Si);
             if (usual is null)
             {
                 continue;

@@ -28,7 +28,7 @@ internal static class CrewTooWarm
 
         foreach (var crew in Crews.Of(n))
         {
-            var limit = crew.Species.Figure("hatchStopsAt") ?? crew.Species.Figure("growthZeroAt");
+            var limit = crew.Species.HatchStopsAt ?? crew.Species.GrowthZeroAt;
             if (limit is null || day.Warmest.Si < limit.Si - 1e-9)
             {
                 continue;

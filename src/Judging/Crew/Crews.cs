@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -8,7 +9,7 @@ using Litterfall.Quantities.Sizing;
 namespace Litterfall.Judging.Crew;
 
 /// <summary>One entry of the clean-up crew with its place in the file.</summary>
-internal sealed record SeededCrew(string Path, CatalogEntry Species, Figure Count);
+internal sealed record SeededCrew(string Path, CrewEntry Species, Figure Count);
 
 /// <summary>The clean-up crew of a design.</summary>
 internal static class Crews
@@ -22,7 +23,7 @@ internal static class Crews
             .Select(i =>
             {
                 var path = $"crew[{i.ToString(CultureInfo.InvariantCulture)}]";
-                var species = n.Design.Entry($"{path}.animal");
+                var species = n.Design.Entry<CrewEntry>($"{path}.animal");
                 return new SeededCrew(
                     path,
                     species,

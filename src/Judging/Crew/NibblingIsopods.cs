@@ -47,9 +47,9 @@ internal static class NibblingIsopods
             yield break;
         }
 
-        foreach (var crew in Crews.Of(n).Where(c => c.Species.Text("taxon") == "isopod"))
+        foreach (var crew in Crews.Of(n).Where(c => c.Species.Taxon?.Text == "isopod"))
         {
-            if (crew.Species.Figure("adultLength") is not { } length || length.Si < Small.Si - 1e-9)
+            if (crew.Species.AdultLength is not { } length || length.Si < Small.Si - 1e-9)
             {
                 continue;
             }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
@@ -58,7 +59,7 @@ internal static class NoCrew
         var with = new Reading<DesignDocument>(design.Document, []);
         foreach (var key in new[] { "folsomia-candida", "trichorhina-tomentosa" })
         {
-            if (with.Value is { } so && design.Catalog.Find(key)?.Figure("seedDensity") is { } density)
+            if (with.Value is { } so && design.Catalog.Find<CrewEntry>(key)?.SeedDensity is { } density)
             {
                 var count = Math.Max(1, Math.Round(density.Si * floor));
                 with = DesignEdits.Add(

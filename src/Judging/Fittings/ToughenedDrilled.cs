@@ -1,4 +1,5 @@
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -28,7 +29,7 @@ internal static class ToughenedDrilled
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         if (
-            n.Design.Find("box.material")?.Text("recut") == "no"
+            n.Design.Find<SheetEntry>("box.material")?.Recut?.Text == "no"
             && n.Design.Design is { Drain.Kind: DrainKind.Bulkhead, Box.Panes: PaneSource.Bought }
         )
         {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -60,8 +61,8 @@ internal static class VentLetsFliesOut
                 yield return (Slot(n, i, vent), $"Vent {i + 1} has no mesh and", $"vents[{i}].mesh");
             }
             else if (
-                n.Design.Entry($"vents[{i}].mesh") is var mesh
-                && mesh.Figure("aperture") is { } aperture
+                n.Design.Entry<MeshEntry>($"vents[{i}].mesh") is var mesh
+                && mesh.Aperture is { } aperture
             )
             {
                 yield return (aperture, $"The mesh of vent {i + 1}, {mesh.Name},", $"vents[{i}].mesh");
@@ -70,8 +71,8 @@ internal static class VentLetsFliesOut
 
         if (
             n.Design.Design.Lid is { Share: null or { Si: > 0 } }
-            && n.Design.Entry("lid.material") is { Kind: "mesh" } lid
-            && lid.Figure("aperture") is { } holes
+            && n.Design.Entry("lid.material") is MeshEntry lid
+            && lid.Aperture is { } holes
         )
         {
             yield return (holes, $"The mesh of the lid, {lid.Name},", "lid.material");

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -33,8 +34,8 @@ internal static class VentMeshTooFine
         for (var i = 0; i < n.Design.Design.Vents.Count; i++)
         {
             if (
-                n.Design.Find($"vents[{i}].mesh") is { } mesh
-                && mesh.Figure("aperture") is { } aperture
+                n.Design.Find<MeshEntry>($"vents[{i}].mesh") is { } mesh
+                && mesh.Aperture is { } aperture
                 && aperture.Si < Finest.Si - Gaps.Slack
             )
             {

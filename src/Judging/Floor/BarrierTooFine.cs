@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -32,7 +33,7 @@ internal static class BarrierTooFine
     {
         if (
             n.Design.Design.Misting is not null
-            && n.Design.Find("floor.barrier.material")?.Figure("aperture") is { } opening
+            && n.Design.Find<MeshEntry>("floor.barrier.material")?.Aperture is { } opening
             && opening.Si < Finest.Si - Gaps.Slack
         )
         {

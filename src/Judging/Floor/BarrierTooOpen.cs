@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -31,7 +32,7 @@ internal static class BarrierTooOpen
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         if (
-            n.Design.Find("floor.barrier.material")?.Figure("aperture") is { } opening
+            n.Design.Find<MeshEntry>("floor.barrier.material")?.Aperture is { } opening
             && opening.Si > Widest.Si + Gaps.Slack
         )
         {

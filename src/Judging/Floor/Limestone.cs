@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -25,7 +26,7 @@ internal static class Limestone
     {
         for (var i = 0; i < n.Design.Design.Hardscape.Count; i++)
         {
-            var entry = n.Design.Entry($"hardscape[{i}].material");
+            var entry = n.Design.Entry<HardscapeEntry>($"hardscape[{i}].material");
             if (entry.Key == "limestone")
             {
                 yield return Rule.Found(

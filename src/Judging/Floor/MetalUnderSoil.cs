@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -23,7 +24,7 @@ internal static class MetalUnderSoil
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        if (n.Design.Find("floor.barrier.material") is { } mesh && mesh.Text("metal") == "yes")
+        if (n.Design.Find<MeshEntry>("floor.barrier.material") is { } mesh && mesh.Metal?.Text == "yes")
         {
             yield return Rule.Found(
                 n.WithAnimals(Severity.Stop, Severity.Caution),

@@ -1,4 +1,5 @@
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -31,16 +32,16 @@ internal static class RawLeaves
             yield break;
         }
 
-        var entry = n.Design.Entry("floor.litter.material");
+        var entry = n.Design.Entry<LitterEntry>("floor.litter.material");
         yield return Rule.Found(
             litter.Prepared is null ? Severity.Note : Severity.Caution,
             litter.Prepared is null
                 ? $"How the {entry.Name} were cleaned is not entered; the build sheet gives the step."
                 : $"The {entry.Name} go in without being boiled or baked, and may bring pests and disease.",
             (null, null),
-            entry.Text("preparation") ?? "Boil 10 minutes or bake 45 minutes at 93 C, then write prepared.",
+            entry.Preparation?.Text ?? "Boil 10 minutes or bake 45 minutes at 93 C, then write prepared.",
             "floor.litter.prepared",
-            entry.Values.GetValueOrDefault("preparation")?.Origin ?? Habit
+            entry.Preparation?.Origin ?? Habit
         );
     }
 }

@@ -1,4 +1,5 @@
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -27,7 +28,7 @@ internal static class RawWood
         // Stones carry "base" as their seat; everything else is wood or cork.
         var wood = Enumerable
             .Range(0, n.Design.Design.Hardscape.Count)
-            .Where(i => n.Design.Entry($"hardscape[{i}].material").Text("seat") != "base")
+            .Where(i => n.Design.Entry<HardscapeEntry>($"hardscape[{i}].material").Seat?.Text != "base")
             .ToList();
         var raw = wood.Where(i =>
                 n.Design.Design.Hardscape[i].Prepared is Preparation.Raw or Preparation.Soaked
@@ -58,16 +59,16 @@ internal static class RawWood
     private static Finding Found(DesignNumbers n, List<int> pieces, Severity severity, string what)
     {
         var path = $"hardscape[{pieces[0]}]";
-        var entry = n.Design.Entry($"{path}.material");
+        var entry = n.Design.Entry<HardscapeEntry>($"{path}.material");
         return Rule.Found(
             severity,
             Materials.Sentence(
                 $"{Materials.Listed([.. pieces.Select(i => HardscapeSize.Name(n.Design, i))])} {what}."
             ),
             (null, null),
-            entry.Text("preparation") ?? "Boil 30 to 60 minutes, bake or steam, then write prepared.",
+            entry.Preparation?.Text ?? "Boil 30 to 60 minutes, bake or steam, then write prepared.",
             $"{path}.prepared",
-            entry.Values.GetValueOrDefault("preparation")?.Origin ?? Habit
+            entry.Preparation?.Origin ?? Habit
         );
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -38,7 +39,7 @@ internal static class StoneOnSoil
         {
             if (
                 n.Design.Design.Hardscape[i].Seat == Seat.Base
-                || n.Design.Entry($"hardscape[{i}].material").Text("seat") != "base"
+                || n.Design.Entry<HardscapeEntry>($"hardscape[{i}].material").Seat?.Text != "base"
             )
             {
                 continue;

@@ -59,7 +59,7 @@ public sealed record SettingsCard
         var hasVents = Vents.Value(design.Design) is > 0;
         var wanted = StockedSpecies
             .Of(design)
-            .Select(s => s.Species.Figure("humidityLow")?.Si ?? 0)
+            .Select(s => s.Species.LeastHumidity?.Si ?? 0)
             .Append(LeastHumidity)
             .Max();
         return new SettingsCard

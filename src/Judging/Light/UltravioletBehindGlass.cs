@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -43,7 +44,10 @@ internal static class UltravioletBehindGlass
         for (int i = 0; i < light.Lamps.Length; i++)
         {
             var lamp = light.Lamps[i];
-            if (n.Design.Find(FormattableString.Invariant($"lamps[{i}].lamp"))?.Text("ultraviolet") is null)
+            if (
+                n.Design.Find<LampEntry>(FormattableString.Invariant($"lamps[{i}].lamp"))?.Ultraviolet?.Text
+                is null
+            )
             {
                 continue;
             }

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -33,7 +34,7 @@ internal static class SphagnumGloves
                 (null, null),
                 "Wear gloves and long sleeves, cover cuts, and wash afterwards.",
                 "floor",
-                moss[0].Values.GetValueOrDefault("caution")?.Origin ?? Citation.Habit("gloves for sphagnum")
+                (moss[0] as SubstrateEntry)?.Caution?.Origin ?? Citation.Habit("gloves for sphagnum")
             );
         }
     }

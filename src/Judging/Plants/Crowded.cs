@@ -89,7 +89,7 @@ internal static class Crowded
                     Unit.Centimeter,
                     new Citation("design", $"{a.Path}.at and {b.Path}.at", Provenance.Entered)
                 ),
-                (b.Species.Figure("sizeHigh"))
+                (b.Species.LargestGrown)
             ),
             string.Create(
                 CultureInfo.InvariantCulture,
@@ -115,10 +115,10 @@ internal static class Crowded
 
     /// <summary>Mats, climbers and trailers go where they are let.</summary>
     private static bool Spreads(PlacedPlant plant) =>
-        plant.Species.Text("growth") is null
-        && plant.Species.Text("rootPlace") is not ("climber" or "hemiepiphyte")
-        && !plant.Has("habit", "mat")
-        && !plant.Has("habit", "moss");
+        plant.Species.Growth?.Text is null
+        && plant.Species.RootPlace?.Text is not ("climber" or "hemiepiphyte")
+        && !plant.Grows("mat")
+        && !plant.Grows("moss");
 
-    private static double Width(PlacedPlant plant) => plant.Species.Figure("sizeHigh")?.Si ?? 0.0;
+    private static double Width(PlacedPlant plant) => plant.Species.LargestGrown?.Si ?? 0.0;
 }

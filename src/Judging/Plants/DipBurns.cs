@@ -24,7 +24,7 @@ internal static class DipBurns
             yield break;
         }
 
-        foreach (var plant in Plantings.Of(n).Where(p => p.Species.Text("bleachTolerance") == "soft"))
+        foreach (var plant in Plantings.Of(n).Where(p => p.Species.BleachTolerance?.Text == "soft"))
         {
             yield return Rule.Found(
                 Severity.Note,
@@ -33,7 +33,7 @@ internal static class DipBurns
                 "Dip it for 1 to 3 minutes at half the strength to the full strength, one leaf first; or "
                     + "skip the dip and keep it 30 days in quarantine. Rinse five times.",
                 plant.Path,
-                plant.Species.Values["bleachTolerance"].Origin
+                plant.Species.BleachTolerance!.Origin
             );
         }
     }

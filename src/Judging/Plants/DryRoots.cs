@@ -51,8 +51,8 @@ internal static class DryRoots
     {
         foreach (var plant in Plantings.Of(n).Where(p => !p.Entry.Mounted && p.Entry.At?.Z is null))
         {
-            bool never = plant.Has("water", "never dry") || plant.Has("water", "wet");
-            if (plant.Species.Text("rootPlace") == "epiphyte" || !(never || plant.Has("water", "moist")))
+            bool never = plant.Wants("never dry") || plant.Wants("wet");
+            if (plant.Species.RootPlace?.Text == "epiphyte" || !(never || plant.Wants("moist")))
             {
                 continue;
             }

@@ -27,7 +27,7 @@ internal static class OutgrowsBox
         foreach (var plant in Plantings.Of(n))
         {
             if (
-                plant.Species.Figure("sizeHigh") is not { } size
+                plant.Species.LargestGrown is not { } size
                 || Room(n, plant) is not { } room
                 || size.Si <= room.Si + 1e-9
             )
@@ -35,10 +35,10 @@ internal static class OutgrowsBox
                 continue;
             }
 
-            var growth = plant.Species.Text("growth");
+            var growth = plant.Species.Growth?.Text;
             var climbs =
                 growth is "climbs" or "trails"
-                || plant.Species.Text("rootPlace") is "climber" or "hemiepiphyte";
+                || plant.Species.RootPlace?.Text is "climber" or "hemiepiphyte";
             yield return Rule.Found(
                 climbs ? Severity.Note : Severity.Caution,
                 string.Create(

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -8,10 +9,19 @@ using Litterfall.Forecasting;
 namespace Litterfall.Judging.Plants;
 
 /// <summary>One entry of plants with its place in the file.</summary>
-internal sealed record PlacedPlant(string Path, CatalogEntry Species, Planting Entry)
+internal sealed record PlacedPlant(string Path, PlantEntry Species, Planting Entry)
 {
-    public bool Has(string value, string word) =>
-        Species.Text(value)?.Contains(word, StringComparison.OrdinalIgnoreCase) is true;
+    /// <summary>True when what the library says of its poison has the word in it.</summary>
+    public bool IsToxic(string word) => Says(Species.Toxicity, word);
+
+    /// <summary>True when the water its roots want has the word in it.</summary>
+    public bool Wants(string word) => Says(Species.Water, word);
+
+    /// <summary>True when the way it grows has the word in it.</summary>
+    public bool Grows(string word) => Says(Species.Habit, word);
+
+    private static bool Says(CatalogText? text, string word) =>
+        text?.Text.Contains(word, StringComparison.OrdinalIgnoreCase) is true;
 }
 
 /// <summary>The plants of a design and the ground under them.</summary>
@@ -25,7 +35,7 @@ internal static class Plantings
             .Select(i =>
             {
                 var path = $"plants[{i.ToString(CultureInfo.InvariantCulture)}]";
-                return new PlacedPlant(path, n.Design.Entry($"{path}.plant"), plants[i]);
+                return new PlacedPlant(path, n.Design.Entry<PlantEntry>($"{path}.plant"), plants[i]);
             });
     }
 

@@ -25,7 +25,7 @@ internal static class SpinyPlant
             yield break;
         }
 
-        foreach (var plant in Plantings.Of(n).Where(p => p.Has("toxicity", "spiny")))
+        foreach (var plant in Plantings.Of(n).Where(p => p.IsToxic("spiny")))
         {
             yield return Rule.Found(
                 Severity.Caution,
@@ -33,7 +33,7 @@ internal static class SpinyPlant
                 (null, null),
                 "Take a kind without spines, or trim the spines and keep it away from jumping places.",
                 plant.Path,
-                plant.Species.Values["toxicity"].Origin
+                plant.Species.Toxicity!.Origin
             );
         }
     }

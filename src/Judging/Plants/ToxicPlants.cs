@@ -12,7 +12,7 @@ internal static class PlantPoisons
     private static readonly string[] Words = ["latex", "raphides", "oxalates", "sap "];
 
     public static IEnumerable<PlacedPlant> In(DesignNumbers n) =>
-        Plantings.Of(n).Where(plant => Words.Any(word => plant.Has("toxicity", word)));
+        Plantings.Of(n).Where(plant => Words.Any(word => plant.IsToxic(word)));
 }
 
 /// <summary>A plant whose sap hurts, within reach of children or pets.</summary>
@@ -39,12 +39,12 @@ internal static class ToxicPlantInReach
         {
             yield return Rule.Found(
                 Severity.Caution,
-                $"{plant.Species.Name} ({plant.Species.Text("toxicity")}) stands where children or pets can "
+                $"{plant.Species.Name} ({plant.Species.Toxicity?.Text}) stands where children or pets can "
                     + "reach the box.",
                 (null, null),
                 "Lock the lid or doors, or take a plant without it; gloves when trimming.",
                 plant.Path,
-                plant.Species.Values["toxicity"].Origin
+                plant.Species.Toxicity!.Origin
             );
         }
     }
@@ -77,12 +77,12 @@ internal static class ToxicPlantForAnimals
         {
             yield return Rule.Found(
                 Severity.Caution,
-                $"{plant.Species.Name} ({plant.Species.Text("toxicity")}) grows with "
+                $"{plant.Species.Name} ({plant.Species.Toxicity?.Text}) grows with "
                     + $"{eaters[0].Species.Name}, which may bite or gnaw it.",
                 (null, null),
                 "Take a plant without it; insect-eating frogs would not be at risk.",
                 plant.Path,
-                plant.Species.Values["toxicity"].Origin
+                plant.Species.Toxicity!.Origin
             );
         }
     }

@@ -62,7 +62,7 @@ internal static class WetRoots
     {
         if (
             n.Design.Design.Floor.Drainage is null
-            || plant.Species.Text("wetFeet") != "no"
+            || plant.Species.WetFeet?.Text != "no"
             || Plantings.SoilAt(n, plant.Entry.At) is not { } soil
             || soil.Si >= Least.Si - 1e-9
         )
@@ -90,12 +90,12 @@ internal static class WetRoots
     /// <summary>By the forecast of the floor at its place.</summary>
     private static Finding? Airless(DesignNumbers n, PlacedPlant plant)
     {
-        if (plant.Species.Text("wetFeet") is not ("no" or "short") || n.Water.LeastAir is not { } least)
+        if (plant.Species.WetFeet?.Text is not ("no" or "short") || n.Water.LeastAir is not { } least)
         {
             return null;
         }
 
-        var limit = plant.Species.Text("wetFeet") == "no" ? Week : Month;
+        var limit = plant.Species.WetFeet?.Text == "no" ? Week : Month;
         string feet = limit == Week ? "no wet feet" : "wet feet only shortly";
         int[] zones = RootZones.Of(n, plant);
         int days = RootZones.Days(n, zones, (d, z) => d.RootAir[z] < WaterPolicy.LeastAir.Si);

@@ -19,7 +19,7 @@ internal static class WildMoss
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        foreach (var plant in Plantings.Of(n).Where(p => p.Has("toxicity", "wild collection")))
+        foreach (var plant in Plantings.Of(n).Where(p => p.IsToxic("wild collection")))
         {
             yield return Rule.Found(
                 Severity.Note,
@@ -27,7 +27,7 @@ internal static class WildMoss
                 (null, null),
                 "Keep the supplier's proof of origin, or take cultivated moss.",
                 plant.Path,
-                plant.Species.Values["toxicity"].Origin
+                plant.Species.Toxicity!.Origin
             );
         }
     }

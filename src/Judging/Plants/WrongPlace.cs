@@ -23,7 +23,7 @@ internal static class WrongPlace
     {
         foreach (var plant in Plantings.Of(n))
         {
-            var root = plant.Species.Values.GetValueOrDefault("rootPlace");
+            var root = plant.Species.RootPlace;
             var inSoil = root?.Text == "epiphyte" && !plant.Entry.Mounted;
             var onWood = root?.Text is "terrestrial" or "aquatic" && plant.Entry.Mounted;
             if (!inSoil && !onWood)

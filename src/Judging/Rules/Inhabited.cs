@@ -1,5 +1,6 @@
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 
@@ -17,7 +18,7 @@ internal static class Inhabited
         n.HasAnimals() || n.Design.Design.Crew.Any(inhabitant => inhabitant.Count > 0);
 
     /// <summary>Names and entries of the animals, whether they live in it or it is rated for them.</summary>
-    public static IEnumerable<CatalogEntry> AnimalEntries(this DesignNumbers n) =>
+    public static IEnumerable<AnimalEntry> AnimalEntries(this DesignNumbers n) =>
         Entries(n, n.Design.Design.Animals, "animals")
             .Concat(Entries(n, n.Design.Design.RatedFor, "ratedFor"));
 
@@ -25,7 +26,7 @@ internal static class Inhabited
     public static Severity WithAnimals(this DesignNumbers n, Severity with, Severity without) =>
         n.HasAnimals() ? with : without;
 
-    private static IEnumerable<CatalogEntry> Entries(
+    private static IEnumerable<AnimalEntry> Entries(
         DesignNumbers n,
         IReadOnlyList<Resident> residents,
         string key
@@ -33,5 +34,5 @@ internal static class Inhabited
         Enumerable
             .Range(0, residents.Count)
             .Where(i => residents[i].Count > 0)
-            .Select(i => n.Design.Entry($"{key}[{i}].animal"));
+            .Select(i => n.Design.Entry<AnimalEntry>($"{key}[{i}].animal"));
 }

@@ -1,4 +1,5 @@
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Forecasting;
 
 namespace Litterfall.Judging.Rules;
@@ -22,7 +23,7 @@ internal static class Materials
         {
             if (
                 entry
-                    .Values.Values.Select(v => v.Text)
+                    .Values.Select(v => v.Text)
                     .Append(entry.Note)
                     .Any(text => text?.Contains(word, StringComparison.OrdinalIgnoreCase) == true)
             )
@@ -38,11 +39,11 @@ internal static class Materials
     /// A glass sheet: glass has about 70 GPa, the plastics of lids 2 to 4, so the middle parts them.
     /// </summary>
     public static bool IsGlass(CatalogEntry? entry) =>
-        entry?.Kind == "sheet" && entry.Figure("youngsModulus")?.Si > 20e9;
+        entry is SheetEntry sheet && sheet.YoungsModulus?.Si > 20e9;
 
     /// <summary>A clear plastic sheet, such as acrylic or polycarbonate.</summary>
     public static bool IsPlastic(CatalogEntry? entry) =>
-        entry?.Kind == "sheet" && entry.Figure("youngsModulus")?.Si is > 0 and <= 20e9;
+        entry is SheetEntry sheet && sheet.YoungsModulus?.Si is > 0 and <= 20e9;
 
     /// <summary>The text with a capital at its beginning; names in the library have none.</summary>
     public static string Sentence(string text) =>

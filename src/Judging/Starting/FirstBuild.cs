@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
@@ -369,8 +370,8 @@ public sealed class FirstBuild
         foreach (var plant in FirstBuildPolicy.Plants)
         {
             if (
-                catalog.Find(plant.Key) is not { } entry
-                || (plant.Up is null && entry.Figure("sizeHigh")?.Si > free)
+                catalog.Find<PlantEntry>(plant.Key) is not { } entry
+                || (plant.Up is null && entry.LargestGrown?.Si > free)
             )
             {
                 continue;

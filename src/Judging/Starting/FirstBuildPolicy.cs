@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 
 namespace Litterfall.Judging.Starting;
 
@@ -101,8 +102,8 @@ internal static class FirstBuildPolicy
         heightMeters < LowBoxMeters ? (0.04, 0.03, 0.06) : (0.05, 0.05, 0.09);
 
     /// <summary>Figures of the library the choice rests on.</summary>
-    public static (double Low, double High) Humidity(CatalogEntry? animal) =>
-        animal?.Figure("humidityLow") is { } low && animal.Figure("humidityHigh") is { } high
+    public static (double Low, double High) Humidity(AnimalEntry? animal) =>
+        animal?.LeastHumidity is { } low && animal.LargestHumidity is { } high
             ? (low.Si, high.Si)
             : UsualHumidity;
 }

@@ -28,7 +28,7 @@ internal static class SoilTooDryForCrew
         if (
             n.Water is not { MostSuction: { } suction, Forecast: { } forecast }
             || suction.Si <= WaterPolicy.MostSuction.Si
-            || !Crews.Of(n).Any(c => c.Species.Text("taxon") == "springtail")
+            || !Crews.Of(n).Any(c => c.Species.Taxon?.Text == "springtail")
         )
         {
             yield break;

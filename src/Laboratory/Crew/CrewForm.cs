@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Forecasting.Life;
 using Litterfall.Laboratory.Cases;
 using Litterfall.Physics.Crew;
@@ -71,13 +72,12 @@ internal static class CrewForm
             return (null, null);
         }
 
-        var entry = library.Find(name);
-        if (entry is { Kind: "crew" } && CrewKinds.Of(entry) is { } species)
+        if (library.Find<CrewEntry>(name) is { } entry && CrewKinds.Of(entry) is { } species)
         {
             return (species, null);
         }
 
-        var known = library.Entries.Where(e => e.Kind == "crew").Select(e => e.Key);
+        var known = library.Of<CrewEntry>().Select(e => e.Key);
         string all = string.Join(", ", known.Order(StringComparer.Ordinal));
         form.Refuse("animal", $"the library has no crew animal '{name}'", $"one of {all}, or a life table");
         return (null, null);

@@ -2,6 +2,7 @@ using System.Globalization;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Coefficients;
 

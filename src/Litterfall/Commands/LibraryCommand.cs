@@ -4,6 +4,7 @@ using Litterfall.App.Files;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Coefficients;
@@ -45,7 +46,7 @@ internal static class LibraryCommand
 
     private static int Run(TradeCatalog catalog, string? kind, string? name, bool json)
     {
-        if (kind is not null && Singular(kind) == CoefficientsText.Kind)
+        if (kind is not null && Singular(kind.ToLowerInvariant()) == CoefficientsText.Kind)
         {
             var found = CoefficientsText.Find(name);
             if (found.Count > 0)
@@ -58,23 +59,20 @@ internal static class LibraryCommand
         }
 
         var kinds = catalog.Entries.Select(e => e.Kind).Distinct().ToArray();
-        if (name is null && kind is not null && !kinds.Contains(Singular(kind)))
+        var asked = kind is null ? null : Meant(kind, kinds);
+        if (name is null && kind is not null && asked is null)
         {
             (kind, name) = (null, kind);
         }
 
         var entries = catalog
             .Entries.Where(e =>
-                (kind is null || e.Kind == Singular(kind))
-                && (name is null || e.Key == TradeCatalog.Canonical(name))
+                (kind is null || e.Kind == asked) && (name is null || e.Key == TradeCatalog.Canonical(name))
             )
             .ToArray();
         if (entries.Length == 0)
         {
-            var near = catalog.Near(
-                name ?? kind!,
-                kind is null || !kinds.Contains(Singular(kind)) ? kinds : [Singular(kind)]
-            );
+            var near = catalog.Near(name ?? kind!, asked is { } one ? [one] : kinds);
             return Exit.Unusable(
                 json,
                 new TextFault(
@@ -84,7 +82,7 @@ internal static class LibraryCommand
                     $"the library has no '{name ?? kind}'",
                     near.Length > 0
                         ? $"perhaps {string.Join(", ", near)}"
-                        : $"one of the kinds {string.Join(", ", kinds)}"
+                        : $"one of the kinds {string.Join(", ", kinds.Select(k => k.Word()))}"
                 )
             );
         }
@@ -98,27 +96,31 @@ internal static class LibraryCommand
         return Exit.Done;
     }
 
-    /// <summary>"meshes" and "plants" mean the kind.</summary>
-    private static string Singular(string kind)
+    /// <summary>
+    /// The kind a word means, "meshes" and "plants" too; null where the library has none of it.
+    /// </summary>
+    private static EntryKind? Meant(string typed, EntryKind[] kinds)
     {
-        var word = kind.ToLowerInvariant();
-        return word switch
+        var word = typed.ToLowerInvariant();
+        var kind = word switch
         {
-            "meshes" => "mesh",
-            "species" => "animal",
-            "crews" => "crew",
-            _ when word.EndsWith('s') && word is not ("moss") => word[..^1],
-            _ => word,
+            "meshes" => EntryKind.Mesh,
+            "species" => EntryKind.Animal,
+            _ => EntryKinds.Find(Singular(word)),
         };
+        return kind is { } known && kinds.Contains(known) ? kind : null;
     }
+
+    private static string Singular(string word) =>
+        word.EndsWith('s') && word is not "moss" ? word[..^1] : word;
 
     private static string Kinds(TradeCatalog catalog)
     {
         var table = new TextTable("kind", "entries", "for example");
-        foreach (var group in catalog.Entries.GroupBy(e => e.Kind, StringComparer.Ordinal))
+        foreach (var group in catalog.Entries.GroupBy(e => e.Kind))
         {
             table.Add(
-                group.Key,
+                group.Key.Word(),
                 group.Count().ToString(CultureInfo.InvariantCulture),
                 string.Join(", ", group.Take(3).Select(e => e.Key))
             );
@@ -151,7 +153,7 @@ internal static class LibraryCommand
     private static string Whole(TradeCatalog catalog, CatalogEntry entry)
     {
         var table = new TextTable("value", "", "unit", "provenance", "source", "place");
-        foreach (var value in entry.Values.Values.OrderBy(v => v.Name, StringComparer.Ordinal))
+        foreach (var value in entry.Values)
         {
             table.Add(
                 value.Name,
@@ -175,7 +177,7 @@ internal static class LibraryCommand
                 + "\n";
         var sources = string.Concat(
             entry
-                .Values.Values.Select(v => v.Origin.Source)
+                .Values.Select(v => v.Origin.Source)
                 .Distinct()
                 .Order(StringComparer.Ordinal)
                 .Select(s =>
@@ -185,7 +187,7 @@ internal static class LibraryCommand
                     )
                 )
         );
-        return $"{entry.Key} ({entry.Kind}): {Terminal.Clean(entry.Name)}\n"
+        return $"{entry.Key} ({entry.Kind.Word()}): {Terminal.Clean(entry.Name)}\n"
             + (entry.Note is null ? "" : Terminal.Wrapped(entry.Note, "  "))
             + parts
             + table
@@ -211,10 +213,10 @@ internal static class LibraryCommand
             {
                 json.WriteStartObject();
                 json.WriteString("key", entry.Key);
-                json.WriteString("kind", entry.Kind);
+                json.WriteString("kind", entry.Kind.Word());
                 json.WriteString("name", entry.Name);
                 json.WriteString("note", entry.Note);
-                json.WriteString("material", entry.Material);
+                json.WriteString("material", (entry as PackEntry)?.Material);
                 json.WriteBoolean("workshop", entry.IsWorkshops);
                 json.WriteStartArray("parts");
                 foreach (var part in entry.Parts)
@@ -227,7 +229,7 @@ internal static class LibraryCommand
 
                 json.WriteEndArray();
                 json.WriteStartObject("values");
-                foreach (var value in entry.Values.Values.OrderBy(v => v.Name, StringComparer.Ordinal))
+                foreach (var value in entry.Values)
                 {
                     WriteValue(json, catalog, value);
                 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Judging;
@@ -41,11 +42,11 @@ public static class MainPathPage
         text.Append("`DesignChecker.Check` resolves names and refuses parts that do not fit together. ")
             .Append(
                 CultureInfo.InvariantCulture,
-                $"`{soil.Recipe}` is the entry “{design.Entry("floor.soil.recipe").Name}” "
+                $"`{soil.Recipe}` is the entry “{design.Entry<GroundEntry>("floor.soil.recipe").Name}” "
             )
             .Append(
                 CultureInfo.InvariantCulture,
-                $"with {design.Entry("floor.soil.recipe").Parts.Length} parts.\n\n"
+                $"with {design.Entry<GroundEntry>("floor.soil.recipe").Parts.Length} parts.\n\n"
             );
         text.Append(
             "## 3. `DesignRun.Execute` computes\n\n| step | number | value | equation |\n|---|---|---|---|\n"

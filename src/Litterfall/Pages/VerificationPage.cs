@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Verification.Cases;
@@ -41,9 +42,9 @@ public static class VerificationPage
         text.Append("Values in the library and coefficients of the models by provenance:\n\n")
             .Append("| kind | read | recomputed | own choice | common practice | recalled |\n")
             .Append("|---|---|---|---|---|---|\n");
-        foreach (var kind in catalog.Entries.GroupBy(e => e.Kind, StringComparer.Ordinal))
+        foreach (var kind in catalog.Entries.GroupBy(e => e.Kind))
         {
-            Row(text, kind.Key, [.. kind.SelectMany(e => e.Values.Values).Select(v => v.Origin.Provenance)]);
+            Row(text, kind.Key.Word(), [.. kind.SelectMany(e => e.Values).Select(v => v.Origin.Provenance)]);
         }
 
         foreach (var model in ModelCoefficients.Cited.GroupBy(Model, StringComparer.Ordinal))

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -46,7 +47,7 @@ public static class BoxPanes
             yield break;
         }
 
-        var material = (design.Find("box.material") ?? design.Catalog.Find("float-glass"))!.Key;
+        var material = (design.Find<SheetEntry>("box.material") ?? design.Catalog.Find("float-glass"))!.Key;
         var across = CutList.Fit("depth of a side pane", box.OutsideDepth! - Two * box.Walls! - Two * Joint);
         var tall = CutList.Fit("height of a wall pane", box.OutsideHeight! - box.Base! - Joint);
         yield return Pane("base", (box.OutsideLength, box.OutsideDepth!), box.Base!, "under the walls");

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -108,7 +109,7 @@ public static class CutList
 
     private static void AddFloor(CheckedDesign design, BoxGeometry box, ImmutableArray<CutPart>.Builder parts)
     {
-        if (design.Find("floor.drainage.grid") is { } grid)
+        if (design.Find<GridEntry>("floor.drainage.grid") is { } grid)
         {
             parts.Add(
                 Part(
@@ -127,7 +128,7 @@ public static class CutList
             return;
         }
 
-        var key = design.Entry("floor.barrier.material").Key;
+        var key = design.Entry<MeshEntry>("floor.barrier.material").Key;
         if (barrier.Upturn is { Si: > 0 } typed)
         {
             var upturn = design.Figure("floor.barrier.upturn", "upturn", typed, Unit.Millimeter);
@@ -216,7 +217,7 @@ public static class CutList
             ? design.Figure("lid.gap", "lid clearance on each side", g, Unit.Millimeter)
             : LidClearance;
         var note =
-            entry.Kind == "mesh"
+            entry is MeshEntry
                 ? "in a frame, no wire ends inside"
                 : "set into the opening; polish edges that are touched";
         return (size => size - Two * gap, note);
@@ -225,7 +226,11 @@ public static class CutList
     private static void AddVent(CheckedDesign design, int i, ImmutableArray<CutPart>.Builder parts)
     {
         var vent = design.Design.Vents[i];
-        if (design.Find($"vents[{i}].mesh") is not { } mesh || vent.Length is null || vent.Width is null)
+        if (
+            design.Find<MeshEntry>($"vents[{i}].mesh") is not { } mesh
+            || vent.Length is null
+            || vent.Width is null
+        )
         {
             return;
         }
@@ -255,8 +260,8 @@ public static class CutList
             return;
         }
 
-        var entry = design.Entry("background.material");
-        if (entry.Text("pouredFrom") is not null)
+        var entry = design.Entry<BackgroundEntry>("background.material");
+        if (entry.PouredFrom?.Text is not null)
         {
             // Foam that is poured and carved in the box is no part to cut.
             return;

@@ -1,4 +1,5 @@
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -30,29 +31,32 @@ public sealed record Sealants
     /// <summary>Reckons what a design needs.</summary>
     public static Sealants Of(CheckedDesign design, BoxGeometry box)
     {
-        var foam = design.Find("background.material")?.Text("pouredFrom") is { } poured
-            ? design.Catalog.Find(poured)
+        var foam = design.Find<BackgroundEntry>("background.material")?.PouredFrom?.Text is { } poured
+            ? design.Catalog.Find<AdhesiveEntry>(poured)
             : null;
-        var silicone = design.Catalog.Find("silicone-neutral");
+        var silicone = design.Catalog.Find<AdhesiveEntry>("silicone-neutral");
         var volume = foam is null ? null : Foam(box);
         var glue = Glue(design, box, silicone);
         var boxes = design.Count("boxes", "number of boxes", design.Design.Boxes);
         var used = new[] { glue.Si > 0 ? silicone : null, volume is null ? null : foam }
-            .Where(e => e is not null)
+            .OfType<AdhesiveEntry>()
             .ToArray();
         return new Sealants
         {
             FoamVolume = volume,
             FoamCans =
-                volume is not null && foam?.Figure("yield") is { } can
+                volume is not null && foam?.CanYield is { } can
                     ? Whole("foam cans", volume * boxes, can)
                     : null,
             Silicone = glue,
-            Cartridges = silicone?.Figure("cartridge") is { } tube
+            Cartridges = silicone?.Cartridge is { } tube
                 ? Whole("silicone cartridges", glue * boxes, tube)
                 : null,
-            CureBeforePlanting = Longest("days of cure before planting", used, "cureDaysBeforePlanting"),
-            CureBeforeAnimals = Longest("days of cure before animals", used, "cureDaysBeforeAnimals"),
+            CureBeforePlanting = Longest(
+                "days of cure before planting",
+                used.Select(e => e.CureBeforePlanting)
+            ),
+            CureBeforeAnimals = Longest("days of cure before animals", used.Select(e => e.CureBeforeAnimals)),
         };
     }
 
@@ -62,13 +66,13 @@ public sealed record Sealants
             .As("foam to expand", Unit.Liter);
 
     /// <summary>Spots that hold the barrier, and glue behind a panel background.</summary>
-    private static Figure Glue(CheckedDesign design, BoxGeometry box, CatalogEntry? silicone)
+    private static Figure Glue(CheckedDesign design, BoxGeometry box, AdhesiveEntry? silicone)
     {
         var parts = new List<Figure>();
         if (
             design.Design.Floor.Barrier is not null
-            && silicone?.Figure("spotSpacing") is { } spacing
-            && silicone.Figure("spotVolume") is { } spot
+            && silicone?.SpotSpacing is { } spacing
+            && silicone.SpotVolume is { } spot
         )
         {
             var around = (Figure.Number(2) * (box.OpenLength + box.OpenDepth)).As(
@@ -80,7 +84,7 @@ public sealed record Sealants
 
         if (
             box.BackgroundThickness is not null
-            && design.Entry("background.material").Figure("adhesiveCoverage") is { } coverage
+            && design.Entry<BackgroundEntry>("background.material").AdhesiveCoverage is { } coverage
         )
         {
             var panel = Figure
@@ -101,9 +105,8 @@ public sealed record Sealants
     }
 
     /// <summary>One cartridge, where a coverage is given as area per cartridge.</summary>
-    private static Figure Cartridge(CatalogEntry? silicone) =>
-        silicone?.Figure("cartridge")
-        ?? Figure.Choice("cartridge", 310, Unit.Milliliter, "the usual cartridge");
+    private static Figure Cartridge(AdhesiveEntry? silicone) =>
+        silicone?.Cartridge ?? Figure.Choice("cartridge", 310, Unit.Milliliter, "the usual cartridge");
 
     private static Figure Whole(string name, Figure amount, Figure pack) =>
         Figure
@@ -116,9 +119,9 @@ public sealed record Sealants
             )
             .As(name, Unit.One);
 
-    private static Figure? Longest(string name, CatalogEntry?[] used, string value)
+    private static Figure? Longest(string name, IEnumerable<Figure?> cures)
     {
-        var days = used.Select(e => e!.Figure(value)).Where(f => f is not null).Select(f => f!).ToArray();
+        var days = cures.OfType<Figure>().ToArray();
         return days.Length == 0 ? null : Figure.Max(days).As(name, Unit.Day);
     }
 }

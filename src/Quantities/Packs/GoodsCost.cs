@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -40,7 +41,7 @@ public sealed record PackNeed
 }
 
 /// <summary>So many of one pack.</summary>
-public sealed record PackBought(CatalogEntry Pack, Figure Count, Figure Liters, Figure? Price);
+public sealed record PackBought(PackEntry Pack, Figure Count, Figure Liters, Figure? Price);
 
 /// <summary>Chooses packs per material and adds up the cost of goods.</summary>
 public static class GoodsCost
@@ -110,7 +111,7 @@ public static class GoodsCost
         var bought = set is null
             ? []
             : set
-                .Lines.Select(line => Bought(catalog, catalog.Find(line.Offer.Name)!, line, net))
+                .Lines.Select(line => Bought(catalog, catalog.Find<PackEntry>(line.Offer.Name)!, line, net))
                 .ToImmutableArray();
         var got = Figure.Total([.. bought.Select(b => b.Liters)], Unit.Liter.Dimension);
         return new PackNeed
@@ -131,9 +132,9 @@ public static class GoodsCost
     /// Packs with a price; without any, the packs of one measure only, so that dry and liquid quarts are not
     /// mixed: no liquid quarts for a box typed in inches, no US packs otherwise.
     /// </summary>
-    private static CatalogEntry[] Offered(TradeCatalog catalog, CatalogEntry material, bool inches)
+    private static PackEntry[] Offered(TradeCatalog catalog, CatalogEntry material, bool inches)
     {
-        var all = catalog.PacksOf(material.Key).Where(p => p.Figure("litres") is { Si: > 0 }).ToArray();
+        var all = catalog.PacksOf(material.Key).Where(p => p.LooseVolume is { Si: > 0 }).ToArray();
         var wanted = all.Where(p => Price(catalog, p.Key) is not null).ToArray();
         if (wanted.Length == 0)
         {
@@ -143,8 +144,8 @@ public static class GoodsCost
         return wanted.Length > 0 ? wanted : all;
     }
 
-    private static bool IsUsual(CatalogEntry pack, bool inches) =>
-        pack.Values.GetValueOrDefault("volume")?.Unit?.Symbol is var unit
+    private static bool IsUsual(PackEntry pack, bool inches) =>
+        pack.Volume?.Unit?.Symbol is var unit
         && (inches ? unit is not "liquid qt" : unit is null or "L" or "mL");
 
     /// <summary>
@@ -154,7 +155,7 @@ public static class GoodsCost
     /// </summary>
     private static Figure? UsedValue(
         TradeCatalog catalog,
-        CatalogEntry[] priced,
+        PackEntry[] priced,
         ImmutableArray<PackBought> bought,
         Figure need
     )
@@ -169,7 +170,7 @@ public static class GoodsCost
                 : null;
         }
 
-        var best = priced.MinBy(p => (double)Price(catalog, p.Key)!.Breaks[0].Price / p.Figure("litres")!.Si);
+        var best = priced.MinBy(p => (double)Price(catalog, p.Key)!.Breaks[0].Price / p.LooseVolume!.Si);
         if (best is null)
         {
             return null;
@@ -182,7 +183,7 @@ public static class GoodsCost
             Unit.Money,
             new Citation("workshop", price.Place, Provenance.Entered)
         );
-        return (need * (pack / best.Figure("litres")!)).As("value of the liters used", Unit.Money);
+        return (need * (pack / best.LooseVolume!)).As("value of the liters used", Unit.Money);
     }
 
     private static Figure? Cost(ImmutableArray<PackBought> bought, Figure net) =>
@@ -212,9 +213,9 @@ public static class GoodsCost
     private static PackPrice? Price(TradeCatalog catalog, string pack) =>
         catalog.Workshop?.Prices.GetValueOrDefault(pack);
 
-    private static PackOffer Offer(TradeCatalog catalog, CatalogEntry pack, bool priced)
+    private static PackOffer Offer(TradeCatalog catalog, PackEntry pack, bool priced)
     {
-        var liters = pack.Figure("litres")!.Si * 1000;
+        var liters = pack.LooseVolume!.Si * 1000;
         return priced
             ? new PackOffer(
                 pack.Key,
@@ -234,9 +235,9 @@ public static class GoodsCost
             );
     }
 
-    private static PackBought Bought(TradeCatalog catalog, CatalogEntry pack, PackLine line, Figure net)
+    private static PackBought Bought(TradeCatalog catalog, PackEntry pack, PackLine line, Figure net)
     {
-        var liters = pack.Figure("litres")!;
+        var liters = pack.LooseVolume!;
         var count = Figure
             .Computed("cheapest set of packs that covers the need", line.Packs, Dimension.None, net, liters)
             .As($"packs of {pack.Name}", Unit.One);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Quantities.Sizing;
 
@@ -48,9 +49,9 @@ public sealed record PieceSpot(int Number, string Name, string Key)
 
     private static PieceSpot One(CheckedDesign design, Terrain terrain, HardscapePiece piece, int i)
     {
-        var entry = design.Entry(FormattableString.Invariant($"hardscape[{i}].material"));
+        var entry = design.Entry<HardscapeEntry>(FormattableString.Invariant($"hardscape[{i}].material"));
         var volume = HardscapeSize.Volume(design, i).Si;
-        var stone = entry.Text("seat") == "base";
+        var stone = entry.Seat?.Text == "base";
         var stretch = stone ? 1.5 : 2.6;
         var length = Math.Min(
             piece.Length?.Si ?? stretch * Math.Cbrt(volume / stretch * 1.4),

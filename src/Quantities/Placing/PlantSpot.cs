@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 
 namespace Litterfall.Quantities.Placing;
@@ -66,9 +67,9 @@ public sealed record PlantSpot(int Number, string Name, string Key)
 
     private static PlantSpot One(CheckedDesign design, Terrain terrain, Planting plant, int i)
     {
-        var entry = design.Entry(FormattableString.Invariant($"plants[{i}].plant"));
-        var grown = entry.Figure("sizeHigh")?.Si ?? UsualSize;
-        var habit = (entry.Text("habit") ?? "") + " " + (entry.Text("rootPlace") ?? "");
+        var entry = design.Entry<PlantEntry>(FormattableString.Invariant($"plants[{i}].plant"));
+        var grown = entry.LargestGrown?.Si ?? UsualSize;
+        var habit = (entry.Habit?.Text ?? "") + " " + (entry.RootPlace?.Text ?? "");
         var x = plant.At?.X.Si ?? terrain.Length * (i + 0.5) / design.Design.Plants.Count;
         var y = plant.At?.Y.Si ?? (plant.Mounted ? terrain.Back - 0.02 : terrain.DepthOfBox * 0.6);
         var z = plant.At?.Z?.Si

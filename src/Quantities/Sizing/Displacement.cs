@@ -1,4 +1,5 @@
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -39,7 +40,11 @@ public sealed record Displacement(Figure FromDrainage, Figure FromSoil)
     /// <summary>What the piece stands on: as entered, else as the catalog says, else the soil.</summary>
     public static Seat SeatOf(CheckedDesign design, int piece) =>
         design.Design.Hardscape[piece].Seat
-        ?? (design.Entry($"hardscape[{piece}].material").Text("seat") == "base" ? Seat.Base : Seat.Soil);
+        ?? (
+            design.Entry<HardscapeEntry>($"hardscape[{piece}].material").Seat?.Text == "base"
+                ? Seat.Base
+                : Seat.Soil
+        );
 
     private static Figure Buried(CheckedDesign design, int i)
     {

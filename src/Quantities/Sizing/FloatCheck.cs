@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Physics.Floor;
@@ -26,12 +27,16 @@ public sealed record FloatCheck(Figure LiftHeight, Figure SafetyWhenFull, Figure
     public static FloatCheck? Of(ImmutableArray<FloorLayer> layers)
     {
         var drainage = layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage);
-        if (drainage?.Material?.Figure("bulkDensity") is not { } density || drainage.Depth.Si <= 0)
+        if (
+            drainage?.Material is not AggregateEntry aggregate
+            || aggregate.BulkDensity is not { } density
+            || drainage.Depth.Si <= 0
+        )
         {
             return null;
         }
 
-        var voids = drainage.Material.Figure("interparticleVoids") ?? SizingPolicy.Voids;
+        var voids = aggregate.InterparticleVoids ?? SizingPolicy.Voids;
         var load = LoadAbove(layers.FirstOrDefault(l => l.Kind == LayerKind.Soil));
         var layer = new AggregateLayer(drainage.Depth.Si, density.Si, voids.Si, load.Si);
         return new FloatCheck(

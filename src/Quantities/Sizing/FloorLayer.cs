@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 
 namespace Litterfall.Quantities.Sizing;
@@ -45,7 +46,7 @@ public sealed record FloorLayer
     public string Layer => Kind.Word();
 
     /// <summary>Its material or recipe; null for the water space of a raised floor.</summary>
-    public CatalogEntry? Material { get; init; }
+    public PorousEntry? Material { get; init; }
 
     /// <summary>Mean depth.</summary>
     public required Figure Depth { get; init; }

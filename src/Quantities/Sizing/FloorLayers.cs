@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -76,13 +77,13 @@ public static class FloorLayers
         var finished = Figure
             .NotNegative(area * depth - displaced.FromDrainage)
             .As("drainage volume", Unit.Liter);
-        var material = design.Find("floor.drainage.material");
+        var material = design.Find<AggregateEntry>("floor.drainage.material");
         var loss = Loss(design, "floor.drainage.loss", design.Design.Floor.Drainage!.Loss);
         var layer = Flat(LayerKind.Drainage, depth, area, finished, loss) with { Material = material };
         return layer with
         {
-            Mass = Dry(material, layer.Loose, "bulkDensity", "mass of aggregate"),
-            DryMass = Dry(material, finished, "bulkDensity", "dry mass of aggregate"),
+            Mass = Dry(material?.BulkDensity, layer.Loose, "mass of aggregate"),
+            DryMass = Dry(material?.BulkDensity, finished, "dry mass of aggregate"),
         };
     }
 
@@ -91,7 +92,7 @@ public static class FloorLayers
     public static Figure Settling(CheckedDesign design) =>
         design.Design.Floor.Soil!.Settling is { } s
             ? design.Figure("floor.soil.settling", "settling", s, Unit.Percent)
-            : design.Entry("floor.soil.recipe").Figure("settling") ?? SizingPolicy.Settling;
+            : design.Entry<GroundEntry>("floor.soil.recipe").Settling ?? SizingPolicy.Settling;
 
     private static FloorLayer Soil(
         CheckedDesign design,
@@ -102,7 +103,7 @@ public static class FloorLayers
     )
     {
         var soil = design.Design.Floor.Soil!;
-        var recipe = design.Entry("floor.soil.recipe");
+        var recipe = design.Entry<GroundEntry>("floor.soil.recipe");
         var area = LayerArea(box, LayerKind.Soil, below, depths.Mean);
         var finished = Figure
             .NotNegative(area * depths.Mean - displaced.FromSoil)
@@ -111,8 +112,8 @@ public static class FloorLayers
         var yield =
             soil.MixingYield is { } y
                 ? design.Figure("floor.soil.mixingYield", "mixing yield", y, Unit.Percent)
-            : recipe.Parts.IsDefaultOrEmpty ? recipe.Figure("mixingYield") ?? SizingPolicy.WholeYield
-            : recipe.Figure("mixingYield") ?? SizingPolicy.MixingYield;
+            : recipe.Parts.IsDefaultOrEmpty ? recipe.MixingYield ?? SizingPolicy.WholeYield
+            : recipe.MixingYield ?? SizingPolicy.MixingYield;
         var mixed = (finished / (One - settling)).As("mixed soil", Unit.Liter);
         var loose = (mixed / yield).As("loose soil parts", Unit.Liter);
         var loss = Loss(design, "floor.soil.loss", soil.Loss);
@@ -132,8 +133,8 @@ public static class FloorLayers
             ToBuy = (loose * (One + loss)).As("soil parts to buy", Unit.Liter),
         };
         layer = layer with { Components = MixComponents.Of(design.Catalog, layer, loss) };
-        var settlings = soil.Settling is null ? recipe.Band("settling") : null;
-        var yields = soil.MixingYield is null ? recipe.Band("mixingYield") : null;
+        var settlings = soil.Settling is null ? recipe.SettlingBand : null;
+        var yields = soil.MixingYield is null ? recipe.MixingYieldBand : null;
         if (settlings is not null || yields is not null)
         {
             layer = layer with
@@ -155,7 +156,7 @@ public static class FloorLayers
         var cover = Cover(design, "floor.moss.cover", moss.Cover);
         var area = (box.OpenFloor * cover).As("area under moss", Unit.SquareCentimeter);
         var finished = (area * depth).As("moss volume", Unit.Liter);
-        var material = design.Entry("floor.moss.material");
+        var material = design.Entry<MossEntry>("floor.moss.material");
         var layer = Flat(
             LayerKind.Moss,
             depth,
@@ -166,15 +167,15 @@ public static class FloorLayers
         {
             Material = material,
         };
-        var squeeze = material.Figure("squeezeWater") ?? SizingPolicy.SqueezeWater;
+        var squeeze = material.SqueezeWater ?? SizingPolicy.SqueezeWater;
         var water = (finished * squeeze).As("water in the moss at squeeze wetness", Unit.Liter);
         return layer with
         {
-            Mass = Dry(material, layer.Loose, "bulkDensityDry", "mass of moss"),
-            DryMass = Dry(material, finished, "bulkDensityDry", "dry mass of moss"),
+            Mass = Dry(material.DryDensity, layer.Loose, "mass of moss"),
+            DryMass = Dry(material.DryDensity, finished, "dry mass of moss"),
             SqueezeWater = water,
             WaterToAdd = water,
-            SaturatedWater = material.Figure("thetaS") is { } full
+            SaturatedWater = material.SaturatedWater is { } full
                 ? Figure.Max(finished * full, water).As("water in the saturated moss", Unit.Liter)
                 : water,
         };
@@ -186,7 +187,7 @@ public static class FloorLayers
         var cover = Cover(design, "floor.litter.cover", litter.Cover);
         var area = (box.OpenFloor * cover).As("area under litter", Unit.SquareCentimeter);
         var finished = (area * depth).As("loose litter volume", Unit.Liter);
-        var material = design.Entry("floor.litter.material");
+        var material = design.Entry<LitterEntry>("floor.litter.material");
         var layer = Flat(
             LayerKind.Litter,
             depth,
@@ -199,8 +200,8 @@ public static class FloorLayers
         };
         return layer with
         {
-            Mass = Dry(material, layer.Loose, "bulkDensityDry", "mass of leaves"),
-            DryMass = Dry(material, finished, "bulkDensityDry", "dry mass of leaves"),
+            Mass = Dry(material.DryDensity, layer.Loose, "mass of leaves"),
+            DryMass = Dry(material.DryDensity, finished, "dry mass of leaves"),
         };
     }
 
@@ -255,6 +256,6 @@ public static class FloorLayers
     private static Figure Loss(CheckedDesign design, string path, Typed<Share>? loss) =>
         loss is { } l ? design.Figure(path, "handling loss", l, Unit.Percent) : SizingPolicy.NoLoss;
 
-    private static Figure? Dry(CatalogEntry? material, Figure volume, string density, string name) =>
-        material?.Figure(density) is { } d ? (volume * d).As(name, Unit.Kilogram) : null;
+    private static Figure? Dry(Figure? density, Figure volume, string name) =>
+        density is { } d ? (volume * d).As(name, Unit.Kilogram) : null;
 }

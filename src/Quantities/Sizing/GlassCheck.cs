@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -102,11 +103,8 @@ public static class GlassCheck
         }
 
         var flood = Flood(ground, box);
-        var sheet = design.Find("box.material") ?? design.Catalog.Find("float-glass");
-        if (
-            sheet?.Figure("allowablePermanent") is not { } permanent
-            || sheet.Figure("allowableFreeEdge") is not { } free
-        )
+        var sheet = design.Find<SheetEntry>("box.material") ?? design.Catalog.Find<SheetEntry>("float-glass");
+        if (sheet?.AllowablePermanent is not { } permanent || sheet.AllowableFreeEdge is not { } free)
         {
             return [];
         }
@@ -157,9 +155,9 @@ public static class GlassCheck
             design.Design.Lid?.Thickness is not { } typed
             || box.OpeningLength.Si <= 0
             || box.OpeningDepth.Si <= 0
-            || design.Find("lid.material") is not { Kind: "sheet" } sheet
-            || sheet.Figure("density") is not { } density
-            || sheet.Figure("allowablePermanent") is not { } allowable
+            || design.Find("lid.material") is not SheetEntry sheet
+            || sheet.Density is not { } density
+            || sheet.AllowablePermanent is not { } allowable
         )
         {
             return null;

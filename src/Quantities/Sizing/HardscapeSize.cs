@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -36,8 +37,8 @@ public static class HardscapeSize
 
     /// <summary>Name with its number, since two pieces may be of one material.</summary>
     public static string Name(CheckedDesign design, int piece) =>
-        $"{design.Entry($"hardscape[{piece}].material").Name} ({piece + 1})";
+        $"{design.Entry<HardscapeEntry>($"hardscape[{piece}].material").Name} ({piece + 1})";
 
     private static Figure Density(CheckedDesign design, int piece) =>
-        design.Entry($"hardscape[{piece}].material").Figure("envelopeDensity") ?? WoodDensity;
+        design.Entry<HardscapeEntry>($"hardscape[{piece}].material").EnvelopeDensity ?? WoodDensity;
 }

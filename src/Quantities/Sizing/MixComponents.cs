@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 
@@ -39,8 +40,9 @@ public static class MixComponents
     private static LayerComponent One(CatalogEntry material, Figure share, FloorLayer layer, Figure loss)
     {
         var loose = (layer.Loose * share).As($"loose {material.Name}", Unit.Liter);
-        var dry = material.Figure("bulkDensityDry");
-        var sold = material.Figure("bulkDensityAsSold") ?? dry;
+        var substrate = material as SubstrateEntry;
+        var dry = substrate?.DryDensity;
+        var sold = substrate?.DensityAsSold ?? dry;
         var mass = sold is null ? null : (loose * sold).As($"mass of {material.Name} as sold", Unit.Kilogram);
         return new LayerComponent
         {
@@ -53,7 +55,7 @@ public static class MixComponents
             Mass = mass,
             DryMass = dry is null ? null : (loose * dry).As($"dry mass of {material.Name}", Unit.Kilogram),
             WaterIn =
-                mass is not null && material.Figure("moistureAsSold") is { } wet
+                mass is not null && substrate?.MoistureAsSold is { } wet
                     ? (mass * wet / SizingPolicy.Water).As($"water in {material.Name} as sold", Unit.Liter)
                     : null,
         };

@@ -1,5 +1,6 @@
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -12,10 +13,10 @@ public static class SoilWater
     /// <summary>Adds masses and waters to a soil layer.</summary>
     public static FloorLayer Add(CheckedDesign design, SoilLayer soil, FloorLayer layer)
     {
-        var recipe = layer.Material!;
+        var recipe = (SubstrateEntry)layer.Material!;
         var squeeze = soil.Squeeze is { } s
             ? design.Figure("floor.soil.squeeze", "water at squeeze wetness", s, Unit.Percent)
-            : recipe.Figure("squeezeWater") ?? SizingPolicy.SqueezeWater;
+            : recipe.SqueezeWater ?? SizingPolicy.SqueezeWater;
         var water = (layer.Finished * squeeze).As("water in the soil at squeeze wetness", Unit.Liter);
         var dry = DryMass(layer);
         var sold = MassAsSold(layer);
@@ -31,14 +32,14 @@ public static class SoilWater
                 Unit.Liter
             ),
             WaterToAdd = Figure.NotNegative(water - brought).As("water to add to the soil", Unit.Liter),
-            SaturatedWater = recipe.Figure("thetaS") is { } full
+            SaturatedWater = recipe.SaturatedWater is { } full
                 ? Figure.Max(layer.Finished * full, water).As("water in the saturated soil", Unit.Liter)
                 : water,
         };
     }
 
-    private static Figure WetEnd(SoilLayer soil, CatalogEntry recipe, Figure squeeze) =>
-        soil.Squeeze is null && recipe.Band("squeezeWater") is { } band ? band.High : squeeze;
+    private static Figure WetEnd(SoilLayer soil, SubstrateEntry recipe, Figure squeeze) =>
+        soil.Squeeze is null && recipe.SqueezeWaterBand is { } band ? band.High : squeeze;
 
     /// <summary>Water in the goods as sold: of each part, or of a ready mix.</summary>
     private static Figure Brought(FloorLayer layer, Figure? massAsSold)
@@ -47,7 +48,7 @@ public static class SoilWater
         if (
             layer.Components.Length == 0
             && massAsSold is not null
-            && layer.Material!.Figure("moistureAsSold") is { } moisture
+            && layer.Material is SubstrateEntry { MoistureAsSold: { } moisture }
         )
         {
             parts.Add(massAsSold * moisture / SizingPolicy.Water);
@@ -65,7 +66,7 @@ public static class SoilWater
                 .As("dry mass of the soil", Unit.Kilogram);
         }
 
-        return layer.Material!.Figure("bulkDensityDry") is { } density
+        return layer.Material is SubstrateEntry { DryDensity: { } density }
             ? (layer.Finished * density).As("dry mass of the soil", Unit.Kilogram)
             : null;
     }
@@ -74,7 +75,7 @@ public static class SoilWater
     {
         if (layer.Components.Length == 0)
         {
-            return layer.Material!.Figure("bulkDensityAsSold") is { } sold
+            return layer.Material is SubstrateEntry { DensityAsSold: { } sold }
                 ? (layer.Loose * sold).As("mass of the mix as sold", Unit.Kilogram)
                 : null;
         }

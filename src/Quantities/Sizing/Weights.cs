@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -135,7 +136,7 @@ public sealed record Weights
                 Unit.Percent,
                 "under a raised floor stands open water"
             )
-            : drainage.Material.Figure("interparticleVoids") ?? SizingPolicy.Voids;
+            : (drainage.Material as AggregateEntry)?.InterparticleVoids ?? SizingPolicy.Voids;
 
     private static Figure? BoxMass(CheckedDesign design, BoxGeometry box)
     {
@@ -151,7 +152,7 @@ public sealed record Weights
 
     /// <summary>Density of a sheet named in the design; float glass where none is named.</summary>
     private static Figure? Density(CheckedDesign design, string path) =>
-        (design.Find(path) ?? design.Catalog.Find("float-glass"))?.Figure("density");
+        (design.Find<SheetEntry>(path) ?? design.Catalog.Find<SheetEntry>("float-glass"))?.Density;
 
     private static Figure? LidMass(CheckedDesign design, BoxGeometry box)
     {
@@ -165,9 +166,9 @@ public sealed record Weights
             "area of the top opening",
             Unit.SquareCentimeter
         );
-        if (entry.Kind == "mesh")
+        if (entry is MeshEntry woven)
         {
-            var mesh = entry.Figure("areaMass")
+            var mesh = woven.AreaMass
                 ?? Figure.Choice(
                     "mass of mesh",
                     0.15,
@@ -177,7 +178,7 @@ public sealed record Weights
             return (area * mesh).As("mass of the lid", Unit.Kilogram);
         }
 
-        return lid.Thickness is { } thickness && entry.Figure("density") is { } density
+        return lid.Thickness is { } thickness && entry is SheetEntry { Density: { } density }
             ? (
                 area * design.Figure("lid.thickness", "lid thickness", thickness, Unit.Millimeter) * density
             ).As("mass of the lid", Unit.Kilogram)
@@ -188,7 +189,7 @@ public sealed record Weights
     {
         if (
             box.BackgroundThickness is null
-            || design.Entry("background.material").Figure("density") is not { } density
+            || design.Entry<BackgroundEntry>("background.material").Density is not { } density
         )
         {
             return null;

@@ -1,5 +1,6 @@
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Quantities.Measures;
 
@@ -23,7 +24,7 @@ public enum AnimalClass
 /// <param name="Entry">Its catalog entry.</param>
 /// <param name="Path">Key of the design.</param>
 /// <param name="IsRatedOnly">True when the box is only rated for it.</param>
-public sealed record BoxAnimal(Resident Resident, CatalogEntry Entry, string Path, bool IsRatedOnly)
+public sealed record BoxAnimal(Resident Resident, AnimalEntry Entry, string Path, bool IsRatedOnly)
 {
     /// <summary>Its class, from the genus in its key.</summary>
     public AnimalClass Class =>
@@ -40,13 +41,23 @@ public sealed record BoxAnimal(Resident Resident, CatalogEntry Entry, string Pat
         for (var i = 0; i < design.Design.Animals.Count; i++)
         {
             var path = $"animals[{NumberText.Integer(i)}]";
-            yield return new(design.Design.Animals[i], design.Entry($"{path}.animal"), path, false);
+            yield return new(
+                design.Design.Animals[i],
+                design.Entry<AnimalEntry>($"{path}.animal"),
+                path,
+                false
+            );
         }
 
         for (var i = 0; i < design.Design.RatedFor.Count; i++)
         {
             var path = $"ratedFor[{NumberText.Integer(i)}]";
-            yield return new(design.Design.RatedFor[i], design.Entry($"{path}.animal"), path, true);
+            yield return new(
+                design.Design.RatedFor[i],
+                design.Entry<AnimalEntry>($"{path}.animal"),
+                path,
+                true
+            );
         }
     }
 }

@@ -28,10 +28,10 @@ internal static class GroupForm
     private static StockingVerdict Judge(StockedSpecies species, BoxGeometry box)
     {
         var entry = species.Species;
-        if (entry.Figure("groupMost") is not { } most || entry.Text("groupForm") is not { } form)
+        if (entry.LargestGroup is not { } most || entry.GroupForm?.Text is not { } form)
         {
             return StockingVerdict.Not(
-                entry.Text("group") is { } group
+                entry.Group?.Text is { } group
                     ? $"kept as: {group}; no number is given"
                     : "the library does not say how it is kept"
             );
@@ -44,7 +44,7 @@ internal static class GroupForm
             Remark = wrong ?? "",
             Text = string.Create(
                 CultureInfo.InvariantCulture,
-                $"Kept as: {entry.Text("group") ?? form}; {Counts(form, most)} in one box, however large."
+                $"Kept as: {entry.Group?.Text ?? form}; {Counts(form, most)} in one box, however large."
             ),
             Citation = most.Origin,
             IsWronglyMade = wrong is not null,

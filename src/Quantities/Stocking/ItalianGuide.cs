@@ -29,7 +29,7 @@ internal static class ItalianGuide
 
     private static StockingVerdict Judge(StockedSpecies species, BoxGeometry box) =>
         species.Taxon != "poison frog" ? StockingVerdict.Not("the guide is about poison frogs")
-        : species.Species.Text("habit") is null
+        : species.Species.Habit?.Text is null
             ? StockingVerdict.Not("the library does not say whether it climbs")
         : StockingVerdict.Allow(
             StockingMeasure.Nearest(

@@ -29,10 +29,10 @@ internal static class SmallestBox
     {
         var entry = species.Species;
         if (
-            entry.Figure("minTankLength") is not { } needLength
-            || entry.Figure("minTankDepth") is not { } needDepth
-            || entry.Figure("minTankHeight") is not { } needHeight
-            || entry.Figure("minTankCount") is not { } count
+            entry.SmallestBoxLength is not { } needLength
+            || entry.SmallestBoxDepth is not { } needDepth
+            || entry.SmallestBoxHeight is not { } needHeight
+            || entry.SmallestBoxCount is not { } count
         )
         {
             return StockingVerdict.Not("the library has no smallest box for it");

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
@@ -13,7 +14,7 @@ public sealed record StockedSpecies
     private static readonly string[] FrogKinds = ["poison frog", "mantella", "tree frog", "toad"];
 
     /// <summary>Its catalog entry.</summary>
-    public required CatalogEntry Species { get; init; }
+    public required AnimalEntry Species { get; init; }
 
     /// <summary>Animals asked for in one box.</summary>
     public required Figure Asked { get; init; }
@@ -25,16 +26,16 @@ public sealed record StockedSpecies
     public required string Where { get; init; }
 
     /// <summary>Upper adult length in meters; null when the library does not know it.</summary>
-    public Figure? Body => Species.Figure("adultLengthHigh") ?? Species.Figure("lengthMax");
+    public Figure? Body => Species.LongestAdult ?? Species.LongestOnRecord;
 
     /// <summary>Kind of animal, such as "poison frog"; empty when the library does not say.</summary>
-    public string Taxon => Species.Text("taxon") ?? "";
+    public string Taxon => Species.Taxon?.Text ?? "";
 
     /// <summary>True for frogs and toads.</summary>
     public bool IsFrog => FrogKinds.Contains(Taxon);
 
     /// <summary>True for animals that live above the ground.</summary>
-    public bool IsClimber => Species.Text("habit") == "climber";
+    public bool IsClimber => Species.Habit?.Text == "climber";
 
     /// <summary>Known males; null where no entry gives them.</summary>
     public int? Males => Sum(r => r.Males);
@@ -62,7 +63,7 @@ public sealed record StockedSpecies
 
         StockedSpecies Sum(CheckedDesign checkedDesign, string list, int[] indexes)
         {
-            var entry = checkedDesign.Entry($"{list}[{indexes[0]}].animal");
+            var entry = checkedDesign.Entry<AnimalEntry>($"{list}[{indexes[0]}].animal");
             var counts = indexes
                 .Select(i =>
                     checkedDesign.Count(

@@ -126,7 +126,7 @@ public sealed class RibbonStrip
     private void AirLane(Taste taste)
     {
         var (low, high) = (hours.Min(h => h.AirCelsius), hours.Max(h => h.AirCelsius));
-        var band = SpeciesBand.Of(numbers.Design, "nightLow", "dayHigh");
+        var band = SpeciesBand.Of(numbers.Design, a => a.CoolestNight, a => a.WarmestDay);
         var (least, most) = band is { } b
             ? (Math.Min(low, b.Low), Math.Max(high, b.High))
             : (low - 0.5, high + 0.5);

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 
 namespace Litterfall.Web.Library;
@@ -48,20 +49,20 @@ public static class OwnEntry
         {
             json.WriteStartObject();
             json.WriteString("key", named.Key);
-            json.WriteString("kind", entry.Kind);
+            json.WriteString("kind", entry.Kind.Word());
             json.WriteString("name", named.Name);
             if (entry.Note is not null)
             {
                 json.WriteString("note", entry.Note);
             }
 
-            if (entry.Material is not null)
+            if (entry is PackEntry { Material: { } material })
             {
-                json.WriteString("material", entry.Material);
+                json.WriteString("material", material);
             }
 
             json.WriteStartObject("values");
-            foreach (var value in entry.Values.Values.OrderBy(v => v.Name, StringComparer.Ordinal))
+            foreach (var value in entry.Values)
             {
                 Value(json, value, own.TryGetValue(value.Name, out var mine) ? mine : null);
             }

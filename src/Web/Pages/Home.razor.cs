@@ -4,6 +4,7 @@ using Litterfall.Documents.Svg;
 using Litterfall.Documents.Views;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;
@@ -24,7 +25,7 @@ public sealed partial class Home
     private const int MostFiles = 20;
     private static readonly (double, double) Room = (60, 48);
     private IReadOnlyList<ListedDesign> designs = [];
-    private ImmutableArray<CatalogEntry> animals = [];
+    private ImmutableArray<AnimalEntry> animals = [];
     private ImmutableArray<(BenchExample Example, string Svg)> drawn = [];
     private string size = "";
     private string animal = "";
@@ -38,12 +39,7 @@ public sealed partial class Home
     protected override async Task OnInitializedAsync()
     {
         await Library.LoadAsync();
-        animals =
-        [
-            .. Library
-                .Catalog.Entries.Where(e => e.Kind == "animal")
-                .OrderBy(e => e.Name, StringComparer.Ordinal),
-        ];
+        animals = [.. Library.Catalog.Of<AnimalEntry>().OrderBy(e => e.Name, StringComparer.Ordinal)];
         drawn = [.. Options.Examples.Take(6).Select(e => (e, Drawn(e)))];
         designs = await Store.DesignsAsync();
         watch = Store.Watch((_, _) => _ = InvokeAsync(AgainAsync));

@@ -1,4 +1,5 @@
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;
@@ -26,7 +27,7 @@ public sealed partial class LibraryPage
     private List<CatalogEntry> found =>
         [
             .. Library
-                .Catalog.Entries.Where(e => (kind.Length == 0 || e.Kind == kind) && Fits(e))
+                .Catalog.Entries.Where(e => (kind.Length == 0 || e.Kind.Word() == kind) && Fits(e))
                 .OrderBy(e => e.Name, StringComparer.Ordinal),
         ];
 

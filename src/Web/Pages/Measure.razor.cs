@@ -1,6 +1,8 @@
 using System.Globalization;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Quantities.Measuring;
 using Litterfall.Quantities.Sizing;
@@ -35,8 +37,8 @@ public sealed partial class Measure
         cupDesign = dipDesign = designs.Count > 0 ? designs[0].Id : Guid.Empty;
     }
 
-    private IEnumerable<CatalogEntry> Kind(string kind) =>
-        Library.Catalog.Entries.Where(e => e.Kind == kind).OrderBy(e => e.Name, StringComparer.Ordinal);
+    private IEnumerable<RecipeEntry> Recipes =>
+        Library.Catalog.Of<RecipeEntry>().OrderBy(e => e.Name, StringComparer.Ordinal);
 
     private async Task BucketAsync()
     {
@@ -44,7 +46,7 @@ public sealed partial class Measure
             Number(looseIn) is not { } loose
             || Number(mixedOut) is not { } mixed
             || WorkshopTests.MixingYield(loose, mixed) is not { } yield
-            || Library.Catalog.Find(mix) is not { } entry
+            || Library.Catalog.Find<RecipeEntry>(mix) is not { } entry
         )
         {
             bucketTold = "Give liters before and after; what comes out is not more than what went in.";
@@ -53,15 +55,15 @@ public sealed partial class Measure
 
         var told = await SaveAsync(
             entry,
-            "mixingYield",
+            (GroundEntry.MixingYieldKey, entry.MixingYield?.Unit),
             100 * yield,
             $"bucket test: {loose} L of parts gave {mixed} L"
         );
         if (told is null && Number(settled) is { } down && WorkshopTests.Settling(mixed, down) is { } sinks)
         {
             told = await SaveAsync(
-                Library.Catalog.Find(mix)!,
-                "settling",
+                Library.Catalog.Find<RecipeEntry>(mix)!,
+                (GroundEntry.SettlingKey, entry.Settling?.Unit),
                 100 * sinks,
                 $"bucket test: {mixed} L knocked down to {down} L"
             );
@@ -118,7 +120,7 @@ public sealed partial class Measure
             || DesignReader.Read(design.Name, design.Text).Value is not { } document
             || Library.Check(document).Value is not { } ready
             || DesignNumbers.Shape(ready).Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage)
-                is not { Material: { } aggregate } layer
+                is not { Material: AggregateEntry aggregate } layer
         )
         {
             dipTold = "Give liters and millimeters, and a design with a drainage layer of grains.";
@@ -133,7 +135,7 @@ public sealed partial class Measure
 
         dipTold = await SaveAsync(
             aggregate,
-            "interparticleVoids",
+            (AggregateEntry.InterparticleVoidsKey, aggregate.InterparticleVoids?.Unit),
             100 * share,
             $"dip test: {liters} L raised the level by {millimeters} mm"
         )
@@ -144,17 +146,22 @@ public sealed partial class Measure
     }
 
     /// <summary>A measured value in the unit the library has it in; null when it is kept.</summary>
-    private async Task<string?> SaveAsync(CatalogEntry entry, string name, double percent, string place)
+    private async Task<string?> SaveAsync(
+        CatalogEntry entry,
+        (string Name, Unit? Unit) value,
+        double percent,
+        string place
+    )
     {
-        if (entry.Values.GetValueOrDefault(name) is not { Unit: { } unit })
+        if (value.Unit is not { } unit)
         {
-            return $"{entry.Name} has no {name} in the library.";
+            return $"{entry.Name} has no {value.Name} in the library.";
         }
 
         var number = unit.Symbol == "%" ? percent : percent / 100;
         return await OwnEntry.AddAsync(
             Library,
-            OwnEntry.Json(entry, (name, Math.Round(number, 4), place)),
+            OwnEntry.Json(entry, (value.Name, Math.Round(number, 4), place)),
             place
         );
     }

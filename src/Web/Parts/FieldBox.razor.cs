@@ -1,4 +1,5 @@
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Web.Desk;
@@ -44,7 +45,7 @@ public sealed partial class FieldBox
 
     private IEnumerable<CatalogEntry> Entries =>
         Catalog
-            .Entries.Where(e => Field.Of.Contains(e.Kind) || e.Key == Key)
+            .Entries.Where(e => Field.Of.Contains(e.Kind.Word()) || e.Key == Key)
             .OrderBy(e => e.Name, StringComparer.Ordinal);
 
     private async Task SetAsync(string? value)

@@ -1,4 +1,6 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
+using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Judging;
 using Litterfall.Judging.Levers;
@@ -91,9 +93,9 @@ public sealed partial class Rail
 
     private IEnumerable<string> Panes => Month?.Climate?.Fog.Select(f => f.Pane) ?? [];
 
-    private (double, double, string)? AnimalBand => Band("nightLow", "dayHigh");
+    private (double, double, string)? AnimalBand => Band(a => a.CoolestNight, a => a.WarmestDay);
 
-    private (double, double, string)? HumidBand => Band("humidityLow", "humidityHigh");
+    private (double, double, string)? HumidBand => Band(a => a.LeastHumidity, a => a.LargestHumidity);
 
     private ImmutableArray<double> Springtails =>
         Work.Look.Whole?.Numbers.Life is { } life && life.IsSpringtail.Contains(true)
@@ -106,7 +108,7 @@ public sealed partial class Rail
             ]
             : [];
 
-    private (double, double, string)? Band(string low, string high) =>
+    private (double, double, string)? Band(Func<AnimalEntry, Figure?> low, Func<AnimalEntry, Figure?> high) =>
         Month is { } month && SpeciesBand.Of(month.Design, low, high) is { } band
             ? (band.Low, band.High, "wanted")
             : null;

@@ -1,6 +1,8 @@
 using System.Globalization;
 using CsCheck;
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;
@@ -447,7 +449,7 @@ internal static class RandomDesigns
         item.Array[least, most].Select(items => Seq.Create<T>(items));
 
     private static string[] Keys(params string[] kinds) =>
-        [.. SampleFiles.Catalog.Entries.Where(e => kinds.Contains(e.Kind)).Select(e => e.Key)];
+        [.. SampleFiles.Catalog.Entries.Where(e => kinds.Contains(e.Kind.Word())).Select(e => e.Key)];
 
     private static Gen<string> Key(string kind) => Pick.From(Keys(kind));
 

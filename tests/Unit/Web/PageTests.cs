@@ -170,7 +170,7 @@ public sealed class PageTests : IAsyncDisposable
         var value = page
             .Services.GetRequiredService<BenchLibrary>()
             .Catalog.Find("standard-rainforest")!
-            .Values["mixingYield"];
+            .Values.Single(v => v.Name == "mixingYield");
         Assert.Equal(82.0, value.Number);
         Assert.Equal(Litterfall.Domain.Figures.Provenance.Measured, value.Origin.Provenance);
         Assert.Contains("10 L", value.Origin.Place, StringComparison.Ordinal);

@@ -1,5 +1,6 @@
 using Litterfall.App;
 using Litterfall.App.Files;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Floor;
@@ -35,8 +36,8 @@ public sealed class MaterialCurveTests
     public void TheEstimateStandsInForTheRow(string key)
     {
         var catalog = Shop.Catalog(null).Value!;
-        var recipe = catalog.Find(key)!;
-        var bare = recipe with { Values = recipe.Values.RemoveRange(own) };
+        var recipe = catalog.Find<RecipeEntry>(key)!;
+        var bare = recipe with { Values = [.. recipe.Values.Where(v => !own.Contains(v.Name))] };
         Assert.Null(MaterialCurve.Of(bare));
         var estimate = new VanGenuchten(MaterialCurve.Of(bare, catalog)!);
         var row = new VanGenuchten(MaterialCurve.Of(recipe)!);
@@ -52,7 +53,7 @@ public sealed class MaterialCurveTests
     public void ARowOfItsOwnIsKept()
     {
         var catalog = Shop.Catalog(null).Value!;
-        var recipe = catalog.Find("airy-mix")!;
+        var recipe = catalog.Find<RecipeEntry>("airy-mix")!;
         Assert.Equal(MaterialCurve.Of(recipe)!.ThetaS, MaterialCurve.Of(recipe, catalog)!.ThetaS);
     }
 
@@ -60,10 +61,10 @@ public sealed class MaterialCurveTests
     public void APartWithoutACurveLeavesNone()
     {
         var catalog = Shop.Catalog(null).Value!;
-        var recipe = catalog.Find("airy-mix")!;
+        var recipe = catalog.Find<RecipeEntry>("airy-mix")!;
         var bare = recipe with
         {
-            Values = recipe.Values.RemoveRange(own),
+            Values = [.. recipe.Values.Where(v => !own.Contains(v.Name))],
             Parts = [.. recipe.Parts, new("worm-castings", 1)],
         };
         Assert.Null(MaterialCurve.Of(bare, catalog));

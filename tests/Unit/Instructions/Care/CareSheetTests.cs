@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Instructions.Care;
 using Litterfall.Quantities.Stocking;
 using Litterfall.UnitTests.Instructions.Building;
@@ -65,7 +66,7 @@ public sealed class CareSheetTests
     [Fact]
     public void Every_animal_of_the_library_gets_a_sheet_with_sources_and_no_drug()
     {
-        var animals = Built.Foam.Design.Catalog.Entries.Where(e => e.Kind == "animal").ToArray();
+        var animals = Built.Foam.Design.Catalog.Of<AnimalEntry>().ToArray();
         Assert.NotEmpty(animals);
         var sources = Built.Foam.Design.Catalog.Sources;
         foreach (var entry in animals)

@@ -38,7 +38,12 @@ internal sealed record PosedModel(string Part, string Text, string Box = PosedMo
         foreach (var (path, values) in Lacks)
         {
             var entry = design.Entry(path);
-            design = design.With(entry with { Values = entry.Values.RemoveRange(values) });
+            design = design.With(
+                entry with
+                {
+                    Values = [.. entry.Values.Where(v => !values.Contains(v.Name))],
+                }
+            );
         }
 
         return design;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -263,21 +264,20 @@ public sealed class FloorRuleTests
     /// <summary>The cube with a mesh of one's own, since no mesh of the library is so coarse.</summary>
     private static PosedDesign WithMesh(double millimeters, string floor)
     {
-        var mesh = new CatalogEntry
+        var mesh = new MeshEntry
         {
             Key = "own-mesh",
-            Kind = "mesh",
             Name = "own mesh",
-            Values = ImmutableDictionary<string, CatalogValue>.Empty.Add(
-                "aperture",
+            Values =
+            [
                 new CatalogValue
                 {
                     Name = "aperture",
                     Number = millimeters,
                     Unit = Unit.Millimeter,
                     Origin = Citation.OwnDerivation,
-                }
-            ),
+                },
+            ],
         };
         return RuleCheck.PoseFor(new Workshop { Name = "own", Entries = [mesh] }, floor);
     }

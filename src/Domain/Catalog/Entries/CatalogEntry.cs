@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 
-namespace Litterfall.Domain.Catalog;
+namespace Litterfall.Domain.Catalog.Entries;
 
 /// <summary>A published or other source.</summary>
 /// <param name="Key">Short name used by values.</param>
@@ -40,14 +40,27 @@ public sealed record CatalogValue
 /// <summary>One ingredient of a recipe by loose volume.</summary>
 public sealed record RecipePart(string Material, double Parts);
 
-/// <summary>A material, recipe, animal, plant, crew animal, lamp or pack.</summary>
-public sealed record CatalogEntry
+/// <summary>A text of a catalog entry and where it stands.</summary>
+/// <param name="Text">The text.</param>
+/// <param name="Origin">Where it stands.</param>
+public sealed record CatalogText(string Text, Citation Origin);
+
+/// <summary>
+/// A material, recipe, animal, plant, crew animal, lamp or pack. Each kind is a record of its own with a
+/// member for every value it may have.
+/// </summary>
+public abstract record CatalogEntry
 {
+    private readonly ImmutableDictionary<string, CatalogValue> byName = ImmutableDictionary<
+        string,
+        CatalogValue
+    >.Empty;
+
     /// <summary>Key used in design files.</summary>
     public required string Key { get; init; }
 
-    /// <summary>Kind, e.g. "aggregate".</summary>
-    public required string Kind { get; init; }
+    /// <summary>Its kind.</summary>
+    public abstract EntryKind Kind { get; }
 
     /// <summary>Name on screens.</summary>
     public required string Name { get; init; }
@@ -58,8 +71,16 @@ public sealed record CatalogEntry
     /// <summary>A remark.</summary>
     public string? Note { get; init; }
 
-    /// <summary>Values by name.</summary>
-    public required ImmutableDictionary<string, CatalogValue> Values { get; init; }
+    /// <summary>All its values in the order of their names, as lists and tables show them.</summary>
+    public required ImmutableArray<CatalogValue> Values
+    {
+        get;
+        init
+        {
+            field = [.. value.OrderBy(v => v.Name, StringComparer.Ordinal)];
+            byName = field.ToImmutableDictionary(v => v.Name, StringComparer.Ordinal);
+        }
+    }
 
     /// <summary>Ingredients of a recipe.</summary>
     public ImmutableArray<RecipePart> Parts { get; init; } = [];
@@ -67,39 +88,57 @@ public sealed record CatalogEntry
     /// <summary>Where the ingredients stand.</summary>
     public Citation? PartsOrigin { get; init; }
 
-    /// <summary>For a pack: the material it holds.</summary>
-    public string? Material { get; init; }
-
     /// <summary>True when it came from the workshop's own folder.</summary>
     public bool IsWorkshops { get; init; }
 
-    /// <summary>The text value, or null.</summary>
-    public string? Text(string name) => Values.GetValueOrDefault(name)?.Text;
+    /// <summary>Hears which values the members ask for; null but where the members are listed.</summary>
+    internal Action<string, bool>? Asked { get; init; }
+
+    /// <summary>One of its <see cref="Values"/> as a figure; null for a text.</summary>
+    /// <param name="value">The value.</param>
+    public Figure? FigureOf(CatalogValue value) => Number(value.Name);
+
+    /// <summary>The same entry with one value put in the place of the one of its name.</summary>
+    /// <param name="value">The value.</param>
+    public CatalogEntry With(CatalogValue value) =>
+        this with
+        {
+            Values = [.. Values.Where(v => v.Name != value.Name), value],
+        };
+
+    /// <summary>The value of this name, or null.</summary>
+    internal CatalogValue? Value(string name) => byName.GetValueOrDefault(name);
+
+    /// <summary>The text value, or null when the entry does not have it.</summary>
+    /// <param name="name">Its name in the file.</param>
+    protected CatalogText? Text(string name)
+    {
+        Asked?.Invoke(name, true);
+        return Value(name) is { Text: { } text } value ? new(text, value.Origin) : null;
+    }
 
     /// <summary>The numeric value as a figure, or null when the entry does not have it.</summary>
-    public Figure? Figure(string name) =>
-        Values.GetValueOrDefault(name) is { Number: { } number, Unit: { } unit } value
-            ? Figures.Figure.Given($"{Words(name)} of {Name}", unit.ToSiValue(number), unit, value.Origin)
+    /// <param name="name">Its name in the file.</param>
+    protected Figure? Number(string name)
+    {
+        Asked?.Invoke(name, false);
+        return Value(name) is { Number: { } number, Unit: { } unit } value
+            ? Figure.Printed($"{Words(name)} of {Name}", number, unit, value.Origin)
             : null;
+    }
 
     /// <summary>The lower and upper end of a value's band, or null when it has none.</summary>
-    public (Figure Low, Figure High)? Band(string name) =>
-        Values.GetValueOrDefault(name) is { Low: { } low, High: { } high, Unit: { } unit } value
+    /// <param name="name">Its name in the file.</param>
+    protected (Figure Low, Figure High)? Band(string name)
+    {
+        Asked?.Invoke(name, false);
+        return Value(name) is { Low: { } low, High: { } high, Unit: { } unit } value
             ? (
-                Figures.Figure.Given(
-                    $"least {Words(name)} of {Name}",
-                    unit.ToSiValue(low),
-                    unit,
-                    value.Origin
-                ),
-                Figures.Figure.Given(
-                    $"largest {Words(name)} of {Name}",
-                    unit.ToSiValue(high),
-                    unit,
-                    value.Origin
-                )
+                Figure.Printed($"least {Words(name)} of {Name}", low, unit, value.Origin),
+                Figure.Printed($"largest {Words(name)} of {Name}", high, unit, value.Origin)
             )
             : null;
+    }
 
     /// <summary>Names that are symbols in their sources.</summary>
     private static readonly ImmutableDictionary<string, string> Symbols = ImmutableDictionary.CreateRange<

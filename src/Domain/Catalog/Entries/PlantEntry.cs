@@ -1,0 +1,49 @@
+using Litterfall.Domain.Figures;
+
+namespace Litterfall.Domain.Catalog.Entries;
+
+/// <summary>A plant, fern or live moss.</summary>
+public sealed record PlantEntry : CatalogEntry
+{
+    /// <inheritdoc/>
+    public override EntryKind Kind => EntryKind.Plant;
+
+    /// <summary>Where it roots: terrestrial, epiphyte, climber, hemiepiphyte or aquatic.</summary>
+    public CatalogText? RootPlace => Text("rootPlace");
+
+    /// <summary>How it grows.</summary>
+    public CatalogText? Habit => Text("habit");
+
+    /// <summary>Least light of a day, mol/m².</summary>
+    public Figure? LeastDailyLight => Number("dliLow");
+
+    /// <summary>Largest light of a day, mol/m².</summary>
+    public Figure? LargestDailyLight => Number("dliHigh");
+
+    /// <summary>Least light while the lamps burn, mol/(m²·s).</summary>
+    public Figure? LeastLight => Number("ppfdLow");
+
+    /// <summary>Largest light while the lamps burn, mol/(m²·s).</summary>
+    public Figure? LargestLight => Number("ppfdHigh");
+
+    /// <summary>Whether its roots stand wet soil: no, short or yes.</summary>
+    public CatalogText? WetFeet => Text("wetFeet");
+
+    /// <summary>How wet it wants its roots.</summary>
+    public CatalogText? Water => Text("water");
+
+    /// <summary>Smallest grown, m.</summary>
+    public Figure? SmallestGrown => Number("sizeLow");
+
+    /// <summary>Largest grown, m.</summary>
+    public Figure? LargestGrown => Number("sizeHigh");
+
+    /// <summary>What it does to people and animals.</summary>
+    public CatalogText? Toxicity => Text("toxicity");
+
+    /// <summary>Whether its leaves stand a dip in bleach: hardy or soft.</summary>
+    public CatalogText? BleachTolerance => Text("bleachTolerance");
+
+    /// <summary>How fast it grows.</summary>
+    public CatalogText? Growth => Text("growth");
+}
