@@ -1,13 +1,32 @@
 #!/usr/bin/env bash
-# Median wall time and memory of `check` on every sample, nine runs each, Release, one process per run.
+# Median wall time of `check`, `check --levers` and `papers` of the published Linux program, whole process, over all
+# samples; with a second program as argument, the same of it beside and the ratio, in one run.
+#   bench/check-time.sh [OTHER_PROGRAM]
 set -euo pipefail
 cd "$(dirname "$0")/.."
-dotnet build -c Release src/Litterfall/Litterfall.csproj -v q -tl:off >/dev/null
-dll=$(find src/Litterfall/bin/Release -name litterfall.dll | head -1)
+ours=out/linux-x64/litterfall
+other=${1:-}
+[ -x "$ours" ] || ./publish linux-x64
+scratch=$(mktemp -d)
+trap 'rm -rf "$scratch"' EXIT
+
+# median PROGRAM WORDS...: seconds, median of seven runs
+median() {
+    for _ in 1 2 3 4 5 6 7; do
+        /usr/bin/time -f '%e' -o "$scratch/time" "$@" > /dev/null 2>&1 || true
+        tail -1 "$scratch/time"
+    done | sort -n | sed -n 4p
+}
+
 for sample in samples/*.viv.yaml; do
-  for _ in 1 2 3 4 5 6 7 8 9; do
-    /usr/bin/time -f '%e %M' -o /tmp/check-time.$$ dotnet "$dll" check "$sample" --json >/dev/null || true
-    tail -1 /tmp/check-time.$$
-  done | sort -n | awk -v s="$(basename "$sample")" 'NR==5{printf "%-32s median %.2f s, %.0f MB\n", s, $1, $2/1024}'
+    name=$(basename "$sample" .viv.yaml)
+    check=$(median "$ours" check "$sample" --json)
+    levers=$(median "$ours" check "$sample" --levers --json)
+    papers=$(median "$ours" papers "$sample" --out "$scratch/papers")
+    line="$name: check $check s, levers $levers s, papers $papers s"
+    if [ -n "$other" ]; then
+        before=$(median "$other" check "$sample" --json)
+        line="$line; other check $before s, ratio $(awk -v a="$check" -v b="$before" 'BEGIN { printf "%.2f", a / b }')"
+    fi
+    echo "$line"
 done
-rm -f /tmp/check-time.$$

@@ -24,7 +24,7 @@ public static class QrMark
         var contours = ImmutableArray.CreateBuilder<Contour>();
         for (var y = 0; y < rows.Count; y++)
         {
-            for (var x = 0; x < rows[y].Count; )
+            for (var x = 0; x < rows[y].Count;)
             {
                 var run = x;
                 while (run < rows[y].Count && rows[y][run])

@@ -90,7 +90,7 @@ internal static class CutPapers
                 ),
                 cut.Thickness is { } t ? CutView.Exact(t.Si) : "",
                 "",
-                job.Numbers.Design.Catalog.Find<PanelEntry>(cut.Material)?.Name ?? cut.Material,
+                job.Numbers.Design.Catalog.Find(cut.Material)?.Name ?? cut.Material,
                 $"{Tolerance(job, cut)}{cut.Note}{CutView.Holes(cut)}"
             );
         }

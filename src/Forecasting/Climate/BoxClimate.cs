@@ -58,10 +58,10 @@ public sealed record BoxClimate
 
     private Lazy<ImmutableArray<ClimateSeason>>? LazySeasons { get; init; }
 
-    /// <summary>BalanceError of the water ledger over the whole run, kg.</summary>
+    /// <summary>What the water balance misses over the whole run, kg.</summary>
     public required double WaterBalanceErrorKilograms { get; init; }
 
-    /// <summary>BalanceError of the heat ledger, share of the heat of lamps or of what passed the panes.</summary>
+    /// <summary>What the heat balance misses, of the heat of lamps or of what passed the panes.</summary>
     public required double HeatBalanceErrorShare { get; init; }
 
     /// <summary>

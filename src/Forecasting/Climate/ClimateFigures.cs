@@ -72,7 +72,7 @@ public sealed record ClimateFigures
     /// <summary>Dew point of the air; held air only.</summary>
     public Figure? DewPoint { get; init; }
 
-    /// <summary>BalanceError of the water ledger; null where the air is held.</summary>
+    /// <summary>What the water balance misses; null where the air is held.</summary>
     public Figure? LedgerError { get; init; }
 
     /// <summary>What was computed; null where the air is held.</summary>

@@ -89,7 +89,8 @@ internal sealed record VariedFigure(Figure Figure, double Low, double High, Func
         {
             var changed = design.With(design.Coefficients.With(one.Key, number));
             return changed;
-        }) { Key = one.Key };
+        })
+        { Key = one.Key };
     }
 
     private static VariedFigure Value(
@@ -135,7 +136,8 @@ internal sealed record VariedFigure(Figure Figure, double Low, double High, Func
                     .Check(document.Value!, design.Catalog, design.Files)
                     .Value?.With(design.Coefficients)
                 : null;
-        }) { Path = path };
+        })
+        { Path = path };
     }
 
     private static bool IsEdge(string path) =>

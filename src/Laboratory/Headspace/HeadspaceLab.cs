@@ -77,7 +77,7 @@ internal sealed class HeadspaceLab
         var rows = ImmutableArray.CreateBuilder<HeadspaceHour>();
         rows.Add(lab.Row(0.0));
         (double, string)? stop = null;
-        for (double hour = 0.0; hour < asked.Hours && stop is null; )
+        for (double hour = 0.0; hour < asked.Hours && stop is null;)
         {
             double next = Math.Min(Math.Floor(hour + 1.0), asked.Hours);
             stop = lab.Advance(hour, next, cancel);

@@ -24,9 +24,9 @@ public static class MainPathPage
         text.Append(CultureInfo.InvariantCulture, $"# The main path, walked with `{file}`\n\n");
         text.Append(
             "Generated from the code. From the command to the equation: `CheckCommand` → `DesignRun` → "
-                + "`DesignStages` → `WaterForecast` → `WaterModel` → `Richards`, and for the air `DesignStages` → "
-                + "`BoxRun` → `Simulation`; on to paper: `PapersCommand` → `PaperJob` → `BuildSheet` → `SectionView` → "
-                + "`PdfWriter`.\n\n"
+                + "`DesignStages` → `WaterForecast` → `WaterModel` → `Richards`, and for the air "
+                + "`DesignStages` → `BoxRun` → `Simulation`; on to paper: `PapersCommand` → `PaperJob` → "
+                + "`BuildSheet` → `SectionView` → `PdfWriter`.\n\n"
         );
         text.Append("## 1. Text becomes a `Design`\n\n");
         var soil = design.Design.Floor.Soil!;

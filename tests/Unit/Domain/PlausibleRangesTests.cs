@@ -85,7 +85,7 @@ public sealed class PlausibleRangesTests
     {
         var lamps = string.Join(", ", Enumerable.Repeat("{ lamp: led-bar-6500k }", 100));
         Assert.Contains(
-            "1 to 40",
+            "1 to 24",
             Assert.Single(Faults($"lamps: [ {lamps} ]")).Expected,
             StringComparison.Ordinal
         );
