@@ -9,7 +9,7 @@ namespace Litterfall.Tests.EndToEnd;
 /// </summary>
 public sealed class PublishedTests
 {
-    private const string Sample = "ld-203-museum-foyer.viv.yaml";
+    private const string Sample = "tall-raised-floor.viv.yaml";
     private static readonly string Made = Path.Combine(Cli.Root, "out", "linux-x64", "litterfall");
 
     private static CancellationToken Cancel => TestContext.Current.CancellationToken;
