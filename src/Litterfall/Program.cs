@@ -4,6 +4,7 @@ using Litterfall.App.Commands;
 using Litterfall.App.Files;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
 
 namespace Litterfall.App;
 
@@ -71,6 +72,7 @@ public static class Program
                     "a file of the bench; `litterfall restore FILE` brings a copy back"
                 )
             ),
+            NotFiniteException => (3, new TextFault("", 1, 1, said, "sizes and amounts a box can have")),
             // A failed assertion of ours: the input was let in and the numbers did not come out.
             InvalidOperationException or InvalidDataException or ArgumentException => (
                 3,

@@ -64,4 +64,10 @@ internal readonly record struct CrewDay(int Day, double Eggs, double Juveniles, 
 /// <param name="GrowthFactor">Growth of a day when the shares of ages have settled.</param>
 /// <param name="Days">The days.</param>
 /// <param name="Milliseconds">Time it took, ms.</param>
-internal sealed record CrewOutcome(double GrowthFactor, ImmutableArray<CrewDay> Days, double Milliseconds);
+/// <param name="StoppedEarly">Day and reason where there were more animals than numbers.</param>
+internal sealed record CrewOutcome(
+    double GrowthFactor,
+    ImmutableArray<CrewDay> Days,
+    double Milliseconds,
+    (int Day, string Reason)? StoppedEarly
+);

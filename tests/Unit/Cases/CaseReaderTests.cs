@@ -6,6 +6,7 @@ using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
+using Litterfall.Domain.Trees;
 using Litterfall.Laboratory.Cases;
 
 namespace Litterfall.UnitTests.Cases;
@@ -159,6 +160,6 @@ public sealed class CaseReaderTests
             return a;
         });
 
-    private static Reading<T> Read<T>(string text, Func<CaseForm, T?> read)
+    private static Reading<T> Read<T>(string text, Func<TreeForm, T?> read)
         where T : class => CaseFile.Read("case.json", Encoding.UTF8.GetBytes(text), read);
 }
