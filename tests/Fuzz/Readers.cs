@@ -13,7 +13,9 @@ using Litterfall.Web.Library;
 
 namespace Litterfall.FuzzTests;
 
-/// <summary>Every reader of the house: what it takes must be finite, and read again as it is written.</summary>
+/// <summary>
+/// Every reader of the house: what it takes must be finite, and read again as it is written.
+/// </summary>
 internal static class Readers
 {
     private static readonly TradeCatalog Catalog = Shop.Embedded();
@@ -21,7 +23,7 @@ internal static class Readers
     /// <summary>All of them.</summary>
     public static ImmutableArray<Reader> All { get; } =
     [
-        new("designs", Files("samples", ".viv.yaml"), Design) { Share = 3 },
+        new("designs", [.. Files("samples", ".viv.yaml"), .. Corpus("designs")], Design) { Share = 3 },
         new("lamp-files", Corpus("lamp-files"), Lamp) { Share = 3 },
         new("spectra", Corpus("spectra"), Spectrum),
         new("room-logs", Corpus("room-logs"), RoomLog) { Share = 2 },
@@ -113,7 +115,8 @@ internal static class Readers
         _ = reading.Value.Oddities().ToList();
         return rows.Any(r => r.Celsius is not (>= -15 and <= 60) || r.Humidity is not (>= 0 and <= 1))
                 ? "a reading out of its range"
-            : rows.Zip(rows.Skip(1)).Any(pair => pair.First.Time >= pair.Second.Time) ? "times that do not rise"
+            : rows.Zip(rows.Skip(1)).Any(pair => pair.First.Time >= pair.Second.Time)
+                ? "times that do not rise"
             : null;
     }
 

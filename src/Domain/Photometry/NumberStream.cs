@@ -12,6 +12,9 @@ internal sealed class NumberStream
 {
     private const int ShownCharacters = 24;
 
+    /// <summary>Angles that lie closer are one: between them no intensity can be read off.</summary>
+    private const double LeastDegrees = 1e-6;
+
     /// <summary>No number of a luminaire file is larger.</summary>
     private const double Largest = 1e12;
     private readonly string name;
@@ -108,14 +111,14 @@ internal sealed class NumberStream
         return values;
     }
 
-    /// <summary>Angles that must rise.</summary>
+    /// <summary>Angles that must rise, °.</summary>
     public double[] Angles(string what, int count)
     {
         double[] values = new double[count];
         for (int i = 0; i < count && IsGood; i++)
         {
             values[i] = Next(what);
-            if (i > 0 && IsGood && values[i] <= values[i - 1])
+            if (i > 0 && IsGood && values[i] - values[i - 1] < LeastDegrees)
             {
                 Refuse(
                     string.Create(

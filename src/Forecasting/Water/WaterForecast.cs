@@ -92,7 +92,7 @@ public sealed record WaterForecast
     {
         var with = ModelCoefficients.Of(setup.Design);
         return balance.Misted is not null && setup.FloorWith(with) is { } floor
-            ? new Run(setup.Design, balance, (floor, with.Water)).Through(WaterPolicy.Days) with
+            ? new Run(setup.Design, balance, (floor, with.Water), setup.Cancel).Through(WaterPolicy.Days) with
             {
                 Coefficients = with.Used,
             }
@@ -116,11 +116,13 @@ public sealed record WaterForecast
         var changes = Changes(with).ToArray();
         var days = new double?[changes.Length + 1];
         days[^1] = FirstDrainDay;
-        Parallel.For(0, changes.Length, i =>
+        var options = new ParallelOptions { CancellationToken = setup.Cancel };
+        Parallel.For(0, changes.Length, options, i =>
             days[i] = new Run(
                 setup.Design,
                 balance,
-                (setup.Floor!.With(setup.Design, setup.Layers, changes[i], with), with)
+                (setup.Floor!.With(setup.Design, setup.Layers, changes[i], with), with),
+                setup.Cancel
             ).FirstDrain(WaterPolicy.Days)
         );
         return (days.Min(), days.Any(d => d is null) ? null : days.Max());
@@ -152,13 +154,16 @@ public sealed record WaterForecast
         private readonly SurfaceForcing forcing;
         private readonly double limitMeters;
         private readonly bool drainsByHand;
+        private readonly CancellationToken cancel;
 
         public Run(
             CheckedDesign design,
             WaterBalance balance,
-            (FloorSetup Floor, FloorWaterCoefficients With) of
+            (FloorSetup Floor, FloorWaterCoefficients With) of,
+            CancellationToken cancel
         )
         {
+            this.cancel = cancel;
             floor = of.Floor.Columns;
             with = of.With;
             drainsByHand = of.Floor.IsDrainedByHand;
@@ -181,7 +186,7 @@ public sealed record WaterForecast
             {
                 var stop = drainsByHand || first is null ? limitMeters : double.PositiveInfinity;
                 var left = (kept.Count * SecondsPerDay) - state.Column.Seconds;
-                var step = model.Step(state, forcing, left, stop);
+                var step = model.Step(state, forcing, left, stop, cancel);
                 state = step.State;
                 miss += step.MassBalanceErrorMeters;
                 runOff += step.RunOffMeters;
@@ -195,7 +200,7 @@ public sealed record WaterForecast
                     first ??= reached / SecondsPerDay;
                     if (drainsByHand)
                     {
-                        var drawn = model.DrawDown(state, 0);
+                        var drawn = model.DrawDown(state, 0, cancel);
                         state = drawn.State;
                         miss += drawn.MassBalanceErrorMeters;
                         drains.Add(new(reached / SecondsPerDay, Liters(drawn.DrainedMeters)));
@@ -228,7 +233,8 @@ public sealed record WaterForecast
                     state,
                     forcing,
                     (day * SecondsPerDay) - state.Column.Seconds,
-                    levelMeters
+                    levelMeters,
+                    cancel
                 );
                 if (step.ReachedSeconds is { } reached)
                 {

@@ -7,8 +7,8 @@ namespace Litterfall.Laboratory.Crew;
 /// <summary>Runs a case of the crew day by day.</summary>
 internal static class CrewLab
 {
-    /// <summary>Beyond it one animal more or less is lost in the rounding of a double.</summary>
-    private const double MostAnimals = 1e15;
+    /// <summary>A few days more and the count leaves what a double can hold.</summary>
+    private const double MostAnimals = 1e300;
 
     /// <summary>Runs it.</summary>
     /// <param name="asked">The case.</param>

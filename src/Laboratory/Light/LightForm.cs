@@ -7,9 +7,9 @@ namespace Litterfall.Laboratory.Light;
 /// <summary>The case of <c>lab light</c>: from the form to the engine's own box and lamps.</summary>
 internal sealed class LightForm
 {
-    private const int MostThings = 500;
-    private const int MostPoints = 20_000;
-    private const int MostCells = 1_000_000;
+    private const int MostThings = 200;
+    private const int MostPoints = 5_000;
+    private const int MostCells = 250_000;
     private const double Beside = 1e-6;
     private static readonly NumberRange Length = new(1e-3, 20.0);
     private static readonly NumberRange Place = NumberRange.Within(100.0);
@@ -254,7 +254,7 @@ internal sealed class LightForm
         map.Close();
         if (map.IsGood && (long)x * y > MostCells)
         {
-            map.Refuse("cellsX", "the map has more than a million cells", "fewer cells");
+            map.Refuse("cellsX", "the map has more than 250 000 cells", "fewer cells");
         }
 
         if (map.IsGood && height > box.Height)

@@ -11,23 +11,20 @@ namespace Litterfall.Physics.Light;
 internal sealed class PatchNet
 {
     private const int MostSweeps = 200;
-
-    // Own choice: every face of a box of 60 x 45 x 45 cm takes 600 patches of 5 cm; tests tell what coarser
-    // ones cost in large boxes.
-    private const int MostPatches = 1500;
     private const double CoarsestMeters = 1.0;
+    private const double FewThings = 20.0;
     private const double Settled = 1e-7;
     private readonly LightScene scene;
     private readonly ImmutableArray<Glass> mirrors;
     private readonly (Box3[] Blocks, Canopy[] Canopies) straight;
     private readonly double[] factors;
 
-    public PatchNet(LightScene scene, double longestMeters)
+    public PatchNet(LightScene scene, LightDetail detail)
     {
         this.scene = scene;
         mirrors = [.. Mirrors(scene).Select(m => m.With(scene))];
         straight = ([.. scene.Blocks.Select(b => b.Extent)], [.. scene.Canopies]);
-        Patches = Bounded(scene, longestMeters);
+        Patches = Bounded(scene, detail);
         factors = new double[Patches.Length * Patches.Length];
         for (int i = 0; i < Patches.Length; i++)
         {
@@ -37,15 +34,17 @@ internal sealed class PatchNet
 
     /// <summary>
     /// Patches no longer than asked for, or as much longer as keeps their number in bounds: the work grows
-    /// with its square.
+    /// with its square, and with the things that stand in the way.
     /// </summary>
-    private static ImmutableArray<Patch> Bounded(LightScene scene, double longestMeters)
+    private static ImmutableArray<Patch> Bounded(LightScene scene, LightDetail detail)
     {
-        double longest = longestMeters;
+        double things = scene.Blocks.Length + scene.Canopies.Length;
+        double most = detail.MostPatches / Math.Sqrt(Math.Max(1.0, things / FewThings));
+        double longest = detail.PatchMeters;
         while (true)
         {
             ImmutableArray<Patch> patches = [.. Faces(scene, longest).Concat(BlockFaces(scene, longest))];
-            double over = (double)patches.Length / MostPatches;
+            double over = patches.Length / most;
             if (over <= 1.0 || longest >= CoarsestMeters)
             {
                 return patches;
