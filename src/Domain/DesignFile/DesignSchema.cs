@@ -137,8 +137,7 @@ public static class DesignSchema
             ? new JsonObject
             {
                 ["enum"] = new JsonArray([
-                    .. Enum.GetValues(type)
-                        .Cast<object>()
+                    .. FileMember.EnumValues(type)
                         .SelectMany(v =>
                             new[] { FileMember.EnumWord(v), FileMember.EnumWord(v).Replace('-', ' ') }
                         )

@@ -70,6 +70,15 @@ internal sealed class FileMember(PropertyInfo property)
 
     public void Set(object owner, object? value) => property.SetValue(owner, value);
 
+    /// <summary>Values of an enumeration; without an array of its type, which programs compiled ahead lack.</summary>
+    public static IEnumerable<object> EnumValues(Type type)
+    {
+        foreach (var number in Enum.GetValuesAsUnderlyingType(type))
+        {
+            yield return Enum.ToObject(type, number);
+        }
+    }
+
     /// <summary>Spelling of an enumeration value in files: outer-wall for OuterWall.</summary>
     public static string EnumWord(object value)
     {

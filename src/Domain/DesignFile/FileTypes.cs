@@ -50,7 +50,7 @@ internal static class FileTypes
         if (type.IsEnum)
         {
             return "one of "
-                + string.Join(", ", Enum.GetValues(type).Cast<object>().Select(FileMember.EnumWord));
+                + string.Join(", ", FileMember.EnumValues(type).Select(FileMember.EnumWord));
         }
 
         if (member.Kinds.Length > 0)
@@ -110,7 +110,7 @@ internal static class FileTypes
     private static object? EnumValue(Type type, string text)
     {
         var word = text.ToLowerInvariant().Replace(' ', '-');
-        return Enum.GetValues(type).Cast<object>().FirstOrDefault(v => FileMember.EnumWord(v) == word);
+        return FileMember.EnumValues(type).FirstOrDefault(v => FileMember.EnumWord(v) == word);
     }
 
     private static object? WholeValue(FileMember member, string text) =>

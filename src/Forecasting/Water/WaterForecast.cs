@@ -53,6 +53,7 @@ public sealed record WaterForecast
     private static readonly StepControl Daily = StepControl.Planning with
     {
         FirstStepSeconds = 1800,
+        ErrorTolerance = 2e-3,
         LongestStepSeconds = SecondsPerDay,
     };
 
@@ -180,77 +181,59 @@ public sealed record WaterForecast
             var drains = ImmutableArray.CreateBuilder<DrainEvent>();
             kept.Add(Record(state));
             double? first = null;
-            double miss = 0;
+            double balanceError = 0;
             double runOff = 0;
             while (kept.Count <= days)
             {
                 var stop = drainsByHand || first is null ? limitMeters : double.PositiveInfinity;
-                var left = (kept.Count * SecondsPerDay) - state.Column.Seconds;
-                var step = model.Step(state, forcing, left, stop, cancel);
-                state = step.State;
-                miss += step.MassBalanceErrorMeters;
-                runOff += step.RunOffMeters;
-                if (step.StoppedEarly is { } early)
+                var (ends, whole) = model.Course(state, forcing, Midnights(kept.Count, days), stop, cancel);
+                foreach (var end in ends)
                 {
-                    return Outcome(kept, drains, first, (miss, runOff)) with { StoppedEarly = early };
+                    kept.Add(Record(end) with { Day = kept.Count });
                 }
 
-                if (step.ReachedSeconds is { } reached)
+                state = whole.State;
+                balanceError += whole.MassBalanceErrorMeters;
+                runOff += whole.RunOffMeters;
+                if (whole.StoppedEarly is { } early)
+                {
+                    return Outcome(kept, drains, first, (balanceError, runOff)) with { StoppedEarly = early };
+                }
+
+                if (whole.ReachedSeconds is { } reached)
                 {
                     first ??= reached / SecondsPerDay;
                     if (drainsByHand)
                     {
                         var drawn = model.DrawDown(state, 0, cancel);
                         state = drawn.State;
-                        miss += drawn.MassBalanceErrorMeters;
+                        balanceError += drawn.MassBalanceErrorMeters;
                         drains.Add(new(reached / SecondsPerDay, Liters(drawn.DrainedMeters)));
                     }
-                }
 
-                while (kept.Count <= days && state.Column.Seconds >= (kept.Count * SecondsPerDay) - 1)
-                {
-                    kept.Add(Record(state) with { Day = kept.Count });
+                    while (kept.Count <= days && state.Column.Seconds >= (kept.Count * SecondsPerDay) - 1)
+                    {
+                        kept.Add(Record(state) with { Day = kept.Count });
+                    }
                 }
             }
 
-            return Outcome(kept, drains, first, (miss, runOff));
+            return Outcome(kept, drains, first, (balanceError, runOff));
         }
 
         /// <summary>Day of the first drain, or null within the horizon.</summary>
         public double? FirstDrain(int days) => Reaches(limitMeters, days);
 
-        private double? Reaches(double levelMeters, int days)
-        {
-            if (double.IsInfinity(levelMeters))
-            {
-                return null;
-            }
+        private double? Reaches(double levelMeters, int days) =>
+            double.IsInfinity(levelMeters)
+                ? null
+                : model
+                    .Course(new WaterState(floor.Fresh, 0), forcing, Midnights(1, days), levelMeters, cancel)
+                    .Whole.ReachedSeconds
+                    / SecondsPerDay;
 
-            var state = new WaterState(floor.Fresh, 0);
-            for (var day = 1; day <= days; day++)
-            {
-                var step = model.Step(
-                    state,
-                    forcing,
-                    (day * SecondsPerDay) - state.Column.Seconds,
-                    levelMeters,
-                    cancel
-                );
-                if (step.ReachedSeconds is { } reached)
-                {
-                    return reached / SecondsPerDay;
-                }
-
-                if (step.StoppedEarly is not null)
-                {
-                    return null;
-                }
-
-                state = step.State;
-            }
-
-            return null;
-        }
+        private static double[] Midnights(int from, int to) =>
+            [.. Enumerable.Range(from, to - from + 1).Select(day => day * SecondsPerDay)];
 
         private WaterForecast Outcome(
             ImmutableArray<FloorDay>.Builder days,

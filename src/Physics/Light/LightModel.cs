@@ -46,16 +46,17 @@ public sealed class LightModel
     private readonly ImmutableArray<MirrorPath> paths;
     private readonly PatchNet net;
     private readonly LightScratch scratch = new();
-    private (MapGrid Grid, double[]? Rises, double[] Factors)? gathered;
+    private readonly Nodes lastMap;
 
     /// <summary>The model of a box.</summary>
     /// <param name="scene">The box.</param>
     /// <param name="detail">How finely.</param>
     public LightModel(LightScene scene, LightDetail detail)
-        : this(scene, detail, new PatchNet(scene, detail)) { }
+        : this(scene, detail, new PatchNet(scene, detail), new Nodes()) { }
 
-    private LightModel(LightScene scene, LightDetail detail, PatchNet net)
+    private LightModel(LightScene scene, LightDetail detail, PatchNet net, Nodes lastMap)
     {
+        this.lastMap = lastMap;
         this.scene = scene;
         this.detail = detail;
         this.net = net;
@@ -67,7 +68,7 @@ public sealed class LightModel
     /// </summary>
     /// <param name="canopies">The leaves.</param>
     public LightModel Under(ImmutableArray<Canopy> canopies) =>
-        new(scene with { Canopies = canopies }, detail, net);
+        new(scene with { Canopies = canopies }, detail, net, lastMap);
 
     /// <summary>The box.</summary>
     public LightScene Scene => scene;
@@ -248,20 +249,28 @@ public sealed class LightModel
 
     private double[] Gathered(MapGrid grid, double[]? rises)
     {
-        if (gathered is { } kept && kept.Grid == grid && ReferenceEquals(kept.Rises, rises))
+        if (lastMap.Kept is { } kept && kept.Grid == grid && ReferenceEquals(kept.Rises, rises))
         {
             return kept.Factors;
         }
 
-        int n = net.Patches.Length;
-        double[] factors = new double[NodesX * NodesY * n];
-        for (int k = 0; k < NodesX * NodesY; k++)
-        {
-            net.Gather(new Receiver(Node(grid, k, rises), Point3.Up), factors.AsSpan(k * n, n));
-        }
-
-        gathered = (grid, rises, factors);
+        double[] factors = net.GatherAll(
+            [
+                .. Enumerable
+                    .Range(0, NodesX * NodesY)
+                    .Select(k => new Receiver(Node(grid, k, rises), Point3.Up)),
+            ]
+        );
+        lastMap.Kept = (grid, rises, factors);
         return factors;
+    }
+
+    /// <summary>
+    /// Factors at the nodes of the last map; light between faces is the same under other leaves, and so are they.
+    /// </summary>
+    private sealed class Nodes
+    {
+        public (MapGrid Grid, double[]? Rises, double[] Factors)? Kept { get; set; }
     }
 
     private Point3 Node(MapGrid grid, int k, double[]? rises)

@@ -32,43 +32,12 @@ internal readonly record struct Patch(int Axis, double Sign, Point3 Low, Point3 
             _ => (High.X - Low.X) * (High.Y - Low.Y),
         };
 
-    /// <summary>Cuts it to about even pieces no longer than a length.</summary>
-    public IEnumerable<Patch> Cut(double longest)
-    {
-        var size = High - Low;
-        int nx = Pieces(size.X, longest);
-        int ny = Pieces(size.Y, longest);
-        int nz = Pieces(size.Z, longest);
-        for (int i = 0; i < nx; i++)
-        {
-            for (int j = 0; j < ny; j++)
-            {
-                for (int k = 0; k < nz; k++)
-                {
-                    yield return this with
-                    {
-                        Low = new Point3(
-                            Low.X + (size.X * i / nx),
-                            Low.Y + (size.Y * j / ny),
-                            Low.Z + (size.Z * k / nz)
-                        ),
-                        High = new Point3(
-                            Low.X + (size.X * (i + 1) / nx),
-                            Low.Y + (size.Y * (j + 1) / ny),
-                            Low.Z + (size.Z * (k + 1) / nz)
-                        ),
-                    };
-                }
-            }
-        }
-    }
-
     /// <summary>Configuration factor at a receiver, nothing between; 0 from behind.</summary>
     public double Factor(Receiver receiver)
     {
         var from = Low - receiver.At;
         var to = High - receiver.At;
-        double offset = At(from, Axis);
+        double offset = from.Along(Axis);
         double distance = -offset * Sign;
         if (distance <= Near)
         {
@@ -76,25 +45,25 @@ internal readonly record struct Patch(int Axis, double Sign, Point3 Low, Point3 
         }
 
         var n = receiver.Normal;
-        double along = At(n, Axis);
+        double along = n.Along(Axis);
         int u = Axis == 0 ? 1 : 0;
         int v = Axis == 2 ? 1 : 2;
         if (Math.Abs(along) > 1.0 - Near)
         {
             // Parallel; it must face us.
             return along * Sign < 0.0
-                ? RectangleFactor.Parallel((At(from, u), At(from, v)), (At(to, u), At(to, v)), distance)
+                ? RectangleFactor.Parallel((from.Along(u), from.Along(v)), (to.Along(u), to.Along(v)), distance)
                 : 0.0;
         }
 
-        if (Math.Abs(At(n, u)) > 1.0 - Near)
+        if (Math.Abs(n.Along(u)) > 1.0 - Near)
         {
-            return Upright(At(n, u), (At(from, u), At(to, u)), (At(from, v), At(to, v)), distance);
+            return Upright(n.Along(u), (from.Along(u), to.Along(u)), (from.Along(v), to.Along(v)), distance);
         }
 
-        if (Math.Abs(At(n, v)) > 1.0 - Near)
+        if (Math.Abs(n.Along(v)) > 1.0 - Near)
         {
-            return Upright(At(n, v), (At(from, v), At(to, v)), (At(from, u), At(to, u)), distance);
+            return Upright(n.Along(v), (from.Along(v), to.Along(v)), (from.Along(u), to.Along(u)), distance);
         }
 
         Span<Point3> corners =
@@ -113,17 +82,6 @@ internal readonly record struct Patch(int Axis, double Sign, Point3 Low, Point3 
         (double From, double To) b,
         double distance
     ) => RectangleFactor.Perpendicular(normal > 0.0 ? c : (-c.To, -c.From), b, distance);
-
-    private static int Pieces(double size, double longest) =>
-        Math.Max(1, (int)Math.Ceiling((size / longest) - 1e-9));
-
-    private static double At(Point3 p, int axis) =>
-        axis switch
-        {
-            0 => p.X,
-            1 => p.Y,
-            _ => p.Z,
-        };
 
     private static Point3 Corner(Point3 from, Point3 to, int u, int v, (bool U, bool V) high) =>
         new(

@@ -17,6 +17,7 @@ internal sealed class PatchNet
     private readonly LightScene scene;
     private readonly ImmutableArray<Glass> mirrors;
     private readonly (Box3[] Blocks, Canopy[] Canopies) straight;
+    private readonly ImmutableArray<PatchFace> all;
     private readonly double[] factors;
 
     public PatchNet(LightScene scene, LightDetail detail)
@@ -24,30 +25,27 @@ internal sealed class PatchNet
         this.scene = scene;
         mirrors = [.. Mirrors(scene).Select(m => m.With(scene))];
         straight = ([.. scene.Blocks.Select(b => b.Extent)], [.. scene.Canopies]);
-        Patches = Bounded(scene, detail);
-        factors = new double[Patches.Length * Patches.Length];
-        for (int i = 0; i < Patches.Length; i++)
-        {
-            Gather(Patches[i].Receiver, factors.AsSpan(i * Patches.Length, Patches.Length));
-        }
+        all = Bounded(scene, detail);
+        Patches = [.. all.SelectMany(f => f.Patches)];
+        factors = GatherAll([.. Patches.Select(p => p.Receiver)]);
     }
 
     /// <summary>
     /// Patches no longer than asked for, or as much longer as keeps their number in bounds: the work grows
     /// with its square, and with the things that stand in the way.
     /// </summary>
-    private static ImmutableArray<Patch> Bounded(LightScene scene, LightDetail detail)
+    private static ImmutableArray<PatchFace> Bounded(LightScene scene, LightDetail detail)
     {
         double things = scene.Blocks.Length + scene.Canopies.Length;
         double most = detail.MostPatches / Math.Sqrt(Math.Max(1.0, things / FewThings));
         double longest = detail.PatchMeters;
         while (true)
         {
-            ImmutableArray<Patch> patches = [.. Faces(scene, longest).Concat(BlockFaces(scene, longest))];
-            double over = patches.Length / most;
+            ImmutableArray<PatchFace> faces = [.. Faces(scene, longest), .. BlockFaces(scene, longest)];
+            double over = faces.Sum(f => f.Patches.Length) / most;
             if (over <= 1.0 || longest >= CoarsestMeters)
             {
-                return patches;
+                return faces;
             }
 
             longest *= Math.Max(1.05, Math.Sqrt(over));
@@ -116,30 +114,73 @@ internal sealed class PatchNet
     /// <summary>The patches.</summary>
     public ImmutableArray<Patch> Patches { get; }
 
-    /// <summary>Factors of all patches at a receiver, ready to be multiplied by their exitance.</summary>
-    public void Gather(Receiver receiver, Span<double> into)
+    /// <summary>Factors of all patches at each receiver, row by row, on all cores.</summary>
+    public double[] GatherAll(Receiver[] receivers)
     {
-        for (int j = 0; j < Patches.Length; j++)
-        {
-            var patch = Patches[j];
-            double sum = patch.Factor(receiver);
-            if (sum > 0.0)
+        double[] rows = new double[receivers.Length * Patches.Length];
+        Parallel.For(
+            0,
+            receivers.Length,
+            () => new Room(this),
+            (i, _, room) =>
             {
-                sum *= Seen(receiver.At, patch, null);
-            }
+                Gather(receivers[i], rows.AsSpan(i * Patches.Length, Patches.Length), room);
+                return room;
+            },
+            static _ => { }
+        );
+        return rows;
+    }
 
-            foreach (var mirror in mirrors)
+    /// <summary>Factors of all patches at a receiver, ready to be multiplied by their exitance.</summary>
+    public void Gather(Receiver receiver, Span<double> into) => Gather(receiver, into, new Room(this));
+
+    private void Gather(Receiver receiver, Span<double> into, Room room)
+    {
+        Open(receiver, into, room);
+        for (int j = 0; j < into.Length; j++)
+        {
+            if (into[j] > 0.0)
             {
-                var image = mirror.Image(receiver);
-                double factor = patch.Factor(image);
-                if (factor > 0.0)
+                into[j] *= Seen(receiver.At, Patches[j], null);
+            }
+        }
+
+        foreach (var mirror in mirrors)
+        {
+            var image = mirror.Image(receiver);
+            Open(image, room.Factors, room);
+            for (int j = 0; j < into.Length; j++)
+            {
+                if (room.Factors[j] > 0.0)
                 {
-                    sum += factor * Reflected(mirror, image.At, patch) * Seen(image.At, patch, mirror);
+                    into[j] +=
+                        room.Factors[j]
+                        * Reflected(mirror, image.At, Patches[j])
+                        * Seen(image.At, Patches[j], mirror);
                 }
             }
-
-            into[j] = sum;
         }
+    }
+
+    /// <summary>Factors with nothing between.</summary>
+    private void Open(Receiver receiver, Span<double> into, Room room)
+    {
+        int from = 0;
+        foreach (var face in all)
+        {
+            face.Factors(receiver, into.Slice(from, face.Patches.Length), room.Scratch);
+            from += face.Patches.Length;
+        }
+    }
+
+    /// <summary>Room to work in, for one thread.</summary>
+    private sealed class Room(PatchNet net)
+    {
+        public double[] Factors { get; } = new double[net.Patches.Length];
+
+        public double[] Scratch { get; } =
+            new double[net.all.IsEmpty ? 0 : net.all.Max(f => f.ScratchLength)];
     }
 
     /// <summary>Exitance of each patch, lm/m², from the direct light on it, lx.</summary>
@@ -212,10 +253,10 @@ internal sealed class PatchNet
         }
     }
 
-    private static IEnumerable<Patch> Faces(LightScene scene, double longest)
+    private static IEnumerable<PatchFace> Faces(LightScene scene, double longest)
     {
         var (l, d, h) = (scene.Length, scene.Depth, scene.Height);
-        var all = new[]
+        var sides = new[]
         {
             (BoxFace.Left, 0, 1.0, new Box3(new Point3(0, 0, 0), new Point3(0, d, h))),
             (BoxFace.Right, 0, -1.0, new Box3(new Point3(l, 0, 0), new Point3(l, d, h))),
@@ -224,21 +265,18 @@ internal sealed class PatchNet
             (BoxFace.Floor, 2, 1.0, new Box3(new Point3(0, 0, 0), new Point3(l, d, 0))),
             (BoxFace.Top, 2, -1.0, new Box3(new Point3(0, 0, h), new Point3(l, d, h))),
         };
-        foreach (var (face, axis, sign, extent) in all)
+        foreach (var (face, axis, sign, extent) in sides)
         {
             var finish = scene.Face(face);
             if (finish is { Kind: FaceKind.Diffuse, Reflectance: > 0.0 })
             {
                 var whole = new Patch(axis, sign, extent.From, extent.To, finish.Reflectance);
-                foreach (var patch in whole.Cut(longest))
-                {
-                    yield return patch;
-                }
+                yield return new PatchFace(whole, longest);
             }
         }
     }
 
-    private static IEnumerable<Patch> BlockFaces(LightScene scene, double longest)
+    private static IEnumerable<PatchFace> BlockFaces(LightScene scene, double longest)
     {
         const double flush = 1e-6;
         var (l, d, h) = (scene.Length, scene.Depth, scene.Height);
@@ -278,9 +316,9 @@ internal sealed class PatchNet
                 high.Z < h - flush,
                 new Patch(2, 1.0, low with { Z = high.Z }, high, block.Reflectance)
             );
-            foreach (var patch in faces.SelectMany(f => f.Cut(2.0 * longest)))
+            foreach (var face in faces)
             {
-                yield return patch;
+                yield return new PatchFace(face, 2.0 * longest);
             }
         }
     }

@@ -14,6 +14,15 @@ public readonly record struct Point3(double X, double Y, double Z)
     /// <summary>Length, m.</summary>
     public double Length => Math.Sqrt(Dot(this));
 
+    /// <summary>Coordinate along an axis: 0 x, 1 y, 2 z, m.</summary>
+    internal double Along(int axis) =>
+        axis switch
+        {
+            0 => X,
+            1 => Y,
+            _ => Z,
+        };
+
     /// <summary>Sum.</summary>
     public static Point3 operator +(Point3 a, Point3 b) => new(a.X + b.X, a.Y + b.Y, a.Z + b.Z);
 

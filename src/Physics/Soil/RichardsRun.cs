@@ -11,6 +11,7 @@ namespace Litterfall.Physics.Soil;
 internal sealed class RichardsRun
 {
     private const double ShortestStepSeconds = 1e-6;
+    private const double Rounding = 1e-9;
     private const double Safety = 0.9;
     private const double MostShrink = 0.3;
     private const double MostGrowth = 4.0;
@@ -103,11 +104,12 @@ internal sealed class RichardsRun
     /// <returns>False when it ended before.</returns>
     public bool Advance(in ForcingSpan span, CancellationToken cancel)
     {
-        if (span.Forcing != lastForcing)
+        if (!IsAlike(span.Forcing, lastForcing))
         {
             nextSeconds = control.FirstStepSeconds;
-            lastForcing = span.Forcing;
         }
+
+        lastForcing = span.Forcing;
 
         while (time < span.UntilSeconds)
         {
@@ -134,6 +136,17 @@ internal sealed class RichardsRun
         }
 
         return true;
+    }
+
+    /// <summary>True for forcings that differ by rounding alone.</summary>
+    private static bool IsAlike(in SurfaceForcing one, in SurfaceForcing other)
+    {
+        double most = Math.Abs(one.RainMetersPerSecond) + Math.Abs(one.EvaporationMetersPerSecond);
+        double apart =
+            Math.Abs(one.RainMetersPerSecond - other.RainMetersPerSecond)
+            + Math.Abs(one.EvaporationMetersPerSecond - other.EvaporationMetersPerSecond)
+            + Math.Abs(one.TranspirationMetersPerSecond - other.TranspirationMetersPerSecond);
+        return apart <= Rounding * (most + Math.Abs(one.TranspirationMetersPerSecond));
     }
 
     /// <summary>One accepted step, shortened until it comes out.</summary>

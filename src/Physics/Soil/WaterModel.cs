@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Litterfall.Physics.Soil;
 
 /// <summary>How water is taken out of the reservoir.</summary>
@@ -116,13 +118,7 @@ public sealed class WaterModel
         CancellationToken cancel = default
     )
     {
-        double rain = forcing.RainMetersPerSecond * seconds;
-        var leaves = litter.Span(state.LitterMeters, rain, forcing.EvaporationMetersPerSecond * seconds);
-        var below = forcing with
-        {
-            RainMetersPerSecond = leaves.Through / seconds,
-            EvaporationMetersPerSecond = forcing.EvaporationMetersPerSecond - (leaves.Evaporated / seconds),
-        };
+        var (below, leaves) = UnderLeaves(state.LitterMeters, forcing, seconds);
         var result = Richards.Run(
             columns,
             boundaries,
@@ -135,7 +131,89 @@ public sealed class WaterModel
             cancel
         );
         double share = (result.State.Seconds - state.Column.Seconds) / seconds;
-        return Booked(state, result, (leaves.Water, leaves.Evaporated, rain), share);
+        return Booked(state, result, leaves, share);
+    }
+
+    /// <summary>What is left of a forcing under the leaves, and what they take and hold, m.</summary>
+    private (SurfaceForcing Below, (double Water, double Evaporated, double Rain) Leaves) UnderLeaves(
+        double waterMeters,
+        SurfaceForcing forcing,
+        double seconds
+    )
+    {
+        double rain = forcing.RainMetersPerSecond * seconds;
+        var leaves = litter.Span(waterMeters, rain, forcing.EvaporationMetersPerSecond * seconds);
+        return (
+            forcing with
+            {
+                RainMetersPerSecond = leaves.Through / seconds,
+                EvaporationMetersPerSecond =
+                    forcing.EvaporationMetersPerSecond - (leaves.Evaporated / seconds),
+            },
+            (leaves.Water, leaves.Evaporated, rain)
+        );
+    }
+
+    /// <summary>
+    /// Days under one constant forcing, in one run of the solver: time is cut as coarsely as its error allows,
+    /// not anew each day.
+    /// </summary>
+    /// <param name="state">State at the start.</param>
+    /// <param name="forcing">What holds during all of it.</param>
+    /// <param name="untilSeconds">Ends of the days, s on the clock of the state, rising.</param>
+    /// <param name="stopAtLevelMeters">Ends the course when the level rises to this, m.</param>
+    /// <param name="cancel">Cancels between steps of the solver.</param>
+    /// <returns>States at the ends of whole days, and the whole booked as one step.</returns>
+    public (ImmutableArray<WaterState> Days, WaterStep Whole) Course(
+        WaterState state,
+        SurfaceForcing forcing,
+        IReadOnlyList<double> untilSeconds,
+        double stopAtLevelMeters = double.PositiveInfinity,
+        CancellationToken cancel = default
+    )
+    {
+        var spans = new ForcingSpan[untilSeconds.Count];
+        var leaves = new (double Water, double Evaporated, double Rain)[spans.Length];
+        double from = state.Column.Seconds;
+        double wet = state.LitterMeters;
+        for (int i = 0; i < spans.Length; i++)
+        {
+            double seconds = untilSeconds[i] - from;
+            var (below, booked) = UnderLeaves(wet, forcing, seconds);
+            spans[i] = new ForcingSpan(untilSeconds[i], below, Report: true);
+            leaves[i] = booked;
+            (wet, from) = (booked.Water, untilSeconds[i]);
+        }
+
+        var result = Richards.Run(
+            columns,
+            boundaries,
+            state.Column,
+            spans,
+            control with
+            {
+                StopAtLowerHeadMeters = stopAtLevelMeters,
+            },
+            cancel
+        );
+        int whole = result.Reports.Length;
+        var days = result.Reports.Select((r, i) => new WaterState(r.State, leaves[i].Water)).ToImmutableArray();
+        var start = whole == 0 ? state : days[^1];
+        var sum = (
+            Water: start.LitterMeters,
+            Evaporated: leaves.Take(whole).Sum(l => l.Evaporated),
+            Rain: leaves.Take(whole).Sum(l => l.Rain)
+        );
+        if (whole < spans.Length)
+        {
+            double share =
+                (result.State.Seconds - start.Column.Seconds) / (untilSeconds[whole] - start.Column.Seconds);
+            sum.Water += share * (leaves[whole].Water - start.LitterMeters);
+            sum.Evaporated += share * leaves[whole].Evaporated;
+            sum.Rain += share * leaves[whole].Rain;
+        }
+
+        return (days, Booked(state, result, sum, 1.0));
     }
 
     /// <summary>
