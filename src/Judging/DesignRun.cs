@@ -22,10 +22,7 @@ public static class DesignRun
 {
     /// <summary>Computes, judges and reports.</summary>
     /// <param name="design">The design.</param>
-    /// <param name="cancel">Ends it.</param>
-    /// <exception cref="OperationCanceledException">It was canceled.</exception>
-    public static DesignResult Execute(CheckedDesign design, CancellationToken cancel = default) =>
-        Execute(new DesignNumbers(design, cancel));
+    public static DesignResult Execute(CheckedDesign design) => Execute(new DesignNumbers(design));
 
     /// <summary>The same from stages of which some may be computed.</summary>
     /// <param name="numbers">Numbers of the design.</param>

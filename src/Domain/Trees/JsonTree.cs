@@ -36,15 +36,16 @@ public ref struct JsonTree
         // A lone half of a surrogate pair would come out as another sign, not as a fault.
         for (var i = 0; i < text.Length; i++)
         {
-            if (
-                char.IsSurrogate(text[i])
-                && (i + 1 == text.Length || !char.IsSurrogatePair(text[i], text[++i]))
-            )
+            if (char.IsSurrogate(text[i]) && i + 1 < text.Length && char.IsSurrogatePair(text, i))
+            {
+                i++;
+            }
+            else if (char.IsSurrogate(text[i]))
             {
                 var before = text.AsSpan(0, i);
-                var column = before.Length - before.LastIndexOf('\n');
+                var place = before.Length - before.LastIndexOf('\n');
                 faults.Add(
-                    new TextSpan(i, i, before.Count('\n') + 1, column),
+                    new TextSpan(i, i, before.Count('\n') + 1, place),
                     "the text holds half a character",
                     "whole characters"
                 );
