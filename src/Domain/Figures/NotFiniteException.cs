@@ -20,5 +20,6 @@ public sealed class NotFiniteException : ArithmeticException
                             FormattableString.Invariant($"{i.Name} {i.Value:G6} {i.Unit?.Symbol}").TrimEnd()
                         )
                     )
-        ) { }
+        )
+    { }
 }

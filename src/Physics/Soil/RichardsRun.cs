@@ -64,9 +64,9 @@ internal sealed class RichardsRun
     public ColumnTotals Totals { get; private set; } = new();
 
     public ColumnState State() => new(time, ImmutableArray.Create(arrays.Head), equations.StoreMeters)
-        {
-            OwedMeters = [.. arrays.Owed.Zip(arrays.Given, (owed, given) => owed + given)],
-        };
+    {
+        OwedMeters = [.. arrays.Owed.Zip(arrays.Given, (owed, given) => owed + given)],
+    };
 
     /// <summary>What an earlier run missed enters the first step as it would have there.</summary>
     private void TakeOver(ImmutableArray<double> owed)
