@@ -6,7 +6,7 @@ using Litterfall.Physics.Soil;
 namespace Litterfall.Laboratory.Column;
 
 /// <summary>The result of <c>lab column</c> as one JSON document.</summary>
-internal static class ColumnJson
+public static class ColumnJson
 {
     public static string Write(ColumnOutcome outcome) =>
         ReportJson.Text(json =>

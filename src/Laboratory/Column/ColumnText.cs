@@ -5,7 +5,7 @@ using Litterfall.Documents.Text;
 namespace Litterfall.Laboratory.Column;
 
 /// <summary>The result of <c>lab column</c> for people: the ledger, and the last profile.</summary>
-internal static class ColumnText
+public static class ColumnText
 {
     private const int Rows = 20;
 

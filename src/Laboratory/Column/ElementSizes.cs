@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace Litterfall.Laboratory.Column;
 
 /// <summary>How thick an element may be at a depth, and stretches cut by it.</summary>
-internal sealed class ElementSizes
+public sealed class ElementSizes
 {
     private const int Samples = 64;
     private const double RoundOff = 1e-6;

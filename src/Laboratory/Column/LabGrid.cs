@@ -10,7 +10,7 @@ namespace Litterfall.Laboratory.Column;
 /// or less is one element: on 53 nodes of a floor under 90 days of mist the drained water is good to 0.03 %,
 /// while steady heads in coarse gravel would miss by 0.012 cm.
 /// </summary>
-internal static class LabGrid
+public static class LabGrid
 {
     /// <summary>
     /// Cells up to this are taken as asked under long weather, m; the usual resolution of shallow columns.

@@ -360,7 +360,4 @@ internal sealed class ColumnEquations
 
     /// <summary>True when the foot has a store, whose filling is booked after each step.</summary>
     public bool HasStore => foot.HasStore;
-
-    /// <summary>Water standing on a zone, m.</summary>
-    public double PondMeters(int zone) => surface.Pond(arrays.Head[zone]).Value;
 }
