@@ -22,6 +22,8 @@ public static class ColumnJson
             json.WriteNumber("balanceErrorCm", LabUnits.Cm(outcome.Result.BalanceErrorMeters));
             json.WriteNumber("steps", outcome.Result.Steps);
             json.WriteNumber("iterations", outcome.Result.Iterations);
+            json.WriteNumber("cutSteps", outcome.Result.FailedSteps);
+            json.WriteNumber("frozenSteps", outcome.Result.FrozenSteps);
             json.WriteNumber("elapsedMs", outcome.Milliseconds);
             json.WriteEndObject();
         });

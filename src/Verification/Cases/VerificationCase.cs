@@ -232,11 +232,15 @@ public sealed record ClassCount(
         ];
 
     /// <summary>One line.</summary>
-    public string Line() =>
-        string.Create(
+    public string Line()
+    {
+        string read =
+            Class != CaseClass.PublishedValue ? ""
+            : string.Create(CultureInfo.InvariantCulture, $" ({ReadSources} read, the others from memory)");
+        return string.Create(
             CultureInfo.InvariantCulture,
-            $"{Class.Words()}: {Agree + InError + Disagree} cases of {Sources} sources"
-                + (Class == CaseClass.PublishedValue ? $" ({ReadSources} read, the others from memory)" : "")
-                + $": {Agree} agree, {InError} source in error or coarsely rounded, {Disagree} disagree"
+            $"{Class.Words()}: {Agree + InError + Disagree} cases of {Sources} sources{read}: "
+                + $"{Agree} agree, {InError} source in error or coarsely rounded, {Disagree} disagree"
         );
+    }
 }
