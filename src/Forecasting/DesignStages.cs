@@ -52,7 +52,7 @@ public sealed class DesignStages
         panes = new(() =>
             [
                 .. GlassCheck.Of(design, Box, Layers, known),
-                .. new[] { GlassCheck.Lid(design, Box) }.OfType<PaneCheck>(),
+                .. HeldPanes.Of(design, Box),
             ]
         );
         stocking = new(() => StockingTable.Of(design, Box));

@@ -31,6 +31,7 @@ public static class RuleBook
         BarrierTooSmall.Rule,
         LidFit.Rule,
         GlassTooThin.Rule,
+        LidSags.Rule,
         GlassNotForWater.Rule,
         GlassBelowTable.Rule,
         ShelfOverloaded.Rule,

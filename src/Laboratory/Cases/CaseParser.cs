@@ -8,7 +8,7 @@ namespace Litterfall.Laboratory.Cases;
 /// Strict JSON with the place of every value: no comments, no trailing commas, no key twice, no number
 /// beyond the range of a double.
 /// </summary>
-internal ref struct CaseParser
+public ref struct CaseParser
 {
     private const int MostValues = 1_000_000;
     private static readonly byte[] Mark = [0xEF, 0xBB, 0xBF];

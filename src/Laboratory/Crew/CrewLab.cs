@@ -5,7 +5,7 @@ using Litterfall.Physics.Crew;
 namespace Litterfall.Laboratory.Crew;
 
 /// <summary>Runs a case of the crew day by day.</summary>
-internal static class CrewLab
+public static class CrewLab
 {
     /// <summary>Runs it.</summary>
     /// <param name="asked">The case.</param>

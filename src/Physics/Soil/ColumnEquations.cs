@@ -16,6 +16,7 @@ internal sealed class ColumnEquations
 {
     private const double SmallHead = 1e-4;
     private const double SameHead = 1e-4;
+    private const double SmallFall = 1e-7;
     private const double LastTrace = 1e-5;
     private readonly SoilColumns columns;
     private readonly ColumnArrays arrays;
@@ -29,6 +30,7 @@ internal sealed class ColumnEquations
     private readonly double[] areaShare;
     private readonly double gravity;
     private readonly double[] frozenConductivity;
+    private readonly bool[] isSteep;
     private bool isFrozen;
     private StepFluxes fluxes;
 
@@ -41,6 +43,7 @@ internal sealed class ColumnEquations
         elementMeters = columns.ElementMeters.ToArray();
         elementTable = columns.ElementTable.ToArray();
         tables = columns.Tables.ToArray();
+        isSteep = [.. elementTable.Select(t => tables[t].IsSteep)];
         rootShare = columns.RootShare.ToArray();
         areaShare = columns.AreaShare.ToArray();
         frozenConductivity = new double[elementMeters.Length];
@@ -226,9 +229,12 @@ internal sealed class ColumnEquations
             }
             else if (d < 0.0)
             {
-                q = ((a.FluxPotential - b.FluxPotential) * perMeter) + (gravity * a.Conductivity);
-                slopeA = (a.Conductivity * perMeter) + (gravity * a.ConductivitySlope);
-                slopeB = -b.Conductivity * perMeter;
+                var carried = isSteep[e]
+                    ? (Value: a.Conductivity, SlopeA: a.ConductivitySlope, SlopeB: 0.0)
+                    : Carried(a, b, -d, perMeter);
+                q = ((a.FluxPotential - b.FluxPotential) * perMeter) + (gravity * carried.Value);
+                slopeA = (a.Conductivity * perMeter) + (gravity * carried.SlopeA);
+                slopeB = (gravity * carried.SlopeB) - (b.Conductivity * perMeter);
             }
             else
             {
@@ -251,6 +257,46 @@ internal sealed class ColumnEquations
             residual[e + zones] -= seconds * q;
             diagonal[e + zones] -= seconds * slopeB;
         }
+    }
+
+    /// <summary>
+    /// The conductivity that gravity finds in an element whose upper node is wetter: the Kirchhoff mean, of
+    /// second order, as far as the Jacobian stays an M-matrix, and that of the upper node beyond.
+    /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static (double Value, double SlopeA, double SlopeB) Carried(
+        in CurvePoint a,
+        in CurvePoint b,
+        double fall,
+        double perMeter
+    )
+    {
+        double mean = (a.FluxPotential - b.FluxPotential) / fall;
+        double above = mean - b.Conductivity;
+        double least = b.Conductivity * fall * perMeter;
+        double less = a.Conductivity - mean;
+        if (fall < SmallFall || above <= 0.0 || less <= 0.0)
+        {
+            return (a.Conductivity, a.ConductivitySlope, 0.0);
+        }
+
+        double meanA = less / fall;
+        double meanB = above / fall;
+        if (least >= above)
+        {
+            return (mean, meanA, meanB);
+        }
+
+        double share = least / above;
+        double shareA = share * ((1.0 / fall) - (meanA / above));
+        double shareB =
+            ((b.ConductivitySlope * fall * perMeter) - (b.Conductivity * perMeter)
+                - (share * (meanB - b.ConductivitySlope))) / above;
+        return (
+            a.Conductivity - (share * less),
+            a.ConductivitySlope - (shareA * less) - (share * (a.ConductivitySlope - meanA)),
+            -(shareB * less) + (share * meanB)
+        );
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -360,7 +406,4 @@ internal sealed class ColumnEquations
 
     /// <summary>True when the foot has a store, whose filling is booked after each step.</summary>
     public bool HasStore => foot.HasStore;
-
-    /// <summary>Water standing on a zone, m.</summary>
-    public double PondMeters(int zone) => surface.Pond(arrays.Head[zone]).Value;
 }

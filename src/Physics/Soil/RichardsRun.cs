@@ -34,6 +34,7 @@ internal sealed class RichardsRun
     private int failed;
     private int patience;
     private int frozenSteps;
+    private int keptFrozen;
     private ColumnStop? stop;
     private double? reachedSeconds;
 
@@ -74,6 +75,7 @@ internal sealed class RichardsRun
             Steps = steps,
             Iterations = newton.Iterations,
             FailedSteps = failed,
+            FrozenSteps = keptFrozen,
             StoppedEarly = stop,
             ReachedSeconds = reachedSeconds,
         };
@@ -132,14 +134,14 @@ internal sealed class RichardsRun
     private bool TryStep(in SurfaceForcing forcing, ref double seconds)
     {
         Array.Copy(arrays.Head, arrays.OldHead, arrays.Head.Length);
-        for (int attempt = 0; ; attempt++)
+        for (int failures = 0; ; )
         {
-            bool isFrozen = (attempt + (frozenSteps > 0 ? 2 : 0)) % 3 == 2;
+            bool isFrozen = (failures + (frozenSteps > 0 ? 2 : 0)) % 3 == 2;
             equations.Freeze(isFrozen);
             if (
                 isFrozen
                     ? newton.TryDescend(forcing, seconds)
-                    : newton.TrySolve(forcing, seconds, damped: attempt % 2 == 0)
+                    : newton.TrySolve(forcing, seconds, damped: failures % 2 == 0)
             )
             {
                 double error = LocalError(seconds);
@@ -154,6 +156,7 @@ internal sealed class RichardsRun
             }
             else
             {
+                failures++;
                 failed++;
                 seconds *= FailureShrink;
             }
@@ -174,6 +177,7 @@ internal sealed class RichardsRun
     /// </summary>
     private void Remember(bool isFrozen)
     {
+        keptFrozen += isFrozen ? 1 : 0;
         if (frozenSteps > 0)
         {
             frozenSteps--;

@@ -13,7 +13,7 @@ namespace Litterfall.Quantities.Sizing;
 /// </summary>
 public sealed record PaneCheck
 {
-    /// <summary>front, side, sill or lid.</summary>
+    /// <summary>front, side, sill, lid or strip.</summary>
     public required string Pane { get; init; }
 
     /// <summary>Width between the corners.</summary>
@@ -37,12 +37,29 @@ public sealed record PaneCheck
 
     /// <summary>Deepest water the pane carries, at most its height; null for the lid.</summary>
     public Figure? LargestWaterDepth { get; init; }
+
+    /// <summary>How it is held, in words.</summary>
+    public required string Held { get; init; }
+
+    /// <summary>How far it bends under that load.</summary>
+    public required Figure Sag { get; init; }
+
+    /// <summary>Most sag of a level pane by the standard of glass; null for walls.</summary>
+    public Figure? SagLimit { get; init; }
+
+    /// <summary>Sag from which a level pane gapes at its edges; null for walls.</summary>
+    public Figure? GapLimit { get; init; }
+
+    /// <summary>
+    /// False where it bends by more than half its thickness: the pane is then stiffer than computed.
+    /// </summary>
+    public required bool IsLinear { get; init; }
 }
 
 /// <summary>The walls against a flooded floor, and against filling by mistake.</summary>
 public static class GlassCheck
 {
-    private static readonly Citation PlateTheory = new(
+    internal static readonly Citation PlateTheory = new(
         "timoshenko-woinowsky-krieger-1959",
         "chapter 5, simply supported and three-edge rectangular plates, Levy's method",
         Provenance.Recomputed
@@ -61,14 +78,6 @@ public static class GlassCheck
         0.5,
         Unit.One,
         new Citation("jaky-1944", "recalled: 1 − sin φ, about 0.5 for loose soil", Provenance.Recalled)
-    );
-
-    /// <summary>Load on a lid besides its own weight.</summary>
-    private static readonly Figure LidLoad = Figure.Choice(
-        "load on the lid",
-        0.02,
-        Unit.Kilopascal,
-        "dust, drops and a light lamp; nothing heavy is put on a lid"
     );
 
     /// <summary>Thickness a pane of nominal thickness may fall short of it.</summary>
@@ -104,7 +113,15 @@ public static class GlassCheck
 
         var flood = Flood(ground, box);
         var sheet = design.Find<SheetEntry>("box.material") ?? design.Catalog.Find<SheetEntry>("float-glass");
-        if (sheet?.AllowablePermanent is not { } permanent || sheet.AllowableFreeEdge is not { } free)
+        if (
+            sheet
+            is not {
+                AllowablePermanent: { } permanent,
+                AllowableFreeEdge: { } free,
+                YoungsModulus: { } young,
+                Poisson: { } poisson
+            }
+        )
         {
             return [];
         }
@@ -113,7 +130,13 @@ public static class GlassCheck
             ? design.Figure("box.sill", "height of the front sill", s, Unit.Centimeter)
             : null;
         var held = Held(design);
-        var inputs = new PaneInputs(box, flood, Soaked(layers), permanent, free, bent);
+        var inputs = new PaneInputs(box, flood, Soaked(layers), bent)
+        {
+            Permanent = permanent,
+            FreeEdge = free,
+            Modulus = sheet.CreepModulus ?? young,
+            Poisson = poisson,
+        };
         return
         [
             front is null
@@ -129,14 +152,16 @@ public static class GlassCheck
         ];
     }
 
-    private sealed record PaneInputs(
-        BoxGeometry Box,
-        Figure Flood,
-        Figure Soil,
-        Figure Permanent,
-        Figure FreeEdge,
-        BentPanes Bent
-    );
+    private sealed record PaneInputs(BoxGeometry Box, Figure Flood, Figure Soil, BentPanes Bent)
+    {
+        public required Figure Permanent { get; init; }
+
+        public required Figure FreeEdge { get; init; }
+
+        public required Figure Modulus { get; init; }
+
+        public required Figure Poisson { get; init; }
+    }
 
     /// <summary>Dry mass and all the water the soil holds, per finished volume.</summary>
     private static Figure Soaked(ImmutableArray<FloorLayer> layers) =>
@@ -147,55 +172,6 @@ public static class GlassCheck
                 Unit.KilogramPerCubicMeter
             )
             : SoakedSoil;
-
-    /// <summary>The lid on four edges under its own weight; null for mesh or without a thickness.</summary>
-    public static PaneCheck? Lid(CheckedDesign design, BoxGeometry box)
-    {
-        if (
-            design.Design.Lid?.Thickness is not { } typed
-            || box.OpeningLength.Si <= 0
-            || box.OpeningDepth.Si <= 0
-            || design.Find("lid.material") is not SheetEntry sheet
-            || sheet.Density is not { } density
-            || sheet.AllowablePermanent is not { } allowable
-        )
-        {
-            return null;
-        }
-
-        var thickness = design.Figure("lid.thickness", "lid thickness", typed, Unit.Millimeter);
-        var load = (density * SizingPolicy.Gravity * thickness + LidLoad).As(
-            "weight and load on the lid",
-            Unit.Kilopascal
-        );
-        var pane = PlatePane.Glass(
-            box.OpeningLength.Si,
-            box.OpeningDepth.Si,
-            thickness.Si,
-            PlateEdge.TopHeld
-        );
-        var stress = LevyPlate
-            .Solve(pane, PlateLoad.Uniform(load.Si, pane.HeightMeters))
-            .LargestStressPascals;
-        return new PaneCheck
-        {
-            Pane = "lid",
-            Width = box.OpeningLength,
-            Height = box.OpeningDepth,
-            Allowable = allowable,
-            Stress = Figure
-                .Computed(
-                    "largest bending stress of a thin plate on four edges under an even load",
-                    stress,
-                    Unit.Megapascal.Dimension,
-                    box.OpeningLength,
-                    box.OpeningDepth,
-                    thickness,
-                    load
-                )
-                .As("stress in the lid", Unit.Megapascal, PlateTheory),
-        };
-    }
 
     private static PlateEdge Held(CheckedDesign design)
     {
@@ -225,28 +201,50 @@ public static class GlassCheck
             .NotNegative(inputs.Box.Walls! - ThicknessTolerance)
             .As("least wall thickness", Unit.Millimeter);
         var allowable = edge == PlateEdge.TopFree ? inputs.FreeEdge : inputs.Permanent;
-        var pane = PlatePane.Glass(width.Si, height.Si, Math.Max(thickness.Si, 1e-4), edge);
-        var (stress, depth) = inputs.Bent.Find(
+        var pane = new PlatePane(
+            width.Si,
+            height.Si,
+            Math.Max(thickness.Si, 1e-4),
+            inputs.Modulus.Si,
+            inputs.Poisson.Si,
+            edge
+        );
+        var (stress, depth, sag) = inputs.Bent.Find(
             new BentPane(pane, Math.Min(inputs.Flood.Si, height.Si), inputs.Soil.Si, allowable.Si)
         );
         var top = edge == PlateEdge.TopFree ? "upper edge free" : "upper edge held";
+        ImmutableArray<Figure> loaded =
+        [
+            width,
+            height,
+            thickness,
+            inputs.Flood,
+            inputs.Soil,
+            RestCoefficient,
+            inputs.Poisson,
+        ];
         return new PaneCheck
         {
             Pane = name,
             Width = width,
             Height = height,
             Allowable = allowable,
+            Held = edge == PlateEdge.TopFree ? "on three edges, its upper edge free" : "on four edges",
+            Sag = Figure
+                .Computed(
+                    $"largest deflection of a thin plate, {top}, under soaked soil",
+                    sag,
+                    Unit.Meter.Dimension,
+                    loaded.Add(inputs.Modulus).AsSpan()
+                )
+                .As($"bulge of the {name} pane", Unit.Millimeter, PlateTheory),
+            IsLinear = sag < 0.5 * pane.ThicknessMeters,
             Stress = Figure
                 .Computed(
                     $"largest principal bending stress of a thin plate, {top}, under soaked soil",
                     stress,
                     Unit.Megapascal.Dimension,
-                    width,
-                    height,
-                    thickness,
-                    inputs.Flood,
-                    inputs.Soil,
-                    RestCoefficient
+                    loaded.AsSpan()
                 )
                 .As($"stress in the {name} pane", Unit.Megapascal, PlateTheory),
             Needed = Figure

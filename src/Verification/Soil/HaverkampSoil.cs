@@ -1,10 +1,12 @@
-namespace Litterfall.Physics.Soil;
+using Litterfall.Physics.Soil;
+
+namespace Litterfall.Verification.Soil;
 
 /// <summary>
 /// The rational soil of Haverkamp and others (1977): θ = θr + A(θs − θr)/(A + |h|^β),
 /// K = Ks·B/(B + |h|^γ), with h in centimeters inside the powers as published. Test soil only.
 /// </summary>
-public sealed class Haverkamp : HydraulicCurve
+internal sealed class HaverkampSoil : HydraulicCurve
 {
     private const double CentimetersPerMeter = 100.0;
 

@@ -1,4 +1,4 @@
-namespace Litterfall.Tests.Verification.Plates;
+namespace Litterfall.Verification.Plates;
 
 /// <summary>
 /// A second, unrelated solution of the pane: the bending energy
@@ -7,7 +7,7 @@ namespace Litterfall.Tests.Verification.Plates;
 /// supported edges w and the curvatures vanish; at the free edge My = 0 puts w_yy = −ν w_xx into the energy,
 /// and the Kirchhoff shear vanishes by itself as the natural condition. E t³ is folded into D = 1.
 /// </summary>
-internal sealed class FiniteDifferencePlate
+public sealed class FiniteDifferencePlate
 {
     private readonly int nx;
     private readonly int ny;
