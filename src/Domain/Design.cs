@@ -76,7 +76,14 @@ public sealed record Design
     public KnownLight? Light { get; init; }
 
     /// <summary>Plants.</summary>
-    [Means("Plants and where they sit."), AtMost(PlausibleCounts.PlantLines)]
+    [
+        Means(
+            "Plants and where they sit; these lines times the lamps are at most "
+                + PlausibleCounts.LampsTimesPlantsWords
+                + "."
+        ),
+        AtMost(PlausibleCounts.PlantLines)
+    ]
     public Seq<Planting> Plants { get; init; } = [];
 
     /// <summary>Clean-up crew.</summary>

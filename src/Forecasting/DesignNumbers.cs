@@ -25,8 +25,9 @@ public sealed class DesignNumbers(DesignStages stages, Reach reach, Stage last =
 
     /// <summary>Numbers of a design, all the way.</summary>
     /// <param name="design">The design.</param>
-    public DesignNumbers(CheckedDesign design)
-        : this(new DesignStages(design), Reach.Whole) { }
+    /// <param name="cancel">Ends what is being computed.</param>
+    public DesignNumbers(CheckedDesign design, CancellationToken cancel = default)
+        : this(new DesignStages(design, null, cancel), Reach.Whole) { }
 
     /// <summary>Sizes, quantities and cost of a design: nothing is simulated. Within milliseconds.</summary>
     /// <param name="design">The design.</param>

@@ -40,9 +40,18 @@ public sealed class DesignStages
     /// <param name="earlier">
     /// Stages of an earlier version; those that no change reaches are taken over as they are.
     /// </param>
-    public DesignStages(CheckedDesign design, DesignStages? earlier = null)
+    /// <param name="cancel">
+    /// Ends what is being computed with an <see cref="OperationCanceledException"/>.
+    /// </param>
+    public DesignStages(
+        CheckedDesign design,
+        DesignStages? earlier = null,
+        CancellationToken cancel = default
+    )
     {
-        Setup = new BoxSetup(design, earlier?.Setup);
+        // What was canceled half way holds no numbers to take over.
+        earlier = earlier?.Setup.Cancel.IsCancellationRequested == true ? null : earlier;
+        Setup = new BoxSetup(design, earlier?.Setup) { Cancel = cancel };
         var known = bent = earlier?.bent ?? new BentPanes();
         weights = new(() => Weights.Of(design, Box, Layers));
         shelf = new(() => ShelfLoad.Of(design, Box, Weights));
@@ -134,6 +143,7 @@ public sealed class DesignStages
         _ = Layers;
         _ = Setup.Shares;
         Parallel.Invoke(
+            new ParallelOptions { CancellationToken = Setup.Cancel },
             () => _ = Climate(Reach.Month),
             () => _ = Light,
             () => _ = runs.Value?.Band,

@@ -22,7 +22,10 @@ public static class DesignRun
 {
     /// <summary>Computes, judges and reports.</summary>
     /// <param name="design">The design.</param>
-    public static DesignResult Execute(CheckedDesign design) => Execute(new DesignNumbers(design));
+    /// <param name="cancel">Ends it.</param>
+    /// <exception cref="OperationCanceledException">It was canceled.</exception>
+    public static DesignResult Execute(CheckedDesign design, CancellationToken cancel = default) =>
+        Execute(new DesignNumbers(design, cancel));
 
     /// <summary>The same from stages of which some may be computed.</summary>
     /// <param name="numbers">Numbers of the design.</param>

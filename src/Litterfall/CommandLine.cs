@@ -3,6 +3,7 @@ using System.CommandLine.Parsing;
 using Litterfall.App.Files;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
+using Litterfall.Domain.Figures;
 
 namespace Litterfall.App;
 
@@ -58,6 +59,7 @@ internal static class CommandLine
                 2,
                 new TextFault("", 1, 1, said, "a place that can be read and written")
             ),
+            NotFiniteException => (3, new TextFault("", 1, 1, said, "sizes and amounts a box can have")),
             // A failed assertion of ours: the input was let in and the numbers did not come out.
             InvalidOperationException or InvalidDataException or ArgumentException => (
                 3,

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using System.Text.Json;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
+using Litterfall.Domain.Trees;
 using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.Catalog;
@@ -14,6 +14,15 @@ public sealed record CatalogFile(string Path, string Text);
 public static class CatalogReader
 {
     private const string SourcesFile = "sources.json";
+    private const string EntryForm = "a JSON list of entries";
+    private const int LongestKey = 100;
+    private const int MostEntries = 20_000;
+    private const int MostTexts = 100;
+
+    /// <summary>No value of the trade is larger in the unit it is written in.</summary>
+    private static readonly NumberRange Number = NumberRange.Within(1e12);
+
+    private static readonly NumberRange Share = NumberRange.Positive(1e6);
 
     /// <summary>
     /// The embedded catalog; a fault in it is our own mistake.
@@ -29,7 +38,7 @@ public static class CatalogReader
             .ToList();
         return faults.Count == 0
             ? new TradeCatalog(entries, sources)
-            : throw new InvalidDataException($"{faults[0].File}: {faults[0].Message}");
+            : throw new InvalidDataException(faults[0].ToString());
     }
 
     /// <summary>True for a list of sources.</summary>
@@ -39,43 +48,27 @@ public static class CatalogReader
     /// <summary>Sources of a file.</summary>
     public static ImmutableArray<Source> ReadSources(CatalogFile file, ICollection<TextFault> faults)
     {
+        var of = new TreeFaults(file.Path);
         var sources = ImmutableArray.CreateBuilder<Source>();
-        foreach (var item in Items(file, faults))
+        foreach (var form in Forms(file, of))
         {
-            if (Text(item, "key") is { } key && Text(item, "title") is { } title && Year(item, out var year))
+            var before = of.Count;
+            var (key, title) = (form.Text("key"), form.Text("title"));
+            var year = form.OptionalNumber("year", NumberRange.UpTo(9999));
+            if (year is { } number && number != Math.Floor(number))
             {
-                sources.Add(new(key, title, year, Text(item, "kind") ?? "", Text(item, "read") ?? ""));
+                form.Refuse("year", "the year is not a whole number", "a year, or null");
             }
-            else
+
+            var (kind, read) = (form.OptionalText("kind") ?? "", form.OptionalText("read") ?? "");
+            if (of.Count == before)
             {
-                faults.Add(
-                    new TextFault(
-                        file.Path,
-                        1,
-                        1,
-                        $"a source '{Text(item, "key")}' is not complete",
-                        "sources with key, title and, where known, a whole year"
-                    )
-                );
+                sources.Add(new(key!, title!, (int?)year, kind, read));
             }
         }
 
+        AddTo(faults, of);
         return sources.ToImmutable();
-    }
-
-    /// <summary>False for a year that is not a whole number; none or null is fine.</summary>
-    private static bool Year(JsonElement item, out int? year)
-    {
-        year = null;
-        if (!item.TryGetProperty("year", out var value) || value.ValueKind == JsonValueKind.Null)
-        {
-            return true;
-        }
-
-        var whole = 0;
-        var read = value.ValueKind == JsonValueKind.Number && value.TryGetInt32(out whole);
-        year = read ? whole : null;
-        return read;
     }
 
     /// <summary>Entries of a file; faults are collected, the faulty entry is left out.</summary>
@@ -83,256 +76,274 @@ public static class CatalogReader
         CatalogFile file,
         bool workshops,
         ICollection<TextFault> faults
+    ) => [.. ReadPlaced(file, workshops, faults).Select(placed => placed.Entry)];
+
+    /// <summary>Entries of a file, each with the places of its values by their names.</summary>
+    internal static ImmutableArray<(CatalogEntry Entry, EntryPlaces Places)> ReadPlaced(
+        CatalogFile file,
+        bool workshops,
+        ICollection<TextFault> faults
     )
     {
-        var entries = ImmutableArray.CreateBuilder<CatalogEntry>();
-        foreach (var item in Items(file, faults))
+        var of = new TreeFaults(file.Path);
+        var entries = ImmutableArray.CreateBuilder<(CatalogEntry, EntryPlaces)>();
+        foreach (var form in Forms(file, of))
         {
-            try
+            var before = of.Count;
+            if (ReadEntry(file, form, workshops) is { } entry && of.Count == before)
             {
-                var entry = ReadEntry(file, item, workshops);
-                var strange = entry.Values.Select(value => Strange(file, entry, value)).OfType<TextFault>();
-                var before = faults.Count;
-                foreach (var fault in strange)
-                {
-                    faults.Add(fault);
-                }
-
-                if (faults.Count == before)
-                {
-                    entries.Add(entry);
-                }
-            }
-            catch (FormatException e)
-            {
-                faults.Add(
-                    new TextFault(file.Path, 1, 1, e.Message, "an entry with key, kind, name and values")
-                );
+                entries.Add((entry, new EntryPlaces(file.Path, form.Span, Spans(form))));
             }
         }
 
+        AddTo(faults, of);
         return entries.ToImmutable();
     }
 
-    private static IEnumerable<JsonElement> Items(CatalogFile file, ICollection<TextFault> faults)
+    /// <summary>The key of one entry in braces, or what is wrong with its text.</summary>
+    /// <param name="file">Name used in messages.</param>
+    /// <param name="text">The entry as JSON.</param>
+    public static Reading<string> ReadKey(string file, string text)
     {
-        try
-        {
-            var root = JsonDocument.Parse(file.Text).RootElement;
-            if (root.ValueKind == JsonValueKind.Array)
-            {
-                return root.EnumerateArray();
-            }
-
-            faults.Add(new TextFault(file.Path, 1, 1, "the file is not a list", "a JSON list of entries"));
-        }
-        catch (JsonException e)
-        {
-            faults.Add(
-                new TextFault(
-                    file.Path,
-                    (int)(e.LineNumber ?? 0) + 1,
-                    (int)(e.BytePositionInLine ?? 0) + 1,
-                    "the file is not JSON",
-                    "a JSON list of entries"
-                )
-            );
-        }
-
-        return [];
+        var faults = new TreeFaults(file);
+        var key =
+            JsonTree.Read(text, faults) is { } top && TreeForm.Top(top, faults, "the entry") is { } form
+                ? Key(form)
+                : null;
+        return faults.IsEmpty ? new(key, []) : new(null, faults.ToSeq());
     }
 
-    /// <summary>What is wrong with the name of a value: nothing reads it, or not in this form.</summary>
-    private static TextFault? Strange(CatalogFile file, CatalogEntry entry, CatalogValue value)
-    {
-        var member = EntryMembers.Find(entry.Kind, value.Name);
-        if (member is null)
-        {
-            var names = EntryMembers.Of(entry.Kind).Select(known => known.Name);
-            return new TextFault(
-                file.Path,
-                1,
-                1,
-                $"'{entry.Key}' has a value {value.Name}, which the kind {entry.Kind.Word()} does not know",
-                TradeCatalog.Nearest(value.Name, names) is { } near
-                    ? $"perhaps {near}"
-                    : $"one of {string.Join(", ", names)}"
-            );
-        }
+    /// <summary>The entries of a list; those that are no objects are faults.</summary>
+    internal static ImmutableArray<TreeForm> Forms(CatalogFile file, TreeFaults faults) =>
+        JsonTree.Read(file.Text, faults) is { } top
+            ? TreeForm.Each(top, faults, "the entry", (EntryForm, MostEntries))
+            : [];
 
-        return member.IsText == value.Text is not null
-            ? null
-            : new TextFault(
-                file.Path,
-                1,
-                1,
-                $"{value.Name} of '{entry.Key}' is a {(member.IsText ? "number" : "text")}",
-                member.IsText ? "a text" : "a number with its unit"
-            );
+    private static void AddTo(ICollection<TextFault> faults, TreeFaults of)
+    {
+        foreach (var fault in of.ToSeq())
+        {
+            faults.Add(fault);
+        }
     }
 
-    private static EntryKind KindOf(JsonElement item, string key)
+    private static ImmutableDictionary<string, TextSpan> Spans(TreeForm form) =>
+        form.OptionalObject("values", "the values") is { } values
+            ? values.Keys.ToImmutableDictionary(k => k.Text, k => k.Span, StringComparer.Ordinal)
+            : ImmutableDictionary<string, TextSpan>.Empty;
+
+    private static string? Key(TreeForm form)
     {
-        var word = Text(item, "kind") ?? throw new FormatException($"'{key}' has no kind");
+        if (form.Text("key") is not { } key)
+        {
+            return null;
+        }
+
+        if (TradeCatalog.Canonical(key).Length is > 0 and <= LongestKey && !key.Any(char.IsControl))
+        {
+            return key;
+        }
+
+        form.Refuse("key", $"'{TreeNode.Shown(key)}' is no key", $"1 to {LongestKey} letters and hyphens");
+        return null;
+    }
+
+    private static CatalogEntry? ReadEntry(CatalogFile file, TreeForm form, bool workshops)
+    {
+        if (Key(form) is not { } key)
+        {
+            return null;
+        }
+
+        form.Call(key);
+        var (kind, name) = (Kind(form), form.Text("name"));
+        if (name is { Length: 0 or > 500 })
+        {
+            form.Refuse("name", $"the name of '{key}' is empty or too long", "1 to 500 characters");
+        }
+
+        if (kind is null || name is null)
+        {
+            return null;
+        }
+
+        var entry = BlankEntries.Of(kind.Value) with
+        {
+            Key = TradeCatalog.Canonical(key),
+            Name = name,
+            Synonyms = form.OptionalTexts("synonyms", MostTexts),
+            Note = form.OptionalText("note"),
+            Values = Values(file, form, (key, kind.Value, workshops)),
+            Parts = Parts(form),
+            PartsOrigin =
+                form.OptionalObject("partsSource", "the source of the parts") is { } origin
+                    ? ReadOrigin(file, origin, (key, "partsSource", workshops))
+                : workshops ? new Citation("workshop", $"{file.Path}, {key}, parts", Provenance.Entered)
+                : null,
+            IsWorkshops = workshops,
+        };
+        var material = form.OptionalText("material");
+        return entry is PackEntry pack ? pack with { Material = material } : entry;
+    }
+
+    private static EntryKind? Kind(TreeForm form)
+    {
+        if (form.Text("kind") is not { } word)
+        {
+            return null;
+        }
+
         if (EntryKinds.Find(word) is { } kind)
         {
             return kind;
         }
 
         var words = EntryKinds.All.Select(known => known.Word());
-        throw new FormatException(
-            $"'{key}' is of the kind '{word}', which the library does not have: "
-                + (
-                    TradeCatalog.Nearest(word, words) is { } near
-                        ? $"perhaps {near}"
-                        : string.Join(", ", words)
-                )
+        var near = TradeCatalog.Nearest(word, words);
+        form.Refuse(
+            "kind",
+            $"the library has no kind '{TreeNode.Shown(word)}'" + (near is null ? "" : $", perhaps {near}"),
+            near ?? $"one of {string.Join(", ", words)}"
         );
+        return null;
     }
 
-    private static CatalogEntry ReadEntry(CatalogFile file, JsonElement item, bool workshops)
-    {
-        var key = Text(item, "key") ?? throw new FormatException("an entry has no key");
-        var values = ImmutableDictionary.CreateBuilder<string, CatalogValue>(StringComparer.Ordinal);
-        if (item.TryGetProperty("values", out var all))
-        {
-            if (all.ValueKind != JsonValueKind.Object)
-            {
-                throw new FormatException($"'{key}' needs its values as an object");
-            }
-
-            foreach (var value in all.EnumerateObject())
-            {
-                values[value.Name] = ReadValue(file, key, value, workshops);
-            }
-        }
-
-        var entry = BlankEntries.Of(KindOf(item, key)) with
-        {
-            Key = TradeCatalog.Canonical(key),
-            Name = Text(item, "name") ?? throw new FormatException($"'{key}' has no name"),
-            Synonyms = Texts(item, "synonyms"),
-            Note = Text(item, "note"),
-            Values = [.. values.Values],
-            Parts = Parts(item, key),
-            PartsOrigin =
-                item.TryGetProperty("partsSource", out var origin)
-                    ? ReadOrigin(file, key, "partsSource", origin, workshops)
-                : workshops ? new Citation("workshop", $"{file.Path}, {key}, parts", Provenance.Entered)
-                : null,
-            IsWorkshops = workshops,
-        };
-        return entry is PackEntry pack ? pack with { Material = Text(item, "material") } : entry;
-    }
-
-    private static CatalogValue ReadValue(CatalogFile file, string key, JsonProperty value, bool workshops)
-    {
-        if (value.Value.ValueKind != JsonValueKind.Object)
-        {
-            throw new FormatException($"'{key}' has a bare {value.Name}; write value and unit");
-        }
-
-        var number = OptionalNumber(value.Value, "value", key);
-        var text = Text(value.Value, "text");
-        var symbol = Text(value.Value, "unit");
-        var unit = symbol is null ? null : Unit.Find(symbol);
-        if (number is null == text is null || (number is not null && unit is null))
-        {
-            throw new FormatException(
-                $"'{key}' needs for {value.Name} a number with a known unit, or a text"
-            );
-        }
-
-        return new CatalogValue
-        {
-            Name = value.Name,
-            Number = number,
-            Text = text,
-            Unit = unit,
-            Low = OptionalNumber(value.Value, "low", key),
-            High = OptionalNumber(value.Value, "high", key),
-            Origin = ReadOrigin(file, key, value.Name, value.Value, workshops),
-        };
-    }
-
-    private static Citation ReadOrigin(
+    private static ImmutableArray<CatalogValue> Values(
         CatalogFile file,
-        string key,
-        string name,
-        JsonElement value,
-        bool workshops
+        TreeForm form,
+        (string Key, EntryKind Kind, bool Workshops) of
     )
     {
-        var source = Text(value, "source");
-        var provenance = ProvenanceWords.Find(Text(value, "provenance") ?? "");
-        if (source is not null && provenance is { } known)
-        {
-            return new Citation(source, Text(value, "place") ?? "", known);
-        }
-
-        return workshops
-            ? new Citation("workshop", $"{file.Path}, {key}, {name}", provenance ?? Provenance.Entered)
-            : throw new FormatException($"'{key}' gives no source or provenance for {name}");
-    }
-
-    private static ImmutableArray<RecipePart> Parts(JsonElement item, string key)
-    {
-        if (!item.TryGetProperty("parts", out var parts))
+        if (form.OptionalObject("values", "the values") is not { } values)
         {
             return [];
         }
 
-        if (parts.ValueKind != JsonValueKind.Array)
+        values.Call(of.Key);
+        var read = ImmutableArray.CreateBuilder<CatalogValue>();
+        foreach (var name in values.Keys.Select(key => key.Text))
         {
-            throw new FormatException($"'{key}' needs its parts as a list");
+            if (
+                IsKnown(values, name, of.Kind)
+                && values.Object(name, "a value") is { } value
+                && ReadValue(file, value, (of.Key, name, of.Workshops)) is { } one
+                && IsOfItsForm(values, one, of.Kind)
+            )
+            {
+                read.Add(one);
+            }
         }
 
-        return
-        [
-            .. parts
-                .EnumerateArray()
-                .Select(part => new RecipePart(
-                    TradeCatalog.Canonical(
-                        Text(part, "material")
-                            ?? throw new FormatException($"a part of '{key}' names no material")
-                    ),
-                    OptionalNumber(part, "parts", key) is { } n and > 0
-                        ? n
-                        : throw new FormatException($"a part of '{key}' needs a number of parts above 0")
-                )),
-        ];
+        return read.ToImmutable();
     }
 
-    private static double? OptionalNumber(JsonElement item, string name, string key)
+    /// <summary>False for a value nothing reads.</summary>
+    private static bool IsKnown(TreeForm values, string name, EntryKind kind)
     {
-        if (!item.TryGetProperty(name, out var value) || value.ValueKind == JsonValueKind.Null)
+        if (EntryMembers.Find(kind, name) is not null)
         {
+            return true;
+        }
+
+        var names = EntryMembers.Of(kind).Select(known => known.Name);
+        values.Refuse(
+            name,
+            $"'{values.Name}' has a value {TreeNode.Shown(name)}, which the kind {kind.Word()} does not know",
+            TradeCatalog.Nearest(name, names) is { } near
+                ? $"perhaps {near}"
+                : $"one of {string.Join(", ", names)}"
+        );
+        return false;
+    }
+
+    /// <summary>False for a number where a text is read, and for a text where a number is.</summary>
+    private static bool IsOfItsForm(TreeForm values, CatalogValue value, EntryKind kind)
+    {
+        var isText = EntryMembers.Find(kind, value.Name)!.IsText;
+        if (isText == value.Text is not null)
+        {
+            return true;
+        }
+
+        values.Refuse(
+            value.Name,
+            $"{value.Name} is a {(isText ? "number" : "text")}",
+            isText ? "a text" : "a number with its unit"
+        );
+        return false;
+    }
+
+    private static CatalogValue? ReadValue(
+        CatalogFile file,
+        TreeForm form,
+        (string Key, string Name, bool Workshops) of
+    )
+    {
+        var number = form.OptionalNumber("value", Number);
+        var (text, symbol) = (form.OptionalText("text"), form.OptionalText("unit"));
+        var unit = symbol is null ? null : Unit.Find(symbol);
+        var (low, high) = (form.OptionalNumber("low", Number), form.OptionalNumber("high", Number));
+        var origin = ReadOrigin(file, form, of);
+        if (number is null == text is null || (number is not null && unit is null))
+        {
+            form.Refuse(
+                unit is null && symbol is not null ? "unit" : "value",
+                $"{of.Name} has no number with a known unit, and no text",
+                "such as { \"value\": 12, \"unit\": \"mm\" }, or { \"text\": \"loam\" }"
+            );
             return null;
         }
 
-        return
-            value.ValueKind == JsonValueKind.Number
-            && value.TryGetDouble(out var number)
-            && double.IsFinite(number)
-            ? number
-            : throw new FormatException($"'{key}' has a {name} that is not a number");
+        if (low > high)
+        {
+            form.Refuse("low", $"the low end of {of.Name} lies above its high end", "low first");
+        }
+
+        return origin is null
+            ? null
+            : new CatalogValue
+            {
+                Name = of.Name,
+                Number = number,
+                Text = text,
+                Unit = unit,
+                Low = low,
+                High = high,
+                Origin = origin,
+            };
     }
 
-    private static string? Text(JsonElement item, string name) =>
-        item.ValueKind == JsonValueKind.Object
-        && item.TryGetProperty(name, out var value)
-        && value.ValueKind == JsonValueKind.String
-            ? value.GetString()
-            : null;
+    private static Citation? ReadOrigin(
+        CatalogFile file,
+        TreeForm form,
+        (string Key, string Name, bool Workshops) of
+    )
+    {
+        var (source, place) = (form.OptionalText("source"), form.OptionalText("place") ?? "");
+        var provenance = ProvenanceWords.Find(form.OptionalText("provenance") ?? "");
+        if (source is not null && provenance is { } known)
+        {
+            return new Citation(source, place, known);
+        }
 
-    private static ImmutableArray<string> Texts(JsonElement item, string name) =>
-        item.TryGetProperty(name, out var value) && value.ValueKind == JsonValueKind.Array
-            ?
-            [
-                .. value
-                    .EnumerateArray()
-                    .Where(v => v.ValueKind == JsonValueKind.String)
-                    .Select(v => v.GetString()!),
-            ]
-            : [];
+        if (of.Workshops)
+        {
+            return new Citation(
+                "workshop",
+                $"{file.Path}, {of.Key}, {of.Name}",
+                provenance ?? Provenance.Entered
+            );
+        }
+
+        form.Refuse($"{of.Name} gives no source or provenance", "source, place and provenance");
+        return null;
+    }
+
+    private static ImmutableArray<RecipePart> Parts(TreeForm form) =>
+        [
+            .. form.OptionalObjects("parts", "a part", MostTexts)
+                .Select(part => (Material: part.Text("material"), Parts: part.Number("parts", Share)))
+                .Where(part => part.Material is not null)
+                .Select(part => new RecipePart(TradeCatalog.Canonical(part.Material!), part.Parts)),
+        ];
 }

@@ -196,6 +196,10 @@ public sealed record Workshop
     public ImmutableDictionary<string, double> StockLiters { get; init; } =
         ImmutableDictionary<string, double>.Empty;
 
+    /// <summary>Where entries, prices and stock stand, by what they are.</summary>
+    internal ImmutableDictionary<string, EntryPlaces> Places { get; init; } =
+        ImmutableDictionary<string, EntryPlaces>.Empty;
+
     /// <summary>Own sources.</summary>
     public ImmutableArray<Source> Sources { get; init; } = [];
 }

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
-using System.Text.Json;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Lists;
+using Litterfall.Domain.Trees;
 using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.Catalog;
@@ -14,6 +14,12 @@ namespace Litterfall.Domain.Catalog;
 /// </summary>
 public static class WorkshopReader
 {
+    private const string PriceOf = "price of ";
+    private const string StockOf = "stock of ";
+    private const int MostRows = 20_000;
+    private const int MostBreaks = 20;
+    private const int MostPacks = 1_000_000;
+    private static readonly NumberRange Price = new(0, 1e6, TakesLowest: false, TakesHighest: false);
     private const string PriceForm = "a list like [ { \"pack\": \"bark-20-l\", \"price\": 9.80 } ]";
 
     /// <summary>The workshop, or every fault in its folder.</summary>
@@ -25,17 +31,11 @@ public static class WorkshopReader
         {
             workshop = FileName(file.Path) switch
             {
-                "workshop.json" => ReadWorkshop(file, workshop, faults),
-                "prices.json" => workshop with
-                {
-                    Prices = workshop.Prices.SetItems(ReadPrices(file, faults)),
-                },
-                "stock.json" => workshop with { StockLiters = ReadStock(file, faults) },
+                "workshop.json" => Object(file, workshop, faults, form => ReadWorkshop(form, workshop)),
+                "prices.json" => Rows(file, workshop, faults, rows => ReadPrices(file, rows, workshop)),
+                "stock.json" => Object(file, workshop, faults, form => ReadStock(file, form, workshop)),
                 "sources.json" => workshop with { Sources = CatalogReader.ReadSources(file, faults) },
-                _ => workshop with
-                {
-                    Entries = workshop.Entries.AddRange(CatalogReader.ReadEntries(file, true, faults)),
-                },
+                _ => ReadEntries(file, workshop, faults),
             };
         }
 
@@ -46,115 +46,73 @@ public static class WorkshopReader
     public static Seq<TextFault> Unknown(TradeCatalog catalog, string folder)
     {
         var workshop = catalog.Workshop!;
-        var faults = workshop
-            .Prices.Keys.Where(key => catalog.Find<PackEntry>(key) is null)
-            .Order(StringComparer.Ordinal)
-            .Select(key => new TextFault(
-                $"{folder}/prices.json",
-                1,
-                1,
-                $"'{key}' is not a pack",
-                Hint(catalog, key, EntryKind.Pack)
-            ))
-            .ToList();
-        faults.AddRange(
-            workshop
-                .StockLiters.Keys.Where(key => catalog.Find(key) is null)
+        var none = new EntryPlaces(folder, new TextSpan(0, 0, 1, 1), []);
+        EntryPlaces At(string key) => workshop.Places.GetValueOrDefault(key) ?? none;
+        var prices = workshop.Prices.Keys.Where(key => catalog.Find<PackEntry>(key) is null);
+        var stock = workshop.StockLiters.Keys.Where(key => catalog.Find(key) is null);
+        var parts = workshop.Entries.SelectMany(e => e.Parts.Select(p => (Recipe: e.Key, p.Material)));
+        return
+        [
+            .. prices
                 .Order(StringComparer.Ordinal)
-                .Select(key => new TextFault(
-                    $"{folder}/stock.json",
-                    1,
-                    1,
-                    $"the library has no '{key}'",
-                    "a material of the library"
-                ))
-        );
-        faults.AddRange(
-            workshop
-                .Entries.SelectMany(e => e.Parts.Select(p => (Recipe: e.Key, p.Material)))
+                .Select(key =>
+                    At($"{PriceOf}{key}")
+                        .Fault(null, $"'{key}' is not a pack", Hint(catalog, key, EntryKind.Pack))
+                ),
+            .. stock
+                .Order(StringComparer.Ordinal)
+                .Select(key =>
+                    At($"{StockOf}{key}")
+                        .Fault(null, $"the library has no '{key}'", "a material of the library")
+                ),
+            .. parts
                 .Where(p => catalog.Find(p.Material) is null)
-                .Select(p => new TextFault(
-                    folder,
-                    1,
-                    1,
-                    $"recipe '{p.Recipe}' names '{p.Material}', which the library does not have",
-                    Hint(
-                        catalog,
-                        p.Material,
-                        EntryKind.Soil,
-                        EntryKind.Aggregate,
-                        EntryKind.Moss,
-                        EntryKind.Litter
-                    )
-                ))
-        );
-        faults.AddRange(workshop.Entries.SelectMany(e => Values(catalog, e, folder)));
-        return [.. faults];
+                .Select(p =>
+                    At(p.Recipe)
+                        .Fault(
+                            null,
+                            $"recipe '{p.Recipe}' names '{p.Material}', which the library does not have",
+                            Hint(catalog, p.Material, Ingredients)
+                        )
+                ),
+            .. workshop.Entries.SelectMany(e => Values(catalog, e, At(e.Key))),
+        ];
     }
 
-    /// <summary>Values measured in the wrong dimension, and zeros the sums would divide by.</summary>
-    private static IEnumerable<TextFault> Values(TradeCatalog catalog, CatalogEntry own, string folder)
+    private static readonly EntryKind[] Ingredients =
+    [
+        EntryKind.Soil,
+        EntryKind.Aggregate,
+        EntryKind.Moss,
+        EntryKind.Litter,
+    ];
+
+    /// <summary>Values in another unit or outside of what they can be.</summary>
+    private static IEnumerable<TextFault> Values(TradeCatalog catalog, CatalogEntry own, EntryPlaces at)
     {
         foreach (var value in own.Values.Where(v => v.Number is not null))
         {
             var usual = catalog
                 .Entries.Where(e => e.Kind == own.Kind && !e.IsWorkshops)
-                .Select(e => e.Value(value.Name)?.Unit)
-                .FirstOrDefault(unit => unit is not null);
-            if (usual is not null && usual.Dimension != value.Unit!.Dimension)
+                .Select(e => e.Value(value.Name))
+                .OfType<CatalogValue>()
+                .Where(v => v is { Number: not null, Unit: not null })
+                .ToList();
+            if (EntryRanges.Fault(value, usual) is var (message, expected))
             {
-                var message = $"{value.Name} of '{own.Key}' is not measured in {value.Unit.Symbol}";
-                yield return new TextFault(folder, 1, 1, message, $"a unit such as {usual.Symbol}");
-            }
-            else if (value.Number <= 0 && Divisors.Contains(value.Name))
-            {
-                yield return new TextFault(
-                    folder,
-                    1,
-                    1,
-                    $"{value.Name} of '{own.Key}' is not above 0",
-                    "a measured value"
-                );
-            }
-            else if (
-                value.Unit!.Symbol == "%"
-                && value.Number > (value.Name is "settling" or "interparticleVoids" ? 89 : 100)
-            )
-            {
-                yield return new TextFault(
-                    folder,
-                    1,
-                    1,
-                    $"{value.Name} of '{own.Key}' is too large a share",
-                    "a smaller share"
-                );
-            }
-            else if (value.Number < 0 && value.Unit!.Offset == 0)
-            {
-                yield return new TextFault(
-                    folder,
-                    1,
-                    1,
-                    $"{value.Name} of '{own.Key}' is negative",
-                    "0 or more"
-                );
+                yield return at.Fault(value.Name, $"{own.Key}: {message}", expected);
             }
         }
-    }
 
-    private static readonly string[] Divisors =
-    [
-        "mixingYield",
-        "envelopeDensity",
-        "cartridge",
-        "spotSpacing",
-        "adhesiveCoverage",
-        "yield",
-        "litres",
-        "allowablePermanent",
-        "allowableFreeEdge",
-        "bulkDensity",
-    ];
+        if (
+            own.Value("thetaR") is { Number: { } dry }
+            && own.Value("thetaS") is { Number: { } full }
+            && dry >= full
+        )
+        {
+            yield return at.Fault("thetaR", $"{own.Key}: thetaR is not below thetaS", "a smaller thetaR");
+        }
+    }
 
     private static string Hint(TradeCatalog catalog, string key, params EntryKind[] kinds)
     {
@@ -166,168 +124,121 @@ public static class WorkshopReader
 
     private static string FileName(string path) => path[(path.LastIndexOf('/') + 1)..];
 
-    private static Workshop ReadWorkshop(CatalogFile file, Workshop workshop, List<TextFault> faults)
+    private static Workshop ReadWorkshop(TreeForm form, Workshop workshop)
     {
-        if (Root(file, JsonValueKind.Object, "an object with name and currency", faults) is not { } root)
-        {
-            return workshop;
-        }
-
-        var currency = Text(root, "currency");
+        var (name, currency) = (form.OptionalText("name"), form.OptionalText("currency"));
         if (currency is not null && (currency.Length != 3 || !currency.All(char.IsAsciiLetterUpper)))
         {
-            faults.Add(
-                new(
-                    file.Path,
-                    1,
-                    1,
-                    $"'{currency}' is not a currency code",
-                    "three letters of ISO 4217, such as EUR"
-                )
+            form.Refuse(
+                "currency",
+                $"'{TreeNode.Shown(currency)}' is not a currency code",
+                "three letters of ISO 4217, such as EUR"
             );
         }
 
         return workshop with
         {
-            Name = Text(root, "name") ?? workshop.Name,
+            Name = name ?? workshop.Name,
             Currency = currency,
         };
     }
 
-    private static IEnumerable<KeyValuePair<string, PackPrice>> ReadPrices(
-        CatalogFile file,
-        List<TextFault> faults
-    )
+    private static Workshop ReadPrices(CatalogFile file, ImmutableArray<TreeForm> rows, Workshop workshop)
     {
-        if (Root(file, JsonValueKind.Array, PriceForm, faults) is not { } root)
+        var (prices, places) = (workshop.Prices, workshop.Places);
+        for (var i = 0; i < rows.Length; i++)
         {
-            return [];
-        }
-
-        var prices = new Dictionary<string, PackPrice>(StringComparer.Ordinal);
-        var row = 0;
-        foreach (var item in root.EnumerateArray())
-        {
-            row++;
-            var pack = Text(item, "pack");
-            var breaks = Breaks(item);
-            if (pack is null || breaks is null)
+            var (pack, first) = (rows[i].Text("pack"), rows[i].Number("price", Price));
+            var breaks = rows[i]
+                .OptionalObjects("breaks", "a price break", MostBreaks)
+                .Select(step => (From: step.Whole("from", 2, MostPacks), Price: step.Number("price", Price)))
+                .Prepend((From: 1, Price: first))
+                .Where(step => double.IsFinite(step.Price))
+                .Select(step => new PriceBreak(step.From, (decimal)step.Price))
+                .OrderBy(step => step.FromPacks);
+            if (pack is null)
             {
-                faults.Add(new(file.Path, 1, 1, $"row {row} has no pack or no price above 0", PriceForm));
                 continue;
             }
 
             var key = TradeCatalog.Canonical(pack);
-            prices[key] = new PackPrice(key, breaks.Value, $"{file.Path}, row {row}");
+            prices = prices.SetItem(key, new PackPrice(key, [.. breaks], $"{file.Path}, row {i + 1}"));
+            places = places.SetItem($"{PriceOf}{key}", PlaceOf(file, rows[i]));
         }
 
-        return prices;
+        return workshop with
+        {
+            Prices = prices,
+            Places = places,
+        };
     }
 
-    private static ImmutableArray<PriceBreak>? Breaks(JsonElement item)
+    private static Workshop ReadStock(CatalogFile file, TreeForm form, Workshop workshop)
     {
-        if (Price(item) is not { } first)
-        {
-            return null;
-        }
-
-        var breaks = new List<PriceBreak> { new(1, first) };
-        if (item.TryGetProperty("breaks", out var more) && more.ValueKind == JsonValueKind.Array)
-        {
-            foreach (var step in more.EnumerateArray())
-            {
-                if (
-                    Price(step) is not { } price
-                    || !step.TryGetProperty("from", out var from)
-                    || from.ValueKind != JsonValueKind.Number
-                    || !from.TryGetInt32(out var packs)
-                    || packs < 2
-                )
-                {
-                    return null;
-                }
-
-                breaks.Add(new(packs, price));
-            }
-        }
-
-        return [.. breaks.OrderBy(b => b.FromPacks)];
-    }
-
-    private static decimal? Price(JsonElement item) =>
-        item.ValueKind == JsonValueKind.Object
-        && item.TryGetProperty("price", out var price)
-        && price.ValueKind == JsonValueKind.Number
-        && price.TryGetDecimal(out var value)
-        && value is > 0 and < 1_000_000
-            ? value
-            : null;
-
-    private static ImmutableDictionary<string, double> ReadStock(CatalogFile file, List<TextFault> faults)
-    {
-        const string form = "an object like { \"fine-bark\": \"74 L\" }";
         var stock = ImmutableDictionary.CreateBuilder<string, double>(StringComparer.Ordinal);
-        if (Root(file, JsonValueKind.Object, form, faults) is not { } root)
+        var places = workshop.Places;
+        foreach (var name in form.Keys)
         {
-            return stock.ToImmutable();
-        }
-
-        foreach (var item in root.EnumerateObject())
-        {
-            var text =
-                item.Value.ValueKind == JsonValueKind.String
-                    ? item.Value.GetString()!
-                    : item.Value.GetRawText();
-            if (QuantityText.TryParse<Volume>(text, out var volume, out var problem))
+            if (form.Amount<Volume>(name.Text, QuantityKinds.Volume.Expected) is { } volume)
             {
-                stock[TradeCatalog.Canonical(item.Name)] = volume.Si * 1000;
-            }
-            else
-            {
-                faults.Add(new(file.Path, 1, 1, $"{item.Name}: {problem}", QuantityKinds.Volume.Expected));
+                var key = TradeCatalog.Canonical(name.Text);
+                stock[key] = volume.Si * 1000;
+                var at = new EntryPlaces(file.Path, name.Span, ImmutableDictionary<string, TextSpan>.Empty);
+                places = places.SetItem($"{StockOf}{key}", at);
             }
         }
 
-        return stock.ToImmutable();
+        return workshop with
+        {
+            StockLiters = stock.ToImmutable(),
+            Places = places,
+        };
     }
 
-    private static JsonElement? Root(
+    private static Workshop ReadEntries(CatalogFile file, Workshop workshop, List<TextFault> faults)
+    {
+        var read = CatalogReader.ReadPlaced(file, true, faults);
+        return workshop with
+        {
+            Entries = workshop.Entries.AddRange(read.Select(one => one.Entry)),
+            Places = workshop.Places.SetItems(
+                read.Select(one => KeyValuePair.Create(one.Entry.Key, one.Places))
+            ),
+        };
+    }
+
+    private static EntryPlaces PlaceOf(CatalogFile file, TreeForm form) =>
+        new(file.Path, form.Span, ImmutableDictionary<string, TextSpan>.Empty);
+
+    /// <summary>Reads an object of a file; the workshop as it was where the file holds none.</summary>
+    private static Workshop Object(
         CatalogFile file,
-        JsonValueKind kind,
-        string expected,
-        List<TextFault> faults
+        Workshop workshop,
+        List<TextFault> faults,
+        Func<TreeForm, Workshop> read
     )
     {
-        try
-        {
-            var root = JsonDocument.Parse(file.Text).RootElement;
-            if (root.ValueKind == kind)
-            {
-                return root;
-            }
-
-            faults.Add(new(file.Path, 1, 1, "the file has the wrong form", expected));
-        }
-        catch (JsonException e)
-        {
-            faults.Add(
-                new(
-                    file.Path,
-                    (int)(e.LineNumber ?? 0) + 1,
-                    (int)(e.BytePositionInLine ?? 0) + 1,
-                    "the file is not JSON",
-                    expected
-                )
-            );
-        }
-
-        return null;
+        var of = new TreeFaults(file.Path);
+        var form = JsonTree.Read(file.Text, of) is { } top ? TreeForm.Top(top, of, "the file") : null;
+        var with = form is null ? workshop : read(form);
+        faults.AddRange(of.ToSeq());
+        return with;
     }
 
-    private static string? Text(JsonElement item, string name) =>
-        item.ValueKind == JsonValueKind.Object
-        && item.TryGetProperty(name, out var value)
-        && value.ValueKind == JsonValueKind.String
-            ? value.GetString()
-            : null;
+    /// <summary>Reads a list of objects of a file.</summary>
+    private static Workshop Rows(
+        CatalogFile file,
+        Workshop workshop,
+        List<TextFault> faults,
+        Func<ImmutableArray<TreeForm>, Workshop> read
+    )
+    {
+        var of = new TreeFaults(file.Path);
+        var rows = JsonTree.Read(file.Text, of) is { } top
+            ? TreeForm.Each(top, of, "the row", (PriceForm, MostRows))
+            : [];
+        var with = read(rows);
+        faults.AddRange(of.ToSeq());
+        return with;
+    }
 }

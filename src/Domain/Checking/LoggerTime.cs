@@ -85,9 +85,10 @@ internal readonly partial record struct LoggerTime(
     }
 
     [GeneratedRegex(
-        @"^(?<a>\d{1,4})(?<mark>[-/.])(?<b>\d{1,2})[-/.](?<c>\d{1,4})[T ,]\s*(?<h>\d{1,2}):(?<m>\d{2})"
-            + @"(:(?<s>\d{2})([.,]\d+)?)?\s*((?<half>[aApP])\.?[mM]\.?)?\s*(Z|UTC|GMT|[+-]\d{2}:?\d{2})?$",
-        RegexOptions.ExplicitCapture,
+        @"^(?<a>[0-9]{1,4})(?<mark>[-/.])(?<b>[0-9]{1,2})[-/.](?<c>[0-9]{1,4})[T ,]\s*"
+            + @"(?<h>[0-9]{1,2}):(?<m>[0-9]{2})(:(?<s>[0-9]{2})([.,][0-9]+)?)?\s*"
+            + @"((?<half>[aApP])\.?[mM]\.?)?\s*(Z|UTC|GMT|[+-][0-9]{2}:?[0-9]{2})?$",
+        RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant,
         1000
     )]
     private static partial Regex Form();

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain.Faults;
+using Litterfall.Domain.Trees;
 
 namespace Litterfall.Domain.DesignFile;
 

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Domain.Faults;
+using Litterfall.Domain.Trees;
 
 namespace Litterfall.Domain.DesignFile;
 
@@ -35,7 +36,7 @@ public static class DesignEdits
             return Unreadable(document);
         }
 
-        if (Find(root, path) is not FileList { Items.Count: > 0 } list)
+        if (Find(root, path) is not TreeList { Items.Count: > 0 } list)
         {
             return Find(root, path) is null && !path.Contains('.', StringComparison.Ordinal)
                 ? Read(document, $"{text.TrimEnd('\n')}\n{path}:\n  - {item}\n")
@@ -69,12 +70,12 @@ public static class DesignEdits
         var parent = cut < 0 ? root : Find(root, path[..cut]);
         return parent switch
         {
-            FileList { Items.Count: 1 } or FileMap { Members.Count: 1 } when cut > 0 => Remove(
+            TreeList { Items.Count: 1 } or TreeMap { Members.Count: 1 } when cut > 0 => Remove(
                 document,
                 path[..cut]
             ),
-            FileList list => RemoveItem(document, list, node),
-            FileMap map => RemoveMember(document, map, node),
+            TreeList list => RemoveItem(document, list, node),
+            TreeMap map => RemoveMember(document, map, node),
             _ => Missing(document, path),
         };
     }
@@ -105,17 +106,17 @@ public static class DesignEdits
 
         return (cut < 0 ? root : Find(root, path[..cut])) switch
         {
-            FileMap map => Read(document, WithMember(text, map, $"{key}: {yaml}")),
-            null or FileScalar when cut > 0 => Put(document, path[..cut], $"{{ {key}: {yaml} }}"),
+            TreeMap map => Read(document, WithMember(text, map, $"{key}: {yaml}")),
+            null or TreeScalar when cut > 0 => Put(document, path[..cut], $"{{ {key}: {yaml} }}"),
             _ => Missing(document, path),
         };
     }
 
-    private static string Replaced(string text, FileNode node, string yaml)
+    private static string Replaced(string text, TreeNode node, string yaml)
     {
         var (from, to) = (node.Span.Start, End(node, text));
         var isEmpty = from == to;
-        var isBlock = node is not FileScalar && text[from] is not ('{' or '[');
+        var isBlock = node is not TreeScalar && text[from] is not ('{' or '[');
         if (!isBlock)
         {
             return string.Concat(text.AsSpan(0, from), isEmpty ? " " : "", yaml, text.AsSpan(to));
@@ -126,7 +127,7 @@ public static class DesignEdits
         return string.Concat(text.AsSpan(0, colon + 1), " ", yaml, text.AsSpan(to));
     }
 
-    private static string WithMember(string text, FileMap map, string member)
+    private static string WithMember(string text, TreeMap map, string member)
     {
         if (text[map.Span.Start] != '{' || map.Members.Count == 0)
         {
@@ -147,7 +148,7 @@ public static class DesignEdits
         return text.Insert(End(map.Members[^1].Value, text), $", {member}");
     }
 
-    private static Reading<DesignDocument> RemoveItem(DesignDocument document, FileList list, FileNode node)
+    private static Reading<DesignDocument> RemoveItem(DesignDocument document, TreeList list, TreeNode node)
     {
         var text = document.Text;
         if (text[list.Span.Start] == '[')
@@ -158,7 +159,7 @@ public static class DesignEdits
         return Read(document, WithoutLines(text, DashOf(node, text), End(node, text)));
     }
 
-    private static Reading<DesignDocument> RemoveMember(DesignDocument document, FileMap map, FileNode node)
+    private static Reading<DesignDocument> RemoveMember(DesignDocument document, TreeMap map, TreeNode node)
     {
         var text = document.Text;
         var key = map.Members.First(m => ReferenceEquals(m.Value, node)).Key;
@@ -212,15 +213,15 @@ public static class DesignEdits
     }
 
     /// <summary>Where a node ends; the mark of a block is where the next one begins.</summary>
-    private static int End(FileNode node, string text) =>
+    private static int End(TreeNode node, string text) =>
         node switch
         {
-            FileMap { Members.Count: > 0 } map when text[map.Span.Start] != '{' => End(
+            TreeMap { Members.Count: > 0 } map when text[map.Span.Start] != '{' => End(
                 map.Members[^1].Value,
                 text
             ),
-            FileList { Items.Count: > 0 } list when text[list.Span.Start] != '[' => End(list.Items[^1], text),
-            FileMap or FileList => Closed(text, node.Span),
+            TreeList { Items.Count: > 0 } list when text[list.Span.Start] != '[' => End(list.Items[^1], text),
+            TreeMap or TreeList => Closed(text, node.Span),
             _ => node.Span.End,
         };
 
@@ -233,27 +234,27 @@ public static class DesignEdits
             : text.IndexOf(bracket, span.End) + 1;
     }
 
-    private static int DashOf(FileNode item, string text) =>
+    private static int DashOf(TreeNode item, string text) =>
         text.LastIndexOf('-', Math.Max(0, item.Span.Start - 1));
 
     private static int LineStart(string text, int place) =>
         place == 0 ? 0 : text.LastIndexOf('\n', place - 1) + 1;
 
-    private static FileNode? Tree(DesignDocument document) =>
-        new YamlTreeReader(document.File, document.Text).Read().Root;
+    private static TreeNode? Tree(DesignDocument document) =>
+        new YamlTree(document.File, document.Text).Read().Root;
 
-    private static FileNode? Find(FileNode root, string path)
+    private static TreeNode? Find(TreeNode root, string path)
     {
-        FileNode? node = root;
+        TreeNode? node = root;
         foreach (var part in path.Split('.', '['))
         {
             node = part.EndsWith(']')
-                ? node is FileList list
+                ? node is TreeList list
                 && int.TryParse(part[..^1], NumberStyles.None, CultureInfo.InvariantCulture, out var i)
                 && i < list.Items.Count
                     ? list.Items[i]
                     : null
-                : (node as FileMap)?.Members.FirstOrDefault(m => m.Key.Text == part).Value;
+                : (node as TreeMap)?.Members.FirstOrDefault(m => m.Key.Text == part).Value;
             if (node is null)
             {
                 return null;

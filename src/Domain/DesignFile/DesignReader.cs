@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Lists;
+using Litterfall.Domain.Trees;
 
 namespace Litterfall.Domain.DesignFile;
 
@@ -32,16 +33,16 @@ public static class DesignReader
             return new(null, [fault]);
         }
 
-        var (root, trouble) = new YamlTreeReader(file, text).Read();
+        var (root, trouble) = new YamlTree(file, text, line => MissingColon.Find(file, text, line)).Read();
         if (trouble is not null)
         {
             return new(null, [trouble]);
         }
 
-        var binder = new DesignBinder(file);
+        var binder = new DesignBinder(new TreeFaults(file));
         var design = binder.Bind(root!);
-        return binder.Faults.Count > 0 || design is null
-            ? new(null, [.. binder.Faults.OrderBy(f => f.Line).ThenBy(f => f.Column)])
+        return !binder.Faults.IsEmpty || design is null
+            ? new(null, binder.Faults.ToSeq())
             : new(new DesignDocument(file, text, design, binder.Spans.ToImmutable()), []);
     }
 
@@ -122,19 +123,19 @@ public static class DesignReader
 }
 
 /// <summary>Fills the design records from the tree, by their <see cref="FileShape"/>.</summary>
-internal sealed class DesignBinder(string file)
+internal sealed class DesignBinder(TreeFaults faults)
 {
     private const int MostFaults = 50;
     private const int LongestWord = 40;
 
-    public List<TextFault> Faults { get; } = [];
+    public TreeFaults Faults => faults;
 
     public ImmutableDictionary<string, TextSpan>.Builder Spans { get; } =
         ImmutableDictionary.CreateBuilder<string, TextSpan>(StringComparer.Ordinal);
 
-    public Design? Bind(FileNode root)
+    public Design? Bind(TreeNode root)
     {
-        if (root is not FileMap)
+        if (root is not TreeMap)
         {
             Add(root, "the file does not begin with keys", "litterfall: 1 and a design below it");
             return null;
@@ -143,11 +144,11 @@ internal sealed class DesignBinder(string file)
         return BindRecord(typeof(Design), root, "") as Design;
     }
 
-    private object? BindRecord(Type type, FileNode node, string path)
+    private object? BindRecord(Type type, TreeNode node, string path)
     {
         var shape = FileShape.Of(type);
         var keys = string.Join(", ", shape.Members.Select(m => m.Key));
-        if (node is not FileMap map)
+        if (node is not TreeMap map)
         {
             AddNoKeys(node, path, keys);
             return null;
@@ -190,13 +191,13 @@ internal sealed class DesignBinder(string file)
     /// <summary>
     /// { depth: 4,5 cm } reads as depth 4 and a key "5 cm": say so instead of "unknown key".
     /// </summary>
-    private void AddUnknown(FileScalar key, bool isTornDecimal, FileShape shape)
+    private void AddUnknown(TreeScalar key, bool isTornDecimal, FileShape shape)
     {
         if (isTornDecimal)
         {
             Add(
                 key,
-                $"inside {{ }} the decimal comma before '{YamlTreeReader.Shown(key.Text)}' ends the value",
+                $"inside {{ }} the decimal comma before '{TreeNode.Shown(key.Text)}' ends the value",
                 $"a decimal point, as in \"4.5 cm\", or the value in quotes, as in \"4,5 cm\""
             );
         }
@@ -206,7 +207,7 @@ internal sealed class DesignBinder(string file)
         }
     }
 
-    private void AddUnlike(FileScalar key, FileShape shape)
+    private void AddUnlike(TreeScalar key, FileShape shape)
     {
         if (Faults.Count >= MostFaults)
         {
@@ -224,16 +225,16 @@ internal sealed class DesignBinder(string file)
         var near = key.Text.Length <= LongestWord ? NearWords.Of(key.Text, known).FirstOrDefault() : null;
         Add(
             key,
-            $"'{YamlTreeReader.Shown(key.Text)}' is not a key here"
+            $"'{TreeNode.Shown(key.Text)}' is not a key here"
                 + (near is null ? "" : $"; did you mean {near}?"),
             near ?? "one of " + string.Join(", ", known)
         );
     }
 
     /// <summary>"drain: no" says plainly what is meant, but none is the word for it.</summary>
-    private void AddNoKeys(FileNode node, string path, string keys)
+    private void AddNoKeys(TreeNode node, string path, string keys)
     {
-        if (node is FileScalar { Text: "no" or "No" or "false" or "off" or "without" or "nothing" } word)
+        if (node is TreeScalar { Text: "no" or "No" or "false" or "off" or "without" or "nothing" } word)
         {
             Add(node, $"'{word.Text}' is not the word here; did you mean none?", $"none, or the keys {keys}");
         }
@@ -243,12 +244,12 @@ internal sealed class DesignBinder(string file)
         }
     }
 
-    private static bool IsTornDecimal(FileMap map, int at) =>
+    private static bool IsTornDecimal(TreeMap map, int at) =>
         map.InFlow
-        && map.Members[at] is ({ Text.Length: > 0 } key, FileScalar { IsEmpty: true })
+        && map.Members[at] is ({ Text.Length: > 0 } key, TreeScalar { IsEmpty: true })
         && char.IsAsciiDigit(key.Text[0]);
 
-    private void BindMember(object owner, FileMember member, FileNode node, string path)
+    private void BindMember(object owner, FileMember member, TreeNode node, string path)
     {
         if (!Spans.TryAdd(path, node.Span))
         {
@@ -256,12 +257,12 @@ internal sealed class DesignBinder(string file)
             return;
         }
 
-        if (node is FileScalar { IsNone: true } && member.AcceptsNone)
+        if (node is TreeScalar { IsNone: true } && member.AcceptsNone)
         {
             return;
         }
 
-        if (node is FileScalar { IsEmpty: true })
+        if (node is TreeScalar { IsEmpty: true })
         {
             Add(
                 node,
@@ -278,17 +279,17 @@ internal sealed class DesignBinder(string file)
         }
     }
 
-    private object? BindList(FileMember member, FileNode node, string path)
+    private object? BindList(FileMember member, TreeNode node, string path)
     {
         var itemType = member.Type.GenericTypeArguments[0];
-        IReadOnlyList<FileNode> nodes = node is FileList list ? list.Items : [node];
+        IReadOnlyList<TreeNode> nodes = node is TreeList list ? list.Items : [node];
         if (nodes.Count > member.MostItems || nodes.Count == 0)
         {
             Add(node, $"'{member.Key}' has {nodes.Count} entries", $"1 to {member.MostItems}");
             return null;
         }
 
-        if (node is not FileList && node is not FileScalar)
+        if (node is not TreeList && node is not TreeScalar)
         {
             Add(node, $"'{member.Key}' is not a list", "entries each with a dash, or in [ ]");
             return null;
@@ -318,14 +319,14 @@ internal sealed class DesignBinder(string file)
             null
         )!;
 
-    private object? BindOne(Type type, FileMember member, FileNode node, string path)
+    private object? BindOne(Type type, FileMember member, TreeNode node, string path)
     {
         if (FileTypes.IsRecord(type))
         {
             return BindRecord(type, node, path);
         }
 
-        if (node is not FileScalar scalar)
+        if (node is not TreeScalar scalar)
         {
             Add(node, $"'{member.Key}' needs a single value", FileTypes.Expected(type, member));
             return null;
@@ -353,11 +354,6 @@ internal sealed class DesignBinder(string file)
 
     private static string Label(string path) => path.Length == 0 ? "the design" : path;
 
-    private void Add(FileNode node, string message, string expected)
-    {
-        if (Faults.Count < MostFaults)
-        {
-            Faults.Add(new TextFault(file, node.Span.Line, node.Span.Column, message, expected));
-        }
-    }
+    private void Add(TreeNode node, string message, string expected) =>
+        faults.Add(node.Span, message, expected);
 }

@@ -3,6 +3,7 @@ using System.Globalization;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Units;
+using Litterfall.Domain.Trees;
 
 namespace Litterfall.Domain.DesignFile;
 
@@ -87,7 +88,7 @@ internal static class FileTypes
             : type == typeof(bool) ? BoolValue(text)
             : type == typeof(DateOnly) ? DateValue(text)
             : TimeValue(text);
-        problem = value is null ? $"'{YamlTreeReader.Shown(text)}' cannot be used" : "";
+        problem = value is null ? $"'{TreeNode.Shown(text)}' cannot be used" : "";
         return value is not null;
     }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Litterfall.Domain.Keys;
 
 namespace Litterfall.Domain.DesignFile;
 
@@ -121,6 +122,16 @@ public static class PlausibleRanges
                 FormattableString.Invariant(
                     $"at most {1000 * WaterMetersADay * floor:0.#} L a day, 10 cm over the floor"
                 )
+            );
+        }
+
+        if (design.Lamps.Count * design.Plants.Count > PlausibleCounts.LampsTimesPlants)
+        {
+            yield return (
+                "plants",
+                $"{design.Lamps.Count} lamps over {design.Plants.Count} lines of plants",
+                $"lamps times lines of plants of at most {PlausibleCounts.LampsTimesPlants}: several plants "
+                    + "of a kind in one line, or fewer lamps"
             );
         }
 

@@ -27,7 +27,7 @@ public sealed class Figure
         ImmutableArray<Figure> inputs
     )
     {
-        Si = si;
+        Si = double.IsFinite(si) ? si : throw new NotFiniteException(equation, inputs);
         Dimension = dimension;
         Equation = equation;
         this.precedence = precedence;

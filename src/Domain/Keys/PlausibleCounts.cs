@@ -7,7 +7,7 @@ namespace Litterfall.Domain.Keys;
 public static class PlausibleCounts
 {
     /// <summary>Most lamps over one box.</summary>
-    public const int Lamps = 24;
+    public const int Lamps = 16;
 
     /// <summary>Most openings for air.</summary>
     public const int Vents = 40;
@@ -16,10 +16,16 @@ public static class PlausibleCounts
     public const int Mistings = 96;
 
     /// <summary>Most lines of plants.</summary>
-    public const int PlantLines = 200;
+    public const int PlantLines = 120;
+
+    /// <summary>Most lamps times lines of plants: the light of each lamp is followed to each plant.</summary>
+    public const int LampsTimesPlants = 600;
+
+    /// <summary>The same for the schema.</summary>
+    public const string LampsTimesPlantsWords = "600";
 
     /// <summary>Most pieces of wood and stone.</summary>
-    public const int Pieces = 100;
+    public const int Pieces = 60;
 
     /// <summary>Most steps of the soil.</summary>
     public const int Steps = 12;

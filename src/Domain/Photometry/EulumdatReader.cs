@@ -14,6 +14,11 @@ internal sealed class EulumdatReader(string name, string[] lines)
     private const int MostPlanes = 1441;
     private const int MostAngles = 1441;
     private const double Millimeter = 1e-3;
+    private const double LeastFactor = 1e-6;
+    private const double MostFactor = 1e6;
+    private const double LeastLumens = 1e-3;
+    private const double MostLumens = 1e8;
+    private const double MostWatts = 1e6;
     private readonly List<string> notes = [];
 
     /// <summary>Planes that are stored, and those of the whole turn.</summary>
@@ -87,7 +92,21 @@ internal sealed class EulumdatReader(string name, string[] lines)
         }
 
         double scale = head.Factor * head.Lumens / 1000.0;
-        return new(Done(head, vertical, horizontal, [.. table.Select(v => v * scale)]), []);
+        double[] candela = [.. table.Select(v => v * scale)];
+        if (candela.Max() is not (>= LampFile.LeastCandela and < LampFile.MostCandela))
+        {
+            Refuse(
+                numbers,
+                29,
+                "flux, factor and intensities make no lamp",
+                FormattableString.Invariant(
+                    $"a brightest direction of {LampFile.LeastCandela} to {LampFile.MostCandela} cd"
+                )
+            );
+            return new(null, [numbers.Fault!]);
+        }
+
+        return new(Done(head, vertical, horizontal, candela), []);
     }
 
     private LampFile Done(Head head, double[] vertical, double[] horizontal, double[] candela) =>
@@ -125,6 +144,11 @@ internal sealed class EulumdatReader(string name, string[] lines)
         if (first.IsGood && factor <= 0.0)
         {
             Refuse(first, 24, "the factor of intensities is not above 0", "a number above 0");
+        }
+
+        if (first.IsGood && factor is < LeastFactor or > MostFactor)
+        {
+            Refuse(first, 24, "the factor of intensities is out of range", "a factor near 1");
         }
 
         bool isOdd = planes.Symmetry is 2 or 3 && planes.Count % 2 != 0;
@@ -172,6 +196,16 @@ internal sealed class EulumdatReader(string name, string[] lines)
         if (head.IsGood && lumens <= 0.0)
         {
             Refuse(head, 29, "the flux of the lamps is not above 0", "lumens of all lamps together");
+        }
+
+        if (head.IsGood && lumens is < LeastLumens or > MostLumens)
+        {
+            Refuse(head, 29, "the flux of the lamps is out of range", "lumens of all lamps together");
+        }
+
+        if (head.IsGood && watts is < 0.0 or > MostWatts)
+        {
+            Refuse(head, 32, "the watts of the lamps are out of range", "watts of all lamps together");
         }
 
         if (sets > 1)
@@ -320,10 +354,10 @@ internal sealed class EulumdatReader(string name, string[] lines)
 
         if (
             double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
-            && double.IsFinite(value)
+            && NumberStream.IsUsable(value)
         )
         {
-            return value;
+            return value == 0.0 ? 0.0 : value;
         }
 
         Refuse(head, line, $"{what} is no number", "a number on this line");

@@ -37,6 +37,12 @@ public sealed record LampFile
     /// <summary>Largest file read, bytes.</summary>
     public const int LargestFile = 4 * 1024 * 1024;
 
+    /// <summary>Least intensity of the brightest direction, cd: below it a lamp is none.</summary>
+    internal const double LeastCandela = 1e-6;
+
+    /// <summary>Most intensity of any direction, cd: beyond all lamps.</summary>
+    internal const double MostCandela = 1e9;
+
     /// <summary>Form of the file, such as "LM-63-2002" or "EULUMDAT".</summary>
     public required string Form { get; init; }
 

@@ -17,6 +17,10 @@ internal sealed class Lm63Reader(string name, string[] lines)
     private const double MetersPerFoot = 0.3048;
     private const int MostAngles = 4000;
     private const int MostValues = 1_000_000;
+    private const double MostLumens = 1e7;
+    private const double MostWatts = 1e6;
+    private const double LeastFactor = 1e-6;
+    private const double MostFactor = 1e6;
     private readonly List<string> notes = [];
     private readonly List<(string Key, string Text)> keywords = [];
     private int edition = 1986;
@@ -212,8 +216,10 @@ internal sealed class Lm63Reader(string name, string[] lines)
     {
         int lamps = n.Whole("the number of lamps", 0, 10_000);
         double lumens = n.Next("the lumens of a lamp");
+        Require(n, lumens <= MostLumens, "the lumens of a lamp are beyond all lamps", "lumens of one lamp");
         double multiplier = n.Next("the multiplier");
         Require(n, multiplier > 0.0, "the multiplier is not above 0", "a number above 0");
+        Require(n, IsFactor(multiplier), "the multiplier is out of range", "a factor near 1");
         int vertical = n.Whole("the number of vertical angles", 2, MostAngles);
         int horizontal = n.Whole("the number of horizontal angles", 1, MostAngles);
         Require(
@@ -242,15 +248,18 @@ internal sealed class Lm63Reader(string name, string[] lines)
         );
         double ballast = n.Next("the ballast factor");
         Require(n, ballast > 0.0, "the ballast factor is not above 0", "a number above 0");
+        Require(n, IsFactor(ballast), "the ballast factor is out of range", "a factor near 1");
         double extra = n.Next("the number after the ballast factor");
         double watts = n.Next("the input watts");
         Require(n, watts >= 0.0, "the input watts are negative", "0 or more");
+        Require(n, watts <= MostWatts, "the input watts are beyond all lamps", "watts of the luminaire");
         if (n.IsGood && lumens < 0.0 && lumens != -1.0)
         {
             notes.Add("Its lamp lumens are negative but not −1; read as absolute photometry.");
         }
 
         double photometric = edition <= 1991 && extra > 0.0 ? extra : 1.0;
+        Require(n, IsFactor(photometric), "the photometric factor is out of range", "a factor near 1");
         return new Head(
             lamps,
             lumens,
@@ -263,6 +272,8 @@ internal sealed class Lm63Reader(string name, string[] lines)
             extra
         );
     }
+
+    private static bool IsFactor(double value) => value is >= LeastFactor and <= MostFactor;
 
     private void CheckVertical(NumberStream n, double[] angles)
     {
@@ -340,11 +351,22 @@ internal sealed class Lm63Reader(string name, string[] lines)
         {
             values[i] = n.Next("an intensity") * factor;
             Require(n, values[i] >= 0.0, "an intensity is negative", "0 or more");
-            Require(n, values[i] < 1e9, "an intensity is beyond all lamps", "less than 1e9 cd");
+            Require(
+                n,
+                values[i] < LampFile.MostCandela,
+                "an intensity is beyond all lamps",
+                FormattableString.Invariant($"less than {LampFile.MostCandela} cd")
+            );
             most = Math.Max(most, values[i]);
         }
 
         Require(n, most > 0.0, "every intensity is 0", "a luminaire that shines");
+        Require(
+            n,
+            most >= LampFile.LeastCandela,
+            "every intensity is next to 0",
+            "a luminaire that shines"
+        );
         return values;
     }
 

@@ -11,6 +11,12 @@ namespace Litterfall.Domain.Photometry;
 internal sealed class NumberStream
 {
     private const int ShownCharacters = 24;
+
+    /// <summary>Angles that lie closer are one: between them no intensity can be read off.</summary>
+    private const double LeastDegrees = 1e-6;
+
+    /// <summary>No number of a luminaire file is larger.</summary>
+    private const double Largest = 1e12;
     private readonly string name;
     private readonly string[] lines;
     private readonly bool takesDecimalComma;
@@ -61,10 +67,11 @@ internal sealed class NumberStream
         string plain = takesDecimalComma ? word.Replace(',', '.') : word;
         if (
             double.TryParse(plain, NumberStyles.Float, CultureInfo.InvariantCulture, out double value)
-            && double.IsFinite(value)
+            && IsUsable(value)
         )
         {
-            return value;
+            // A minus before nothing means nothing.
+            return value == 0.0 ? 0.0 : value;
         }
 
         Refuse($"'{Shown(word)}' stands where {what} should be", "a number");
@@ -104,14 +111,14 @@ internal sealed class NumberStream
         return values;
     }
 
-    /// <summary>Angles that must rise.</summary>
+    /// <summary>Angles that must rise, °.</summary>
     public double[] Angles(string what, int count)
     {
         double[] values = new double[count];
         for (int i = 0; i < count && IsGood; i++)
         {
             values[i] = Next(what);
-            if (i > 0 && IsGood && values[i] <= values[i - 1])
+            if (i > 0 && IsGood && values[i] - values[i - 1] < LeastDegrees)
             {
                 Refuse(
                     string.Create(
@@ -147,6 +154,10 @@ internal sealed class NumberStream
 
         return words;
     }
+
+    /// <summary>True for a number to compute with: finite, and neither huge nor next to nothing.</summary>
+    /// <param name="value">A number.</param>
+    public static bool IsUsable(double value) => Math.Abs(value) <= Largest && !double.IsSubnormal(value);
 
     private static string Shown(string word) =>
         word.Length <= ShownCharacters ? word : word[..ShownCharacters] + "...";

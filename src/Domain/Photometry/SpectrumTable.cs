@@ -12,6 +12,8 @@ public sealed record SpectrumTable(ImmutableArray<double> Nanometers, ImmutableA
     /// <summary>Largest file read, bytes.</summary>
     public const int LargestFile = 1024 * 1024;
 
+    private const double LargestValue = 1e12;
+    private const double LeastBrightest = 1e-12;
     private const double Least = 400;
     private const double Most = 700;
     private static readonly char[] Splits = [';', '\t', ' '];
@@ -50,13 +52,13 @@ public sealed record SpectrumTable(ImmutableArray<double> Nanometers, ImmutableA
                 );
             }
 
-            if (row.Nm is < 100 or > 3000 || row.Value < 0)
+            if (row.Nm is < 100 or > 3000 || row.Value is < 0 or > LargestValue)
             {
                 return Refused(
                     file,
                     i + 1,
                     "this row cannot belong to a spectrum",
-                    "a wavelength of 100 to 3000 nm and a value of 0 or more"
+                    "a wavelength of 100 to 3000 nm and a value of 0 or more, not huge"
                 );
             }
 
@@ -73,7 +75,11 @@ public sealed record SpectrumTable(ImmutableArray<double> Nanometers, ImmutableA
             rows.Add(row);
         }
 
-        return rows.Count < 2 || rows[0].Nm > Least || rows[^1].Nm < Most || rows.All(r => r.Value <= 0)
+        return
+            rows.Count < 2
+            || rows[0].Nm > Least
+            || rows[^1].Nm < Most
+            || rows.Max(r => r.Value) < LeastBrightest
             ? Refused(
                 file,
                 1,
@@ -107,7 +113,8 @@ public sealed record SpectrumTable(ImmutableArray<double> Nanometers, ImmutableA
             CultureInfo.InvariantCulture,
             out var number
         ) && double.IsFinite(number)
-            ? number
+            ? number == 0 ? 0
+                : number
             : null;
 
     private static Reading<SpectrumTable> Refused(string file, int line, string message, string expected) =>

@@ -138,7 +138,7 @@ public sealed record BoxClimate
             return null;
         }
 
-        var result = run.Through(days);
+        var result = run.Through(days, null, setup.Cancel);
         return ClimateDays.Of(run, result, Settle(days)) is { } found && result.StoppedEarly is null
             ? (run, result, found)
             : null;

@@ -46,6 +46,9 @@ public sealed class BoxSetup
     /// <summary>The design.</summary>
     public CheckedDesign Design { get; }
 
+    /// <summary>Ends its runs between two of their steps.</summary>
+    public CancellationToken Cancel { get; init; }
+
     /// <summary>True sizes.</summary>
     public BoxGeometry Box => box.Value;
 

@@ -11,6 +11,7 @@ public static class ClimateReport
 {
     private const string NoClimate = "the climate needs a floor with a soil whose water curve is known";
     private const string Held = "the headspace is held, so it has no band";
+    private const string NeverFogs = "the panes fog in no room that people live in";
     private const string Computed = "computed hour by hour; told only where the headspace is held";
 
     /// <summary>The part of the report.</summary>
@@ -44,7 +45,8 @@ public static class ClimateReport
         rows.Add(("paneInsideC", Maybe(climate.PaneInside, Unit.Celsius, Computed)));
         rows.Add(("dewPointC", Maybe(climate.DewPoint, Unit.Celsius, Computed)));
         rows.Add(("clearsBelowHumidityPercent", Maybe(climate.ClearsBelowHumidity, Unit.Percent, Computed)));
-        rows.Add(("clearsAboveRoomC", Maybe(climate.ClearsAboveRoom, Unit.Celsius, Computed)));
+        var noRoom = climate.ClearsBelowHumidity is null ? Computed : NeverFogs;
+        rows.Add(("clearsAboveRoomC", Maybe(climate.ClearsAboveRoom, Unit.Celsius, noRoom)));
         rows.Add(("seasons", Seasons(climate)));
         rows.Add(("ledgerErrorGrams", Maybe(climate.LedgerError, Unit.Gram, Held)));
         return ReportObject.Of([.. rows]);

@@ -94,13 +94,19 @@ internal sealed class HeldClimate
                 Unit.Percent,
                 "saturation pressure at the inner face ÷ at the air of the box, in the coolest hour"
             ),
-            ClearsAboveRoom = One(
-                "room temperature above which the panes clear",
-                pane.FogsBelowRoom(celsius, humidity) + Constants.ZeroCelsiusKelvin,
-                Unit.Celsius,
-                "room at which the inner face stands at the dew point"
-            ),
+            ClearsAboveRoom =
+                pane.FogsBelowRoom(celsius, humidity) is >= ColdestRoomCelsius and var clears
+                    ? One(
+                        "room temperature above which the panes clear",
+                        clears + Constants.ZeroCelsiusKelvin,
+                        Unit.Celsius,
+                        "room at which the inner face stands at the dew point"
+                    )
+                    : null,
         };
+
+    /// <summary>No room of people is colder: panes that fog only below it never do.</summary>
+    private const double ColdestRoomCelsius = -30;
 
     private string Film => FormattableString.Invariant($"{film.Number:0.###}");
 

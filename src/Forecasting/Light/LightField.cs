@@ -45,11 +45,13 @@ internal sealed class LightField
     {
         var under = canopies.Equals(box.Scene.Canopies) ? model : model.Under(canopies);
         var sums = new Sums[receivers.Length];
-        foreach (var (lamp, part) in lit)
+        LitLamp[] parts = [.. lit.Select(one => one.Lit)];
+        for (int i = 0; i < receivers.Length; i++)
         {
-            for (int i = 0; i < receivers.Length; i++)
+            double[] lux = under.At(receivers[i], parts);
+            for (int k = 0; k < lux.Length; k++)
             {
-                sums[i] += Of(lamp, under.At(receivers[i], part));
+                sums[i] += Of(lit[k].Lamp, lux[k]);
             }
         }
 

@@ -162,12 +162,14 @@ public sealed record FloorWater
                 ) + "days and zones",
                 inputs
             ),
+
+            // That the sums add up rests on no coefficient, so it is trusted as far as the arithmetic.
             LedgerError = SimulatedFigure.From(
                 "miss of the water ledger",
                 Unit.Gram.ToSiValue(forecast.LedgerErrorGrams),
                 Unit.Gram,
                 "misted − vapor − drained − run off − stored, over the whole forecast",
-                inputs
+                []
             ),
         };
     }

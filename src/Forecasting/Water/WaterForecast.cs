@@ -93,7 +93,7 @@ public sealed record WaterForecast
     {
         var with = ModelCoefficients.Of(setup.Design);
         return balance.Misted is not null && setup.FloorWith(with) is { } floor
-            ? new Run(setup.Design, balance, (floor, with.Water)).Through(WaterPolicy.Days) with
+            ? new Run(setup.Design, balance, (floor, with.Water), setup.Cancel).Through(WaterPolicy.Days) with
             {
                 Coefficients = with.Used,
             }
@@ -117,11 +117,13 @@ public sealed record WaterForecast
         var changes = Changes(with).ToArray();
         var days = new double?[changes.Length + 1];
         days[^1] = FirstDrainDay;
-        Parallel.For(0, changes.Length, i =>
+        var options = new ParallelOptions { CancellationToken = setup.Cancel };
+        Parallel.For(0, changes.Length, options, i =>
             days[i] = new Run(
                 setup.Design,
                 balance,
-                (setup.Floor!.With(setup.Design, setup.Layers, changes[i], with), with)
+                (setup.Floor!.With(setup.Design, setup.Layers, changes[i], with), with),
+                setup.Cancel
             ).FirstDrain(WaterPolicy.Days)
         );
         return (days.Min(), days.Any(d => d is null) ? null : days.Max());
@@ -153,13 +155,16 @@ public sealed record WaterForecast
         private readonly SurfaceForcing forcing;
         private readonly double limitMeters;
         private readonly bool drainsByHand;
+        private readonly CancellationToken cancel;
 
         public Run(
             CheckedDesign design,
             WaterBalance balance,
-            (FloorSetup Floor, FloorWaterCoefficients With) of
+            (FloorSetup Floor, FloorWaterCoefficients With) of,
+            CancellationToken cancel
         )
         {
+            this.cancel = cancel;
             floor = of.Floor.Columns;
             with = of.With;
             drainsByHand = of.Floor.IsDrainedByHand;
@@ -181,7 +186,7 @@ public sealed record WaterForecast
             while (kept.Count <= days)
             {
                 var stop = drainsByHand || first is null ? limitMeters : double.PositiveInfinity;
-                var (ends, whole) = model.Course(state, forcing, Midnights(kept.Count, days), stop);
+                var (ends, whole) = model.Course(state, forcing, Midnights(kept.Count, days), stop, cancel);
                 foreach (var end in ends)
                 {
                     kept.Add(Record(end) with { Day = kept.Count });
@@ -200,7 +205,7 @@ public sealed record WaterForecast
                     first ??= reached / SecondsPerDay;
                     if (drainsByHand)
                     {
-                        var drawn = model.DrawDown(state, 0);
+                        var drawn = model.DrawDown(state, 0, cancel);
                         state = drawn.State;
                         balanceError += drawn.MassBalanceErrorMeters;
                         drains.Add(new(reached / SecondsPerDay, Liters(drawn.DrainedMeters)));
@@ -223,7 +228,7 @@ public sealed record WaterForecast
             double.IsInfinity(levelMeters)
                 ? null
                 : model
-                    .Course(new WaterState(floor.Fresh, 0), forcing, Midnights(1, days), levelMeters)
+                    .Course(new WaterState(floor.Fresh, 0), forcing, Midnights(1, days), levelMeters, cancel)
                     .Whole.ReachedSeconds
                     / SecondsPerDay;
 

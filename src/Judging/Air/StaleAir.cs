@@ -10,17 +10,6 @@ namespace Litterfall.Judging.Air;
 /// <summary>Air that stands: above 98 % all day and panes white for more than 20 hours.</summary>
 internal static class StaleAir
 {
-    public static readonly Rule Rule = new(
-        "stale-air",
-        Protects.Animal,
-        "mean humidity above 98 % and dew on some pane for more than 20 hours a day in some season",
-        Judge
-    )
-    {
-        Needs = Stage.WaterAndAir,
-        Levers = LeverReach.Air,
-    };
-
     private static readonly Figure Longest = Figure.Given(
         "longest time of dew a day",
         Unit.Hour.ToSiValue(20),
@@ -31,6 +20,19 @@ internal static class StaleAir
             Provenance.Recalled
         )
     );
+
+    public static readonly Rule Rule = new(
+        "stale-air",
+        Protects.Animal,
+        FormattableString.Invariant(
+            $"mean humidity above {100 * Wet:0} % and dew on some pane for more than {Longest.Value:0} hours "
+        ) + "a day in some season",
+        Judge
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+    };
 
     private const double Wet = 0.98;
 

@@ -11,17 +11,6 @@ namespace Litterfall.Judging.Box;
 /// <summary>Day length outside what the trade uses.</summary>
 internal static class LampHoursOdd
 {
-    public static readonly Rule Rule = new(
-        "lamp-hours",
-        Protects.Build,
-        "a lamp is on for less than 10 or more than 14 hours a day",
-        Judge
-    )
-    {
-        Needs = Stage.Shape,
-        Fix = (finding, design) => TwelveHours(finding, design.Document),
-    };
-
     private static readonly Figure Shortest = Figure.Given(
         "shortest day of the lamp",
         10 * 3600,
@@ -35,6 +24,19 @@ internal static class LampHoursOdd
         Unit.Hour,
         Citation.Habit("lamps are on for 12 hours, 10 to 14")
     );
+
+    public static readonly Rule Rule = new(
+        "lamp-hours",
+        Protects.Build,
+        FormattableString.Invariant(
+            $"a lamp is on for less than {Shortest.Value:0.##} or more than {Longest.Value:0.##} hours a day"
+        ),
+        Judge
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) => TwelveHours(finding, design.Document),
+    };
 
     private static readonly TimeSpan Usual = TimeSpan.FromHours(12);
 

@@ -11,10 +11,19 @@ namespace Litterfall.Judging.Box;
 /// <summary>A lamp lying on glass heats one spot of it; annealed glass cracks.</summary>
 internal static class LampRestsOnLid
 {
+    private static readonly Figure LeastDistance = Figure.Choice(
+        "least distance of a lamp from a glass lid",
+        1,
+        Unit.Centimeter,
+        "air must pass under the lamp; the trade hangs lamps 10 to 30 cm higher"
+    );
+
     public static readonly Rule Rule = new(
         "lamp-rests-on-lid",
         Protects.Person,
-        "a lamp is less than 1 cm above a lid of annealed glass",
+        FormattableString.Invariant(
+            $"a lamp is less than {LeastDistance.Value:0.##} cm above a lid of annealed glass"
+        ),
         Judge
     )
     {
@@ -27,13 +36,6 @@ internal static class LampRestsOnLid
                 )
                 : null,
     };
-
-    private static readonly Figure LeastDistance = Figure.Choice(
-        "least distance of a lamp from a glass lid",
-        1,
-        Unit.Centimeter,
-        "air must pass under the lamp; the trade hangs lamps 10 to 30 cm higher"
-    );
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

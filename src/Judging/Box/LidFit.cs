@@ -13,10 +13,19 @@ namespace Litterfall.Judging.Box;
 /// <summary>An inset pane that may not go in once both tolerances go the wrong way.</summary>
 internal static class LidFit
 {
+    private static readonly Figure LeastPlay = Figure.Choice(
+        "least play",
+        0.5,
+        Unit.Millimeter,
+        "a pane must go in without force"
+    );
+
     public static readonly Rule Rule = new(
         "lid-may-not-fit",
         Protects.Build,
-        "with the shop's tolerance less than 0.5 mm of play is left around an inset pane",
+        FormattableString.Invariant(
+            $"with the shop's tolerance less than {LeastPlay.Value:0.##} mm of play is left around an "
+        ) + "inset pane",
         Judge
     )
     {
@@ -37,13 +46,6 @@ internal static class LidFit
         1,
         Unit.Millimeter,
         "three readings with a tape, smallest taken"
-    );
-
-    private static readonly Figure LeastPlay = Figure.Choice(
-        "least play",
-        0.5,
-        Unit.Millimeter,
-        "a pane must go in without force"
     );
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)

@@ -10,22 +10,24 @@ namespace Litterfall.Judging.Box;
 /// <summary>A plastic lid takes up water on its wet side and sags; a long one opens gaps.</summary>
 internal static class PlasticLidSags
 {
-    public static readonly Rule Rule = new(
-        "acrylic-lid-sags",
-        Protects.Build,
-        "a lid of acrylic or polycarbonate spans over 40 cm without a bar under it",
-        Judge
-    )
-    {
-        Needs = Stage.Shape,
-    };
-
     private static readonly Figure LongestSpan = Figure.Given(
         "longest span of a plastic lid without a bar",
         0.4,
         Unit.Centimeter,
         Citation.Habit("acrylic lids of 3 to 6 mm sag and bow in humid boxes: brace them over 40 cm")
     );
+
+    public static readonly Rule Rule = new(
+        "acrylic-lid-sags",
+        Protects.Build,
+        FormattableString.Invariant(
+            $"a lid of acrylic or polycarbonate spans over {LongestSpan.Value:0.##} cm without a bar under it"
+        ),
+        Judge
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

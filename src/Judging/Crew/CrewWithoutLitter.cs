@@ -10,23 +10,25 @@ namespace Litterfall.Judging.Crew;
 /// <summary>A crew without leaves starves.</summary>
 internal static class CrewWithoutLitter
 {
-    public static readonly Rule Rule = new(
-        "crew-without-litter",
-        Protects.Build,
-        "a clean-up crew is seeded under less than 2 cm of leaf litter",
-        Judge
-    )
-    {
-        Needs = Stage.Shape,
-        Fix = (_, design) => FixEdit.OakLeaves(design.Document),
-    };
-
     private static readonly Figure Least = Figure.Given(
         "least leaf litter",
         0.02,
         Unit.Centimeter,
         Citation.Habit("keep at least 2 cm of leaf litter")
     );
+
+    public static readonly Rule Rule = new(
+        "crew-without-litter",
+        Protects.Build,
+        FormattableString.Invariant(
+            $"a clean-up crew is seeded under less than {Least.Value:0.##} cm of leaf litter"
+        ),
+        Judge
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) => FixEdit.OakLeaves(design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

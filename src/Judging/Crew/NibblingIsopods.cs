@@ -12,10 +12,21 @@ namespace Litterfall.Judging.Crew;
 /// <summary>Larger isopods nibble eggs and molting animals when they lack protein.</summary>
 internal static class NibblingIsopods
 {
+    private static readonly Figure Small = Figure.Given(
+        "length below which isopods are small",
+        0.008,
+        Unit.Millimeter,
+        new Citation(
+            "keeper-practice",
+            "recalled: isopods of the larger kinds nibble eggs and molting animals when short of protein",
+            Provenance.Recalled
+        )
+    );
+
     public static readonly Rule Rule = new(
         "nibbling-isopods",
         Protects.Animal,
-        "isopods of 8 mm and more live with frogs",
+        FormattableString.Invariant($"isopods of {Small.Value:0.##} mm and more live with frogs"),
         Judge
     )
     {
@@ -28,17 +39,6 @@ internal static class NibblingIsopods
                 )
                 : null,
     };
-
-    private static readonly Figure Small = Figure.Given(
-        "length below which isopods are small",
-        0.008,
-        Unit.Millimeter,
-        new Citation(
-            "keeper-practice",
-            "recalled: isopods of the larger kinds nibble eggs and molting animals when short of protein",
-            Provenance.Recalled
-        )
-    );
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

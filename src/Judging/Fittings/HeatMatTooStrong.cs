@@ -10,16 +10,6 @@ namespace Litterfall.Judging.Fittings;
 /// <summary>A strong mat bakes the soil above it.</summary>
 internal static class HeatMatTooStrong
 {
-    public static readonly Rule Rule = new(
-        "heat-mat-too-strong",
-        Protects.Animal,
-        "the heat mat gives over 200 W per m2 of its own area, or over 100 W per m2 of the " + "whole floor",
-        Judge
-    )
-    {
-        Needs = Stage.Shape,
-    };
-
     private static readonly Figure OnMat = Figure.Given(
         "most power per area of the mat",
         200,
@@ -41,6 +31,18 @@ internal static class HeatMatTooStrong
             Provenance.Read
         )
     );
+
+    public static readonly Rule Rule = new(
+        "heat-mat-too-strong",
+        Protects.Animal,
+        FormattableString.Invariant(
+            $"the heat mat gives over {OnMat.Value:0} W per m2 of its own area, or over {OnFloor.Value:0} W "
+        ) + "per m2 of the whole floor",
+        Judge
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -11,16 +11,6 @@ namespace Litterfall.Judging.Fittings;
 /// <summary>Very fine gauze hardly lets air through.</summary>
 internal static class VentMeshTooFine
 {
-    public static readonly Rule Rule = new(
-        "vent-mesh-too-fine",
-        Protects.Build,
-        "the mesh of a vent has openings under 0.3 mm",
-        Judge
-    )
-    {
-        Needs = Stage.Shape,
-    };
-
     private static readonly Figure Finest = Figure.Choice(
         "finest mesh of a vent",
         0.3,
@@ -28,6 +18,16 @@ internal static class VentMeshTooFine
         "0.3 mm is the cautious value that holds every feeder fly; finer gauze needs about three "
             + "times the area"
     );
+
+    public static readonly Rule Rule = new(
+        "vent-mesh-too-fine",
+        Protects.Build,
+        FormattableString.Invariant($"the mesh of a vent has openings under {Finest.Value:0.##} mm"),
+        Judge
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

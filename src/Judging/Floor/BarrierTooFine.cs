@@ -11,23 +11,25 @@ namespace Litterfall.Judging.Floor;
 /// <summary>A fine barrier clogs and holds the water above it.</summary>
 internal static class BarrierTooFine
 {
-    public static readonly Rule Rule = new(
-        "barrier-too-fine",
-        Protects.Build,
-        "the barrier mesh has openings under 0.5 mm below a misting system",
-        Judge
-    )
-    {
-        Needs = Stage.Shape,
-        Fix = (_, design) => FixEdit.Screen(design.Document),
-    };
-
     private static readonly Figure Finest = Figure.Given(
         "finest opening of a barrier under a misting system",
         0.0005,
         Unit.Millimeter,
         Citation.Habit("barriers of 0.5 to 0.8 mm and finer fabrics clog and need a larger area")
     );
+
+    public static readonly Rule Rule = new(
+        "barrier-too-fine",
+        Protects.Build,
+        FormattableString.Invariant(
+            $"the barrier mesh has openings under {Finest.Value:0.##} mm below a misting system"
+        ),
+        Judge
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) => FixEdit.Screen(design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

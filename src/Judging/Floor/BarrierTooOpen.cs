@@ -11,23 +11,23 @@ namespace Litterfall.Judging.Floor;
 /// <summary>Fine soil falls through a coarse barrier.</summary>
 internal static class BarrierTooOpen
 {
-    public static readonly Rule Rule = new(
-        "barrier-too-open",
-        Protects.Build,
-        "the barrier mesh has openings over 1.5 mm",
-        Judge
-    )
-    {
-        Needs = Stage.Shape,
-        Fix = (_, design) => FixEdit.Screen(design.Document),
-    };
-
     private static readonly Figure Widest = Figure.Given(
         "widest opening of a barrier",
         0.0015,
         Unit.Millimeter,
         Citation.Habit("barriers have openings of 1.0 to 1.5 mm")
     );
+
+    public static readonly Rule Rule = new(
+        "barrier-too-open",
+        Protects.Build,
+        FormattableString.Invariant($"the barrier mesh has openings over {Widest.Value:0.##} mm"),
+        Judge
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) => FixEdit.Screen(design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -12,11 +12,21 @@ namespace Litterfall.Judging.Floor;
 /// <summary>A piece of mesh on hand that leaves a gap at an edge: frogs have died under barriers.</summary>
 internal static class BarrierTooSmall
 {
+    private static readonly Figure LargestGap = Figure.Given(
+        "largest gap at an edge",
+        0.002,
+        Unit.Millimeter,
+        Citation.Habit(
+            "froglets and crew get through more than 2 mm; frogs trapped below a barrier are reported"
+        )
+    );
+
     public static readonly Rule Rule = new(
         "barrier-gap",
         Protects.Animal,
-        "a piece of mesh on hand leaves more than 2 mm at an edge (common practice; frogs have died under "
-            + "barriers)",
+        FormattableString.Invariant(
+            $"a piece of mesh on hand leaves more than {LargestGap.Value:0.##} mm at an edge (common "
+        ) + "practice; frogs have died under barriers)",
         Judge
     )
     {
@@ -27,15 +37,6 @@ internal static class BarrierTooSmall
                 DesignEdits.Remove(design.Document, "floor.barrier.onHand")
             ),
     };
-
-    private static readonly Figure LargestGap = Figure.Given(
-        "largest gap at an edge",
-        0.002,
-        Unit.Millimeter,
-        Citation.Habit(
-            "froglets and crew get through more than 2 mm; frogs trapped below a barrier are reported"
-        )
-    );
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -73,8 +74,8 @@ internal static class BarrierTooSmall
                 Severity.Stop,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"The piece on hand is {gap.Value:0.#} mm short in {name}: a gap over 2 mm lets "
-                        + $"froglets and crew under the barrier."
+                    $"The piece on hand is {gap.Value:0.#} mm short in {name}: a gap over "
+                        + $"{LargestGap.Value:0.##} mm lets froglets and crew under the barrier."
                 ),
                 (gap, LargestGap),
                 string.Create(

@@ -11,23 +11,6 @@ namespace Litterfall.Judging.Floor;
 /// <summary>A thin reservoir is full before anyone looks.</summary>
 internal static class DrainageTooThin
 {
-    public static readonly Rule Rule = new(
-        "drainage-too-thin",
-        Protects.Build,
-        "the drainage layer is under 3 cm, or under 4 cm below a misting system",
-        Judge
-    )
-    {
-        Needs = Stage.Shape,
-        Fix = (_, design) =>
-            design.Document.Design.Floor.Drainage?.Depth is null
-                ? null
-                : DesignFix.From(
-                    "5 cm of drainage",
-                    FixEdit.Length(design.Document, "floor.drainage.depth", 0.05)
-                ),
-    };
-
     private static readonly Figure Least = Figure.Given(
         "least drainage",
         0.03,
@@ -41,6 +24,25 @@ internal static class DrainageTooThin
         Unit.Centimeter,
         Citation.Habit("4 to 5 cm of drainage under automatic misting")
     );
+
+    public static readonly Rule Rule = new(
+        "drainage-too-thin",
+        Protects.Build,
+        FormattableString.Invariant(
+            $"the drainage layer is under {Least.Value:0.##} cm, or under {LeastMisted.Value:0.##} cm "
+        ) + "below a misting system",
+        Judge
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) =>
+            design.Document.Design.Floor.Drainage?.Depth is null
+                ? null
+                : DesignFix.From(
+                    "5 cm of drainage",
+                    FixEdit.Length(design.Document, "floor.drainage.depth", 0.05)
+                ),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -11,23 +11,23 @@ namespace Litterfall.Judging.Floor;
 /// <summary>Frogs hide in the leaves and the crew lives on them.</summary>
 internal static class LitterTooThin
 {
-    public static readonly Rule Rule = new(
-        "litter-too-thin",
-        Protects.Build,
-        "the leaf litter is under 2 cm deep",
-        Judge
-    )
-    {
-        Needs = Stage.Shape,
-        Fix = (_, design) => FixEdit.OakLeaves(design.Document),
-    };
-
     private static readonly Figure Least = Figure.Given(
         "thinnest litter",
         0.02,
         Unit.Centimeter,
         Citation.Habit("2 to 5 cm of loose litter, topped up so that 2 cm are left")
     );
+
+    public static readonly Rule Rule = new(
+        "litter-too-thin",
+        Protects.Build,
+        FormattableString.Invariant($"the leaf litter is under {Least.Value:0.##} cm deep"),
+        Judge
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (_, design) => FixEdit.OakLeaves(design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -11,23 +11,23 @@ namespace Litterfall.Judging.Floor;
 /// <summary>Roots and crew need soil.</summary>
 internal static class SoilTooThin
 {
-    public static readonly Rule Rule = new(
-        "soil-too-thin",
-        Protects.Build,
-        "the thinnest soil is under 2.5 cm",
-        Judge
-    )
-    {
-        Needs = Stage.Shape,
-        Fix = (finding, design) => FixEdit.MoreSoil(finding, design.Document),
-    };
-
     private static readonly Figure Least = Figure.Given(
         "thinnest soil",
         0.025,
         Unit.Centimeter,
         Citation.Habit("2.5 to 7 cm of finished soil for small ground frogs")
     );
+
+    public static readonly Rule Rule = new(
+        "soil-too-thin",
+        Protects.Build,
+        FormattableString.Invariant($"the thinnest soil is under {Least.Value:0.##} cm"),
+        Judge
+    )
+    {
+        Needs = Stage.Shape,
+        Fix = (finding, design) => FixEdit.MoreSoil(finding, design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

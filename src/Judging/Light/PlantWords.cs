@@ -11,6 +11,9 @@ internal static class PlantWords
     private const double Step = 0.01;
     private const double UnderLid = 0.03;
     private const double MostFactor = 4.0;
+    private const int UsualPlaces = 100;
+    private const int FewestPlaces = 6;
+    private const int MostPlaces = 600;
 
     /// <summary>"gets 1.9 mol/m²/d (44 µmol/m²/s, ± 21 %), facing up; its band is 6 to 12".</summary>
     public static string Light(LightFigures light, PlantLight plant)
@@ -86,7 +89,9 @@ internal static class PlantWords
 
         double seconds = plant.Daily.Value.Si / plant.Photons.Value.Si;
         var places = new List<(double X, double Y, double Z)>();
-        for (double z = plant.LeafHeight.Si + Step; z < n.Box.InsideHeight.Si - UnderLid; z += Step)
+        double top = n.Box.InsideHeight.Si - UnderLid;
+        double step = Math.Max(Step, (top - plant.LeafHeight.Si) / Places(light));
+        for (double z = plant.LeafHeight.Si + step; z < top; z += step)
         {
             places.Add((plant.Spot.X, plant.Spot.Y, z));
         }
@@ -95,6 +100,10 @@ internal static class PlantWords
         int at = along.ToList().FindIndex(micromoles => micromoles * 1e-6 * seconds >= wanted);
         return at < 0 ? null : places[at].Z;
     }
+
+    /// <summary>How many heights are tried over one plant: the fewer, the more plants there are.</summary>
+    private static int Places(LightFigures light) =>
+        Math.Clamp(MostPlaces / Math.Max(1, light.Plants.Length), FewestPlaces, UsualPlaces);
 
     /// <summary>The photons of a figure in µmol/(m² s).</summary>
     public static double Micromoles(this Domain.Figures.Figure figure) => Unit.Micromole.FromSi(figure.Si);

@@ -13,23 +13,22 @@ internal static class OpenWaterBalance
     public static readonly Rule Rule = new(
         "water-ledger-open",
         Protects.Build,
-        "the water ledger of the forecast misses more than a gram a year (on large floors 2 g a square "
-            + "meter), "
-            + "or the forecast stopped early",
+        FormattableString.Invariant(
+            $"the water ledger of the forecast misses more than {GramsPerSquareMeter} g a square meter of "
+        ) + "floor and year, or the forecast stopped early",
         Judge
     )
     {
         Needs = Stage.WaterAndAir,
     };
 
-    private const double LeastGrams = 1;
-    private const double GramsPerSquareMeter = 2;
+    private const double GramsPerSquareMeter = 1;
 
     /// <summary>The solver's tolerance holds for each square meter, so a large floor misses more.</summary>
     private static Figure Most(DesignNumbers n) =>
         Figure.Choice(
             "largest miss of the water ledger",
-            Math.Max(LeastGrams, GramsPerSquareMeter * n.Box.OpenFloor.Si),
+            GramsPerSquareMeter * n.Box.OpenFloor.Si,
             Unit.Gram,
             "far below what can be weighed; more is a fault of the program or of the numbers fed to it"
         );

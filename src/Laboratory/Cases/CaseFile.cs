@@ -1,4 +1,5 @@
 using Litterfall.Domain.Faults;
+using Litterfall.Domain.Trees;
 
 namespace Litterfall.Laboratory.Cases;
 
@@ -11,7 +12,7 @@ public static class CaseFile
     /// <summary>Reads a case from a file.</summary>
     /// <param name="path">The file.</param>
     /// <param name="read">Reads the top object; null, or faults on the form, when it cannot be used.</param>
-    public static Reading<T> Read<T>(string path, Func<CaseForm, T?> read)
+    public static Reading<T> Read<T>(string path, Func<TreeForm, T?> read)
         where T : class =>
         File.Exists(path)
             ? Read(path, BoundedFile.Bytes(path, LargestFile), read)
@@ -32,17 +33,17 @@ public static class CaseFile
     /// <param name="path">Its name, for messages.</param>
     /// <param name="bytes">Its bytes, one more than the largest file if it is larger.</param>
     /// <param name="read">Reads the top object.</param>
-    public static Reading<T> Read<T>(string path, ReadOnlySpan<byte> bytes, Func<CaseForm, T?> read)
+    public static Reading<T> Read<T>(string path, ReadOnlySpan<byte> bytes, Func<TreeForm, T?> read)
         where T : class
     {
-        var faults = new CaseFaults(path);
+        var faults = new TreeFaults(path);
         if (bytes.Length > LargestFile)
         {
-            faults.Add(new TextPlace(1, 1), "the file is too large", "at most 4 MB");
+            faults.Add("the file is too large", "at most 4 MB");
         }
-        else if (CaseParser.Parse(bytes, faults) is { } top && faults.IsEmpty)
+        else if (JsonTree.Read(bytes, faults) is { } top && faults.IsEmpty)
         {
-            var form = CaseForm.Top(top, faults);
+            var form = TreeForm.Top(top, faults);
             var value = form is null ? null : read(form);
             return faults.IsEmpty ? new(value, []) : new(null, faults.ToSeq());
         }

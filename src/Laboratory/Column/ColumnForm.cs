@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Litterfall.Laboratory.Cases;
+using Litterfall.Domain.Trees;
 using Litterfall.Physics.Soil;
 
 namespace Litterfall.Laboratory.Column;
@@ -19,7 +19,7 @@ public static class ColumnForm
     private const double ThinnestCm = 1e-4;
 
     /// <summary>The checked case, or null and faults on the form.</summary>
-    public static ColumnCase? Read(CaseForm form)
+    public static ColumnCase? Read(TreeForm form)
     {
         var layers = Layers(form);
         bool gravity = form.Flag("gravity", true);
@@ -57,7 +57,7 @@ public static class ColumnForm
         };
     }
 
-    private static ImmutableArray<LabLayer> Layers(CaseForm form)
+    private static ImmutableArray<LabLayer> Layers(TreeForm form)
     {
         var layers = ImmutableArray.CreateBuilder<LabLayer>();
         bool whole = true;
@@ -113,7 +113,7 @@ public static class ColumnForm
     private static double At(HydraulicCurve curve, double headMeters) =>
         curve.ConductivityMetersPerSecond(headMeters);
 
-    private static ImmutableArray<double> Reports(CaseForm form, double hours)
+    private static ImmutableArray<double> Reports(TreeForm form, double hours)
     {
         var reports = form.Numbers("reportHours", NumberRange.UpTo(LongestHours), MostReports, [hours]);
         for (int i = 0; i < reports.Length; i++)

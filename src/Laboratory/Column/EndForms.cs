@@ -1,4 +1,4 @@
-using Litterfall.Laboratory.Cases;
+using Litterfall.Domain.Trees;
 using Litterfall.Physics.Soil;
 
 namespace Litterfall.Laboratory.Column;
@@ -15,7 +15,7 @@ public static class EndForms
     private const double Water = LabUnits.MetersPerCm;
 
     /// <summary>The surface and what the weather asks of it, cm/h; null and faults when unusable.</summary>
-    public static (TopBoundary? Top, StepSeries Rain, StepSeries Evaporation) Top(CaseForm outer)
+    public static (TopBoundary? Top, StepSeries Rain, StepSeries Evaporation) Top(TreeForm outer)
     {
         var (rain, evaporation) = (StepSeries.Zero, StepSeries.Zero);
         if (outer.Object("top", "a top") is not { } form)
@@ -54,7 +54,7 @@ public static class EndForms
     }
 
     /// <summary>The foot; null and faults when unusable.</summary>
-    public static LowerBoundary? Foot(CaseForm outer)
+    public static LowerBoundary? Foot(TreeForm outer)
     {
         if (outer.Object("bottom", "a bottom") is not { } form)
         {
@@ -82,7 +82,7 @@ public static class EndForms
         return foot;
     }
 
-    private static LowerBoundary.Closed Closed(CaseForm? overflow)
+    private static LowerBoundary.Closed Closed(TreeForm? overflow)
     {
         if (overflow is null)
         {

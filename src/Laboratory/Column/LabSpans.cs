@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Litterfall.Laboratory.Cases;
+using Litterfall.Domain.Trees;
 using Litterfall.Physics.Soil;
 
 namespace Litterfall.Laboratory.Column;

@@ -1,4 +1,4 @@
-using Litterfall.Laboratory.Cases;
+using Litterfall.Domain.Trees;
 using Litterfall.Physics.Soil;
 
 namespace Litterfall.Laboratory.Column;
@@ -12,7 +12,7 @@ public static class RootForm
     /// <summary>Roots or null, and the demand, cm/h.</summary>
     /// <param name="outer">The case.</param>
     /// <param name="depthCm">Depth of the column; 0 when it is not known.</param>
-    public static (RootZone? Roots, StepSeries Demand) Read(CaseForm outer, double depthCm)
+    public static (RootZone? Roots, StepSeries Demand) Read(TreeForm outer, double depthCm)
     {
         if (outer.OptionalObject("roots", "roots") is not { } form)
         {

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Litterfall.Laboratory.Cases;
+using Litterfall.Domain.Trees;
 using Litterfall.Physics.Soil;
 
 namespace Litterfall.Laboratory.Column;
@@ -21,10 +21,10 @@ public static class SoilForm
     private static readonly NumberRange Weight = new(0.0, 1.0, TakesLowest: false);
 
     /// <summary>The material, or null and faults on the form.</summary>
-    public static HydraulicCurve? Read(CaseForm form) =>
+    public static HydraulicCurve? Read(TreeForm form) =>
         form.Has("gardnerAlphaPerCm") ? Exponential(form) : PoreSystems(form);
 
-    private static Gardner? Exponential(CaseForm form)
+    private static Gardner? Exponential(TreeForm form)
     {
         double alpha = form.Number("gardnerAlphaPerCm", Alpha) / LabUnits.MetersPerCm;
         double thetaR = form.Number("thetaR", Content);
@@ -40,7 +40,7 @@ public static class SoilForm
         return double.IsNaN(alpha + thetaR + thetaS + ks) ? null : new Gardner(thetaR, thetaS, alpha, ks);
     }
 
-    private static VanGenuchten? PoreSystems(CaseForm form)
+    private static VanGenuchten? PoreSystems(TreeForm form)
     {
         double thetaR = form.Number("thetaR", Content);
         double thetaS = form.Number("thetaS", Content);
@@ -88,7 +88,7 @@ public static class SoilForm
         return new VanGenuchten(parameters);
     }
 
-    private static PoreMode Mode(CaseForm form)
+    private static PoreMode Mode(TreeForm form)
     {
         var mode = new PoreMode(
             form.Number("weight", Weight),

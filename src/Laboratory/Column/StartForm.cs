@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Litterfall.Laboratory.Cases;
+using Litterfall.Domain.Trees;
 
 namespace Litterfall.Laboratory.Column;
 
@@ -16,7 +16,7 @@ public sealed class StartForm
         (this.depthMeters, this.headMeters) = (depthMeters, headMeters);
 
     /// <summary>The initial heads; null and faults when unusable.</summary>
-    public static StartForm? Read(CaseForm outer, ImmutableArray<LabLayer> layers, bool gravity)
+    public static StartForm? Read(TreeForm outer, ImmutableArray<LabLayer> layers, bool gravity)
     {
         if (outer.Object("initial", "the initial state") is not { } form)
         {
@@ -77,7 +77,7 @@ public sealed class StartForm
     /// </summary>
     private static double Mild(double slope) => Math.Clamp(slope, -1.0, 1.0);
 
-    private static StartForm? Cells(CaseForm form, ImmutableArray<LabLayer> layers)
+    private static StartForm? Cells(TreeForm form, ImmutableArray<LabLayer> layers)
     {
         var heads = form.Numbers("headsCm", EndForms.Heads, ColumnForm.MostCells);
         int cells = layers.Sum(l => l.Cells);

@@ -64,4 +64,10 @@ public readonly record struct CrewDay(int Day, double Eggs, double Juveniles, do
 /// <param name="GrowthFactor">Growth of a day when the shares of ages have settled.</param>
 /// <param name="Days">The days.</param>
 /// <param name="Milliseconds">Time it took, ms.</param>
-public sealed record CrewOutcome(double GrowthFactor, ImmutableArray<CrewDay> Days, double Milliseconds);
+/// <param name="StoppedEarly">Day and reason where there were more animals than numbers.</param>
+public sealed record CrewOutcome(
+    double GrowthFactor,
+    ImmutableArray<CrewDay> Days,
+    double Milliseconds,
+    (int Day, string Reason)? StoppedEarly
+);

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Forecasting.Life;
-using Litterfall.Laboratory.Cases;
+using Litterfall.Domain.Trees;
 using Litterfall.Physics.Crew;
 
 namespace Litterfall.Laboratory.Crew;
@@ -18,14 +18,14 @@ public static class CrewForm
     /// <summary>The checked case, or null and faults on the form.</summary>
     /// <param name="form">The form.</param>
     /// <param name="library">The library of animals.</param>
-    public static CrewCase? Read(CaseForm form, TradeCatalog library)
+    public static CrewCase? Read(TreeForm form, TradeCatalog library)
     {
         var (species, table) = Animal(form, library);
         var (celsius, _) = form.NumberOrNumbers("temperatureC", Temperature, MostDays);
-        double? damp = Optional(form, "matricKpa", new NumberRange(-1e6, 0.0));
+        double? damp = form.OptionalNumber("matricKpa", new NumberRange(-1e6, 0.0));
         var start = Start(form);
         int days = form.Whole("days", 1, MostDays);
-        double? crowding = Optional(form, "carryingCapacity", NumberRange.Positive(1e12));
+        double? crowding = form.OptionalNumber("carryingCapacity", NumberRange.Positive(1e12));
         double removal = form.Number("removalPerDay", Share, 0.0);
         form.Close();
         if (form.IsGood && celsius.IsEmpty)
@@ -44,14 +44,7 @@ public static class CrewForm
             : null;
     }
 
-    /// <summary>A number that may be left out; null then.</summary>
-    private static double? Optional(CaseForm form, string key, NumberRange range)
-    {
-        double number = form.Number(key, range, double.NaN);
-        return form.Has(key) ? number : null;
-    }
-
-    private static (CrewSpecies?, LifeTable?) Animal(CaseForm form, TradeCatalog library)
+    private static (CrewSpecies?, LifeTable?) Animal(TreeForm form, TradeCatalog library)
     {
         var (name, inner) = form.TextOrObject("animal", "a life table");
         if (inner is not null)
@@ -83,7 +76,7 @@ public static class CrewForm
         return (null, null);
     }
 
-    private static (double, double, double) Start(CaseForm form)
+    private static (double, double, double) Start(TreeForm form)
     {
         if (form.Object("start", "the start") is not { } start)
         {

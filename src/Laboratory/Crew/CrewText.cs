@@ -62,7 +62,7 @@ public static class CrewText
             .Append(table)
             .Append('\n')
             .Append(words)
-            .Append(doubling > 0.0 ? $", doubles in {Text(doubling)} days" : "")
+            .Append(doubling > 0.0 && double.IsFinite(doubling) ? $", doubles in {Text(doubling)} days" : "")
             .Append("; ")
             .Append(outcome.Milliseconds.ToString("0.#", CultureInfo.InvariantCulture))
             .Append(" ms\n")

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Litterfall.Laboratory.Cases;
+using Litterfall.Domain.Trees;
 using Litterfall.Laboratory.Column;
 using Litterfall.Physics;
 using Litterfall.Physics.Air;
@@ -20,7 +20,7 @@ public static class HeadspaceForm
     private static readonly NumberRange DayHour = new(0.0, 24.0);
 
     /// <summary>The checked case, or null and faults on the form.</summary>
-    public static HeadspaceCase? Read(CaseForm form)
+    public static HeadspaceCase? Read(TreeForm form)
     {
         double air = Air(form);
         var (glass, soil) = Surfaces(form);
@@ -48,7 +48,12 @@ public static class HeadspaceForm
         }
 
         var model = new HeadspaceModel(
-            new HeadspaceShape { DryAirKilograms = air, Surfaces = [glass!, soil!] },
+            new HeadspaceShape
+            {
+                DryAirKilograms = air,
+                Surfaces = [glass!, soil!],
+                SettlesOn = 1,
+            },
             laws
         );
         return new HeadspaceCase
@@ -72,7 +77,7 @@ public static class HeadspaceForm
     }
 
     /// <summary>Mass of dry air, kg: given, or of the volume at 25 °C.</summary>
-    private static double Air(CaseForm form)
+    private static double Air(TreeForm form)
     {
         double volume =
             form.Has("volumeM3") || !form.Has("dryAirKg")
@@ -85,7 +90,7 @@ public static class HeadspaceForm
         return form.Has("dryAirKg") ? form.Number("dryAirKg", new NumberRange(1e-6, 1e4)) : ofVolume;
     }
 
-    private static (HeadspaceSurface? Glass, HeadspaceSurface? Soil) Surfaces(CaseForm form)
+    private static (HeadspaceSurface? Glass, HeadspaceSurface? Soil) Surfaces(TreeForm form)
     {
         var area = new NumberRange(1e-6, 1e4);
         var heat = new NumberRange(1e-3, 1e12);
@@ -139,7 +144,7 @@ public static class HeadspaceForm
         );
     }
 
-    private static Func<double, RoomPoint> Room(CaseForm outer)
+    private static Func<double, RoomPoint> Room(TreeForm outer)
     {
         if (outer.Object("room", "a room") is not { } form)
         {
@@ -157,7 +162,7 @@ public static class HeadspaceForm
         );
     }
 
-    private static (DailySpan When, (double, double, double) Watts) Lamp(CaseForm outer)
+    private static (DailySpan When, (double, double, double) Watts) Lamp(TreeForm outer)
     {
         if (outer.OptionalObject("lamp", "a lamp") is not { } form)
         {
@@ -176,15 +181,10 @@ public static class HeadspaceForm
         return (new DailySpan(on, off >= on ? off : off + 24.0), watts);
     }
 
-    private static ImmutableArray<(DailySpan, double)> Mists(CaseForm form)
+    private static ImmutableArray<(DailySpan, double)> Mists(TreeForm form)
     {
-        if (!form.Has("mist"))
-        {
-            return [];
-        }
-
         var mists = ImmutableArray.CreateBuilder<(DailySpan, double)>();
-        foreach (var one in form.Objects("mist", "a mist", MostMists))
+        foreach (var one in form.OptionalObjects("mist", "a mist", MostMists))
         {
             double hour = one.Number("hour", DayHour);
             double seconds = one.Number("seconds", NumberRange.UpTo(86_400.0));
@@ -196,7 +196,7 @@ public static class HeadspaceForm
         return mists.ToImmutable();
     }
 
-    private static (double Air, double Glass, double Soil, double Humidity) Start(CaseForm outer)
+    private static (double Air, double Glass, double Soil, double Humidity) Start(TreeForm outer)
     {
         if (outer.Object("start", "a start") is not { } form)
         {

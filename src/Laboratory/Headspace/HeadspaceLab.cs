@@ -110,7 +110,9 @@ public sealed class HeadspaceLab
             var (glass, soil) = (span.Totals.Surfaces[0], span.Totals.Surfaces[1]);
             state = span.State;
             vented += span.Totals.VentedKilograms;
-            evaporated += soil.SuppliedKilograms - soil.CondensedKilograms;
+
+            // What the air cannot hold settles on the soil, so that it gives that much less.
+            evaporated += soil.SuppliedKilograms - soil.CondensedKilograms - span.Totals.SettledKilograms;
             dripped += glass.DrippedKilograms;
             onFilm += glass.MistedKilograms;
             misted += glass.MistedKilograms + soil.MistedKilograms;

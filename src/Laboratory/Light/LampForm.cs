@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain.Photometry;
+using Litterfall.Domain.Trees;
 using Litterfall.Laboratory.Cases;
 using Litterfall.Physics.Light;
 
@@ -14,11 +15,11 @@ public sealed class LampForm(string path, ImmutableArray<string>.Builder notes, 
 {
     private static readonly string[] Kinds = ["rectangle", "point", "disc", "line", "file"];
     private static readonly NumberRange Place = NumberRange.Within(100.0);
-    private static readonly NumberRange Size = NumberRange.Positive(100.0);
+    private static readonly NumberRange Size = new(1e-6, 100.0);
     private static readonly NumberRange Flux = NumberRange.UpTo(1e9);
 
     /// <summary>The lamp; nothing on a fault.</summary>
-    public ImmutableArray<Luminaire> Read(CaseForm f)
+    public ImmutableArray<Luminaire> Read(TreeForm f)
     {
         string[] named = [.. Kinds.Where(f.Has)];
         if (named.Length != 1)
@@ -52,9 +53,9 @@ public sealed class LampForm(string path, ImmutableArray<string>.Builder notes, 
         return inner.IsGood ? lamps : [];
     }
 
-    private static Point3 At(CaseForm f) => LightForm.Three(f, "centerM", Place);
+    private static Point3 At(TreeForm f) => LightForm.Three(f, "centerM", Place);
 
-    private static ImmutableArray<Luminaire> Rectangle(CaseForm f)
+    private static ImmutableArray<Luminaire> Rectangle(TreeForm f)
     {
         var center = At(f);
         var size = f.Numbers("sizeM", Size, 2);
@@ -68,7 +69,7 @@ public sealed class LampForm(string path, ImmutableArray<string>.Builder notes, 
         return [Luminaire.Rectangle(center, (size[0], size[1]), lumens)];
     }
 
-    private static ImmutableArray<Luminaire> Point(CaseForm f)
+    private static ImmutableArray<Luminaire> Point(TreeForm f)
     {
         var at = LightForm.Three(f, "positionM", Place);
         if (f.Has("candela") && f.Has("lumens"))
@@ -82,7 +83,7 @@ public sealed class LampForm(string path, ImmutableArray<string>.Builder notes, 
         return [Luminaire.Point(at, lumens)];
     }
 
-    private ImmutableArray<Luminaire> Line(CaseForm f)
+    private ImmutableArray<Luminaire> Line(TreeForm f)
     {
         var from = LightForm.Three(f, "fromM", Place);
         var to = LightForm.Three(f, "toM", Place);
@@ -100,7 +101,7 @@ public sealed class LampForm(string path, ImmutableArray<string>.Builder notes, 
         return [Luminaire.Line(from, to, lumens)];
     }
 
-    private ImmutableArray<Luminaire> File(CaseForm f)
+    private ImmutableArray<Luminaire> File(TreeForm f)
     {
         string? named = f.Text("path");
         var center = At(f);

@@ -27,4 +27,11 @@ public sealed record LightOutcome(
     double[]? Map,
     ImmutableArray<(string Name, double Share)> Budget,
     double Milliseconds
-);
+)
+{
+    /// <summary>True where every number is one.</summary>
+    public bool IsFinite =>
+        Points.All(double.IsFinite)
+        && (Map?.All(double.IsFinite) ?? true)
+        && Budget.All(b => double.IsFinite(b.Share));
+}

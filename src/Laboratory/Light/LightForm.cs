@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using Litterfall.Laboratory.Cases;
+using Litterfall.Domain.Trees;
 using Litterfall.Physics.Light;
 
 namespace Litterfall.Laboratory.Light;
@@ -7,24 +7,24 @@ namespace Litterfall.Laboratory.Light;
 /// <summary>The case of <c>lab light</c>: from the form to the engine's own box and lamps.</summary>
 public sealed class LightForm
 {
-    private const int MostThings = 500;
-    private const int MostPoints = 20_000;
-    private const int MostCells = 1_000_000;
+    private const int MostThings = 200;
+    private const int MostPoints = 5_000;
+    private const int MostCells = 250_000;
     private const double Beside = 1e-6;
-    private static readonly NumberRange Length = NumberRange.Positive(20.0);
+    private static readonly NumberRange Length = new(1e-3, 20.0);
     private static readonly NumberRange Place = NumberRange.Within(100.0);
     private static readonly NumberRange Share = NumberRange.UpTo(1.0);
-    private readonly CaseForm form;
+    private readonly TreeForm form;
     private readonly string path;
     private readonly ImmutableArray<string>.Builder notes = ImmutableArray.CreateBuilder<string>();
     private (double Length, double Depth, double Height) box;
 
-    private LightForm(CaseForm form, string path) => (this.form, this.path) = (form, path);
+    private LightForm(TreeForm form, string path) => (this.form, this.path) = (form, path);
 
     /// <summary>The checked case, or null and faults on the form.</summary>
     /// <param name="form">The form.</param>
     /// <param name="path">The case file, from which the paths of luminaire files count.</param>
-    public static LightCase? Read(CaseForm form, string path) => new LightForm(form, path).Read();
+    public static LightCase? Read(TreeForm form, string path) => new LightForm(form, path).Read();
 
     private LightCase? Read()
     {
@@ -86,7 +86,7 @@ public sealed class LightForm
         return faces;
     }
 
-    private static FaceFinish Face(CaseForm walls, string name)
+    private static FaceFinish Face(TreeForm walls, string name)
     {
         var (word, inner) = walls.WordOrObject(name, "a wall", "black", "open");
         if (inner is null)
@@ -120,7 +120,7 @@ public sealed class LightForm
         return face ?? FaceFinish.Black;
     }
 
-    private static PaneOptics? Pane(CaseForm glass)
+    private static PaneOptics? Pane(TreeForm glass)
     {
         double thickness = glass.Number("thicknessMm", NumberRange.UpTo(1000.0));
         double index = glass.Number(
@@ -168,14 +168,14 @@ public sealed class LightForm
         return lid;
     }
 
-    private LightBlock Block(CaseForm f)
+    private LightBlock Block(TreeForm f)
     {
         var block = new LightBlock(Extent(f), f.Number("reflectance", Share));
         f.Close();
         return block;
     }
 
-    private Canopy Leaves(CaseForm f)
+    private Canopy Leaves(TreeForm f)
     {
         var canopy = new Canopy(Extent(f), f.Number("leafAreaPerM", NumberRange.UpTo(1e4)))
         {
@@ -186,7 +186,7 @@ public sealed class LightForm
         return canopy;
     }
 
-    private static Box3 Extent(CaseForm f)
+    private static Box3 Extent(TreeForm f)
     {
         var from = Three(f, "fromM", Place);
         var to = Three(f, "toM", Place);
@@ -199,7 +199,7 @@ public sealed class LightForm
     }
 
     /// <summary>Three numbers as a point.</summary>
-    public static Point3 Three(CaseForm f, string key, NumberRange range)
+    public static Point3 Three(TreeForm f, string key, NumberRange range)
     {
         var values = f.Numbers(key, range, 3);
         if (values.Length == 3)
@@ -215,7 +215,7 @@ public sealed class LightForm
         return default;
     }
 
-    private Receiver Point(CaseForm f)
+    private Receiver Point(TreeForm f)
     {
         var at = Three(f, "positionM", Place);
         var normal = f.Has("normal") ? Three(f, "normal", NumberRange.Within(1e6)) : Point3.Up;
@@ -254,7 +254,7 @@ public sealed class LightForm
         map.Close();
         if (map.IsGood && (long)x * y > MostCells)
         {
-            map.Refuse("cellsX", "the map has more than a million cells", "fewer cells");
+            map.Refuse("cellsX", "the map has more than 250 000 cells", "fewer cells");
         }
 
         if (map.IsGood && height > box.Height)

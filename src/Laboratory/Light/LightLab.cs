@@ -12,7 +12,7 @@ public static class LightLab
     /// <summary>Runs a case.</summary>
     /// <param name="asked">The case.</param>
     /// <param name="progress">Told the lamps done.</param>
-    /// <param name="cancel">Cancels between lamps.</param>
+    /// <param name="cancel">Cancels between lamps and between points.</param>
     /// <exception cref="OperationCanceledException">It was canceled.</exception>
     public static LightOutcome Run(LightCase asked, Action<double> progress, CancellationToken cancel)
     {
@@ -22,17 +22,14 @@ public static class LightLab
         var fine = points.Length > 0 ? new LightModel(asked.Scene, LightDetail.Fine) : null;
         var live = map is not null ? new LightModel(asked.Scene, LightDetail.Live) : null;
         var budget = new Budget(asked.Scene);
+        var lit = new List<LitLamp>(asked.Lamps.Length);
         for (int k = 0; k < asked.Lamps.Length; k++)
         {
             cancel.ThrowIfCancellationRequested();
             var lamp = asked.Lamps[k];
             if (fine is not null)
             {
-                var lit = fine.Light(lamp);
-                for (int i = 0; i < points.Length; i++)
-                {
-                    points[i] += fine.At(asked.Points[i], lit);
-                }
+                lit.Add(fine.Light(lamp));
             }
 
             if (live is not null)
@@ -46,6 +43,12 @@ public static class LightLab
 
             budget.Add(LightTracer.Of(asked.Scene, lamp, Rays), lamp.Lumens);
             progress(k + 1);
+        }
+
+        for (int i = 0; i < points.Length; i++)
+        {
+            cancel.ThrowIfCancellationRequested();
+            points[i] = fine!.At(asked.Points[i], lit).Sum();
         }
 
         return new LightOutcome(

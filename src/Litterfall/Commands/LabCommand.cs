@@ -156,6 +156,14 @@ internal static class LabCommand
             progress.Begin(asked.Lamps.Length);
             var outcome = LightLab.Run(asked, progress.Past, cancel);
             progress.Dispose();
+            if (!outcome.IsFinite)
+            {
+                return Exit.NotSolved(
+                    json,
+                    new TextFault(path, 1, 1, "the light of a point is not a number", "a simpler box")
+                );
+            }
+
             Console.Out.Write(json ? LightText.Json(asked, outcome) + "\n" : LightText.Table(asked, outcome));
             return Exit.Done;
         }
@@ -195,6 +203,15 @@ internal static class LabCommand
             progress.Begin(reading.Value!.Days);
             var outcome = CrewLab.Run(reading.Value!, progress.Past, cancel);
             progress.Dispose();
+            if (outcome.StoppedEarly is { } stop)
+            {
+                var message = $"the run stopped on day {stop.Day}: {stop.Reason}";
+                return Exit.NotSolved(
+                    json,
+                    new TextFault(path, 1, 1, message, "fewer days, a carryingCapacity or more removal")
+                );
+            }
+
             Console.Out.Write(json ? CrewText.Json(outcome) + "\n" : CrewText.Table(outcome));
             return Exit.Done;
         }

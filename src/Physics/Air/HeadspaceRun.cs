@@ -9,6 +9,7 @@ internal sealed class HeadspaceRun
     private const double ShortestStepSeconds = 1e-3;
     private const double MostGrowth = 2.5;
     private const double MostShrink = 0.3;
+    private const double LeastRatio = 1e-6;
     private readonly HeadspaceShape shape;
     private readonly HeadspaceControl control;
     private readonly HeadspaceArrays now;
@@ -83,6 +84,8 @@ internal sealed class HeadspaceRun
         {
             var start = new RoomPoint(air, vapor);
             bool solved = equations.TrySolve(drive, start, time + (0.5 * seconds), seconds);
+            bool holds = !solved || IsWithinLaws();
+            solved &= holds;
             error = solved ? Error(seconds) : double.PositiveInfinity;
             if (solved && (error <= 4.0 * control.ErrorKelvin || seconds <= control.FirstStepSeconds))
             {
@@ -92,12 +95,30 @@ internal sealed class HeadspaceRun
 
             if (seconds < ShortestStepSeconds)
             {
-                return "the balance of air, vapor and surfaces has no solution";
+                return holds ? "the balance of air, vapor and surfaces has no solution" : Beyond();
             }
 
             seconds *= 0.25;
         }
     }
+
+    /// <summary>True where air and surfaces lie where the laws of moist air hold.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    private bool IsWithinLaws()
+    {
+        bool holds = MoistAir.Holds(equations.AirCelsius);
+        for (int i = 0; i < surfaces.Length && holds; i++)
+        {
+            holds = MoistAir.Holds(now.Inner[i]);
+        }
+
+        return holds && equations.HumidityRatio >= -LeastRatio;
+    }
+
+    private static string Beyond() =>
+        FormattableString.Invariant(
+            $"air or a surface leaves the {MoistAir.ColdestLawCelsius:0} to {MoistAir.WarmestLawCelsius:0} °C"
+        ) + " in which the laws of moist air hold";
 
     private double Next(double seconds, double error)
     {

@@ -119,6 +119,18 @@ public static class MoistAir
     public static double VirtualKelvin(double celsius, double humidityRatio) =>
         (celsius + Constants.ZeroCelsiusKelvin) * (1.0 + (0.608 * humidityRatio));
 
+    /// <summary>Coldest air and surface that is computed, °C; far below every room.</summary>
+    public const double ColdestLawCelsius = -60.0;
+
+    /// <summary>
+    /// Warmest air and surface that is computed, °C: near boiling the humidity ratio has no bound.
+    /// </summary>
+    public const double WarmestLawCelsius = 95.0;
+
+    /// <summary>True where the laws of moist air hold.</summary>
+    /// <param name="celsius">Temperature, °C.</param>
+    public static bool Holds(double celsius) => celsius is >= ColdestLawCelsius and <= WarmestLawCelsius;
+
     /// <summary>Dew point, °C: Newton on the logarithm of the saturation pressure.</summary>
     /// <param name="vaporPascals">
     /// Pressure of the vapor, Pa, 100 to 100 000; air drier than 0.01 Pa counts as that dry.

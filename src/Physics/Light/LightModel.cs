@@ -8,11 +8,17 @@ namespace Litterfall.Physics.Light;
 /// <param name="Points">Points of the rule between two bends, for single places.</param>
 public sealed record LightDetail(double PatchMeters, int Mirrors, int Points)
 {
+    /// <summary>
+    /// Most patches: in a box with more than these the sides are longer, for the work grows with the
+    /// square of their number. A box of 60 x 45 x 45 cm has 600 of 5 cm.
+    /// </summary>
+    public int MostPatches { get; init; } = 1000;
+
     /// <summary>For drawings that follow the hand: 5 cm, two mirrors.</summary>
     public static readonly LightDetail Live = new(0.05, 2, 4);
 
     /// <summary>For single cases: 2.5 cm, three mirrors.</summary>
-    public static readonly LightDetail Fine = new(0.025, 3, 6);
+    public static readonly LightDetail Fine = new(0.025, 3, 6) { MostPatches = 3500 };
 }
 
 /// <summary>Cells of a level map.</summary>
@@ -46,7 +52,7 @@ public sealed class LightModel
     /// <param name="scene">The box.</param>
     /// <param name="detail">How finely.</param>
     public LightModel(LightScene scene, LightDetail detail)
-        : this(scene, detail, new PatchNet(scene, detail.PatchMeters), new Nodes()) { }
+        : this(scene, detail, new PatchNet(scene, detail), new Nodes()) { }
 
     private LightModel(LightScene scene, LightDetail detail, PatchNet net, Nodes lastMap)
     {
@@ -83,17 +89,33 @@ public sealed class LightModel
     /// <summary>Illuminance at a place, lx.</summary>
     /// <param name="receiver">The place and the direction it faces.</param>
     /// <param name="lamp">A lamp of <see cref="Light"/>.</param>
-    public double At(Receiver receiver, LitLamp lamp)
+    public double At(Receiver receiver, LitLamp lamp) => At(receiver, [lamp])[0];
+
+    /// <summary>
+    /// Illuminance of several lamps at a place, lx: what the box alone decides is found once.
+    /// </summary>
+    /// <param name="receiver">The place and the direction it faces.</param>
+    /// <param name="lamps">Lamps of <see cref="Light"/>.</param>
+    public double[] At(Receiver receiver, IReadOnlyList<LitLamp> lamps)
     {
-        double sum = WithMirrors(receiver, lamp.Lamp);
-        if (lamp.Exitance.Length > 0)
+        double[] sums = new double[lamps.Count];
+        double[]? factors = null;
+        for (int i = 0; i < sums.Length; i++)
         {
-            double[] factors = new double[lamp.Exitance.Length];
-            net.Gather(receiver, factors);
-            sum += PatchNet.Dot(factors, lamp.Exitance);
+            sums[i] = WithMirrors(receiver, lamps[i].Lamp);
+            if (lamps[i].Exitance.Length > 0)
+            {
+                if (factors is null)
+                {
+                    factors = new double[lamps[i].Exitance.Length];
+                    net.Gather(receiver, factors);
+                }
+
+                sums[i] += PatchNet.Dot(factors, lamps[i].Exitance);
+            }
         }
 
-        return sum;
+        return sums;
     }
 
     /// <summary>Illuminance straight from the lamp through the lid, past blocks and leaves, lx.</summary>

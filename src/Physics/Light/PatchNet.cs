@@ -11,6 +11,8 @@ namespace Litterfall.Physics.Light;
 internal sealed class PatchNet
 {
     private const int MostSweeps = 200;
+    private const double CoarsestMeters = 1.0;
+    private const double FewThings = 20.0;
     private const double Settled = 1e-7;
     private readonly LightScene scene;
     private readonly ImmutableArray<Glass> mirrors;
@@ -18,14 +20,36 @@ internal sealed class PatchNet
     private readonly ImmutableArray<PatchFace> all;
     private readonly double[] factors;
 
-    public PatchNet(LightScene scene, double longestMeters)
+    public PatchNet(LightScene scene, LightDetail detail)
     {
         this.scene = scene;
         mirrors = [.. Mirrors(scene).Select(m => m.With(scene))];
         straight = ([.. scene.Blocks.Select(b => b.Extent)], [.. scene.Canopies]);
-        all = [.. Faces(scene, longestMeters), .. BlockFaces(scene, longestMeters)];
+        all = Bounded(scene, detail);
         Patches = [.. all.SelectMany(f => f.Patches)];
         factors = GatherAll([.. Patches.Select(p => p.Receiver)]);
+    }
+
+    /// <summary>
+    /// Patches no longer than asked for, or as much longer as keeps their number in bounds: the work grows
+    /// with its square, and with the things that stand in the way.
+    /// </summary>
+    private static ImmutableArray<PatchFace> Bounded(LightScene scene, LightDetail detail)
+    {
+        double things = scene.Blocks.Length + scene.Canopies.Length;
+        double most = detail.MostPatches / Math.Sqrt(Math.Max(1.0, things / FewThings));
+        double longest = detail.PatchMeters;
+        while (true)
+        {
+            ImmutableArray<PatchFace> faces = [.. Faces(scene, longest), .. BlockFaces(scene, longest)];
+            double over = faces.Sum(f => f.Patches.Length) / most;
+            if (over <= 1.0 || longest >= CoarsestMeters)
+            {
+                return faces;
+            }
+
+            longest *= Math.Max(1.05, Math.Sqrt(over));
+        }
     }
 
     /// <summary>

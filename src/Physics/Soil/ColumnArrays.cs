@@ -24,6 +24,7 @@ internal sealed class ColumnArrays
         Change = new double[nodes];
         Rate = new double[nodes];
         Owed = new double[nodes];
+        Given = new double[nodes];
         Width = new double[nodes];
         Knee = new double[nodes];
         IsSteep = new bool[nodes];
@@ -71,6 +72,9 @@ internal sealed class ColumnArrays
 
     /// <summary>What earlier steps missed and no later one has made good yet, m.</summary>
     public double[] Owed { get; }
+
+    /// <summary>What was missed and stands in <see cref="OldWater"/> to be made good, m.</summary>
+    public double[] Given { get; }
 
     /// <summary>Thickness of the half cells of each node together, m.</summary>
     public double[] Width { get; }

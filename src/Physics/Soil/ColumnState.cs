@@ -9,7 +9,14 @@ namespace Litterfall.Physics.Soil;
 /// <c>[node × zones + zone]</c>. All zones share the last node, the foot.
 /// </param>
 /// <param name="StoreMeters">Water taken by the store below the foot, m over the whole area.</param>
-public sealed record ColumnState(double Seconds, ImmutableArray<double> HeadMeters, double StoreMeters = 0.0);
+public sealed record ColumnState(double Seconds, ImmutableArray<double> HeadMeters, double StoreMeters = 0.0)
+{
+    /// <summary>
+    /// What the equations of the last step missed at each node, m: the next run makes it good, so that the
+    /// misses of many short runs do not add up. Empty for none.
+    /// </summary>
+    public ImmutableArray<double> OwedMeters { get; init; } = [];
+}
 
 /// <summary>Running totals of a run, m of water over the whole area.</summary>
 public sealed record ColumnTotals

@@ -56,6 +56,7 @@ internal sealed class RichardsRun
         Array.Copy(arrays.Water, arrays.OldWater, arrays.Water.Length);
         equations.OldLowerWater = equations.LowerWater;
         startWater = Stored();
+        TakeOver(start.OwedMeters);
         nextSeconds = control.FirstStepSeconds;
         lastForcing = new SurfaceForcing(double.NaN, 0.0, 0.0);
         equations.Fix();
@@ -63,7 +64,28 @@ internal sealed class RichardsRun
 
     public ColumnTotals Totals { get; private set; } = new();
 
-    public ColumnState State() => new(time, ImmutableArray.Create(arrays.Head), equations.StoreMeters);
+    public ColumnState State() => new(time, ImmutableArray.Create(arrays.Head), equations.StoreMeters)
+        {
+            OwedMeters = [.. arrays.Owed.Zip(arrays.Given, (owed, given) => owed + given)],
+        };
+
+    /// <summary>What an earlier run missed enters the first step as it would have there.</summary>
+    private void TakeOver(ImmutableArray<double> owed)
+    {
+        if (owed.IsDefaultOrEmpty)
+        {
+            return;
+        }
+
+        owed.CopyTo(arrays.Owed);
+        int footNode = (columns.Nodes - 1) * columns.Zones;
+        for (int i = 0; i < footNode; i++)
+        {
+            arrays.OldWater[i] -= Carried(0.0, i);
+        }
+
+        equations.OldLowerWater -= Carried(0.0, footNode);
+    }
 
     public ColumnResult Result(ImmutableArray<ColumnReport> reports) =>
         new()
@@ -252,6 +274,7 @@ internal sealed class RichardsRun
         double all = miss + arrays.Owed[node];
         double carried = above > DryWaterContent * arrays.Width[node] ? all : Math.Clamp(all, -most, most);
         arrays.Owed[node] = all - carried;
+        arrays.Given[node] = carried;
         return carried;
     }
 

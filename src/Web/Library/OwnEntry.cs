@@ -78,24 +78,11 @@ public static class OwnEntry
     /// <summary>Saves an entry; null when it is good, else what is wrong with it.</summary>
     public static async Task<string?> AddAsync(BenchLibrary library, string text, string note)
     {
-        string? key;
-        try
+        var read = CatalogReader.ReadKey("the entry", text);
+        if (read.Value is not { } key)
         {
-            using var document = JsonDocument.Parse(text);
-            key =
-                document.RootElement.ValueKind == JsonValueKind.Object
-                && document.RootElement.TryGetProperty("key", out var found)
-                    ? found.GetString()
-                    : null;
-        }
-        catch (JsonException e)
-        {
-            return $"Line {e.LineNumber + 1}: this is no JSON; expected an entry like the one shown.";
-        }
-
-        if (key is null)
-        {
-            return "The entry has no key; expected \"key\": \"own-bark\".";
+            var first = read.Faults[0];
+            return $"Line {first.Line}: {first.Message}; expected {first.Expected}.";
         }
 
         var faults = await library.AddAsync(key, text, note);

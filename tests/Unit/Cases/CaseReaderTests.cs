@@ -6,6 +6,7 @@ using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;
 using Litterfall.Domain.Lists;
+using Litterfall.Domain.Trees;
 using Litterfall.Laboratory.Cases;
 
 namespace Litterfall.UnitTests.Cases;
@@ -30,6 +31,8 @@ public sealed class CaseReaderTests
             { "{ \"a\": 1,\n  \"a\": 2 }", 2, 3, "twice" },
             { "{ \"a\": 1e999 }", 1, 8, "too large" },
             { "{ \"a\": \"\\ud800\" }", 1, 8, "half a character" },
+            { "{ \"a\": \"\\u0000\" }", 1, 8, "control character" },
+            { "{ \"a\": 5e-324 }", 1, 8, "too small" },
             { "{ \"a\": 1,\n\n    \"b\": 2 }", 3, 5, "no key 'b'" },
             { "{ \"a\": \"1\" }", 1, 8, "the text '1'" },
             { "{ \"a\": null }", 1, 8, "a is null" },
@@ -150,6 +153,15 @@ public sealed class CaseReaderTests
             });
     }
 
+    /// <summary>A minus before nothing is a slip where nothing below 0 is taken.</summary>
+    [Fact]
+    public void A_minus_before_nothing_is_refused_where_all_are_0_or_more()
+    {
+        Assert.True(double.IsPositive((double)ReadA("{ \"a\": -0 }").Value!));
+        var reading = Read<object>("{ \"a\": -0 }", form => form.Number("a", NumberRange.UpTo(1)));
+        Assert.Equal("a is -0", Assert.Single(reading.Faults).Message);
+    }
+
     private static string Only(string text) => Assert.Single(ReadA(text).Faults).Message;
 
     private static Reading<object> ReadA(string text) => Read<object>(text, form =>
@@ -159,6 +171,6 @@ public sealed class CaseReaderTests
             return a;
         });
 
-    private static Reading<T> Read<T>(string text, Func<CaseForm, T?> read)
+    private static Reading<T> Read<T>(string text, Func<TreeForm, T?> read)
         where T : class => CaseFile.Read("case.json", Encoding.UTF8.GetBytes(text), read);
 }

@@ -1,5 +1,6 @@
 using Litterfall.Domain;
 using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Trees;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Keys;
 using Litterfall.UnitTests.House;

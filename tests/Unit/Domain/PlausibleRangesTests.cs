@@ -1,4 +1,5 @@
 using Litterfall.App.Files;
+using Litterfall.Domain.Keys;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
@@ -85,9 +86,27 @@ public sealed class PlausibleRangesTests
     {
         var lamps = string.Join(", ", Enumerable.Repeat("{ lamp: led-bar-6500k }", 100));
         Assert.Contains(
-            "1 to 24",
+            FormattableString.Invariant($"1 to {PlausibleCounts.Lamps}"),
             Assert.Single(Faults($"lamps: [ {lamps} ]")).Expected,
             StringComparison.Ordinal
+        );
+    }
+
+    /// <summary>Each lamp is followed to each plant: many of both are refused before it begins.</summary>
+    [Fact]
+    public void Many_lamps_over_many_lines_of_plants_are_refused()
+    {
+        const string lamp = "{ lamp: led-bar-6500k, watts: 5 }";
+        string Lamps(int count) => $"lamps: [ {string.Join(", ", Enumerable.Repeat(lamp, count))} ]\n";
+        static bool IsOfBoth(TextFault f) => f.Message.Contains("lines of plants", StringComparison.Ordinal);
+        const string plant = "{ plant: fittonia-albivenis, at: { x: 10 cm, y: 10 cm } }";
+        string plants = $"plants: [ {string.Join(", ", Enumerable.Repeat(plant, 100))} ]\n";
+        var most = PlausibleCounts.LampsTimesPlants / 100;
+        Assert.DoesNotContain(Faults(Lamps(most) + plants), IsOfBoth);
+        Assert.Contains(Faults(Lamps(most + 1) + plants), IsOfBoth);
+        Assert.Equal(
+            PlausibleCounts.LampsTimesPlants.ToString(System.Globalization.CultureInfo.InvariantCulture),
+            PlausibleCounts.LampsTimesPlantsWords
         );
     }
 

@@ -63,6 +63,53 @@ public sealed class EntryMemberTests
     public void An_unknown_kind_is_refused_with_a_near_word() =>
         Assert.Contains("perhaps soil", Assert.Single(Faults("soill", "")).Message, StringComparison.Ordinal);
 
+    /// <summary>Texts of another kind, broken texts and control characters have their place.</summary>
+    [Theory]
+    [InlineData("""{"key":5}""", 1, 8, "key is 5")]
+    [InlineData("""{"key":null}""", 1, 8, "key is null")]
+    [InlineData("""{"kind":"soil"}""", 1, 1, "lacks 'key'")]
+    [InlineData("""{"key":"\ud800"}""", 1, 8, "half a character")]
+    [InlineData("""{"key":"a\u0000"}""", 1, 8, "control character")]
+    [InlineData("[]", 1, 1, "a list")]
+    [InlineData("{", 1, 2, "not JSON")]
+    public void A_key_that_is_none_is_refused_with_its_place(string text, int line, int column, string says)
+    {
+        var fault = CatalogReader.ReadKey("own", text).Faults[0];
+        Assert.Equal((line, column), (fault.Line, fault.Column));
+        Assert.Contains(says, fault.Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>An own value is held against what the library knows, and told where it stands.</summary>
+    [Theory]
+    [InlineData("pack", "litres", "1e-9", "L", false)]
+    [InlineData("pack", "litres", "20", "L", true)]
+    [InlineData("pack", "litres", "20", "kg", false)]
+    [InlineData("soil", "bulkDensityDry", "-90", "kg/m3", false)]
+    [InlineData("soil", "bulkDensityDry", "90", "kg/m3", true)]
+    [InlineData("soil", "n1", "1", "1", false)]
+    [InlineData("moss", "l", "-2.1", "1", true)]
+    [InlineData("crew", "breedingStopsAt", "-0.02", "MPa", true)]
+    [InlineData("crew", "T0", "9", "C", true)]
+    [InlineData("crew", "T0", "900", "C", false)]
+    public void An_own_value_lies_in_the_range_of_its_kind(
+        string kind,
+        string name,
+        string number,
+        string unit,
+        bool isTaken
+    )
+    {
+        var text = $$"""
+            [ { "key": "own", "kind": "{{kind}}", "name": "own",
+                "values": { "{{name}}": { "value": {{number}}, "unit": "{{unit}}" } } } ]
+            """;
+        var workshop = WorkshopReader.Read("own", [new CatalogFile("own.json", text)]);
+        Assert.True(workshop.IsGood, string.Join('\n', workshop.Faults));
+        var faults = WorkshopReader.Unknown(SampleFiles.Catalog.With(workshop.Value!), "own");
+        Assert.Equal(isTaken, faults.Count == 0);
+        Assert.All(faults, fault => Assert.Equal(("own.json", 2), (fault.File, fault.Line)));
+    }
+
     [Fact]
     public void Words_and_kinds_lead_to_each_other() =>
         Assert.All(EntryKinds.All, kind => Assert.Equal(kind, EntryKinds.Find(kind.Word())));

@@ -23,6 +23,9 @@ public sealed class SpectrumTableTests
     [InlineData("400,1\n400,2\n700,1\n", 2, "do not rise")]
     [InlineData("400,1\n700,-1\n", 2, "cannot belong to a spectrum")]
     [InlineData("400,1\n700\n", 2, "not a row of a spectrum")]
+    [InlineData("400,1\n500,1e308\n700,1\n", 2, "cannot belong to a spectrum")]
+    [InlineData("400,5e-324\n700,5e-324\n", 1, "does not cover visible light")]
+    [InlineData("400,1\n500,NaN\n700,1\n", 2, "not a row of a spectrum")]
     [InlineData("400,0\n700,0\n", 1, "does not cover visible light")]
     public void Wrong_tables_get_one_sentence(string text, int line, string message)
     {

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Litterfall.Laboratory.Cases;
+namespace Litterfall.Domain.Trees;
 
 /// <summary>
 /// A value over time that holds from its hour until the next; before the first hour it is 0.

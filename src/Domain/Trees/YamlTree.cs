@@ -2,12 +2,17 @@ using Litterfall.Domain.Faults;
 using YamlDotNet.Core;
 using YamlDotNet.Core.Events;
 
-namespace Litterfall.Domain.DesignFile;
+namespace Litterfall.Domain.Trees;
 
 /// <summary>
 /// Turns text into a tree with places. Anchors, tags and deep nesting have no use here and are refused.
 /// </summary>
-internal sealed class YamlTreeReader(string file, string text)
+/// <param name="file">Name of the text in messages.</param>
+/// <param name="text">The text.</param>
+/// <param name="slip">
+/// Finds a slip of the pen at or before a line that cannot be read, in the keys the reader knows.
+/// </param>
+internal sealed class YamlTree(string file, string text, Func<int, TextFault?>? slip = null)
 {
     private const int DeepestNesting = 12;
     private const string PlainForm = "plain keys and values as `litterfall new` writes them";
@@ -15,7 +20,7 @@ internal sealed class YamlTreeReader(string file, string text)
     private ParsingEvent current = null!;
 
     /// <summary>The root, or the first fault.</summary>
-    public (FileNode? Root, TextFault? Fault) Read()
+    public (TreeNode? Root, TextFault? Fault) Read()
     {
         try
         {
@@ -89,7 +94,7 @@ internal sealed class YamlTreeReader(string file, string text)
         var known = Array.Find(Explanations, x =>
             e.Message.Contains(x.Says, StringComparison.OrdinalIgnoreCase)
         );
-        return MissingColon.Find(file, text, (int)e.Start.Line)
+        return slip?.Invoke((int)e.Start.Line)
             ?? Fault(e.Start, known.Message ?? "the line cannot be read", known.Expected ?? PlainForm);
     }
 
@@ -105,7 +110,7 @@ internal sealed class YamlTreeReader(string file, string text)
         current = parser.Current!;
     }
 
-    private FileNode ReadNode(int depth, bool inFlow)
+    private TreeNode ReadNode(int depth, bool inFlow)
     {
         if (depth > DeepestNesting)
         {
@@ -131,16 +136,23 @@ internal sealed class YamlTreeReader(string file, string text)
         };
     }
 
-    private static FileScalar ReadScalar(YamlDotNet.Core.Events.Scalar scalar, bool inFlow) =>
-        new(Span(scalar.Start, scalar.End), scalar.Value, scalar.Style, inFlow);
+    private static TreeScalar ReadScalar(YamlDotNet.Core.Events.Scalar scalar, bool inFlow) =>
+        new(
+            Span(scalar.Start, scalar.End),
+            scalar.Value,
+            scalar.Style == ScalarStyle.Plain ? ScalarForm.Plain : ScalarForm.Quoted
+        )
+        {
+            InFlow = inFlow,
+        };
 
-    private FileMap ReadMap(MappingStart start, int depth, bool inFlow)
+    private TreeMap ReadMap(MappingStart start, int depth, bool inFlow)
     {
-        var members = new List<(FileScalar, FileNode)>();
+        var members = new List<(TreeScalar, TreeNode)>();
         var seen = new HashSet<string>(StringComparer.Ordinal);
         for (Next(); current is not MappingEnd; Next())
         {
-            if (ReadNode(depth + 1, inFlow) is not FileScalar key)
+            if (ReadNode(depth + 1, inFlow) is not TreeScalar key)
             {
                 throw Trouble(start.Start, "a key must be a word", PlainForm);
             }
@@ -152,7 +164,7 @@ internal sealed class YamlTreeReader(string file, string text)
                         file,
                         key.Span.Line,
                         key.Span.Column,
-                        $"the key '{Shown(key.Text)}' stands here twice",
+                        $"the key '{TreeNode.Shown(key.Text)}' stands here twice",
                         "each key once"
                     )
                 );
@@ -162,21 +174,19 @@ internal sealed class YamlTreeReader(string file, string text)
             members.Add((key, ReadNode(depth + 1, inFlow)));
         }
 
-        return new FileMap(Span(start.Start, current.End), members, inFlow);
+        return new TreeMap(Span(start.Start, current.End), members) { InFlow = inFlow };
     }
 
-    private FileList ReadList(SequenceStart start, int depth, bool inFlow)
+    private TreeList ReadList(SequenceStart start, int depth, bool inFlow)
     {
-        var items = new List<FileNode>();
+        var items = new List<TreeNode>();
         for (Next(); current is not SequenceEnd; Next())
         {
             items.Add(ReadNode(depth + 1, inFlow));
         }
 
-        return new FileList(Span(start.Start, current.End), items);
+        return new TreeList(Span(start.Start, current.End), items);
     }
-
-    internal static string Shown(string text) => text.Length <= 40 ? text : text[..40] + "…";
 
     private static TextSpan Span(Mark start, Mark end) =>
         new((int)start.Index, (int)end.Index, (int)start.Line, (int)start.Column);

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Litterfall.Laboratory.Cases;
+namespace Litterfall.Domain.Trees;
 
 /// <summary>What a number of a case may be, and how to say it.</summary>
 /// <param name="Lowest">Lower end.</param>
@@ -23,9 +23,13 @@ public readonly record struct NumberRange(
     /// <summary>As far below 0 as above.</summary>
     public static NumberRange Within(double size) => new(-size, size);
 
-    /// <summary>True when a number may be used.</summary>
+    /// <summary>
+    /// True when a number may be used; a minus before nothing is none where all are 0 or more.
+    /// </summary>
+    /// <param name="number">A number.</param>
     public bool Takes(double number) =>
-        (TakesLowest ? number >= Lowest : number > Lowest)
+        !(number == 0.0 && double.IsNegative(number) && Lowest >= 0.0)
+        && (TakesLowest ? number >= Lowest : number > Lowest)
         && (TakesHighest ? number <= Highest : number < Highest);
 
     /// <inheritdoc/>
