@@ -128,12 +128,14 @@ public sealed class DesignStages
     /// <summary>
     /// Computes air, light and bands on all cores; afterwards every number is there at once.
     /// </summary>
-    public void Prepare()
+    /// <param name="cancel">Cancels between stages.</param>
+    public void Prepare(CancellationToken cancel = default)
     {
         _ = Box;
         _ = Layers;
         _ = Setup.Shares;
         Parallel.Invoke(
+            new ParallelOptions { CancellationToken = cancel },
             () => _ = Climate(Reach.Month),
             () => _ = Light,
             () => _ = runs.Value?.Band,

@@ -26,10 +26,11 @@ public static class DesignRun
 
     /// <summary>The same from stages of which some may be computed.</summary>
     /// <param name="numbers">Numbers of the design.</param>
-    public static DesignResult Execute(DesignNumbers numbers)
+    /// <param name="cancel">Cancels between stages and between rules.</param>
+    public static DesignResult Execute(DesignNumbers numbers, CancellationToken cancel = default)
     {
-        numbers.Stages.Prepare();
-        var findings = RuleBook.Judge(numbers);
+        numbers.Stages.Prepare(cancel);
+        var findings = RuleBook.Judge(numbers, cancel);
         return new DesignResult(numbers, findings, CheckReport.Write(numbers, findings));
     }
 }

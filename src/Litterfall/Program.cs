@@ -47,8 +47,19 @@ public static class Program
         {
             var (code, fault) = Known(e)!.Value;
             var isJson = args.Contains("--json");
-            return code == 3 ? Exit.NotSolved(isJson, fault) : Exit.Unusable(isJson, fault);
+            return code switch
+            {
+                Exit.NoNumbers => Exit.NotSolved(isJson, fault),
+                Exit.Interrupted => Stopped(isJson, fault),
+                _ => Exit.Unusable(isJson, fault),
+            };
         }
+    }
+
+    private static int Stopped(bool isJson, TextFault fault)
+    {
+        Exit.Unusable(isJson, fault);
+        return Exit.Interrupted;
     }
 
     /// <summary>What an exception means to the user; null for one that nobody expects.</summary>
@@ -60,6 +71,14 @@ public static class Program
             IOException or UnauthorizedAccessException => (
                 2,
                 new TextFault("", 1, 1, said, "a place that can be read and written")
+            ),
+            Store.StoreRefusedException refused => (
+                2,
+                new TextFault("the bench", 1, 1, said, refused.Expected)
+            ),
+            OperationCanceledException => (
+                Exit.Interrupted,
+                new TextFault("", 1, 1, "stopped before it was done", "the end of the run")
             ),
             Microsoft.Data.Sqlite.SqliteException => (
                 2,

@@ -16,9 +16,6 @@ namespace Litterfall.Web.Desk;
 /// </summary>
 public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisposable
 {
-    // Whole checks of many people take turns, so that months stay quick.
-    private static readonly SemaphoreSlim Turns = new(Math.Max(1, Environment.ProcessorCount - 1));
-
     // What would fix a finding is looked for by one at a time: it may take seconds.
     private static readonly SemaphoreSlim Searches = new(1);
     private readonly Lock gate = new();
@@ -32,6 +29,21 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
 
     /// <summary>Work of the change that was begun last; done when nothing is left to compute.</summary>
     public Task Done { get; private set; } = Task.CompletedTask;
+
+    /// <summary>
+    /// What is shown: the newest document with what is computed of it. Work on a document before never comes
+    /// back over it.
+    /// </summary>
+    public DeskLook? Look
+    {
+        get
+        {
+            lock (gate)
+            {
+                return last;
+            }
+        }
+    }
 
     /// <summary>Begins with a document: its shape is ready when this returns.</summary>
     /// <param name="document">The design.</param>
@@ -54,8 +66,8 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
         return look;
     }
 
-    /// <inheritdoc/>
-    public void Dispose()
+    /// <summary>Stops what is computed, until the next beginning.</summary>
+    public void Pause()
     {
         lock (gate)
         {
@@ -63,6 +75,9 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
             running.Cancel();
         }
     }
+
+    /// <inheritdoc/>
+    public void Dispose() => Pause();
 
     /// <summary>
     /// One worker for each desk takes the newest look and leaves out those between, so that a drag never
@@ -134,21 +149,11 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
     {
         try
         {
-            look = Lit(look, cancel);
-            if (isPassing && !look.LightIsOld)
-            {
-                return;
-            }
-
-            var month = look.Shape!.Upto(Reach.Month);
-            look = look with
-            {
-                Month = month,
-                MonthIsOld = false,
-                Views = new DesignViews(month, onScreen: true),
-                Report = CheckReport.Write(month, look.Whole?.Findings ?? []),
-            };
-            Tell(look, cancel);
+            look = await Turns.OfMachine.RunAsync(
+                WorkKind.Month,
+                () => Monthly(look, isPassing, cancel),
+                cancel
+            );
             if (!isPassing)
             {
                 await WholeAsync(look, cancel);
@@ -167,8 +172,38 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
                 $"our program could not compute it ({trouble.Message})",
                 "a number; undo goes back to a design that computes, please report this one"
             );
-            Tell(look with { Faults = [fault] }, CancellationToken.None);
+            Failed(look with { Faults = [fault] }, cancel);
         }
+    }
+
+    /// <summary>Told, unless the next change is on its way.</summary>
+    private void Failed(DeskLook look, CancellationToken cancel)
+    {
+        if (!cancel.IsCancellationRequested)
+        {
+            Tell(look, CancellationToken.None);
+        }
+    }
+
+    /// <summary>A month of air and floor; under a hand on the map of light that map alone.</summary>
+    private DeskLook Monthly(DeskLook look, bool isPassing, CancellationToken cancel)
+    {
+        look = Lit(look, cancel);
+        if (isPassing && !look.LightIsOld)
+        {
+            return look;
+        }
+
+        var month = look.Shape!.Upto(Reach.Month);
+        look = look with
+        {
+            Month = month,
+            MonthIsOld = false,
+            Views = new DesignViews(month, onScreen: true),
+            Report = CheckReport.Write(month, look.Whole?.Findings ?? []),
+        };
+        Tell(look, cancel);
+        return look;
     }
 
     /// <summary>The map of light first, while it is looked at.</summary>
@@ -187,31 +222,33 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
     /// <summary>Everything, then what would fix each finding.</summary>
     private async Task WholeAsync(DeskLook look, CancellationToken cancel)
     {
-        await Turns.WaitAsync(cancel);
-        try
+        var whole = await Turns.OfMachine.RunAsync(
+            WorkKind.Whole,
+            () => DesignRun.Execute(look.Shape!.Upto(Reach.Whole), cancel),
+            cancel
+        );
+        look = look with
         {
-            cancel.ThrowIfCancellationRequested();
-            var whole = DesignRun.Execute(look.Shape!.Upto(Reach.Whole));
-            look = look with
-            {
-                Whole = whole,
-                WholeIsOld = false,
-                Views = new DesignViews(whole.Numbers, onScreen: true),
-                Report = whole.Report,
-                Light = whole.Numbers.Light,
-                LightIsOld = false,
-            };
-            Tell(look, cancel);
-        }
-        finally
-        {
-            Turns.Release();
-        }
-
+            Whole = whole,
+            WholeIsOld = false,
+            Views = new DesignViews(whole.Numbers, onScreen: true),
+            Report = whole.Report,
+            Light = whole.Numbers.Light,
+            LightIsOld = false,
+        };
+        Tell(look, cancel);
         await Searches.WaitAsync(cancel);
         try
         {
-            look = look with { Whole = LeverSearch.With(look.Whole!, cancel), HasLevers = true };
+            look = look with
+            {
+                Whole = LeverSearch.With(
+                    look.Whole!,
+                    () => Turns.OfMachine.StandBack(cancel),
+                    cancel
+                ),
+                HasLevers = true,
+            };
             Tell(look, cancel);
         }
         finally

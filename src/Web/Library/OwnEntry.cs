@@ -10,6 +10,8 @@ namespace Litterfall.Web.Library;
 /// <summary>Entries of the workshop's own as JSON, and measured values put into a copy of ours.</summary>
 public static class OwnEntry
 {
+    private const int LongestKey = 100;
+
     private static readonly JsonWriterOptions Pretty = new()
     {
         Indented = true,
@@ -85,8 +87,14 @@ public static class OwnEntry
             key =
                 document.RootElement.ValueKind == JsonValueKind.Object
                 && document.RootElement.TryGetProperty("key", out var found)
+                && found.ValueKind == JsonValueKind.String
                     ? found.GetString()
                     : null;
+        }
+        catch (InvalidOperationException)
+        {
+            // Half of a pair of code units, such as "\ud800" alone.
+            return "The key holds half a character; expected letters, digits and hyphens.";
         }
         catch (JsonException e)
         {
@@ -96,6 +104,11 @@ public static class OwnEntry
         if (key is null)
         {
             return "The entry has no key; expected \"key\": \"own-bark\".";
+        }
+
+        if (key.Length is 0 or > LongestKey || key.Any(char.IsControl))
+        {
+            return $"The key does not read; expected 1 to {LongestKey} letters, digits and hyphens.";
         }
 
         var faults = await library.AddAsync(key, text, note);
