@@ -4,6 +4,7 @@ using Litterfall.Domain.DesignFile;
 using Litterfall.Store;
 using Litterfall.Web.Desk;
 using Litterfall.Web.Library;
+using Litterfall.Web.Sharing;
 
 // People at desks on one machine: each drags a layer for two seconds and rests for three. Told are the times
 // until

@@ -5,6 +5,7 @@ using Litterfall.Documents.Papers;
 using Litterfall.Store;
 using Litterfall.Web.Desk;
 using Litterfall.Web.Library;
+using Litterfall.Web.Sharing;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Components.Server.Circuits;

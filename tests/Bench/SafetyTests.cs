@@ -25,8 +25,8 @@ public sealed class SafetyTests(Browser browser, SharedBench shared) : Visits(br
     }
 
     /// <summary>
-    /// The plug is pulled while fields are typed, twice, or 200 times in the long form; after each start every
-    /// version that was shown as saved is there, and the file is sound.
+    /// The plug is pulled while fields are typed, twice, or 200 times in the long form; after each start
+    /// every version that was shown as saved is there, and the file is sound.
     /// </summary>
     [Fact]
     public async Task A_killed_bench_keeps_every_change_it_had_told_as_saved()

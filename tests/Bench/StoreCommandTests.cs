@@ -118,7 +118,11 @@ public sealed class StoreCommandTests
             process.Kill();
             await process.WaitForExitAsync(TestContext.Current.CancellationToken);
             Assert.Null(StoreFile.Trouble(At("bench.db")));
-            var store = new BenchStore(StoreFile.Contexts(At("bench.db")), new("t", "t"), TimeProvider.System);
+            var store = new BenchStore(
+                StoreFile.Contexts(At("bench.db")),
+                new("t", "t"),
+                TimeProvider.System
+            );
             await store.OpenAsync(TestContext.Current.CancellationToken);
             var name = Assert.Single(await store.DesignsAsync(TestContext.Current.CancellationToken)).Name;
             Assert.Contains(name, new[] { "old", "new" });

@@ -6,6 +6,7 @@ using Litterfall.Forecasting;
 using Litterfall.Judging;
 using Litterfall.Judging.Levers;
 using Litterfall.Web.Library;
+using Litterfall.Web.Sharing;
 
 namespace Litterfall.Web.Desk;
 

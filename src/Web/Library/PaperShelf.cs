@@ -6,7 +6,7 @@ using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
 using Litterfall.Judging;
 using Litterfall.Judging.Levers;
-using Litterfall.Web.Desk;
+using Litterfall.Web.Sharing;
 
 namespace Litterfall.Web.Library;
 

@@ -183,7 +183,7 @@ public sealed partial class DesignDesk
         await using var stream = await kept.OpenReadStreamAsync(DesignReader.LargestFile);
         using var reader = new StreamReader(stream);
         var text = await reader.ReadToEndAsync();
-        return text.Length == 0 || text == work!.Document.Text ? null : text;
+        return string.IsNullOrWhiteSpace(text) || text == work!.Document.Text ? null : text;
     }
 
     private async Task TakeUpAsync()

@@ -149,7 +149,7 @@ const shelf = {
     },
 };
 bench.keep = (design, text) => shelf.write(`litterfall.change ${design}`, text);
-bench.keptText = design => new TextEncoder().encode(shelf.read(`litterfall.change ${design}`) ?? "");
+bench.keptText = design => new TextEncoder().encode(shelf.read(`litterfall.change ${design}`) ?? "\n");
 
 // What is being typed stays in this browser until the bench has it.
 const Longest = 256 * 1024;

@@ -1,4 +1,4 @@
-namespace Litterfall.Web.Desk;
+namespace Litterfall.Web.Sharing;
 
 /// <summary>What waits for a core, the most urgent first.</summary>
 public enum WorkKind

@@ -1,4 +1,4 @@
-namespace Litterfall.Web.Desk;
+namespace Litterfall.Web.Sharing;
 
 /// <summary>Seats at desks: as many as the memory of the machine holds.</summary>
 public sealed class DeskRoom(int most)
