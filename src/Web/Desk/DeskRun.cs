@@ -21,6 +21,7 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
     private static readonly SemaphoreSlim Searches = new(1);
     private readonly Lock gate = new();
     private CancellationTokenSource running = new();
+    private CancellationTokenSource pausing = new();
     private (DeskLook Look, bool IsPassing)? next;
     private bool isBusy;
     private DeskLook? last;
@@ -74,6 +75,8 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
         {
             next = null;
             running.Cancel();
+            pausing.Cancel();
+            pausing = new CancellationTokenSource();
         }
     }
 
@@ -81,31 +84,65 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
     public void Dispose() => Pause();
 
     /// <summary>
-    /// One worker for each desk takes the newest look and leaves out those between, so that a drag never
-    /// piles up work.
+    /// One worker for each desk. Its place in the row is kept while the hand moves on: when its turn comes it
+    /// takes the newest look and leaves out those between, so that a drag neither piles up work nor starves.
     /// </summary>
     private async Task WorkAsync()
     {
-        while (true)
+        while (IsWanted(out var pause))
         {
-            DeskLook look;
-            bool isPassing;
-            CancellationToken cancel;
-            lock (gate)
+            Step? step = null;
+            try
             {
-                if (next is not { } one)
+                await Turns.OfMachine.RunAsync(
+                    WorkKind.Month,
+                    () =>
+                    {
+                        step = Newest();
+                        step = step is null ? null : step with { Look = Monthly(step) };
+                        return step;
+                    },
+                    pause
+                );
+                if (step is { IsPassing: false })
                 {
-                    isBusy = false;
-                    return;
+                    await WholeAsync(step.Look, step.Cancel);
                 }
+            }
+            catch (OperationCanceledException)
+            {
+                // The next change is on its way, or the desk is left.
+            }
+            catch (Exception trouble) when (step is not null)
+            {
+                Failed(step, trouble);
+            }
+        }
+    }
 
-                (look, isPassing) = one;
-                next = null;
-                running = new CancellationTokenSource();
-                cancel = running.Token;
+    /// <summary>False where nothing is left to compute: the worker ends.</summary>
+    private bool IsWanted(out CancellationToken pause)
+    {
+        lock (gate)
+        {
+            pause = pausing.Token;
+            isBusy = next is not null;
+            return isBusy;
+        }
+    }
+
+    private Step? Newest()
+    {
+        lock (gate)
+        {
+            if (next is not { } one)
+            {
+                return null;
             }
 
-            await Rest(look, isPassing, cancel);
+            next = null;
+            running = new CancellationTokenSource();
+            return new(one.Look, one.IsPassing, running.Token);
         }
     }
 
@@ -145,50 +182,28 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
         };
     }
 
-    /// <summary>What goes wrong here is told on the desk; the next change is computed as ever.</summary>
-    private async Task Rest(DeskLook look, bool isPassing, CancellationToken cancel)
+    /// <summary>
+    /// What goes wrong is told on the desk, unless the next change is on its way, which is computed as ever.
+    /// </summary>
+    private void Failed(Step step, Exception trouble)
     {
-        try
+        var fault = new TextFault(
+            step.Look.Document.File,
+            1,
+            1,
+            $"our program could not compute it ({trouble.Message})",
+            "a number; undo goes back to a design that computes, please report this one"
+        );
+        if (!step.Cancel.IsCancellationRequested)
         {
-            look = await Turns.OfMachine.RunAsync(
-                WorkKind.Month,
-                () => Monthly(look, isPassing, cancel),
-                cancel
-            );
-            if (!isPassing)
-            {
-                await WholeAsync(look, cancel);
-            }
-        }
-        catch (OperationCanceledException)
-        {
-            // The next change is on its way.
-        }
-        catch (Exception trouble)
-        {
-            var fault = new TextFault(
-                look.Document.File,
-                1,
-                1,
-                $"our program could not compute it ({trouble.Message})",
-                "a number; undo goes back to a design that computes, please report this one"
-            );
-            Failed(look with { Faults = [fault] }, cancel);
-        }
-    }
-
-    /// <summary>Told, unless the next change is on its way.</summary>
-    private void Failed(DeskLook look, CancellationToken cancel)
-    {
-        if (!cancel.IsCancellationRequested)
-        {
-            Tell(look, CancellationToken.None);
+            Tell(step.Look with { Faults = [fault] }, CancellationToken.None);
         }
     }
 
     /// <summary>A month of air and floor; under a hand on the map of light that map alone.</summary>
-    private DeskLook Monthly(DeskLook look, bool isPassing, CancellationToken cancel)
+    private DeskLook Monthly(Step step)
     {
+        var (look, isPassing, cancel) = step;
         look = Lit(look, cancel);
         if (isPassing && !look.LightIsOld)
         {
@@ -196,16 +211,36 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
         }
 
         var month = look.Shape!.Upto(Reach.Month);
+        var report = CheckReport.Write(month, look.Whole?.Findings ?? []);
+        Freshen(month, cancel);
         look = look with
         {
             Month = month,
             MonthIsOld = false,
             Views = new DesignViews(month, onScreen: true),
-            Report = CheckReport.Write(month, look.Whole?.Findings ?? []),
+            Report = report,
         };
         Tell(look, cancel);
         return look;
     }
+
+    /// <summary>The hand has moved on: its month, grey, is still nearer than the one before.</summary>
+    private void Freshen(DesignNumbers month, CancellationToken cancel)
+    {
+        lock (gate)
+        {
+            if (!cancel.IsCancellationRequested || last is not { MonthIsOld: true, Checked: not null })
+            {
+                return;
+            }
+
+            last = last with { Month = month };
+        }
+
+        show(last);
+    }
+
+    private sealed record Step(DeskLook Look, bool IsPassing, CancellationToken Cancel);
 
     /// <summary>The map of light first, while it is looked at.</summary>
     private DeskLook Lit(DeskLook look, CancellationToken cancel)
