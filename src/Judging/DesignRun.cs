@@ -25,14 +25,15 @@ public static class DesignRun
     /// <param name="cancel">Ends it.</param>
     /// <exception cref="OperationCanceledException">It was canceled.</exception>
     public static DesignResult Execute(CheckedDesign design, CancellationToken cancel = default) =>
-        Execute(new DesignNumbers(design, cancel));
+        Execute(new DesignNumbers(design, cancel), cancel);
 
     /// <summary>The same from stages of which some may be computed.</summary>
     /// <param name="numbers">Numbers of the design.</param>
-    public static DesignResult Execute(DesignNumbers numbers)
+    /// <param name="cancel">Cancels between stages and between rules.</param>
+    public static DesignResult Execute(DesignNumbers numbers, CancellationToken cancel = default)
     {
-        numbers.Stages.Prepare();
-        var findings = RuleBook.Judge(numbers);
+        numbers.Stages.Prepare(cancel);
+        var findings = RuleBook.Judge(numbers, cancel);
         return new DesignResult(numbers, findings, CheckReport.Write(numbers, findings));
     }
 }
