@@ -132,6 +132,6 @@ internal sealed partial class Mutator(int seed)
     private byte[] Spliced(byte[] one, byte[] other) =>
         other.Length == 0 ? one : [.. one[..random.Next(one.Length)], .. other[random.Next(other.Length)..]];
 
-    [GeneratedRegex(@"\d+(\.\d+)?", RegexOptions.CultureInvariant)]
+    [GeneratedRegex("[0-9]+([.][0-9]+)?", RegexOptions.ExplicitCapture | RegexOptions.CultureInvariant, 1000)]
     private static partial Regex Number();
 }

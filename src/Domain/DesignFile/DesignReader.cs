@@ -98,7 +98,8 @@ public static class DesignReader
                 return new(file, line, i - lineStart + 1, "a tab indents this line", "spaces for indenting");
             }
 
-            if (c < ' ' && c is not ('\t' or '\n' or '\r'))
+            // Line breaks of other alphabets would end a value in YAML.
+            if (c is (< ' ' and not ('\t' or '\n' or '\r')) or '\u0085' or '\u2028' or '\u2029')
             {
                 return new(
                     file,

@@ -39,17 +39,13 @@ public sealed record SpectrumTable(ImmutableArray<double> Nanometers, ImmutableA
 
             if (Row(line) is not { } row)
             {
+                const string message = "this line is not a row of a spectrum";
                 if (rows.Count == 0 && !char.IsAsciiDigit(line[0]))
                 {
                     continue;
                 }
 
-                return Refused(
-                    file,
-                    i + 1,
-                    "this line is not a row of a spectrum",
-                    "a wavelength in nm and a value"
-                );
+                return Refused(file, i + 1, message, "a wavelength in nm and a value");
             }
 
             if (row.Nm is < 100 or > 3000 || row.Value is < 0 or > LargestValue)

@@ -11,14 +11,11 @@ public sealed record AirSpace(Figure LayersHeight, Figure AirHeight, Figure Volu
     /// <summary>Inside less layers; pieces of wood and stone take their volume once.</summary>
     public static AirSpace Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers)
     {
-        var heights = layers
-            .Select(l =>
-                l.Kind is LayerKind.Moss or LayerKind.Litter ? l.Depth * (l.Area / box.OpenFloor) : l.Depth
-            )
-            .ToList();
         var stack =
             box.OpenFloor.Si > 0
-                ? Figure.Total(heights, Unit.Meter.Dimension).As("mean height of all layers", Unit.Centimeter)
+                ? Figure
+                    .Total([.. layers.Select(l => Mean(l, box))], Unit.Meter.Dimension)
+                    .As("mean height of all layers", Unit.Centimeter)
                 : Figure.Choice("mean height of all layers", 0, Unit.Centimeter, "there is no floor");
         var filled = Figure
             .Total([.. layers.Select(l => l.Finished)], Unit.Liter.Dimension)
@@ -30,6 +27,12 @@ public sealed record AirSpace(Figure LayersHeight, Figure AirHeight, Figure Volu
             Figure.NotNegative(Room(box) - filled - pieces).As("volume of the air", Unit.Liter)
         );
     }
+
+    /// <summary>Height of a layer spread over the whole floor.</summary>
+    private static Figure Mean(FloorLayer layer, BoxGeometry box) =>
+        layer.Kind is LayerKind.Moss or LayerKind.Litter
+            ? layer.Depth * (layer.Area / box.OpenFloor)
+            : layer.Depth;
 
     private static Figure Pieces(CheckedDesign design) =>
         Figure

@@ -105,8 +105,8 @@ public sealed class PlausibleRangesTests
         Assert.DoesNotContain(Faults(Lamps(most) + plants), IsOfBoth);
         Assert.Contains(Faults(Lamps(most + 1) + plants), IsOfBoth);
         Assert.Equal(
-            PlausibleCounts.LampsTimesPlants.ToString(System.Globalization.CultureInfo.InvariantCulture),
-            PlausibleCounts.LampsTimesPlantsWords
+            PlausibleCounts.LampsTimesPlantsWords,
+            PlausibleCounts.LampsTimesPlants.ToString(System.Globalization.CultureInfo.InvariantCulture)
         );
     }
 

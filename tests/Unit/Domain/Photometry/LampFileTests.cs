@@ -76,6 +76,33 @@ public sealed class LampFileTests
     }
 
     [Theory]
+    [InlineData(
+        "IESNA:LM-63-2002\nTILT=NONE\n1 1e308 1 2 1 1 2 0 0 0\n1 1 10\n0 90\n0\n1 1\n",
+        "'1e308' stands where the lumens of a lamp"
+    )]
+    [InlineData(
+        "IESNA:LM-63-2002\nTILT=NONE\n1 -1 5e-324 2 1 1 2 0 0 0\n1 1 10\n0 90\n0\n1 1\n",
+        "'5e-324' stands where the multiplier"
+    )]
+    [InlineData(
+        "IESNA:LM-63-2002\nTILT=NONE\n1 -1 1e-30 2 1 1 2 0 0 0\n1 1 10\n0 90\n0\n1 1\n",
+        "the multiplier is out of range"
+    )]
+    [InlineData(
+        "IESNA:LM-63-2002\nTILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 10\n0 90\n0\n1e-9 1e-9\n",
+        "every intensity is next to 0"
+    )]
+    [InlineData(
+        "IESNA:LM-63-2002\nTILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 10\n0 1e-300\n0\n1 1\n",
+        "a vertical angle goes from 0 to 0"
+    )]
+    public void A_number_that_no_lamp_has_is_refused(string text, string message)
+    {
+        var fault = Assert.Single(LampFile.Read("lamp.ies", Encoding.UTF8.GetBytes(text)).Faults);
+        Assert.Contains(message, fault.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("", "the luminaire file is empty")]
     [InlineData(
         "IESNA:LM-63-2002\nTILT=NONE\n1 -1 1 2 1 2 2 0 0 0\n1 1 10\n0 90\n0\n1 1\n",
@@ -104,26 +131,6 @@ public sealed class LampFileTests
     [InlineData(
         "IESNA:LM-63-2002\nTILT=NONE\n1 -1 1 2 2 1 2 0 0 0\n1 1 10\n0 90\n0 120\n1 1 1 1\n",
         "the horizontal angles run from 0° to 120°"
-    )]
-    [InlineData(
-        "IESNA:LM-63-2002\nTILT=NONE\n1 1e308 1 2 1 1 2 0 0 0\n1 1 10\n0 90\n0\n1 1\n",
-        "'1e308' stands where the lumens of a lamp"
-    )]
-    [InlineData(
-        "IESNA:LM-63-2002\nTILT=NONE\n1 -1 5e-324 2 1 1 2 0 0 0\n1 1 10\n0 90\n0\n1 1\n",
-        "'5e-324' stands where the multiplier"
-    )]
-    [InlineData(
-        "IESNA:LM-63-2002\nTILT=NONE\n1 -1 1e-30 2 1 1 2 0 0 0\n1 1 10\n0 90\n0\n1 1\n",
-        "the multiplier is out of range"
-    )]
-    [InlineData(
-        "IESNA:LM-63-2002\nTILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 10\n0 90\n0\n1e-9 1e-9\n",
-        "every intensity is next to 0"
-    )]
-    [InlineData(
-        "IESNA:LM-63-2002\nTILT=NONE\n1 -1 1 2 1 1 2 0 0 0\n1 1 10\n0 1e-300\n0\n1 1\n",
-        "a vertical angle goes from 0 to 0"
     )]
     [InlineData("IESNA91\n[BLOCK]\nTILT=NONE\n", "the file holds several luminaires")]
     [InlineData(
