@@ -125,6 +125,7 @@ internal sealed class RichardsRun
         {
             bool isFrozen = (failures + (frozenSteps > 0 ? 2 : 0)) % 3 == 2;
             equations.Freeze(isFrozen);
+            equations.IsCareful = failures > 0;
             if (
                 isFrozen
                     ? newton.TryDescend(forcing, seconds)

@@ -79,9 +79,10 @@ internal sealed class CallGraph
         }
     }
 
-    /// <summary>A type in use runs its static constructor; what it overrides may be called.</summary>
+    /// <summary>A type in use runs its static constructor; what it answers may be called.</summary>
     private void Meet(Type type)
     {
+        MeetAll(type.GetGenericArguments());
         type = type.IsConstructedGenericType ? type.GetGenericTypeDefinition() : type;
         if (!_walked.Contains(type.Assembly) || !_types.Add(type))
         {
@@ -102,6 +103,14 @@ internal sealed class CallGraph
         if (type.BaseType is { } parent)
         {
             Meet(parent);
+        }
+    }
+
+    private void MeetAll(Type[] arguments)
+    {
+        foreach (var argument in arguments.Where(a => !a.IsGenericParameter && !a.HasElementType))
+        {
+            Meet(argument);
         }
     }
 
@@ -156,6 +165,7 @@ internal sealed class CallGraph
         {
             case MethodBase called:
                 Reach(called);
+                MeetAll(called is MethodInfo { IsGenericMethod: true } ? called.GetGenericArguments() : []);
                 Meet(called.DeclaringType!);
                 break;
             case FieldInfo field:
