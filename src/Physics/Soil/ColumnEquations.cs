@@ -7,10 +7,10 @@ internal record struct StepFluxes(double In, double Out, double Evaporated, doub
 
 /// <summary>
 /// The equations of one implicit step, dV/dt = −div q in mixed form: residual and Jacobian at an iterate.
-/// The flux of an element follows the drier node when water runs down into it, q = (Φa − Φb)/Δz + K(a), and
-/// the Kirchhoff mean otherwise, q = K̄·(1 − Δh/Δz) with K̄ = (Φb − Φa)/Δh (after Szymkiewicz 2009,
-/// recalled).
-/// Both agree where Δh = 0, water at rest stays at rest, and the Jacobian is an M-matrix while wetting.
+/// The flux of an element is q = K̄·(1 − Δh/Δz), K̄ = (Φb − Φa)/Δh the Kirchhoff mean, where its lower node b
+/// is wetter. Where b is drier gravity takes K̄ too as far as the Jacobian stays an M-matrix, and the upper
+/// node's K beyond (own blend; the rest after Szymkiewicz 2009, recalled). All agree where Δh = 0, and water
+/// at rest stays at rest.
 /// </summary>
 internal sealed class ColumnEquations
 {
