@@ -115,7 +115,8 @@ public static class GlassCheck
         var sheet = design.Find<SheetEntry>("box.material") ?? design.Catalog.Find<SheetEntry>("float-glass");
         if (
             sheet
-            is not {
+            is not
+            {
                 AllowablePermanent: { } permanent,
                 AllowableFreeEdge: { } free,
                 YoungsModulus: { } young,
@@ -212,7 +213,6 @@ public static class GlassCheck
         var (stress, depth, sag) = inputs.Bent.Find(
             new BentPane(pane, Math.Min(inputs.Flood.Si, height.Si), inputs.Soil.Si, allowable.Si)
         );
-        var needed = LevyPlate.ThicknessNeeded(pane.ThicknessMeters, stress, allowable.Si);
         var top = edge == PlateEdge.TopFree ? "upper edge free" : "upper edge held";
         Figure[] size = [width, height, thickness];
         Figure[] loaded = [.. size, inputs.Flood, inputs.Soil, RestCoefficient, inputs.Poisson];
@@ -239,7 +239,7 @@ public static class GlassCheck
             Needed = Solved(
                 ($"thickness needed in the {name} pane", Unit.Millimeter),
                 "least wall thickness × √(stress ÷ allowable stress)",
-                needed,
+                LevyPlate.ThicknessNeeded(pane.ThicknessMeters, stress, allowable.Si),
                 [width, height, inputs.Flood, allowable]
             ),
             LargestWaterDepth = Solved(

@@ -129,7 +129,7 @@ internal sealed class CallGraph
     private void Follow(MethodBase method)
     {
         var il = method.GetMethodBody()?.GetILAsByteArray() ?? [];
-        for (var at = 0; at < il.Length; )
+        for (var at = 0; at < il.Length;)
         {
             short value = il[at++];
             if (value == 0xFE)
