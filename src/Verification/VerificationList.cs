@@ -45,6 +45,9 @@ public static class VerificationList
             .. IapwsTable35.Cases(),
             .. Allen1998.Cases(),
             .. PsychrometricLibrary.Cases(),
+            .. CoolPropAir.Cases(),
+            .. ChemistryHandbook1992.Cases(),
+            .. AirTables.Cases(),
             .. OwnMoistAirStates.Cases(),
             .. OwnConvection.Cases(),
             .. OwnOpenings.Cases(),
@@ -71,6 +74,7 @@ public static class VerificationList
             .. OwnMassBalance.Cases(),
             .. OwnConvergence.Cases(),
             .. Vanderborght2005.Cases(),
+            .. DuMuxInfiltration.Cases(),
         ];
 
     private static IEnumerable<VerificationCase> Rays() =>
@@ -85,6 +89,7 @@ public static class VerificationList
             .. CieIlluminants.Cases(),
             .. ThimijanHeins1983.Cases(),
             .. EspRPanes.Cases(),
+            .. EesRectangles.Cases(),
             .. TextbookLamps.Cases(),
             .. OwnLampFile.Cases(),
             .. OwnLampHeat.Cases(),

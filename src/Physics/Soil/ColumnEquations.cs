@@ -7,10 +7,10 @@ internal record struct StepFluxes(double In, double Out, double Evaporated, doub
 
 /// <summary>
 /// The equations of one implicit step, dV/dt = −div q in mixed form: residual and Jacobian at an iterate.
-/// The flux of an element follows the drier node when water runs down into it, q = (Φa − Φb)/Δz + K(a), and
-/// the Kirchhoff mean otherwise, q = K̄·(1 − Δh/Δz) with K̄ = (Φb − Φa)/Δh (after Szymkiewicz 2009,
-/// recalled).
-/// Both agree where Δh = 0, water at rest stays at rest, and the Jacobian is an M-matrix while wetting.
+/// The flux of an element is q = K̄·(1 − Δh/Δz), K̄ = (Φb − Φa)/Δh the Kirchhoff mean, where its lower node b
+/// is wetter. Where b is drier gravity takes K̄ too as far as the Jacobian stays an M-matrix, and the upper
+/// node's K beyond (own blend; the rest after Szymkiewicz 2009, recalled). All agree where Δh = 0, and water
+/// at rest stays at rest.
 /// </summary>
 internal sealed class ColumnEquations
 {
@@ -31,7 +31,6 @@ internal sealed class ColumnEquations
     private readonly double gravity;
     private readonly double[] frozenConductivity;
     private readonly bool[] isSteep;
-    private bool isFrozen;
     private StepFluxes fluxes;
 
     public ColumnEquations(SoilColumns columns, ColumnBoundaries boundaries, ColumnArrays arrays)
@@ -95,7 +94,7 @@ internal sealed class ColumnEquations
     /// </summary>
     public void Freeze(bool frozen)
     {
-        isFrozen = frozen;
+        IsFrozen = frozen;
         if (frozen)
         {
             LookUp();
@@ -105,6 +104,14 @@ internal sealed class ColumnEquations
             }
         }
     }
+
+    /// <summary>True while the conductivities of the start of the step are kept.</summary>
+    public bool IsFrozen { get; private set; }
+
+    /// <summary>
+    /// True while gravity follows the upper node everywhere: of first order, and easier to solve.
+    /// </summary>
+    public bool IsCareful { get; set; }
 
     /// <summary>True for a node whose head is given.</summary>
     public bool IsFixed(int i) =>
@@ -221,7 +228,7 @@ internal sealed class ColumnEquations
             double q;
             double slopeA;
             double slopeB;
-            if (isFrozen)
+            if (IsFrozen)
             {
                 q = frozenConductivity[e] * (gravity - (d * perMeter));
                 slopeA = frozenConductivity[e] * perMeter;
@@ -229,7 +236,7 @@ internal sealed class ColumnEquations
             }
             else if (d < 0.0)
             {
-                var carried = isSteep[e]
+                var carried = IsCareful || isSteep[e]
                     ? (Value: a.Conductivity, SlopeA: a.ConductivitySlope, SlopeB: 0.0)
                     : Carried(a, b, -d, perMeter);
                 q = ((a.FluxPotential - b.FluxPotential) * perMeter) + (gravity * carried.Value);
@@ -312,8 +319,8 @@ internal sealed class ColumnEquations
             }
 
             // Uptake falls again where it is too wet: frozen too, or the step would not be convex.
-            var (share, slope) = stress[zone].At(isFrozen ? arrays.OldHead[i] : arrays.Head[i]);
-            slope = isFrozen ? 0.0 : slope;
+            var (share, slope) = stress[zone].At(IsFrozen ? arrays.OldHead[i] : arrays.Head[i]);
+            slope = IsFrozen ? 0.0 : slope;
             double amount = demandMeters * rootShare[i];
             var there = Available(i);
             arrays.Residual[i] += amount * share * there.Value;

@@ -299,7 +299,8 @@ internal sealed class NewtonStep
         double next = head + change;
         if (head > knee)
         {
-            bool isSteep = arrays.IsSteep[i] && Math.Abs(change) > LargeChange * Math.Abs(head);
+            bool isLarge = Math.Abs(change) > LargeChange * Math.Abs(head);
+            bool isSteep = isLarge && arrays.IsSteep[i] && !equations.IsFrozen;
             next = Math.Max(isSteep ? ByConductivity(i, change) : next, knee);
         }
         else if (Math.Abs(change) > LargeChange * Math.Abs(head) && !equations.IsFixed(i))
@@ -317,8 +318,8 @@ internal sealed class NewtonStep
 
     /// <summary>
     /// Near saturation, where the slope of K has no bound: the head at which the node conducts what Newton's
-    /// change asks for. K is smooth in itself, and so are θ and Φ in K; the change stops at h = 0 on its way up
-    /// and just below it on its way down, where the slopes are those of the other side.
+    /// change asks for. θ and Φ are smooth in K; the change stops at h = 0 on its way up and just below it on
+    /// its way down, where the slopes are those of the other side.
     /// </summary>
     private double ByConductivity(int i, double change)
     {

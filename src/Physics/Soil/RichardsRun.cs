@@ -156,10 +156,11 @@ internal sealed class RichardsRun
     private bool TryStep(in SurfaceForcing forcing, ref double seconds)
     {
         Array.Copy(arrays.Head, arrays.OldHead, arrays.Head.Length);
-        for (int failures = 0; ; )
+        for (int failures = 0; ;)
         {
             bool isFrozen = (failures + (frozenSteps > 0 ? 2 : 0)) % 3 == 2;
             equations.Freeze(isFrozen);
+            equations.IsCareful = failures > 0;
             if (
                 isFrozen
                     ? newton.TryDescend(forcing, seconds)

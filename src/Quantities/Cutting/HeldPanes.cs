@@ -151,27 +151,23 @@ public static class HeldPanes
             Height = size.Depth,
             Allowable = allowable,
             Held = Words(held),
-            Stress = Figure
-                .Computed(
-                    $"largest bending stress of a thin plate {Words(held)} under an even load",
-                    stress,
-                    Unit.Megapascal.Dimension,
-                    inputs
-                )
-                .As($"stress in the {name}", Unit.Megapascal, GlassCheck.PlateTheory),
-            Sag = Figure
-                .Computed(
-                    $"deflection of a thin plate {Words(held)} under an even load",
-                    sag,
-                    Unit.Meter.Dimension,
-                    [.. inputs, modulus]
-                )
-                .As($"sag of the {name}", Unit.Millimeter, GlassCheck.PlateTheory),
+            Stress = GlassCheck.Solved(
+                ($"stress in the {name}", Unit.Megapascal),
+                $"largest bending stress of a thin plate {Words(held)} under an even load",
+                stress,
+                inputs
+            ),
+            Sag = GlassCheck.Solved(
+                ($"sag of the {name}", Unit.Millimeter),
+                $"deflection of a thin plate {Words(held)} under an even load",
+                sag,
+                [.. inputs, modulus]
+            ),
             SagLimit = Figure
                 .Min(span / StandardShare, StandardMost)
                 .As($"most sag of the {name}", Unit.Millimeter, Standard),
             GapLimit = (span / GapShare).As($"sag at which the {name} gapes", Unit.Millimeter, Gaps),
-            IsLinear = IsTwoEdges(held) || sag < 0.5 * size.Thickness.Si,
+            IsLinear = IsTwoEdges(held) || pane.IsLinear(sag),
         };
     }
 

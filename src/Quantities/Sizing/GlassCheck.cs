@@ -59,7 +59,7 @@ public sealed record PaneCheck
 /// <summary>The walls against a flooded floor, and against filling by mistake.</summary>
 public static class GlassCheck
 {
-    internal static readonly Citation PlateTheory = new(
+    private static readonly Citation PlateTheory = new(
         "timoshenko-woinowsky-krieger-1959",
         "chapter 5, simply supported and three-edge rectangular plates, Levy's method",
         Provenance.Recomputed
@@ -115,7 +115,8 @@ public static class GlassCheck
         var sheet = design.Find<SheetEntry>("box.material") ?? design.Catalog.Find<SheetEntry>("float-glass");
         if (
             sheet
-            is not {
+            is not
+            {
                 AllowablePermanent: { } permanent,
                 AllowableFreeEdge: { } free,
                 YoungsModulus: { } young,
@@ -213,16 +214,8 @@ public static class GlassCheck
             new BentPane(pane, Math.Min(inputs.Flood.Si, height.Si), inputs.Soil.Si, allowable.Si)
         );
         var top = edge == PlateEdge.TopFree ? "upper edge free" : "upper edge held";
-        ImmutableArray<Figure> loaded =
-        [
-            width,
-            height,
-            thickness,
-            inputs.Flood,
-            inputs.Soil,
-            RestCoefficient,
-            inputs.Poisson,
-        ];
+        Figure[] size = [width, height, thickness];
+        Figure[] loaded = [.. size, inputs.Flood, inputs.Soil, RestCoefficient, inputs.Poisson];
         return new PaneCheck
         {
             Pane = name,
@@ -230,45 +223,35 @@ public static class GlassCheck
             Height = height,
             Allowable = allowable,
             Held = edge == PlateEdge.TopFree ? "on three edges, its upper edge free" : "on four edges",
-            Sag = Figure
-                .Computed(
-                    $"largest deflection of a thin plate, {top}, under soaked soil",
-                    sag,
-                    Unit.Meter.Dimension,
-                    loaded.Add(inputs.Modulus).AsSpan()
-                )
-                .As($"bulge of the {name} pane", Unit.Millimeter, PlateTheory),
-            IsLinear = sag < 0.5 * pane.ThicknessMeters,
-            Stress = Figure
-                .Computed(
-                    $"largest principal bending stress of a thin plate, {top}, under soaked soil",
-                    stress,
-                    Unit.Megapascal.Dimension,
-                    loaded.AsSpan()
-                )
-                .As($"stress in the {name} pane", Unit.Megapascal, PlateTheory),
-            Needed = Figure
-                .Computed(
-                    "least wall thickness × √(stress ÷ allowable stress)",
-                    pane.ThicknessMeters * Math.Sqrt(stress / allowable.Si),
-                    Unit.Meter.Dimension,
-                    width,
-                    height,
-                    inputs.Flood,
-                    allowable
-                )
-                .As($"thickness needed in the {name} pane", Unit.Millimeter, PlateTheory),
-            LargestWaterDepth = Figure
-                .Computed(
-                    $"water depth at which the stress reaches the allowable stress, {top}",
-                    depth,
-                    Unit.Meter.Dimension,
-                    width,
-                    height,
-                    thickness,
-                    allowable
-                )
-                .As($"deepest water for the {name} pane", Unit.Millimeter, PlateTheory),
+            Sag = Solved(
+                ($"bulge of the {name} pane", Unit.Millimeter),
+                $"largest deflection of a thin plate, {top}, under soaked soil",
+                sag,
+                [.. loaded, inputs.Modulus]
+            ),
+            IsLinear = pane.IsLinear(sag),
+            Stress = Solved(
+                ($"stress in the {name} pane", Unit.Megapascal),
+                $"largest principal bending stress of a thin plate, {top}, under soaked soil",
+                stress,
+                loaded
+            ),
+            Needed = Solved(
+                ($"thickness needed in the {name} pane", Unit.Millimeter),
+                "least wall thickness × √(stress ÷ allowable stress)",
+                LevyPlate.ThicknessNeeded(pane.ThicknessMeters, stress, allowable.Si),
+                [width, height, inputs.Flood, allowable]
+            ),
+            LargestWaterDepth = Solved(
+                ($"deepest water for the {name} pane", Unit.Millimeter),
+                $"water depth at which the stress reaches the allowable stress, {top}",
+                depth,
+                [.. size, allowable]
+            ),
         };
     }
+
+    /// <summary>A number that the theory of plates gives.</summary>
+    internal static Figure Solved((string Name, Unit Unit) what, string how, double si, Figure[] inputs) =>
+        Figure.Computed(how, si, what.Unit.Dimension, inputs).As(what.Name, what.Unit, PlateTheory);
 }

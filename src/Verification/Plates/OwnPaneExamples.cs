@@ -99,11 +99,7 @@ public static class OwnPaneExamples
     {
         double Needed(PlateEdge top) =>
             1e3
-            * LevyPlate.ThicknessNeeded(
-                PlatePane.Glass(row.W / 1e3, row.H / 1e3, 0.006, top),
-                Rounded(PlateLoad.Water(row.H / 1e3)),
-                7.2e6
-            );
+            * LevyPlate.ThicknessNeeded(0.006, Glass(row, top).LargestStressPascals, 7.2e6);
         string name = string.Create(
             CultureInfo.InvariantCulture,
             $"brim-full {row.W}×{row.H}, thickness for 7.2 MPa"
@@ -112,18 +108,27 @@ public static class OwnPaneExamples
         yield return Case(name + ", top held", "mm", row.Held, row.Half, () => Needed(PlateEdge.TopHeld));
     }
 
+    private static PlateResult Glass(
+        (double W, double H, double Free, double Held, double Half) row,
+        PlateEdge top
+    ) =>
+        LevyPlate.Solve(
+            TestPanes.Glass(row.W / 1e3, row.H / 1e3, 0.006, top),
+            Rounded(PlateLoad.Water(row.H / 1e3))
+        );
+
     private static double LidPressure(double thickness) =>
         (GlassDensity * Gravity * thickness / 1e3) + LidExtraPascals;
 
     private static PlateResult Lid(double width, double height, double thickness) =>
         LevyPlate.Solve(
-            PlatePane.Glass(width / 1e3, height / 1e3, thickness / 1e3, PlateEdge.TopHeld),
+            TestPanes.Glass(width / 1e3, height / 1e3, thickness / 1e3, PlateEdge.TopHeld),
             PlateLoad.Uniform(LidPressure(thickness), height / 1e3)
         );
 
     private static PlateResult Front(double width, double height, double thickness, PressureKnot[] load) =>
         LevyPlate.Solve(
-            PlatePane.Glass(width / 1e3, height / 1e3, thickness / 1e3, PlateEdge.TopFree),
+            TestPanes.Glass(width / 1e3, height / 1e3, thickness / 1e3, PlateEdge.TopFree),
             Rounded(load)
         );
 

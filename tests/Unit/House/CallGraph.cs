@@ -79,9 +79,10 @@ internal sealed class CallGraph
         }
     }
 
-    /// <summary>A type in use runs its static constructor; what it overrides may be called.</summary>
+    /// <summary>A type in use runs its static constructor; what it answers may be called.</summary>
     private void Meet(Type type)
     {
+        MeetAll(type.GetGenericArguments());
         type = type.IsConstructedGenericType ? type.GetGenericTypeDefinition() : type;
         if (!_walked.Contains(type.Assembly) || !_types.Add(type))
         {
@@ -105,6 +106,14 @@ internal sealed class CallGraph
         }
     }
 
+    private void MeetAll(Type[] arguments)
+    {
+        foreach (var argument in arguments.Where(a => !a.IsGenericParameter && !a.HasElementType))
+        {
+            Meet(argument);
+        }
+    }
+
     private static bool IsAnswer(MethodInfo method, Type type) =>
         (method.IsVirtual && method.GetBaseDefinition().DeclaringType != type)
         || (
@@ -120,7 +129,7 @@ internal sealed class CallGraph
     private void Follow(MethodBase method)
     {
         var il = method.GetMethodBody()?.GetILAsByteArray() ?? [];
-        for (var at = 0; at < il.Length; )
+        for (var at = 0; at < il.Length;)
         {
             short value = il[at++];
             if (value == 0xFE)
@@ -156,6 +165,7 @@ internal sealed class CallGraph
         {
             case MethodBase called:
                 Reach(called);
+                MeetAll(called is MethodInfo { IsGenericMethod: true } ? called.GetGenericArguments() : []);
                 Meet(called.DeclaringType!);
                 break;
             case FieldInfo field:

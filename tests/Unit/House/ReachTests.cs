@@ -43,8 +43,8 @@ public sealed class ReachTests
     public void Everything_a_room_offers_is_reached_from_the_program()
     {
         string[] unreached = [.. Unreached()];
-        Assert.Empty(unreached.Where(u => !Observers.Any(o => IsOf(u, o))));
-        Assert.Empty(Observers.Where(o => !unreached.Any(u => IsOf(u, o))));
+        Assert.DoesNotContain(unreached, u => !Observers.Any(o => IsOf(u, o)));
+        Assert.DoesNotContain(Observers, o => !unreached.Any(u => IsOf(u, o)));
     }
 
     private static bool IsOf(string member, string observer) =>
