@@ -4,10 +4,12 @@ using Litterfall.Domain.DesignFile;
 using Litterfall.Store;
 using Litterfall.Web.Desk;
 using Litterfall.Web.Library;
+using Litterfall.Web.Sharing;
 
 // People at desks on one machine: each drags a layer for two seconds and rests for three. Told are the times
 // until
 // the drawing and until the month of air and floor are there, and the list of fifty designs.
+const int Rounds = 3;
 var people = args.Length > 0 ? int.Parse(args[0], System.Globalization.CultureInfo.InvariantCulture) : 20;
 var folder = Directory.CreateTempSubdirectory("litterfall-desk").FullName;
 var store = new BenchStore(
@@ -23,7 +25,7 @@ var text = await File.ReadAllTextAsync(
 var document = DesignEdits.Remove(DesignReader.Read("desk", text).Value!, "workshop").Value
     ?? DesignReader.Read("desk", text).Value!;
 var ids = new List<Guid>();
-for (var i = 0; i < 50; i++)
+for (var i = 0; i < Math.Max(50, people); i++)
 {
     ids.Add((await store.AddAsync($"design {i}", document.Text, "bench")).Id);
 }
@@ -39,9 +41,26 @@ foreach (var count in new[] { 1, people })
     await Task.WhenAll(
         Enumerable.Range(0, count).Select(i => Task.Run(() => SitAsync(ids[i], drawing, month, i)))
     );
-    Console.WriteLine($"{count} at desks: drawing {Told(drawing)}; month {Told(month)}");
+    var before = Environment.CpuUsage.TotalTime;
+    await Task.Delay(1000);
+    var after = (Environment.CpuUsage.TotalTime - before).TotalMilliseconds;
+    Console.WriteLine(
+        FormattableString.Invariant(
+            $"{count} at desks: drawing {Told(drawing)}; month {Told(month)}; in the second after all left "
+        )
+            + FormattableString.Invariant($"{after:0} ms of work, {Turns.OfMachine.Waiting} waiting")
+    );
+    var lost = 0;
+    foreach (var id in ids.Take(count))
+    {
+        var saved = await store.VersionsAsync(id);
+        lost += saved.Count(v => v.Note == "bench") < Rounds ? 1 : 0;
+    }
+
+    Console.WriteLine($"{lost} of {count} desks lost a change");
 }
 
+await MemoryAsync();
 Directory.Delete(folder, recursive: true);
 
 async Task SitAsync(Guid id, List<double> drawing, List<double> month, int seed)
@@ -61,11 +80,11 @@ async Task SitAsync(Guid id, List<double> drawing, List<double> month, int seed)
         }
     });
     await Task.Delay(1000 + (seed * 137 % 3000));
-    for (var round = 0; round < 3; round++)
+    for (var round = 0; round < Rounds; round++)
     {
         for (var step = 0; step < 16; step++)
         {
-            var depth = FormattableString.Invariant($"{4 + (0.1 * step)} cm");
+            var depth = FormattableString.Invariant($"{4.1 + (0.1 * step) + (0.01 * round)} cm");
             begun.Restart();
             waiting = true;
             work!.Pass(d => DesignEdits.Set(d, "floor.drainage.depth", depth));
@@ -83,6 +102,25 @@ async Task SitAsync(Guid id, List<double> drawing, List<double> month, int seed)
     }
 
     work!.Dispose();
+}
+
+// Open desks at rest, all computed: what each holds above the first.
+async Task MemoryAsync()
+{
+    var open = new List<DeskWork>();
+    var (first, last) = (0L, 0L);
+    for (var i = 0; i < 50; i++)
+    {
+        var work = (await DeskWork.OpenAsync(store, library, ids[i], () => { }))!;
+        await work.Settled;
+        open.Add(work);
+        last = GC.GetTotalMemory(forceFullCollection: i is 0 or 49);
+        first = i == 0 ? last : first;
+    }
+
+    var each = (last - first) / 49.0 / 1024 / 1024;
+    Console.WriteLine(FormattableString.Invariant($"each desk above the first holds {each:0.0} MB"));
+    open.ForEach(w => w.Dispose());
 }
 
 static string Told(List<double> times)

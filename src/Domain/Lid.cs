@@ -37,7 +37,33 @@ public sealed record Lid
     [Means("true when the strip is taped or latched.")]
     public bool Latched { get; init; }
 
+    /// <summary>What a pane lies on.</summary>
+    [Means(
+        "What a pane lies on; all-edges if left out, back-hangs beside a strip. sides and front-and-back are "
+            + "two edges, corners are clips."
+    )]
+    public PaneHold? Held { get; init; }
+
     /// <summary>A bar under the lid.</summary>
     [Means("true when a bar holds the lid under its middle.")]
     public bool Braced { get; init; }
+}
+
+/// <summary>What a level pane lies on.</summary>
+public enum PaneHold
+{
+    /// <summary>All four edges lie on a rim or ledge.</summary>
+    AllEdges,
+
+    /// <summary>Sides and front edge lie on something; the back edge hangs over a loose strip.</summary>
+    BackHangs,
+
+    /// <summary>Only the left and the right edge lie on something.</summary>
+    Sides,
+
+    /// <summary>Only the front and the back edge lie on something.</summary>
+    FrontAndBack,
+
+    /// <summary>Clips or tabs hold the four corners.</summary>
+    Corners,
 }

@@ -61,7 +61,7 @@ public sealed class DesignStages
         panes = new(() =>
             [
                 .. GlassCheck.Of(design, Box, Layers, known),
-                .. new[] { GlassCheck.Lid(design, Box) }.OfType<PaneCheck>(),
+                .. HeldPanes.Of(design, Box),
             ]
         );
         stocking = new(() => StockingTable.Of(design, Box));
@@ -137,13 +137,15 @@ public sealed class DesignStages
     /// <summary>
     /// Computes air, light and bands on all cores; afterwards every number is there at once.
     /// </summary>
-    public void Prepare()
+    /// <param name="cancel">Cancels between stages.</param>
+    public void Prepare(CancellationToken cancel = default)
     {
         _ = Box;
         _ = Layers;
         _ = Setup.Shares;
+        using var either = CancellationTokenSource.CreateLinkedTokenSource(Setup.Cancel, cancel);
         Parallel.Invoke(
-            new ParallelOptions { CancellationToken = Setup.Cancel },
+            new ParallelOptions { CancellationToken = either.Token },
             () => _ = Climate(Reach.Month),
             () => _ = Light,
             () => _ = runs.Value?.Band,

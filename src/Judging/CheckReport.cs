@@ -197,7 +197,11 @@ public static class CheckReport
                     "the lid carries itself, so no thickness follows from the load"
                 )
             ),
-            ("deepestWaterMm", Maybe(p.LargestWaterDepth, Unit.Millimeter, "a lid holds no water"))
+            ("deepestWaterMm", Maybe(p.LargestWaterDepth, Unit.Millimeter, "a lid holds no water")),
+            ("held", new ReportText(p.Held)),
+            ("sagMm", Number(p.Sag, Unit.Millimeter)),
+            ("sagLimitMm", Maybe(p.SagLimit, Unit.Millimeter, "walls are judged by their stress")),
+            ("isLinear", new ReportFlag(p.IsLinear))
         );
 
     private static ReportNode Float(FloatCheck? f) =>

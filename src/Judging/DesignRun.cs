@@ -22,14 +22,18 @@ public static class DesignRun
 {
     /// <summary>Computes, judges and reports.</summary>
     /// <param name="design">The design.</param>
-    public static DesignResult Execute(CheckedDesign design) => Execute(new DesignNumbers(design));
+    /// <param name="cancel">Ends it.</param>
+    /// <exception cref="OperationCanceledException">It was canceled.</exception>
+    public static DesignResult Execute(CheckedDesign design, CancellationToken cancel = default) =>
+        Execute(new DesignNumbers(design, cancel), cancel);
 
     /// <summary>The same from stages of which some may be computed.</summary>
     /// <param name="numbers">Numbers of the design.</param>
-    public static DesignResult Execute(DesignNumbers numbers)
+    /// <param name="cancel">Cancels between stages and between rules.</param>
+    public static DesignResult Execute(DesignNumbers numbers, CancellationToken cancel = default)
     {
-        numbers.Stages.Prepare();
-        var findings = RuleBook.Judge(numbers);
+        numbers.Stages.Prepare(cancel);
+        var findings = RuleBook.Judge(numbers, cancel);
         return new DesignResult(numbers, findings, CheckReport.Write(numbers, findings));
     }
 }

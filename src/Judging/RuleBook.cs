@@ -31,6 +31,7 @@ public static class RuleBook
         BarrierTooSmall.Rule,
         LidFit.Rule,
         GlassTooThin.Rule,
+        LidSags.Rule,
         GlassNotForWater.Rule,
         GlassBelowTable.Rule,
         ShelfOverloaded.Rule,
@@ -159,8 +160,17 @@ public static class RuleBook
     /// Judges a design: stops first. A stop that rests on a recalled value or on common practice is lowered
     /// to a caution unless it protects an animal or a person.
     /// </summary>
-    public static ImmutableArray<Finding> Judge(DesignNumbers numbers) =>
-        [.. All.SelectMany(rule => Judge(numbers, rule)).OrderByDescending(f => f.Severity)];
+    /// <param name="numbers">Numbers of the design.</param>
+    /// <param name="cancel">Cancels between rules.</param>
+    public static ImmutableArray<Finding> Judge(DesignNumbers numbers, CancellationToken cancel = default) =>
+        [
+            .. All.SelectMany(rule =>
+                {
+                    cancel.ThrowIfCancellationRequested();
+                    return Judge(numbers, rule);
+                })
+                .OrderByDescending(f => f.Severity),
+        ];
 
     /// <summary>What one rule finds; only the stages it needs are computed.</summary>
     /// <param name="numbers">Numbers of the design.</param>

@@ -40,7 +40,8 @@ internal static class CommandLine
         {
             var (code, fault) = Known(e, own)!.Value;
             var isJson = args.Contains("--json");
-            return code == 3 ? Exit.NotSolved(isJson, fault) : Exit.Unusable(isJson, fault);
+            Exit.Unusable(isJson, fault);
+            return code;
         }
     }
 
@@ -49,20 +50,24 @@ internal static class CommandLine
     {
         if (own(e) is { } fault)
         {
-            return (2, fault);
+            return (Exit.BadInput, fault);
         }
 
         var said = e.Message.TrimEnd('.');
         return e switch
         {
             IOException or UnauthorizedAccessException => (
-                2,
+                Exit.BadInput,
                 new TextFault("", 1, 1, said, "a place that can be read and written")
             ),
-            NotFiniteException => (3, new TextFault("", 1, 1, said, "sizes and amounts a box can have")),
+            OperationCanceledException => (
+                Exit.Interrupted,
+                new TextFault("", 1, 1, "stopped before it was done", "the end of the run")
+            ),
+            NotFiniteException => (Exit.NoNumbers, new TextFault("", 1, 1, said, "sizes and amounts a box can have")),
             // A failed assertion of ours: the input was let in and the numbers did not come out.
             InvalidOperationException or InvalidDataException or ArgumentException => (
-                3,
+                Exit.NoNumbers,
                 new TextFault("", 1, 1, $"our mistake: {said}", "a report of this input to us")
             ),
             _ => null,

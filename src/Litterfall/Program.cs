@@ -20,14 +20,20 @@ public static class Program
             Fault
         );
 
-    private static TextFault? Fault(Exception e) =>
-        e is Microsoft.Data.Sqlite.SqliteException
-            ? new TextFault(
+    private static TextFault? Fault(Exception e)
+    {
+        var said = e.Message.TrimEnd('.');
+        return e switch
+        {
+            Store.StoreRefusedException refused => new TextFault("the bench", 1, 1, said, refused.Expected),
+            Microsoft.Data.Sqlite.SqliteException => new TextFault(
                 "the bench",
                 1,
                 1,
-                $"its file cannot be opened: {e.Message.TrimEnd('.')}",
+                $"its file cannot be opened: {said}",
                 "a file of the bench; `litterfall restore FILE` brings a copy back"
-            )
-            : null;
+            ),
+            _ => null,
+        };
+    }
 }

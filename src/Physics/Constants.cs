@@ -23,10 +23,4 @@ public static class Constants
 
     /// <summary>Molar mass of sodium hypochlorite NaOCl, g/mol, as handbooks print it.</summary>
     public const double SodiumHypochloriteGramsPerMole = 74.44;
-
-    /// <summary>Molar mass of sodium thiosulfate pentahydrate Na2S2O3·5H2O, g/mol.</summary>
-    public const double ThiosulfatePentahydrateGramsPerMole = 248.18;
-
-    /// <summary>Molar mass of nitrogen as an atom, g/mol.</summary>
-    public const double NitrogenGramsPerMole = 14.007;
 }

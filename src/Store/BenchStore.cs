@@ -82,12 +82,41 @@ public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMa
     }
 
     /// <summary>Brings the file up to the tables of this program; a new file is made.</summary>
+    /// <param name="cancel">Cancels between steps.</param>
+    /// <exception cref="StoreRefusedException">A newer program has written it.</exception>
     public async Task OpenAsync(CancellationToken cancel = default)
     {
         await using var db = await contexts.CreateDbContextAsync(cancel);
-        await db.Database.MigrateAsync(cancel);
+        StoreSchema.RefuseNewer(db.Database.GetDbConnection().DataSource);
+        if ((await db.Database.GetPendingMigrationsAsync(cancel)).Any())
+        {
+            await MigrateAsync(db, cancel);
+        }
+
         // A write-ahead file lets readers go on while one writes; a full sync outlives a power cut.
         await db.Database.ExecuteSqlRawAsync("PRAGMA journal_mode=WAL", cancel);
+        await db.Choices.Where(c => c.Key == StoreSchema.Sum).ExecuteDeleteAsync(cancel);
+    }
+
+    /// <summary>
+    /// A program that ended amid this step left a mark by which the next would wait for ever.
+    /// </summary>
+    private async Task MigrateAsync(BenchContext db, CancellationToken cancel)
+    {
+        const string mark = "__EFMigrationsLock";
+        if (
+            await db
+                .Database.SqlQuery<int>(
+                    $"SELECT COUNT(*) AS Value FROM sqlite_master WHERE name = {mark}"
+                )
+                .SingleAsync(cancel) > 0
+        )
+        {
+            await db.Database.ExecuteSqlRawAsync("DELETE FROM __EFMigrationsLock", cancel);
+        }
+
+        await db.Database.MigrateAsync(cancel);
+        await ChooseAsync(StoreSchema.WrittenBy, marks.Engine, cancel);
     }
 
     /// <summary>Designs that are not put away, the last changed first.</summary>
@@ -196,9 +225,7 @@ public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMa
                 return await Saved(id, basis, change, cancel);
             }
             catch (Exception e)
-                when (attempt < BusyRetries
-                    && e is DbUpdateException or SqliteException { SqliteErrorCode: 5 }
-                )
+                when (attempt < BusyRetries && StoreTrouble.IsRace(e))
             {
                 // Somebody was quicker with this number: look again at what is there.
             }

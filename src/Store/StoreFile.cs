@@ -1,18 +1,13 @@
-using System.IO.Compression;
-using System.Text;
-using System.Text.Json;
 using Microsoft.Data.Sqlite;
 using Microsoft.EntityFrameworkCore;
 
 namespace Litterfall.Store;
 
 /// <summary>
-/// The file of the bench: where it is, its copy in one file, and everything in open formats.
+/// The file of the bench: where it is, its copy in one file, and the way back.
 /// </summary>
 public static class StoreFile
 {
-    private const string Signature = "SQLite format 3\0";
-
     /// <summary>The file in the user's data folder.</summary>
     public static string Usual =>
         Path.Combine(
@@ -39,23 +34,33 @@ public static class StoreFile
     /// <summary>Copies all of a running or resting bench into one file, whole or not at all.</summary>
     /// <param name="path">The bench.</param>
     /// <param name="copy">The new file.</param>
+    /// <exception cref="StoreRefusedException">
+    /// The bench is of a newer program, or the new file is one that a bench has open.
+    /// </exception>
     public static void Backup(string path, string copy)
     {
-        var aside = $"{copy}.{Environment.ProcessId}.part";
-        File.Delete(aside);
+        if (StoreLock.Real(path) == StoreLock.Real(copy) || StoreLock.IsHeld(copy))
+        {
+            throw new StoreRefusedException($"{copy} is open in a bench", "another name for the copy");
+        }
+
+        StoreSchema.RefuseNewer(path);
+        var aside = Aside(copy);
         try
         {
-            using (var source = new SqliteConnection(Connection(path, SqliteOpenMode.ReadOnly)))
-            using (var target = new SqliteConnection(Connection(aside, SqliteOpenMode.ReadWriteCreate)))
+            CopyPages(path, aside);
+            using (var target = new SqliteConnection(Connection(aside, SqliteOpenMode.ReadWrite)))
             {
-                source.Open();
                 target.Open();
-                source.BackupDatabase(target);
-                using var journal = target.CreateCommand();
-                journal.CommandText = "PRAGMA journal_mode=DELETE";
-                journal.ExecuteNonQuery();
+                Run(target, "PRAGMA journal_mode=DELETE");
+                Run(target, $"DELETE FROM Choices WHERE Key = '{StoreSchema.Sum}'");
+                Run(
+                    target,
+                    $"INSERT INTO Choices (Key, Value) VALUES ('{StoreSchema.Sum}', '{StoreSum.Of(target)}')"
+                );
             }
 
+            ToDisk(aside);
             File.Move(aside, copy, overwrite: true);
         }
         finally
@@ -66,167 +71,138 @@ public static class StoreFile
 
     /// <summary>What is wrong with a file as a copy of a bench; null where it is good.</summary>
     /// <param name="copy">The file.</param>
-    public static string? Trouble(string copy)
-    {
-        if (!File.Exists(copy))
-        {
-            return "there is no such file";
-        }
-
-        using (var file = File.OpenRead(copy))
-        {
-            var head = new byte[Signature.Length];
-            if (
-                file.ReadAtLeast(head, head.Length, false) < head.Length
-                || Encoding.ASCII.GetString(head) != Signature
-            )
-            {
-                return "this is no copy of a bench";
-            }
-        }
-
-        try
-        {
-            using var db = new SqliteConnection(Connection(copy, SqliteOpenMode.ReadOnly));
-            db.Open();
-            using var check = db.CreateCommand();
-            check.CommandText = "PRAGMA quick_check";
-            if (check.ExecuteScalar() as string != "ok")
-            {
-                return "the copy is damaged";
-            }
-
-            check.CommandText = "SELECT COUNT(*) FROM sqlite_master WHERE name IN ('Designs', 'Versions')";
-            return check.ExecuteScalar() is 2L ? null : "this is no copy of a bench";
-        }
-        catch (SqliteException e)
-        {
-            return $"the copy cannot be read ({e.Message.TrimEnd('.')})";
-        }
-    }
+    public static string? Trouble(string copy) => StoreCheck.Trouble(copy);
 
     /// <summary>
     /// Puts a copy in the place of the bench; what was there is kept beside it under a name with the time.
+    /// Until the last step the bench is as it was; that step is one renaming.
     /// </summary>
     /// <param name="path">The bench, not running.</param>
     /// <param name="copy">A good copy.</param>
     /// <param name="now">Time for the name of what was there.</param>
     /// <returns>Where what was there is kept; null where there was nothing.</returns>
+    /// <exception cref="StoreRefusedException">
+    /// A bench has the file open, or the copy is not whole.
+    /// </exception>
     public static string? Restore(string path, string copy, DateTimeOffset now)
     {
+        var real = StoreLock.Real(path);
+        using var taken = StoreLock.Take(real)
+            ?? throw new StoreRefusedException(
+                "a bench has this file open, and what is done there would be lost",
+                "the bench closed first (Ctrl-C where it was started)"
+            );
         SqliteConnection.ClearAllPools();
-        string? kept = null;
-        if (File.Exists(path))
+        var aside = Aside(real);
+        try
         {
-            kept = FormattableString.Invariant($"{path}.before-{now:yyyyMMdd-HHmmss}");
-            Backup(path, kept);
+            RefuseDamaged(copy);
+            CopyPages(copy, aside);
+            // What was read is looked at once more as it lies on this disk.
+            RefuseDamaged(aside);
+            ToDisk(aside);
+            var kept = File.Exists(real) ? Keep(real, now) : null;
+            File.Move(aside, real, overwrite: true);
+            return kept;
+        }
+        finally
+        {
+            File.Delete(aside);
+        }
+    }
+
+    private static void RefuseDamaged(string copy)
+    {
+        if (StoreCheck.Trouble(copy) is { } trouble)
+        {
+            throw new StoreRefusedException(trouble, "a file written by litterfall backup");
+        }
+    }
+
+    /// <summary>
+    /// Keeps what was there, and folds its log into it: a log left beside another file would be taken for its
+    /// own. A file too damaged to be read is kept as it lies.
+    /// </summary>
+    private static string Keep(string path, DateTimeOffset now)
+    {
+        var name = FormattableString.Invariant($"{path}.before-{now:yyyyMMdd-HHmmss}");
+        var kept = name;
+        for (var i = 2; File.Exists(kept); i++)
+        {
+            kept = FormattableString.Invariant($"{name}-{i}");
         }
 
+        try
+        {
+            CopyPages(path, kept);
+            using var old = new SqliteConnection(Connection(path, SqliteOpenMode.ReadWrite));
+            old.Open();
+            Run(old, "PRAGMA wal_checkpoint(TRUNCATE)");
+            Run(old, "PRAGMA journal_mode=DELETE");
+        }
+        catch (SqliteException e) when (e.SqliteErrorCode is 1 or 11 or 26)
+        {
+            foreach (var side in new[] { "", "-wal" }.Where(side => File.Exists(path + side)))
+            {
+                File.Copy(path + side, kept + side, overwrite: true);
+            }
+        }
+
+        foreach (var side in new[] { "-wal", "-shm", "-journal" })
+        {
+            File.Delete(path + side);
+        }
+
+        return kept;
+    }
+
+    private static string Aside(string path)
+    {
+        var aside = $"{path}.{Environment.ProcessId}.part";
         if (Path.GetDirectoryName(Path.GetFullPath(path)) is { } folder)
         {
             Directory.CreateDirectory(folder);
         }
 
-        var aside = $"{path}.{Environment.ProcessId}.part";
-        File.Copy(copy, aside, overwrite: true);
-        foreach (var side in new[] { "-wal", "-shm" })
-        {
-            File.Delete(path + side);
-        }
-
-        File.Move(aside, path, overwrite: true);
-        return kept;
+        File.Delete(aside);
+        return aside;
     }
 
-    /// <summary>Everything as a zip of open formats: design files, versions, entries, choices.</summary>
-    /// <param name="contexts">The bench.</param>
-    /// <param name="cancel">Cancels between files.</param>
-    public static async Task<byte[]> ExportAsync(
-        IDbContextFactory<BenchContext> contexts,
-        CancellationToken cancel = default
-    )
+    private static void CopyPages(string from, string to)
     {
-        await using var db = await contexts.CreateDbContextAsync(cancel);
-        using var bytes = new MemoryStream();
-        using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true))
-        {
-            var designs = await db.Designs.AsNoTracking().OrderBy(d => d.CreatedTicks).ToListAsync(cancel);
-            var index = new StringBuilder(
-                "design,name,version,parent,worked on,time,engine,library,hash,note\r\n"
-            );
-            foreach (var design in designs)
-            {
-                var versions = db.Versions.AsNoTracking().Where(v => v.DesignId == design.Id);
-                await foreach (
-                    var v in versions.OrderBy(v => v.Number).AsAsyncEnumerable().WithCancellation(cancel)
-                )
-                {
-                    Put(zip, $"designs/{design.Id}/{v.Number:0000}.viv.yaml", v.Text);
-                    string[] row =
-                    [
-                        $"{design.Id}",
-                        design.Name,
-                        $"{v.Number}",
-                        $"{v.Parent}",
-                        v.Number == design.Head ? "yes" : "",
-                        $"{new DateTime(v.Ticks, DateTimeKind.Utc):yyyy-MM-ddTHH:mm:ssZ}",
-                        v.Engine,
-                        v.Library,
-                        v.Hash,
-                        v.Note,
-                    ];
-                    index.AppendJoin(',', row.Select(Quoted)).Append("\r\n");
-                }
-            }
-
-            await FilesAsync(zip, db, cancel);
-            Put(zip, "versions.csv", index.ToString());
-            Put(zip, "entries.json", JsonSerializer.Serialize(await db.Entries.ToListAsync(cancel)));
-            Put(zip, "choices.json", JsonSerializer.Serialize(await db.Choices.ToListAsync(cancel)));
-        }
-
-        return bytes.ToArray();
+        using var source = new SqliteConnection(Connection(from, SqliteOpenMode.ReadOnly));
+        using var target = new SqliteConnection(Connection(to, SqliteOpenMode.ReadWriteCreate));
+        source.Open();
+        target.Open();
+        source.BackupDatabase(target);
     }
 
-    private static async Task FilesAsync(ZipArchive zip, BenchContext db, CancellationToken cancel)
+    private static void ToDisk(string path)
     {
-        await foreach (
-            var file in db
-                .Files.AsNoTracking()
-                .OrderBy(f => f.Id)
-                .AsAsyncEnumerable()
-                .WithCancellation(cancel)
-        )
-        {
-            using var entry = zip.CreateEntry($"files/{file.Id:0000}-{file.Name}", CompressionLevel.Fastest)
-                .Open();
-            entry.Write(file.Bytes);
-        }
+        using var file = new FileStream(path, FileMode.Open, FileAccess.ReadWrite);
+        file.Flush(flushToDisk: true);
     }
 
-    private static string Quoted(string text) =>
-        $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
-
-    private static void Put(ZipArchive zip, string name, string text)
+    private static void Run(SqliteConnection db, string sql)
     {
-        using var file = zip.CreateEntry(name, CompressionLevel.Fastest).Open();
-        file.Write(Encoding.UTF8.GetBytes(text));
+        using var command = db.CreateCommand();
+        command.CommandText = sql;
+        command.ExecuteNonQuery();
     }
 
-    private static string Connection(string path, SqliteOpenMode mode) =>
+    internal static string Connection(string path, SqliteOpenMode mode, bool isPooled = false) =>
         new SqliteConnectionStringBuilder
         {
             DataSource = path,
             Mode = mode,
-            DefaultTimeout = 10,
-            Pooling =
-                mode == SqliteOpenMode.ReadWriteCreate && !path.EndsWith(".part", StringComparison.Ordinal),
+            DefaultTimeout = 5,
+            Pooling = isPooled,
         }.ConnectionString;
 
     private sealed class Factory(string path) : IDbContextFactory<BenchContext>
     {
         private readonly DbContextOptions<BenchContext> options = new DbContextOptionsBuilder<BenchContext>()
-            .UseSqlite(Connection(path, SqliteOpenMode.ReadWriteCreate))
+            .UseSqlite(Connection(path, SqliteOpenMode.ReadWriteCreate, isPooled: true))
             .AddInterceptors(new FullSync())
             .Options;
 

@@ -5,7 +5,6 @@ using Litterfall.Verification.Crew;
 using Litterfall.Verification.Floor;
 using Litterfall.Verification.Hygiene;
 using Litterfall.Verification.Light;
-using Litterfall.Verification.Mixing;
 using Litterfall.Verification.Plates;
 using Litterfall.Verification.Sizing;
 using Litterfall.Verification.Soil;
@@ -28,36 +27,27 @@ public static class VerificationList
             .. StripLimits.Cases(),
             .. OwnPlateTables.Cases(),
             .. OwnPaneExamples.Cases(),
-            .. En16612.Cases(),
             .. OwnFloatCheck.Cases(),
             .. BeckerGratwicke2017.Cases(),
             .. Bryan2009.Cases(),
             .. ChlorineArithmetic.Cases(),
             .. BayleyHolmstrup1999.Cases(),
-            .. Horvathova2015.Cases(),
-            .. Araujo2004.Cases(),
             .. ColemanJenkinson1996.Cases(),
-            .. Olson1963.Cases(),
-            .. Tuomi2009.Cases(),
-            .. MoronRios2023.Cases(),
-            .. OConnell1988.Cases(),
-            .. Chave2010.Cases(),
-            .. Emerson1975.Cases(),
-            .. Gillooly2001.Cases(),
-            .. VonMay2019.Cases(),
-            .. DendrobatesTruncatusDiet.Cases(),
-            .. Woodhead2007.Cases(),
             .. OwnLifeTables.Cases(),
+            .. SpottedOwl2001.Cases(),
             .. OwnFrogBudget.Cases(),
-            .. DefinedFlyMedium.Cases(),
-            .. Sim2010.Cases(),
         ];
 
     private static IEnumerable<VerificationCase> AirAndSoil() =>
         [
             .. HylandWexlerTable.Cases(),
             .. IapwsSaturation.Cases(),
+            .. IapwsTable35.Cases(),
+            .. Allen1998.Cases(),
             .. PsychrometricLibrary.Cases(),
+            .. CoolPropAir.Cases(),
+            .. ChemistryHandbook1992.Cases(),
+            .. AirTables.Cases(),
             .. OwnMoistAirStates.Cases(),
             .. OwnConvection.Cases(),
             .. OwnOpenings.Cases(),
@@ -65,6 +55,7 @@ public static class VerificationList
             .. OwnWetSurfaces.Cases(),
             .. OwnPaneFog.Cases(),
             .. OwnReferenceRuns.Cases(),
+            .. Fetter1994.Cases(),
             .. VanGenuchten1980.Cases(),
             .. Ippisch2006.Cases(),
             .. Durner1994.Cases(),
@@ -83,6 +74,7 @@ public static class VerificationList
             .. OwnMassBalance.Cases(),
             .. OwnConvergence.Cases(),
             .. Vanderborght2005.Cases(),
+            .. DuMuxInfiltration.Cases(),
         ];
 
     private static IEnumerable<VerificationCase> Rays() =>
@@ -95,6 +87,10 @@ public static class VerificationList
             .. OwnLightBoxes.Cases(),
             .. ClosedCube.Cases(),
             .. CieIlluminants.Cases(),
+            .. ThimijanHeins1983.Cases(),
+            .. EspRPanes.Cases(),
+            .. EesRectangles.Cases(),
+            .. TextbookLamps.Cases(),
             .. OwnLampFile.Cases(),
             .. OwnLampHeat.Cases(),
         ];
@@ -104,7 +100,6 @@ public static class VerificationList
             .. ReferenceBox.Cases(),
             .. OwnFloorAreas.Cases(),
             .. OwnStockingExamples.Cases(),
-            .. OwnMixExample.Cases(),
             .. OwnMixEstimate.Cases(),
             .. OwnPackExamples.Cases(),
         ];

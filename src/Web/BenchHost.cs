@@ -1,10 +1,14 @@
+using System.Globalization;
 using System.IO.Compression;
 using System.Text;
 using Litterfall.Documents.Papers;
 using Litterfall.Store;
 using Litterfall.Web.Desk;
 using Litterfall.Web.Library;
+using Litterfall.Web.Sharing;
 using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Diagnostics;
+using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.EntityFrameworkCore;
@@ -15,6 +19,11 @@ namespace Litterfall.Web;
 /// <summary>Puts the bench into a web application.</summary>
 public static class BenchHost
 {
+    /// <summary>
+    /// Largest message of a page, bytes: four times what a field of a page lets be typed (see bench.js).
+    /// </summary>
+    private const long LargestMessage = 1024 * 1024;
+
     /// <summary>Pages with all they need.</summary>
     public static void Add(
         IServiceCollection services,
@@ -22,7 +31,10 @@ public static class BenchHost
         IDbContextFactory<BenchContext> contexts
     )
     {
-        services.AddRazorComponents().AddInteractiveServerComponents();
+        services
+            .AddRazorComponents()
+            .AddInteractiveServerComponents()
+            .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessage);
         AddStore(services, options, contexts);
         services.AddHostedService<VerdictKeeper>();
     }
@@ -52,12 +64,18 @@ public static class BenchHost
         services.AddSingleton<BenchLibrary>();
         services.AddSingleton<PaperShelf>();
         services.AddSingleton<PaperSources>();
+        services.AddSingleton(DeskRoom.OfMachine());
         services.AddScoped<Tastes>();
+        services.AddScoped<Presence>();
+        services.AddScoped<CircuitHandler>(all => all.GetRequiredService<Presence>());
     }
 
     /// <summary>Pages and files.</summary>
+    /// <param name="app">The application.</param>
     public static void Map(WebApplication app)
     {
+        app.UseExceptionHandler(failed => failed.Run(FailedAsync));
+        app.UseStatusCodePages(NothingAsync);
         app.UseAntiforgery();
         app.MapGet("/design/{id:guid}/file", FileAsync);
         app.MapGet("/design/{id:guid}/paper/{name}", PaperAsync);
@@ -66,9 +84,44 @@ public static class BenchHost
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 
-    private static async Task<IResult> FileAsync(Guid id, int? version, BenchStore store)
+    /// <summary>A download that fails says why in a sentence.</summary>
+    private static Task FailedAsync(HttpContext context)
     {
-        var design = version is { } v ? await store.DesignAsync(id, v) : await store.DesignAsync(id);
+        var fault = context.Features.Get<IExceptionHandlerFeature>()?.Error;
+        context.Response.ContentType = "text/plain; charset=utf-8";
+        return context.Response.WriteAsync(
+            fault is not null && StoreTrouble.Words(fault) is { } words
+                ? $"This cannot be handed out now: {words}.\n"
+                : "Our program failed here; what is saved is safe. Go back and try again.\n"
+        );
+    }
+
+    /// <summary>What is not here is told with a way back.</summary>
+    private static Task NothingAsync(StatusCodeContext status)
+    {
+        var response = status.HttpContext.Response;
+        response.ContentType = "text/html; charset=utf-8";
+        return response.WriteAsync(
+            "<!DOCTYPE html><html lang=\"en\"><title>Not here · Litterfall</title><h1>"
+                + (
+                    response.StatusCode == StatusCodes.Status404NotFound
+                        ? "There is no such page here"
+                        : "The bench does not take this"
+                )
+                + "</h1><p><a href=\"/\">All designs</a></p></html>"
+        );
+    }
+
+    private static async Task<IResult> FileAsync(
+        Guid id,
+        string? version,
+        BenchStore store,
+        CancellationToken cancel
+    )
+    {
+        var design = int.TryParse(version, NumberStyles.None, CultureInfo.InvariantCulture, out var v)
+            ? await store.DesignAsync(id, v, cancel)
+            : await store.DesignAsync(id, cancel);
         return design is null
             ? Results.NotFound()
             : Results.File(
@@ -82,11 +135,12 @@ public static class BenchHost
         Guid id,
         string name,
         string? sheet,
-        bool? slips,
-        PaperSources from
+        string? slips,
+        PaperSources from,
+        CancellationToken cancel
     )
     {
-        var files = await from.Shelf.FilesAsync(id, (sheet, slips ?? false), from);
+        var files = await from.Shelf.FilesAsync(id, (sheet, slips == "true"), from, cancel);
         var found = files?.FirstOrDefault(f => f.Name == name);
         return found is null
             ? Results.NotFound()
@@ -99,9 +153,15 @@ public static class BenchHost
             );
     }
 
-    private static async Task<IResult> PapersAsync(Guid id, string? sheet, bool? slips, PaperSources from)
+    private static async Task<IResult> PapersAsync(
+        Guid id,
+        string? sheet,
+        string? slips,
+        PaperSources from,
+        CancellationToken cancel
+    )
     {
-        if (await from.Shelf.FilesAsync(id, (sheet, slips ?? false), from) is not { } files)
+        if (await from.Shelf.FilesAsync(id, (sheet, slips == "true"), from, cancel) is not { } files)
         {
             return Results.NotFound();
         }
@@ -112,13 +172,20 @@ public static class BenchHost
             foreach (var file in files)
             {
                 await using var entry = zip.CreateEntry(file.Name, CompressionLevel.Fastest).Open();
-                await entry.WriteAsync(file.Bytes);
+                await entry.WriteAsync(file.Bytes, cancel);
             }
         }
 
         return Results.File(bytes.ToArray(), "application/zip", "papers.zip");
     }
 
-    private static async Task<IResult> ExportAsync(IDbContextFactory<BenchContext> contexts) =>
-        Results.File(await StoreFile.ExportAsync(contexts), "application/zip", "litterfall-export.zip");
+    private static async Task<IResult> ExportAsync(
+        IDbContextFactory<BenchContext> contexts,
+        CancellationToken cancel
+    ) =>
+        Results.File(
+            await BenchExport.WriteAsync(contexts, cancel),
+            "application/zip",
+            "litterfall-export.zip"
+        );
 }

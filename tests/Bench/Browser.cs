@@ -20,6 +20,8 @@ public sealed class Browser : IAsyncLifetime
         "--disable-sync",
     ];
 
+    private const int Patience = 90_000;
+
     private IPlaywright? playwright;
     private IBrowser? browser;
 
@@ -31,6 +33,8 @@ public sealed class Browser : IAsyncLifetime
             return;
         }
 
+        // A condition is waited for as long as a busy machine may take; a good page meets it at once.
+        Assertions.SetDefaultExpectTimeout(Patience);
         playwright = await Playwright.CreateAsync();
         browser = await playwright.Chromium.LaunchAsync(new() { ExecutablePath = Program, Args = Quiet });
     }
@@ -51,7 +55,7 @@ public sealed class Browser : IAsyncLifetime
                 AcceptDownloads = true,
             }
         );
-        context.SetDefaultTimeout(30_000);
+        context.SetDefaultTimeout(Patience);
         return await context.NewPageAsync();
     }
 

@@ -5,8 +5,7 @@ namespace Litterfall.Tests.Bench;
 /// <summary>
 /// Every page: no axe violation, nothing wider than the screen, nothing from outside the machine.
 /// </summary>
-[Collection("one bench at a time")]
-public sealed class LooksTests(Browser browser)
+public sealed class LooksTests(Browser browser, SharedBench bench) : Visits(browser)
 {
     [Theory]
     [InlineData(false, false)]
@@ -14,8 +13,7 @@ public sealed class LooksTests(Browser browser)
     [InlineData(false, true)]
     public async Task Every_page_is_complete(bool isPhone, bool isDark)
     {
-        using var bench = await RunningBench.StartAsync(demo: true);
-        var page = await browser.PageAsync(isPhone, isDark);
+        var page = await PageAsync(isPhone, isDark);
         var outside = new List<string>();
         page.Request += (_, request) =>
         {
@@ -28,13 +26,13 @@ public sealed class LooksTests(Browser browser)
             }
         };
         await LookAsync(page, bench.Url, "designs", ".examples svg");
-        var design = await page.Locator("ul.designs a").First.GetAttributeAsync("href");
-        await LookAsync(page, bench.Url + design, "desk", ".sheet svg");
-        await page.WaitForTimeoutAsync(1500);
+        var design = await bench.CopyAsync(Usual);
+        await LookAsync(page, design, "desk", ".sheet svg");
+        await SettledAsync(page);
         await Browser.AxeAsync(page, "desk, computed");
-        await LookAsync(page, bench.Url + design + "/versions", "versions", "table");
-        await LookAsync(page, bench.Url + design + "/resize", "another size", "form");
-        var id = design!.Split('/')[^1];
+        await LookAsync(page, design + "/versions", "versions", "table");
+        await LookAsync(page, design + "/resize", "another size", "form");
+        var id = design.Split('/')[^1];
         await LookAsync(page, $"{bench.Url}/compare?a={id}&b={id}", "side by side", ".beside svg");
         await LookAsync(page, bench.Url + "/library", "library", "table");
         await LookAsync(page, bench.Url + "/library/folsomia-candida", "library entry", "table");
@@ -47,14 +45,11 @@ public sealed class LooksTests(Browser browser)
     [Fact]
     public async Task Units_are_remembered()
     {
-        using var bench = await RunningBench.StartAsync(demo: true);
-        var page = await browser.PageAsync();
-        await page.GotoAsync(bench.Url + "/units", new() { WaitUntil = WaitUntilState.NetworkIdle });
+        var page = await PageAsync();
+        await GoAsync(page, bench.Url + "/units");
         await page.SelectOptionAsync("#unit-temperature", "F");
         await Assertions.Expect(page.Locator("main [role=status]").Last).ToContainTextAsync("remembered");
-        await page.GotoAsync(bench.Url, new() { WaitUntil = WaitUntilState.NetworkIdle });
-        await page.ClickAsync("ul.designs a:text-is('LD-201 flat tenant')");
-        await page.WaitForSelectorAsync(".findings li");
+        await page.GotoAsync(await bench.CopyAsync(Usual));
         await Assertions.Expect(page.Locator("[aria-labelledby=p-air]")).ToContainTextAsync("°F");
     }
 
@@ -66,15 +61,12 @@ public sealed class LooksTests(Browser browser)
     [InlineData(true)]
     public async Task Every_letter_can_be_read(bool isPhone)
     {
-        using var bench = await RunningBench.StartAsync(demo: true);
-        var page = await browser.PageAsync(isPhone);
-        await page.GotoAsync(bench.Url, new() { WaitUntil = WaitUntilState.NetworkIdle });
-        await page.ClickAsync("ul.designs a:text-is('LD-201 flat tenant')");
-        await page.WaitForSelectorAsync(".leaves li", new() { State = WaitForSelectorState.Attached });
+        var page = await DeskAsync(await bench.CopyAsync(Usual), isPhone);
         foreach (var view in new[] { "Section", "Plan", "Front", "Light" })
         {
             await page.ClickAsync($"[role=tab]:text-is('{view}')");
-            await page.WaitForTimeoutAsync(400);
+            await page.WaitForSelectorAsync($"[role=tab][aria-selected=true]:text-is('{view}')");
+            await StillAsync(page);
             var small = await page.EvaluateAsync<string[]>(
                 """
                 () => [...document.querySelectorAll("main *")].filter(e =>
@@ -100,13 +92,8 @@ public sealed class LooksTests(Browser browser)
     [InlineData(true)]
     public async Task The_desk_looks_as_approved(bool isPhone)
     {
-        using var bench = await RunningBench.StartAsync(demo: true);
-        var page = await browser.PageAsync(isPhone);
-        await page.GotoAsync(bench.Url, new() { WaitUntil = WaitUntilState.NetworkIdle });
-        await page.ClickAsync("ul.designs a:text-is('LD-201 flat tenant')");
-        await page.WaitForSelectorAsync(".leaves li", new() { State = WaitForSelectorState.Attached });
-        await Assertions.Expect(page.Locator(".verdict")).Not.ToContainTextAsync("omputing");
-        await page.WaitForTimeoutAsync(500);
+        var page = await DeskAsync(await bench.CopyAsync(Usual), isPhone);
+        await StillAsync(page);
         var now = await page.ScreenshotAsync();
         Approved.Check(now, isPhone ? "desk-phone.png" : "desk.png");
     }
@@ -115,20 +102,19 @@ public sealed class LooksTests(Browser browser)
     [Fact]
     public async Task Each_person_has_their_own_units()
     {
-        using var bench = await RunningBench.StartAsync(demo: true);
-        var (one, other) = (await browser.PageAsync(), await browser.PageAsync());
-        await one.GotoAsync(bench.Url + "/units", new() { WaitUntil = WaitUntilState.NetworkIdle });
+        var (one, other) = (await PageAsync(), await PageAsync());
+        await GoAsync(one, bench.Url + "/units");
         await one.ClickAsync("text=All US");
         await Assertions.Expect(one.Locator("main [role=status]").Last).ToContainTextAsync("remembered");
-        await other.GotoAsync(bench.Url + "/units", new() { WaitUntil = WaitUntilState.NetworkIdle });
+        await GoAsync(other, bench.Url + "/units");
         Assert.Equal("", await other.InputValueAsync("#unit-temperature"));
-        await one.ReloadAsync(new() { WaitUntil = WaitUntilState.NetworkIdle });
+        await GoAsync(one, bench.Url + "/units");
         Assert.Equal("F", await one.InputValueAsync("#unit-temperature"));
     }
 
     private static async Task LookAsync(IPage page, string url, string what, string until)
     {
-        await page.GotoAsync(url, new() { WaitUntil = WaitUntilState.NetworkIdle });
+        await GoAsync(page, url);
         await page.WaitForSelectorAsync(until);
         await Browser.AxeAsync(page, what);
         await Browser.FitsAsync(page);

@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
+using Litterfall.Store;
 
 namespace Litterfall.Tests.Bench;
 
@@ -17,6 +18,9 @@ public sealed partial class RunningBench : IDisposable
         Store = store;
     }
 
+    /// <summary>A store with the demo in it, its verdicts computed; null until one was made.</summary>
+    private static byte[]? demoStore;
+
     /// <summary>Where it answers.</summary>
     public string Url { get; }
 
@@ -28,6 +32,11 @@ public sealed partial class RunningBench : IDisposable
     {
         var own = store is null ? Directory.CreateTempSubdirectory("litterfall-bench").FullName : null;
         var file = store ?? Path.Combine(own!, "bench.db");
+        if (demo && demoStore is { } made && !File.Exists(file))
+        {
+            await File.WriteAllBytesAsync(file, made);
+        }
+
         var program = Path.Combine(AppContext.BaseDirectory, "litterfall.dll");
         var start = new ProcessStartInfo("dotnet")
         {
@@ -68,6 +77,51 @@ public sealed partial class RunningBench : IDisposable
         }
 
         throw new InvalidOperationException(await process.StandardError.ReadToEndAsync());
+    }
+
+    /// <summary>
+    /// Keeps its store for benches that start with the demo later. Its verdicts are set, so that none of them
+    /// computes what no test looks at.
+    /// </summary>
+    public async Task KeepAsDemoAsync()
+    {
+        var store = new BenchStore(StoreFile.Contexts(Store), new("test", "test"), TimeProvider.System);
+        foreach (var design in await store.DesignsAsync())
+        {
+            await store.JudgeAsync(design.Id, design.Version, "Computed before.");
+        }
+
+        var copy = Store + ".demo";
+        StoreFile.Backup(Store, copy);
+        demoStore = await File.ReadAllBytesAsync(copy);
+    }
+
+    /// <summary>A copy of a design that is in its store; its page.</summary>
+    /// <param name="name">Name of the design.</param>
+    public async Task<string> CopyAsync(string name)
+    {
+        var store = new BenchStore(StoreFile.Contexts(Store), new("test", "test"), TimeProvider.System);
+        var from = (await store.DesignsAsync()).Last(d => d.Name == name);
+        var text = (await store.DesignAsync(from.Id, 1))!.Text;
+        return $"{Url}/design/{(await store.AddAsync(name, text, "copied")).Id}";
+    }
+
+    /// <summary>Processor time it has taken since it was started, s.</summary>
+    public double Worked
+    {
+        get
+        {
+            running.Refresh();
+            return running.TotalProcessorTime.TotalSeconds;
+        }
+    }
+
+    /// <summary>Processor time it takes during a time, s.</summary>
+    public async Task<double> WorkAsync(TimeSpan time)
+    {
+        var before = Worked;
+        await Task.Delay(time);
+        return Worked - before;
     }
 
     /// <summary>Kills it as a power cut would: nothing is flushed or said good-bye to.</summary>

@@ -5,7 +5,6 @@ using Litterfall.Store;
 namespace Litterfall.Tests.Bench;
 
 /// <summary>Copy, bring back and hand out a bench from the command line, running or not.</summary>
-[Collection("one bench at a time")]
 public sealed class StoreCommandTests
 {
     [Fact]
@@ -16,7 +15,16 @@ public sealed class StoreCommandTests
         using (await RunningBench.StartAsync(At("bench.db"), demo: true))
         {
             Assert.Equal(0, (await RunAsync("backup", At("copy"), "--store", At("bench.db"))).Code);
+            var onto = await RunAsync("restore", At("copy"), "--store", At("bench.db"));
+            Assert.Equal(2, onto.Code);
+            Assert.Contains("a bench has this file open", onto.Said, StringComparison.Ordinal);
+            var second = await RunAsync("bench", "--listen", "127.0.0.1:0", "--store", At("bench.db"));
+            Assert.Equal(2, second.Code);
+            Assert.Contains("another bench has this file open", second.Said, StringComparison.Ordinal);
         }
+
+        // The bench was killed; its lock went with it.
+        Assert.Equal(0, (await RunAsync("restore", At("copy"), "--store", At("bench.db"))).Code);
 
         Assert.Null(StoreFile.Trouble(At("copy")));
         var (code, said) = await RunAsync("restore", At("copy"), "--store", At("other.db"));
@@ -38,6 +46,7 @@ public sealed class StoreCommandTests
     [Theory]
     [InlineData("bench", "--listen", "nonsense", "no address with a port")]
     [InlineData("bench", "--workshop", "/no/such/folder", "no such folder")]
+    [InlineData("bench", "--listen", "0.0.0.0:5321", "lets other machines in")]
     public async Task A_wrong_wish_gets_one_sentence(
         string command,
         string option,
@@ -70,12 +79,68 @@ public sealed class StoreCommandTests
             "a letter, not a bench",
             TestContext.Current.CancellationToken
         );
+        // Addresses of RFC 5737 are nobody's.
+        var foreign = await RunAsync(
+            "bench",
+            "--listen",
+            "192.0.2.1:5322",
+            "--open-network",
+            "--store",
+            bench.Store + "4"
+        );
+        Assert.Equal(2, foreign.Code);
+        Assert.Contains("is no address of this machine", foreign.Said, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", foreign.Said, StringComparison.Ordinal);
         var broken = await RunAsync("bench", "--listen", "127.0.0.1:0", "--store", bench.Store + "3");
         Assert.Equal(2, broken.Code);
         Assert.Contains("cannot be opened", broken.Said, StringComparison.Ordinal);
     }
 
-    private static async Task<(int Code, string Said)> RunAsync(params string[] words)
+    /// <summary>
+    /// A restore killed at any moment leaves the bench as it was or as the copy is, and whole.
+    /// </summary>
+    [Fact]
+    public async Task A_killed_restore_leaves_one_or_the_other()
+    {
+        var folder = Directory.CreateTempSubdirectory("litterfall-half").FullName;
+        string At(string name) => Path.Combine(folder, name);
+        await MadeAsync(At("old.db"), "old");
+        await MadeAsync(At("new.db"), "new");
+        StoreFile.Backup(At("old.db"), At("old"));
+        StoreFile.Backup(At("new.db"), At("new"));
+        var chance = new Random(7);
+        var rounds = Environment.GetEnvironmentVariable("LITTERFALL_LONG") == "1" ? 200 : 3;
+        for (var round = 0; round < rounds; round++)
+        {
+            File.Copy(At("old"), At("bench.db"), overwrite: true);
+            using var process = Process.Start(Words("restore", At("new"), "--store", At("bench.db")))!;
+            await Task.Delay(chance.Next(900), TestContext.Current.CancellationToken);
+            process.Kill();
+            await process.WaitForExitAsync(TestContext.Current.CancellationToken);
+            Assert.Null(StoreFile.Trouble(At("bench.db")));
+            var store = new BenchStore(
+                StoreFile.Contexts(At("bench.db")),
+                new("t", "t"),
+                TimeProvider.System
+            );
+            await store.OpenAsync(TestContext.Current.CancellationToken);
+            var name = Assert.Single(await store.DesignsAsync(TestContext.Current.CancellationToken)).Name;
+            Assert.Contains(name, new[] { "old", "new" });
+            Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();
+            File.Delete(At("bench.db-wal"));
+        }
+
+        Directory.Delete(folder, recursive: true);
+    }
+
+    private static async Task MadeAsync(string path, string name)
+    {
+        var store = new BenchStore(StoreFile.Contexts(path), new("t", "t"), TimeProvider.System);
+        await store.OpenAsync();
+        await store.AddAsync(name, $"litterfall: 1\nname: {name}\n", "begun");
+    }
+
+    private static ProcessStartInfo Words(params string[] words)
     {
         var start = new ProcessStartInfo("dotnet")
         {
@@ -89,7 +154,12 @@ public sealed class StoreCommandTests
             start.ArgumentList.Add(word);
         }
 
-        using var process = Process.Start(start)!;
+        return start;
+    }
+
+    private static async Task<(int Code, string Said)> RunAsync(params string[] words)
+    {
+        using var process = Process.Start(Words(words))!;
         var said = await Task.WhenAll(
             process.StandardOutput.ReadToEndAsync(),
             process.StandardError.ReadToEndAsync()

@@ -43,7 +43,7 @@ public sealed class EveryCase
         VerificationResult result = Results[one].Value;
         bool known = Known.Names(one.Source, one.Quantity);
         Assert.True(
-            result.Agrees != known,
+            (result.Outcome != Outcome.Disagrees) != known,
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"{source}: {quantity}: expected {one.Expected} ± {one.Tolerance}, "
@@ -97,6 +97,37 @@ public sealed class EveryCase
             Assert.True(double.IsFinite(c.Expected));
         });
     }
+
+    [Fact]
+    public void A_wide_tolerance_tells_the_spread_of_its_source()
+    {
+        string[] silent = [.. All.Where(c => c.IsWide && string.IsNullOrWhiteSpace(c.Spread)).Select(Name)];
+        Assert.True(silent.Length == 0, string.Join("\n", silent));
+    }
+
+    [Fact]
+    public void A_source_is_in_error_only_where_a_second_solution_sides_with_us()
+    {
+        var excused = All.Select(c => Results[c].Value).Where(r => r.Outcome == Outcome.SourceInError);
+        Assert.All(
+            excused,
+            r =>
+            {
+                double second = r.Case.Second!.Got();
+                Assert.Equal(r.Got, second, r.Case.Second.Tolerance);
+                Assert.True(Math.Abs(second - r.Case.Expected) > Math.Abs(second - r.Got), Name(r.Case));
+            }
+        );
+    }
+
+    [Fact]
+    public void Second_solutions_agree_wherever_they_stand() =>
+        Assert.All(
+            All.Where(c => c.Second is not null),
+            c => Assert.Equal(Results[c].Value.Got, c.Second!.Got(), c.Second.Tolerance)
+        );
+
+    private static string Name(VerificationCase one) => $"{one.Source}: {one.Quantity}";
 
     private static string Root()
     {

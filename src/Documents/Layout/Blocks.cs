@@ -242,17 +242,6 @@ public sealed class TableRow(ImmutableArray<TableColumn> columns, ImmutableArray
     }
 }
 
-/// <summary>A drawing, centered in its column or at its left.</summary>
-public sealed class Picture(Drawing drawing) : Block
-{
-    /// <inheritdoc/>
-    public override double Height(double width, Style style) => drawing.Height + style.Gap(1.5);
-
-    /// <inheritdoc/>
-    public override void Draw(Sketch sketch, Spot at, double width, Style style) =>
-        sketch.Place(drawing, at.Moved(Math.Max(0, (width - drawing.Width) / 2), 0));
-}
-
 /// <summary>What follows starts in the next column.</summary>
 public sealed class ColumnBreak : Block
 {

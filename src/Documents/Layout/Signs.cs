@@ -37,14 +37,6 @@ internal static class Signs
             _ => Sign.Note,
         };
 
-    public static Tone ToneOf(Severity severity) =>
-        severity switch
-        {
-            Severity.Stop => Tone.Stop,
-            Severity.Caution => Tone.Caution,
-            _ => Tone.Note,
-        };
-
     public static double Width(Sign sign, Style style) =>
         sign == Sign.None ? 0 : style.Points * Lettering.Point * 1.35;
 

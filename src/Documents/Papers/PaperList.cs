@@ -8,32 +8,49 @@ namespace Litterfall.Documents.Papers;
 public static class PaperList
 {
     /// <summary>Writes them; the same design and wish give the same bytes.</summary>
-    public static IEnumerable<PaperFile> Write(PaperJob job)
+    /// <param name="job">What they are written from.</param>
+    /// <param name="cancel">Cancels between papers.</param>
+    public static IReadOnlyList<PaperFile> Write(PaperJob job, CancellationToken cancel = default)
+    {
+        var files = new List<PaperFile>();
+        foreach (var some in Parts(job))
+        {
+            cancel.ThrowIfCancellationRequested();
+            files.AddRange(some());
+        }
+
+        return files;
+    }
+
+    private static IEnumerable<Func<IEnumerable<PaperFile>>> Parts(PaperJob job)
     {
         var style = job.Wish.DecimalComma ? CsvStyle.Semicolon : CsvStyle.Invariant;
         var shopping = ShoppingList.Of(job.Numbers);
         return
         [
-            BuildSheet.Write(job),
-            StepCards.Write(job),
-            .. CutPapers.Write(job),
-            ListPapers.Shopping(job, shopping),
-            new PaperFile("05-shopping-list.csv", ShoppingTable.Write(shopping, style)),
-            new PaperFile("03-cut-list.csv", CutTable.Write(job.Numbers, style)),
-            ListPapers.Calendar(job),
-            new PaperFile(
-                "06-calendar.ics",
-                CalendarFile.Write(job.Plan, job.Tank, job.Numbers.Design.Design.Name)
-            ),
-            new PaperFile("06-calendar.csv", CareDateTable.Write(job.Plan, job.Tank, style)),
-            .. CarePapers.Sheets(job),
-            CarePapers.Cautions(job),
-            CarePapers.Passport(job),
-            .. SettingsPaper.Write(job),
-            .. LightPaper.Write(job),
-            .. job.Wish.Slips ? [Slips.Write(job)] : Array.Empty<PaperFile>(),
-            .. DrawingFiles.Write(job),
-            .. DrawingFiles.Light(job),
+            () => [BuildSheet.Write(job)],
+            () => [StepCards.Write(job)],
+            () => CutPapers.Write(job),
+            () => [ListPapers.Shopping(job, shopping)],
+            () => [new PaperFile("05-shopping-list.csv", ShoppingTable.Write(shopping, style))],
+            () => [new PaperFile("03-cut-list.csv", CutTable.Write(job.Numbers, style))],
+            () => [ListPapers.Calendar(job)],
+            () =>
+                [
+                    new PaperFile(
+                        "06-calendar.ics",
+                        CalendarFile.Write(job.Plan, job.Tank, job.Numbers.Design.Design.Name)
+                    ),
+                    new PaperFile("06-calendar.csv", CareDateTable.Write(job.Plan, job.Tank, style)),
+                ],
+            () => CarePapers.Sheets(job),
+            () => [CarePapers.Cautions(job)],
+            () => [CarePapers.Passport(job)],
+            () => SettingsPaper.Write(job),
+            () => LightPaper.Write(job),
+            () => job.Wish.Slips ? [Slips.Write(job)] : [],
+            () => DrawingFiles.Write(job),
+            () => DrawingFiles.Light(job),
         ];
     }
 }

@@ -298,6 +298,7 @@ public static class CheckText
             "pane",
             "stress MPa at worst",
             "allowed",
+            "bends mm",
             "needs mm",
             "carries water to cm"
         );
@@ -307,6 +308,7 @@ public static class CheckText
                 pane.Pane,
                 Of(pane.Stress, Unit.Megapascal, 2),
                 Of(pane.Allowable, Unit.Megapascal, 1),
+                Of(pane.Sag, Unit.Millimeter, 1) + (pane.IsLinear ? "" : " at most"),
                 pane.Needed is { } needed ? Of(needed, Unit.Millimeter, 1) : "–",
                 pane.LargestWaterDepth is { } water ? Of(water, Unit.Centimeter, 0) : "–"
             );

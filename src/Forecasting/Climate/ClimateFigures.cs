@@ -9,7 +9,7 @@ namespace Litterfall.Forecasting.Climate;
 public sealed record ClimateFigures
 {
     /// <summary>Where simulated numbers come from.</summary>
-    internal static readonly Citation Engine = new(
+    public static readonly Citation Engine = new(
         "own-derivation",
         "balance of heat and vapor of the headspace, coupled to the floor",
         Provenance.Recomputed

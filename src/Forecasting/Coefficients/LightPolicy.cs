@@ -1,11 +1,12 @@
 namespace Litterfall.Forecasting.Coefficients;
 
 /// <summary>How finely light is computed, and the house rule of shade: our own choices; SI.</summary>
-internal static class LightPolicy
+public static class LightPolicy
 {
     /// <summary>Cells of the map: as near 1 cm as these allow.</summary>
     public const double CellMeters = 0.01;
 
+    /// <summary>Most cells along a side.</summary>
     public const int MostCells = 120;
 
     /// <summary>The same where many designs are compared.</summary>
@@ -22,8 +23,10 @@ internal static class LightPolicy
     /// </summary>
     public const double RefugeShare = 0.30;
 
+    /// <summary>Patches of refuge.</summary>
     public const int RefugePatches = 3;
 
+    /// <summary>Darkest over brightest place.</summary>
     public const double RefugeDepth = 1.0 / 30.0;
 
     /// <summary>

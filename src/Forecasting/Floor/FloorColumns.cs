@@ -168,13 +168,9 @@ public sealed record FloorColumns
     /// Open water under a raised floor, as a material that empties over the last centimeters.
     /// </summary>
     private static VanGenuchtenParameters OpenWater(FloorWaterCoefficients with) =>
-        new()
-        {
-            ThetaR = 0,
-            ThetaS = 1,
-            Modes = [new PoreMode(1, with.OpenAlpha.UseSi(), with.OpenN.Use())],
-            KsMetersPerSecond = with.OpenConductivity.UseSi(),
-        };
+        VanGenuchten
+            .Single((0, 1), with.OpenAlpha.UseSi(), with.OpenN.Use(), with.OpenConductivity.UseSi())
+            .Parameters;
 
     private static double OpenShare(FloorLayer layer, double area) =>
         layer.Depth.Si > 0 ? Math.Clamp(layer.Finished.Si / (area * layer.Depth.Si), 0.01, 1) : 1;

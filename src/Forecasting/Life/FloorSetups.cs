@@ -15,10 +15,10 @@ namespace Litterfall.Forecasting.Life;
 /// <param name="Entry">Its entry of the library.</param>
 /// <param name="Species">Its rates.</param>
 /// <param name="Count">How many are seeded.</param>
-internal sealed record SeededKind(string Path, CrewEntry Entry, CrewSpecies Species, int Count);
+public sealed record SeededKind(string Path, CrewEntry Entry, CrewSpecies Species, int Count);
 
 /// <summary>A design as a floor with its crew and those that eat of it.</summary>
-internal static class FloorSetups
+public static class FloorSetups
 {
     /// <summary>Crew animals whose rates the library has.</summary>
     /// <param name="design">The design.</param>

@@ -52,7 +52,7 @@ public sealed record FloorMasses
 public sealed record LifeFigures
 {
     /// <summary>Where simulated numbers come from.</summary>
-    internal static readonly Citation Engine = new(
+    public static readonly Citation Engine = new(
         "own-derivation",
         "day cohorts of the crew, first-order litter and nitrogen on the forecast's ground; rates mostly "
             + "recalled",

@@ -1,13 +1,15 @@
-using System.Globalization;
-using Litterfall.Domain;
-using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Catalog.Entries;
+using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
+using Litterfall.Domain;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Parts;
+using Litterfall.Physics.Hygiene;
+using Litterfall.Quantities.Hygiene;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
+using System.Globalization;
 
 namespace Litterfall.Instructions.Building;
 
@@ -23,14 +25,6 @@ internal static class CleanSteps
         "keeper-practice",
         "recalled: bleach dip of plants, times by softness of the leaf, five rinses, 24 h in air, 30 d apart",
         Provenance.Recalled
-    );
-
-    /// <summary>Half the bath's bleach, for soft leaves.</summary>
-    private static readonly Figure Half = Figure.Given(
-        "share of the bleach for soft leaves",
-        0.5,
-        Unit.Percent,
-        Practice
     );
 
     public static StepGroup? Of(DesignNumbers numbers)
@@ -220,10 +214,10 @@ internal static class CleanSteps
             "Throw it away the same day: dirt and time use it up.",
             Bleach
         );
-        ByLeaf(numbers, writer, dip.ProductMilliliters);
+        ByLeaf(numbers, writer, dip);
     }
 
-    private static void ByLeaf(DesignNumbers numbers, StepWriter writer, Figure product)
+    private static void ByLeaf(DesignNumbers numbers, StepWriter writer, PlantDip dip)
     {
         var names = numbers
             .Design.Design.Plants.Select(
@@ -240,13 +234,22 @@ internal static class CleanSteps
         if (names[false].Any())
         {
             writer.Cite(Practice);
-            var half = (product * Half).As("bleach for soft leaves", Unit.Milliliter);
+            var half = (dip.ProductMilliliters * PlantDip.SoftShare).As(
+                "bleach for soft leaves",
+                Unit.Milliliter
+            );
             writer.Step(
                 "plants",
                 $"Dip the soft plants 1 to 3 minutes in a bath with half the bleach "
                     + $"({writer.Milliliters(half)}), or skip the dip: {List(names[false])}. Try one leaf "
                     + "first and wait a day.",
                 "Begonias, gesneriads, mosses and other soft leaves burn."
+                    + (
+                        dip.RanavirusSoft == DoseVerdict.Sufficient
+                            ? ""
+                            : " So weak and so short a bath was not shown to kill ranavirus: their "
+                                + "quarantine counts."
+                    )
             );
         }
     }

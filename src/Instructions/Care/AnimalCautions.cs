@@ -105,8 +105,8 @@ internal static class AnimalCautions
         var inches = Imperial.IsUsed(numbers.Design.Design);
         var who =
             animals.Count == 0
-                ? "The crew stops breeding and dies of heat"
-                : "These animals die of heat before they die of cold";
+                ? "The crew stops breeding in heat and then dies"
+                : "Heat harms these animals sooner than cold";
         return new Caution(
             "heat",
             "Heat",

@@ -4,6 +4,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Parts;
+using Litterfall.Judging.Animals;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Stocking;
 
@@ -54,20 +55,25 @@ internal static class HousingLines
         );
     }
 
-    /// <summary>What was measured, and the limit that is kept under it.</summary>
-    private static CareLine? Critical(AnimalEntry entry, bool inches) =>
-        entry.CriticalMaximum is { } most
-            ? new CareLine(
+    /// <summary>What short trials found, and where heat stress is taken to begin.</summary>
+    private static CareLine? Critical(AnimalEntry entry, bool inches)
+    {
+        var stress = HeatLimits.Stress(entry);
+        return entry.CriticalMaximum is not { } most ? null
+            : HeatLimits.Lethal(entry) is null
+                ? new CareLine(
+                    "Heat limit",
+                    $"hours above {CareText.Degrees(stress, inches)} are taken as heat stress; nobody is known to "
+                        + "have measured this species",
+                    stress.Origin
+                )
+            : new CareLine(
                 "Heat limit",
-                $"loses its footing at {CareText.Degrees(most, inches)} in short trials; hours above "
-                    + $"{CareText.Degrees(Lower(most), inches)} are taken as deadly (margin of 5 K: "
-                    + $"practice)",
+                $"loses its footing at {CareText.Degrees(most, inches)} in short trials (measured); hours above "
+                    + $"{CareText.Degrees(stress, inches)} are taken as heat stress (keeping practice)",
                 most.Origin
-            )
-            : null;
-
-    private static Figure Lower(Figure most) =>
-        Judging.Animals.Overheats.Limit(most).As("limit for hours", Unit.Celsius);
+            );
+    }
 
     private static CareLine? Humidity(AnimalEntry entry) =>
         entry.LeastHumidity is { } low && entry.LargestHumidity is { } high

@@ -8,7 +8,7 @@ using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Judging.Air;
 
-/// <summary>The warmest hour stays below what kills, but by less than what nobody has measured.</summary>
+/// <summary>The warmest hour stays below heat stress, but by less than what nobody has measured.</summary>
 internal static class LittleHeatMargin
 {
     public static readonly Rule Rule = new(
@@ -34,7 +34,7 @@ internal static class LittleHeatMargin
         double beyond = Math.Max(0.0, high.Value - value.Value);
         foreach (var species in StockedSpecies.Of(n.Design))
         {
-            var limit = Overheats.Limit(species);
+            var limit = HeatLimits.Stress(species.Species);
             if (most > limit.Value || most + beyond <= limit.Value)
             {
                 continue;
@@ -53,8 +53,8 @@ internal static class LittleHeatMargin
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The box reaches {most:0.#} °C {season.Name}, and {most + beyond:0.#} °C where the lamp "
-                        + $"heats more and less air passes than thought; {species.Species.Name} dies of "
-                        + $"hours above {limit.Value:0.#} °C."
+                        + $"heats more and less air passes than thought; hours above {limit.Value:0.#} °C are "
+                        + $"heat stress for {species.Species.Name}."
                 ),
                 (warmest, limit),
                 string.Create(

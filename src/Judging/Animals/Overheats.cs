@@ -10,36 +10,9 @@ using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Judging.Animals;
 
-/// <summary>
-/// Too long above the temperature animals bear for hours: 28 °C, or the critical maximum less 5 K if that is
-/// lower.
-/// </summary>
+/// <summary>Too long above the temperature animals bear for hours (<see cref="HeatLimits"/>).</summary>
 public static class Overheats
 {
-    private const double GeneralCelsius = 28;
-
-    private static readonly Figure General = Figure.Given(
-        FormattableString.Invariant($"general heat limit of {GeneralCelsius:0.#} °C"),
-        Unit.Celsius.ToSiValue(GeneralCelsius),
-        Unit.Celsius,
-        new Citation(
-            "keeper-practice",
-            "recalled: alarm at 28 C for more than 30 minutes",
-            Provenance.Recalled
-        )
-    );
-
-    private static readonly Figure Margin = Figure.Given(
-        "margin below the critical maximum",
-        5,
-        Unit.Kelvin,
-        new Citation(
-            "keeper-practice",
-            "recalled: sustained limit for hours is the critical maximum less 5 K",
-            Provenance.Recalled
-        )
-    );
-
     private static readonly Figure Longest = Figure.Given(
         "longest time above it",
         Unit.Minute.ToSiValue(30),
@@ -56,10 +29,10 @@ public static class Overheats
         "overheats",
         Protects.Animal,
         FormattableString.Invariant(
-            $"more than {Longest.Value:0} minutes a day above {General.Value:0.#} °C, or above the species' "
+            $"more than {Longest.Value:0} minutes a day above {HeatLimits.Alarm.Value:0.#} °C, or above the "
         )
-            + FormattableString.Invariant($"critical maximum less {Margin.Value:0.#} K if lower, in ")
-            + "the room or, lamps included, in the box",
+            + FormattableString.Invariant($"species' critical maximum less {HeatLimits.Margin.Value:0.#} K if ")
+            + "lower, but never inside its own day band; in the room or, lamps included, in the box",
         Judge
     )
     {
@@ -72,7 +45,7 @@ public static class Overheats
         var days = RoomHours.Of(n.Design);
         foreach (var species in StockedSpecies.Of(n.Design))
         {
-            var limit = Limit(species);
+            var limit = HeatLimits.Stress(species.Species);
             var day = days.MaxBy(d => d.HoursAbove(limit).Si);
             var minutes = day?.HoursAbove(limit);
             var box = Seasons.Worst(n, d => d.HoursAbove(limit.Si - Constants.ZeroCelsiusKelvin));
@@ -99,9 +72,11 @@ public static class Overheats
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"With its lamps the box is above {limit.Value:0.#} °C for {60 * hours:0} minutes a day "
-                    + $"{season.Name}, more than 30, and reaches {season.Days.Celsius.Most:0.#} °C: "
-                    + $"{species.Species.Name} would die of heat.{Band(species, limit)}"
-            ),
+                    + $"{season.Name}, more than {Longest.Value:0}, and reaches "
+                    + $"{season.Days.Celsius.Most:0.#} °C: heat stress for {species.Species.Name}. "
+            )
+                + HeatLimits.Kind(species.Species)
+                + Lethal(species, Unit.Celsius.ToSiValue(season.Days.Celsius.Most)),
             (
                 Seasons
                     .Hours(n, season, $"time a day above {limit.Name}", hours)
@@ -117,12 +92,12 @@ public static class Overheats
             HeatWords.Room
         );
 
-    private static string Band(StockedSpecies species, Figure limit) =>
-        species.Species.WarmestDay is { } top && limit.Si < top.Si
+    /// <summary>Said only where a measured limit is reached.</summary>
+    private static string Lethal(StockedSpecies species, double kelvin) =>
+        HeatLimits.Lethal(species.Species) is { } most && kelvin >= most.Si
             ? string.Create(
                 CultureInfo.InvariantCulture,
-                $" That is below the top of the species' own day band, {top.Value:0.#} °C: the measured "
-                    + $"heat limit is stricter than practice."
+                $" Its measured critical maximum of {most.Value:0.#} °C is reached: it would die."
             )
             : "";
 
@@ -133,9 +108,11 @@ public static class Overheats
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"It is above {limit.Value:0.#} °C for {time.Value:0} minutes a day {day.Name}, more than "
-                    + $"30: {species.Species.Name} would die of "
-                    + $"heat.{Band(species, limit)}{HeatWords.Lamps(day)}"
-            ),
+                    + $"{Longest.Value:0}: heat stress for {species.Species.Name}. "
+            )
+                + HeatLimits.Kind(species.Species)
+                + Lethal(species, day.Warmest.Si)
+                + HeatWords.Lamps(day),
             (time, Longest),
             string.Create(
                 CultureInfo.InvariantCulture,
@@ -145,14 +122,4 @@ public static class Overheats
             HeatWords.Where(day)
         );
     }
-
-    /// <summary>Temperature animals bear for hours: 28 °C, or the critical maximum less 5 K.</summary>
-    public static Figure Limit(StockedSpecies species) =>
-        species.Species.CriticalMaximum is { } critical
-            ? Limit(critical).As($"heat limit of {species.Species.Name}", Unit.Celsius)
-            : General;
-
-    /// <summary>The same from a critical maximum.</summary>
-    public static Figure Limit(Figure critical) =>
-        Figure.Min(General, (critical - Margin).As("sustained heat limit", Unit.Celsius));
 }

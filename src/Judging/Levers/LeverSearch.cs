@@ -30,8 +30,13 @@ public static class LeverSearch
 
     /// <summary>The result with the levers of each of its findings on air and water.</summary>
     /// <param name="result">A checked design.</param>
+    /// <param name="between">Called before each check, where more urgent work may be let by.</param>
     /// <param name="cancel">Cancels between checks.</param>
-    public static DesignResult With(DesignResult result, CancellationToken cancel = default)
+    public static DesignResult With(
+        DesignResult result,
+        Action? between = null,
+        CancellationToken cancel = default
+    )
     {
         var open = result
             .Findings.Select(f => f.Slug)
@@ -47,7 +52,7 @@ public static class LeverSearch
             .AsParallel()
             .AsOrdered()
             .WithCancellation(cancel)
-            .SelectMany(lever => new Turning(result, lever, had, cancel).Search(open))
+            .SelectMany(lever => new Turning(result, lever, had, (cancel, between)).Search(open))
             .ToLookup(pair => pair.Slug, pair => pair.Fix, StringComparer.Ordinal);
         var findings = result.Findings.Select(f => f with { Levers = [.. found[f.Slug]] }).ToImmutableArray();
         return new DesignResult(result.Numbers, findings, CheckReport.Write(result.Numbers, findings));
@@ -58,7 +63,7 @@ public static class LeverSearch
         DesignResult result,
         Lever lever,
         ImmutableHashSet<string> had,
-        CancellationToken cancel
+        (CancellationToken Cancel, Action? Between) pace
     )
     {
         private readonly bool withFloor = had.Any(slug => RuleBook.Find(slug)?.Levers == LeverReach.Floor);
@@ -106,7 +111,8 @@ public static class LeverSearch
         /// <summary>The findings of the design with the lever turned, each checked once.</summary>
         private ImmutableHashSet<string>? At(double factor)
         {
-            cancel.ThrowIfCancellationRequested();
+            pace.Cancel.ThrowIfCancellationRequested();
+            pace.Between?.Invoke();
             if (!seen.TryGetValue(factor, out var known))
             {
                 known = lever.Turned(result.Numbers.Design, factor) is { } changed

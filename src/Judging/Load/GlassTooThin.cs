@@ -18,6 +18,9 @@ internal static class GlassTooThin
         Needs = Stage.Quantities,
     };
 
+    private const string Rough =
+        "It bends by more than half its thickness, where the stress is less than computed. ";
+
     private static IEnumerable<Finding> Judge(DesignNumbers n) =>
         n
             .Panes.Where(pane => pane.Stress.Si > pane.Allowable.Si)
@@ -28,8 +31,9 @@ internal static class GlassTooThin
                         CultureInfo.InvariantCulture,
                         $"{(pane.Needed is null ? "Under its own weight" : "With the floor flooded")} the "
                             + $"{pane.Pane} pane is stressed to "
-                            + $"{pane.Stress.Value:0.#} MPa, above {pane.Allowable.Value:0.#} MPa. This is "
-                            + $"an estimate: ask a glazier."
+                            + $"{pane.Stress.Value:0.#} MPa, above {pane.Allowable.Value:0.#} MPa. "
+                            + $"{(pane.IsLinear ? "" : Rough)}"
+                            + $"This is an estimate: ask a glazier."
                     ),
                     (pane.Stress, pane.Allowable),
                     pane.Needed is { } needed

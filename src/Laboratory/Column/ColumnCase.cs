@@ -7,10 +7,10 @@ namespace Litterfall.Laboratory.Column;
 /// <param name="Curve">The material.</param>
 /// <param name="ThicknessMeters">Thickness, m.</param>
 /// <param name="Cells">The resolution asked for.</param>
-internal sealed record LabLayer(HydraulicCurve Curve, double ThicknessMeters, int Cells);
+public sealed record LabLayer(HydraulicCurve Curve, double ThicknessMeters, int Cells);
 
 /// <summary>A checked case of vertical flow, ready to be solved.</summary>
-internal sealed record ColumnCase
+public sealed record ColumnCase
 {
     /// <summary>The column in nodes and elements.</summary>
     public required SoilColumns Columns { get; init; }
@@ -32,7 +32,7 @@ internal sealed record ColumnCase
 }
 
 /// <summary>Units at the edge: cases count in cm and h, the engine in m and s.</summary>
-internal static class LabUnits
+public static class LabUnits
 {
     public const double MetersPerCm = 0.01;
     public const double SecondsPerHour = 3600.0;

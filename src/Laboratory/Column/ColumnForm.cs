@@ -6,7 +6,7 @@ using Litterfall.Physics.Soil;
 namespace Litterfall.Laboratory.Column;
 
 /// <summary>The case of <c>lab column</c>: from the form to engine objects.</summary>
-internal static class ColumnForm
+public static class ColumnForm
 {
     /// <summary>Most cells of a column.</summary>
     public const int MostCells = 20_000;

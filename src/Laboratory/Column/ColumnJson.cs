@@ -6,7 +6,7 @@ using Litterfall.Physics.Soil;
 namespace Litterfall.Laboratory.Column;
 
 /// <summary>The result of <c>lab column</c> as one JSON document.</summary>
-internal static class ColumnJson
+public static class ColumnJson
 {
     public static string Write(ColumnOutcome outcome) =>
         ReportJson.Text(json =>
@@ -22,6 +22,8 @@ internal static class ColumnJson
             json.WriteNumber("balanceErrorCm", LabUnits.Cm(outcome.Result.BalanceErrorMeters));
             json.WriteNumber("steps", outcome.Result.Steps);
             json.WriteNumber("iterations", outcome.Result.Iterations);
+            json.WriteNumber("cutSteps", outcome.Result.FailedSteps);
+            json.WriteNumber("frozenSteps", outcome.Result.FrozenSteps);
             json.WriteNumber("elapsedMs", outcome.Milliseconds);
             json.WriteEndObject();
         });

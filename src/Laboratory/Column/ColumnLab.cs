@@ -5,7 +5,7 @@ using Litterfall.Physics.Soil;
 namespace Litterfall.Laboratory.Column;
 
 /// <summary>The column at one hour, in the units of the case.</summary>
-internal sealed record ColumnHour
+public sealed record ColumnHour
 {
     public required double Hour { get; init; }
     public required ImmutableArray<double> HeadCm { get; init; }
@@ -20,7 +20,7 @@ internal sealed record ColumnHour
 /// <param name="DepthCm">Depths of the values.</param>
 /// <param name="Hours">The hours asked for.</param>
 /// <param name="Milliseconds">Time of the solve alone.</param>
-internal sealed record ColumnOutcome(
+public sealed record ColumnOutcome(
     ColumnResult Result,
     ImmutableArray<double> DepthCm,
     ImmutableArray<ColumnHour> Hours,
@@ -28,7 +28,7 @@ internal sealed record ColumnOutcome(
 );
 
 /// <summary>Solves a column case.</summary>
-internal static class ColumnLab
+public static class ColumnLab
 {
     private const double RoundOff = 1e-9;
 

@@ -1,11 +1,12 @@
 using System.Globalization;
 using System.Text;
 using Litterfall.Documents.Text;
+using Litterfall.Physics.Soil;
 
 namespace Litterfall.Laboratory.Column;
 
 /// <summary>The result of <c>lab column</c> for people: the ledger, and the last profile.</summary>
-internal static class ColumnText
+public static class ColumnText
 {
     private const int Rows = 20;
 
@@ -52,7 +53,22 @@ internal static class ColumnText
                 $"{outcome.Result.Steps} steps, {outcome.Result.Iterations} iterations, "
             )
             .Append(CultureInfo.InvariantCulture, $"{outcome.Milliseconds:0} ms\n")
+            .Append(Trouble(outcome.Result))
             .ToString();
+    }
+
+    /// <summary>Steps that did not come out at once; frozen ones lag, so they are told apart.</summary>
+    private static string Trouble(ColumnResult result)
+    {
+        string cut = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{result.FailedSteps} steps did not come out and were cut\n"
+        );
+        string frozen = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{result.FrozenSteps} steps came out only with the conductivities of their start, and lag\n"
+        );
+        return (result.FailedSteps > 0 ? cut : "") + (result.FrozenSteps > 0 ? frozen : "");
     }
 
     /// <summary>About twenty depths, evenly chosen; all of them are in the JSON.</summary>

@@ -3,12 +3,12 @@ using System.Collections.Immutable;
 namespace Litterfall.Laboratory.Column;
 
 /// <summary>How thick an element may be at a depth, and stretches cut by it.</summary>
-internal sealed class ElementSizes
+public sealed class ElementSizes
 {
     private const int Samples = 64;
     private const double RoundOff = 1e-6;
     private readonly List<(double DepthMeters, double LeastMeters)> fine = [];
-    private readonly double largest;
+    private readonly double[] largest;
 
     /// <param name="layers">Layers as asked.</param>
     /// <param name="fineSurface">True where the surface may dry or is held at a head.</param>
@@ -16,7 +16,8 @@ internal sealed class ElementSizes
     public ElementSizes(ImmutableArray<LabLayer> layers, bool fineSurface, double coarser)
     {
         double whole = layers.Sum(l => l.ThicknessMeters);
-        largest = Math.Max(LabGrid.LargestMeters, whole * LabGrid.LargestShare) * coarser;
+        double most = Math.Max(LabGrid.LargestMeters, whole * LabGrid.LargestShare);
+        largest = [.. layers.Select(l => Math.Min(most, LabGrid.LargestIn(l.Curve)) * coarser)];
         if (fineSurface)
         {
             fine.Add((0.0, LabGrid.SurfaceMeters * coarser));
@@ -42,14 +43,19 @@ internal sealed class ElementSizes
     /// Cuts a stretch into as many elements as its sizes ask for: the ends stand at equal steps of the
     /// integral of 1 over the size.
     /// </summary>
-    public void Cut(double topMeters, double thickMeters, ImmutableArray<double>.Builder elements)
+    public void Cut(
+        int layer,
+        double topMeters,
+        double thickMeters,
+        ImmutableArray<double>.Builder elements
+    )
     {
         Span<double> count = stackalloc double[Samples + 1];
         count[0] = 0.0;
         double part = thickMeters / Samples;
         for (int i = 0; i < Samples; i++)
         {
-            count[i + 1] = count[i] + (part / At(topMeters + ((i + 0.5) * part)));
+            count[i + 1] = count[i] + (part / At(layer, topMeters + ((i + 0.5) * part)));
         }
 
         int number = Math.Max(1, (int)Math.Ceiling(count[Samples] - RoundOff));
@@ -71,9 +77,9 @@ internal sealed class ElementSizes
         elements.Add(thickMeters - before);
     }
 
-    private double At(double depthMeters)
+    private double At(int layer, double depthMeters)
     {
-        double size = largest;
+        double size = largest[layer];
         foreach (var (depth, least) in fine)
         {
             size = Math.Min(size, least + (LabGrid.Growth * Math.Abs(depthMeters - depth)));

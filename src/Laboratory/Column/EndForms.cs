@@ -4,7 +4,7 @@ using Litterfall.Physics.Soil;
 namespace Litterfall.Laboratory.Column;
 
 /// <summary>The <c>top</c> and <c>bottom</c> of a column case.</summary>
-internal static class EndForms
+public static class EndForms
 {
     /// <summary>Heads a column can have, cm: from air-dry to a kilometer of water.</summary>
     public static readonly NumberRange Heads = new(-1e7, 1e5);

@@ -9,7 +9,7 @@ namespace Litterfall.Laboratory.Column;
 /// is made as fine as the work allows. Where the forcing changes often the steps are short anyway, and where
 /// a front is steep they are many anyway: there the first run stands.
 /// </summary>
-internal static class LabAccuracy
+public static class LabAccuracy
 {
     /// <summary>The first run.</summary>
     public static readonly StepControl First = new();

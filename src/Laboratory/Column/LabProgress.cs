@@ -8,7 +8,7 @@ namespace Litterfall.Laboratory.Column;
 /// <summary>
 /// Says on a terminal how far a run is, once it takes longer than a moment; one line that goes away.
 /// </summary>
-internal sealed class LabProgress : IDisposable
+public sealed class LabProgress : IDisposable
 {
     private static readonly TimeSpan Moment = TimeSpan.FromSeconds(2);
     private readonly Timer? timer;

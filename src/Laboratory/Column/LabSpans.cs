@@ -5,7 +5,7 @@ using Litterfall.Physics.Soil;
 namespace Litterfall.Laboratory.Column;
 
 /// <summary>Spans of constant forcing between all changes and reports.</summary>
-internal static class LabSpans
+public static class LabSpans
 {
     /// <summary>The spans from hour 0 to the end.</summary>
     /// <param name="rain">Rain or top flux, cm/h.</param>

@@ -4,7 +4,7 @@ using Litterfall.Physics.Soil;
 namespace Litterfall.Laboratory.Column;
 
 /// <summary>The <c>roots</c> of a column case and what the leaves ask of them.</summary>
-internal static class RootForm
+public static class RootForm
 {
     private const string Demand = "transpirationCmPerHour";
     private const double Water = LabUnits.MetersPerCm;

@@ -7,7 +7,7 @@ namespace Litterfall.Laboratory.Column;
 /// <param name="DepthCm">Depth, cm.</param>
 /// <param name="Node">Node it stands on.</param>
 /// <param name="Element">Element whose material holds the water, or −1 for the mean of both sides.</param>
-internal readonly record struct ShownPoint(double DepthCm, int Node, int Element)
+public readonly record struct ShownPoint(double DepthCm, int Node, int Element)
 {
     private const int MostValues = 200_000;
 

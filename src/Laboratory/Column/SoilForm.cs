@@ -5,7 +5,7 @@ using Litterfall.Physics.Soil;
 namespace Litterfall.Laboratory.Column;
 
 /// <summary>The <c>soil</c> of a layer: one pore system, several, or exponential.</summary>
-internal static class SoilForm
+public static class SoilForm
 {
     private const int MostModes = 20;
 

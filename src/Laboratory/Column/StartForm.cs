@@ -4,7 +4,7 @@ using Litterfall.Domain.Trees;
 namespace Litterfall.Laboratory.Column;
 
 /// <summary>The <c>initial</c> heads of a column case, as points joined by straight lines.</summary>
-internal sealed class StartForm
+public sealed class StartForm
 {
     private static readonly string[] Ways = ["headCm", "waterTableDepthCm", "headsCm"];
     private const double JumpMeters = 1e-8;

@@ -8,7 +8,7 @@ namespace Litterfall.Laboratory.Crew;
 /// <param name="Table">A life table; null for a crew animal.</param>
 /// <param name="Celsius">Temperatures day by day; the last one holds.</param>
 /// <param name="Days">Days to run.</param>
-internal sealed record CrewCase(
+public sealed record CrewCase(
     CrewSpecies? Species,
     LifeTable? Table,
     ImmutableArray<double> Celsius,
@@ -54,7 +54,7 @@ internal sealed record CrewCase(
 /// <param name="Eggs">Eggs.</param>
 /// <param name="Juveniles">Hatched, not yet adult.</param>
 /// <param name="Adults">Adults.</param>
-internal readonly record struct CrewDay(int Day, double Eggs, double Juveniles, double Adults)
+public readonly record struct CrewDay(int Day, double Eggs, double Juveniles, double Adults)
 {
     /// <summary>Juveniles and adults.</summary>
     public double Mobile => Juveniles + Adults;
@@ -65,7 +65,7 @@ internal readonly record struct CrewDay(int Day, double Eggs, double Juveniles, 
 /// <param name="Days">The days.</param>
 /// <param name="Milliseconds">Time it took, ms.</param>
 /// <param name="StoppedEarly">Day and reason where there were more animals than numbers.</param>
-internal sealed record CrewOutcome(
+public sealed record CrewOutcome(
     double GrowthFactor,
     ImmutableArray<CrewDay> Days,
     double Milliseconds,

@@ -8,7 +8,7 @@ using Litterfall.Physics.Crew;
 namespace Litterfall.Laboratory.Crew;
 
 /// <summary>Reads a case of <c>lab crew</c>.</summary>
-internal static class CrewForm
+public static class CrewForm
 {
     private const int MostDays = 36_525;
     private static readonly NumberRange Temperature = new(-50.0, 60.0);

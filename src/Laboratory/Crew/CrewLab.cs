@@ -5,7 +5,7 @@ using Litterfall.Physics.Crew;
 namespace Litterfall.Laboratory.Crew;
 
 /// <summary>Runs a case of the crew day by day.</summary>
-internal static class CrewLab
+public static class CrewLab
 {
     /// <summary>A few days more and the count leaves what a double can hold.</summary>
     private const double MostAnimals = 1e300;

@@ -6,7 +6,7 @@ using Litterfall.Documents.Text;
 namespace Litterfall.Laboratory.Crew;
 
 /// <summary>The result of <c>lab crew</c>: one JSON document, or a table for people.</summary>
-internal static class CrewText
+public static class CrewText
 {
     private const int MostRows = 45;
 

@@ -6,7 +6,7 @@ namespace Litterfall.Laboratory.Headspace;
 /// <summary>Something that is on for a part of each day.</summary>
 /// <param name="OnHour">From, hours from 00:00.</param>
 /// <param name="OffHour">To, hours; past 24 where it crosses midnight.</param>
-internal readonly record struct DailySpan(double OnHour, double OffHour)
+public readonly record struct DailySpan(double OnHour, double OffHour)
 {
     /// <summary>True at an hour of the day.</summary>
     public bool IsOn(double hour)
@@ -18,7 +18,7 @@ internal readonly record struct DailySpan(double OnHour, double OffHour)
 }
 
 /// <summary>A checked case of a lumped headspace, ready to be run.</summary>
-internal sealed record HeadspaceCase
+public sealed record HeadspaceCase
 {
     /// <summary>The model with its constant coefficients.</summary>
     public required HeadspaceModel Model { get; init; }

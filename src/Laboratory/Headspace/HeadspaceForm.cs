@@ -7,7 +7,7 @@ using Litterfall.Physics.Air;
 namespace Litterfall.Laboratory.Headspace;
 
 /// <summary>The case of <c>lab headspace</c>: from the form to the forecast's own model.</summary>
-internal static class HeadspaceForm
+public static class HeadspaceForm
 {
     private const double GramsPerKilogram = 1000.0;
     private const double SecondsPerHour = LabUnits.SecondsPerHour;

@@ -6,7 +6,7 @@ using Litterfall.Physics.Air;
 namespace Litterfall.Laboratory.Headspace;
 
 /// <summary>The headspace at one hour; grams are running totals but for the film.</summary>
-internal readonly record struct HeadspaceHour(
+public readonly record struct HeadspaceHour(
     double Hour,
     double AirC,
     double HumidityPercent,
@@ -24,7 +24,7 @@ internal readonly record struct HeadspaceHour(
 /// <param name="LedgerErrorGrams">Largest miss of the water of air and film at any of them.</param>
 /// <param name="Milliseconds">Time of the solve alone.</param>
 /// <param name="StoppedEarly">Hour and reason where the numbers would not come out.</param>
-internal sealed record HeadspaceOutcome(
+public sealed record HeadspaceOutcome(
     ImmutableArray<HeadspaceHour> Hours,
     double LedgerErrorGrams,
     double Milliseconds,
@@ -32,7 +32,7 @@ internal sealed record HeadspaceOutcome(
 );
 
 /// <summary>Runs a case of a lumped headspace, from switching to switching.</summary>
-internal sealed class HeadspaceLab
+public sealed class HeadspaceLab
 {
     private const double SecondsPerHour = LabUnits.SecondsPerHour;
     private const double GramsPerKilogram = 1000.0;

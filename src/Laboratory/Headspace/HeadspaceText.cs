@@ -5,7 +5,7 @@ using Litterfall.Documents.Text;
 namespace Litterfall.Laboratory.Headspace;
 
 /// <summary>The result of <c>lab headspace</c>: one JSON document, or a table for people.</summary>
-internal static class HeadspaceText
+public static class HeadspaceText
 {
     private const int MostRows = 49;
 

@@ -11,7 +11,7 @@ namespace Litterfall.Laboratory.Light;
 /// <param name="path">The case file, from which the paths of luminaire files count.</param>
 /// <param name="notes">Takes what the luminaire files call for saying.</param>
 /// <param name="lidMeters">Height of the lid, m.</param>
-internal sealed class LampForm(string path, ImmutableArray<string>.Builder notes, double lidMeters)
+public sealed class LampForm(string path, ImmutableArray<string>.Builder notes, double lidMeters)
 {
     private static readonly string[] Kinds = ["rectangle", "point", "disc", "line", "file"];
     private static readonly NumberRange Place = NumberRange.Within(100.0);

@@ -9,7 +9,7 @@ namespace Litterfall.Laboratory.Light;
 /// <param name="Points">Places asked for, with the direction they face.</param>
 /// <param name="Map">Map asked for; null without.</param>
 /// <param name="Notes">What the luminaire files call for saying.</param>
-internal sealed record LightCase(
+public sealed record LightCase(
     LightScene Scene,
     ImmutableArray<Luminaire> Lamps,
     ImmutableArray<Receiver> Points,
@@ -22,7 +22,7 @@ internal sealed record LightCase(
 /// <param name="Map">Illuminance of the cells, lx, row by row; null without a map.</param>
 /// <param name="Budget">Where the flux ends, shares by name in order.</param>
 /// <param name="Milliseconds">Time of the solve alone.</param>
-internal sealed record LightOutcome(
+public sealed record LightOutcome(
     ImmutableArray<double> Points,
     double[]? Map,
     ImmutableArray<(string Name, double Share)> Budget,

@@ -5,7 +5,7 @@ using Litterfall.Physics.Light;
 namespace Litterfall.Laboratory.Light;
 
 /// <summary>The case of <c>lab light</c>: from the form to the engine's own box and lamps.</summary>
-internal sealed class LightForm
+public sealed class LightForm
 {
     private const int MostThings = 200;
     private const int MostPoints = 5_000;

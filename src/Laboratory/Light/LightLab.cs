@@ -5,7 +5,7 @@ using Litterfall.Physics.Light;
 namespace Litterfall.Laboratory.Light;
 
 /// <summary>Runs a case of light: points as finely as can be, the map as the bench draws it.</summary>
-internal static class LightLab
+public static class LightLab
 {
     private const int Rays = 65_536;
 

@@ -8,7 +8,7 @@ using Litterfall.Physics.Light;
 namespace Litterfall.Laboratory.Light;
 
 /// <summary>The result of <c>lab light</c>: one JSON document, or tables for people.</summary>
-internal static class LightText
+public static class LightText
 {
     private const int MostRows = 40;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Net;
+using System.Net.Sockets;
 using System.Reflection;
 using Litterfall.App.Files;
 using Litterfall.Domain.Catalog;
@@ -10,7 +11,6 @@ using Litterfall.Store;
 using Litterfall.Web;
 using Litterfall.Web.Library;
 using Microsoft.AspNetCore.DataProtection;
-using Microsoft.AspNetCore.HostFiltering;
 
 namespace Litterfall.App.Commands;
 
@@ -45,6 +45,11 @@ internal static class BenchCommand
             HelpName = "FILE",
         };
         var open = new Option<bool>("--open") { Description = "Show the bench in the browser." };
+        var network = new Option<bool>("--open-network")
+        {
+            Description =
+                "Let other machines of the network in; everybody there can read and change all designs.",
+        };
         var workshop = Arguments.Workshop();
         Arguments.RefuseOptionsAsValues(listen, store);
         var command = new Command("bench", "The bench in a browser: design by hand and eye.")
@@ -53,12 +58,18 @@ internal static class BenchCommand
             listen,
             store,
             open,
+            network,
             workshop,
         };
         command.SetAction(
             (parsed, cancel) =>
                 RunAsync(
-                    (parsed.GetValue(demo), parsed.GetValue(open), parsed.GetValue(workshop)),
+                    new(
+                        parsed.GetValue(demo),
+                        parsed.GetValue(open),
+                        parsed.GetValue(network),
+                        parsed.GetValue(workshop)
+                    ),
                     parsed.GetValue(listen)!,
                     parsed.GetValue(store) ?? StoreFile.Usual,
                     cancel
@@ -67,8 +78,11 @@ internal static class BenchCommand
         return command;
     }
 
+    /// <summary>How a bench is wanted.</summary>
+    private sealed record BenchWish(bool Demo, bool Open, bool IsForNetwork, string? Workshop);
+
     private static async Task<int> RunAsync(
-        (bool Demo, bool Open, string? Workshop) wish,
+        BenchWish wish,
         string listen,
         string path,
         CancellationToken cancel
@@ -82,10 +96,30 @@ internal static class BenchCommand
             return Wrong($"'{listen}' is no address with a port", $"--listen {UsualAddress}");
         }
 
+        if (!IPAddress.IsLoopback(end.Address) && !wish.IsForNetwork)
+        {
+            return Wrong(
+                $"{listen} lets other machines in, where everybody can read and change all designs",
+                "--open-network beside it if that is meant, or --listen " + UsualAddress
+            );
+        }
+
         var shop = Files(wish.Demo, wish.Workshop);
         if (!shop.IsGood)
         {
             return Exit.Unusable(false, [.. shop.Faults]);
+        }
+
+        using var taken = StoreLock.Take(path);
+        if (taken is null)
+        {
+            // Started twice by two clicks, the one that runs is shown.
+            return wish.Open && await Browser.IsBenchAsync($"http://{listen}", cancel)
+                ? await BusyAsync(true, listen, cancel)
+                : Exit.Unusable(
+                    false,
+                    new TextFault(path, 1, 1, "another bench has this file open", "one bench at a time")
+                );
         }
 
         await using var app = Application(
@@ -93,6 +127,24 @@ internal static class BenchCommand
             new BenchOptions(Shop.Embedded(), Examples(), Version()) { Workshop = [.. shop.Value!] },
             path
         );
+        try
+        {
+            return await ServeAsync(app, wish, (listen, path), cancel);
+        }
+        catch (OperationCanceledException)
+        {
+            // Stopped while it started.
+            return Exit.Done;
+        }
+    }
+
+    private static async Task<int> ServeAsync(
+        WebApplication app,
+        BenchWish wish,
+        (string Listen, string Path) at,
+        CancellationToken cancel
+    )
+    {
         var store = app.Services.GetRequiredService<BenchStore>();
         await store.OpenAsync(cancel);
         await app.Services.GetRequiredService<BenchLibrary>().LoadAsync(cancel);
@@ -107,10 +159,27 @@ internal static class BenchCommand
         }
         catch (IOException)
         {
-            return await BusyAsync(wish.Open, listen, cancel);
+            return await BusyAsync(wish.Open, at.Listen, cancel);
+        }
+        catch (SocketException e)
+        {
+            return Wrong(
+                e.SocketErrorCode == SocketError.AccessDenied
+                    ? $"this user may not listen at {at.Listen}"
+                    : $"{at.Listen} is no address of this machine",
+                $"--listen {UsualAddress}, or a port above 1023"
+            );
         }
 
-        Console.Out.WriteLine($"The bench: {app.Urls.First()}  (stop it with Ctrl-C; kept in {path})");
+        Console.Out.WriteLine($"The bench: {app.Urls.First()}  (stop it with Ctrl-C; kept in {at.Path})");
+        if (wish.IsForNetwork)
+        {
+            Console.Out.WriteLine(
+                "Open to the network: everybody who reaches this address can read and change all designs, "
+                    + "unencrypted."
+            );
+        }
+
         if (wish.Open)
         {
             Browser.Open(app.Urls.First());
@@ -149,7 +218,12 @@ internal static class BenchCommand
                 ContentRootPath = AppContext.BaseDirectory,
             }
         );
-        builder.WebHost.ConfigureKestrel(server => server.Listen(end));
+        builder.WebHost.ConfigureKestrel(server =>
+        {
+            server.AddServerHeader = false;
+            server.Limits.MaxConcurrentUpgradedConnections = BenchDoor.MostFromHere;
+            server.Listen(end);
+        });
         builder.Logging.ClearProviders();
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Warning);
         builder.Logging.AddFilter("Microsoft.AspNetCore.DataProtection", LogLevel.Error);
@@ -157,14 +231,10 @@ internal static class BenchCommand
         // Keys live as long as the bench: pages that outlive it load anew.
         builder.Services.AddDataProtection().UseEphemeralDataProtectionProvider();
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(2));
-        // A page from elsewhere must not reach the bench of this machine under a name of its own.
-        var isOwn = IPAddress.IsLoopback(end.Address);
-        builder.Services.Configure<HostFilteringOptions>(filter =>
-            filter.AllowedHosts = isOwn ? ["localhost", "127.0.0.1", "[::1]"] : ["*"]
-        );
         BenchHost.Add(builder.Services, options, StoreFile.Contexts(path));
         var app = builder.Build();
-        app.UseHostFiltering();
+        var door = new BenchDoor(!IPAddress.IsLoopback(end.Address));
+        app.Use(next => context => door.PassAsync(context, next));
         app.UseStaticFiles(
             new StaticFileOptions
             {

@@ -16,7 +16,7 @@ internal static class VerifyCommand
     public static Command Create()
     {
         var json = Arguments.Json();
-        var command = new Command("verify", "Every published case: expected, got, tolerance, source.")
+        var command = new Command("verify", "Every case: expected, got, tolerance, source, what it proves.")
         {
             json,
         };
@@ -24,7 +24,7 @@ internal static class VerifyCommand
         {
             var results = VerificationList.All().Select(c => c.Run()).ToArray();
             Console.Out.Write(parsed.GetValue(json) ? Json(results) + "\n" : Text(results));
-            return results.All(r => r.Agrees) ? Exit.Done : Exit.Stopped;
+            return results.Any(r => r.Outcome == Outcome.Disagrees) ? Exit.Stopped : Exit.Done;
         });
         return command;
     }
@@ -32,32 +32,69 @@ internal static class VerifyCommand
     private static string Text(IReadOnlyCollection<VerificationResult> results)
     {
         var text = new StringBuilder();
-        foreach (var source in results.GroupBy(r => (r.Case.Subject, r.Case.Source)))
+        foreach (var one in Enum.GetValues<CaseClass>())
         {
-            text.Append(CultureInfo.InvariantCulture, $"{source.Key.Subject}: {source.Key.Source}\n");
-            var table = new TextTable("", "expected", "got", "tolerance", "unit", "quantity");
-            foreach (var result in source)
+            text.Append(CultureInfo.InvariantCulture, $"== {one.Words()} ==\n\n");
+            foreach (
+                var source in results
+                    .Where(r => r.Case.Class == one)
+                    .GroupBy(r => (r.Case.Subject, r.Case.Source))
+            )
             {
-                table.Add(
-                    result.Agrees ? "ok" : "FAILS",
-                    Number(result.Case.Expected),
-                    Number(result.Got),
-                    Number(result.Case.Tolerance),
-                    result.Case.Unit,
-                    result.Case.Quantity
-                );
+                text.Append(CultureInfo.InvariantCulture, $"{source.Key.Subject}: {source.Key.Source}\n");
+                Table(text, source);
             }
-
-            text.Append(table).Append('\n');
         }
 
-        var failed = results.Count(r => !r.Agrees);
-        text.Append(
-            CultureInfo.InvariantCulture,
-            $"{results.Count} cases, {results.Count - failed} agree, {failed} fail\n"
-        );
+        foreach (var count in ClassCount.Of(results))
+        {
+            text.Append(count.Line()).Append('\n');
+        }
+
         return text.ToString();
     }
+
+    private static void Table(StringBuilder text, IEnumerable<VerificationResult> results)
+    {
+        var table = new TextTable("", "expected", "got", "tolerance", "unit", "quantity");
+        var notes = new List<string>();
+        foreach (var result in results)
+        {
+            table.Add(
+                Mark(result),
+                Number(result.Case.Expected),
+                Number(result.Got),
+                Number(result.Case.Tolerance),
+                result.Case.Unit,
+                result.Case.Quantity + (result.Case.IsRead ? "" : " (from memory)")
+            );
+            if (result.Case.Spread is { } spread)
+            {
+                notes.Add($"{result.Case.Quantity}: wide because the source says: {spread}");
+            }
+
+            if (result.Outcome == Outcome.SourceInError)
+            {
+                notes.Add($"{result.Case.Quantity}: {result.Case.Second!.Name} agrees with us");
+            }
+        }
+
+        text.Append(table);
+        foreach (var note in notes)
+        {
+            text.Append("  ").Append(note).Append('\n');
+        }
+
+        text.Append('\n');
+    }
+
+    private static string Mark(VerificationResult result) =>
+        result.Outcome switch
+        {
+            Outcome.Agrees => "ok",
+            Outcome.SourceInError => "coarse",
+            _ => "DISAGREES",
+        };
 
     private static string Number(double value) => value.ToString("G7", CultureInfo.InvariantCulture);
 
@@ -88,7 +125,13 @@ internal static class VerifyCommand
                 json.WriteString("reason", c.Reason);
                 json.WriteString("evidence", c.Evidence.Word());
                 json.WriteString("provenance", c.Provenance.Word());
-                json.WriteBoolean("agrees", result.Agrees);
+                json.WriteString("class", c.Class.Key());
+                json.WriteString("outcome", result.Outcome.Key());
+                json.WriteString(
+                    "secondSolution",
+                    result.Outcome == Outcome.SourceInError ? c.Second!.Name : null
+                );
+                json.WriteString("spread", c.Spread);
                 json.WriteString("knownDisagreement", c.KnownDisagreement);
                 json.WriteEndObject();
             }

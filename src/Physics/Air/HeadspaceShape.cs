@@ -66,20 +66,4 @@ public sealed record HeadspaceShape
     /// Surface that takes water that condenses in the air; null where air may be oversaturated.
     /// </summary>
     public int? SettlesOn { get; init; }
-
-    /// <summary>True when something can be computed.</summary>
-    /// <returns>What is wrong, or null.</returns>
-    public string? Fault() =>
-        !(DryAirKilograms > 0.0) ? "the mass of the air must be above 0"
-        : Surfaces.IsEmpty ? "there are no surfaces"
-        : Surfaces.FirstOrDefault(s =>
-            s.CapacityJoulesPerKelvin.IsEmpty
-            || s.CapacityJoulesPerKelvin.Length != s.OutwardWattsPerKelvin.Length
-            || s.CapacityJoulesPerKelvin.Any(c => !(c > 0.0))
-            || s.OutwardWattsPerKelvin.Any(k => !(k >= 0.0))
-            || !(s.AreaSquareMeters >= 0.0)
-        )
-            is { } bad
-            ? $"the surface {bad.Name} has no heat capacity or a negative conductance or area"
-        : null;
 }

@@ -47,10 +47,6 @@ public static class MoistAir
     /// <param name="celsius">Temperature, °C.</param>
     public static double LiquidEnthalpy(double celsius) => LiquidHeatCapacity * celsius;
 
-    /// <summary>Heat of evaporation, J/kg: vapor less liquid of one temperature.</summary>
-    /// <param name="celsius">Temperature, °C.</param>
-    public static double LatentHeat(double celsius) => VaporEnthalpy(celsius) - LiquidEnthalpy(celsius);
-
     /// <summary>w from the pressure of the vapor, kg/kg.</summary>
     /// <param name="vaporPascals">Pressure of the vapor, Pa, below the total.</param>
     /// <param name="pascals">Total pressure, Pa.</param>
@@ -93,13 +89,6 @@ public static class MoistAir
     /// <param name="humidityRatio">w, kg/kg.</param>
     public static double Enthalpy(double celsius, double humidityRatio) =>
         (DryAirHeatCapacity * celsius) + (humidityRatio * VaporEnthalpy(celsius));
-
-    /// <summary>Temperature from enthalpy, °C.</summary>
-    /// <param name="enthalpyPerKilogram">Enthalpy, J to a kilogram of dry air.</param>
-    /// <param name="humidityRatio">w, kg/kg.</param>
-    public static double TemperatureFromEnthalpy(double enthalpyPerKilogram, double humidityRatio) =>
-        (enthalpyPerKilogram - (humidityRatio * VaporEnthalpyAtZero))
-        / (DryAirHeatCapacity + (humidityRatio * VaporHeatCapacity));
 
     /// <summary>Volume of moist air with a kilogram of dry air in it, m³/kg.</summary>
     /// <param name="celsius">Temperature, °C.</param>
@@ -163,48 +152,5 @@ public static class MoistAir
         }
 
         return celsius;
-    }
-
-    /// <summary>
-    /// Thermodynamic wet-bulb temperature, °C: w = [(h_v − h_l)(T*) w_s(T*) − c_p (T − T*)]/(h_v(T) −
-    /// h_l(T*))
-    /// (ASHRAE Handbook - Fundamentals 2017, chapter 1, equation 33, recalled), by bisection.
-    /// </summary>
-    /// <param name="celsius">Temperature, °C, above 0.</param>
-    /// <param name="humidityRatio">w, kg/kg, not above saturation.</param>
-    /// <param name="pascals">Total pressure, Pa.</param>
-    public static double WetBulb(double celsius, double humidityRatio, double pascals = StandardPascals)
-    {
-        double low = Math.Max(0.0, Math.Min(celsius, DewPoint(VaporPressure(humidityRatio, pascals))) - 0.01);
-        double high = celsius;
-        for (int i = 0; i < 60; i++)
-        {
-            double wet = 0.5 * (low + high);
-            if (HumidityRatioFromWetBulb(celsius, wet, pascals) > humidityRatio)
-            {
-                high = wet;
-            }
-            else
-            {
-                low = wet;
-            }
-        }
-
-        return 0.5 * (low + high);
-    }
-
-    /// <summary>w from dry-bulb and wet-bulb temperatures, kg/kg.</summary>
-    /// <param name="celsius">Temperature, °C.</param>
-    /// <param name="wetCelsius">Wet-bulb temperature, °C, 0 to the temperature.</param>
-    /// <param name="pascals">Total pressure, Pa.</param>
-    public static double HumidityRatioFromWetBulb(
-        double celsius,
-        double wetCelsius,
-        double pascals = StandardPascals
-    )
-    {
-        double saturated = HumidityRatio(SaturationPressure(wetCelsius), pascals);
-        return ((LatentHeat(wetCelsius) * saturated) - (DryAirHeatCapacity * (celsius - wetCelsius)))
-            / (VaporEnthalpy(celsius) - LiquidEnthalpy(wetCelsius));
     }
 }

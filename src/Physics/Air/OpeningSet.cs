@@ -47,18 +47,6 @@ public readonly record struct AirOpening(
     }
 
     /// <summary>
-    /// The same from holes of equal area in a thin plate, 3 μ p²/r³: Sampson 1891 (recalled), Pa s/m.
-    /// </summary>
-    /// <param name="apertureMeters">Clear opening between wires, m.</param>
-    /// <param name="wireMeters">Thickness of the wires, m.</param>
-    public static double HolesOfEqualArea(double apertureMeters, double wireMeters)
-    {
-        double pitch = apertureMeters + wireMeters;
-        double radius = apertureMeters / Math.Sqrt(Math.PI);
-        return 3.0 * AirViscosity * pitch * pitch / (radius * radius * radius);
-    }
-
-    /// <summary>
     /// A slit between two plates: Q = b h³ Δp/(12 μ L), the exact flow of a thick liquid; with the kinetic
     /// term of a sharp opening on top for wide gaps.
     /// </summary>

@@ -16,8 +16,8 @@ public sealed class Simulation
     private const double DaySeconds = 86400.0;
     private const double ShortSeconds = 60.0;
 
-    // Own choice: a usual month takes 10 to 20 steps of the air an hour, an open mesh top hundreds; fog that no
-    // box of its size holds takes ten thousand, and would run for minutes.
+    // Own choice: a usual month takes 10 to 20 steps of the air an hour, an open mesh top hundreds; fog that
+    // no box of its size holds takes ten thousand, and would run for minutes.
     private const int MostAirSteps = 20_000;
     private const int MostAirStepsAnHour = 1_200;
     private const string TooManySteps = "the air of the box changes too fast to be followed";

@@ -89,15 +89,6 @@ public sealed record FrogNeeds
     public double FecesMilligrams(double dryMilligrams) => Indigestible * dryMilligrams;
 
     /// <summary>
-    /// Chalk that brings flies to a ratio of calcium to phosphorus, mg of CaCO3 for each mg of dry flies.
-    /// </summary>
-    /// <param name="ratio">Calcium to phosphorus, 1.5 as a rule.</param>
-    /// <param name="phosphorus">Share of phosphorus in dry flies (0.011, recalled).</param>
-    /// <param name="calcium">Share of calcium (0.0011, Barker et al. 1998, abstract).</param>
-    public static double ChalkPerDryFood(double ratio, double phosphorus, double calcium) =>
-        Math.Max(0.0, (ratio * phosphorus) - calcium) / 0.4004;
-
-    /// <summary>
     /// Prey one animal takes in a day: a D ÷ (1 + a h D), and not more than it wants (Holling 1959).
     /// </summary>
     /// <param name="density">Prey, 1/m².</param>

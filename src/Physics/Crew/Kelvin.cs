@@ -23,19 +23,6 @@ public static class Kelvin
         return Math.Exp(potentialPascals * MolarVolume / (Constants.MolarGasConstant * temperatureKelvin));
     }
 
-    /// <summary>Potential in balance with a relative humidity.</summary>
-    /// <param name="relativeHumidity">Relative humidity, above 0 to 1.</param>
-    /// <param name="temperatureKelvin">Temperature, K, 263 to 323.</param>
-    /// <returns>Matric potential, Pa, 0 or negative.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
-    public static double PotentialPascals(double relativeHumidity, double temperatureKelvin)
-    {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(relativeHumidity);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(relativeHumidity, 1.0);
-        ThrowIfNotLivable(temperatureKelvin);
-        return Math.Log(relativeHumidity) * Constants.MolarGasConstant * temperatureKelvin / MolarVolume;
-    }
-
     private static void ThrowIfNotLivable(double temperatureKelvin)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(temperatureKelvin, 263.0);

@@ -34,16 +34,6 @@ public static class AggregateFlotation
         return wetMeters * (1.0 - layer.VoidFraction) * Constants.WaterDensity;
     }
 
-    /// <summary>Water height at which lift equals the weight of the aggregate and the load on it.</summary>
-    /// <param name="layer">The layer.</param>
-    /// <returns>Height above the floor, m, or null when even a full layer stays down.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is out of range.</exception>
-    public static double? LiftHeightMeters(AggregateLayer layer)
-    {
-        double height = BalanceHeightMeters(layer);
-        return height <= layer.DepthMeters ? height : null;
-    }
-
     /// <summary>
     /// Water height at which lift would equal weight if the layer went on upward: above the layer depth it
     /// says how far from lifting the layer is.

@@ -140,15 +140,4 @@ public sealed record DisinfectionDose
 
         return least;
     }
-
-    /// <summary>How many times the least proven strength a bath is, at a given contact time.</summary>
-    /// <param name="strengthPercent">Strength in this record's <see cref="Basis"/>, %, 0 or more.</param>
-    /// <param name="contactSeconds">Contact time, s, 0 or more.</param>
-    /// <returns>Ratio without unit, or null when no trial was that short.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A value is negative.</exception>
-    public double? RatioToLeastStrength(double strengthPercent, double contactSeconds)
-    {
-        ArgumentOutOfRangeException.ThrowIfNegative(strengthPercent);
-        return strengthPercent / LeastStrengthPercent(contactSeconds);
-    }
 }

@@ -37,15 +37,4 @@ public static class DailyLight
     /// <param name="hoursTo70Percent">Hours to 70 % of the flux, above 0.</param>
     public static double FluxLeft(double hours, double hoursTo70Percent) =>
         Math.Pow(0.7, hours / hoursTo70Percent);
-
-    /// <summary>
-    /// Heat of a lamp above a lid that stays in the box, W: light taken inside, and what of the rest crosses
-    /// the lid.
-    /// </summary>
-    /// <param name="watts">Electrical power with its driver, W.</param>
-    /// <param name="lightShare">Share of the power that leaves as light, 0 to 1.</param>
-    /// <param name="takenShare">Share of the light taken inside, 0 to 1.</param>
-    /// <param name="downShare">Share of the other heat that crosses the lid, 0 to 1.</param>
-    public static double HeatInside(double watts, double lightShare, double takenShare, double downShare) =>
-        watts * ((lightShare * takenShare) + ((1.0 - lightShare) * downShare));
 }

@@ -72,10 +72,6 @@ public sealed class PaneOptics
         return new PaneOptics([new Layer(thicknessMeters, index, extinctionPerMeter)]);
     }
 
-    /// <summary>This pane with others behind it, air between.</summary>
-    /// <param name="behind">The next pane.</param>
-    public PaneOptics Before(PaneOptics behind) => new([.. layers, .. behind.layers]);
-
     /// <summary>Shares at an angle, from the table.</summary>
     /// <param name="cosine">Cosine of the angle between ray and normal, 0 to 1.</param>
     public PaneShares At(double cosine) => new(Through(cosine), Back(cosine));

@@ -140,20 +140,6 @@ public static class Spectrum
         * Sum(nanometers, values, (FirstPhoton, LastPhoton), static nm => nm)
         / (PeakLumensPerWatt * Sum(nanometers, values, (FirstNanometer, LastNanometer), Visibility));
 
-    /// <summary>Lumens of each watt from 380 to 780 nm, lm/W.</summary>
-    /// <inheritdoc cref="MicromolesPerKilolumen(ReadOnlySpan{double}, ReadOnlySpan{double})"/>
-    public static double LumensPerWatt(ReadOnlySpan<double> nanometers, ReadOnlySpan<double> values) =>
-        PeakLumensPerWatt
-        * Sum(nanometers, values, (FirstNanometer, LastNanometer), Visibility)
-        / Sum(nanometers, values, (FirstNanometer, LastNanometer), static _ => 1.0);
-
-    /// <summary>Photons of 400 to 700 nm for each joule from 380 to 780 nm, µmol/J.</summary>
-    /// <inheritdoc cref="MicromolesPerKilolumen(ReadOnlySpan{double}, ReadOnlySpan{double})"/>
-    public static double MicromolesPerJoule(ReadOnlySpan<double> nanometers, ReadOnlySpan<double> values) =>
-        MicromolesPerJouleNanometer
-        * Sum(nanometers, values, (FirstPhoton, LastPhoton), static nm => nm)
-        / Sum(nanometers, values, (FirstNanometer, LastNanometer), static _ => 1.0);
-
     private static double Sum(
         ReadOnlySpan<double> nanometers,
         ReadOnlySpan<double> values,

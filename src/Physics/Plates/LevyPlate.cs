@@ -90,21 +90,15 @@ public static class LevyPlate
     /// Thickness at which the estimated stress equals an allowable stress: exact in linear theory, since the
     /// moments do not depend on thickness. Not for loads that contain the pane's own weight.
     /// </summary>
-    /// <param name="pane">The pane; its thickness is only a starting value.</param>
-    /// <param name="load">Pressure over the height, as for <see cref="Solve"/>.</param>
+    /// <param name="thicknessMeters">Thickness of the pane that was solved, m.</param>
+    /// <param name="stressPascals">Its largest stress, Pa.</param>
     /// <param name="allowablePascals">Allowable bending stress, Pa, above 0.</param>
     /// <returns>Thickness in m, without the maker's tolerance and without any extra factor.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A size, a knot or the allowable stress is out of
-    /// range.</exception>
     public static double ThicknessNeeded(
-        PlatePane pane,
-        ReadOnlySpan<PressureKnot> load,
+        double thicknessMeters,
+        double stressPascals,
         double allowablePascals
-    )
-    {
-        ArgumentOutOfRangeException.ThrowIfNegativeOrZero(allowablePascals);
-        return pane.ThicknessMeters * Math.Sqrt(Solve(pane, load).LargestStressPascals / allowablePascals);
-    }
+    ) => thicknessMeters * Math.Sqrt(stressPascals / allowablePascals);
 
     private static double WaterStress(PlatePane pane, double depthMeters) =>
         Solve(pane, PlateLoad.Water(depthMeters)).LargestStressPascals;

@@ -31,11 +31,6 @@ public readonly record struct PlatePane(
     PlateEdge Top
 )
 {
-    // EN 572-1 (recalled): E = 70 GPa, density 2500 kg/m³. Published Poisson's ratios of soda-lime glass run
-    // from 0.20 to 0.23; 0.22 is the middle one and moves the stress by less than 2 %.
-    private const double GlassYoungsModulusPascals = 70e9;
-    private const double GlassPoissonRatio = 0.22;
-
     /// <summary>Bending stiffness E t³ / (12 (1 − ν²)), N·m.</summary>
     public double StiffnessNewtonMeters =>
         YoungsModulusPascals
@@ -44,18 +39,12 @@ public readonly record struct PlatePane(
         * ThicknessMeters
         / (12.0 * (1.0 - (PoissonRatio * PoissonRatio)));
 
-    /// <summary>A pane of soda-lime float glass: E = 70 GPa, ν = 0.22 (EN 572-1, recalled).</summary>
-    /// <param name="widthMeters">Width, m, above 0.</param>
-    /// <param name="heightMeters">Height, m, above 0.</param>
-    /// <param name="thicknessMeters">Thickness, m, above 0.</param>
-    /// <param name="top">How the top edge is held.</param>
-    /// <returns>The pane.</returns>
-    public static PlatePane Glass(
-        double widthMeters,
-        double heightMeters,
-        double thicknessMeters,
-        PlateEdge top
-    ) => new(widthMeters, heightMeters, thicknessMeters, GlassYoungsModulusPascals, GlassPoissonRatio, top);
+    /// <summary>
+    /// Whether linear theory may be trusted: deflection below half the thickness. Above it the pane is
+    /// stiffer than computed, so the stress given is on the high side and the deflection far too high.
+    /// </summary>
+    /// <param name="deflectionMeters">Largest deflection, m.</param>
+    public bool IsLinear(double deflectionMeters) => deflectionMeters < 0.5 * ThicknessMeters;
 
     internal void ThrowIfImpossible(string parameter)
     {
@@ -97,12 +86,4 @@ public readonly record struct PlateResult(
     double DeflectionYMeters
 )
 {
-    /// <summary>
-    /// Whether linear theory may be trusted: deflection below half the thickness. Above it the pane is
-    /// stiffer than computed, so the stress given is on the high side and the deflection far too high.
-    /// </summary>
-    /// <param name="thicknessMeters">Thickness of the pane, m, above 0.</param>
-    /// <returns>True when the deflection is below half the thickness.</returns>
-    public bool IsWithinLinearRange(double thicknessMeters) =>
-        LargestDeflectionMeters < 0.5 * thicknessMeters;
 }

@@ -27,6 +27,7 @@ internal sealed class ColumnArrays
         Given = new double[nodes];
         Width = new double[nodes];
         Knee = new double[nodes];
+        IsSteep = new bool[nodes];
         ResidualWater = new double[nodes];
         LeastCapacity = new double[nodes];
         Upper = new double[elements];
@@ -81,6 +82,9 @@ internal sealed class ColumnArrays
     /// <summary>Head below which a node is updated by its water content, m.</summary>
     public double[] Knee { get; }
 
+    /// <summary>True where a node is updated by its conductivity on the wet side of its knee.</summary>
+    public bool[] IsSteep { get; }
+
     /// <summary>Water of each node at the residual water content, m.</summary>
     public double[] ResidualWater { get; }
 
@@ -109,10 +113,13 @@ internal sealed class ColumnArrays
         for (int e = 0; e < Upper.Length; e++)
         {
             double half = 0.5 * columns.ElementMeters[e];
-            double knee = columns.Tables[columns.ElementTable[e]].SteepestHeadMeters;
+            var table = columns.Tables[columns.ElementTable[e]];
+            double knee = table.SteepestHeadMeters;
+            IsSteep[e] |= table.IsSteep;
+            IsSteep[e + zones] |= table.IsSteep;
             Width[e] += half;
             Width[e + zones] += half;
-            double residual = columns.Tables[columns.ElementTable[e]].Curve.ResidualWaterContent;
+            double residual = table.Curve.ResidualWaterContent;
             ResidualWater[e] += half * residual;
             ResidualWater[e + zones] += half * residual;
             LeastCapacity[e] += LeastCapacityPerMeter * half;

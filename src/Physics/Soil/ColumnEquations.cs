@@ -7,15 +7,16 @@ internal record struct StepFluxes(double In, double Out, double Evaporated, doub
 
 /// <summary>
 /// The equations of one implicit step, dV/dt = −div q in mixed form: residual and Jacobian at an iterate.
-/// The flux of an element follows the drier node when water runs down into it, q = (Φa − Φb)/Δz + K(a), and
-/// the Kirchhoff mean otherwise, q = K̄·(1 − Δh/Δz) with K̄ = (Φb − Φa)/Δh (after Szymkiewicz 2009,
-/// recalled).
-/// Both agree where Δh = 0, water at rest stays at rest, and the Jacobian is an M-matrix while wetting.
+/// The flux of an element is q = K̄·(1 − Δh/Δz), K̄ = (Φb − Φa)/Δh the Kirchhoff mean, where its lower node b
+/// is wetter. Where b is drier gravity takes K̄ too as far as the Jacobian stays an M-matrix, and the upper
+/// node's K beyond (own blend; the rest after Szymkiewicz 2009, recalled). All agree where Δh = 0, and water
+/// at rest stays at rest.
 /// </summary>
 internal sealed class ColumnEquations
 {
     private const double SmallHead = 1e-4;
     private const double SameHead = 1e-4;
+    private const double SmallFall = 1e-7;
     private const double LastTrace = 1e-5;
     private readonly SoilColumns columns;
     private readonly ColumnArrays arrays;
@@ -29,7 +30,7 @@ internal sealed class ColumnEquations
     private readonly double[] areaShare;
     private readonly double gravity;
     private readonly double[] frozenConductivity;
-    private bool isFrozen;
+    private readonly bool[] isSteep;
     private StepFluxes fluxes;
 
     public ColumnEquations(SoilColumns columns, ColumnBoundaries boundaries, ColumnArrays arrays)
@@ -41,6 +42,7 @@ internal sealed class ColumnEquations
         elementMeters = columns.ElementMeters.ToArray();
         elementTable = columns.ElementTable.ToArray();
         tables = columns.Tables.ToArray();
+        isSteep = [.. elementTable.Select(t => tables[t].IsSteep)];
         rootShare = columns.RootShare.ToArray();
         areaShare = columns.AreaShare.ToArray();
         frozenConductivity = new double[elementMeters.Length];
@@ -92,7 +94,7 @@ internal sealed class ColumnEquations
     /// </summary>
     public void Freeze(bool frozen)
     {
-        isFrozen = frozen;
+        IsFrozen = frozen;
         if (frozen)
         {
             LookUp();
@@ -102,6 +104,14 @@ internal sealed class ColumnEquations
             }
         }
     }
+
+    /// <summary>True while the conductivities of the start of the step are kept.</summary>
+    public bool IsFrozen { get; private set; }
+
+    /// <summary>
+    /// True while gravity follows the upper node everywhere: of first order, and easier to solve.
+    /// </summary>
+    public bool IsCareful { get; set; }
 
     /// <summary>True for a node whose head is given.</summary>
     public bool IsFixed(int i) =>
@@ -218,7 +228,7 @@ internal sealed class ColumnEquations
             double q;
             double slopeA;
             double slopeB;
-            if (isFrozen)
+            if (IsFrozen)
             {
                 q = frozenConductivity[e] * (gravity - (d * perMeter));
                 slopeA = frozenConductivity[e] * perMeter;
@@ -226,9 +236,12 @@ internal sealed class ColumnEquations
             }
             else if (d < 0.0)
             {
-                q = ((a.FluxPotential - b.FluxPotential) * perMeter) + (gravity * a.Conductivity);
-                slopeA = (a.Conductivity * perMeter) + (gravity * a.ConductivitySlope);
-                slopeB = -b.Conductivity * perMeter;
+                var carried = IsCareful || isSteep[e]
+                    ? (Value: a.Conductivity, SlopeA: a.ConductivitySlope, SlopeB: 0.0)
+                    : Carried(a, b, -d, perMeter);
+                q = ((a.FluxPotential - b.FluxPotential) * perMeter) + (gravity * carried.Value);
+                slopeA = (a.Conductivity * perMeter) + (gravity * carried.SlopeA);
+                slopeB = (gravity * carried.SlopeB) - (b.Conductivity * perMeter);
             }
             else
             {
@@ -253,6 +266,46 @@ internal sealed class ColumnEquations
         }
     }
 
+    /// <summary>
+    /// The conductivity that gravity finds in an element whose upper node is wetter: the Kirchhoff mean, of
+    /// second order, as far as the Jacobian stays an M-matrix, and that of the upper node beyond.
+    /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    private static (double Value, double SlopeA, double SlopeB) Carried(
+        in CurvePoint a,
+        in CurvePoint b,
+        double fall,
+        double perMeter
+    )
+    {
+        double mean = (a.FluxPotential - b.FluxPotential) / fall;
+        double above = mean - b.Conductivity;
+        double least = b.Conductivity * fall * perMeter;
+        double less = a.Conductivity - mean;
+        if (fall < SmallFall || above <= 0.0 || less <= 0.0)
+        {
+            return (a.Conductivity, a.ConductivitySlope, 0.0);
+        }
+
+        double meanA = less / fall;
+        double meanB = above / fall;
+        if (least >= above)
+        {
+            return (mean, meanA, meanB);
+        }
+
+        double share = least / above;
+        double shareA = share * ((1.0 / fall) - (meanA / above));
+        double shareB =
+            ((b.ConductivitySlope * fall * perMeter) - (b.Conductivity * perMeter)
+                - (share * (meanB - b.ConductivitySlope))) / above;
+        return (
+            a.Conductivity - (share * less),
+            a.ConductivitySlope - (shareA * less) - (share * (a.ConductivitySlope - meanA)),
+            -(shareB * less) + (share * meanB)
+        );
+    }
+
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void TakeUp(double demandMeters)
     {
@@ -266,8 +319,8 @@ internal sealed class ColumnEquations
             }
 
             // Uptake falls again where it is too wet: frozen too, or the step would not be convex.
-            var (share, slope) = stress[zone].At(isFrozen ? arrays.OldHead[i] : arrays.Head[i]);
-            slope = isFrozen ? 0.0 : slope;
+            var (share, slope) = stress[zone].At(IsFrozen ? arrays.OldHead[i] : arrays.Head[i]);
+            slope = IsFrozen ? 0.0 : slope;
             double amount = demandMeters * rootShare[i];
             var there = Available(i);
             arrays.Residual[i] += amount * share * there.Value;
@@ -360,7 +413,4 @@ internal sealed class ColumnEquations
 
     /// <summary>True when the foot has a store, whose filling is booked after each step.</summary>
     public bool HasStore => foot.HasStore;
-
-    /// <summary>Water standing on a zone, m.</summary>
-    public double PondMeters(int zone) => surface.Pond(arrays.Head[zone]).Value;
 }

@@ -80,6 +80,11 @@ public sealed record ColumnResult
     /// </summary>
     public required int FailedSteps { get; init; }
 
+    /// <summary>
+    /// Steps that came out only with the conductivities of their start: balanced, but they lag.
+    /// </summary>
+    public required int FrozenSteps { get; init; }
+
     /// <summary>Why it stopped before the end; null when it did not.</summary>
     public ColumnStop? StoppedEarly { get; init; }
 

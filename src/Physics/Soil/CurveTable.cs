@@ -27,6 +27,7 @@ public readonly record struct CurvePoint(
 public sealed class CurveTable
 {
     private const double Epsilon = 1.0 / 8192.0;
+    private const double SteepShare = 0.98;
     private const int Octaves = 30;
     private const int BitsPerOctave = 6;
     private const int PerOctave = 1 << BitsPerOctave;
@@ -52,6 +53,8 @@ public sealed class CurveTable
             perMeter[octave] = PerOctave / (Epsilon * (1L << octave));
         }
 
+        double full = curve.SaturatedConductivityMetersPerSecond;
+        IsSteep = curve.ConductivityMetersPerSecond(HeadAt(Distance(1))) < SteepShare * full;
         double potential = Fill(curve);
         saturated = new CurvePoint(
             curve.SaturatedWaterContent,
@@ -67,6 +70,9 @@ public sealed class CurveTable
 
     /// <summary>Head of the largest capacity, m.</summary>
     public double SteepestHeadMeters { get; }
+
+    /// <summary>True where K falls so fast below h = 0 that its slope is of no use there.</summary>
+    public bool IsSteep { get; }
 
     /// <summary>The table of a material; made once for each curve object.</summary>
     /// <param name="curve">The material.</param>

@@ -119,26 +119,6 @@ public static class MixEstimate
         );
 
     /// <summary>
-    /// Conductivity of coarse chunks that float in a fine matrix (Maxwell 1873; recalled):
-    /// K = Km (2Km + Kc − 2p(Km − Kc))/(2Km + Kc + p(Km − Kc)). Chunks must not touch: p up to about 0.5.
-    /// Dry chunks give Km (1 − p)/(1 + p/2).
-    /// </summary>
-    /// <param name="matrixMetersPerSecond">K of the fine matrix, m/s, above 0.</param>
-    /// <param name="chunksMetersPerSecond">K of the chunks, m/s, 0 or more.</param>
-    /// <param name="chunkShare">Share of the volume that is chunks p, 0 to 1.</param>
-    /// <returns>K, m/s.</returns>
-    public static double ChunkConductivityMetersPerSecond(
-        double matrixMetersPerSecond,
-        double chunksMetersPerSecond,
-        double chunkShare
-    )
-    {
-        double both = (2.0 * matrixMetersPerSecond) + chunksMetersPerSecond;
-        double less = chunkShare * (matrixMetersPerSecond - chunksMetersPerSecond);
-        return matrixMetersPerSecond * (both - (2.0 * less)) / (both + less);
-    }
-
-    /// <summary>
     /// The mix. Its conductivity when saturated is the random mix's, within a factor of 3 at best; Mualem's l
     /// is fitted to ln K of the random mix at <see cref="ConductivityHeadsMeters"/>, since retention alone
     /// does not tell K of such media (Price and others 2008, SSSAJ 72:487, abstract read). l is kept between

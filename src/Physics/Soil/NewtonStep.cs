@@ -24,6 +24,7 @@ internal sealed class NewtonStep
     private const double LargestGrowth = 5.0;
     private const double LargestRiseMeters = 0.1;
     private const double LargestHeadMeters = 1e4;
+    private const double WettestMeters = 1e-12;
     private readonly SoilColumns columns;
     private readonly ColumnArrays arrays;
     private readonly ColumnEquations equations;
@@ -298,7 +299,9 @@ internal sealed class NewtonStep
         double next = head + change;
         if (head > knee)
         {
-            next = Math.Max(next, knee);
+            bool isLarge = Math.Abs(change) > LargeChange * Math.Abs(head);
+            bool isSteep = isLarge && arrays.IsSteep[i] && !equations.IsFrozen;
+            next = Math.Max(isSteep ? ByConductivity(i, change) : next, knee);
         }
         else if (Math.Abs(change) > LargeChange * Math.Abs(head) && !equations.IsFixed(i))
         {
@@ -311,6 +314,57 @@ internal sealed class NewtonStep
             Math.Max(head - farthest, HydraulicCurve.DriestHeadMeters),
             head + farthest
         );
+    }
+
+    /// <summary>
+    /// Near saturation, where the slope of K has no bound: the head at which the node conducts what Newton's
+    /// change asks for. θ and Φ are smooth in K; the change stops at h = 0 on its way up and just below it on
+    /// its way down, where the slopes are those of the other side.
+    /// </summary>
+    private double ByConductivity(int i, double change)
+    {
+        double head = arrays.Head[i];
+        if (head >= 0.0)
+        {
+            return head + change >= 0.0 ? head + change : -WettestMeters;
+        }
+
+        bool isBelow = i < arrays.Top.Length;
+        ref readonly var point = ref isBelow ? ref arrays.Top[i] : ref arrays.Foot[i - columns.Zones];
+        var table = columns.Tables[columns.ElementTable[isBelow ? i : i - columns.Zones]];
+        double target = point.Conductivity + (point.ConductivitySlope * change);
+        if (target >= table.Curve.SaturatedConductivityMetersPerSecond)
+        {
+            return 0.0;
+        }
+
+        double knee = arrays.Knee[i];
+        table.At(knee, out var driest);
+        if (target <= driest.Conductivity)
+        {
+            return knee;
+        }
+
+        double wet = Math.Log(WettestMeters);
+        double dry = Math.Log(-knee);
+        double at = Math.Clamp(Math.Log(-head), wet, dry);
+        for (int k = 0; k < 40; k++)
+        {
+            head = -Math.Exp(at);
+            table.At(head, out var here);
+            double miss = here.Conductivity - target;
+            (wet, dry) = miss > 0.0 ? (at, dry) : (wet, at);
+            double next = at - (miss / (here.ConductivitySlope * head));
+            next = next > wet && next < dry ? next : 0.5 * (wet + dry);
+            if (Math.Abs(next - at) < 1e-9)
+            {
+                return -Math.Exp(next);
+            }
+
+            at = next;
+        }
+
+        return -Math.Exp(at);
     }
 
     /// <summary>The head at which the node holds the water that Newton's change asks for.</summary>

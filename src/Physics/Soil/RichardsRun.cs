@@ -34,6 +34,7 @@ internal sealed class RichardsRun
     private int failed;
     private int patience;
     private int frozenSteps;
+    private int keptFrozen;
     private ColumnStop? stop;
     private double? reachedSeconds;
 
@@ -96,6 +97,7 @@ internal sealed class RichardsRun
             Steps = steps,
             Iterations = newton.Iterations,
             FailedSteps = failed,
+            FrozenSteps = keptFrozen,
             StoppedEarly = stop,
             ReachedSeconds = reachedSeconds,
         };
@@ -154,14 +156,15 @@ internal sealed class RichardsRun
     private bool TryStep(in SurfaceForcing forcing, ref double seconds)
     {
         Array.Copy(arrays.Head, arrays.OldHead, arrays.Head.Length);
-        for (int attempt = 0; ; attempt++)
+        for (int failures = 0; ;)
         {
-            bool isFrozen = (attempt + (frozenSteps > 0 ? 2 : 0)) % 3 == 2;
+            bool isFrozen = (failures + (frozenSteps > 0 ? 2 : 0)) % 3 == 2;
             equations.Freeze(isFrozen);
+            equations.IsCareful = failures > 0;
             if (
                 isFrozen
                     ? newton.TryDescend(forcing, seconds)
-                    : newton.TrySolve(forcing, seconds, damped: attempt % 2 == 0)
+                    : newton.TrySolve(forcing, seconds, damped: failures % 2 == 0)
             )
             {
                 double error = LocalError(seconds);
@@ -176,6 +179,7 @@ internal sealed class RichardsRun
             }
             else
             {
+                failures++;
                 failed++;
                 seconds *= FailureShrink;
             }
@@ -196,6 +200,7 @@ internal sealed class RichardsRun
     /// </summary>
     private void Remember(bool isFrozen)
     {
+        keptFrozen += isFrozen ? 1 : 0;
         if (frozenSteps > 0)
         {
             frozenSteps--;

@@ -16,17 +16,17 @@ public readonly record struct BentPane(
 );
 
 /// <summary>
-/// Stress and deepest water of panes, which take milliseconds of a series each. Whoever changes a design step
-/// by step hands them on.
+/// Stress, bulge and deepest water of panes, which take milliseconds of a series each. Whoever changes a
+/// design step by step hands them on.
 /// </summary>
 public sealed class BentPanes
 {
     private const int Most = 64;
-    private readonly ConcurrentDictionary<BentPane, (double Stress, double Depth)> made = new();
+    private readonly ConcurrentDictionary<BentPane, (double Stress, double Depth, double Sag)> made = new();
 
-    /// <summary>Largest stress, Pa, and deepest water, m.</summary>
+    /// <summary>Largest stress, Pa, deepest water, m, and largest deflection, m.</summary>
     /// <param name="pane">The pane.</param>
-    public (double Stress, double Depth) Find(BentPane pane)
+    public (double Stress, double Depth, double Sag) Find(BentPane pane)
     {
         if (made.Count >= Most && !made.ContainsKey(pane))
         {
@@ -36,13 +36,15 @@ public sealed class BentPanes
         return made.GetOrAdd(pane, Bend);
     }
 
-    private static (double Stress, double Depth) Bend(BentPane bending)
+    private static (double Stress, double Depth, double Sag) Bend(BentPane bending)
     {
         var (pane, flooded, soil, allowable) = bending;
         var load = PlateLoad.Of(new WetSoil(flooded, flooded, soil, GlassCheck.RestCoefficient.Si));
+        var bent = LevyPlate.Solve(pane, load);
         return (
-            LevyPlate.Solve(pane, load).LargestStressPascals,
-            LevyPlate.LargestWaterDepth(pane, allowable)
+            bent.LargestStressPascals,
+            LevyPlate.LargestWaterDepth(pane, allowable),
+            bent.LargestDeflectionMeters
         );
     }
 }

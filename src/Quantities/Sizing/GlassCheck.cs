@@ -13,7 +13,7 @@ namespace Litterfall.Quantities.Sizing;
 /// </summary>
 public sealed record PaneCheck
 {
-    /// <summary>front, side, sill or lid.</summary>
+    /// <summary>front, side, sill, lid or strip.</summary>
     public required string Pane { get; init; }
 
     /// <summary>Width between the corners.</summary>
@@ -37,6 +37,23 @@ public sealed record PaneCheck
 
     /// <summary>Deepest water the pane carries, at most its height; null for the lid.</summary>
     public Figure? LargestWaterDepth { get; init; }
+
+    /// <summary>How it is held, in words.</summary>
+    public required string Held { get; init; }
+
+    /// <summary>How far it bends under that load.</summary>
+    public required Figure Sag { get; init; }
+
+    /// <summary>Most sag of a level pane by the standard of glass; null for walls.</summary>
+    public Figure? SagLimit { get; init; }
+
+    /// <summary>Sag from which a level pane gapes at its edges; null for walls.</summary>
+    public Figure? GapLimit { get; init; }
+
+    /// <summary>
+    /// False where it bends by more than half its thickness: the pane is then stiffer than computed.
+    /// </summary>
+    public required bool IsLinear { get; init; }
 }
 
 /// <summary>The walls against a flooded floor, and against filling by mistake.</summary>
@@ -61,14 +78,6 @@ public static class GlassCheck
         0.5,
         Unit.One,
         new Citation("jaky-1944", "recalled: 1 − sin φ, about 0.5 for loose soil", Provenance.Recalled)
-    );
-
-    /// <summary>Load on a lid besides its own weight.</summary>
-    private static readonly Figure LidLoad = Figure.Choice(
-        "load on the lid",
-        0.02,
-        Unit.Kilopascal,
-        "dust, drops and a light lamp; nothing heavy is put on a lid"
     );
 
     /// <summary>Thickness a pane of nominal thickness may fall short of it.</summary>
@@ -104,7 +113,16 @@ public static class GlassCheck
 
         var flood = Flood(ground, box);
         var sheet = design.Find<SheetEntry>("box.material") ?? design.Catalog.Find<SheetEntry>("float-glass");
-        if (sheet?.AllowablePermanent is not { } permanent || sheet.AllowableFreeEdge is not { } free)
+        if (
+            sheet
+            is not
+            {
+                AllowablePermanent: { } permanent,
+                AllowableFreeEdge: { } free,
+                YoungsModulus: { } young,
+                Poisson: { } poisson
+            }
+        )
         {
             return [];
         }
@@ -113,7 +131,13 @@ public static class GlassCheck
             ? design.Figure("box.sill", "height of the front sill", s, Unit.Centimeter)
             : null;
         var held = Held(design);
-        var inputs = new PaneInputs(box, flood, Soaked(layers), permanent, free, bent);
+        var inputs = new PaneInputs(box, flood, Soaked(layers), bent)
+        {
+            Permanent = permanent,
+            FreeEdge = free,
+            Modulus = sheet.CreepModulus ?? young,
+            Poisson = poisson,
+        };
         return
         [
             front is null
@@ -129,14 +153,16 @@ public static class GlassCheck
         ];
     }
 
-    private sealed record PaneInputs(
-        BoxGeometry Box,
-        Figure Flood,
-        Figure Soil,
-        Figure Permanent,
-        Figure FreeEdge,
-        BentPanes Bent
-    );
+    private sealed record PaneInputs(BoxGeometry Box, Figure Flood, Figure Soil, BentPanes Bent)
+    {
+        public required Figure Permanent { get; init; }
+
+        public required Figure FreeEdge { get; init; }
+
+        public required Figure Modulus { get; init; }
+
+        public required Figure Poisson { get; init; }
+    }
 
     /// <summary>Dry mass and all the water the soil holds, per finished volume.</summary>
     private static Figure Soaked(ImmutableArray<FloorLayer> layers) =>
@@ -147,55 +173,6 @@ public static class GlassCheck
                 Unit.KilogramPerCubicMeter
             )
             : SoakedSoil;
-
-    /// <summary>The lid on four edges under its own weight; null for mesh or without a thickness.</summary>
-    public static PaneCheck? Lid(CheckedDesign design, BoxGeometry box)
-    {
-        if (
-            design.Design.Lid?.Thickness is not { } typed
-            || box.OpeningLength.Si <= 0
-            || box.OpeningDepth.Si <= 0
-            || design.Find("lid.material") is not SheetEntry sheet
-            || sheet.Density is not { } density
-            || sheet.AllowablePermanent is not { } allowable
-        )
-        {
-            return null;
-        }
-
-        var thickness = design.Figure("lid.thickness", "lid thickness", typed, Unit.Millimeter);
-        var load = (density * SizingPolicy.Gravity * thickness + LidLoad).As(
-            "weight and load on the lid",
-            Unit.Kilopascal
-        );
-        var pane = PlatePane.Glass(
-            box.OpeningLength.Si,
-            box.OpeningDepth.Si,
-            thickness.Si,
-            PlateEdge.TopHeld
-        );
-        var stress = LevyPlate
-            .Solve(pane, PlateLoad.Uniform(load.Si, pane.HeightMeters))
-            .LargestStressPascals;
-        return new PaneCheck
-        {
-            Pane = "lid",
-            Width = box.OpeningLength,
-            Height = box.OpeningDepth,
-            Allowable = allowable,
-            Stress = Figure
-                .Computed(
-                    "largest bending stress of a thin plate on four edges under an even load",
-                    stress,
-                    Unit.Megapascal.Dimension,
-                    box.OpeningLength,
-                    box.OpeningDepth,
-                    thickness,
-                    load
-                )
-                .As("stress in the lid", Unit.Megapascal, PlateTheory),
-        };
-    }
 
     private static PlateEdge Held(CheckedDesign design)
     {
@@ -225,52 +202,56 @@ public static class GlassCheck
             .NotNegative(inputs.Box.Walls! - ThicknessTolerance)
             .As("least wall thickness", Unit.Millimeter);
         var allowable = edge == PlateEdge.TopFree ? inputs.FreeEdge : inputs.Permanent;
-        var pane = PlatePane.Glass(width.Si, height.Si, Math.Max(thickness.Si, 1e-4), edge);
-        var (stress, depth) = inputs.Bent.Find(
+        var pane = new PlatePane(
+            width.Si,
+            height.Si,
+            Math.Max(thickness.Si, 1e-4),
+            inputs.Modulus.Si,
+            inputs.Poisson.Si,
+            edge
+        );
+        var (stress, depth, sag) = inputs.Bent.Find(
             new BentPane(pane, Math.Min(inputs.Flood.Si, height.Si), inputs.Soil.Si, allowable.Si)
         );
         var top = edge == PlateEdge.TopFree ? "upper edge free" : "upper edge held";
+        Figure[] size = [width, height, thickness];
+        Figure[] loaded = [.. size, inputs.Flood, inputs.Soil, RestCoefficient, inputs.Poisson];
         return new PaneCheck
         {
             Pane = name,
             Width = width,
             Height = height,
             Allowable = allowable,
-            Stress = Figure
-                .Computed(
-                    $"largest principal bending stress of a thin plate, {top}, under soaked soil",
-                    stress,
-                    Unit.Megapascal.Dimension,
-                    width,
-                    height,
-                    thickness,
-                    inputs.Flood,
-                    inputs.Soil,
-                    RestCoefficient
-                )
-                .As($"stress in the {name} pane", Unit.Megapascal, PlateTheory),
-            Needed = Figure
-                .Computed(
-                    "least wall thickness × √(stress ÷ allowable stress)",
-                    pane.ThicknessMeters * Math.Sqrt(stress / allowable.Si),
-                    Unit.Meter.Dimension,
-                    width,
-                    height,
-                    inputs.Flood,
-                    allowable
-                )
-                .As($"thickness needed in the {name} pane", Unit.Millimeter, PlateTheory),
-            LargestWaterDepth = Figure
-                .Computed(
-                    $"water depth at which the stress reaches the allowable stress, {top}",
-                    depth,
-                    Unit.Meter.Dimension,
-                    width,
-                    height,
-                    thickness,
-                    allowable
-                )
-                .As($"deepest water for the {name} pane", Unit.Millimeter, PlateTheory),
+            Held = edge == PlateEdge.TopFree ? "on three edges, its upper edge free" : "on four edges",
+            Sag = Solved(
+                ($"bulge of the {name} pane", Unit.Millimeter),
+                $"largest deflection of a thin plate, {top}, under soaked soil",
+                sag,
+                [.. loaded, inputs.Modulus]
+            ),
+            IsLinear = pane.IsLinear(sag),
+            Stress = Solved(
+                ($"stress in the {name} pane", Unit.Megapascal),
+                $"largest principal bending stress of a thin plate, {top}, under soaked soil",
+                stress,
+                loaded
+            ),
+            Needed = Solved(
+                ($"thickness needed in the {name} pane", Unit.Millimeter),
+                "least wall thickness × √(stress ÷ allowable stress)",
+                LevyPlate.ThicknessNeeded(pane.ThicknessMeters, stress, allowable.Si),
+                [width, height, inputs.Flood, allowable]
+            ),
+            LargestWaterDepth = Solved(
+                ($"deepest water for the {name} pane", Unit.Millimeter),
+                $"water depth at which the stress reaches the allowable stress, {top}",
+                depth,
+                [.. size, allowable]
+            ),
         };
     }
+
+    /// <summary>A number that the theory of plates gives.</summary>
+    internal static Figure Solved((string Name, Unit Unit) what, string how, double si, Figure[] inputs) =>
+        Figure.Computed(how, si, what.Unit.Dimension, inputs).As(what.Name, what.Unit, PlateTheory);
 }

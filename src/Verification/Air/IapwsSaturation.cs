@@ -111,7 +111,7 @@ public static class IapwsSaturation
                 "kJ/kg",
                 CaseSource.Within(1.3e-3, kilojoules),
                 "Ours is linear in temperature: 0.12 % above at 50 °C.",
-                () => MoistAir.LatentHeat(celsius) / 1000.0
+                () => (MoistAir.VaporEnthalpy(celsius) - MoistAir.LiquidEnthalpy(celsius)) / 1000.0
             );
         }
     }

@@ -93,7 +93,7 @@ public static class OwnReferenceRuns
     [
         new("R1", 8.0, false, Brisk, (0.01, 0.05, 0.1)),
         new("R2", 0.5, false, Close, (0.01, 0.05, 0.1)),
-        new("R3", 4.0, true, Misted, (0.03, 0.6, 0.6)),
+        new("R3", 4.0, true, Misted, (0.03, 0.6, 0.06)),
     ];
 
     /// <summary>The cases.</summary>

@@ -16,6 +16,10 @@ namespace Litterfall.Verification.Air;
 public static class OwnWetSurfaces
 {
     private const double KilogramsPerSquareMeterDay = 86_400.0;
+    private const string Correlations =
+        "five published correlations give 1.2 to 3.0; those for still pools differ by up to a factor of four "
+        + "(ASHRAE Transactions 1995, no. 3841, abstract read)";
+
     private const double HeatOfAir = 1192.0;
     private const double LongWaves = 0.0048; // m/s
     private static readonly CaseSource Source = new(
@@ -134,14 +138,20 @@ public static class OwnWetSurfaces
             (2.1, 0.9),
             Reason,
             () => KilogramsPerSquareMeterDay * Rate(OfDish(LumpedBox.Endless, 0.0))
-        );
+        ) with
+        {
+            Spread = Correlations,
+        };
         yield return Source.Case(
             $"open dish of 20 cm free to cool, 25 °C, 50 %, a quiet room of 0.1 m/s",
             "mm/day",
             (2.1, 0.9),
             Reason,
             () => KilogramsPerSquareMeterDay * Rate(OfDish(1.0, 0.1))
-        );
+        ) with
+        {
+            Spread = Correlations,
+        };
     }
 
     private static HeadspaceSpan OfDish(double capacity, double speed)

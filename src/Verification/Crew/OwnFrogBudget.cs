@@ -83,13 +83,6 @@ public static class OwnFrogBudget
                 FrogNeeds.Usual.FlyDryMass(FrogNeeds.Usual.FoodJoulesPerDay(4.5, 24.0, 1.5))
             )
         );
-        yield return Source.Case(
-            $"chalk for 12.07 mg of dry flies",
-            "mg/d",
-            (0.464, 6e-4),
-            "Three digits.",
-            () => 12.07 * FrogNeeds.ChalkPerDryFood(1.5, 0.011, 0.0011)
-        );
         (double Saturation, double Share)[] air = [(0.9, 0.317), (0.5, 1.0)];
         foreach (var (saturation, share) in air)
         {

@@ -6,8 +6,7 @@ using Litterfall.Verification.Cases;
 namespace Litterfall.Verification.Hygiene;
 
 /// <summary>
-/// Chlorine arithmetic in closed form: C1 V1 = C2 V2, molar masses of the IUPAC table and the reactions of
-/// chlorine with thiosulfate. Cl2 70.906, NaOCl 74.44, Na2S2O3·5H2O 248.18 g/mol.
+/// Available chlorine of bleach baths in closed form: Cl2 70.906, NaOCl 74.44 g/mol of the IUPAC table.
 /// </summary>
 public static class ChlorineArithmetic
 {
@@ -21,7 +20,7 @@ public static class ChlorineArithmetic
     ];
 
     /// <summary>The cases.</summary>
-    /// <returns>Baths, recipes, rinses and dechlorination.</returns>
+    /// <returns>Chlorine of baths.</returns>
     public static IEnumerable<VerificationCase> Cases() =>
         Baths
             .SelectMany(row =>
@@ -31,73 +30,7 @@ public static class ChlorineArithmetic
                     Bath(row.Product, 0.05, row.Five),
                     Bath(row.Product, 0.10, row.Ten),
                 }
-            )
-            .Concat(Recipes())
-            .Concat(Doses())
-            .Concat(Rinses());
-
-    private static IEnumerable<VerificationCase> Recipes()
-    {
-        yield return Case("5.25 % product at 5 % v/v", "% NaOCl", 0.2625, 1e-12, () =>
-            Chlorine.BathPercent(5.25, 0.05)
-        );
-        yield return Case("0.2625 % NaOCl", "mg/L NaOCl", 2625.0, 1e-9, () =>
-            Chlorine.SodiumHypochloriteMilligramsPerLiter(0.2625)
-        );
-        yield return Case("10 L at 5 % v/v, bleach", "mL", 500.0, 1e-9, () =>
-            Chlorine.Recipe(10.0, 0.05).ProductMilliliters
-        );
-        yield return Case("10 L at 5 % v/v, water", "mL", 9500.0, 1e-9, () =>
-            Chlorine.Recipe(10.0, 0.05).WaterMilliliters
-        );
-        // 0.12/6 = 0.02 of 10 L
-        yield return Case("10 L at 0.12 % from a 6 % product, bleach", "mL", 200.0, 1e-9, () =>
-            Chlorine.Recipe(10.0, Chlorine.ProductVolumeShare(6.0, 0.12)).ProductMilliliters
-        );
-    }
-
-    private static IEnumerable<VerificationCase> Doses()
-    {
-        // 0.25/0.12, 0.4125/0.12, 0.15/0.12
-        yield return Case("5 % product at 5 % v/v over the chytrid dose at 30 s", "1", 2.083, 5e-4, () =>
-            OverChytridDose(5.0)
-        );
-        yield return Case("8.25 % product at 5 % v/v over the chytrid dose at 30 s", "1", 3.4375, 1e-9, () =>
-            OverChytridDose(8.25)
-        );
-        yield return Case("3 % product at 5 % v/v over the chytrid dose at 30 s", "1", 1.25, 1e-9, () =>
-            OverChytridDose(3.0)
-        );
-    }
-
-    private static IEnumerable<VerificationCase> Rinses()
-    {
-        // 2858 · 0.05³, ·0.05⁴, ·0.05⁵
-        yield return Case("2858 mg/L after 3 rinses, 5 % carry-over", "mg/L", 0.357, 5e-4, () =>
-            Chlorine.AfterRinsesMilligramsPerLiter(2858.0, 0.05, 3)
-        );
-        yield return Case("2858 mg/L after 4 rinses, 5 % carry-over", "mg/L", 0.0179, 5e-5, () =>
-            Chlorine.AfterRinsesMilligramsPerLiter(2858.0, 0.05, 4)
-        );
-        yield return Case("2858 mg/L after 5 rinses, 5 % carry-over", "mg/L", 0.00089, 5e-6, () =>
-            Chlorine.AfterRinsesMilligramsPerLiter(2858.0, 0.05, 5)
-        );
-        // 2 × 248.18/70.906 = 7.0002
-        yield return Case("thiosulfate pentahydrate per mg Cl2", "mg", 7.00, 5e-3, () =>
-            Chlorine.ThiosulfateMilligrams(1.0)
-        );
-        yield return Case("thiosulfate pentahydrate for 10 L at 2 mg/L", "mg", 140.0, 0.5, () =>
-            Chlorine.ThiosulfateMilligrams(20.0)
-        );
-        // 14.007/70.906
-        yield return Case("ammonia N freed per mg Cl2 bound in chloramine", "mg", 0.198, 5e-4, () =>
-            Chlorine.AmmoniaFromChloramineMilligrams(1.0)
-        );
-    }
-
-    private static double OverChytridDose(double productPercent) =>
-        DisinfectionDose.Chytrid.RatioToLeastStrength(Chlorine.BathPercent(productPercent, 0.05), 30.0)
-        ?? double.NaN;
+            );
 
     private static VerificationCase Bath(double product, double share, double expected) =>
         Case(
@@ -105,7 +38,7 @@ public static class ChlorineArithmetic
             "mg/L as Cl2",
             expected,
             0.5,
-            () => Chlorine.ChlorineMilligramsPerLiter(Chlorine.BathPercent(product, share))
+            () => Chlorine.ChlorineMilligramsPerLiter(product * share)
         );
 
     private static VerificationCase Case(

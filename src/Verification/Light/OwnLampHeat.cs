@@ -18,16 +18,9 @@ public static class OwnLampHeat
     );
 
     /// <summary>The cases.</summary>
-    /// <returns>Watts.</returns>
+    /// <returns>Flux left and exponents of beams.</returns>
     public static IEnumerable<VerificationCase> Cases()
     {
-        yield return Source.Case(
-            $"heat inside: 20 × (0.3277 × 0.387 + 0.6723 × 0.15)",
-            "W",
-            (4.553, 5e-4),
-            "Four digits.",
-            () => DailyLight.HeatInside(20.0, 100.0 / 305.19, 0.387, 0.15)
-        );
         yield return Source.Case(
             $"flux left after 21,900 h of 30,000 h to 70 %: 0.7 ^ 0.73",
             "1",

@@ -60,6 +60,10 @@ public static class YoungBudynas2002
                     ) with
                     {
                         Provenance = Provenance.Recalled,
+                        Second = new GridPlate(Pane(row.Ratio, PlateEdge.TopFree), true).Stress(
+                            Thin * Thin,
+                            row.Beta
+                        ),
                     }
                 )
             );
@@ -72,26 +76,35 @@ public static class YoungBudynas2002
         double alphaTolerance
     )
     {
+        var grid = new GridPlate(Pane(row.Ratio, top), false);
         PlateResult Uniform() => Solve(row.Ratio, top, PlateLoad.Uniform(1.0, row.Ratio));
         yield return Case(
             Label("β case " + number, row.Ratio),
             row.Beta,
             () => Beta(Uniform()),
             betaTolerance
-        );
+        ) with
+        {
+            Second = grid.Stress(Thin * Thin, row.Beta),
+        };
         yield return Case(
             Label("α case " + number, row.Ratio),
             row.Alpha,
             () => Uniform().LargestDeflectionMeters * Thin * Thin * Thin,
             alphaTolerance
-        );
+        ) with
+        {
+            Second = grid.Deflection(Thin * Thin * Thin, row.Alpha),
+        };
     }
 
     private static double Beta(PlateResult result) => result.LargestStressPascals * Thin * Thin;
 
     // b = 1 m across, E = 1 Pa.
     private static PlateResult Solve(double ratio, PlateEdge top, PressureKnot[] load) =>
-        LevyPlate.Solve(new PlatePane(1.0, ratio, Thin, 1.0, Nu, top), load);
+        LevyPlate.Solve(Pane(ratio, top), load);
+
+    private static PlatePane Pane(double ratio, PlateEdge top) => new(1.0, ratio, Thin, 1.0, Nu, top);
 
     private static string Label(string name, double ratio) =>
         string.Create(CultureInfo.InvariantCulture, $"{name}, a/b = {ratio}");

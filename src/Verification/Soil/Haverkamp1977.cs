@@ -18,7 +18,7 @@ public static class Haverkamp1977
         Provenance.Recomputed
     );
 
-    private static readonly Haverkamp Sand = new()
+    private static readonly HaverkampSoil Sand = new()
     {
         ThetaR = 0.075,
         ThetaS = 0.287,

@@ -25,9 +25,6 @@ public static class OwnMixEstimate
         yield return Case("mixed volume of 10 L + 10 L", "L", (18.2, 1e-9, half), () =>
             MixEstimate.MixedVolumeCubicMeters(0.01, 0.01, law) * 1e3
         );
-        yield return Case("conductivity with 0.4 dry chunks", "1", (0.5, 1e-9, half), () =>
-            MixEstimate.ChunkConductivityMetersPerSecond(1, 0, 0.4)
-        );
         yield return Case("particle density at half ash", "kg/m3", (1955.952, 5e-4, half), () =>
             MixEstimate.ParticleDensityKilogramsPerCubicMeter(0.5)
         );

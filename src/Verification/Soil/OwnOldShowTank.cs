@@ -55,7 +55,7 @@ public static class OwnOldShowTank
         yield return Source.Case(
             $"level over the barrier on day 20",
             "cm",
-            (5.0, 2.0),
+            (5.0, 1.0),
             "Read on a dip tube as 5 cm; by hand 5.6.",
             () => (Run.Value.LevelMeters - BarrierMeters) / TestSoils.MetersPerCentimeter
         );

@@ -58,7 +58,7 @@ public static class OwnSteadyLayers
                     $"head {height} cm above the water table, {name}, {up} cm/h up",
                     "cm",
                     (heads[i], 0.01),
-                    "Elements of 1/4 cm.",
+                    "Elements of 1/4 cm, in the coarse layer no thicker than 1/(4α).",
                     () => TestSoils.HeadCentimeters(run.Value.Columns, run.Value.Result.State, 11.0 - height)
                 );
                 yield return Source.Case(
@@ -79,11 +79,13 @@ public static class OwnSteadyLayers
         int perCentimeter
     )
     {
+        // As the lab cuts it: 1/(4α) is 0.22 cm of the one aggregate and 0.05 cm of the other.
+        int inCoarse = Math.Max(perCentimeter, coarse == TestSoils.CoarseAggregate ? 20 : 5);
         var columns = new SoilColumns([
             new SoilProfile([
                 ColumnLayer.Even(TestSoils.Moss, 0.02, 2 * perCentimeter),
                 ColumnLayer.Even(TestSoils.Mix, 0.06, 6 * perCentimeter),
-                ColumnLayer.Even(coarse, 0.03, 3 * perCentimeter),
+                ColumnLayer.Even(coarse, 0.03, 3 * inCoarse),
             ]),
         ]);
         var forcing = new SurfaceForcing(-up * TestSoils.CentimetersPerHour, 0.0, 0.0);

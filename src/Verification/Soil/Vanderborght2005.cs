@@ -124,14 +124,14 @@ public static class Vanderborght2005
         );
     }
 
-    /// <summary>Where the upstream part of the flux smears the wave most, on half the element.</summary>
+    /// <summary>The far end of the tail, on half the element.</summary>
     private static IEnumerable<VerificationCase> Tail()
     {
         yield return Waves.Case(
             $"wave in sand: 95 % of the rise of θ, below the middle, elements of 1/8 cm",
             "cm",
-            (Sand.Below[^1], 0.25),
-            "As on elements of 1/4 cm; the smear halves with them.",
+            (Sand.Below[^1], 0.04),
+            "A third of an element.",
             () => Place(Sand, FineSandRun.Value, 1, 0.95) - Place(Sand, FineSandRun.Value, 1, 0.5)
         );
     }
@@ -155,8 +155,8 @@ public static class Vanderborght2005
             yield return Waves.Case(
                 $"wave in {row.Name}: {100.0 * share} % of the rise of θ, below the middle",
                 "cm",
-                (row.Below[i], 0.25),
-                "One element of 1/4 cm.",
+                (row.Below[i], 0.08),
+                "A third of an element of 1/4 cm.",
                 () => Place(row, run.Value, 1, share) - Place(row, run.Value, 1, 0.5)
             );
         }

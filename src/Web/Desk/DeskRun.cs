@@ -6,6 +6,7 @@ using Litterfall.Forecasting;
 using Litterfall.Judging;
 using Litterfall.Judging.Levers;
 using Litterfall.Web.Library;
+using Litterfall.Web.Sharing;
 
 namespace Litterfall.Web.Desk;
 
@@ -16,13 +17,11 @@ namespace Litterfall.Web.Desk;
 /// </summary>
 public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisposable
 {
-    // Whole checks of many people take turns, so that months stay quick.
-    private static readonly SemaphoreSlim Turns = new(Math.Max(1, Environment.ProcessorCount - 1));
-
     // What would fix a finding is looked for by one at a time: it may take seconds.
     private static readonly SemaphoreSlim Searches = new(1);
     private readonly Lock gate = new();
     private CancellationTokenSource running = new();
+    private CancellationTokenSource pausing = new();
     private (DeskLook Look, bool IsPassing)? next;
     private bool isBusy;
     private DeskLook? last;
@@ -32,6 +31,21 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
 
     /// <summary>Work of the change that was begun last; done when nothing is left to compute.</summary>
     public Task Done { get; private set; } = Task.CompletedTask;
+
+    /// <summary>
+    /// What is shown: the newest document with what is computed of it. Work on a document before never comes
+    /// back over it.
+    /// </summary>
+    public DeskLook? Look
+    {
+        get
+        {
+            lock (gate)
+            {
+                return last;
+            }
+        }
+    }
 
     /// <summary>Begins with a document: its shape is ready when this returns.</summary>
     /// <param name="document">The design.</param>
@@ -54,42 +68,81 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
         return look;
     }
 
-    /// <inheritdoc/>
-    public void Dispose()
+    /// <summary>Stops what is computed, until the next beginning.</summary>
+    public void Pause()
     {
         lock (gate)
         {
             next = null;
             running.Cancel();
+            pausing.Cancel();
+            pausing = new CancellationTokenSource();
         }
     }
 
+    /// <inheritdoc/>
+    public void Dispose() => Pause();
+
     /// <summary>
-    /// One worker for each desk takes the newest look and leaves out those between, so that a drag never
-    /// piles up work.
+    /// One worker for each desk. Its place in the row is kept while the hand moves on: when its turn comes it
+    /// takes the newest look and leaves out those between, so that a drag neither piles up work nor starves.
     /// </summary>
     private async Task WorkAsync()
     {
-        while (true)
+        while (IsWanted(out var pause))
         {
-            DeskLook look;
-            bool isPassing;
-            CancellationToken cancel;
-            lock (gate)
+            Step? step = null;
+            try
             {
-                if (next is not { } one)
+                await Turns.OfMachine.RunAsync(
+                    WorkKind.Month,
+                    () =>
+                    {
+                        step = Newest();
+                        step = step is null ? null : step with { Look = Monthly(step) };
+                        return step;
+                    },
+                    pause
+                );
+                if (step is { IsPassing: false })
                 {
-                    isBusy = false;
-                    return;
+                    await WholeAsync(step.Look, step.Cancel);
                 }
+            }
+            catch (OperationCanceledException)
+            {
+                // The next change is on its way, or the desk is left.
+            }
+            catch (Exception trouble) when (step is not null)
+            {
+                Failed(step, trouble);
+            }
+        }
+    }
 
-                (look, isPassing) = one;
-                next = null;
-                running = new CancellationTokenSource();
-                cancel = running.Token;
+    /// <summary>False where nothing is left to compute: the worker ends.</summary>
+    private bool IsWanted(out CancellationToken pause)
+    {
+        lock (gate)
+        {
+            pause = pausing.Token;
+            isBusy = next is not null;
+            return isBusy;
+        }
+    }
+
+    private Step? Newest()
+    {
+        lock (gate)
+        {
+            if (next is not { } one)
+            {
+                return null;
             }
 
-            await Rest(look, isPassing, cancel);
+            next = null;
+            running = new CancellationTokenSource();
+            return new(one.Look, one.IsPassing, running.Token);
         }
     }
 
@@ -129,47 +182,65 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
         };
     }
 
-    /// <summary>What goes wrong here is told on the desk; the next change is computed as ever.</summary>
-    private async Task Rest(DeskLook look, bool isPassing, CancellationToken cancel)
+    /// <summary>
+    /// What goes wrong is told on the desk, unless the next change is on its way, which is computed as ever.
+    /// </summary>
+    private void Failed(Step step, Exception trouble)
     {
-        try
+        var fault = new TextFault(
+            step.Look.Document.File,
+            1,
+            1,
+            $"our program could not compute it ({trouble.Message})",
+            "a number; undo goes back to a design that computes, please report this one"
+        );
+        if (!step.Cancel.IsCancellationRequested)
         {
-            look = Lit(look, cancel);
-            if (isPassing && !look.LightIsOld)
+            Tell(step.Look with { Faults = [fault] }, CancellationToken.None);
+        }
+    }
+
+    /// <summary>A month of air and floor; under a hand on the map of light that map alone.</summary>
+    private DeskLook Monthly(Step step)
+    {
+        var (look, isPassing, cancel) = step;
+        look = Lit(look, cancel);
+        if (isPassing && !look.LightIsOld)
+        {
+            return look;
+        }
+
+        var month = look.Shape!.Upto(Reach.Month);
+        var report = CheckReport.Write(month, look.Whole?.Findings ?? []);
+        Freshen(month, cancel);
+        look = look with
+        {
+            Month = month,
+            MonthIsOld = false,
+            Views = new DesignViews(month, onScreen: true),
+            Report = report,
+        };
+        Tell(look, cancel);
+        return look;
+    }
+
+    /// <summary>The hand has moved on: its month, grey, is still nearer than the one before.</summary>
+    private void Freshen(DesignNumbers month, CancellationToken cancel)
+    {
+        lock (gate)
+        {
+            if (!cancel.IsCancellationRequested || last is not { MonthIsOld: true, Checked: not null })
             {
                 return;
             }
 
-            var month = look.Shape!.Upto(Reach.Month);
-            look = look with
-            {
-                Month = month,
-                MonthIsOld = false,
-                Views = new DesignViews(month, onScreen: true),
-                Report = CheckReport.Write(month, look.Whole?.Findings ?? []),
-            };
-            Tell(look, cancel);
-            if (!isPassing)
-            {
-                await WholeAsync(look, cancel);
-            }
+            last = last with { Month = month };
         }
-        catch (OperationCanceledException)
-        {
-            // The next change is on its way.
-        }
-        catch (Exception trouble)
-        {
-            var fault = new TextFault(
-                look.Document.File,
-                1,
-                1,
-                $"our program could not compute it ({trouble.Message})",
-                "a number; undo goes back to a design that computes, please report this one"
-            );
-            Tell(look with { Faults = [fault] }, CancellationToken.None);
-        }
+
+        show(last);
     }
+
+    private sealed record Step(DeskLook Look, bool IsPassing, CancellationToken Cancel);
 
     /// <summary>The map of light first, while it is looked at.</summary>
     private DeskLook Lit(DeskLook look, CancellationToken cancel)
@@ -187,31 +258,33 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
     /// <summary>Everything, then what would fix each finding.</summary>
     private async Task WholeAsync(DeskLook look, CancellationToken cancel)
     {
-        await Turns.WaitAsync(cancel);
-        try
+        var whole = await Turns.OfMachine.RunAsync(
+            WorkKind.Whole,
+            () => DesignRun.Execute(look.Shape!.Upto(Reach.Whole), cancel),
+            cancel
+        );
+        look = look with
         {
-            cancel.ThrowIfCancellationRequested();
-            var whole = DesignRun.Execute(look.Shape!.Upto(Reach.Whole));
-            look = look with
-            {
-                Whole = whole,
-                WholeIsOld = false,
-                Views = new DesignViews(whole.Numbers, onScreen: true),
-                Report = whole.Report,
-                Light = whole.Numbers.Light,
-                LightIsOld = false,
-            };
-            Tell(look, cancel);
-        }
-        finally
-        {
-            Turns.Release();
-        }
-
+            Whole = whole,
+            WholeIsOld = false,
+            Views = new DesignViews(whole.Numbers, onScreen: true),
+            Report = whole.Report,
+            Light = whole.Numbers.Light,
+            LightIsOld = false,
+        };
+        Tell(look, cancel);
         await Searches.WaitAsync(cancel);
         try
         {
-            look = look with { Whole = LeverSearch.With(look.Whole!, cancel), HasLevers = true };
+            look = look with
+            {
+                Whole = LeverSearch.With(
+                    look.Whole!,
+                    () => Turns.OfMachine.StandBack(cancel),
+                    cancel
+                ),
+                HasLevers = true,
+            };
             Tell(look, cancel);
         }
         finally

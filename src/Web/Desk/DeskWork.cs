@@ -12,6 +12,8 @@ namespace Litterfall.Web.Desk;
 /// </summary>
 public sealed class DeskWork : IDisposable
 {
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
+
     private readonly BenchStore store;
     private readonly BenchLibrary library;
     private readonly IDisposable watch;
@@ -20,6 +22,9 @@ public sealed class DeskWork : IDisposable
     private StoredDesign stored;
     private DesignDocument document;
     private DesignDocument? kept;
+    private readonly SemaphoreSlim saving = new(1);
+    private readonly CancellationTokenSource leaving = new();
+    private string? pending;
     private int writing;
 
     private DeskWork(BenchStore store, BenchLibrary library, StoredDesign stored, Action changed)
@@ -30,13 +35,13 @@ public sealed class DeskWork : IDisposable
         this.changed = changed;
         document = DesignReader.Read(stored.Name, stored.Text).Value!;
         run = new DeskRun(library, Computed);
-        Look = run.Begin(document);
+        run.Begin(document);
         watch = store.Watch(Elsewhere);
         library.Changed += Anew;
     }
 
     /// <summary>What is shown.</summary>
-    public DeskLook Look { get; private set; }
+    public DeskLook Look => run.Look!;
 
     /// <summary>True while the map of light is looked at.</summary>
     public bool WantsLight
@@ -67,6 +72,11 @@ public sealed class DeskWork : IDisposable
 
     /// <summary>The design as shown.</summary>
     public DesignDocument Document => document;
+
+    /// <summary>
+    /// Why what is shown is not saved yet, one clause; null where all is. It is tried again until it is.
+    /// </summary>
+    public string? Unsaved { get; private set; }
 
     /// <summary>A design that is tried beside the present one; null where none is.</summary>
     public DeskTrial? Trial { get; private set; }
@@ -103,7 +113,7 @@ public sealed class DeskWork : IDisposable
         }
 
         kept = null;
-        if (next.Text == stored.Text)
+        if (next.Text == stored.Text && pending is null)
         {
             return [];
         }
@@ -115,7 +125,7 @@ public sealed class DeskWork : IDisposable
         }
 
         document = next;
-        Look = run.Begin(next);
+        run.Begin(next);
         changed();
         await SaveAsync(note);
         return [];
@@ -130,7 +140,7 @@ public sealed class DeskWork : IDisposable
         if (reading.Value is { } next && reading.IsGood && library.Check(next).IsGood)
         {
             document = next;
-            Look = run.Begin(next, isPassing: true);
+            run.Begin(next, isPassing: true);
             changed();
         }
     }
@@ -147,19 +157,25 @@ public sealed class DeskWork : IDisposable
         kept = null;
         if (document.Text != stored.Text)
         {
-            Look = run.Begin(document);
+            run.Begin(document);
             changed();
             await SaveAsync(note);
         }
     }
 
     /// <summary>Back to the version this one was made from.</summary>
-    public Task UndoAsync() => stored.Parent > 0 ? GoToAsync(stored.Parent) : Task.CompletedTask;
+    public async Task UndoAsync()
+    {
+        if (await IsSavedAsync() && stored.Parent > 0)
+        {
+            await GoToAsync(stored.Parent);
+        }
+    }
 
     /// <summary>Forth to the version made last from this one.</summary>
     public async Task RedoAsync()
     {
-        if (await store.LastChildAsync(Id, stored.Version) is { } child)
+        if (await IsSavedAsync() && await store.LastChildAsync(Id, stored.Version) is { } child)
         {
             await GoToAsync(child);
         }
@@ -180,6 +196,27 @@ public sealed class DeskWork : IDisposable
         {
             writing--;
         }
+    }
+
+    /// <summary>Tries once more to save what is not; true where all is saved.</summary>
+    public async Task<bool> IsSavedAsync()
+    {
+        await TrySaveAsync();
+        return pending is null;
+    }
+
+    /// <summary>Stops what is computed while nobody looks.</summary>
+    public void Pause()
+    {
+        run.Pause();
+        Trial?.Pause();
+    }
+
+    /// <summary>Computes again where it was stopped.</summary>
+    public void Resume()
+    {
+        run.Begin(document);
+        changed();
     }
 
     /// <summary>Takes one side of a conflict: ours becomes the one worked on, or theirs stays.</summary>
@@ -221,6 +258,7 @@ public sealed class DeskWork : IDisposable
     public void Dispose()
     {
         library.Changed -= Anew;
+        leaving.Cancel();
         watch.Dispose();
         run.Dispose();
         Trial?.Dispose();
@@ -229,28 +267,66 @@ public sealed class DeskWork : IDisposable
     /// <summary>The library has changed under the design.</summary>
     private void Anew(object? sender, EventArgs e)
     {
-        Look = run.Begin(document);
+        run.Begin(document);
         changed();
     }
 
     private async Task SaveAsync(string note)
     {
+        pending = pending is null ? note : $"{pending}; {note}";
+        await TrySaveAsync();
+        if (Unsaved is not null)
+        {
+            _ = AgainAsync();
+        }
+    }
+
+    /// <summary>
+    /// Saves what is shown, one change after the other. Where the disk does not take it, it stays as it is
+    /// and is told.
+    /// </summary>
+    private async Task TrySaveAsync()
+    {
+        await saving.WaitAsync();
         writing++;
-        SaveOutcome outcome;
         try
         {
-            outcome = await store.SaveAsync(Id, stored.Version, (document.Design.Name, document.Text, note));
+            if (pending is not { } note)
+            {
+                return;
+            }
+
+            var shown = kept ?? document;
+            var outcome = await store.SaveAsync(Id, stored.Version, (shown.Design.Name, shown.Text, note));
+            // What came in meanwhile waits for its own turn.
+            pending = pending == note ? null : pending![note.Length..].TrimStart(';', ' ');
             stored = outcome.Saved;
+            Unsaved = null;
+            CanRedo = false;
+            Conflict = outcome.Other is null ? null : outcome;
+            CameFromElsewhere = false;
+        }
+        catch (Exception e) when (StoreTrouble.Words(e) is { } words)
+        {
+            Unsaved = words;
         }
         finally
         {
             writing--;
+            saving.Release();
         }
 
-        CanRedo = false;
-        Conflict = outcome.Other is null ? null : outcome;
-        CameFromElsewhere = false;
         changed();
+    }
+
+    /// <summary>Every two seconds, until it is saved or the desk is left.</summary>
+    private async Task AgainAsync()
+    {
+        while (Unsaved is not null && !leaving.IsCancellationRequested)
+        {
+            await Task.Delay(Patience, leaving.Token).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            await TrySaveAsync();
+        }
     }
 
     private async Task TakeAsync(StoredDesign there)
@@ -259,7 +335,7 @@ public sealed class DeskWork : IDisposable
         kept = null;
         document = DesignReader.Read(there.Name, there.Text).Value!;
         CanRedo = await store.LastChildAsync(Id, there.Version) is not null;
-        Look = run.Begin(document);
+        run.Begin(document);
         changed();
     }
 
@@ -268,7 +344,8 @@ public sealed class DeskWork : IDisposable
     /// </summary>
     private void Elsewhere(Guid id, int version)
     {
-        if (id == Id && writing == 0 && version != stored.Version && kept is null && Conflict is null)
+        var isFree = writing == 0 && pending is null && kept is null && Conflict is null;
+        if (id == Id && isFree && version != stored.Version)
         {
             _ = FollowAsync(version);
         }
@@ -276,22 +353,45 @@ public sealed class DeskWork : IDisposable
 
     private async Task FollowAsync(int version)
     {
-        if (await store.DesignAsync(Id) is { } there && there.Version != stored.Version)
+        try
         {
-            CameFromElsewhere = true;
-            await TakeAsync(there);
+            if (await store.DesignAsync(Id) is { } there && there.Version != stored.Version)
+            {
+                CameFromElsewhere = true;
+                await TakeAsync(there);
+            }
+        }
+        catch (Exception e) when (StoreTrouble.Words(e) is not null)
+        {
+            // The next change of theirs, or of ours, brings it.
         }
     }
 
     private void Computed(DeskLook look)
     {
-        Look = look;
-        if (look is { Whole: { } whole, HasLevers: false, WholeIsOld: false })
+        // A verdict belongs to the text it was computed of; that text may not be saved yet.
+        var (version, text) = (stored.Version, stored.Text);
+        if (
+            look is { Whole: { } whole, HasLevers: false, WholeIsOld: false } && look.Document.Text == text
+        )
         {
-            _ = store.JudgeAsync(Id, stored.Version, Verdict.Of(whole, Taste.Metric));
+            _ = JudgeAsync(version, Verdict.Of(whole, Taste.Metric));
         }
 
         changed();
+    }
+
+    /// <summary>The list's verdict; where it cannot be kept now, it is computed again some time.</summary>
+    private async Task JudgeAsync(int version, string verdict)
+    {
+        try
+        {
+            await store.JudgeAsync(Id, version, verdict, leaving.Token);
+        }
+        catch (Exception e) when (e is OperationCanceledException || StoreTrouble.Words(e) is not null)
+        {
+            // Nothing is lost by it.
+        }
     }
 }
 
@@ -304,19 +404,18 @@ public sealed class DeskTrial : IDisposable
     public DeskTrial(BenchLibrary library, DesignDocument document, string note, Action changed)
     {
         Note = note;
-        run = new DeskRun(library, look =>
-        {
-            Look = look;
-            changed();
-        });
-        Look = run.Begin(document);
+        run = new DeskRun(library, _ => changed());
+        run.Begin(document);
     }
 
     /// <summary>What is tried, in words.</summary>
     public string Note { get; }
 
     /// <summary>What is computed of it so far.</summary>
-    public DeskLook Look { get; private set; }
+    public DeskLook Look => run.Look!;
+
+    /// <summary>Stops what is computed.</summary>
+    public void Pause() => run.Pause();
 
     /// <inheritdoc/>
     public void Dispose() => run.Dispose();

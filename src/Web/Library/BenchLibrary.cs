@@ -81,7 +81,13 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
     /// <param name="bytes">What is in it.</param>
     public async Task<string?> AddFileAsync(string name, byte[] bytes)
     {
-        var plain = Plain(name);
+        var plain = FileNames.Plain(name);
+        if (plain.Length > FileNames.Most)
+        {
+            return $"The name of {FileNames.Short(plain)} has {plain.Length} characters; expected at most "
+                + $"{FileNames.Most}.";
+        }
+
         if (bytes.Length > LargestFile)
         {
             return $"{plain} is too large; expected at most {LargestFile / 1024 / 1024} MB.";
@@ -106,7 +112,10 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
             return DesignChecker.Check(document, Catalog);
         }
 
-        var named = DesignFilesReader.Read(document, (name, _) => files.GetValueOrDefault(Plain(name)));
+        var named = DesignFilesReader.Read(
+            document,
+            (name, _) => files.GetValueOrDefault(FileNames.Plain(name))
+        );
         return named.IsGood
             ? DesignChecker.Check(document, Catalog, named.Value)
             : new(
@@ -123,8 +132,6 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
                 ]
             );
     }
-
-    private static string Plain(string name) => name.Replace('\\', '/').Split('/')[^1];
 
     /// <summary>What is wrong with a luminaire file or a spectrum; logs are read with their design.</summary>
     private static TextFault? FileTrouble(string name, byte[] bytes) =>

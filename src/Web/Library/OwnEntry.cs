@@ -10,6 +10,8 @@ namespace Litterfall.Web.Library;
 /// <summary>Entries of the workshop's own as JSON, and measured values put into a copy of ours.</summary>
 public static class OwnEntry
 {
+    private const int LongestKey = 100;
+
     private static readonly JsonWriterOptions Pretty = new()
     {
         Indented = true,
@@ -83,6 +85,11 @@ public static class OwnEntry
         {
             var first = read.Faults[0];
             return $"Line {first.Line}: {first.Message}; expected {first.Expected}.";
+        }
+
+        if (key.Length is 0 or > LongestKey || key.Any(char.IsControl))
+        {
+            return $"The key does not read; expected 1 to {LongestKey} letters, digits and hyphens.";
         }
 
         var faults = await library.AddAsync(key, text, note);

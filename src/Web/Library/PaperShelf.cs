@@ -1,10 +1,12 @@
-using System.Collections.Concurrent;
 using System.Globalization;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
+using Litterfall.Forecasting;
 using Litterfall.Judging;
 using Litterfall.Judging.Levers;
+using Litterfall.Web.Sharing;
 
 namespace Litterfall.Web.Library;
 
@@ -15,24 +17,28 @@ namespace Litterfall.Web.Library;
 public sealed class PaperShelf
 {
     private const int Most = 12;
-    private readonly ConcurrentDictionary<string, Lazy<Task<IReadOnlyList<PaperFile>>>> kept = new(
-        StringComparer.Ordinal
-    );
-    private readonly ConcurrentQueue<string> order = new();
+    private readonly Lock gate = new();
+    private readonly Dictionary<string, Job> kept = new(StringComparer.Ordinal);
+    private readonly List<string> order = [];
 
-    /// <summary>All papers of a design; null where it is not there or cannot be computed.</summary>
+    /// <summary>
+    /// All papers of a design; null where it is not there or cannot be computed. Work that nobody waits for
+    /// any more stops.
+    /// </summary>
     /// <param name="id">The design.</param>
     /// <param name="wish">Sheet, and whether with the slips.</param>
     /// <param name="from">What papers are written from.</param>
+    /// <param name="cancel">Who asked has left.</param>
     public async Task<IReadOnlyList<PaperFile>?> FilesAsync(
         Guid id,
         (string? Sheet, bool Slips) wish,
-        PaperSources from
+        PaperSources from,
+        CancellationToken cancel = default
     )
     {
         var (store, library, options, _) = from;
         if (
-            await store.DesignAsync(id) is not { } stored
+            await store.DesignAsync(id, cancel) is not { } stored
             || DesignReader.Read(stored.Name, stored.Text).Value is not { } document
             || library.Check(document) is not { Value: { } design, IsGood: true }
         )
@@ -45,32 +51,84 @@ public sealed class PaperShelf
             CultureInfo.InvariantCulture,
             $"{id}|{size}|{wish.Slips}|{design.Catalog.GetHashCode()}|{DesignHash.Of(stored.Text)}"
         );
-        var papers = kept.GetOrAdd(key, k =>
-        {
-            order.Enqueue(k);
-            return new(() =>
-                Task.Run<IReadOnlyList<PaperFile>>(() =>
-                {
-                    var result = DesignRun.Execute(design);
-                    var paper = new PaperWish(size, null, options.Version, false) { Slips = wish.Slips };
-                    var job = new PaperJob(result, paper, SettingsCard.Of(result.Numbers));
-                    return [.. PaperList.Write(job)];
-                })
-            );
-        });
-        while (kept.Count > Most && order.TryDequeue(out var oldest))
-        {
-            kept.TryRemove(oldest, out _);
-        }
-
+        var paper = new PaperWish(size, null, options.Version, false) { Slips = wish.Slips };
+        var job = Ask(key, stop => Written(design, paper, stop));
         try
         {
-            return await papers.Value;
+            return await job.Papers.WaitAsync(cancel);
         }
-        catch
+        finally
         {
-            kept.TryRemove(key, out _);
-            throw;
+            Leave(key, job);
         }
+    }
+
+    private static IReadOnlyList<PaperFile> Written(
+        CheckedDesign design,
+        PaperWish wish,
+        CancellationToken stop
+    )
+    {
+        var result = DesignRun.Execute(new DesignNumbers(design), stop);
+        var settings = SettingsCard.Of(result.Numbers);
+        stop.ThrowIfCancellationRequested();
+        return PaperList.Write(new PaperJob(result, wish, settings), stop);
+    }
+
+    /// <summary>Asks for papers that are kept, on their way, or begun now.</summary>
+    private Job Ask(string key, Func<CancellationToken, IReadOnlyList<PaperFile>> write)
+    {
+        lock (gate)
+        {
+            if (!kept.TryGetValue(key, out var job))
+            {
+                var stop = new CancellationTokenSource();
+                job = new(
+                    Turns.OfMachine.RunAsync(WorkKind.Whole, () => write(stop.Token), stop.Token),
+                    stop
+                );
+                kept[key] = job;
+                order.Add(key);
+            }
+
+            job.Askers++;
+            while (order.Count > Most && order.FirstOrDefault(k => kept[k].Papers.IsCompleted) is { } oldest)
+            {
+                order.Remove(oldest);
+                kept.Remove(oldest);
+            }
+
+            return job;
+        }
+    }
+
+    /// <summary>The last who asked stops what is not done; what went wrong is not kept.</summary>
+    private void Leave(string key, Job job)
+    {
+        lock (gate)
+        {
+            job.Askers--;
+            var isLeft = job.Askers == 0 && !job.Papers.IsCompleted;
+            if (isLeft)
+            {
+                job.Stop.Cancel();
+            }
+
+            var isNothing = isLeft || job.Papers.IsFaulted || job.Papers.IsCanceled;
+            if (isNothing && kept.GetValueOrDefault(key) == job)
+            {
+                kept.Remove(key);
+                order.Remove(key);
+            }
+        }
+    }
+
+    private sealed class Job(Task<IReadOnlyList<PaperFile>> papers, CancellationTokenSource stop)
+    {
+        public Task<IReadOnlyList<PaperFile>> Papers { get; } = papers;
+
+        public CancellationTokenSource Stop { get; } = stop;
+
+        public int Askers { get; set; }
     }
 }

@@ -124,8 +124,24 @@ public sealed partial class Home
 
     private async Task AgainAsync()
     {
-        designs = await Store.DesignsAsync();
-        StateHasChanged();
+        try
+        {
+            designs = await Store.DesignsAsync(leaving.Token);
+            StateHasChanged();
+        }
+        catch (Exception e) when (e is OperationCanceledException || StoreTrouble.Words(e) is not null)
+        {
+            // The page was left, or the next change brings the list.
+        }
+    }
+
+    /// <summary>What the disk does not take is told; what was typed stays.</summary>
+    private async Task TryAsync(Func<Task> step)
+    {
+        if (await Attempt.AtAsync(step) is { } trouble)
+        {
+            (fault, trying) = (trouble, null);
+        }
     }
 
     private async Task TakeAsync(BenchExample example)
@@ -169,6 +185,12 @@ public sealed partial class Home
     private async Task ImportAsync(InputFileChangeEventArgs chosen)
     {
         fault = null;
+        if (chosen.FileCount > MostFiles)
+        {
+            fault = $"{chosen.FileCount} files were chosen; expected at most {MostFiles} at a time.";
+            return;
+        }
+
         (string Name, byte[] Bytes)? design = null;
         foreach (var file in chosen.GetMultipleFiles(MostFiles))
         {
@@ -176,7 +198,7 @@ public sealed partial class Home
             var most = isDesign ? DesignReader.LargestFile : BenchLibrary.LargestFile;
             if (file.Size > most)
             {
-                fault = $"{file.Name} is too large; expected at most {most / 1024} kB.";
+                fault = $"{FileNames.Short(file.Name)} is too large; expected at most {most / 1024} kB.";
                 return;
             }
 
@@ -196,7 +218,7 @@ public sealed partial class Home
 
         if (design is { } one)
         {
-            await BringAsync(one.Name, one.Bytes);
+            await BringAsync(FileNames.Short(one.Name), one.Bytes);
         }
     }
 

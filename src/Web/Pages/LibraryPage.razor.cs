@@ -1,6 +1,7 @@
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
+using Litterfall.Store;
 using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
@@ -65,20 +66,25 @@ public sealed partial class LibraryPage
 
     private async Task FileAsync(InputFileChangeEventArgs chosen)
     {
-        var file = chosen.File;
+        var (file, name) = (chosen.File, FileNames.Short(chosen.File.Name));
         if (file.Size > BenchLibrary.LargestFile)
         {
-            (fileGood, fileTold) = (false, $"{file.Name} is too large; expected at most 8 MB.");
+            (fileGood, fileTold) = (false, $"{name} is too large; expected at most 8 MB.");
             return;
         }
 
-        using var stream = file.OpenReadStream(BenchLibrary.LargestFile);
-        using var bytes = new MemoryStream();
-        await stream.CopyToAsync(bytes);
-        var trouble = await Library.AddFileAsync(file.Name, bytes.ToArray());
+        string? trouble = null;
+        var unsaved = await Attempt.AtAsync(async () =>
+        {
+            using var stream = file.OpenReadStream(BenchLibrary.LargestFile);
+            using var bytes = new MemoryStream();
+            await stream.CopyToAsync(bytes);
+            trouble = await Library.AddFileAsync(file.Name, bytes.ToArray());
+        });
+        trouble ??= unsaved;
         (fileGood, fileTold) = (
             trouble is null,
-            trouble ?? $"{file.Name} is kept; a lamp or room names it by this name."
+            trouble ?? $"{name} is kept; a lamp or room names it by this name."
         );
     }
 
@@ -86,7 +92,11 @@ public sealed partial class LibraryPage
 
     private async Task SaveTextAsync(string json)
     {
-        var faults = await OwnEntry.AddAsync(Library, json, "own entry");
+        string? faults = null;
+        var unsaved = await Attempt.AtAsync(async () =>
+            faults = await OwnEntry.AddAsync(Library, json, "own entry")
+        );
+        faults ??= unsaved;
         (good, told) = (faults is null, faults ?? "Saved: it counts from now on, on every desk.");
         if (good)
         {

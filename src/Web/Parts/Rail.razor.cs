@@ -50,6 +50,8 @@ public sealed partial class Rail
         : Work.Look.Whole is not { } whole ? "Computing…"
         : Verdict.Of(whole, Taste) + (Work.Look.WholeIsOld ? " (computing anew…)" : "");
 
+    private string Waiting => Work.Look.Faults.Length > 0 ? "not computed" : "computing…";
+
     private string VerdictClass =>
         Work.Look.Whole is not { } whole || Work.Look.WholeIsOld ? "old"
         : whole.Stops ? "stop"

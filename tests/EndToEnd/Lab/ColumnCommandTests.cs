@@ -63,7 +63,16 @@ public sealed partial class ColumnCommandTests
                 part == "gravity" ? $"\"gravity\": {text}, {more}" : more
             )
         );
-        string[] keys = ["times", "balanceErrorCm", "steps", "iterations", "elapsedMs"];
+        string[] keys =
+        [
+            "times",
+            "balanceErrorCm",
+            "steps",
+            "iterations",
+            "cutSteps",
+            "frozenSteps",
+            "elapsedMs",
+        ];
         Assert.Equal(keys, result.AsObject().Select(m => m.Key));
         Assert.Equal([0.5, 2.0], result["times"]!.AsArray().Select(t => t!.Number("hour")));
         string[] inTimes =

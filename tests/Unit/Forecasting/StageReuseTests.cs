@@ -33,7 +33,8 @@ public sealed class StageReuseTests
         var before = Posed.Run(Box, Floor, Lit).Whole;
         var design = Posed.Run(Box, Floor, Lit + more).Design;
         var taken = DesignRun.Execute(
-            new DesignNumbers(new DesignStages(design, before.Numbers.Stages), Reach.Whole)
+            new DesignNumbers(new DesignStages(design, before.Numbers.Stages), Reach.Whole),
+            TestContext.Current.CancellationToken
         );
         var anew = DesignRun.Execute(design);
         Assert.Equal(anew.Findings.Select(f => f.Text), taken.Findings.Select(f => f.Text));

@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using Litterfall.Store;
+using Litterfall.Web.Library;
 using Microsoft.Data.Sqlite;
 
 namespace Litterfall.UnitTests.Store;
@@ -138,17 +139,18 @@ public sealed class BenchStoreTests : IDisposable
     {
         var store = await OpenAsync();
         var design = await store.AddAsync("a \"quoted\" name", Text, "begun, with a comma", Stop);
+        await store.AddAsync("=HYPERLINK(\"http://x\")", Text, "@note", Stop);
         using var zip = new ZipArchive(
-            new MemoryStream(await StoreFile.ExportAsync(StoreFile.Contexts(Path), Stop))
+            new MemoryStream(await BenchExport.WriteAsync(StoreFile.Contexts(Path), Stop))
         );
         using var file = new StreamReader(zip.GetEntry($"designs/{design.Id}/0001.viv.yaml")!.Open());
         Assert.Equal(Text, await file.ReadToEndAsync(Stop));
         using var index = new StreamReader(zip.GetEntry("versions.csv")!.Open());
-        Assert.Contains(
-            "\"a \"\"quoted\"\" name\"",
-            await index.ReadToEndAsync(Stop),
-            StringComparison.Ordinal
-        );
+        var rows = await index.ReadToEndAsync(Stop);
+        Assert.Contains("\"a \"\"quoted\"\" name\"", rows, StringComparison.Ordinal);
+        // A text that a spreadsheet would run is marked as text, by the writer of all our tables.
+        Assert.Contains("'=HYPERLINK", rows, StringComparison.Ordinal);
+        Assert.Contains("'@note", rows, StringComparison.Ordinal);
     }
 
     /// <summary>RFC 4122 version 7 numbers sort by time; designs put away stay and come back.</summary>

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Physics.Plates;
+using Litterfall.Verification.Plates;
 using Xunit;
 
 namespace Litterfall.Tests.Verification.Plates;

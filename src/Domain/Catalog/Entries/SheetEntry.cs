@@ -11,6 +11,9 @@ public sealed record SheetEntry : PanelEntry
     /// <summary>Young's modulus, Pa.</summary>
     public Figure? YoungsModulus => Number("youngsModulus");
 
+    /// <summary>Modulus left after years under a load, Pa; null where it does not creep.</summary>
+    public Figure? CreepModulus => Number("creepModulus");
+
     /// <summary>Poisson's ratio.</summary>
     public Figure? Poisson => Number("poisson");
 

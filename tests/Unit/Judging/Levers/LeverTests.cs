@@ -23,7 +23,10 @@ public sealed class LeverTests
     [Fact]
     public void The_mist_and_the_vents_at_which_fog_is_gone_remove_it()
     {
-        var result = LeverSearch.With(Fogged(20, "60").Whole, TestContext.Current.CancellationToken);
+        var result = LeverSearch.With(
+            Fogged(20, "60").Whole,
+            cancel: TestContext.Current.CancellationToken
+        );
         var finding = Told("panes-fog", Severity.Note, result);
         var vents = Assert.Single(finding.Levers, l => l.Lever == "vents");
         var area = vents.To.Unit!.FromSi(vents.To.Si).ToString("0.##", CultureInfo.InvariantCulture);
@@ -49,7 +52,7 @@ public sealed class LeverTests
                         + "headspace: { hold: { air: 24 C, humidity: 92 %, airChanges: 2 } }\n"
                 )
                 .Whole,
-            TestContext.Current.CancellationToken
+            cancel: TestContext.Current.CancellationToken
         );
         var finding = Told("water-at-barrier", Severity.Caution, result);
         var lever = Assert.Single(finding.Levers);

@@ -109,17 +109,6 @@ public sealed class HeadspaceModelTests
         Assert.Equal(1.0, MoistAir.RelativeHumidity(end.State.AirCelsius, end.State.HumidityRatio), 1e-5);
     }
 
-    [Fact]
-    public void A_shape_without_heat_capacity_is_told()
-    {
-        var shape = new HeadspaceShape
-        {
-            DryAirKilograms = 0.1,
-            Surfaces = [Surface("pane", 0.0, null, false)],
-        };
-        Assert.Contains("pane", shape.Fault(), StringComparison.Ordinal);
-    }
-
     private static (HeadspaceModel, HeadspaceDrive, HeadspaceState) Box(
         double convection,
         double flow,

@@ -35,19 +35,6 @@ public sealed class MoistAirTests
             );
 
     [Fact]
-    public void The_wet_bulb_lies_between_dew_point_and_air() =>
-        Gen.Select(Gen.Double[5.0, 45.0], Gen.Double[0.35, 1.0])
-            .Sample(
-                (celsius, humidity) =>
-                {
-                    double vapor = humidity * MoistAir.SaturationPressure(celsius);
-                    double wet = MoistAir.WetBulb(celsius, MoistAir.HumidityRatio(vapor));
-                    return wet <= celsius + 1e-6
-                        && (wet >= MoistAir.DewPoint(vapor) - 0.011 || wet >= -0.011);
-                }
-            );
-
-    [Fact]
     public void Bone_dry_air_has_a_dew_point_too()
     {
         Assert.True(double.IsFinite(MoistAir.DewPoint(0.0)));

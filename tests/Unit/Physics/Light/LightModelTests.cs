@@ -322,5 +322,5 @@ public sealed class LightModelTests
 
     [Fact]
     public void A_spectrum_of_other_length_is_our_own_mistake() =>
-        Assert.Throws<ArgumentException>(() => Spectrum.LumensPerWatt([400.0, 700.0], [1.0]));
+        Assert.Throws<ArgumentException>(() => Spectrum.MicromolesPerKilolumen([400.0, 700.0], [1.0]));
 }

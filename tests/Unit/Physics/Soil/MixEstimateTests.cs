@@ -155,16 +155,6 @@ public sealed class MixEstimateTests
     }
 
     [Fact]
-    public void DryChunksHalveTheMatrix()
-    {
-        // Maxwell: (1 − p)/(1 + p/2) = 0.6/1.2 at p = 0.4.
-        Assert.Equal(0.5, MixEstimate.ChunkConductivityMetersPerSecond(1, 0, 0.4), 1e-12);
-        Assert.Equal(3, MixEstimate.ChunkConductivityMetersPerSecond(3, 3, 0.4), 1e-12);
-        Assert.Equal(3, MixEstimate.ChunkConductivityMetersPerSecond(3, 1, 0), 1e-12);
-        Assert.Equal(1, MixEstimate.ChunkConductivityMetersPerSecond(3, 1, 1), 1e-12);
-    }
-
-    [Fact]
     public void NoRoomIsNoEstimateAndNoPartsAreAFault()
     {
         // Loam at 0.6 of its volume: 1 − 0.57/0.6 = 0.05 of pores for 0.4 of water.

@@ -35,25 +35,6 @@ public sealed class StoreTests
     }
 
     /// <summary>
-    /// 60 by 45 cm, 42 % voids, a tenth taken by wood: 0.10206 L per millimeter of level.
-    /// </summary>
-    [Fact]
-    public void A_reservoir_holds_its_area_times_its_voids()
-    {
-        var layer = new Reservoir(0.60 * 0.45, 0.05, 0.42, 0.9);
-        Assert.Equal(0.10206e-3, layer.CubicMetersPerMeter * 1e-3, 1e-12);
-        Assert.Equal(2.0412e-3, layer.CubicMeters(0.02), 1e-12);
-        Assert.Equal(0.02, layer.LevelMeters(2.0412e-3), 1e-12);
-        Assert.Equal(5.103e-3, layer.CubicMeters(0.08), 1e-12);
-        Assert.Equal(0.05, layer.LevelMeters(0.1), 1e-12);
-        Assert.Equal(0.0, layer.LevelMeters(-0.1));
-    }
-
-    [Fact]
-    public void A_reservoir_all_wood_has_no_level() =>
-        Assert.Equal(0.0, new Reservoir(0.27, 0.05, 0.42, 0.0).LevelMeters(1e-3));
-
-    /// <summary>
     /// 4σ/(ρg) = 4 · 0.0728/(998 · 9.80665) m² = 0.2975 cm² (σ recalled); pores of 0.4 grains.
     /// </summary>
     [Theory]

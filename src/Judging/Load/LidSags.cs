@@ -1,0 +1,51 @@
+using System.Globalization;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Judging.Load;
+
+/// <summary>A lid as it is held sags by more than the standard of glass allows, or gapes.</summary>
+internal static class LidSags
+{
+    public static readonly Rule Rule = new(
+        "lid-sags",
+        Protects.Build,
+        "the lid or its strip, as it is held, sags by more than span ÷ 65 or 50 mm (caution), or than span ÷ "
+            + "250, where it gapes (note)",
+        Judge
+    )
+    {
+        Needs = Stage.Quantities,
+    };
+
+    private const string Rough = "It bends by more than half its thickness, so the real sag is less. ";
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n) =>
+        n
+            .Panes.Where(pane => pane.GapLimit is { } gap && pane.Sag.Si > gap.Si)
+            .Select(pane => Found(pane, n.Design.Design.Lid is { Braced: true }));
+
+    private static Finding Found(PaneCheck pane, bool isBraced)
+    {
+        bool isFar = pane.Sag.Si > pane.SagLimit!.Si;
+        var limit = isFar ? pane.SagLimit : pane.GapLimit!;
+        return Rule.Found(
+            isFar ? Severity.Caution : Severity.Note,
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"Under its own weight the {pane.Pane}, held {pane.Held}, sags by "
+                    + $"{pane.Sag.Value:0.#} mm; {(isFar ? "at most" : "it gapes from")} {limit.Value:0.#} mm"
+                    + $"{(isFar ? " is allowed" : "")}. "
+                    + $"{(pane.IsLinear ? "" : Rough)}"
+                    + $"This is an estimate: ask a glazier."
+            ),
+            (pane.Sag, limit),
+            isBraced
+                ? "Take a thicker lid, or hold it on more of its edges."
+                : "Set a bar under its middle, hold it on more of its edges, or take a thicker lid.",
+            pane.Pane == "strip" ? "lid.strip" : "lid.thickness"
+        );
+    }
+}
