@@ -29,7 +29,7 @@ public sealed class WorkTests
         var design = DesignChecker.Check(reading.Value!, Shop.Embedded());
         Assert.True(design.IsGood, string.Join('\n', design.Faults));
         var before = Environment.CpuUsage.TotalTime;
-        var report = DesignRun.Execute(design.Value!).Report;
+        var report = DesignRun.Execute(design.Value!, TestContext.Current.CancellationToken).Report;
         var seconds = (Environment.CpuUsage.TotalTime - before).TotalSeconds;
         TestContext.Current.TestOutputHelper?.WriteLine($"{what}: {seconds:0.0} s");
         Assert.NotEmpty(report.Members);
