@@ -10,6 +10,7 @@ using Litterfall.Web.Sharing;
 // until
 // the drawing and until the month of air and floor are there, and the list of fifty designs.
 const int Rounds = 3;
+const int Rest = 9;
 var people = args.Length > 0 ? int.Parse(args[0], System.Globalization.CultureInfo.InvariantCulture) : 20;
 var folder = Directory.CreateTempSubdirectory("litterfall-desk").FullName;
 var store = new BenchStore(
@@ -34,7 +35,7 @@ await store.DesignsAsync();
 var watch = Stopwatch.StartNew();
 await store.DesignsAsync();
 Console.WriteLine($"list of 50 designs: {watch.Elapsed.TotalMilliseconds:0.0} ms");
-foreach (var count in new[] { 1, people })
+foreach (var count in people == 0 ? [] : new[] { 1, people })
 {
     var drawing = new List<double>();
     var month = new List<double>();
@@ -109,16 +110,16 @@ async Task MemoryAsync()
 {
     var open = new List<DeskWork>();
     var (first, last) = (0L, 0L);
-    for (var i = 0; i < 50; i++)
+    for (var i = 0; i <= Rest; i++)
     {
         var work = (await DeskWork.OpenAsync(store, library, ids[i], () => { }))!;
         await work.Settled;
         open.Add(work);
-        last = GC.GetTotalMemory(forceFullCollection: i is 0 or 49);
+        last = GC.GetTotalMemory(forceFullCollection: i is 0 or Rest);
         first = i == 0 ? last : first;
     }
 
-    var each = (last - first) / 49.0 / 1024 / 1024;
+    var each = (last - first) / (double)Rest / 1024 / 1024;
     Console.WriteLine(FormattableString.Invariant($"each desk above the first holds {each:0.0} MB"));
     open.ForEach(w => w.Dispose());
 }

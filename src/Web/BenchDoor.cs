@@ -30,7 +30,12 @@ public sealed class BenchDoor(bool isOpen)
     /// <summary>Stands before everything else.</summary>
     public async Task PassAsync(HttpContext context, RequestDelegate next)
     {
-        Head(context.Response.Headers);
+        // At the last moment: an answer that fails half-way begins anew, and needs them too.
+        context.Response.OnStarting(() =>
+        {
+            Head(context.Response.Headers);
+            return Task.CompletedTask;
+        });
         if (Refusal(context.Request) is { } refusal)
         {
             await SayAsync(context, refusal.Code, refusal.Words);

@@ -36,7 +36,7 @@ public sealed class StageReuseTests
             new DesignNumbers(new DesignStages(design, before.Numbers.Stages), Reach.Whole),
             TestContext.Current.CancellationToken
         );
-        var anew = DesignRun.Execute(design);
+        var anew = DesignRun.Execute(design, TestContext.Current.CancellationToken);
         Assert.Equal(anew.Findings.Select(f => f.Text), taken.Findings.Select(f => f.Text));
         Assert.Equal(Values(anew.Report), Values(taken.Report));
     }

@@ -35,7 +35,7 @@ public sealed class ReaderFuzzTests
             {
                 var shape = DesignNumbers.Shape(design.Value!);
                 var report = LongRun.IsAsked
-                    ? DesignRun.Execute(design.Value!).Report
+                    ? DesignRun.Execute(design.Value!, TestContext.Current.CancellationToken).Report
                     : CheckReport.Write(shape, RuleBook.Judge(shape, TestContext.Current.CancellationToken));
                 Assert.NotEmpty(report.Members);
             }

@@ -240,7 +240,7 @@ public sealed class DeskTests
     [Fact]
     public void A_verdict_is_one_sentence()
     {
-        var result = DesignRun.Execute(Built.Inches.Design);
+        var result = DesignRun.Execute(Built.Inches.Design, TestContext.Current.CancellationToken);
         var words = Verdict.Of(result, Taste.Metric);
         Assert.StartsWith("Not to be built so: 2 stops", words, StringComparison.Ordinal);
         Assert.EndsWith(".", words, StringComparison.Ordinal);
