@@ -1,12 +1,15 @@
 using System.Runtime.Versioning;
+using Litterfall.App;
 using Litterfall.App.Commands;
 using Litterfall.Domain.Faults;
 
 [assembly: SupportedOSPlatform("linux")]
 
-namespace Litterfall.App;
+namespace Litterfall.Front;
 
-/// <summary>The program in front: answers what it can at once, and hands all else to the whole program.</summary>
+/// <summary>
+/// The program in front: answers what it can at once, and hands all else to the whole program.
+/// </summary>
 public static class Program
 {
     /// <summary>Runs one command.</summary>
@@ -24,6 +27,12 @@ public static class Program
 
     private static TextFault? Fault(Exception e) =>
         e is DllNotFoundException
-            ? new TextFault("", 1, 1, e.Message.TrimEnd('.'), "a program that is whole, and room to unpack it")
+            ? new TextFault(
+                "",
+                1,
+                1,
+                e.Message.TrimEnd('.'),
+                "a program that is whole, and room to unpack it"
+            )
             : null;
 }

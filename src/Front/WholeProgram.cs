@@ -7,10 +7,11 @@ using Litterfall.App.Files;
 using Litterfall.Domain.Faults;
 using SkiaSharp;
 
-namespace Litterfall.App;
+namespace Litterfall.Front;
 
 /// <summary>
-/// The whole program, packed behind the program in front: bytes of a compressed archive, then one line that says
+/// The whole program, packed behind the program in front: bytes of a compressed archive, then one line that
+/// says
 /// how many there are and what names them. It is unpacked once for each user, where self-contained programs
 /// unpack by custom, and started in this one's place.
 /// </summary>
@@ -49,13 +50,11 @@ internal static partial class WholeProgram
 
     /// <summary>Libraries of C that drawing asks for are those of the whole program.</summary>
     public static void LendLibraries() =>
-        NativeLibrary.SetDllImportResolver(
-            typeof(SKPaint).Assembly,
-            static (name, _, _) =>
-                Folder() is { } folder
-                && NativeLibrary.TryLoad(Path.Combine(folder, name + ".so"), out var library)
-                    ? library
-                    : IntPtr.Zero
+        NativeLibrary.SetDllImportResolver(typeof(SKPaint).Assembly, static (name, _, _) =>
+            Folder() is { } folder
+            && NativeLibrary.TryLoad(Path.Combine(folder, name + ".so"), out var library)
+                ? library
+                : IntPtr.Zero
         );
 
     /// <summary>Where the whole program lies, unpacked when it was not; null when none is packed.</summary>
@@ -91,7 +90,9 @@ internal static partial class WholeProgram
         return Encoding.ASCII.GetString(line).Trim().Split(' ');
     }
 
-    /// <summary>Unpacks aside and moves the folder to its place, so that it is there whole or not at all.</summary>
+    /// <summary>
+    /// Unpacks aside and moves the folder to its place, so that it is there whole or not at all.
+    /// </summary>
     private static void Unpack(FileStream packed, string home, string folder)
     {
         Directory.CreateDirectory(home, Private);
@@ -124,6 +125,11 @@ internal static partial class WholeProgram
         }
     }
 
-    [LibraryImport("libc", EntryPoint = "execv", SetLastError = true, StringMarshalling = StringMarshalling.Utf8)]
+    [LibraryImport(
+        "libc",
+        EntryPoint = "execv",
+        SetLastError = true,
+        StringMarshalling = StringMarshalling.Utf8
+    )]
     private static partial int Execute(string path, string?[] words);
 }

@@ -64,7 +64,10 @@ internal static class CommandLine
                 Exit.Interrupted,
                 new TextFault("", 1, 1, "stopped before it was done", "the end of the run")
             ),
-            NotFiniteException => (Exit.NoNumbers, new TextFault("", 1, 1, said, "sizes and amounts a box can have")),
+            NotFiniteException => (
+                Exit.NoNumbers,
+                new TextFault("", 1, 1, said, "sizes and amounts a box can have")
+            ),
             // A failed assertion of ours: the input was let in and the numbers did not come out.
             InvalidOperationException or InvalidDataException or ArgumentException => (
                 Exit.NoNumbers,

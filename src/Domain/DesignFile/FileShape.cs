@@ -70,7 +70,9 @@ internal sealed class FileMember(PropertyInfo property)
 
     public void Set(object owner, object? value) => property.SetValue(owner, value);
 
-    /// <summary>Values of an enumeration; without an array of its type, which programs compiled ahead lack.</summary>
+    /// <summary>
+    /// Values of an enumeration; without an array of its type, which programs compiled ahead lack.
+    /// </summary>
     public static IEnumerable<object> EnumValues(Type type)
     {
         foreach (var number in Enum.GetValuesAsUnderlyingType(type))

@@ -229,8 +229,7 @@ public sealed record WaterForecast
                 ? null
                 : model
                     .Course(new WaterState(floor.Fresh, 0), forcing, Midnights(1, days), levelMeters, cancel)
-                    .Whole.ReachedSeconds
-                    / SecondsPerDay;
+                    .Whole.ReachedSeconds / SecondsPerDay;
 
         private static double[] Midnights(int from, int to) =>
             [.. Enumerable.Range(from, to - from + 1).Select(day => day * SecondsPerDay)];

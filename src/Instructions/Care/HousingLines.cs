@@ -63,14 +63,14 @@ internal static class HousingLines
             : HeatLimits.Lethal(entry) is null
                 ? new CareLine(
                     "Heat limit",
-                    $"hours above {CareText.Degrees(stress, inches)} are taken as heat stress; nobody is known to "
-                        + "have measured this species",
+                    $"hours above {CareText.Degrees(stress, inches)} are taken as heat stress; no "
+                        + "measurement of this species is known",
                     stress.Origin
                 )
             : new CareLine(
                 "Heat limit",
-                $"loses its footing at {CareText.Degrees(most, inches)} in short trials (measured); hours above "
-                    + $"{CareText.Degrees(stress, inches)} are taken as heat stress (keeping practice)",
+                $"loses its footing at {CareText.Degrees(most, inches)} in short trials (measured); "
+                    + $"hours above {CareText.Degrees(stress, inches)} are taken as heat stress (keeping practice)",
                 most.Origin
             );
     }

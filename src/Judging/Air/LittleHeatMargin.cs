@@ -53,8 +53,8 @@ internal static class LittleHeatMargin
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The box reaches {most:0.#} °C {season.Name}, and {most + beyond:0.#} °C where the lamp "
-                        + $"heats more and less air passes than thought; hours above {limit.Value:0.#} °C are "
-                        + $"heat stress for {species.Species.Name}."
+                        + $"heats more and less air passes than thought; hours above {limit.Value:0.#} °C "
+                        + $"are heat stress for {species.Species.Name}."
                 ),
                 (warmest, limit),
                 string.Create(

@@ -6,7 +6,8 @@ using Litterfall.Domain.Units;
 namespace Litterfall.Judging.Animals;
 
 /// <summary>
-/// How warm animals may be for longer than half an hour. Three numbers with three sources stand behind it: the top of
+/// How warm animals may be for longer than half an hour. Three numbers with three sources stand behind it:
+/// the top of
 /// the band they are kept in, the alarm of the trade, and the critical maximum of short trials.
 /// </summary>
 public static class HeatLimits
@@ -40,7 +41,8 @@ public static class HeatLimits
         );
 
     /// <summary>
-    /// Above it for more than half an hour is heat stress, K: the alarm, or the critical maximum less the margin if
+    /// Above it for more than half an hour is heat stress, K: the alarm, or the critical maximum less the
+    /// margin if
     /// that is lower; never less than the top of the species' own day band.
     /// </summary>
     /// <param name="species">The species.</param>
@@ -73,9 +75,8 @@ public static class HeatLimits
         }
 
         return species.CriticalMaximum is { } critical && limit.Si < Alarm.Si
-            ? Said(
-                $"{limit.Value:0.#} °C is {Margin.Value:0.#} K under its critical maximum of {critical.Value:0.#} °C"
-            )
+            ? Said($"{limit.Value:0.#} °C is {Margin.Value:0.#} K under its critical maximum, ")
+                + Said($"{critical.Value:0.#} °C")
                 + $" ({Word(critical)}); the margin is keeping practice, from memory."
             : Said($"{limit.Value:0.#} °C is the general alarm of keepers, from memory.");
     }
@@ -86,7 +87,8 @@ public static class HeatLimits
         {
             Provenance.Entered or Provenance.Measured => "your own",
             Provenance.Read when figure.Origin.Source != "keeper-practice" => "measured",
-            Provenance.Recalled when figure.Origin.Source == "own-working-value" => "a working value, not measured",
+            Provenance.Recalled when figure.Origin.Source == "own-working-value" =>
+                "a working value, not measured",
             _ => "keeping practice, from memory",
         };
 

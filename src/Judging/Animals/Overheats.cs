@@ -31,7 +31,9 @@ public static class Overheats
         FormattableString.Invariant(
             $"more than {Longest.Value:0} minutes a day above {HeatLimits.Alarm.Value:0.#} °C, or above the "
         )
-            + FormattableString.Invariant($"species' critical maximum less {HeatLimits.Margin.Value:0.#} K if ")
+            + FormattableString.Invariant(
+                $"species' critical maximum less {HeatLimits.Margin.Value:0.#} K if "
+            )
             + "lower, but never inside its own day band; in the room or, lamps included, in the box",
         Judge
     )

@@ -254,19 +254,18 @@ public sealed class LightModel
             return kept.Factors;
         }
 
-        double[] factors = net.GatherAll(
-            [
-                .. Enumerable
-                    .Range(0, NodesX * NodesY)
-                    .Select(k => new Receiver(Node(grid, k, rises), Point3.Up)),
-            ]
-        );
+        double[] factors = net.GatherAll([
+            .. Enumerable
+                .Range(0, NodesX * NodesY)
+                .Select(k => new Receiver(Node(grid, k, rises), Point3.Up)),
+        ]);
         lastMap.Kept = (grid, rises, factors);
         return factors;
     }
 
     /// <summary>
-    /// Factors at the nodes of the last map; light between faces is the same under other leaves, and so are they.
+    /// Factors at the nodes of the last map; light between faces is the same under other leaves, and so are
+    /// they.
     /// </summary>
     private sealed class Nodes
     {

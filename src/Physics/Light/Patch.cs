@@ -52,7 +52,11 @@ internal readonly record struct Patch(int Axis, double Sign, Point3 Low, Point3 
         {
             // Parallel; it must face us.
             return along * Sign < 0.0
-                ? RectangleFactor.Parallel((from.Along(u), from.Along(v)), (to.Along(u), to.Along(v)), distance)
+                ? RectangleFactor.Parallel(
+                    (from.Along(u), from.Along(v)),
+                    (to.Along(u), to.Along(v)),
+                    distance
+                )
                 : 0.0;
         }
 

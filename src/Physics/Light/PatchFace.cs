@@ -3,7 +3,8 @@ using System.Collections.Immutable;
 namespace Litterfall.Physics.Light;
 
 /// <summary>
-/// A rectangle cut to patches in rows and columns. The factors of all its patches at a receiver share what belongs
+/// A rectangle cut to patches in rows and columns. The factors of all its patches at a receiver share what
+/// belongs
 /// to their corners: each arc tangent is taken once, not for the four patches around it.
 /// </summary>
 internal sealed class PatchFace
@@ -72,12 +73,24 @@ internal sealed class PatchFace
         else if (Math.Abs(receiver.Normal.Along(U)) > 1.0 - Near)
         {
             bool isForward = receiver.Normal.Along(U) > 0.0;
-            Upright((us, receiver.At.Along(U), isForward), (vs, receiver.At.Along(V)), distance, into, scratch);
+            Upright(
+                (us, receiver.At.Along(U), isForward),
+                (vs, receiver.At.Along(V)),
+                distance,
+                into,
+                scratch
+            );
         }
         else if (Math.Abs(receiver.Normal.Along(V)) > 1.0 - Near)
         {
             bool isForward = receiver.Normal.Along(V) > 0.0;
-            Upright((vs, receiver.At.Along(V), isForward), (us, receiver.At.Along(U)), distance, into, scratch);
+            Upright(
+                (vs, receiver.At.Along(V), isForward),
+                (us, receiver.At.Along(U)),
+                distance,
+                into,
+                scratch
+            );
         }
         else
         {
@@ -152,28 +165,21 @@ internal sealed class PatchFace
             for (int k = 0; k < across - 1; k++)
             {
                 int patch = isColumn ? (i * (across - 1)) + k : (k * (along - 1)) + i;
-                into[patch] = roots[far] > 0.0 ? Between(near, far, k, roots, arcs[..], across, d) : 0.0;
+                into[patch] =
+                    roots[far] <= 0.0
+                        ? 0.0
+                        : d
+                            * (
+                                Rise(arcs, (near * across) + k, Math.Abs(roots[near]))
+                                - Rise(arcs, (far * across) + k, roots[far])
+                            )
+                            / (2.0 * Math.PI);
             }
         }
     }
 
-    private static double Between(
-        int near,
-        int far,
-        int k,
-        ReadOnlySpan<double> roots,
-        ReadOnlySpan<double> arcs,
-        int across,
-        double d
-    )
-    {
-        double nearRoot = Math.Abs(roots[near]);
-        double farRoot = roots[far];
-        int from = (near * across) + k;
-        int to = (far * across) + k;
-        return d * (((arcs[from + 1] - arcs[from]) / nearRoot) - ((arcs[to + 1] - arcs[to]) / farRoot))
-            / (2.0 * Math.PI);
-    }
+    private static double Rise(ReadOnlySpan<double> arcs, int from, double root) =>
+        (arcs[from + 1] - arcs[from]) / root;
 
     private static double[] Lines(double low, double size, double longest)
     {

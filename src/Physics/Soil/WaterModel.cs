@@ -155,7 +155,8 @@ public sealed class WaterModel
     }
 
     /// <summary>
-    /// Days under one constant forcing, in one run of the solver: time is cut as coarsely as its error allows,
+    /// Days under one constant forcing, in one run of the solver: time is cut as coarsely as its error
+    /// allows,
     /// not anew each day.
     /// </summary>
     /// <param name="state">State at the start.</param>
@@ -197,7 +198,9 @@ public sealed class WaterModel
             cancel
         );
         int whole = result.Reports.Length;
-        var days = result.Reports.Select((r, i) => new WaterState(r.State, leaves[i].Water)).ToImmutableArray();
+        var days = result
+            .Reports.Select((r, i) => new WaterState(r.State, leaves[i].Water))
+            .ToImmutableArray();
         var start = whole == 0 ? state : days[^1];
         var sum = (
             Water: start.LitterMeters,

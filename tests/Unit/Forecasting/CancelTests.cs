@@ -15,7 +15,9 @@ public sealed class CancelTests
     {
         var design = Posed.Sample(Sample).Design;
         var stages = new DesignStages(design, null, new CancellationToken(canceled: true));
-        Assert.ThrowsAny<OperationCanceledException>(() => stages.Prepare(TestContext.Current.CancellationToken));
+        Assert.ThrowsAny<OperationCanceledException>(() =>
+            stages.Prepare(TestContext.Current.CancellationToken)
+        );
         Assert.ThrowsAny<OperationCanceledException>(() => stages.Climate(Reach.Month));
     }
 

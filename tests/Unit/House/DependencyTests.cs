@@ -32,6 +32,7 @@ public sealed class DependencyTests
         ["Verification"] = Pure,
         ["Laboratory"] = Pure,
         ["Web"] = [.. Pure, "Store"],
+        ["Front"] = [.. Pure, "Verification", "Laboratory"],
         ["Litterfall"] = [.. Pure, "Store", "Verification", "Laboratory", "Web"],
     };
 

@@ -32,6 +32,7 @@ public sealed class ReachTests
         "Forecasting.DesignNumbers.With",
         "Instructions.Care.CarePlan.Find",
         "Instructions.Care.TankNumber.IsValid",
+        "Physics.Light.LightModel.At",
         "Physics.Light.LightModel.Direct",
         "Physics.Plates.LevyPlate.At",
         "Physics.Plates.LevyPlate.ThrowIfOutside",

@@ -127,12 +127,12 @@ public sealed class TurnsTests
     }
 
     [Theory]
-    [InlineData("{\"key\": 5}", "has no key")]
+    [InlineData("{\"key\": 5}", "key is 5")]
     [InlineData("{\"key\": \"\\ud800\"}", "half a character")]
-    [InlineData("{\"key\": \"\\u0000\"}", "key does not read")]
-    [InlineData("{\"key\": \"\"}", "key does not read")]
-    [InlineData("[1]", "has no key")]
-    [InlineData("{", "no JSON")]
+    [InlineData("{\"key\": \"\\u0000\"}", "control character")]
+    [InlineData("{\"key\": \"\"}", "is no key")]
+    [InlineData("[1]", "holds a list")]
+    [InlineData("{", "not JSON")]
     public async Task An_own_entry_whose_key_does_not_read_is_refused_with_a_sentence(
         string json,
         string words

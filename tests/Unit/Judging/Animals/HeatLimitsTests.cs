@@ -52,18 +52,23 @@ public sealed class HeatLimitsTests
     {
         var animal = Animal(key);
         Assert.True(
-            animal.LongestOnRecord is not { } most || animal.LongestAdult is not { } adult || adult.Si <= most.Si
+            animal.LongestOnRecord is not { } most
+                || animal.LongestAdult is not { } adult
+                || adult.Si <= most.Si
         );
     }
 
     /// <summary>
-    /// Strawberry frog: critical maximum 29.1 °C (Pottier et al. 2022) less 5 K lies under the top of its own band, 25 °C.
+    /// Strawberry frog: critical maximum 29.1 °C (Pottier et al. 2022) less 5 K lies under the top of its
+    /// own band, 25 °C.
     /// Own working: max(25, min(28, 24.1)) = 25. Dyeing frog: 34 less 5 is over the alarm of 28 °C.
     /// </summary>
     [Theory]
     [InlineData("oophaga-pumilio", 25.0)]
     [InlineData("dendrobates-tinctorius", 28.0)]
     [InlineData("ranoidea-caerulea", 29.0)]
-    public void The_limit_is_the_lower_of_alarm_and_margin_but_not_under_the_band(string key, double celsius) =>
-        Assert.Equal(Unit.Celsius.ToSiValue(celsius), HeatLimits.Stress(Animal(key)).Si, 1e-9);
+    public void The_limit_is_the_lower_of_alarm_and_margin_but_not_under_the_band(
+        string key,
+        double celsius
+    ) => Assert.Equal(Unit.Celsius.ToSiValue(celsius), HeatLimits.Stress(Animal(key)).Si, 1e-9);
 }

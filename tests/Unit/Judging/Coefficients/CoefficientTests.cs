@@ -90,6 +90,9 @@ public sealed class CoefficientTests
         Assert.True(faults.IsEmpty, string.Join("\n", faults.Order(StringComparer.Ordinal)));
     }
 
+    /// <summary>By how much the books of a run miss is round-off and rests on no coefficient.</summary>
+    private const string Books = "ledgerErrorGrams";
+
     /// <summary>Designs whose numbers name it come first: one of them mostly shows it at once.</summary>
     private static string? Fault(Coefficient one, PosedModel[] models, Func<PosedModel, Shower> of)
     {
@@ -107,7 +110,10 @@ public sealed class CoefficientTests
                 ];
                 if (moved.Length > 0)
                 {
-                    string[] silent = [.. moved.Where(k => !Names(after[k].Figure, one, other))];
+                    string[] silent =
+                    [
+                        .. moved.Where(k => k != Books && !Names(after[k].Figure, one, other)),
+                    ];
                     return silent.Length == 0 ? null : $"{one.Key} moves {string.Join(", ", silent)} unnamed";
                 }
             }

