@@ -22,12 +22,13 @@ public readonly record struct CurvePoint(
 /// <see cref="HydraulicCurve.DriestHeadMeters"/>: the bits of x give the interval without a logarithm. C, K
 /// and dK/dh are the derivatives of the interpolants, so that Newton's method sees one consistent function.
 /// Φ is integrated by Simpson's rule from the dry end. θ is within 1e-5 and K within 1e-4 of itself of the
-/// curve.
+/// curve, but where it falls too steeply below h = 0 (see <see cref="IsSteep"/>).
 /// </summary>
 public sealed class CurveTable
 {
     private const double Epsilon = 1.0 / 8192.0;
-    private const double SteepShare = 0.98;
+    private const double SteepShare = 0.988;
+    private const double StraightMeters = 5e-4;
     private const int Octaves = 30;
     private const int BitsPerOctave = 6;
     private const int PerOctave = 1 << BitsPerOctave;
@@ -127,13 +128,13 @@ public sealed class CurveTable
     private double Fill(HydraulicCurve curve)
     {
         double potential = 0.0;
-        var dry = Knot.Of(curve, Distance(Intervals));
+        var dry = KnotAt(curve, Distance(Intervals));
         for (int i = Intervals - 1; i >= 0; i--)
         {
             double near = Distance(i);
             double width = Distance(i + 1) - near;
-            var wet = Knot.Of(curve, near);
-            double middle = curve.ConductivityMetersPerSecond(HeadAt(near + (0.5 * width)));
+            var wet = KnotAt(curve, near);
+            double middle = Conductivity(curve, HeadAt(near + (0.5 * width)));
             double risen = potential + (width / 6.0 * (wet.Conductivity + (4.0 * middle) + dry.Conductivity));
             Cubic(
                 i * Stride,
@@ -150,6 +151,27 @@ public sealed class CurveTable
         }
 
         return potential;
+    }
+
+    private Knot KnotAt(HydraulicCurve curve, double distance)
+    {
+        double head = HeadAt(distance);
+        return new(curve.WaterContent(head), curve.CapacityPerMeter(head), Conductivity(curve, head));
+    }
+
+    /// <summary>
+    /// K; where it is steep a straight line over the last half millimeter of suction, of which nothing
+    /// is known, so that its slope has a bound.
+    /// </summary>
+    private double Conductivity(HydraulicCurve curve, double head)
+    {
+        if (!IsSteep || head <= -StraightMeters)
+        {
+            return curve.ConductivityMetersPerSecond(head);
+        }
+
+        double full = curve.SaturatedConductivityMetersPerSecond;
+        return full + ((full - curve.ConductivityMetersPerSecond(-StraightMeters)) * head / StraightMeters);
     }
 
     private static double Distance(int knot) =>
@@ -172,16 +194,5 @@ public sealed class CurveTable
         cubics[at + 3] = nearSlope + farSlope - (2.0 * rise);
     }
 
-    private readonly record struct Knot(double WaterContent, double Capacity, double Conductivity)
-    {
-        public static Knot Of(HydraulicCurve curve, double distance)
-        {
-            double head = HeadAt(distance);
-            return new(
-                curve.WaterContent(head),
-                curve.CapacityPerMeter(head),
-                curve.ConductivityMetersPerSecond(head)
-            );
-        }
-    }
+    private readonly record struct Knot(double WaterContent, double Capacity, double Conductivity);
 }
