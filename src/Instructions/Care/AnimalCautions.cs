@@ -106,7 +106,7 @@ internal static class AnimalCautions
         var who =
             animals.Count == 0
                 ? "The crew stops breeding in heat and then dies"
-                : "Heat harms these animals sooner than cold";
+                : "It harms these animals sooner than cold does";
         return new Caution(
             "heat",
             "Heat",

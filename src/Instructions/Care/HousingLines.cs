@@ -70,7 +70,8 @@ internal static class HousingLines
             : new CareLine(
                 "Heat limit",
                 $"loses its footing at {CareText.Degrees(most, inches)} in short trials (measured); "
-                    + $"hours above {CareText.Degrees(stress, inches)} are taken as heat stress (keeping practice)",
+                    + $"hours above {CareText.Degrees(stress, inches)} are taken as heat stress "
+                    + "(keeping practice)",
                 most.Origin
             );
     }

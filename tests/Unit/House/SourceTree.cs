@@ -3,7 +3,7 @@ namespace Litterfall.UnitTests.House;
 /// <summary>The checkout these tests were built from.</summary>
 internal static class SourceTree
 {
-    private static readonly string[] Skipped = [".git", "bin", "obj", "TestResults", "node_modules"];
+    private static readonly string[] Skipped = [".git", "bin", "obj", "out", "TestResults", "node_modules"];
 
     public static string Root { get; } = FindRoot();
 
