@@ -70,7 +70,7 @@ public sealed class FaultTests(Browser browser, SharedBench shared) : Visits(bro
         var save = page.Locator("form:has(#own) button").First;
         await text.FillAsync(new string(' ', 100_000) + "{");
         await save.ClickAsync();
-        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("this is no JSON");
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("this is not JSON");
         await text.FillAsync(new string('x', 300_000));
         await save.ClickAsync();
         Assert.Contains(
@@ -81,7 +81,7 @@ public sealed class FaultTests(Browser browser, SharedBench shared) : Visits(bro
         Assert.Equal(300_000, (await text.InputValueAsync()).Length);
         await text.FillAsync("[");
         await save.ClickAsync();
-        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("this is no JSON");
+        await Assertions.Expect(page.Locator("main")).ToContainTextAsync("this is not JSON");
     }
 
     [Theory]

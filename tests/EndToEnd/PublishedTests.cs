@@ -53,6 +53,25 @@ public sealed class PublishedTests
         Assert.Equal(Cli.Run("check", Path.Combine("samples", Sample)).Out, said);
     }
 
+    public static TheoryData<string> Samples =>
+        [
+            .. Directory
+                .EnumerateFiles(Path.Combine(Cli.Root, "samples"), "*.viv.yaml")
+                .Order(StringComparer.Ordinal),
+        ];
+
+    /// <summary>Compiled ahead of time or as it runs, the program says the same of every sample.</summary>
+    [Theory]
+    [MemberData(nameof(Samples))]
+    public async Task It_says_what_the_built_program_says(string sample)
+    {
+        using var scratch = Alone();
+        using var process = Process.Start(Bare(scratch, "check", sample))!;
+        var said = await process.StandardOutput.ReadToEndAsync(Cancel);
+        await process.WaitForExitAsync(Cancel);
+        Assert.Equal(Cli.Run("check", sample).Out, said);
+    }
+
     [Fact]
     public async Task It_draws_papers()
     {
