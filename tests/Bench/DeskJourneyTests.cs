@@ -174,6 +174,7 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
             + "90\n0\n900 0\n";
         var page = await PageAsync();
         await GoAsync(page, shared.Url);
+        await page.WaitForSelectorAsync("input[type=file]:enabled");
         await page.SetInputFilesAsync(
             "input[type=file]",
             new FilePayload[]

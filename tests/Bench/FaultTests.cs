@@ -103,6 +103,7 @@ public sealed class FaultTests(Browser browser, SharedBench shared) : Visits(bro
     {
         var page = await PageAsync();
         await GoAsync(page, shared.Url);
+        await page.WaitForSelectorAsync("input[type=file]:enabled");
         await page.SetInputFilesAsync(
             "input[type=file]",
             Enumerable
@@ -117,6 +118,7 @@ public sealed class FaultTests(Browser browser, SharedBench shared) : Visits(bro
         await Assertions
             .Expect(page.Locator("main"))
             .ToContainTextAsync("21 files were chosen; expected at most 20");
+        await page.WaitForSelectorAsync("input[type=file]:enabled");
         await page.SetInputFilesAsync(
             "input[type=file]",
             new FilePayload

@@ -32,6 +32,7 @@ public sealed partial class Home
     private string? fault;
     private Guid? away;
     private string? trying;
+    private bool listens;
     private IDisposable? watch;
     private readonly CancellationTokenSource leaving = new();
 
@@ -43,6 +44,16 @@ public sealed partial class Home
         drawn = [.. Options.Examples.Take(6).Select(e => (e, Drawn(e)))];
         designs = await Store.DesignsAsync();
         watch = Store.Watch((_, _) => _ = InvokeAsync(AgainAsync));
+    }
+
+    /// <summary>Files are taken once the page listens for them; chosen before, they would be lost.</summary>
+    protected override void OnAfterRender(bool firstRender)
+    {
+        if (firstRender)
+        {
+            listens = true;
+            StateHasChanged();
+        }
     }
 
     private string Drawn(BenchExample example)
