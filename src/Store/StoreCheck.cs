@@ -145,6 +145,14 @@ public static class StoreCheck
             return "this is no copy of a bench";
         }
 
+        const string history =
+            "SELECT COUNT(*) FROM pragma_table_info('__EFMigrationsHistory') "
+            + "WHERE name IN ('MigrationId', 'ProductVersion')";
+        if (StoreSchema.Scalar(db, history) is not (0L or 2L))
+        {
+            return "the copy is damaged: its history of changes is not as this program makes it";
+        }
+
         if (StoreSchema.Newer(db) is { } newer)
         {
             return $"{newer.What}; it needs {newer.Needs}";
