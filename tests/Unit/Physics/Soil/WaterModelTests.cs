@@ -35,6 +35,33 @@ public sealed class WaterModelTests
         Assert.Equal(all, after - before, 1e-5);
     }
 
+    /// <summary>
+    /// Thirty days in one course: what fell less what left is what is stored (own balance), day by day the
+    /// leaves hold what thirty single steps leave in them, and the course ends at the same time.
+    /// </summary>
+    [Fact]
+    public void A_course_of_days_loses_no_water_and_wets_leaves_as_steps_do()
+    {
+        var model = Model(DrainWay.Closed, 0.0);
+        var start = new WaterState(model.Columns.AtRest(0.01), 0.0);
+        var forcing = new SurfaceForcing(0.001 / Columns.Day, 5e-9, 5e-9);
+        double[] ends = [.. Enumerable.Range(1, 30).Select(day => day * Columns.Day)];
+        var (days, whole) = model.Course(start, forcing, ends, cancel: TestContext.Current.CancellationToken);
+        Assert.Equal(30, days.Length);
+        Assert.Null(whole.StoppedEarly);
+        Assert.Equal(30 * 0.001, whole.RainMeters, 1e-12);
+        double before = model.Columns.StorageMeters(start.Column);
+        double after = model.Columns.StorageMeters(days[^1].Column) + days[^1].LitterMeters;
+        Assert.Equal(whole.RainMeters - whole.VaporMeters - whole.RunOffMeters, after - before, 1e-5);
+        var state = start;
+        foreach (var day in days)
+        {
+            state = Step(model, state, forcing, Columns.Day).State;
+            Assert.Equal(state.LitterMeters, day.LitterMeters, 1e-12);
+            Assert.Equal(state.Column.Seconds, day.Column.Seconds, 1e-6);
+        }
+    }
+
     /// <summary>1 mm on dry leaves that hold 1.5 mm stays there; the soil does not notice.</summary>
     [Fact]
     public void Leaves_keep_the_first_rain()
