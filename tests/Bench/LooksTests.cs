@@ -107,9 +107,10 @@ public sealed class LooksTests(Browser browser, SharedBench bench) : Visits(brow
         await one.ClickAsync("text=All US");
         await Assertions.Expect(one.Locator("main [role=status]").Last).ToContainTextAsync("remembered");
         await GoAsync(other, bench.Url + "/units");
-        Assert.Equal("", await other.InputValueAsync("#unit-temperature"));
+        await other.WaitForLoadStateAsync(LoadState.NetworkIdle);
+        await Assertions.Expect(other.Locator("#unit-temperature")).ToHaveValueAsync("");
         await GoAsync(one, bench.Url + "/units");
-        Assert.Equal("F", await one.InputValueAsync("#unit-temperature"));
+        await Assertions.Expect(one.Locator("#unit-temperature")).ToHaveValueAsync("F");
     }
 
     private static async Task LookAsync(IPage page, string url, string what, string until)
