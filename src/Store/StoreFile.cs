@@ -60,8 +60,8 @@ public static class StoreFile
                 );
             }
 
-            ToDisk(aside);
-            File.Move(aside, copy, overwrite: true);
+            Disk.Keep(aside);
+            Disk.Replace(aside, copy);
         }
         finally
         {
@@ -100,9 +100,9 @@ public static class StoreFile
             CopyPages(copy, aside);
             // What was read is looked at once more as it lies on this disk.
             RefuseDamaged(aside);
-            ToDisk(aside);
+            Disk.Keep(aside);
             var kept = File.Exists(real) ? Keep(real, now) : null;
-            File.Move(aside, real, overwrite: true);
+            Disk.Replace(aside, real);
             return kept;
         }
         finally
@@ -170,17 +170,38 @@ public static class StoreFile
 
     private static void CopyPages(string from, string to)
     {
-        using var source = new SqliteConnection(Connection(from, SqliteOpenMode.ReadOnly));
+        using var source = Opened(from);
         using var target = new SqliteConnection(Connection(to, SqliteOpenMode.ReadWriteCreate));
-        source.Open();
         target.Open();
         source.BackupDatabase(target);
     }
 
-    private static void ToDisk(string path)
+    /// <summary>
+    /// A file open for reading. A program that was killed amid a change leaves a journal that must be played back
+    /// before the file can be read; that takes writing.
+    /// </summary>
+    internal static SqliteConnection Opened(string path)
     {
-        using var file = new FileStream(path, FileMode.Open, FileAccess.ReadWrite);
-        file.Flush(flushToDisk: true);
+        const int readOnly = 8;
+        var db = new SqliteConnection(Connection(path, SqliteOpenMode.ReadOnly));
+        try
+        {
+            db.Open();
+            Run(db, "SELECT COUNT(*) FROM sqlite_master");
+            return db;
+        }
+        catch (SqliteException e)
+        {
+            db.Dispose();
+            if (e.SqliteErrorCode != readOnly)
+            {
+                throw;
+            }
+        }
+
+        var writer = new SqliteConnection(Connection(path, SqliteOpenMode.ReadWrite));
+        writer.Open();
+        return writer;
     }
 
     private static void Run(SqliteConnection db, string sql)

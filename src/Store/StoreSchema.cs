@@ -40,8 +40,7 @@ public static class StoreSchema
             return;
         }
 
-        using var db = new SqliteConnection(StoreFile.Connection(path, SqliteOpenMode.ReadOnly));
-        db.Open();
+        using var db = StoreFile.Opened(path);
         if (Newer(db) is { } words)
         {
             throw new StoreRefusedException(words.What, words.Needs);
@@ -52,8 +51,10 @@ public static class StoreSchema
     internal static (string What, string Needs)? Newer(SqliteConnection db)
     {
         var applied = Applied(db);
-        if (applied.Except(Known.Value, StringComparer.Ordinal).Order(StringComparer.Ordinal).LastOrDefault()
-            is not { } last)
+        if (
+            applied.Except(Known.Value, StringComparer.Ordinal).Order(StringComparer.Ordinal).LastOrDefault()
+            is not { } last
+        )
         {
             return null;
         }

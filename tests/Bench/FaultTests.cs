@@ -1,4 +1,5 @@
 using Litterfall.Store;
+using Litterfall.Tests.Bench.Disk;
 using Microsoft.Data.Sqlite;
 using Microsoft.Playwright;
 
@@ -7,6 +8,8 @@ namespace Litterfall.Tests.Bench;
 /// <summary>What goes wrong at a desk is told in a sentence, and what was typed is still there.</summary>
 public sealed class FaultTests(Browser browser, SharedBench shared) : Visits(browser)
 {
+    private static readonly bool IsLong = Environment.GetEnvironmentVariable("LITTERFALL_LONG") == "1";
+
     [Fact]
     public async Task A_file_that_somebody_holds_is_told_and_the_change_saved_afterwards()
     {
@@ -29,12 +32,33 @@ public sealed class FaultTests(Browser browser, SharedBench shared) : Visits(bro
                     .some(k => k.startsWith("litterfall.change") && localStorage[k].includes("4 cm"))
                 """
             );
+            await Task.Delay(IsLong ? 80_000 : 0, TestContext.Current.CancellationToken);
             hold.CommandText = "ROLLBACK";
             hold.ExecuteNonQuery();
         }
 
         await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
         await Assertions.Expect(page.Locator(".conflict")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
+    public async Task A_full_disk_is_told_and_the_change_saved_when_there_is_room()
+    {
+        using var disk = await WatchedDisk.MakeAsync();
+        using var bench = await RunningBench.StartAsync(disk.At("bench.db"), demo: true, disk: disk);
+        var page = await DeskAsync(await bench.CopyAsync(Usual));
+        disk.IsFull = true;
+        await FieldAsync(page, "f-floor-litter-depth", "Leaf litter", "4 cm");
+        var told = page.Locator(".conflict", new() { HasText = "Not saved yet" });
+        await Assertions.Expect(told).ToContainTextAsync("the disk is full");
+        await FieldAsync(page, "f-floor-litter-depth", "Leaf litter", "4.5 cm");
+        await Assertions.Expect(told).ToContainTextAsync("the disk is full");
+        Assert.Equal("4.5 cm", await page.InputValueAsync("#f-floor-litter-depth"));
+        disk.IsFull = false;
+        await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
+        await Assertions.Expect(page.Locator(".conflict")).ToHaveCountAsync(0);
+        bench.Kill();
+        Assert.Null(StoreFile.Trouble(bench.Store));
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
 using Litterfall.Store;
+using Litterfall.Tests.Bench.Disk;
 
 namespace Litterfall.Tests.Bench;
 
@@ -28,7 +29,12 @@ public sealed partial class RunningBench : IDisposable
     public string Store { get; }
 
     /// <summary>Starts it; on a store that is there already, or a new one.</summary>
-    public static async Task<RunningBench> StartAsync(string? store = null, bool demo = false, int port = 0)
+    public static async Task<RunningBench> StartAsync(
+        string? store = null,
+        bool demo = false,
+        int port = 0,
+        WatchedDisk? disk = null
+    )
     {
         var own = store is null ? Directory.CreateTempSubdirectory("litterfall-bench").FullName : null;
         var file = store ?? Path.Combine(own!, "bench.db");
@@ -59,7 +65,7 @@ public sealed partial class RunningBench : IDisposable
             start.ArgumentList.Add(word);
         }
 
-        var process = Process.Start(start)!;
+        var process = Process.Start(disk?.Watch(start) ?? start)!;
         for (var i = 0; i < 200; i++)
         {
             var line = await process.StandardOutput.ReadLineAsync();
