@@ -1,6 +1,4 @@
 using Litterfall.Domain.Figures;
-using Litterfall.Physics.Light;
-using Litterfall.Physics.Numerics;
 using Litterfall.Verification.Cases;
 
 namespace Litterfall.Verification.Light;
@@ -29,26 +27,7 @@ public static class EesRectangles
             "1",
             (0.4153, 5e-5),
             "Half a digit.",
-            Factor
+            () => RectanglePair.Facing(Side, Apart)
         );
-    }
-
-    private static double Factor()
-    {
-        var rule = GaussLegendre.Of(16);
-        double sum = 0.0;
-        for (int i = 0; i < rule.Points.Length; i++)
-        {
-            for (int j = 0; j < rule.Points.Length; j++)
-            {
-                var (x, y) = (Side * rule.Points[i], Side * rule.Points[j]);
-                sum +=
-                    rule.Weights[i]
-                    * rule.Weights[j]
-                    * RectangleFactor.Parallel((-x, -y), (Side - x, Side - y), Apart);
-            }
-        }
-
-        return sum;
     }
 }
