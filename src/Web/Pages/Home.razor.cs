@@ -15,6 +15,7 @@ using Litterfall.Quantities.Sizing;
 using Litterfall.Store;
 using Litterfall.Web.Desk;
 using Litterfall.Web.Library;
+using Litterfall.Web.Sharing;
 using Microsoft.AspNetCore.Components.Forms;
 
 namespace Litterfall.Web.Pages;
@@ -101,8 +102,10 @@ public sealed partial class Home
         });
         try
         {
-            var build = await Task.Run(() =>
-                FirstBuild.Of(document, Library.Catalog, progress, leaving.Token)
+            var build = await Turns.OfMachine.RunAsync(
+                WorkKind.Whole,
+                () => FirstBuild.Of(document, Library.Catalog, progress, leaving.Token),
+                leaving.Token
             );
             if (build is { } made)
             {
