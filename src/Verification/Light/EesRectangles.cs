@@ -27,7 +27,7 @@ public static class EesRectangles
             "1",
             (0.4153, 5e-5),
             "Half a digit.",
-            () => RectanglePair.Facing(Side, Apart)
+            () => RectanglePair.Facing(Side, Side, Apart)
         );
     }
 }

@@ -22,7 +22,7 @@ public static class HamiltonMorgan1952
     public static IEnumerable<VerificationCase> Cases()
     {
         yield return Source.Case($"facing squares, a side apart", "1", (0.1998, 5e-5), "Half a digit.", () =>
-            RectanglePair.Facing(1.0, 1.0)
+            RectanglePair.Facing(1.0, 1.0, 1.0)
         );
         yield return Source.Case(
             $"squares with a common edge",

@@ -8,13 +8,18 @@ internal static class RectanglePair
 {
     private static readonly GaussLegendre Rule = GaussLegendre.Of(32);
 
-    /// <summary>Squares that face each other.</summary>
-    /// <param name="side">Their side.</param>
+    /// <summary>Equal rectangles that face each other.</summary>
+    /// <param name="length">One side.</param>
+    /// <param name="width">The other.</param>
     /// <param name="apart">Their distance.</param>
-    public static double Facing(double side, double apart) =>
+    public static double Facing(double length, double width, double apart) =>
         Mean(
             (u, v) =>
-                RectangleFactor.Parallel((-side * u, -side * v), (side * (1.0 - u), side * (1.0 - v)), apart)
+                RectangleFactor.Parallel(
+                    (-length * u, -width * v),
+                    (length * (1.0 - u), width * (1.0 - v)),
+                    apart
+                )
         );
 
     /// <summary>Rectangles at right angles with an edge in common.</summary>

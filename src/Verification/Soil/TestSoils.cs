@@ -48,7 +48,8 @@ internal static class TestSoils
             l
         );
 
-    private static VanGenuchten PerDay(
+    /// <summary>α in 1/cm, Ks in cm/d.</summary>
+    public static VanGenuchten PerDay(
         (double R, double S) theta,
         double alphaPerCentimeter,
         double n,
