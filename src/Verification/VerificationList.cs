@@ -74,6 +74,7 @@ public static class VerificationList
             .. Incropera.Cases(),
             .. CibseGuideC.Cases(),
             .. Iso6946.Cases(),
+            .. LopezScreens2016.Cases(),
             .. BuildingTable.Cases(),
             .. SensorConstant.Cases(),
             .. HeatPowerText.Cases(),
