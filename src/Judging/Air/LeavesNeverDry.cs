@@ -6,7 +6,6 @@ using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Judging.Plants;
 using Litterfall.Judging.Rules;
-using Litterfall.Physics.Coupling;
 
 namespace Litterfall.Judging.Air;
 
@@ -57,7 +56,7 @@ internal static class LeavesNeverDry
                 : null;
             if (
                 limit is null
-                || Seasons.Worst(n, d => LongestWet(d, leaves)) is not { } worst
+                || Seasons.Worst(n, d => WetLeaves.Longest(d, leaves)) is not { } worst
                 || worst.Value <= limit.Value
             )
             {
@@ -82,18 +81,4 @@ internal static class LeavesNeverDry
         hours >= season.Days.Hours.Length
             ? "never dry"
             : string.Create(CultureInfo.InvariantCulture, $"stay wet for {hours:0} hours at a time");
-
-    /// <summary>Longest run of hours in which leaves are wet more than half the time.</summary>
-    private static double LongestWet(ClimateDays days, int leaves)
-    {
-        var longest = 0;
-        var now = 0;
-        foreach (SimulationHour hour in days.Hours)
-        {
-            now = hour.Wet[leaves] > 0.5 ? now + 1 : 0;
-            longest = Math.Max(longest, now);
-        }
-
-        return longest;
-    }
 }

@@ -43,13 +43,14 @@ internal static class RoomTooCold
                 continue;
             }
 
+            bool isNear = ModelError.IsWarmthNear(limit.Si - day.Coolest.Si);
             yield return Rule.Found(
-                Severity.Caution,
+                isNear ? Severity.Note : Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The coolest hour {day.Name} falls to {day.Coolest.Value:0.#} °C; "
                         + $"{species.Species.Name} should not have less than {limit.Value:0.#} °C."
-                ),
+                ) + ModelError.Words(isNear),
                 (day.Coolest, limit),
                 string.Create(
                     CultureInfo.InvariantCulture,

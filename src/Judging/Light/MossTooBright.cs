@@ -51,7 +51,7 @@ internal static class MossTooBright
             (moss.Value, Most),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Dim the lamps to {100.0 * Most.Si / moss.Value.Si:0} %, shade the moss with plants, or "
+                $"Dim the lamps to {Math.Floor(100.0 * Most.Si / moss.Value.Si):0} %, shade the moss with plants, or "
                     + $"hang the lamps "
                     + $"higher."
             ),

@@ -6,13 +6,13 @@ using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Light;
 
-/// <summary>A plant with so little light that it starves.</summary>
+/// <summary>A plant with so little light that it slowly dies.</summary>
 internal static class PlantBelowCompensation
 {
     public static readonly Rule Rule = new(
         "plant-below-compensation",
         Protects.Build,
-        "the light at the leaves of a plant is below what its kind needs to live at all",
+        "the light of a day at the leaves of a plant is below what its kind needs to live",
         Judge
     )
     {
@@ -27,17 +27,16 @@ internal static class PlantBelowCompensation
             yield break;
         }
 
-        foreach (var plant in light.Plants.Where(p => p.Verdict == LightVerdict.BelowCompensation))
+        foreach (var plant in light.Plants.Where(p => p.Verdict == LightVerdict.BelowSurvival))
         {
             yield return Rule.Found(
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{PlantWords.Light(light, plant)}, and below {plant.Compensation.Micromoles():0.#} "
-                        + $"µmol/m²/s its "
-                        + $"kind starves."
+                    $"{PlantWords.Light(light, plant)}. Below {plant.Survival.Value:0.0#} mol/m²/d plants "
+                        + $"of its kind lose leaves over months and die."
                 ),
-                (plant.Photons.Value, plant.Compensation),
+                (plant.Daily.Value, plant.Survival),
                 PlantWords.Brighter(n, light, plant),
                 plant.Spot.Key
             );

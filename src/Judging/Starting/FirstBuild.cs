@@ -335,7 +335,7 @@ public sealed class FirstBuild
                     p.Spot.Number,
                     p.Spot.Name,
                     Low: (1 + FirstBuildPolicy.BandMargin) * p.Band!.Value.Low.Si / p.Daily.Value.Si,
-                    High: (1 - FirstBuildPolicy.BandMargin) * p.Band.Value.High.Si / p.Daily.Value.Si
+                    High: (1 - FirstBuildPolicy.BandMargin) * p.Most!.Si / p.Daily.Value.Si
                 )
             )
             .ToList();

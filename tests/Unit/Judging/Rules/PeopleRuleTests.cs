@@ -32,6 +32,43 @@ public sealed class PeopleRuleTests
         }
     }
 
+    /// <summary>
+    /// UL 943, from memory: class A trips at 4 to 6 mA. Told to a reader whose box is in inches; the European
+    /// class is named beside it, and the other way round.
+    /// </summary>
+    [Theory]
+    [InlineData("18 in", "5 mA", null)]
+    [InlineData("18 in", "6 mA", null)]
+    [InlineData("18 in", "6.1 mA", Severity.Caution)]
+    [InlineData("18 in", "30 mA", Severity.Caution)]
+    [InlineData("18 in", "31 mA", Severity.Stop)]
+    [InlineData("18 in", "", Severity.Caution)]
+    [InlineData("45 cm", "", Severity.Caution)]
+    [InlineData("45 cm", "30 mA", null)]
+    public void Trip_devices_by_region(string edge, string trip, Severity? severity)
+    {
+        string box = RuleCheck.Cube.Replace("length: 45 cm", $"length: {edge}", StringComparison.Ordinal);
+        string electrics = trip.Length == 0 ? "" : $"electrics: {{ trip: {trip}, dripLoops: true }}";
+        var finding = RuleCheck.Pose(Lamp + electrics, RuleCheck.Floor, box).Finding("no-trip-device");
+        Assert.Equal(severity, finding?.Severity);
+        if (finding is null)
+        {
+            return;
+        }
+
+        bool isUnitedStates = edge.EndsWith("in", StringComparison.Ordinal);
+        Assert.StartsWith(
+            isUnitedStates
+                ? "Feed every part through a class A"
+                : "Feed every part through a residual-current",
+            finding.Fix,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("4 to 6 mA", finding.Fix, StringComparison.Ordinal);
+        Assert.Contains("30 mA", finding.Fix, StringComparison.Ordinal);
+        Assert.EndsWith("licensed electrician decide.", finding.Fix, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData(
         "no-drip-loop",
