@@ -12,18 +12,6 @@ namespace Litterfall.Judging.Air;
 /// <summary>A plant that must dry between waterings stands in leaves' wet all day.</summary>
 internal static class LeavesNeverDry
 {
-    public static readonly Rule Rule = new(
-        "leaves-never-dry",
-        Protects.Build,
-        "leaves stay wet for longer at a time than a plant bears that wants to dry: 4 hours where its entry "
-            + "says so, else 20",
-        Judge
-    )
-    {
-        Needs = Stage.WaterAndAir,
-        Levers = LeverReach.Air,
-    };
-
     private static readonly Figure Within = Figure.Choice(
         "longest wet spell of a plant that must dry fast",
         4,
@@ -37,6 +25,20 @@ internal static class LeavesNeverDry
         Unit.Hour,
         "it must dry once a day at least"
     );
+
+    public static readonly Rule Rule = new(
+        "leaves-never-dry",
+        Protects.Build,
+        "leaves stay wet for longer at a time than a plant bears that wants to dry: "
+            + FormattableString.Invariant(
+                $"{Within.Value:0} hours where its entry says so, else {Daily.Value:0}"
+            ),
+        Judge
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

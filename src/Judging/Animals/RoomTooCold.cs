@@ -12,22 +12,23 @@ namespace Litterfall.Judging.Animals;
 /// <summary>The coolest hour is colder than the species should have it.</summary>
 internal static class RoomTooCold
 {
-    public static readonly Rule Rule = new(
-        "room-too-cold",
-        Protects.Animal,
-        "the coolest hour of the room is below what the species should avoid, else 2 K below its night band",
-        Judge
-    )
-    {
-        Needs = Stage.Shape,
-    };
-
     private static readonly Figure Margin = Figure.Choice(
         "margin below the night band",
         2,
         Unit.Kelvin,
         "a night band is what the animal likes, not what it bears"
     );
+
+    public static readonly Rule Rule = new(
+        "room-too-cold",
+        Protects.Animal,
+        "the coolest hour of the room is below what the species should avoid, else "
+            + FormattableString.Invariant($"{Margin.Value:0.#} K below its night band"),
+        Judge
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

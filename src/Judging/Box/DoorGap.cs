@@ -12,7 +12,9 @@ internal static class DoorGap
     public static readonly Rule Rule = new(
         "door-gap",
         Protects.Animal,
-        "the gap of closed doors is over 2 mm (animals), or over 0.6 mm (feeder flies)",
+        FormattableString.Invariant(
+            $"the gap of closed doors is over {Gaps.Froglet.Value:0.#} mm (animals), or over "
+        ) + FormattableString.Invariant($"{Gaps.Fly.Value:0.#} mm (feeder flies)"),
         Judge
     )
     {
@@ -43,8 +45,12 @@ internal static class DoorGap
                 ),
             (gap, wide ? Gaps.Froglet : Gaps.Fly),
             wide
-                ? "Close it to 2 mm, and to 0.6 mm with a brush or lip where flies are fed."
-                : "Close it to 0.6 mm with a brush or lip where flies are fed.",
+                ? FormattableString.Invariant(
+                    $"Close it to {Gaps.Froglet.Value:0.#} mm, and to {Gaps.Fly.Value:0.#} mm with a brush or lip where "
+                ) + "flies are fed."
+                : FormattableString.Invariant(
+                    $"Close it to {Gaps.Fly.Value:0.#} mm with a brush or lip where flies are fed."
+                ),
             "box.doors.gap"
         );
     }

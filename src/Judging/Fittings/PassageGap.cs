@@ -14,7 +14,10 @@ internal static class PassageGap
     public static readonly Rule Rule = new(
         "passage-gap",
         Protects.Animal,
-        "an unsealed hole is over 2 mm (animals), or over 0.6 mm (feeder flies), wider than "
+        FormattableString.Invariant(
+            $"an unsealed hole is over {Gaps.Froglet.Value:0.#} mm (animals), or over "
+        )
+            + FormattableString.Invariant($"{Gaps.Fly.Value:0.#} mm (feeder flies), wider than ")
             + "what goes through it",
         Judge
     )

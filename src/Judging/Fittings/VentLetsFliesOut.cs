@@ -15,7 +15,10 @@ internal static class VentLetsFliesOut
     public static readonly Rule Rule = new(
         "vent-lets-flies-out",
         Protects.Animal,
-        "a vent or mesh lid has openings over 0.6 mm (feeder flies), or over 2 mm (animals), "
+        FormattableString.Invariant(
+            $"a vent or mesh lid has openings over {Gaps.Fly.Value:0.#} mm (feeder flies), or "
+        )
+            + FormattableString.Invariant($"over {Gaps.Froglet.Value:0.#} mm (animals), ")
             + "or no mesh at all",
         Judge
     )

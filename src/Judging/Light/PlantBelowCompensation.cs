@@ -1,4 +1,6 @@
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Light;
@@ -17,8 +19,19 @@ internal static class PlantBelowCompensation
     )
     {
         Needs = Stage.Light,
-        Fix = (finding, design) => LampFix.Brighter(finding, design.Document),
+        Fix = (finding, design) => LampFix.Brighter(UpToGood(finding, design), design.Document),
     };
+
+    /// <summary>Asks for the good band at once: a plant that only just lives is no fix.</summary>
+    private static Finding UpToGood(Finding finding, CheckedDesign design) =>
+        FixEdit.Index(finding) is { } i
+        && design.Find<PlantEntry>(FormattableString.Invariant($"plants[{i}].plant"))?.LeastDailyLight
+            is { } good
+            ? finding with
+            {
+                Limit = good,
+            }
+            : finding;
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -213,7 +213,7 @@ public sealed class FirstBuild
                     : 0;
             var miss =
                 Math.Max(0, wanted - there.Humidity)
-                + Math.Max(0, there.Humidity - high)
+                + Math.Max(0, there.Humidity - (high - (FirstBuildPolicy.HumidityBelowHigh * (high - low))))
                 + (there.Dry * FirstBuildPolicy.FogHourAsHumidity)
                 + (fog * FirstBuildPolicy.FogHourAsHumidity);
             if (!found || miss < best.BalanceError)

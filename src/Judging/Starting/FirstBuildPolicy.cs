@@ -68,6 +68,9 @@ internal static class FirstBuildPolicy
     /// </summary>
     public const double HumidityAboveLow = 0.3;
 
+    /// <summary>How far from the top of its band it must stay: a month is searched, a year is judged.</summary>
+    public const double HumidityBelowHigh = 0.1;
+
     /// <summary>Fog beyond so many hours a day counts against a width of vents, h.</summary>
     public const double BearableFogHours = 4;
 

@@ -139,7 +139,7 @@ public sealed class LightRuleTests
                 )
         );
         var design = RuleCheck.Pose(
-            Lid + Lamp(1500) + RuleCheck.Frogs + $"\nhardscape: [ {flats} ]\n",
+            Lid + Lamp(15000) + RuleCheck.Frogs + $"\nhardscape: [ {flats} ]\n",
             RuleCheck.Floor,
             box
         );
