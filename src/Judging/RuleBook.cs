@@ -19,7 +19,8 @@ using Litterfall.Judging.Water;
 namespace Litterfall.Judging;
 
 /// <summary>
-/// All rules, by name, in the order they are shown: what kills comes first, what only needs writing down last.
+/// All rules, by name, in the order they are shown: what kills comes first, what only needs writing down
+/// last.
 /// </summary>
 public static class RuleBook
 {
@@ -168,8 +169,8 @@ public static class RuleBook
     ];
 
     /// <summary>
-    /// Judges a design: stops first, then by what is at stake. A stop that rests on a recalled value or on common practice is lowered
-    /// to a caution unless it protects an animal or a person.
+    /// Judges a design: stops first, then by what is at stake. A stop that rests on a recalled value or on
+    /// common practice is lowered to a caution unless it protects an animal or a person.
     /// </summary>
     /// <param name="numbers">Numbers of the design.</param>
     /// <param name="cancel">Cancels between rules.</param>

@@ -67,9 +67,9 @@ internal static class PeopleCautions
         return new Caution(
             "electricity",
             "Electricity and water",
-            $"{TripLimits.Feed(isUnitedStates)} Hang cables in drip loops. Use lamps and foggers made for wet "
-                + "places and pumps of extra-low voltage. Unplug before hands go in. Local code and a "
-                + "licensed electrician decide.",
+            $"{TripLimits.Feed(isUnitedStates)} Hang cables in drip loops. Use lamps and foggers made "
+                + "for wet places and pumps of extra-low voltage. Unplug before hands go in. Local code "
+                + "and a licensed electrician decide.",
             Protects.Person,
             (isUnitedStates ? TripLimits.UnitedStates : TripLimits.Europe).Origin
         );

@@ -84,7 +84,7 @@ internal static class BoxTooCold
                 CultureInfo.InvariantCulture,
                 $"The air of the box is below {cold.Celsius:0.#} °C for {cold.Hours:0.#} hours a day "
                     + $"{cold.Season.Name} and falls to {cold.Season.Days.Celsius.Least:0.#} °C; "
-                    + $"{species.Species.Name} {(isTorpor ? "grows torpid" : "should avoid that")}."
+                    + $"{species.Species.Name} {(isTorpor ? "may grow torpid" : "should avoid that")}."
             ) + ModelError.Words(isNear),
             (
                 Seasons.Hours(

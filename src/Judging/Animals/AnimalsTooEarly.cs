@@ -63,8 +63,9 @@ internal static class AnimalsTooEarly
             early ? Severity.Stop : Severity.Note,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Animals move in {days.Value:0} days after planting; practice waits at least {Least.Value:0} days, "
-                    + $"better {Better.Value:0}, until plants have rooted and the clean-up crew breeds."
+                $"Animals move in {days.Value:0} days after planting; practice waits at least "
+                    + $"{Least.Value:0} days, better {Better.Value:0}, until plants "
+                    + $"have rooted and the clean-up crew breeds."
             ),
             (days, limit),
             $"Let them move in on {Day(planted.AddDays((int)limit.Value))} or later.",

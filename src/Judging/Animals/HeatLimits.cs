@@ -64,8 +64,9 @@ public static class HeatLimits
 
     /// <summary>The temperature it chooses, where somebody measured that; else null.</summary>
     private static Figure? Chosen(AnimalEntry species) =>
-        species.Preferred is { Origin.Provenance: Provenance.Entered or Provenance.Measured or Provenance.Read }
-            ? species.Preferred
+        species.Preferred is { } chosen
+        && chosen.Origin.Provenance is Provenance.Entered or Provenance.Measured or Provenance.Read
+            ? chosen
             : null;
 
     /// <summary>The critical maximum where somebody measured this species, K; else null.</summary>

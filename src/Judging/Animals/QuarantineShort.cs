@@ -37,7 +37,8 @@ internal static class QuarantineShort
                     Severity.Note,
                     $"Nothing says how long {name} have been in quarantine.",
                     (null, null),
-                    $"Write quarantined: {Usual.Value:0} d, or as long as it was; a new arrival starts the clock again.",
+                    $"Write quarantined: {Usual.Value:0} d, or as long as it was; a new arrival starts the "
+                        + "clock again.",
                     animal.Path,
                     Usual.Origin
                 );

@@ -12,8 +12,8 @@ internal static class StockingEveryRuleBroken
     public static readonly Rule Rule = new(
         "stocking-every-rule-broken",
         Protects.Animal,
-        "all stocking guides of the trade that speak of the species, two at least, allow fewer animals; a stop "
-            + "where the smallest box of the species itself is among them",
+        "all stocking guides of the trade that speak of the species, two at least, allow fewer animals; a "
+            + "stop where the smallest box of the species itself is among them",
         Judge
     )
     {

@@ -36,18 +36,18 @@ internal static class DoorGap
                 ? string.Create(
                     CultureInfo.InvariantCulture,
                     $"The closed doors leave a gap of {gap.Value:0.#} mm: over {Gaps.Froglet.Value:0.#} mm "
-                        + $"froglets get out."
+                        + $"froglets can get out."
                 )
                 : string.Create(
                     CultureInfo.InvariantCulture,
                     $"The closed doors leave a gap of {gap.Value:0.#} mm: over {Gaps.Fly.Value:0.#} mm small "
-                        + $"feeder flies get out."
+                        + $"feeder flies can get out."
                 ),
             (gap, wide ? Gaps.Froglet : Gaps.Fly),
             wide
                 ? FormattableString.Invariant(
-                    $"Close it to {Gaps.Froglet.Value:0.#} mm, and to {Gaps.Fly.Value:0.#} mm with a brush or lip where "
-                ) + "flies are fed."
+                    $"Close it to {Gaps.Froglet.Value:0.#} mm, and to {Gaps.Fly.Value:0.#} mm with a "
+                ) + "brush or lip where flies are fed."
                 : FormattableString.Invariant(
                     $"Close it to {Gaps.Fly.Value:0.#} mm with a brush or lip where flies are fed."
                 ),

@@ -54,9 +54,9 @@ internal static class PassageGap
     }
 
     private static string Who(bool wide, PassagePart part) =>
-        !wide ? "small feeder flies get out"
+        !wide ? "small feeder flies can get out"
         : part == PassagePart.Barrier ? "froglets and crew get under the barrier"
-        : "froglets get out";
+        : "froglets can get out";
 
     private static Figure Gap(DesignNumbers n, int i)
     {

@@ -46,7 +46,7 @@ internal static class VentLetsFliesOut
                 : string.Create(
                     CultureInfo.InvariantCulture,
                     $"{what} is open by {size.Value:0.##} mm: over {Gaps.Fly.Value:0.#} mm small wingless "
-                        + $"flies get out."
+                        + $"flies can get out."
                 ),
             (size, wide ? Gaps.Froglet : Gaps.Fly),
             "Cover it with stainless gauze of 0.5 mm.",

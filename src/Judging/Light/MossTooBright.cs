@@ -53,8 +53,8 @@ internal static class MossTooBright
             (moss.Value, Most),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Dim the lamps to {Math.Floor(100.0 * Most.Si / moss.Value.Si):0} %, shade the moss with plants, or "
-                    + $"hang the lamps "
+                $"Dim the lamps to {Math.Floor(100.0 * Most.Si / moss.Value.Si):0} %, shade the moss with "
+                    + $"plants, or hang the lamps "
                     + $"higher."
             ),
             "floor.moss"

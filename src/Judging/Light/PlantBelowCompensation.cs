@@ -47,7 +47,7 @@ internal static class PlantBelowCompensation
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{PlantWords.Light(light, plant)}. Below {plant.Survival.Value:0.0#} mol/m²/d plants "
-                        + $"of its kind lose leaves over months and die."
+                        + $"of its kind lose leaves and may not last a year."
                 ),
                 (plant.Daily.Value, plant.Survival),
                 PlantWords.Brighter(n, light, plant),

@@ -12,7 +12,8 @@ internal static class PlantPapersMissing
     public static readonly Rule Rule = new(
         "plant-papers-missing",
         Protects.Person,
-        "a plant of a kind in an appendix of the trade convention has no papers (caution), or nothing says so",
+        "a plant of a kind in an appendix of the trade convention has no papers (caution), or nothing "
+            + "says so",
         Judge
     )
     {
@@ -40,7 +41,8 @@ internal static class PlantPapersMissing
                 isMissing
                     ? $"Proof of legal origin is missing for {plant.Species.Name}, a kind in CITES Appendix "
                         + $"{plant.Species.Cites!.Text}: selling it across a border can be an offense."
-                    : $"{plant.Species.Name}: CITES Appendix {plant.Species.Cites!.Text}; no papers recorded.",
+                    : $"{plant.Species.Name}: CITES Appendix {plant.Species.Cites!.Text}; no papers "
+                        + "recorded.",
                 (null, null),
                 "File the nursery's invoice or certificate of artificial propagation; the law of the place "
                     + "decides.",

@@ -22,8 +22,8 @@ public static class TripLimits
             Unit.Milliampere,
             new Citation(
                 "iec-60364-4-41",
-                "recalled: additional protection by residual-current devices of 30 mA at most; some codes ask "
-                    + "for less",
+                "recalled: additional protection by residual-current devices of 30 mA at most; some codes "
+                    + "ask for less",
                 Provenance.Recalled
             )
         );

@@ -39,8 +39,8 @@ public sealed class AnimalRuleTests
     }
 
     [Theory]
-    // Practice avoids more than 27 °C: 26.6 + 1 against 26 + 1; a month counts as well as held air. Up to half
-    // a kelvin is within the error, a note.
+    // Practice avoids more than 27 °C: 26.6 + 1 against 26 + 1; a month counts as well as held air. Up to
+    // half a kelvin is within the error, a note.
     [InlineData("room: { temperature: 26.6 C, swing: 1 K }", "room: { temperature: 26 C, swing: 1 K }")]
     [InlineData(
         "room: { temperature: 22 C, months: { jul: { temperature: 27.6 C } } }",

@@ -10,8 +10,8 @@ namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>
 /// Rules on light. Light grows evenly with the lumens, so one run tells which lumens bring a plant to a share
-/// of its band. Fittonia, a plant for low light: lives at 50 foot-candles (University of Florida, read) and is
-/// held to grow well from 75 (University of Illinois, read): 50 and 75 fc × 10.764 lx × 0.0144 µmol/lx ×
+/// of its band. Fittonia, a plant for low light: lives at 50 foot-candles (University of Florida, read) and
+/// is held to grow well from 75 (University of Illinois, read): 50 and 75 fc × 10.764 lx × 0.0144 µmol/lx ×
 /// 0.0432 = 0.33 and 0.50 mol/m²/d; it bears 5 (from memory).
 /// </summary>
 public sealed class LightRuleTests
@@ -118,9 +118,9 @@ public sealed class LightRuleTests
     }
 
     /// <summary>
-    /// One large shade holds all animals. A flat of 35 cm takes 31 × 14 cm of the ground; two side by side are
-    /// one shade of 31 × 28 cm, 45 % of a floor of 44 × 44 cm, with a corner 14 cm away at most. Four at the end
-    /// of a floor of 119 × 44 cm are 33 % of it, but its other end is more than 50 cm away.
+    /// One large shade holds all animals. A flat of 35 cm takes 31 × 14 cm of the ground; two side by side
+    /// are one shade of 31 × 28 cm, 45 % of a floor of 44 × 44 cm, with a corner 14 cm away at most. Four at
+    /// the end of a floor of 119 × 44 cm are 33 % of it, but its other end is more than 50 cm away.
     /// </summary>
     [Theory]
     [InlineData("45 cm", new[] { 22, 11, 22, 25 }, true)]

@@ -7,8 +7,8 @@ using Xunit;
 namespace Litterfall.UnitTests.Judging.Rules;
 
 /// <summary>
-/// A limit missed by less than the numbers are good for is a note that says so: 0.5 K, 2 % of humidity, 5 % of
-/// the water of a day, a centimeter of a plant (own choices).
+/// A limit missed by less than the numbers are good for is a note that says so: 0.5 K, 2 % of humidity, 5 %
+/// of the water of a day, a centimeter of a plant (own choices).
 /// </summary>
 public sealed class WithinErrorTests
 {
