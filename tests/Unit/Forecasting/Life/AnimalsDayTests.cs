@@ -4,15 +4,19 @@ using Xunit;
 
 namespace Litterfall.UnitTests.Forecasting.Life;
 
-/// <summary>The day for animals against how much they eat. Own claim: whoever eats more waits no less.</summary>
+/// <summary>
+/// The day for animals against how much they eat. Own claim: whoever eats more waits no less.
+/// </summary>
 public sealed class AnimalsDayTests
 {
     private const string Floor =
         "{ drainage: { material: expanded-clay-8-16, depth: 4 cm }, soil: { recipe: ready-rainforest, "
         + "depth: 7 cm }, litter: { material: oak-leaves, depth: 3 cm } }";
     private const string Lived =
-        "room: { temperature: 22 C, humidity: 60 % }\nlid: { material: glass, thickness: 4 mm, gap: 2 mm }\n"
-        + "crew: [ { animal: folsomia-candida, count: 400 }, { animal: trichorhina-tomentosa, count: 30 } ]\n";
+        "room: { temperature: 22 C, humidity: 60 % }\n"
+        + "lid: { material: glass, thickness: 4 mm, gap: 2 mm }\n"
+        + "crew: [ { animal: folsomia-candida, count: 400 }, { animal: trichorhina-tomentosa, "
+        + "count: 30 } ]\n";
 
     [Fact]
     public void More_animals_never_move_in_earlier()
