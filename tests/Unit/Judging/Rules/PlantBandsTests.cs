@@ -51,11 +51,7 @@ public sealed class PlantBandsTests
     [InlineData("peperomia-prostrata", 150)]
     [InlineData("neoregelia-small", 300)]
     public void Good_light_begins_at_the_foot_candles_of_the_sheet(string key, double footCandles) =>
-        Assert.Equal(
-            footCandles * 10.764 * 0.0144 * 43200e-6,
-            Plant(key).LeastDailyLight!.Value,
-            0.011
-        );
+        Assert.Equal(footCandles * 10.764 * 0.0144 * 43200e-6, Plant(key).LeastDailyLight!.Value, 0.011);
 
     /// <summary>
     /// Guo, Lin and Lee 2012 (abstract): Phalaenopsis gains below 5 µmol, leaves grew under 30, take 125 at
