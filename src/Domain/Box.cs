@@ -49,6 +49,10 @@ public sealed record Box
     /// <summary>Doors.</summary>
     [Means("The doors of a front opening.")]
     public Doors? Doors { get; init; }
+
+    /// <summary>Locked or screwed shut.</summary>
+    [Means("true when lid and doors are locked or screwed shut.")]
+    public bool Locked { get; init; }
 }
 
 /// <summary>Where the box opens.</summary>

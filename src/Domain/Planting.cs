@@ -32,6 +32,10 @@ public sealed record Planting
     /// <summary>Time in plant quarantine.</summary>
     [Means("How long it has been in plant quarantine before planting.")]
     public Typed<Duration>? Quarantined { get; init; }
+
+    /// <summary>Proof of legal origin of a protected kind.</summary>
+    [Means("held when the proof of legal origin of a protected kind is on file, missing when there is none.")]
+    public PaperState? Papers { get; init; }
 }
 
 /// <summary>Which way leaves face.</summary>

@@ -44,7 +44,7 @@ public sealed record Room
     public Faces? Faces { get; init; }
 
     /// <summary>Who else can reach the box.</summary>
-    [Means("Who else can reach the box: adults, children, pets.")]
+    [Means("Who else can reach the box: adults, children, pets, or the public where it is on show.")]
     public Seq<Visitor> Visitors { get; init; } = [];
 }
 
@@ -170,4 +170,7 @@ public enum Visitor
 
     /// <summary>Pets.</summary>
     Pets,
+
+    /// <summary>Anybody: the box is on public show.</summary>
+    Public,
 }

@@ -32,9 +32,10 @@ public sealed class LightTests
     private static readonly string[] Verdicts =
     [
         "too dark to live",
-        "too dark",
-        "perhaps too dark",
-        "within its band",
+        "darker than good",
+        "perhaps darker than good",
+        "within its good band",
+        "within its color band",
         "perhaps too bright",
         "too bright",
     ];

@@ -4,6 +4,7 @@ using Litterfall.Documents.Layout;
 using Litterfall.Documents.Views;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Light;
 using Litterfall.Quantities.Measures;
 
@@ -84,7 +85,7 @@ internal sealed class LightPaper
             (0.29, "plant", false),
             (0.13, "µmol/m²/s", true),
             (0.12, "mol/m²/d", true),
-            (0.12, "its band", true),
+            (0.12, "good to most", true),
             (0.02, "", false),
             (0.27, "verdict", false)
         );
@@ -97,7 +98,7 @@ internal sealed class LightPaper
                 Number(Unit.Micromole.FromSi(plant.Photons.Value.Si), "0"),
                 Number(Unit.MolePerDay.FromSi(plant.Daily.Value.Si), "0.0"),
                 plant.Band is { } band
-                    ? $"{Number(band.Low.Value, "0.#")} to {Number(band.High.Value, "0.#")}"
+                    ? $"{Number(band.Low.Value, "0.#")}–{Number((plant.Most ?? band.High).Value, "0.#")}"
                     : "",
                 "",
                 $"{plant.Words}, {plant.Facing}"
@@ -117,9 +118,11 @@ internal sealed class LightPaper
         table.Row(
             "hardscape",
             "dark or under wood",
-            $"{Number(100 * light.Refuge.Share.Si, "0")} % of the ground, "
-                + $"{NumberText.Count((int)light.Refuge.Patches.Si, "patch", "patches")} of 10 × 10 cm or "
-                + "more (house rule 30 % in three)"
+            $"{Number(100 * light.Refuge.Share.Si, "0")} % of the ground, room for "
+                + $"{NumberText.Count((int)light.Refuge.Places.Si, "animal", "animals")}, "
+                + $"{Number(light.Refuge.Reach.Value, "0")} cm to it at most (house rule "
+                + $"{Number(100 * LightPolicy.RefugeShare, "0")} %, "
+                + $"{Number(100 * LightPolicy.RefugeReach, "0")} cm)"
         );
         return table.Blocks;
     }
@@ -155,10 +158,11 @@ internal sealed class LightPaper
             $"Lines: µmol/m²/s on a level leaf. All figures ± {Number(light.Absolute.Value, "0")} %, "
                 + "between places ± "
                 + $"{Number(light.Relative.Value, "0")} %. Signs: ring in its band, triangle on its tip "
-                + "too dark, on its "
-                + "base too bright; filled where the uncertainty does not matter. Bands are recalled from "
-                + "extension "
-                + "charts. Own crowns are left out; black behind the panes."
+                + "darker than "
+                + "good, on its base too bright; filled where the uncertainty does not matter. Good bands "
+                + "follow "
+                + "extension sheets and papers; most color bands are from memory, source not checked. Own "
+                + "crowns are left out; black behind the panes."
         )
         {
             Tone = Tone.Quiet,

@@ -37,13 +37,15 @@ internal static class LightText
         table.Add(
             "dark or under wood",
             Text(100 * light.Refuge.Share.Si, "0"),
-            $"% of the ground, {NumberText.Count((int)light.Refuge.Patches.Si, "patch", "patches")} of 10 "
-                + "× 10 cm"
+            $"% of the ground, room for "
+                + $"{NumberText.Count((int)light.Refuge.Places.Si, "animal", "animals")}, "
+                + $"{Text(light.Refuge.Reach.Value, "0")} cm to it at most"
         );
         foreach (var plant in light.Plants)
         {
             string band = plant.Band is { } b
-                ? $" of {Text(b.Low.Value, "0.#")} to {Text(b.High.Value, "0.#")} ({b.Low.Origin.Source})"
+                ? $" of {Text(b.Low.Value, "0.##")} to {Text(plant.Most!.Value, "0.#")} "
+                    + $"({b.Low.Origin.Source})"
                 : "";
             table.Add(
                 $"{plant.Spot.Number} {plant.Species.Key}",

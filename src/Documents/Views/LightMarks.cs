@@ -215,12 +215,12 @@ internal sealed class LightMarks(Sketch sketch)
     private static (Tone Tone, bool IsFull, int Turn) Form(LightVerdict verdict) =>
         verdict switch
         {
-            LightVerdict.BelowCompensation => (Tone.Stop, true, -1),
+            LightVerdict.BelowSurvival => (Tone.Stop, true, -1),
             LightVerdict.TooDark => (Tone.Note, true, -1),
             LightVerdict.PerhapsDark => (Tone.Note, false, -1),
             LightVerdict.PerhapsBright => (Tone.Caution, false, 1),
             LightVerdict.TooBright => (Tone.Caution, true, 1),
-            LightVerdict.Within => (Tone.Well, true, 0),
+            LightVerdict.Within or LightVerdict.Colored => (Tone.Well, true, 0),
             _ => (Tone.Ink, false, 0),
         };
 }

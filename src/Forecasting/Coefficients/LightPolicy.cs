@@ -19,12 +19,12 @@ public static class LightPolicy
     public const int Rays = 4096;
 
     /// <summary>
-    /// House rule: share of the floor and number of patches of refuge, darkest to brightest place.
+    /// House rule: share of the floor in shade, longest way to it, darkest to brightest place.
     /// </summary>
     public const double RefugeShare = 0.30;
 
-    /// <summary>Patches of refuge.</summary>
-    public const int RefugePatches = 3;
+    /// <summary>Longest way to shade, m: a few jumps of a small frog.</summary>
+    public const double RefugeReach = 0.30;
 
     /// <summary>Darkest over brightest place.</summary>
     public const double RefugeDepth = 1.0 / 30.0;

@@ -299,8 +299,8 @@ internal sealed class FloorCourse
     }
 
     /// <summary>
-    /// First day the crew bears the appetite, or has settled where it never bears it; no day where it does
-    /// not breed here.
+    /// First day the crew bears the appetite or has settled, whichever comes first; no day where it does not
+    /// breed here.
     /// </summary>
     private CrewReadiness Alone(double hardier, double appetite)
     {
@@ -339,11 +339,11 @@ internal sealed class FloorCourse
                 : alone.FindIndex(d =>
                     with.HalfBearable.UseSi() * d.BearableJoules >= appetite && Springtails(d) >= Seeded
                 );
-        return bears >= 0
+        int settled = alone.FindIndex(d => Springtails(d) >= with.Settled.UseSi() * most);
+
+        // Whoever eats more waits no less: a crew that has settled is as ready as it will be.
+        return bears >= 0 && bears <= settled
             ? new CrewReadiness(bears + 1, true)
-            : new CrewReadiness(
-                alone.FindIndex(d => Springtails(d) >= with.Settled.UseSi() * most) + 1,
-                appetite <= 0.0
-            );
+            : new CrewReadiness(settled + 1, false);
     }
 }

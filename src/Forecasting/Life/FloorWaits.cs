@@ -25,7 +25,9 @@ public static class FloorWaits
     {
         var four = planting.AddDays(GrowIn.WholeDays(GrowIn.EarliestAnimals));
         yield return new WaitReason(
-            "the box grows in for 28 days, mold comes and goes (habit of the trade, no source)",
+            FormattableString.Invariant(
+                $"the box grows in for {GrowIn.WholeDays(GrowIn.EarliestAnimals)} days, mold comes and goes; "
+            ) + "keepers wait at least a month (habit of the trade, no source)",
             four
         );
         var cured = GrowIn.Ends(n.Sealants, planting);
@@ -72,7 +74,7 @@ public static class FloorWaits
                 planting.AddDays(day)
             )
         : new WaitReason(
-            "the springtails have settled; they never bear all that the animals would take, so "
+            "the springtails have settled; they do not bear all that the animals would take, so "
                 + "feeders make up the rest (computed on recalled rates)",
             planting.AddDays(day)
         );

@@ -110,7 +110,9 @@ internal sealed class GroundLight
         bool[] isDark = [.. cells.Select((c, i) => isShelter[i] || (!isCovered[i] && c.Micromoles <= limit))];
         int ground = cells.Where((_, i) => !isCovered[i] || isShelter[i]).Count();
         double cell = Map.Cell.X * Map.Cell.Y;
-        int patches = Patches(isDark).Count(size => size * cell >= box.With.Light.RefugePatch.UseSi() - 1e-9);
+        double one = box.With.Light.RefugePatch.UseSi();
+        double[] sizes = [.. Patches(isDark).Select(size => (size * cell) + 1e-9)];
+        bool[] isOpen = [.. isCovered.Select((covered, i) => !covered || isShelter[i])];
         double bright = plants.Select(p => p.Level.Si * 1e6).Append(Map.Statistics.Most).Max();
         double dark = isShelter.Any(s => s) ? 0.0 : Map.Statistics.Least;
         return new LightRefuge(
@@ -124,10 +126,24 @@ internal sealed class GroundLight
                     $"shady patches of {box.With.Light.RefugePatch.Number:0.#} cm2 or more"
                 ),
                 Unit.One,
-                patches
+                sizes.Count(size => size >= one)
             ),
             computed("darkest over brightest place", Unit.One, bright > 0.0 ? dark / bright : 0.0)
-        );
+        )
+        {
+            Places = computed(
+                FormattableString.Invariant(
+                    $"places of {box.With.Light.RefugePatch.Number:0.#} cm2 in the shade"
+                ),
+                Unit.One,
+                sizes.Sum(size => Math.Floor(size / one))
+            ),
+            Reach = computed(
+                "longest way from open ground to shade",
+                Unit.Centimeter,
+                ShadeReach.Meters(isDark, isOpen, grid.CellsX, Map.Cell)
+            ),
+        };
     }
 
     /// <summary>Sizes of patches that hang together by edges, in cells.</summary>

@@ -79,7 +79,14 @@ public sealed record LampLight(string Name, string Path)
 /// <param name="Share">Share of the ground that is dark or under a cover.</param>
 /// <param name="Patches">Number of such patches of 10 × 10 cm or more.</param>
 /// <param name="DarkToBright">Darkest open ground over the brightest place the map or a plant shows.</param>
-public sealed record LightRefuge(Figure Share, Figure Patches, Figure DarkToBright);
+public sealed record LightRefuge(Figure Share, Figure Patches, Figure DarkToBright)
+{
+    /// <summary>How many animals the shade holds, one on each 10 × 10 cm of it.</summary>
+    public required Figure Places { get; init; }
+
+    /// <summary>Longest way from open ground to the nearest shade.</summary>
+    public required Figure Reach { get; init; }
+}
 
 /// <summary>The light of a design.</summary>
 public sealed record LightFigures

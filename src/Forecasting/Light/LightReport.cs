@@ -43,6 +43,8 @@ public static class LightReport
 
         rows.Add(("refugePercent", new ReportNumber(light.Refuge.Share, Unit.Percent)));
         rows.Add(("refugePatches", new ReportNumber(light.Refuge.Patches, Unit.One)));
+        rows.Add(("refugePlaces", new ReportNumber(light.Refuge.Places, Unit.One)));
+        rows.Add(("refugeReachCm", new ReportNumber(light.Refuge.Reach, Unit.Centimeter)));
         rows.Add(("darkOverBright", new ReportNumber(light.Refuge.DarkToBright, Unit.One)));
         rows.Add(("uncertaintyPercent", new ReportNumber(light.Absolute, Unit.Percent)));
         rows.Add(("betweenPlacesPercent", new ReportNumber(light.Relative, Unit.Percent)));
@@ -79,6 +81,9 @@ public static class LightReport
         rows.Add(("ppfdAllRound", new ReportNumber(plant.AllRound, Unit.Micromole)));
         rows.Add(("bandDliLow", Maybe(plant.Band?.Low, Unit.MolePerDay, NoBand)));
         rows.Add(("bandDliHigh", Maybe(plant.Band?.High, Unit.MolePerDay, NoBand)));
+        rows.Add(("survivalDli", new ReportNumber(plant.Survival, Unit.MolePerDay)));
+        rows.Add(("colorDliLow", Maybe(plant.ColorBand?.Low, Unit.MolePerDay, NoBand)));
+        rows.Add(("colorDliHigh", Maybe(plant.ColorBand?.High, Unit.MolePerDay, NoBand)));
         rows.Add(("compensationPpfd", new ReportNumber(plant.Compensation, Unit.Micromole)));
         var source = plant.Band?.Low.Origin ?? plant.Compensation.Origin;
         rows.Add(("source", new ReportText(source.Source)));

@@ -12,21 +12,24 @@ public enum LightVerdict
     NoBand,
 
     /// <summary>Less than it takes to live.</summary>
-    BelowCompensation,
+    BelowSurvival,
 
-    /// <summary>Below its band, whatever the uncertainty.</summary>
+    /// <summary>Below its good band, whatever the uncertainty.</summary>
     TooDark,
 
-    /// <summary>Below its band by less than the uncertainty.</summary>
+    /// <summary>Below its good band by less than the uncertainty.</summary>
     PerhapsDark,
 
-    /// <summary>Within its band.</summary>
+    /// <summary>Within its good band, or between it and its color band.</summary>
     Within,
 
-    /// <summary>Above its band by less than the uncertainty.</summary>
+    /// <summary>Within its color band.</summary>
+    Colored,
+
+    /// <summary>Above all it bears by less than the uncertainty.</summary>
     PerhapsBright,
 
-    /// <summary>Above its band, whatever the uncertainty.</summary>
+    /// <summary>Above all it bears, whatever the uncertainty.</summary>
     TooBright,
 }
 
@@ -56,32 +59,47 @@ public sealed record PlantLight(PlantSpot Spot, PlantEntry Species)
     /// <summary>Mean of six faces of a small cube there.</summary>
     public required Figure AllRound { get; init; }
 
-    /// <summary>Least and largest of its band, a day; null where the library has none.</summary>
+    /// <summary>Least and largest of its good band, a day; null where the library has none.</summary>
     public (Figure Low, Figure High)? Band { get; init; }
+
+    /// <summary>Least and largest of its color band, a day; null where the library has none.</summary>
+    public (Figure Low, Figure High)? ColorBand { get; init; }
+
+    /// <summary>Most light of a day it bears; null where the library has no band.</summary>
+    public Figure? Most => ColorBand?.High ?? Band?.High;
+
+    /// <summary>
+    /// Light of a day below which it slowly dies: that of the library, or the light at which its kind just
+    /// lives over
+    /// the hours the lamps burn.
+    /// </summary>
+    public required Figure Survival { get; init; }
 
     /// <summary>Photons at which its leaves just live.</summary>
     public required Figure Compensation { get; init; }
 
     /// <summary>How it stands to its band.</summary>
     public LightVerdict Verdict =>
-        Photons.Value.Si < Compensation.Si ? LightVerdict.BelowCompensation
+        Daily.Value.Si < Survival.Si ? LightVerdict.BelowSurvival
         : Band is not { } band ? LightVerdict.NoBand
         : Daily.Value.Si < band.Low.Si
             ? (Daily.High ?? Daily.Value).Si < band.Low.Si ? LightVerdict.TooDark
                 : LightVerdict.PerhapsDark
-        : Daily.Value.Si > band.High.Si
-            ? (Daily.Low ?? Daily.Value).Si > band.High.Si ? LightVerdict.TooBright
+        : Daily.Value.Si > Most!.Si
+            ? (Daily.Low ?? Daily.Value).Si > Most.Si ? LightVerdict.TooBright
                 : LightVerdict.PerhapsBright
+        : ColorBand is { } color && Daily.Value.Si >= color.Low.Si ? LightVerdict.Colored
         : LightVerdict.Within;
 
     /// <summary>The verdict in words.</summary>
     public string Words =>
         Verdict switch
         {
-            LightVerdict.BelowCompensation => "too dark to live",
-            LightVerdict.TooDark => "too dark",
-            LightVerdict.PerhapsDark => "perhaps too dark",
-            LightVerdict.Within => "within its band",
+            LightVerdict.BelowSurvival => "too dark to live",
+            LightVerdict.TooDark => "darker than good",
+            LightVerdict.PerhapsDark => "perhaps darker than good",
+            LightVerdict.Within => "within its good band",
+            LightVerdict.Colored => "within its color band",
             LightVerdict.PerhapsBright => "perhaps too bright",
             LightVerdict.TooBright => "too bright",
             _ => "no band in the library",

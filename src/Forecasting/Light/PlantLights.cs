@@ -63,6 +63,7 @@ internal static class PlantLights
                 ? (thick.Micromoles / sums[0].Micromoles, thin.Micromoles / sums[0].Micromoles)
                 : (1.0, 1.0);
         string name = $"light on the leaves of {spot.Name}";
+        var compensation = Compensation(species, spot);
         return new PlantLight(spot, species)
         {
             LeafHeight = Figure
@@ -91,7 +92,12 @@ internal static class PlantLights
                 species.LeastDailyLight is { } low && species.LargestDailyLight is { } high
                     ? (low, high)
                     : null,
-            Compensation = Compensation(species, spot),
+            ColorBand =
+                species.LeastColorLight is { } from && species.LargestColorLight is { } to
+                    ? (from, to)
+                    : null,
+            Compensation = compensation,
+            Survival = species.SurvivalDailyLight ?? OverTheDay(compensation, photons, daily),
         };
     }
 
@@ -150,6 +156,17 @@ internal static class PlantLights
         species.Habit?.Text.Contains("moss", StringComparison.Ordinal) == true ? Moss
         : spot.Form == PlantForm.Fronds ? Fern
         : Foliage;
+
+    /// <summary>A light over the hours the lamps burn, one hour of ramp as half an hour.</summary>
+    private static Figure OverTheDay(Figure light, double photons, double daily) =>
+        Figure
+            .Computed(
+                "light at which its kind just lives x hours at full light",
+                photons > 0.0 ? light.Si * daily / 86400.0 / (photons * 1e-6) : light.Si,
+                Unit.MolePerDay.Dimension,
+                light
+            )
+            .As("light of a day at which its kind just lives", Unit.MolePerDay);
 
     private static Figure Life(double micromoles, string place, string source) =>
         Figure.Given(

@@ -245,12 +245,16 @@ internal static class FittingSteps
             i.WattsEach is { } w ? $"{i.Name} {writer.Of(w)}" : $"{i.Name} (watts on its plate)"
         );
         var total = list.TotalWatts is { } sum ? $" Known together: {writer.Of(sum)}." : "";
-        writer.Cite(ElectricalList.LargestTrip.Origin);
+        writer.Cite(
+            (
+                TripLimits.IsUnitedStates(numbers.Design.Design) ? TripLimits.UnitedStates : TripLimits.Europe
+            ).Origin
+        );
         writer.Step(
             "electrics",
             $"Plugged in: {string.Join("; ", items)}.{total}",
             null,
-            [.. ElectricalList.Protection]
+            [.. ElectricalList.Protection(numbers.Design.Design)]
         );
     }
 }

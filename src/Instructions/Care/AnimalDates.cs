@@ -39,7 +39,7 @@ public static class AnimalDates
             "animals-earliest",
             earliest,
             "Earliest day for animals",
-            $"Only with all of these: {CareDates.Signs(design)}."
+            $"{Driven(numbers)}Only with all of these: {CareDates.Signs(design)}."
                 + (eight > earliest ? " Better wait until 8 weeks after planting." : ""),
             null,
             "animals"
@@ -83,6 +83,17 @@ public static class AnimalDates
             yield return date;
         }
     }
+
+    /// <summary>What sets the earliest day, and what keepers do, in words.</summary>
+    private static string Driven(DesignNumbers numbers) =>
+        numbers.Life?.Because.FirstOrDefault(r => r.Day is not null) is { } last
+            ? $"Set by this: {last.Words}. "
+                + (
+                    last.Words.Contains("keepers", StringComparison.Ordinal)
+                        ? ""
+                        : "Keepers commonly wait at least a month (no source). "
+                )
+            : "";
 
     private static Figure Waits(DesignNumbers numbers, DateOnly planting, DateOnly earliest) =>
         numbers.Life?.CrewReady is { } ready && planting.AddDays(GrowIn.WholeDays(ready)) == earliest

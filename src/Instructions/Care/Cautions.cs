@@ -30,7 +30,7 @@ public static class Cautions
         [
             When(design.Hygiene?.Bleach is not null || design.Plants.Count > 0, PeopleCautions.Bleach),
             When(goods.Any(Goods.IsDusty), PeopleCautions.Dust),
-            When(ElectricalList.Of(numbers).Any, PeopleCautions.Electricity),
+            When(ElectricalList.Of(numbers).Any, PeopleCautions.Electricity(numbers)),
             PeopleCautions.Glass(numbers),
             When(numbers.Sealants.FoamVolume is not null, PeopleCautions.Foam),
             When(vertebrates.Length > 0, PeopleCautions.Germs),

@@ -32,17 +32,6 @@ internal static class PeopleCautions
         Cautions.Recalled("dust of growing media and aggregates; silica limit 0.05 mg/m3, 8 h")
     );
 
-    public static readonly Caution Electricity = new(
-        "electricity",
-        "Electricity and water",
-        "Feed everything through a residual-current (ground-fault) device of 30 mA or less; some places ask "
-            + "for 5 to 6 mA. Hang cables in drip loops. Use lamps and foggers made for wet places and "
-            + "pumps of "
-            + "extra-low voltage. Unplug before hands go in. Local code and a licensed electrician decide.",
-        Protects.Person,
-        ElectricalList.LargestTrip.Origin
-    );
-
     public static readonly Caution Foam = new(
         "foam",
         "Expanding foam",
@@ -71,6 +60,20 @@ internal static class PeopleCautions
         Protects.Person,
         Cautions.Recalled("sporotrichosis of people who handle sphagnum")
     );
+
+    public static Caution Electricity(DesignNumbers numbers)
+    {
+        bool isUnitedStates = TripLimits.IsUnitedStates(numbers.Design.Design);
+        return new Caution(
+            "electricity",
+            "Electricity and water",
+            $"{TripLimits.Feed(isUnitedStates)} Hang cables in drip loops. Use lamps and foggers made "
+                + "for wet places and pumps of extra-low voltage. Unplug before hands go in. Local code "
+                + "and a licensed electrician decide.",
+            Protects.Person,
+            (isUnitedStates ? TripLimits.UnitedStates : TripLimits.Europe).Origin
+        );
+    }
 
     public static Caution Glass(DesignNumbers numbers)
     {

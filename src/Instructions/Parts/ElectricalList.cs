@@ -1,10 +1,12 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Litterfall.Domain;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Instructions.Parts;
 
@@ -25,22 +27,15 @@ public sealed record ElectricalList(
     ImmutableArray<string> Missing
 )
 {
-    /// <summary>Largest trip current that protects a person.</summary>
-    public static readonly Figure LargestTrip = Figure.Given(
-        "largest trip current of the residual-current device",
-        0.03,
-        Unit.Milliampere,
-        Citation.Habit("residual-current device of 30 mA or less; some places ask for 5 to 6 mA")
-    );
-
     /// <summary>What stands beside the list.</summary>
-    public static ImmutableArray<string> Protection { get; } =
-    [
-        "Feed every part through a residual-current (ground-fault) device of 30 mA or less.",
-        "Hang every cable in a drip loop that is lower than its socket.",
-        "Unplug everything before hands go in.",
-        "Sockets, fixed wiring and the device itself: local code and a licensed electrician decide.",
-    ];
+    /// <param name="design">The design.</param>
+    public static ImmutableArray<string> Protection(Design design) =>
+        [
+            TripLimits.Feed(TripLimits.IsUnitedStates(design)),
+            "Hang every cable in a drip loop that is lower than its socket.",
+            "Unplug everything before hands go in.",
+            "Sockets, fixed wiring and the device itself: local code and a licensed electrician decide.",
+        ];
 
     /// <summary>True when something is plugged in.</summary>
     public bool Any => Items.Length > 0;

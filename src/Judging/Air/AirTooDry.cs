@@ -74,14 +74,15 @@ internal static class AirTooDry
                 && -dry.Value < low.Si
             )
             {
+                bool isNear = ModelError.IsHumidityNear(-dry.Value, low);
                 yield return Rule.Found(
-                    IsMisted(n) ? Severity.Caution : Severity.Note,
+                    IsMisted(n) && !isNear ? Severity.Caution : Severity.Note,
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"The air is at {-100 * dry.Value:0} % on a day's mean "
                             + $"{dry.Season.Name}{Unknown(n)}; "
                             + $"{species.Species.Name} wants {low.Value:0} % or more."
-                    ),
+                    ) + ModelError.Words(isNear),
                     (Seasons.Number(n, dry.Season, "mean humidity", -dry.Value, Unit.Percent), low),
                     "Let less air through, or mist longer or more often.",
                     Where(n)

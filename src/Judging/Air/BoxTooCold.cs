@@ -73,15 +73,19 @@ internal static class BoxTooCold
         StockedSpecies species,
         (double Celsius, ClimateSeason Season, double Hours) cold,
         bool isTorpor
-    ) =>
-        Rule.Found(
-            isTorpor ? Severity.Stop : Severity.Caution,
+    )
+    {
+        bool isNear = !isTorpor && ModelError.IsWarmthNear(cold.Celsius - cold.Season.Days.Celsius.Least);
+        return Rule.Found(
+            isTorpor ? Severity.Stop
+                : isNear ? Severity.Note
+                : Severity.Caution,
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"The air of the box is below {cold.Celsius:0.#} °C for {cold.Hours:0.#} hours a day "
                     + $"{cold.Season.Name} and falls to {cold.Season.Days.Celsius.Least:0.#} °C; "
-                    + $"{species.Species.Name} {(isTorpor ? "grows torpid" : "should avoid that")}."
-            ),
+                    + $"{species.Species.Name} {(isTorpor ? "may grow torpid" : "should avoid that")}."
+            ) + ModelError.Words(isNear),
             (
                 Seasons.Hours(
                     n,
@@ -99,4 +103,5 @@ internal static class BoxTooCold
             ),
             HeatWords.Room
         );
+    }
 }

@@ -49,14 +49,15 @@ internal static class BoxTooWarm
             }
 
             var (season, hours) = worst;
+            bool isNear = ModelError.IsWarmthNear(season.Days.Celsius.Most - avoid.Value);
             yield return Rule.Found(
-                Severity.Caution,
+                isNear ? Severity.Note : Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"With its lamps the box is above {avoid.Value:0.#} °C for {hours:0.#} hours a day "
                         + $"{season.Name} and reaches {season.Days.Celsius.Most:0.#} °C; "
                         + $"{species.Species.Name} should avoid that."
-                ),
+                ) + ModelError.Words(isNear),
                 (Seasons.Hours(n, season, $"time a day above {avoid.Name}", hours), Longest),
                 string.Create(
                     CultureInfo.InvariantCulture,

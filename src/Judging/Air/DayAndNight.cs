@@ -17,8 +17,9 @@ internal static class DayAndNight
     public static readonly Rule ByDay = new(
         "day-off-band",
         Protects.Animal,
-        "the mean of the lit hours lies more than half a kelvin outside the day band of the species; more "
-            + "than two kelvin is a caution",
+        FormattableString.Invariant($"the mean of the lit hours lies more than {ModelError.Kelvins:0.#} K ")
+            + "outside the day band of the species; "
+            + FormattableString.Invariant($"more than {Far:0.#} K is a caution"),
         n => Judge(n, true)
     )
     {
@@ -28,16 +29,14 @@ internal static class DayAndNight
     public static readonly Rule ByNight = new(
         "night-off-band",
         Protects.Animal,
-        "the mean of the dark hours lies more than half a kelvin outside the night band of the species; more "
-            + "than two kelvin is a caution",
+        FormattableString.Invariant($"the mean of the dark hours lies more than {ModelError.Kelvins:0.#} K ")
+            + "outside the night band of the species; "
+            + FormattableString.Invariant($"more than {Far:0.#} K is a caution"),
         n => Judge(n, false)
     )
     {
         Needs = Stage.WaterAndAir,
     };
-
-    /// <summary>Bands are told in whole degrees; a mean off by less is inside.</summary>
-    private const double Rounding = 0.5;
 
     /// <summary>Off by more than the band is wide for most species' half: own choice.</summary>
     private const double Far = 2.0;
@@ -67,7 +66,7 @@ internal static class DayAndNight
                 .Select(s => (s.Season, Mean: s.Mean!.Value, Off: Off(s.Mean!.Value, low, high)))
                 .OrderByDescending(s => Math.Abs(s.Off))
                 .FirstOrDefault();
-            if (Math.Abs(worst.Off) > Rounding)
+            if (!ModelError.IsWarmthNear(worst.Off))
             {
                 yield return Found(n, rule, (species, low, high), worst);
             }

@@ -6,25 +6,12 @@ using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Judging.Plants;
 using Litterfall.Judging.Rules;
-using Litterfall.Physics.Coupling;
 
 namespace Litterfall.Judging.Air;
 
 /// <summary>A plant that must dry between waterings stands in leaves' wet all day.</summary>
 internal static class LeavesNeverDry
 {
-    public static readonly Rule Rule = new(
-        "leaves-never-dry",
-        Protects.Build,
-        "leaves stay wet for longer at a time than a plant bears that wants to dry: 4 hours where its entry "
-            + "says so, else 20",
-        Judge
-    )
-    {
-        Needs = Stage.WaterAndAir,
-        Levers = LeverReach.Air,
-    };
-
     private static readonly Figure Within = Figure.Choice(
         "longest wet spell of a plant that must dry fast",
         4,
@@ -38,6 +25,20 @@ internal static class LeavesNeverDry
         Unit.Hour,
         "it must dry once a day at least"
     );
+
+    public static readonly Rule Rule = new(
+        "leaves-never-dry",
+        Protects.Build,
+        "leaves stay wet for longer at a time than a plant bears that wants to dry: "
+            + FormattableString.Invariant(
+                $"{Within.Value:0} hours where its entry says so, else {Daily.Value:0}"
+            ),
+        Judge
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -57,7 +58,7 @@ internal static class LeavesNeverDry
                 : null;
             if (
                 limit is null
-                || Seasons.Worst(n, d => LongestWet(d, leaves)) is not { } worst
+                || Seasons.Worst(n, d => WetLeaves.Longest(d, leaves)) is not { } worst
                 || worst.Value <= limit.Value
             )
             {
@@ -82,18 +83,4 @@ internal static class LeavesNeverDry
         hours >= season.Days.Hours.Length
             ? "never dry"
             : string.Create(CultureInfo.InvariantCulture, $"stay wet for {hours:0} hours at a time");
-
-    /// <summary>Longest run of hours in which leaves are wet more than half the time.</summary>
-    private static double LongestWet(ClimateDays days, int leaves)
-    {
-        var longest = 0;
-        var now = 0;
-        foreach (SimulationHour hour in days.Hours)
-        {
-            now = hour.Wet[leaves] > 0.5 ? now + 1 : 0;
-            longest = Math.Max(longest, now);
-        }
-
-        return longest;
-    }
 }

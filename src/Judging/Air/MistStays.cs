@@ -43,14 +43,15 @@ internal static class MistStays
             climate.Days.Misted / Constants.WaterDensity,
             Unit.Milliliter
         );
+        bool isNear = misted.Si <= (1 + ModelError.WaterShare) * most.Si;
         yield return Rule.Found(
-            Severity.Caution,
+            isNear ? Severity.Note : Severity.Caution,
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"{misted.Value:0} mL are misted a day; the air takes {most.Value:0} mL at most, "
                     + $"and nothing drains: "
                     + $"the rest stays in the floor."
-            ),
+            ) + ModelError.Words(isNear),
             (misted, most),
             "Mist less, open a vent, or give the floor a drain.",
             n.Design.Design.Misting is null ? "habits.handMist" : "misting"

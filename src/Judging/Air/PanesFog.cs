@@ -11,25 +11,28 @@ namespace Litterfall.Judging.Air;
 /// <summary>A pane is white with dew for hours: which, when, and how often.</summary>
 internal static class PanesFog
 {
-    public static readonly Rule Rule = new(
-        "panes-fog",
-        Protects.Build,
-        "dew of 1 g/m² or more stands on some pane for more than 2 hours a day in some season or at "
-            + "weekends; a "
-            + "caution from 8 hours on",
-        Judge
-    )
-    {
-        Needs = Stage.WaterAndAir,
-        Levers = LeverReach.Air,
-    };
-
     private static readonly Figure Noticed = Figure.Choice(
         "longest time of dew a day",
         2,
         Unit.Hour,
         "a customer calls when the front is white longer than breakfast"
     );
+
+    public static readonly Rule Rule = new(
+        "panes-fog",
+        Protects.Build,
+        "dew of 1 g/m² or more stands on some pane "
+            + FormattableString.Invariant(
+                $"for more than {Noticed.Value:0} hours a day in some season or at "
+            )
+            + "weekends; a "
+            + FormattableString.Invariant($"caution from {LongHours:0} hours on"),
+        Judge
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+    };
 
     private const double LongHours = 8;
 

@@ -11,10 +11,19 @@ namespace Litterfall.Judging.Air;
 /// <summary>In some season the air takes more water than is misted: the floor dries.</summary>
 internal static class VentedMoreThanMisted
 {
+    private static readonly Figure Share = Figure.Choice(
+        "water vented over water misted",
+        1.05,
+        Unit.One,
+        "what a keeper's own measure of a nozzle cannot tell from balance"
+    );
+
     public static readonly Rule Rule = new(
         "vented-more-than-misted",
         Protects.Build,
-        "in some season the air carries out over 5 % and 5 mL a day more than is misted",
+        FormattableString.Invariant(
+            $"in some season the air carries out over {100 * (Share.Si - 1):0} % and "
+        ) + FormattableString.Invariant($"{1000 * LeastKilograms:0} mL a day more than is misted"),
         Judge
     )
     {
@@ -22,13 +31,6 @@ internal static class VentedMoreThanMisted
         Levers = LeverReach.Air,
         Fix = (_, design) => FixEdit.MistingPump(design.Document),
     };
-
-    private static readonly Figure Share = Figure.Choice(
-        "water vented over water misted",
-        1.05,
-        Unit.One,
-        "what a keeper's own measure of a nozzle cannot tell from balance"
-    );
 
     private const double LeastKilograms = 0.005;
 

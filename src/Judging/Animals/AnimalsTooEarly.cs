@@ -11,10 +11,16 @@ namespace Litterfall.Judging.Animals;
 /// <summary>Animals before the plants and the clean-up crew have settled.</summary>
 internal static class AnimalsTooEarly
 {
+    private static readonly Figure Least = Days("least grow-in", 28);
+
+    private static readonly Figure Better = Days("better grow-in", 56);
+
     public static readonly Rule Rule = new(
         "animals-too-early",
         Protects.Animal,
-        "animals move in less than 28 d after planting (stop), or less than 56 d",
+        FormattableString.Invariant(
+            $"animals move in less than {Least.Value:0} d after planting (stop), or less than "
+        ) + FormattableString.Invariant($"{Better.Value:0} d"),
         Judge
     )
     {
@@ -26,14 +32,11 @@ internal static class AnimalsTooEarly
                     DesignEdits.Set(
                         design.Document,
                         "animalsIn",
-                        FormattableString.Invariant($"{planted.AddDays(56):yyyy-MM-dd}")
+                        FormattableString.Invariant($"{planted.AddDays((int)Better.Value):yyyy-MM-dd}")
                     )
                 )
                 : null,
     };
-
-    private static readonly Figure Least = Days("least grow-in", 28);
-    private static readonly Figure Better = Days("better grow-in", 56);
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -60,8 +63,9 @@ internal static class AnimalsTooEarly
             early ? Severity.Stop : Severity.Note,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Animals move in {days.Value:0} days after planting; practice waits at least 28 days, "
-                    + $"better 56, until plants have rooted and the clean-up crew breeds."
+                $"Animals move in {days.Value:0} days after planting; practice waits at least "
+                    + $"{Least.Value:0} days, better {Better.Value:0}, until plants "
+                    + $"have rooted and the clean-up crew breeds."
             ),
             (days, limit),
             $"Let them move in on {Day(planted.AddDays((int)limit.Value))} or later.",

@@ -51,10 +51,23 @@ public static class HeatLimits
         var alarm = species.CriticalMaximum is { } critical
             ? Figure.Min(Alarm, (critical - Margin).As("critical maximum less the margin", Unit.Celsius))
             : Alarm;
-        return species.WarmestDay is { } top
-            ? Figure.Max(alarm, top).As($"heat limit of {species.Name}", Unit.Celsius)
-            : alarm;
+        foreach (var floor in new[] { species.WarmestDay, Chosen(species) })
+        {
+            if (floor is not null)
+            {
+                alarm = Figure.Max(alarm, floor).As($"heat limit of {species.Name}", Unit.Celsius);
+            }
+        }
+
+        return alarm;
     }
+
+    /// <summary>The temperature it chooses, where somebody measured that; else null.</summary>
+    private static Figure? Chosen(AnimalEntry species) =>
+        species.Preferred is { } chosen
+        && chosen.Origin.Provenance is Provenance.Entered or Provenance.Measured or Provenance.Read
+            ? chosen
+            : null;
 
     /// <summary>The critical maximum where somebody measured this species, K; else null.</summary>
     /// <param name="species">The species.</param>
@@ -69,6 +82,11 @@ public static class HeatLimits
     public static string Kind(AnimalEntry species)
     {
         var limit = Stress(species);
+        if (Chosen(species) is { } chosen && limit.Si <= chosen.Si)
+        {
+            return Said($"{limit.Value:0.#} °C is the temperature it chooses ({Word(chosen)}).");
+        }
+
         if (species.WarmestDay is { } top && limit.Si <= top.Si)
         {
             return Said($"{limit.Value:0.#} °C is the top of its day band ({Word(top)}).");

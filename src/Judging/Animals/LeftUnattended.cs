@@ -11,22 +11,22 @@ namespace Litterfall.Judging.Animals;
 /// <summary>Animals that nobody looks after for longer than a week.</summary>
 internal static class LeftUnattended
 {
-    public static readonly Rule Rule = new(
-        "left-unattended",
-        Protects.Animal,
-        "nobody is there for more than 7 d at a stretch",
-        Judge
-    )
-    {
-        Needs = Stage.Shape,
-    };
-
     private static readonly Figure Longest = Figure.Choice(
         "longest time alone",
         7,
         Unit.Day,
         "adults are fed five to six days a week; a week without is the most we plan for"
     );
+
+    public static readonly Rule Rule = new(
+        "left-unattended",
+        Protects.Animal,
+        FormattableString.Invariant($"nobody is there for more than {Longest.Value:0} d at a stretch"),
+        Judge
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -99,7 +99,8 @@ public static class Overheats
         HeatLimits.Lethal(species.Species) is { } most && kelvin >= most.Si
             ? string.Create(
                 CultureInfo.InvariantCulture,
-                $" Its measured critical maximum of {most.Value:0.#} °C is reached: it would die."
+                $" Its measured critical maximum of {most.Value:0.#} °C is reached, at "
+                    + $"which animals in trials could not right themselves any more: it would die."
             )
             : "";
 

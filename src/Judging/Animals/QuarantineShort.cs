@@ -10,18 +10,21 @@ namespace Litterfall.Judging.Animals;
 /// <summary>Animals that come out of quarantine too early.</summary>
 internal static class QuarantineShort
 {
+    private static readonly Figure Least = Days("least quarantine", 30);
+
+    private static readonly Figure Usual = Days("usual quarantine", 60);
+
     public static readonly Rule Rule = new(
         "quarantine-short",
         Protects.Animal,
-        "animals were in quarantine for less than 30 d (stop), less than 60 d, or nothing says how long",
+        FormattableString.Invariant(
+            $"animals were in quarantine for less than {Least.Value:0} d (stop), less than "
+        ) + FormattableString.Invariant($"{Usual.Value:0} d, or nothing says how long"),
         Judge
     )
     {
         Needs = Stage.Shape,
     };
-
-    private static readonly Figure Least = Days("least quarantine", 30);
-    private static readonly Figure Usual = Days("usual quarantine", 60);
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -34,7 +37,8 @@ internal static class QuarantineShort
                     Severity.Note,
                     $"Nothing says how long {name} have been in quarantine.",
                     (null, null),
-                    "Write quarantined: 60 d, or as long as it was; a new arrival starts the clock again.",
+                    $"Write quarantined: {Usual.Value:0} d, or as long as it was; a new arrival starts the "
+                        + "clock again.",
                     animal.Path,
                     Usual.Origin
                 );

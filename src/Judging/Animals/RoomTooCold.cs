@@ -12,22 +12,23 @@ namespace Litterfall.Judging.Animals;
 /// <summary>The coolest hour is colder than the species should have it.</summary>
 internal static class RoomTooCold
 {
-    public static readonly Rule Rule = new(
-        "room-too-cold",
-        Protects.Animal,
-        "the coolest hour of the room is below what the species should avoid, else 2 K below its night band",
-        Judge
-    )
-    {
-        Needs = Stage.Shape,
-    };
-
     private static readonly Figure Margin = Figure.Choice(
         "margin below the night band",
         2,
         Unit.Kelvin,
         "a night band is what the animal likes, not what it bears"
     );
+
+    public static readonly Rule Rule = new(
+        "room-too-cold",
+        Protects.Animal,
+        "the coolest hour of the room is below what the species should avoid, else "
+            + FormattableString.Invariant($"{Margin.Value:0.#} K below its night band"),
+        Judge
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -43,13 +44,14 @@ internal static class RoomTooCold
                 continue;
             }
 
+            bool isNear = ModelError.IsWarmthNear(limit.Si - day.Coolest.Si);
             yield return Rule.Found(
-                Severity.Caution,
+                isNear ? Severity.Note : Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The coolest hour {day.Name} falls to {day.Coolest.Value:0.#} °C; "
                         + $"{species.Species.Name} should not have less than {limit.Value:0.#} °C."
-                ),
+                ) + ModelError.Words(isNear),
                 (day.Coolest, limit),
                 string.Create(
                     CultureInfo.InvariantCulture,

@@ -35,13 +35,14 @@ internal static class RoomTooHot
                 continue;
             }
 
+            bool isNear = ModelError.IsWarmthNear(day.Warmest.Si - avoid.Si);
             yield return Rule.Found(
-                Severity.Caution,
+                isNear ? Severity.Note : Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The warmest hour {day.Name} reaches {day.Warmest.Value:0.#} °C; {species.Species.Name} "
                         + $"should not have more than {avoid.Value:0.#} °C.{HeatWords.Lamps(day)}"
-                ),
+                ) + ModelError.Words(isNear),
                 (day.Warmest, avoid),
                 string.Create(
                     CultureInfo.InvariantCulture,

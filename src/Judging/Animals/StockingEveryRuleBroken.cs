@@ -12,7 +12,8 @@ internal static class StockingEveryRuleBroken
     public static readonly Rule Rule = new(
         "stocking-every-rule-broken",
         Protects.Animal,
-        "all stocking rules of the trade that speak of the species, two at least, allow fewer animals",
+        "all stocking guides of the trade that speak of the species, two at least, allow fewer animals; a "
+            + "stop where the smallest box of the species itself is among them",
         Judge
     )
     {
@@ -26,10 +27,10 @@ internal static class StockingEveryRuleBroken
         {
             var limit = StockingTable.Strictest(species.Practice)!.Allowed!;
             yield return Rule.Found(
-                Severity.Stop,
+                species.IsOwnBoxBroken ? Severity.Stop : Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"No stocking rule allows {species.First.Asked.Value:0} {species.First.AnimalName} in "
+                    $"No stocking guide allows {species.First.Asked.Value:0} {species.First.AnimalName} in "
                         + $"this box: {StockingWords.List(species.Practice)}."
                 ),
                 (species.First.Asked, limit),

@@ -13,7 +13,8 @@ internal static class StockingRuleBroken
     public static readonly Rule Rule = new(
         "stocking-rule-broken",
         Protects.Animal,
-        "a stocking rule of the trade that speaks of the species allows fewer animals",
+        "a stocking guide of the trade that speaks of the species allows fewer animals; a caution where half "
+            + "of them do",
         Judge
     )
     {
@@ -32,13 +33,15 @@ internal static class StockingRuleBroken
             }
 
             var limit = StockingTable.Strictest(species.Practice)!.Allowed!;
+            var all = species.Practice.OrderBy(row => row.Allowed!.Si).ToArray();
             yield return Rule.Found(
-                Severity.Caution,
+                2 * broken.Length >= all.Length ? Severity.Caution : Severity.Note,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{species.First.Asked.Value:0} {species.First.AnimalName} break {broken.Length} of "
-                        + $"{species.Practice.Length} stocking rules that apply: "
-                        + $"{StockingWords.List(broken)}."
+                    $"{broken.Length} of {all.Length} stocking guides "
+                        + $"{(broken.Length == 1 ? "allows" : "allow")} fewer than "
+                        + $"{species.First.Asked.Value:0} {species.First.AnimalName} in this box. They "
+                        + $"disagree: from {StockingWords.List(all[..1])} to {StockingWords.List(all[^1..])}."
                 ),
                 (species.First.Asked, limit),
                 StockingFix.Of(limit),
@@ -53,6 +56,6 @@ internal static class StockingFix
 {
     public static string Of(Figure strictest) =>
         strictest.Si >= 1
-            ? $"Keep {StockingWords.Number(strictest)}, which every rule allows, or take a larger box."
-            : "Take a larger box: the strictest rule allows none in this one.";
+            ? $"Keep {StockingWords.Number(strictest)}, which every guide allows, or take a larger box."
+            : "Take a larger box: the strictest guide allows none in this one.";
 }

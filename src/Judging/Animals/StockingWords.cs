@@ -13,6 +13,9 @@ internal static class StockingWords
     /// </summary>
     public const int FewestRulesForStop = 2;
 
+    /// <summary>The guide that is the species' own row.</summary>
+    public const string OwnBox = "species-box";
+
     public static IEnumerable<StockedRows> Species(DesignNumbers n) =>
         n.Stocking.GroupBy(row => row.Animal, StringComparer.Ordinal).Select(g => new StockedRows([.. g]));
 
@@ -30,6 +33,9 @@ internal sealed record StockedRows(StockingRow[] Rows)
     public StockingRow[] Practice => [.. Rows.Where(row => row is { Applies: true, IsGroupRule: false })];
 
     public StockingRow[] Broken => [.. Practice.Where(row => !row.Holds)];
+
+    /// <summary>True where the smallest box of the species itself is among what is broken.</summary>
+    public bool IsOwnBoxBroken => Broken.Any(row => row.Rule == StockingWords.OwnBox);
 
     public bool IsGroupBroken => Rows.Any(row => row is { IsGroupRule: true, Holds: false });
 

@@ -12,7 +12,9 @@ internal static class DoorGap
     public static readonly Rule Rule = new(
         "door-gap",
         Protects.Animal,
-        "the gap of closed doors is over 2 mm (animals), or over 0.6 mm (feeder flies)",
+        FormattableString.Invariant(
+            $"the gap of closed doors is over {Gaps.Froglet.Value:0.#} mm (animals), or over "
+        ) + FormattableString.Invariant($"{Gaps.Fly.Value:0.#} mm (feeder flies)"),
         Judge
     )
     {
@@ -34,17 +36,21 @@ internal static class DoorGap
                 ? string.Create(
                     CultureInfo.InvariantCulture,
                     $"The closed doors leave a gap of {gap.Value:0.#} mm: over {Gaps.Froglet.Value:0.#} mm "
-                        + $"froglets get out."
+                        + $"froglets can get out."
                 )
                 : string.Create(
                     CultureInfo.InvariantCulture,
                     $"The closed doors leave a gap of {gap.Value:0.#} mm: over {Gaps.Fly.Value:0.#} mm small "
-                        + $"feeder flies get out."
+                        + $"feeder flies can get out."
                 ),
             (gap, wide ? Gaps.Froglet : Gaps.Fly),
             wide
-                ? "Close it to 2 mm, and to 0.6 mm with a brush or lip where flies are fed."
-                : "Close it to 0.6 mm with a brush or lip where flies are fed.",
+                ? FormattableString.Invariant(
+                    $"Close it to {Gaps.Froglet.Value:0.#} mm, and to {Gaps.Fly.Value:0.#} mm with a "
+                ) + "brush or lip where flies are fed."
+                : FormattableString.Invariant(
+                    $"Close it to {Gaps.Fly.Value:0.#} mm with a brush or lip where flies are fed."
+                ),
             "box.doors.gap"
         );
     }

@@ -28,7 +28,7 @@ internal static class LidStripOpen
         {
             yield return Rule.Found(
                 n.WithAnimals(Severity.Caution, Severity.Note),
-                "The strip at the back of the lid is neither taped nor latched: frogs leave by it.",
+                "The strip at the back of the lid is neither taped nor latched: frogs can leave by it.",
                 (null, null),
                 "Tape or latch the strip and write latched: true.",
                 "lid.strip",

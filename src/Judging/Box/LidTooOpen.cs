@@ -11,22 +11,24 @@ namespace Litterfall.Judging.Box;
 /// <summary>A wide open mesh dries a box for frogs that need wet air.</summary>
 internal static class LidTooOpen
 {
-    public static readonly Rule Rule = new(
-        "lid-too-open",
-        Protects.Animal,
-        "over half of a mesh lid is open while the animals need 70 % humidity or more",
-        Judge
-    )
-    {
-        Needs = Stage.Shape,
-    };
-
     private static readonly Figure LargestShare = Figure.Given(
         "largest open share for animals of wet air",
         0.5,
         Unit.Percent,
         Citation.Habit("screen lids are covered by 50 to 75 % as a start, by 80 to 90 % in heated rooms")
     );
+
+    public static readonly Rule Rule = new(
+        "lid-too-open",
+        Protects.Animal,
+        FormattableString.Invariant(
+            $"over {LargestShare.Value:0} % of a mesh lid is open while the animals need "
+        ) + FormattableString.Invariant($"{100 * WetAir:0} % humidity or more"),
+        Judge
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private const double WetAir = 0.7;
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
@@ -12,7 +13,8 @@ internal static class CrewTooWarm
     public static readonly Rule Rule = new(
         "crew-too-warm",
         Protects.Build,
-        "the warmest hour of the room reaches the temperature at which a crew animal stops breeding",
+        "the warmest hour of the room passes the temperature up to which a crew animal breeds (caution), or "
+            + "from which it lays fewer eggs",
         Judge
     )
     {
@@ -28,18 +30,20 @@ internal static class CrewTooWarm
 
         foreach (var crew in Crews.Of(n))
         {
-            var limit = crew.Species.HatchStopsAt ?? crew.Species.GrowthZeroAt;
+            var stops = crew.Species.BreedsTo ?? crew.Species.HatchStopsAt ?? crew.Species.GrowthZeroAt;
+            bool isStopped = stops is not null && day.Warmest.Si >= stops.Si - 1e-9;
+            var limit = isStopped ? stops : crew.Species.BreedsLessFrom;
             if (limit is null || day.Warmest.Si < limit.Si - 1e-9)
             {
                 continue;
             }
 
             yield return Rule.Found(
-                Severity.Caution,
+                isStopped ? Severity.Caution : Severity.Note,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The warmest hour {day.Name} reaches {day.Warmest.Value:0.#} °C; {crew.Species.Name} "
-                        + $"stops breeding at {limit.Value:0.#} °C."
+                        + $"{Verb(crew.Species, isStopped)} {limit.Value:0.#} °C."
                 ),
                 (day.Warmest, limit),
                 "Cool the room, or take a crew animal of warmer places (the tropical springtail breeds up to "
@@ -48,4 +52,11 @@ internal static class CrewTooWarm
             );
         }
     }
+
+    /// <summary>"breeds only from 17.5 to", "stops breeding at" or "lays fewer eggs from".</summary>
+    private static string Verb(CrewEntry crew, bool isStopped) =>
+        !isStopped ? "lays fewer eggs from"
+        : crew is { BreedsTo: not null, BreedsFrom: { } from }
+            ? string.Create(CultureInfo.InvariantCulture, $"breeds only from {from.Value:0.#} to")
+        : "stops breeding at";
 }

@@ -14,7 +14,10 @@ internal static class PassageGap
     public static readonly Rule Rule = new(
         "passage-gap",
         Protects.Animal,
-        "an unsealed hole is over 2 mm (animals), or over 0.6 mm (feeder flies), wider than "
+        FormattableString.Invariant(
+            $"an unsealed hole is over {Gaps.Froglet.Value:0.#} mm (animals), or over "
+        )
+            + FormattableString.Invariant($"{Gaps.Fly.Value:0.#} mm (feeder flies), wider than ")
             + "what goes through it",
         Judge
     )
@@ -51,9 +54,9 @@ internal static class PassageGap
     }
 
     private static string Who(bool wide, PassagePart part) =>
-        !wide ? "small feeder flies get out"
+        !wide ? "small feeder flies can get out"
         : part == PassagePart.Barrier ? "froglets and crew get under the barrier"
-        : "froglets get out";
+        : "froglets can get out";
 
     private static Figure Gap(DesignNumbers n, int i)
     {

@@ -15,7 +15,10 @@ internal static class VentLetsFliesOut
     public static readonly Rule Rule = new(
         "vent-lets-flies-out",
         Protects.Animal,
-        "a vent or mesh lid has openings over 0.6 mm (feeder flies), or over 2 mm (animals), "
+        FormattableString.Invariant(
+            $"a vent or mesh lid has openings over {Gaps.Fly.Value:0.#} mm (feeder flies), or "
+        )
+            + FormattableString.Invariant($"over {Gaps.Froglet.Value:0.#} mm (animals), ")
             + "or no mesh at all",
         Judge
     )
@@ -43,7 +46,7 @@ internal static class VentLetsFliesOut
                 : string.Create(
                     CultureInfo.InvariantCulture,
                     $"{what} is open by {size.Value:0.##} mm: over {Gaps.Fly.Value:0.#} mm small wingless "
-                        + $"flies get out."
+                        + $"flies can get out."
                 ),
             (size, wide ? Gaps.Froglet : Gaps.Fly),
             "Cover it with stainless gauze of 0.5 mm.",

@@ -39,7 +39,8 @@ internal static class LampOverMesh
                 (lamp.TakenInside, null),
                 "Hang it out of reach of spray, with a lamp sealed for damp places (IP rating by its "
                     + "maker) behind a "
-                    + "residual-current device; local rules and a licensed electrician come first.",
+                    + "ground-fault (residual-current) device; local rules and a licensed electrician come "
+                    + "first.",
                 lamp.Path,
                 Citation.Habit("mesh lids let spray and steam up to the lamp")
             );

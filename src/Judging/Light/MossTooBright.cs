@@ -10,17 +10,6 @@ namespace Litterfall.Judging.Light;
 /// <summary>A moss floor that bleaches.</summary>
 internal static class MossTooBright
 {
-    public static readonly Rule Rule = new(
-        "moss-too-bright",
-        Protects.Build,
-        "the mean light on the moss of the floor is above 70 µmol/m²/s",
-        Judge
-    )
-    {
-        Needs = Stage.Light,
-        Fix = (finding, design) => LampFix.Dimmer(finding, design.Document),
-    };
-
     private static readonly Figure Most = Figure.Given(
         "most light for forest moss",
         Unit.Micromole.ToSiValue(70),
@@ -32,6 +21,19 @@ internal static class MossTooBright
             Provenance.Recalled
         )
     );
+
+    public static readonly Rule Rule = new(
+        "moss-too-bright",
+        Protects.Build,
+        FormattableString.Invariant(
+            $"the mean light on the moss of the floor is above {Most.Micromoles():0} µmol/m²/s"
+        ),
+        Judge
+    )
+    {
+        Needs = Stage.Light,
+        Fix = (finding, design) => LampFix.Dimmer(finding, design.Document),
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -51,8 +53,8 @@ internal static class MossTooBright
             (moss.Value, Most),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Dim the lamps to {100.0 * Most.Si / moss.Value.Si:0} %, shade the moss with plants, or "
-                    + $"hang the lamps "
+                $"Dim the lamps to {Math.Floor(100.0 * Most.Si / moss.Value.Si):0} %, shade the moss with "
+                    + $"plants, or hang the lamps "
                     + $"higher."
             ),
             "floor.moss"

@@ -14,11 +14,15 @@ internal static class NoShadeRefuge
     public static readonly Rule Rule = new(
         "no-shade-refuge",
         Protects.Animal,
-        "house rule: less than 30 % of the ground is dark (5 µmol/m²/s or less) or under wood, in fewer "
-            + "than three "
-            + "patches of 10 × 10 cm, or its darkest place is more than 1/30 of the brightest; a caution "
-            + "above "
-            + "100 µmol/m²/s on the mean",
+        FormattableString.Invariant(
+            $"house rule: less than {100 * LightPolicy.RefugeShare:0} % of the ground is dark "
+        )
+            + "(5 µmol/m²/s or less) or under wood, the shade has no 10 × 10 cm for each animal, some open "
+            + "place is farther than "
+            + FormattableString.Invariant($"{100 * LightPolicy.RefugeReach:0} cm from it, or its darkest ")
+            + FormattableString.Invariant($"place is more than 1/{1 / LightPolicy.RefugeDepth:0} of the ")
+            + "brightest; a caution where it is less than that share and the mean is above "
+            + FormattableString.Invariant($"{LightPolicy.BrightFloor:0} µmol/m²/s"),
         Judge
     )
     {
@@ -47,9 +51,11 @@ internal static class NoShadeRefuge
 
         var refuge = light.Refuge;
         bool isSmall = refuge.Share.Si < LightPolicy.RefugeShare;
+        int animals = n.Design.Design.Animals.Concat(n.Design.Design.RatedFor).Sum(r => r.Count);
         if (
             !isSmall
-            && refuge.Patches.Si >= LightPolicy.RefugePatches
+            && refuge.Places.Si >= animals
+            && refuge.Reach.Si <= LightPolicy.RefugeReach
             && refuge.DarkToBright.Si <= LightPolicy.RefugeDepth
         )
         {
@@ -57,14 +63,14 @@ internal static class NoShadeRefuge
         }
 
         bool isBright = light.GroundMean.Value.Micromoles() > LightPolicy.BrightFloor && isSmall;
-        double patches = refuge.Patches.Si;
         yield return Rule.Found(
             isBright ? Severity.Caution : Severity.Note,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{100.0 * refuge.Share.Si:0} % of the ground is dark or under wood, in {patches:0} "
-                    + $"{(patches == 1.0 ? "patch" : "patches")} of 10 × 10 cm or more; the house rule is "
-                    + $"30 % in three."
+                $"{100.0 * refuge.Share.Si:0} % of the ground is dark or under wood, with room for "
+                    + $"{refuge.Places.Si:0} of {animals} and {100.0 * refuge.Reach.Si:0} cm to it from the "
+                    + $"farthest place; the house rule is {100 * LightPolicy.RefugeShare:0} %, room for "
+                    + $"all and {100 * LightPolicy.RefugeReach:0} cm."
             ),
             (refuge.Share, Least),
             "Lay cork flats or half tubes, and plant broad leaves low, so that frogs can leave the light "

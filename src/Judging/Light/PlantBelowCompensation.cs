@@ -1,4 +1,6 @@
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Light;
@@ -6,19 +8,30 @@ using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Light;
 
-/// <summary>A plant with so little light that it starves.</summary>
+/// <summary>A plant with so little light that it slowly dies.</summary>
 internal static class PlantBelowCompensation
 {
     public static readonly Rule Rule = new(
         "plant-below-compensation",
         Protects.Build,
-        "the light at the leaves of a plant is below what its kind needs to live at all",
+        "the light of a day at the leaves of a plant is below what its kind needs to live",
         Judge
     )
     {
         Needs = Stage.Light,
-        Fix = (finding, design) => LampFix.Brighter(finding, design.Document),
+        Fix = (finding, design) => LampFix.Brighter(UpToGood(finding, design), design.Document),
     };
+
+    /// <summary>Asks for the good band at once: a plant that only just lives is no fix.</summary>
+    private static Finding UpToGood(Finding finding, CheckedDesign design) =>
+        FixEdit.Index(finding) is { } i
+        && design.Find<PlantEntry>(FormattableString.Invariant($"plants[{i}].plant"))?.LeastDailyLight
+            is { } good
+            ? finding with
+            {
+                Limit = good,
+            }
+            : finding;
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -27,17 +40,16 @@ internal static class PlantBelowCompensation
             yield break;
         }
 
-        foreach (var plant in light.Plants.Where(p => p.Verdict == LightVerdict.BelowCompensation))
+        foreach (var plant in light.Plants.Where(p => p.Verdict == LightVerdict.BelowSurvival))
         {
             yield return Rule.Found(
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{PlantWords.Light(light, plant)}, and below {plant.Compensation.Micromoles():0.#} "
-                        + $"µmol/m²/s its "
-                        + $"kind starves."
+                    $"{PlantWords.Light(light, plant)}. Below {plant.Survival.Value:0.0#} mol/m²/d plants "
+                        + $"of its kind lose leaves and may not last a year."
                 ),
-                (plant.Photons.Value, plant.Compensation),
+                (plant.Daily.Value, plant.Survival),
                 PlantWords.Brighter(n, light, plant),
                 plant.Spot.Key
             );

@@ -6,15 +6,14 @@ using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Light;
 
-/// <summary>A plant with more light than its band.</summary>
+/// <summary>A plant with more light than it bears.</summary>
 internal static class PlantTooBright
 {
     public static readonly Rule Rule = new(
         "plant-too-bright",
         Protects.Build,
-        "the light of a day at the leaves of a plant is above its band; a caution where the uncertainty "
-            + "does not "
-            + "reach it",
+        "the light of a day at the leaves of a plant is above its color band; a caution where the "
+            + "uncertainty does not reach it",
         Judge
     )
     {
@@ -35,15 +34,17 @@ internal static class PlantTooBright
             )
         )
         {
-            var most = plant.Band!.Value.High;
+            var most = plant.Most!;
             yield return Rule.Found(
                 plant.Verdict == LightVerdict.TooBright ? Severity.Caution : Severity.Note,
-                PlantWords.Light(light, plant) + ".",
+                PlantWords.Light(light, plant)
+                    + ". Leaves bleach or burn."
+                    + ModelError.Words(plant.Verdict == LightVerdict.PerhapsBright),
                 (plant.Daily.Value, most),
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Set it lower or into shade, dim the lamps to "
-                        + $"{100.0 * most.Si / plant.Daily.Value.Si:0} %, or take "
+                        + $"{Math.Floor(100.0 * most.Si / plant.Daily.Value.Si):0} %, or take "
                         + $"a plant that bears more."
                 ),
                 plant.Spot.Key

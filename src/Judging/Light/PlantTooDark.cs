@@ -5,15 +5,13 @@ using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Light;
 
-/// <summary>A plant with less light than its band.</summary>
+/// <summary>A plant with less light than it grows well in: it lives, and looks otherwise.</summary>
 internal static class PlantTooDark
 {
     public static readonly Rule Rule = new(
         "plant-too-dark",
         Protects.Build,
-        "the light of a day at the leaves of a plant is below its band; a caution where the uncertainty "
-            + "does not "
-            + "reach it",
+        "the light of a day at the leaves of a plant is below its good band: it lives, greener and longer",
         Judge
     )
     {
@@ -35,8 +33,9 @@ internal static class PlantTooDark
         )
         {
             yield return Rule.Found(
-                plant.Verdict == LightVerdict.TooDark ? Severity.Caution : Severity.Note,
-                PlantWords.Light(light, plant) + ".",
+                Severity.Note,
+                $"{PlantWords.Light(light, plant)}. {PlantWords.InTheDark(plant)}"
+                    + ModelError.Words(plant.Verdict == LightVerdict.PerhapsDark),
                 (plant.Daily.Value, plant.Band!.Value.Low),
                 PlantWords.Brighter(n, light, plant),
                 plant.Spot.Key

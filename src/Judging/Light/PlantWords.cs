@@ -15,13 +15,17 @@ internal static class PlantWords
     private const int FewestPlaces = 6;
     private const int MostPlaces = 600;
 
-    /// <summary>"gets 1.9 mol/m²/d (44 µmol/m²/s, ± 21 %), facing up; its band is 6 to 12".</summary>
+    /// <summary>
+    /// "gets 1.9 mol/m²/d (44 µmol/m²/s, ± 21 %), leaves facing up; it lives from 0.7, grows well from 2 and
+    /// bears 8".
+    /// </summary>
     public static string Light(LightFigures light, PlantLight plant)
     {
         string band = plant.Band is { } b
             ? string.Create(
                 CultureInfo.InvariantCulture,
-                $"; its band is {b.Low.Value:0.#} to {b.High.Value:0.#} mol/m²/d"
+                $"; it lives from {plant.Survival.Value:0.0#}, grows well from {b.Low.Value:0.0#} and bears "
+                    + $"{plant.Most!.Value:0.#} mol/m²/d"
             )
             : "";
         return string.Create(
@@ -31,6 +35,13 @@ internal static class PlantWords
         );
     }
 
+    /// <summary>What becomes of a plant that lives with less light than it grows well in.</summary>
+    /// <param name="plant">The plant.</param>
+    public static string InTheDark(PlantLight plant) =>
+        plant.Species.Habit?.Text.Contains("moss", StringComparison.Ordinal) == true
+            ? "It lives, with longer, thinner shoots and bare places."
+            : "It lives and grows slowly, with greener, longer leaves and little color.";
+
     /// <summary>
     /// What would bring a plant up to a daily sum: more lumens, a higher place, another plant.
     /// </summary>
@@ -39,7 +50,7 @@ internal static class PlantWords
     /// <param name="plant">The plant.</param>
     public static string Brighter(DesignNumbers n, LightFigures light, PlantLight plant)
     {
-        double wanted = plant.Band?.Low.Si ?? 0.0;
+        double wanted = plant.Band?.Low.Si ?? plant.Survival.Si;
         double factor = plant.Daily.Value.Si > 0.0 ? wanted / plant.Daily.Value.Si : double.PositiveInfinity;
         var ways = new List<string>();
         if (factor is > 1.0 and <= MostFactor)
@@ -48,7 +59,7 @@ internal static class PlantWords
             ways.Add(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"give {factor:0.0} times the light (about {Math.Ceiling(lumens / 100.0) * 100.0:0} "
+                    $"give {MoreLight.Words(factor)} (about {Math.Ceiling(lumens / 100.0) * 100.0:0} "
                         + $"lm; check "
                         + $"heat and the other plants again)"
                 )

@@ -10,16 +10,6 @@ namespace Litterfall.Judging.People;
 /// <summary>A strength no household bleach has is a slip of the pen, or a stronger product.</summary>
 internal static class BleachLabelOdd
 {
-    public static readonly Rule Rule = new(
-        "bleach-label-odd",
-        Protects.Person,
-        "the label strength of the bleach is outside 3 to 8.25 %",
-        Judge
-    )
-    {
-        Needs = Stage.Quantities,
-    };
-
     private static readonly Figure Weakest = Figure.Given(
         "weakest household bleach",
         0.03,
@@ -33,6 +23,18 @@ internal static class BleachLabelOdd
         Unit.Percent,
         Practice
     );
+
+    public static readonly Rule Rule = new(
+        "bleach-label-odd",
+        Protects.Person,
+        FormattableString.Invariant(
+            $"the label strength of the bleach is outside {Weakest.Value:0.##} to {Strongest.Value:0.##} %"
+        ),
+        Judge
+    )
+    {
+        Needs = Stage.Quantities,
+    };
 
     private static Citation Practice =>
         new("keeper-practice", "recalled: household bleach holds 3 to 8.25 %", Provenance.Recalled);

@@ -1,10 +1,10 @@
 using System.Globalization;
 using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Judging.People;
 
@@ -14,30 +14,26 @@ internal static class NoTripDevice
     public static readonly Rule Rule = new(
         "no-trip-device",
         Protects.Person,
-        "lamps, misting or heating run and no residual-current device is entered, or one that "
-            + "trips above 30 mA",
+        FormattableString.Invariant(
+            $"lamps, misting or heating run and no ground-fault (residual-current) device is entered, or one "
+        )
+            + FormattableString.Invariant($"that trips above {TripLimits.Europe.Value:0} mA; in a design in ")
+            + FormattableString.Invariant($"inches a caution above {TripLimits.UnitedStates.Value:0} mA"),
         Judge
     )
     {
         Needs = Stage.Shape,
         Fix = (_, design) =>
-            DesignFix.From(
-                "a residual-current device of 30 mA",
-                DesignEdits.Set(design.Document, "electrics.trip", "30 mA")
-            ),
+            TripLimits.IsUnitedStates(design.Document.Design)
+                ? DesignFix.From(
+                    "a class A ground-fault device, which trips at 4 to 6 mA",
+                    DesignEdits.Set(design.Document, "electrics.trip", "5 mA")
+                )
+                : DesignFix.From(
+                    "a residual-current device of 30 mA",
+                    DesignEdits.Set(design.Document, "electrics.trip", "30 mA")
+                ),
     };
-
-    private static readonly Figure MostTrip = Figure.Given(
-        "largest trip current",
-        0.03,
-        Unit.Milliampere,
-        new Citation(
-            "iec-60364-4-41",
-            "recalled: additional protection by residual-current devices of 30 mA at most; some "
-                + "codes ask for less",
-            Provenance.Recalled
-        )
-    );
 
     private const string Defer = "The local code and a licensed electrician decide.";
 
@@ -48,34 +44,45 @@ internal static class NoTripDevice
             yield break;
         }
 
+        bool isUnitedStates = TripLimits.IsUnitedStates(n.Design.Design);
+        var most = isUnitedStates ? TripLimits.UnitedStates : TripLimits.Europe;
         if (n.Design.Design.Electrics?.Trip is not { } typed)
         {
             yield return Rule.Found(
                 Severity.Caution,
-                $"{Devices.Listed(n)} run beside water, and no residual-current (ground-fault) "
-                    + $"device is entered.",
-                (null, MostTrip),
-                $"Feed them through a device that trips at 30 mA or less, give every cable a drip "
-                    + $"loop, and write electrics: {{ trip: 30 mA, dripLoops: true }}. {Defer}",
+                $"{Devices.Listed(n)} run beside water, and no ground-fault (residual-current) device is "
+                    + "entered.",
+                (null, most),
+                $"{TripLimits.Feed(isUnitedStates)} Give every cable a drip loop, and enter both. {Defer}",
                 "electrics.trip"
             );
             yield break;
         }
 
         var trip = n.Design.Figure("electrics.trip", "trip current", typed, Unit.Milliampere);
-        if (trip.Si > MostTrip.Si + 1e-9)
+        if (trip.Si <= most.Si + 1e-9)
         {
-            yield return Rule.Found(
-                Severity.Stop,
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"The residual-current device trips at {trip.Value:0.#} mA; above "
-                        + $"{MostTrip.Value:0} mA it does not save a person."
-                ),
-                (trip, MostTrip),
-                $"Take a device of 30 mA or less. {Defer}",
-                "electrics.trip"
-            );
+            yield break;
         }
+
+        bool isFar = trip.Si > TripLimits.Europe.Si + 1e-9;
+        yield return Rule.Found(
+            isFar ? Severity.Stop : Severity.Caution,
+            isFar
+                ? string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The ground-fault device trips at {trip.Value:0.#} mA; above "
+                        + $"{TripLimits.Europe.Value:0} mA it is not made to save a person."
+                )
+                : string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The ground-fault device trips at {trip.Value:0.#} mA. In the US class A devices, "
+                        + $"which trip at {TripLimits.Least:0} to {most.Value:0} mA, protect people; "
+                        + $"{TripLimits.Europe.Value:0} mA is the European class, there used for equipment."
+                ),
+            (trip, isFar ? TripLimits.Europe : most),
+            $"{TripLimits.Feed(isUnitedStates)} {Defer}",
+            "electrics.trip"
+        );
     }
 }

@@ -11,7 +11,9 @@ internal static class StandRatingMissing
     public static readonly Rule Rule = new(
         "stand-rating-missing",
         Protects.Person,
-        "the box at its wettest is over 25 kg and no load of the shelf is entered",
+        FormattableString.Invariant(
+            $"the box at its wettest is over {TwoPersonLift.MostForOne.Value:0} kg and no load of "
+        ) + "the shelf is entered",
         Judge
     )
     {

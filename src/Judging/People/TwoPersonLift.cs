@@ -11,16 +11,6 @@ namespace Litterfall.Judging.People;
 /// <summary>Heavy glass needs two people.</summary>
 internal static class TwoPersonLift
 {
-    public static readonly Rule Rule = new(
-        "two-person-lift",
-        Protects.Person,
-        "the planted box, or the empty box of a kit, is over 25 kg",
-        Judge
-    )
-    {
-        Needs = Stage.Quantities,
-    };
-
     public static readonly Figure MostForOne = Figure.Given(
         "most one person lifts",
         25,
@@ -31,6 +21,18 @@ internal static class TwoPersonLift
             Provenance.Recalled
         )
     );
+
+    public static readonly Rule Rule = new(
+        "two-person-lift",
+        Protects.Person,
+        FormattableString.Invariant(
+            $"the planted box, or the empty box of a kit, is over {MostForOne.Value:0} kg"
+        ),
+        Judge
+    )
+    {
+        Needs = Stage.Quantities,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

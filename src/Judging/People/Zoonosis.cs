@@ -12,7 +12,7 @@ internal static class Zoonosis
     public static readonly Rule Rule = new(
         "zoonosis",
         Protects.Person,
-        "animals live in the box; a caution where children can reach it",
+        "animals live in the box, and children can reach it",
         Judge
     )
     {
@@ -28,24 +28,18 @@ internal static class Zoonosis
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        if (!n.HasAnimals())
+        if (!n.HasAnimals() || n.Design.Design.Room?.Visitors.Contains(Visitor.Children) != true)
         {
             yield break;
         }
 
-        var children = n.Design.Design.Room?.Visitors.Contains(Visitor.Children) == true;
         yield return Rule.Found(
-            children ? Severity.Caution : Severity.Note,
-            children
-                ? "Amphibians and reptiles carry Salmonella, and children can reach this box."
-                : "Amphibians and reptiles carry Salmonella: wash hands after every touch of box or animals.",
+            Severity.Caution,
+            "Amphibians and reptiles can carry Salmonella, and children can reach this box.",
             (null, null),
-            children
-                ? "Lock the box and let hands be washed; ask a physician where children under 5, old "
-                    + "or ill people live."
-                : "Soap and water, no kitchen sink; ask a physician where children under 5, old or "
-                    + "ill people live.",
-            children ? "room.visitors" : "animals",
+            "Lock the box and have hands washed after every touch; ask a physician where children under 5, "
+                + "old or ill people live.",
+            "room.visitors",
             Practice
         );
     }

@@ -39,13 +39,14 @@ internal static class OutgrowsBox
             var climbs =
                 growth is "climbs" or "trails"
                 || plant.Species.RootPlace?.Text is "climber" or "hemiepiphyte";
+            bool isNear = size.Si - room.Si <= ModelError.PlantMeters + 1e-9;
             yield return Rule.Found(
-                climbs ? Severity.Note : Severity.Caution,
+                climbs || isNear ? Severity.Note : Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{plant.Species.Name} grows to {size.Value:0.#} cm; {room.Si * 100:0.#} cm are free "
                         + $"above its foot."
-                ),
+                ) + ModelError.Words(isNear),
                 (size, room),
                 climbs
                     ? "Trim it every 4 to 8 weeks, at most a third at a time."

@@ -36,12 +36,9 @@ internal static class Materials
     }
 
     /// <summary>
-    /// A glass sheet: glass has about 70 GPa, the plastics of lids 2 to 4, so the middle parts them.
+    /// A clear plastic sheet, such as acrylic or polycarbonate: glass has about 70 GPa, the plastics of lids
+    /// 2 to 4, so the middle parts them.
     /// </summary>
-    public static bool IsGlass(CatalogEntry? entry) =>
-        entry is SheetEntry sheet && sheet.YoungsModulus?.Si > 20e9;
-
-    /// <summary>A clear plastic sheet, such as acrylic or polycarbonate.</summary>
     public static bool IsPlastic(CatalogEntry? entry) =>
         entry is SheetEntry sheet && sheet.YoungsModulus?.Si is > 0 and <= 20e9;
 

@@ -213,7 +213,7 @@ public sealed class FirstBuild
                     : 0;
             var miss =
                 Math.Max(0, wanted - there.Humidity)
-                + Math.Max(0, there.Humidity - high)
+                + Math.Max(0, there.Humidity - (high - (FirstBuildPolicy.HumidityBelowHigh * (high - low))))
                 + (there.Dry * FirstBuildPolicy.FogHourAsHumidity)
                 + (fog * FirstBuildPolicy.FogHourAsHumidity);
             if (!found || miss < best.BalanceError)
@@ -335,7 +335,7 @@ public sealed class FirstBuild
                     p.Spot.Number,
                     p.Spot.Name,
                     Low: (1 + FirstBuildPolicy.BandMargin) * p.Band!.Value.Low.Si / p.Daily.Value.Si,
-                    High: (1 - FirstBuildPolicy.BandMargin) * p.Band.Value.High.Si / p.Daily.Value.Si
+                    High: (1 - FirstBuildPolicy.BandMargin) * p.Most!.Si / p.Daily.Value.Si
                 )
             )
             .ToList();

@@ -35,7 +35,7 @@ internal static class FirstBuildPolicy
     /// Width of both vents from wide to narrow, m: a strip of mesh is sold by the centimeter, and below
     /// 3 mm it clogs.
     /// </summary>
-    public static readonly ImmutableArray<double> VentWidths = [0.03, 0.02, 0.015, 0.01, 0.006, 0.003];
+    public static readonly ImmutableArray<double> VentWidths = [0.03, 0.02, 0.015, 0.01, 0.006, 0.003, 0.05];
 
     /// <summary>Share of the front the vents take: the ends are needed to glue or clamp the frame.</summary>
     public const double VentShare = 0.85;
@@ -67,6 +67,11 @@ internal static class FirstBuildPolicy
     /// How far into its band the mean humidity must lie, share of the band: the day dips below it.
     /// </summary>
     public const double HumidityAboveLow = 0.3;
+
+    /// <summary>
+    /// How far from the top of its band it must stay: a month is searched, a year is judged.
+    /// </summary>
+    public const double HumidityBelowHigh = 0.1;
 
     /// <summary>Fog beyond so many hours a day counts against a width of vents, h.</summary>
     public const double BearableFogHours = 4;

@@ -28,7 +28,8 @@ public sealed class DesignFixTests
         "animals: [ { animal: dendrobates-auratus, count: 9 } ]\nwaterCups: 0\n"
             + "lamps: [ { lamp: led-bar-6500k, lumens: 1400, watts: 14, above: 3 cm, on: \"08:00\", off: "
             + "\"16:00\" } ]\n"
-            + "plants: [ { plant: fittonia-albivenis, at: { x: 20 cm, y: 20 cm } } ]\n"
+            + "plants: [ { plant: phalaenopsis-mini, mounted: true, at: { x: 20 cm, y: 20 cm, "
+            + "z: 10 cm } } ]\n"
             + "lid: { material: glass, thickness: 4 mm, gap: 0 mm }",
         new[]
         {

@@ -68,6 +68,9 @@ public sealed record AnimalEntry : CatalogEntry
     /// <summary>What it eats.</summary>
     public CatalogText? Food => Text("food");
 
+    /// <summary>Body temperature it chooses where it can choose, K.</summary>
+    public Figure? Preferred => Number("preferred");
+
     /// <summary>Critical thermal maximum, K.</summary>
     public Figure? CriticalMaximum => Number("ctMax");
 

@@ -89,6 +89,15 @@ public sealed record CrewEntry : CatalogEntry
     /// <summary>Warmth that kills it, K.</summary>
     public Figure? HeatLimit => Number("heatLimit");
 
+    /// <summary>Coolest warmth at which it breeds, K.</summary>
+    public Figure? BreedsFrom => Number("breedsFrom");
+
+    /// <summary>Warmest at which it breeds, K.</summary>
+    public Figure? BreedsTo => Number("breedsTo");
+
+    /// <summary>From here on it lays the fewer eggs the warmer it is, K.</summary>
+    public Figure? BreedsLessFrom => Number("breedsLessFrom");
+
     /// <summary>Warmth from which growth slows, K.</summary>
     public Figure? GrowthFallsFrom => Number("growthFallsFrom");
 

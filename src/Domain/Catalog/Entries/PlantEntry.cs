@@ -14,11 +14,20 @@ public sealed record PlantEntry : CatalogEntry
     /// <summary>How it grows.</summary>
     public CatalogText? Habit => Text("habit");
 
-    /// <summary>Least light of a day, mol/m².</summary>
+    /// <summary>Light of a day below which it slowly dies, mol/m².</summary>
+    public Figure? SurvivalDailyLight => Number("dliSurvival");
+
+    /// <summary>Least light of a day for good growth, mol/m².</summary>
     public Figure? LeastDailyLight => Number("dliLow");
 
-    /// <summary>Largest light of a day, mol/m².</summary>
+    /// <summary>Light of a day from which more adds color rather than growth, mol/m².</summary>
     public Figure? LargestDailyLight => Number("dliHigh");
+
+    /// <summary>Light of a day from which it grows compact and colored, mol/m².</summary>
+    public Figure? LeastColorLight => Number("dliColorLow");
+
+    /// <summary>Most light of a day it bears, mol/m².</summary>
+    public Figure? LargestColorLight => Number("dliColorHigh");
 
     /// <summary>Least light while the lamps burn, mol/(m²·s).</summary>
     public Figure? LeastLight => Number("ppfdLow");
@@ -43,6 +52,9 @@ public sealed record PlantEntry : CatalogEntry
 
     /// <summary>Whether its leaves stand a dip in bleach: hardy or soft.</summary>
     public CatalogText? BleachTolerance => Text("bleachTolerance");
+
+    /// <summary>Its appendix of the convention on trade in endangered species: I, II, III or none.</summary>
+    public CatalogText? Cites => Text("cites");
 
     /// <summary>How fast it grows.</summary>
     public CatalogText? Growth => Text("growth");

@@ -166,7 +166,9 @@ public sealed partial class BuildStepsTests
         Assert.Equal(18, list.TotalWatts!.Value, 1e-9);
         Assert.Equal(["mist pump with its timer"], list.Missing);
         var step = BuildSteps.Of(Built.Inches).SelectMany(g => g.Steps).Single(s => s.Key == "electrics");
-        Assert.Contains(step.Cautions, c => c.Contains("30 mA or less", StringComparison.Ordinal));
+        Assert.Contains(step.Cautions, c =>
+            c.Contains("class A ground-fault device, which trips at 4 to 6 mA", StringComparison.Ordinal)
+        );
         Assert.Contains(step.Cautions, c => c.Contains("licensed electrician", StringComparison.Ordinal));
         Assert.False(ElectricalList.Of(Built.Kits).Any);
     }

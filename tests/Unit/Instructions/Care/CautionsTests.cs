@@ -53,7 +53,9 @@ public sealed class CautionsTests
     public void Plugs_bring_the_warning_of_electricity()
     {
         var caution = Cautions.Of(Built.Inches).Single(c => c.Key == "electricity");
-        Assert.Contains("30 mA or less", caution.Text, StringComparison.Ordinal);
+        // A box in inches: the practice of the United States first, the European class beside it.
+        Assert.Contains("class A ground-fault device", caution.Text, StringComparison.Ordinal);
+        Assert.Contains("30 mA devices are the European", caution.Text, StringComparison.Ordinal);
         Assert.Contains("licensed electrician", caution.Text, StringComparison.Ordinal);
         Assert.Equal(Protects.Person, caution.Protects);
     }

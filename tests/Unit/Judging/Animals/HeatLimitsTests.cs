@@ -66,7 +66,8 @@ public sealed class HeatLimitsTests
     [Theory]
     [InlineData("oophaga-pumilio", 25.0)]
     [InlineData("dendrobates-tinctorius", 28.0)]
-    [InlineData("ranoidea-caerulea", 29.0)]
+    // Preferred temperature 29.3 °C (Tracy and Christian 2005 in Pottier et al. 2022), over its band.
+    [InlineData("ranoidea-caerulea", 29.3)]
     public void The_limit_is_the_lower_of_alarm_and_margin_but_not_under_the_band(
         string key,
         double celsius

@@ -39,14 +39,15 @@ public sealed class AnimalRuleTests
     }
 
     [Theory]
-    // Practice avoids more than 27 °C: 26.1 + 1 against 26 + 1; a month counts as well as held air.
-    [InlineData("room: { temperature: 26.1 C, swing: 1 K }", "room: { temperature: 26 C, swing: 1 K }")]
+    // Practice avoids more than 27 °C: 26.6 + 1 against 26 + 1; a month counts as well as held air. Up to
+    // half a kelvin is within the error, a note.
+    [InlineData("room: { temperature: 26.6 C, swing: 1 K }", "room: { temperature: 26 C, swing: 1 K }")]
     [InlineData(
-        "room: { temperature: 22 C, months: { jul: { temperature: 27.1 C } } }",
+        "room: { temperature: 22 C, months: { jul: { temperature: 27.6 C } } }",
         "room: { temperature: 22 C, months: { jul: { temperature: 27 C } } }"
     )]
     [InlineData(
-        "headspace: { hold: { air: 27.1 C, humidity: 90 %, airChanges: 1 } }",
+        "headspace: { hold: { air: 27.6 C, humidity: 90 %, airChanges: 1 } }",
         "room: { temperature: 30 C }\nheadspace: { hold: { air: 27 C, humidity: 90 %, airChanges: 1 } }"
     )]
     public void TooHot(string trips, string inside) =>
@@ -92,10 +93,10 @@ public sealed class AnimalRuleTests
     // Practice avoids less than 18 °C for auratus; the mourning gecko's night starts at 20, less 2 K.
     [InlineData(
         "dendrobates-auratus",
-        "{ temperature: 18.9 C, swing: 1 K }",
+        "{ temperature: 18.4 C, swing: 1 K }",
         "{ temperature: 19 C, swing: 1 K }"
     )]
-    [InlineData("lepidodactylus-lugubris", "{ temperature: 17.9 C }", "{ temperature: 18 C }")]
+    [InlineData("lepidodactylus-lugubris", "{ temperature: 17.4 C }", "{ temperature: 18 C }")]
     [InlineData(
         "dendrobates-auratus",
         "{ temperature: 22 C, weekend: { temperature: 17 C } }",

@@ -46,20 +46,41 @@ public sealed class CrewRuleTests
         );
 
     [Theory]
-    // No egg of the white springtail hatches at 28 °C (Fountain and Hopkin 2005, second hand); the
-    // tropical one is taken to breed to 33 °C (own working value).
+    // No egg of the white springtail hatches at 28 °C (Fountain and Hopkin 2005, second hand). Isopods breed
+    // from 17.5 to 27.5 °C (McQueen and Carnio 1974, abstract, on another species). The tropical springtail
+    // lays at 27, 30 and 32 °C, the fewer the warmer (Manee et al. 2025, abstract).
     [InlineData(
         "folsomia-candida",
+        Severity.Caution,
         "{ temperature: 27 C, swing: 1 K }",
         "{ temperature: 26.9 C, swing: 1 K }"
     )]
-    [InlineData("coecobrya-type", "{ temperature: 33 C }", "{ temperature: 32.9 C }")]
-    public void TooWarmToBreed(string animal, string trips, string inside) =>
+    [InlineData(
+        "trichorhina-tomentosa",
+        Severity.Caution,
+        "{ temperature: 27.5 C }",
+        "{ temperature: 27.4 C }"
+    )]
+    [InlineData("coecobrya-type", Severity.Note, "{ temperature: 27 C }", "{ temperature: 26.9 C }")]
+    public void TooWarmToBreed(string animal, Severity severity, string trips, string inside) =>
         Trips.Check(
             "crew-too-warm",
-            Severity.Caution,
+            severity,
             Trips.In($"{Crew(animal, 400)}\nroom: {trips}"),
             Trips.In($"{Crew(animal, 400)}\nroom: {inside}")
+        );
+
+    /// <summary>The tropical springtail is taken to stop at 33 °C (own working value).</summary>
+    [Theory]
+    [InlineData("33 C", Severity.Caution)]
+    [InlineData("32.9 C", Severity.Note)]
+    public void The_tropical_springtail_lays_fewer_and_then_none(string warm, Severity severity) =>
+        Assert.Equal(
+            severity,
+            Trips
+                .In($"{Crew("coecobrya-type", 400)}\nroom: {{ temperature: {warm} }}")
+                .Finding("crew-too-warm")!
+                .Severity
         );
 
     [Fact]

@@ -1,5 +1,7 @@
 using System.Globalization;
 using Litterfall.Domain.Findings;
+using Litterfall.Instructions.Care;
+using Litterfall.Judging;
 using Xunit;
 
 namespace Litterfall.UnitTests.Judging.Rules;
@@ -30,6 +32,43 @@ public sealed class PeopleRuleTests
         {
             Assert.Contains("licensed electrician", finding.Fix, StringComparison.Ordinal);
         }
+    }
+
+    /// <summary>
+    /// UL 943, from memory: class A trips at 4 to 6 mA. Told to a reader whose box is in inches; the European
+    /// class is named beside it, and the other way round.
+    /// </summary>
+    [Theory]
+    [InlineData("18 in", "5 mA", null)]
+    [InlineData("18 in", "6 mA", null)]
+    [InlineData("18 in", "6.1 mA", Severity.Caution)]
+    [InlineData("18 in", "30 mA", Severity.Caution)]
+    [InlineData("18 in", "31 mA", Severity.Stop)]
+    [InlineData("18 in", "", Severity.Caution)]
+    [InlineData("45 cm", "", Severity.Caution)]
+    [InlineData("45 cm", "30 mA", null)]
+    public void Trip_devices_by_region(string edge, string trip, Severity? severity)
+    {
+        string box = RuleCheck.Cube.Replace("length: 45 cm", $"length: {edge}", StringComparison.Ordinal);
+        string electrics = trip.Length == 0 ? "" : $"electrics: {{ trip: {trip}, dripLoops: true }}";
+        var finding = RuleCheck.Pose(Lamp + electrics, RuleCheck.Floor, box).Finding("no-trip-device");
+        Assert.Equal(severity, finding?.Severity);
+        if (finding is null)
+        {
+            return;
+        }
+
+        bool isUnitedStates = edge.EndsWith("in", StringComparison.Ordinal);
+        Assert.StartsWith(
+            isUnitedStates
+                ? "Feed every part through a class A"
+                : "Feed every part through a residual-current",
+            finding.Fix,
+            StringComparison.Ordinal
+        );
+        Assert.Contains("4 to 6 mA", finding.Fix, StringComparison.Ordinal);
+        Assert.Contains("30 mA", finding.Fix, StringComparison.Ordinal);
+        Assert.EndsWith("licensed electrician decide.", finding.Fix, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -63,18 +102,6 @@ public sealed class PeopleRuleTests
     // Becker and Gratwicke 2017, abstract: 0.12 % in 30 s. A twentieth of 2.3 % is 0.115, of 2.4 % 0.12.
     [InlineData("dip-too-weak", Severity.Caution, "hygiene: { bleach: 2.3 % }", "hygiene: { bleach: 2.4 % }")]
     [InlineData("bleach-in-use", Severity.Note, "hygiene: { bleach: 6 % }", "")]
-    [InlineData("glass-edges", Severity.Note, "lid: { material: glass, thickness: 4 mm }", "")]
-    [InlineData(
-        "glass-edges",
-        Severity.Note,
-        "lid: { material: glass, thickness: 4 mm }",
-        "lid: { material: acrylic-sheet, thickness: 4 mm }"
-    )]
-    [InlineData("never-release", Severity.Note, "FROGS", "")]
-    [InlineData("never-release", Severity.Note, "crew: [ { animal: folsomia-candida, count: 100 } ]", "")]
-    [InlineData("never-release", Severity.Note, "drain: { kind: siphon }", "")]
-    [InlineData("zoonosis", Severity.Note, "FROGS", "")]
-    [InlineData("zoonosis", Severity.Note, "ratedFor: [ { animal: ranitomeya-imitator, count: 2 } ]", "")]
     [InlineData(
         "zoonosis",
         Severity.Caution,
@@ -84,18 +111,20 @@ public sealed class PeopleRuleTests
     public void People(string slug, Severity severity, string trips, string inside) =>
         RuleCheck.Check(slug, severity, RuleCheck.Pose(trips), RuleCheck.Pose(inside));
 
-    [Fact]
-    public void Grown_visitors_leave_it_a_note() =>
-        RuleCheck.Trips("zoonosis", Severity.Note, RuleCheck.Pose("room: { visitors: [ adults ] }\nFROGS"));
-
-    [Fact]
-    public void Panes_cut_for_the_build_have_sharp_edges() =>
-        RuleCheck.Check(
-            "glass-edges",
-            Severity.Note,
-            RuleCheck.Pose("", box: RuleCheck.Cube.Insert(RuleCheck.Cube.Length - 1, ", panes: cut ")),
-            RuleCheck.Pose("", box: RuleCheck.Cube.Insert(RuleCheck.Cube.Length - 1, ", panes: bought "))
-        );
+    /// <summary>What every box is told stands on the paper of cautions, not among the findings.</summary>
+    [Theory]
+    [InlineData("room: { visitors: [ adults ] }\nFROGS")]
+    [InlineData("FROGS\nlid: { material: glass, thickness: 4 mm }\ndrain: { kind: siphon }")]
+    public void Standing_advice_is_a_caution_and_no_finding(string more)
+    {
+        var design = RuleCheck.Pose(more);
+        Assert.Null(design.Finding("zoonosis"));
+        Assert.DoesNotContain(RuleBook.All, rule => rule.Slug is "never-release" or "glass-edges");
+        var cautions = Cautions.Of(design.Numbers).ToDictionary(c => c.Key);
+        Assert.Contains("Wash hands", cautions["germs"].Text, StringComparison.Ordinal);
+        Assert.Contains("Seam all edges", cautions["glass"].Text, StringComparison.Ordinal);
+        Assert.Contains("outdoors", cautions["release"].Text, StringComparison.Ordinal);
+    }
 
     [Theory]
     // 0.0012 × 10 L ÷ 0.02 = 0.6 L of a bleach of 2 %; a twentieth of 2.4 % is the dose.
