@@ -139,7 +139,7 @@ public sealed class Simulation
             var control = ReferenceEquals(part, lastPart)
                 ? setup.Control with
                 {
-                    FirstStepSeconds = Math.Max(setup.Control.FirstStepSeconds, 0.5 * nextStepSeconds),
+                    FirstStepSeconds = Math.Max(setup.Control.FirstStepSeconds, nextStepSeconds),
                 }
                 : setup.Control;
             var span = setup.Air.Advance(before, drive, end, control, cancel);
