@@ -7,7 +7,7 @@ namespace Litterfall.Physics.Air;
 /// its film and what lies behind it. The one right-hand side of the program. Surfaces are linear in the
 /// changes of the air, the vapor and the radiant node, so that each of Newton's passes is a 3 × 3 system.
 /// </summary>
-internal sealed class HeadspaceEquations
+public sealed class HeadspaceEquations
 {
     private const int MostPasses = 60;
     private const int FreePasses = 12;
@@ -23,6 +23,8 @@ internal sealed class HeadspaceEquations
     // Coefficients go with the fourth root of differences of about a kelvin: a hundredth moves them by 0.3 %.
     private const double CoefficientKelvin = 0.02;
     private const double KelvinPerRatio = 182.0;
+    private const double FlowKelvin = 1e-3;
+    private const double ThinShare = 1e-6;
     private const double ThirstShare = 0.01;
     private readonly HeadspaceShape shape;
     private readonly ExchangeLaws laws;
@@ -33,6 +35,8 @@ internal sealed class HeadspaceEquations
     private double vapor;
     private double radiant;
     private double dryFlow;
+    private double flowByKelvin;
+    private double flowByVapor;
     private double fog;
     private double fogByVapor;
     private double fogByAir;
@@ -41,7 +45,7 @@ internal sealed class HeadspaceEquations
     private bool isSwitching;
     private RoomPoint room;
 
-    public HeadspaceEquations(HeadspaceShape shape, ExchangeLaws laws, HeadspaceArrays now)
+    internal HeadspaceEquations(HeadspaceShape shape, ExchangeLaws laws, HeadspaceArrays now)
     {
         this.shape = shape;
         this.laws = laws;
@@ -75,9 +79,10 @@ internal sealed class HeadspaceEquations
     /// <param name="atSeconds">Time of its end, s.</param>
     /// <param name="seconds">Its own time, s.</param>
     /// <returns>False when it did not come out.</returns>
-    public bool TrySolve(HeadspaceStage stage, double atSeconds, double seconds)
+    public static int Passes, Coefs, Solves;
+    internal bool TrySolve(HeadspaceStage stage, double atSeconds, double seconds)
     {
-        at = stage;
+        Solves++; at = stage;
         room = drive.Room(atSeconds);
         air = stage.AirCelsius;
         vapor = Math.Max(stage.HumidityRatio, 1e-9);
@@ -91,11 +96,11 @@ internal sealed class HeadspaceEquations
             bool isMoved = pass > 0 && pass < MostCoefficients && change > CoefficientKelvin;
             if (pass == 0 || isMoved)
             {
-                Coefficients();
+                Coefs++; Coefficients();
             }
 
             double share = pass < FreePasses ? 1.0 : 0.5;
-            var (kelvin, ratio) = Pass(seconds, share);
+            Passes++; var (kelvin, ratio) = Pass(seconds, share);
             if (!double.IsFinite(kelvin) || !double.IsFinite(ratio))
             {
                 return false;
@@ -144,7 +149,19 @@ internal sealed class HeadspaceEquations
             one.Transfer = laws.MassTransfer(i, convection);
         }
 
+        Flow();
+    }
+
+    /// <summary>
+    /// Air exchanged and how it goes with the air of the box: by the virtual temperature, which damp air
+    /// raises by 0.608 T w.
+    /// </summary>
+    private void Flow()
+    {
         dryFlow = laws.AirFlow(new RoomPoint(air, vapor), room, drive);
+        double near = laws.AirFlow(new RoomPoint(air + FlowKelvin, vapor), room, drive);
+        flowByKelvin = (near - dryFlow) / FlowKelvin;
+        flowByVapor = flowByKelvin * KelvinPerRatio;
     }
 
     /// <summary>Temperature of each node behind as e + f × that of the node before it.</summary>
@@ -210,18 +227,19 @@ internal sealed class HeadspaceEquations
         double airHeat =
             mass
             * (MoistAir.DryAirHeatCapacity + (at.Known.HumidityRatio * MoistAir.VaporHeatCapacity));
-        double ventHeat =
-            dryFlow * (MoistAir.DryAirHeatCapacity + (room.HumidityRatio * MoistAir.VaporHeatCapacity));
+        double carried = MoistAir.DryAirHeatCapacity + (room.HumidityRatio * MoistAir.VaporHeatCapacity);
+        double ventHeat = dryFlow * carried;
+        double warmer = carried * (room.Celsius - air);
+        double damper = room.HumidityRatio - vapor;
         var system = new HeadspaceCoupling
         {
-            AirAir = airHeat + ventHeat,
+            AirAir = airHeat + ventHeat - (warmer * flowByKelvin),
+            AirVapor = -warmer * flowByVapor,
             AirRight =
-                (airHeat * (at.Known.Celsius - air))
-                + (ventHeat * (room.Celsius - air))
-                + drive.AirWatts,
-            VaporVapor = mass + dryFlow,
-            VaporRight =
-                (mass * (at.Known.HumidityRatio - vapor)) + (dryFlow * (room.HumidityRatio - vapor)),
+                (airHeat * (at.Known.Celsius - air)) + (dryFlow * warmer) + drive.AirWatts,
+            VaporAir = -damper * flowByKelvin,
+            VaporVapor = mass + dryFlow - (damper * flowByVapor),
+            VaporRight = (mass * (at.Known.HumidityRatio - vapor)) + (dryFlow * damper),
         };
         if (drive.FogKilogramsPerSecond > 0.0)
         {
@@ -292,6 +310,7 @@ internal sealed class HeadspaceEquations
         }
 
         fog += (fogByVapor * vapor1) + (fogByAir * air1);
+        dryFlow = Math.Max(0.0, dryFlow + (flowByKelvin * air1) + (flowByVapor * vapor1));
         return (air1, vapor1, radiant1);
     }
 
@@ -395,35 +414,44 @@ internal sealed class HeadspaceEquations
     )
     {
         double there = one.KnownFilm + (seconds * one.Mist);
+        double wet = 0.0;
+        double answer = 0.0;
         if (there <= 0.0)
         {
             one.Film = 0.0;
             return (0.0, 0.0);
         }
 
-        double film = Math.Min(one.Film, there);
         double loss = seconds * fullKilogramsPerSecond;
         double run = seconds / one.DripSeconds;
         double per = 1.0 / one.WetKilograms;
-        double wet = 0.0;
-        double answer = 0.0;
+        if (there * per < ThinShare)
+        {
+            // So thin that 1 − exp(−x) is x: the equation is linear.
+            answer = 1.0 / (1.0 + (loss * per));
+            one.Film = there * answer;
+            return (one.Film * per, answer);
+        }
+
+        double film = Math.Min(one.Film, there);
         for (int k = 0; k < 30; k++)
         {
             double bare = Math.Exp(-film * per);
             bool isDripping = film > one.DripAbove;
-            wet = 1.0 - bare;
-            double miss = film + (loss * wet) - there + (isDripping ? run * (film - one.DripAbove) : 0.0);
+            double miss =
+                film + (loss * (1.0 - bare)) - there + (isDripping ? run * (film - one.DripAbove) : 0.0);
             double runSlope = 1.0 + (isDripping ? run : 0.0);
             double slope = runSlope + (loss * bare * per);
+            double change = Math.Max(-film, -miss / slope);
             answer = runSlope / slope;
-            double next = Math.Max(0.0, film - (miss / slope));
-            double change = Math.Abs(next - film) * per;
-            if (change <= 1e-13 * (1.0 + (next * per)))
+            film += change;
+
+            // One more pass would change it by the square of this one.
+            wet = 1.0 - (bare * (1.0 - (change * per)));
+            if (Math.Abs(change * per) <= ThinShare)
             {
                 break;
             }
-
-            film = next;
         }
 
         one.Film = film;
