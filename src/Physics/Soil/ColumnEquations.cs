@@ -39,16 +39,17 @@ internal sealed class ColumnEquations
         this.arrays = arrays;
         surface = new SurfaceTerms(boundaries.Top);
         foot = new LowerBoundaryTerms(boundaries.Foot, columns);
-        elementMeters = columns.ElementMeters.ToArray();
-        elementTable = columns.ElementTable.ToArray();
-        tables = columns.Tables.ToArray();
-        isSteep = [.. elementTable.Select(t => tables[t].IsSteep)];
-        rootShare = columns.RootShare.ToArray();
-        areaShare = columns.AreaShare.ToArray();
+        var geometry = columns.Geometry;
+        elementMeters = geometry.ElementMeters;
+        elementTable = geometry.ElementTable;
+        tables = geometry.Tables;
+        isSteep = geometry.IsSteepElement;
+        rootShare = geometry.RootShare;
+        areaShare = geometry.AreaShare;
         frozenConductivity = new double[elementMeters.Length];
         gravity = columns.HasGravity ? 1.0 : 0.0;
-        stress = [.. columns.Profiles.Select(p => p.Roots?.Heads ?? default)];
-        HasRoots = [.. columns.Profiles.Select(p => p.Roots is not null)];
+        stress = geometry.Stress;
+        HasRoots = geometry.HasRoots;
     }
 
     private bool[] HasRoots { get; }
@@ -236,9 +237,10 @@ internal sealed class ColumnEquations
             }
             else if (d < 0.0)
             {
-                var carried = IsCareful || isSteep[e]
-                    ? (Value: a.Conductivity, SlopeA: a.ConductivitySlope, SlopeB: 0.0)
-                    : Carried(a, b, -d, perMeter);
+                var carried =
+                    IsCareful || isSteep[e]
+                        ? (Value: a.Conductivity, SlopeA: a.ConductivitySlope, SlopeB: 0.0)
+                        : Carried(a, b, -d, perMeter);
                 q = ((a.FluxPotential - b.FluxPotential) * perMeter) + (gravity * carried.Value);
                 slopeA = (a.Conductivity * perMeter) + (gravity * carried.SlopeA);
                 slopeB = (gravity * carried.SlopeB) - (b.Conductivity * perMeter);
@@ -297,8 +299,11 @@ internal sealed class ColumnEquations
         double share = least / above;
         double shareA = share * ((1.0 / fall) - (meanA / above));
         double shareB =
-            ((b.ConductivitySlope * fall * perMeter) - (b.Conductivity * perMeter)
-                - (share * (meanB - b.ConductivitySlope))) / above;
+            (
+                (b.ConductivitySlope * fall * perMeter)
+                - (b.Conductivity * perMeter)
+                - (share * (meanB - b.ConductivitySlope))
+            ) / above;
         return (
             a.Conductivity - (share * less),
             a.ConductivitySlope - (shareA * less) - (share * (a.ConductivitySlope - meanA)),

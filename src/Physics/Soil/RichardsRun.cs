@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 
 namespace Litterfall.Physics.Soil;
 
@@ -64,10 +65,19 @@ internal sealed class RichardsRun
 
     public ColumnTotals Totals { get; private set; } = new();
 
-    public ColumnState State() => new(time, ImmutableArray.Create(arrays.Head), equations.StoreMeters)
+    public ColumnState State() =>
+        new(time, ImmutableArray.Create(arrays.Head), equations.StoreMeters) { OwedMeters = Owed() };
+
+    private ImmutableArray<double> Owed()
     {
-        OwedMeters = [.. arrays.Owed.Zip(arrays.Given, (owed, given) => owed + given)],
-    };
+        var owed = new double[arrays.Owed.Length];
+        for (int i = 0; i < owed.Length; i++)
+        {
+            owed[i] = arrays.Owed[i] + arrays.Given[i];
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(owed);
+    }
 
     /// <summary>What an earlier run missed enters the first step as it would have there.</summary>
     private void TakeOver(ImmutableArray<double> owed)
@@ -156,7 +166,7 @@ internal sealed class RichardsRun
     private bool TryStep(in SurfaceForcing forcing, ref double seconds)
     {
         Array.Copy(arrays.Head, arrays.OldHead, arrays.Head.Length);
-        for (int failures = 0; ;)
+        for (int failures = 0; ; )
         {
             bool isFrozen = (failures + (frozenSteps > 0 ? 2 : 0)) % 3 == 2;
             equations.Freeze(isFrozen);
