@@ -53,7 +53,7 @@ public sealed class DesignStages
         earlier = earlier?.Setup.Cancel.IsCancellationRequested == true ? null : earlier;
         Setup = new BoxSetup(design, earlier?.Setup) { Cancel = cancel };
         var known = bent = earlier?.bent ?? new BentPanes();
-        weights = new(() => Weights.Of(design, Box, Layers));
+        weights = new(() => Weights.Of(design, Box, Layers, LidMass.Of(design, Box, Cuts)));
         shelf = new(() => ShelfLoad.Of(design, Box, Weights));
         cuts = new(() => CutList.Of(design, Box));
         sealants = new(() => Sealants.Of(design, Box));

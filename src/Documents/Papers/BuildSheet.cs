@@ -294,6 +294,15 @@ internal sealed class BuildSheet
         if (!DrainMark.IsDrawnOff(job.Numbers.Design.Design))
         {
             table.Row("drain", "leaves", "by the outlet, on its own");
+            if (water.Balance.Outlet is { } outlet)
+            {
+                table.Row(
+                    "drain",
+                    "into a bottle",
+                    $"{NumberText.Milliliters(outlet.PerDay)} a day; {NumberText.Liters(outlet.Bottle)} fill "
+                        + $"in {Days(outlet.FillsIn)} days{Between(outlet.FillsInLow, outlet.FillsInHigh)}"
+                );
+            }
         }
         else if (water is { FirstDrain: { } first, Balance.DrainEvery: { } every })
         {

@@ -34,6 +34,8 @@ public static class ClimateReport
         rows.Add(("vapourDeficitKPaMax", new ReportNumber(climate.DeficitMax, Unit.Kilopascal)));
         rows.Add(("dewMarginKMin", new ReportNumber(climate.DewMargin, Unit.Kelvin)));
         rows.Add(("fogHoursPerDay", Panes(climate.Fog)));
+        rows.Add(("fogHoursPerDayLow", Ends(climate, p => p.Low)));
+        rows.Add(("fogHoursPerDayHigh", Ends(climate, p => p.High)));
         rows.Add(("wetHoursPerDay", Panes(climate.Wet)));
         AddFog(rows, climate);
         rows.Add(
@@ -116,6 +118,13 @@ public static class ClimateReport
         rows.Add((key + "Low", Maybe(number.Low, unit, Held)));
         rows.Add((key + "High", Maybe(number.High, unit, Held)));
     }
+
+    private static ReportNode Ends(ClimateFigures climate, Func<Banded, Figure?> end) =>
+        climate.FogBand.IsEmpty
+            ? new ReportAbsent(Held)
+            : ReportObject.Of([
+                .. climate.FogBand.Select(p => (p.Pane, Maybe(end(p.Hours), Unit.Hour, Held))),
+            ]);
 
     private static ReportNode Panes(ImmutableArray<(string Pane, Figure Hours)> panes) =>
         ReportObject.Of([.. panes.Select(p => (p.Pane, (ReportNode)new ReportNumber(p.Hours, Unit.Hour)))]);

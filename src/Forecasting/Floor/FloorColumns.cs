@@ -106,7 +106,8 @@ public sealed record FloorColumns
             return null;
         }
 
-        var area = drainage is { Area.Si: > 0 } ? drainage.Area.Si : soil.Area.Si;
+        var hasWater = design.Design is { Basins.Count: > 0 } or { WaterArea.Si: > 0 };
+        var area = drainage is { Area.Si: > 0 } && !hasWater ? drainage.Area.Si : soil.Area.Si;
         if (area <= 0)
         {
             return null;
@@ -172,8 +173,17 @@ public sealed record FloorColumns
             .Single((0, 1), with.OpenAlpha.UseSi(), with.OpenN.Use(), with.OpenConductivity.UseSi())
             .Parameters;
 
+    /// <summary>
+    /// Volume of a layer over that of its depth on the ground. The drainage layer runs on under basins, so
+    /// that each square meter of ground has more of it than lies under it: the level rises as much slower.
+    /// </summary>
     private static double OpenShare(FloorLayer layer, double area) =>
-        layer.Depth.Si > 0 ? Math.Clamp(layer.Finished.Si / (area * layer.Depth.Si), 0.01, 1) : 1;
+        layer.Depth.Si > 0
+            ? Math.Clamp(layer.Finished.Si / (area * layer.Depth.Si), 0.01, Math.Max(1, MostOf(layer, area)))
+            : 1;
+
+    private static double MostOf(FloorLayer layer, double area) =>
+        layer.Kind == LayerKind.Drainage ? layer.Area.Si / area : 1;
 
     private static VanGenuchtenParameters Scaled(VanGenuchtenParameters curve, double share) =>
         curve with

@@ -4,6 +4,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Life;
+using Litterfall.Physics.Light;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
 
@@ -12,8 +13,7 @@ namespace Litterfall.Instructions.Care;
 /// <summary>The care that comes back: level, glass, lamps, leaves, trimming, crew, layers.</summary>
 internal static class CareRounds
 {
-    /// <summary>A fifth of the light is lost at two thirds of the time to three tenths.</summary>
-    private const double LostFifth = 2.0 / 3.0;
+    private const double FourFifths = 0.8;
 
     public static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting) =>
         [
@@ -84,14 +84,33 @@ internal static class CareRounds
                 CareIntervals.LevelCheck(numbers.Design),
                 (
                     "Read the water level",
-                    $"Read the level in the dip tube and write it down. Drain when it reaches "
-                        + $"{NumberText.Whole(mark)} mm over the base."
+                    DrainMark.IsDrawnOff(numbers.Design.Design)
+                        ? "Read the level in the dip tube and write it down. Drain when it reaches "
+                            + $"{NumberText.Whole(mark)} mm over the base."
+                        : "Read the level in the dip tube and write it down. It should not pass "
+                            + $"{NumberText.Whole(mark)} mm over the base: if it does, the outlet is blocked."
                 ),
                 "drain"
             );
             if (FirstDrain(numbers, planting, mark) is { } drain)
             {
                 yield return drain;
+            }
+
+            if (numbers.Water.Balance.Outlet is { } outlet)
+            {
+                yield return Round(
+                    "outlet-bottle",
+                    planting,
+                    outlet.FillsInLow ?? outlet.FillsIn,
+                    (
+                        "Empty the bottle at the outlet",
+                        $"About {NumberText.Milliliters(outlet.PerDay)} a day run out by themselves. Empty the "
+                            + $"bottle of {NumberText.Liters(outlet.Bottle)} before it is full, and see that "
+                            + "the outlet is open."
+                    ),
+                    "drain"
+                );
             }
         }
     }
@@ -190,14 +209,19 @@ internal static class CareRounds
     }
 
     /// <summary>
-    /// Time until the first lamp gives four fifths of its light, straight to seven tenths at the end of its
-    /// life; null where no life is known.
+    /// Time until the first lamp gives four fifths of its light, by the law of the light forecast; null where
+    /// no life is known.
     /// </summary>
     private static Figure? Aged(DesignNumbers numbers)
     {
         var lamps = numbers
             .Light?.Lamps.Where(l => l is { LifeHours: > 0, OnSeconds: > 0 })
-            .Select(l => (l.Name, Days: LostFifth * l.LifeHours!.Value * 3600.0 / l.OnSeconds))
+            .Select(l =>
+                (
+                    l.Name,
+                    Days: DailyLight.HoursTo(FourFifths, l.LifeHours!.Value) * 3600.0 / l.OnSeconds
+                )
+            )
             .ToArray();
         if (lamps is not { Length: > 0 })
         {
@@ -207,7 +231,9 @@ internal static class CareRounds
         var (name, days) = lamps.MinBy(l => l.Days);
         return Figure
             .Computed(
-                $"two thirds of the hours to seven tenths of its light ÷ hours a day, {name}",
+                FormattableString.Invariant(
+                    $"ln {FourFifths:0.#} ÷ ln 0.7 × hours to seven tenths of its light ÷ hours a day, {name}"
+                ),
                 Unit.Day.ToSiValue(Math.Floor(days)),
                 Unit.Day.Dimension
             )

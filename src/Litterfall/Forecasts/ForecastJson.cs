@@ -83,6 +83,17 @@ internal static class ForecastJson
             }
         }
 
+        if (forecast.HeldFog is { } fogs)
+        {
+            Panes(json, "fogByPane", forecast, (h, _) => fogs(h.RoomCelsius) ? 1 : 0);
+        }
+
+        if (forecast.Run.Surfaces.OpenWater is not null)
+        {
+            Numbers(json, "toppedUpMl", forecast, h => h.ToppedUpKilograms * 1000);
+            Numbers(json, "basinEvaporatedMl", forecast, h => h.OpenWaterKilograms * 1000);
+        }
+
         json.WriteStartArray("depthMm");
         foreach (var depth in forecast.DepthMeters)
         {
@@ -146,10 +157,12 @@ internal static class ForecastJson
             {
                 ("misted", water.Misted),
                 ("fogged", water.Fogged),
+                ("toppedUp", water.ToppedUp),
                 ("vented", water.Vented),
                 ("drained", water.Drained),
                 ("runOff", water.RunOff),
                 ("floorGained", water.Floor),
+                ("basinsGained", water.Basins),
                 ("litterGained", water.Litter),
                 ("filmsGained", water.Films),
                 ("leavesGained", water.Leaves),
