@@ -58,12 +58,7 @@ public sealed class DesignStages
         cuts = new(() => CutList.Of(design, Box));
         sealants = new(() => Sealants.Of(design, Box));
         packs = new(() => GoodsCost.Packs(design, Layers));
-        panes = new(() =>
-            [
-                .. GlassCheck.Of(design, Box, Layers, known),
-                .. HeldPanes.Of(design, Box),
-            ]
-        );
+        panes = new(() => [.. GlassCheck.Of(design, Box, Layers, known), .. HeldPanes.Of(design, Box)]);
         stocking = new(() => StockingTable.Of(design, Box));
         floats = new(() => FloatCheck.Of(Layers));
         dip = new(() => PlantDip.Of(design));

@@ -21,7 +21,13 @@ internal static class WaterText
         var table = new TextTable("", "", "");
         Add(table, "misted", balance.Misted, Unit.Milliliter, Misted(water));
         table.Add("vented", Of(balance.Vented, Unit.Milliliter), Air(balance));
-        Add(table, "filled up in basins", balance.Basins?.ToppedUp.Value, Unit.Milliliter, "mL a day, by hand");
+        Add(
+            table,
+            "filled up in basins",
+            balance.Basins?.ToppedUp.Value,
+            Unit.Milliliter,
+            "mL a day, by hand"
+        );
         Add(table, "gained by the floor", balance.Gain, Unit.Milliliter, "mL a day");
         Add(table, "reservoir", balance.PerLevel, Unit.LiterPerCentimeter, "L per cm of level");
         Add(table, "usable", balance.Usable, Unit.Liter, "L up to 1 cm below the barrier");

@@ -31,7 +31,9 @@ internal static class BasinChecks
         {
             yield return (
                 "basins",
-                FormattableString.Invariant($"the basins cover {100 * area / (length * depth):0} % of the floor"),
+                FormattableString.Invariant(
+                    $"the basins cover {100 * area / (length * depth):0} % of the floor"
+                ),
                 "at most 90 % of it"
             );
         }
@@ -65,12 +67,14 @@ internal static class BasinChecks
         }
         else if (
             basin.At is { } at
-            && (
-                Sticks(at.X.Si, basin.Length.Si, box.Length) || Sticks(at.Y.Si, basin.Width.Si, box.Depth)
-            )
+            && (Sticks(at.X.Si, basin.Length.Si, box.Length) || Sticks(at.Y.Si, basin.Width.Si, box.Depth))
         )
         {
-            yield return ($"{path}.at", "the basin runs through a wall", "its middle, so far inside that it fits");
+            yield return (
+                $"{path}.at",
+                "the basin runs through a wall",
+                "its middle, so far inside that it fits"
+            );
         }
 
         var floor = FloorMeters(design.Floor);
@@ -80,7 +84,7 @@ internal static class BasinChecks
             yield return (
                 $"{path}.depth",
                 FormattableString.Invariant(
-                    $"water and edge are {100 * needs:0.#} cm, soil and drainage together {100 * floor:0.#} cm"
+                    $"water and edge are {100 * needs:0.#} cm, soil and drainage {100 * floor:0.#} cm"
                 ),
                 "a basin that stands in the floor, its edge level with the soil"
             );

@@ -37,8 +37,8 @@ public sealed record RoomLog(ImmutableArray<RoomReading> Readings)
 
     /// <summary>
     /// What a keeper should know of it before trusting it, each a clause: too short, gaps, a value that
-    /// stands still, humidity as a share, lines twice, lines without a value. The limits of six, twelve and 24 hours are own
-    /// choices: a
+    /// stands still, humidity as a share, lines twice, lines without a value. The limits of six, twelve and
+    /// 24 hours are own choices: a
     /// room's day is followed by hourly values, and no room holds one humidity for half a day.
     /// </summary>
     public IEnumerable<string> Oddities()

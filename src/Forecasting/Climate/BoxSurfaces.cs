@@ -186,7 +186,7 @@ public sealed record BoxSurfaces
             meters / Usual.GlassConductivity.UseSi()
         );
 
-    /// <summary>A part of the floor that water comes out of, over its layers, warm through the shelf.</summary>
+    /// <summary>A part of the floor that gives water, over its layers and the shelf.</summary>
     private HeadspaceSurface Level(
         string name,
         List<(double Heat, double Resistance)> nodes,

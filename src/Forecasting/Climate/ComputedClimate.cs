@@ -129,11 +129,7 @@ internal sealed class ComputedClimate(BoxClimate climate, ImmutableArray<Figure>
                 (p, i) =>
                     (
                         p.Pane,
-                        Of(
-                            $"dew on the {p.Pane} a day",
-                            Unit.Hour,
-                            d => Unit.Hour.ToSiValue(d.Fog[i].Hours)
-                        )
+                        Of($"dew on the {p.Pane} a day", Unit.Hour, d => Unit.Hour.ToSiValue(d.Fog[i].Hours))
                     )
             ),
         ];

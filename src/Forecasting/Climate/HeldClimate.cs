@@ -105,15 +105,14 @@ internal sealed class HeldClimate
                 Unit.Percent,
                 "saturation pressure at the inner face ÷ at the air of the box, in the coolest hour"
             ),
-            ClearsAboveRoom =
-                pane.FogsBelowRoom(celsius, humidity) is >= ColdestRoomCelsius and var clears
-                    ? One(
-                        "room temperature above which the panes clear",
-                        clears + Constants.ZeroCelsiusKelvin,
-                        Unit.Celsius,
-                        "room at which the inner face stands at the dew point"
-                    )
-                    : null,
+            ClearsAboveRoom = pane.FogsBelowRoom(celsius, humidity) is >= ColdestRoomCelsius and var clears
+                ? One(
+                    "room temperature above which the panes clear",
+                    clears + Constants.ZeroCelsiusKelvin,
+                    Unit.Celsius,
+                    "room at which the inner face stands at the dew point"
+                )
+                : null,
         };
 
     /// <summary>No room of people is colder: panes that fog only below it never do.</summary>

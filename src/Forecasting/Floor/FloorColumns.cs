@@ -106,8 +106,7 @@ public sealed record FloorColumns
             return null;
         }
 
-        var hasWater = design.Design is { Basins.Count: > 0 } or { WaterArea.Si: > 0 };
-        var area = drainage is { Area.Si: > 0 } && !hasWater ? drainage.Area.Si : soil.Area.Si;
+        var area = Area(design, drainage, soil);
         if (area <= 0)
         {
             return null;
@@ -140,6 +139,12 @@ public sealed record FloorColumns
             ],
         };
     }
+
+    /// <summary>Ground that the columns stand for: with basins, that of the soil beside them.</summary>
+    private static double Area(CheckedDesign design, FloorLayer? drainage, FloorLayer soil) =>
+        drainage is { Area.Si: > 0 } && design.Design is { Basins.Count: 0, WaterArea: null or { Si: <= 0 } }
+            ? drainage.Area.Si
+            : soil.Area.Si;
 
     private readonly record struct Zone(SoilZones Place, double Share, double SoilMeters, double MossMeters);
 
@@ -190,6 +195,7 @@ public sealed record FloorColumns
         {
             ThetaR = curve.ThetaR * share,
             ThetaS = curve.ThetaS * share,
+            WidthRatio = Math.Max(1, share),
         };
 
     private static List<Zone> Split(ImmutableArray<SoilZones> soil, double cover, double mossMeters)

@@ -116,11 +116,7 @@ internal sealed class FloorCourse
         return Told(
             new Course(from, because, ready)
             {
-                ReadyBand = Band(
-                    ready.Day,
-                    Ready(hardy, appetite).Day,
-                    Ready(frail, appetite).Day
-                ),
+                ReadyBand = Band(ready.Day, Ready(hardy, appetite).Day, Ready(frail, appetite).Day),
                 Then = [.. new[] { hardy, frail }.Where(d => d.Count > first).Select(d => d[first])],
                 Appetite = appetite,
                 Low = low,
@@ -190,11 +186,8 @@ internal sealed class FloorCourse
                 Unit.One,
                 c.Appetite / (each > 0.0 ? each : setup.Rates.Frogs.SpringtailJoules)
             ),
-            Bearable = Counted(
-                "springtails the crew bears to lose a day",
-                c,
-                then,
-                d => with.HalfBearable.UseSi() * d.BearablePerDay
+            Bearable = Counted("springtails the crew bears to lose a day", c, then, d =>
+                with.HalfBearable.UseSi() * d.BearablePerDay
             ),
             LeastSpringtails = Of(
                 "least springtails in the first year with animals",
@@ -369,26 +362,26 @@ internal sealed class FloorCourse
             );
     }
 
-    /// <summary>The crew without animals, with more or fewer young that live; none without springtails.</summary>
+    /// <summary>The crew without animals, more or fewer young living; none without springtails.</summary>
     private List<FloorLifeDay> Alone(double hardier) =>
         !isSpringtail.Contains(true)
             ? []
             : FloorLife
-            .Run(
-                setup with
-                {
-                    Crew =
-                    [
-                        .. setup.Crew.Select(c =>
-                            c with
-                            {
-                                Species = CrewKinds.Hardier(c.Species, hardier, with),
-                            }
-                        ),
-                    ],
-                },
-                ground,
-                LifePolicy.ReadyDays
-            )
-            .Days.ToList();
+                .Run(
+                    setup with
+                    {
+                        Crew =
+                        [
+                            .. setup.Crew.Select(c =>
+                                c with
+                                {
+                                    Species = CrewKinds.Hardier(c.Species, hardier, with),
+                                }
+                            ),
+                        ],
+                    },
+                    ground,
+                    LifePolicy.ReadyDays
+                )
+                .Days.ToList();
 }

@@ -36,10 +36,7 @@ internal sealed class GroundLight
         isCovered = [.. cells.Select((_, i) => box.Scene.Blocks.Any(b => Stands(b.Extent, i, rises)))];
         isWater = [.. cells.Select((_, i) => box.IsWater(At(i).X, At(i).Y))];
         isShelter = [.. cells.Select((_, i) => box.Covers.Any(b => Stands(b, i, rises)))];
-        double[] open =
-        [
-            .. cells.Where((_, i) => IsOpen(i)).Select(c => c.Micromoles).DefaultIfEmpty(0.0),
-        ];
+        double[] open = [.. cells.Where((_, i) => IsOpen(i)).Select(c => c.Micromoles).DefaultIfEmpty(0.0)];
         Map = new LightMap(grid.CellsX, grid.CellsY, box.Origin.X, box.Origin.Y)
         {
             Cell = (box.Scene.Length / grid.CellsX, box.Scene.Depth / grid.CellsY),
@@ -129,7 +126,12 @@ internal sealed class GroundLight
     public LightRefuge Refuge(IEnumerable<PlantLight> plants, Func<string, Unit, double, Figure> computed)
     {
         double limit = box.With.Light.RefugeLight.Use();
-        bool[] isDark = [.. cells.Select((c, i) => isShelter[i] || (!isCovered[i] && c.Micromoles <= limit && !isWater[i]))];
+        bool[] isDark =
+        [
+            .. cells.Select(
+                (c, i) => isShelter[i] || (!isCovered[i] && c.Micromoles <= limit && !isWater[i])
+            ),
+        ];
         int ground = cells.Where((_, i) => IsOpen(i) || isShelter[i]).Count();
         double cell = Map.Cell.X * Map.Cell.Y;
         int patches = Patches(isDark).Count(size => size * cell >= box.With.Light.RefugePatch.UseSi() - 1e-9);

@@ -37,14 +37,15 @@ internal static class BasinShare
         Figure Dried(Figure vented, string which) =>
             (vented * ground * share).As($"{which}water evaporated from basins a day", Unit.Milliliter);
         Figure Filled(Figure dried, string which) =>
-            Figure
-                .NotNegative(dried - caught)
-                .As($"{which}water filled up in basins a day", Unit.Milliliter);
+            Figure.NotNegative(dried - caught).As($"{which}water filled up in basins a day", Unit.Milliliter);
         Figure Left(Figure vented, Figure filled, string which) =>
             (vented - filled).As($"{which}water vented less filled up a day", Unit.Milliliter);
         var (low, high) = (balance.VentedBand?.Low, balance.VentedBand?.High);
         var dried = Dried(balance.Vented, "");
-        var (least, most) = (low is null ? null : Dried(low, "least "), high is null ? null : Dried(high, "most "));
+        var (least, most) = (
+            low is null ? null : Dried(low, "least "),
+            high is null ? null : Dried(high, "most ")
+        );
         var filled = Filled(dried, "");
         var fill = new Banded(
             filled,

@@ -44,7 +44,7 @@ public sealed record OutletWater
     /// <param name="design">The design.</param>
     public static bool Is(CheckedDesign design) => !DrainMark.IsDrawnOff(design.Design);
 
-    /// <summary>What runs out of a design; null without an outlet, or where its floor gains no water.</summary>
+    /// <summary>What runs out; null without an outlet, or where the floor gains no water.</summary>
     /// <param name="design">The design.</param>
     /// <param name="gain">Gained by the floor a day.</param>
     /// <param name="band">Its least and most.</param>
@@ -77,7 +77,9 @@ public sealed record OutletWater
                 : null,
             Bottle = bottle,
             FillsIn = Fills(bottle, gain, "time in which the bottle fills"),
-            FillsInLow = band is { } fast ? Fills(bottle, fast.High, "shortest time in which it fills") : null,
+            FillsInLow = band is { } fast
+                ? Fills(bottle, fast.High, "shortest time in which it fills")
+                : null,
             FillsInHigh = band is { Low.Si: > 0 } slow
                 ? Fills(bottle, slow.Low, "longest time in which it fills")
                 : null,

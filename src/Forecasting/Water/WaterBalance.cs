@@ -91,11 +91,12 @@ public sealed record WaterBalance
         return balance with
         {
             Gain = balance.Gained(balance.Lost, "water gained by the floor a day"),
-            GainBand = balance.LostBand is { } lost
+            GainBand =
+                balance.LostBand is { } lost
                 && balance.Gained(lost.High, "least water gained by the floor a day") is { } slow
                 && balance.Gained(lost.Low, "most water gained by the floor a day") is { } fast
-                ? (slow, fast)
-                : null,
+                    ? (slow, fast)
+                    : null,
         };
     }
 
@@ -126,11 +127,7 @@ public sealed record WaterBalance
     /// </summary>
     public bool Gains => Gain is { Si: > 0 };
 
-    private static WaterBalance WithReservoir(
-        CheckedDesign design,
-        WaterBalance balance,
-        FloorLayer drainage
-    )
+    private static WaterBalance WithReservoir(CheckedDesign design, WaterBalance balance, FloorLayer drainage)
     {
         var voids = Weights.Voids(drainage);
         var perLevel = (drainage.Finished / drainage.Depth * voids).As(

@@ -174,13 +174,14 @@ internal static class SoilSteps
                 basin.Path,
                 $"Set the {(basin.IsAssumed ? "assumed " : "")}basin on the barrier before the soil: "
                     + $"{writer.Of(basin.Length)} × {writer.Of(basin.Width)}, water "
-                    + $"{writer.Of(basin.Depth)} deep, its edge {writer.Of(basin.Edge)} over the water and level "
+                    + $"{writer.Of(basin.Depth)} deep, its edge {writer.Of(basin.Edge)} over the water, level "
                     + "with the soil, with an easy way out. Soil, moss and leaves go only beside it.",
                 "The liters below leave it out."
             );
             writer.Step(
                 basin.Path,
-                $"Fill it with {writer.Liters(basin.Volume)} of water low in minerals and keep it full{Daily()}."
+                $"Fill it with {writer.Liters(basin.Volume)} of water low in minerals and keep it "
+                    + $"full{Daily()}."
             );
         }
 

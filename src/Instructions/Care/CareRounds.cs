@@ -105,8 +105,8 @@ internal static class CareRounds
                     outlet.FillsInLow ?? outlet.FillsIn,
                     (
                         "Empty the bottle at the outlet",
-                        $"About {NumberText.Milliliters(outlet.PerDay)} a day run out by themselves. Empty the "
-                            + $"bottle of {NumberText.Liters(outlet.Bottle)} before it is full, and see that "
+                        $"About {NumberText.Milliliters(outlet.PerDay)} a day run out by themselves. Empty "
+                            + $"the bottle of {NumberText.Liters(outlet.Bottle)} before it is full, and see that "
                             + "the outlet is open."
                     ),
                     "drain"
@@ -217,10 +217,7 @@ internal static class CareRounds
         var lamps = numbers
             .Light?.Lamps.Where(l => l is { LifeHours: > 0, OnSeconds: > 0 })
             .Select(l =>
-                (
-                    l.Name,
-                    Days: DailyLight.HoursTo(FourFifths, l.LifeHours!.Value) * 3600.0 / l.OnSeconds
-                )
+                (l.Name, Days: DailyLight.HoursTo(FourFifths, l.LifeHours!.Value) * 3600.0 / l.OnSeconds)
             )
             .ToArray();
         if (lamps is not { Length: > 0 })

@@ -43,9 +43,10 @@ internal static class NeedsWaterArea
                 continue;
             }
 
-            var has = WaterBasins.Area(n.Design, n.Box) is { } area && n.Box.OpenFloor.Si > 0
-                ? (area / n.Box.OpenFloor).As("open water", Unit.Percent)
-                : Figure.Choice("open water", 0, Unit.Percent, "the design names none");
+            var has =
+                WaterBasins.Area(n.Design, n.Box) is { } area && n.Box.OpenFloor.Si > 0
+                    ? (area / n.Box.OpenFloor).As("open water", Unit.Percent)
+                    : Figure.Choice("open water", 0, Unit.Percent, "the design names none");
             if (has.Si >= needs.Si - 1e-9)
             {
                 continue;
@@ -61,8 +62,8 @@ internal static class NeedsWaterArea
                 (has, needs),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Make {needs.Value:0.#} % of the floor a water part with an easy way out, and describe it: "
-                        + $"basins, each with length, width, depth and sides."
+                    $"Make {needs.Value:0.#} % of the floor a water part with an easy way out, and describe "
+                        + $"it: basins, each with length, width, depth and sides."
                 ),
                 n.Design.Design.Basins.Count > 0 ? "basins" : "waterArea"
             );

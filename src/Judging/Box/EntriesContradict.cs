@@ -11,11 +11,7 @@ namespace Litterfall.Judging.Box;
 /// <summary>Entries that cannot both be true, or that hardly can be: a slip of the pen, most often.</summary>
 internal static class EntriesContradict
 {
-    private static readonly Unit LumenPerWatt = new(
-        "lm/W",
-        1,
-        Unit.Lumen.Dimension / Unit.Watt.Dimension
-    );
+    private static readonly Unit LumenPerWatt = new("lm/W", 1, Unit.Lumen.Dimension / Unit.Watt.Dimension);
 
     /// <summary>Above it no lamp on the market is.</summary>
     private static readonly Figure BestLamp = Figure.Choice(
@@ -39,7 +35,7 @@ internal static class EntriesContradict
             $"more males and females than animals, a lamp of over {BestLamp.Value:0} lm for each watt, a lid "
         )
             + FormattableString.Invariant(
-                $"with both gap and overlap, or more than a plant on {LeastRoom.Value:0} cm² of floor and walls"
+                $"with both gap and overlap, or over a plant on {LeastRoom.Value:0} cm² of floor and walls"
             ),
         Judge
     )
@@ -64,8 +60,8 @@ internal static class EntriesContradict
                     Severity.Caution,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{one.Males ?? 0} males and {one.Females ?? 0} females are {sexed} animals; the count "
-                            + $"says {one.Count}."
+                        $"{one.Males ?? 0} males and {one.Females ?? 0} females are {sexed} animals; the "
+                            + $"count says {one.Count}."
                     ),
                     (
                         n.Design.Count(path, "males and females", sexed),
@@ -98,11 +94,11 @@ internal static class EntriesContradict
                     Severity.Caution,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{lumens.Text} from {watts.Text} are {each.Value:0} lm for each watt; the best lamps "
-                            + $"give {BestLamp.Value:0}."
+                        $"{lumens.Si:0} lm from {watts.Si:0.##} W are {each.Value:0} lm for each watt; the best "
+                            + $"lamps give {BestLamp.Value:0}."
                     ),
                     (each, BestLamp),
-                    "Look at the lamp: power and flux stand on its label. Heat and light are computed from both.",
+                    "Look at the lamp's label: heat and light are computed from its power and its flux.",
                     path
                 );
             }

@@ -22,8 +22,8 @@ internal static class PlasticLidSags
         "acrylic-lid-sags",
         Protects.Build,
         FormattableString.Invariant(
-            $"a lid of acrylic or polycarbonate spans over {LongestSpan.Value:0.##} cm without a bar under it, "
-        ) + "and carries its own weight without the sag of lid-sags: damp still bows it",
+            $"a lid of acrylic or polycarbonate spans over {LongestSpan.Value:0.##} cm without a bar under "
+        ) + "it, and carries its own weight without the sag of lid-sags: damp still bows it",
         Judge
     )
     {

@@ -26,9 +26,7 @@ internal static class LidSags
     public static bool Trips(PaneCheck pane) => pane.GapLimit is { } gap && pane.Sag.Si > gap.Si;
 
     private static IEnumerable<Finding> Judge(DesignNumbers n) =>
-        n
-            .Panes.Where(Trips)
-            .Select(pane => Found(pane, n.Design.Design.Lid is { Braced: true }));
+        n.Panes.Where(Trips).Select(pane => Found(pane, n.Design.Design.Lid is { Braced: true }));
 
     private static Finding Found(PaneCheck pane, bool isBraced)
     {

@@ -15,8 +15,8 @@ internal static class HeatWords
         : design.Design.Headspace is not null
             ? " The design holds the air of the box, but the room it stands in is this warm: only cooling "
                 + "keeps a box cooler than its room, and it fails with the power."
-            : " These are the room's own figures: lamps make the box warmer than its room, so look at the "
-                + "climate in the box as well.";
+        : " These are the room's own figures: lamps make the box warmer than its room, so look at the "
+            + "climate in the box as well.";
 
     public static string Where(RoomHours day) => day.IsHeld ? "headspace.hold.air" : Room;
 

@@ -60,7 +60,9 @@ public static class LidMass
             .Total(
                 [
                     .. design
-                        .Design.Vents.Select((v, i) => (Vent: v, Path: FormattableString.Invariant($"vents[{i}]")))
+                        .Design.Vents.Select(
+                            (v, i) => (Vent: v, Path: FormattableString.Invariant($"vents[{i}]"))
+                        )
                         .Where(v => v.Vent.Side == Side.Top)
                         .Select(v => Opening(design, v.Vent, v.Path))
                         .OfType<Figure>(),

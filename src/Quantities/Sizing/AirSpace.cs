@@ -27,9 +27,7 @@ public sealed record AirSpace(Figure LayersHeight, Figure AirHeight, Figure Volu
         return new AirSpace(
             stack,
             Figure.NotNegative(box.InsideHeight - stack).As("mean height of the air", Unit.Centimeter),
-            Figure
-                .NotNegative(basins is null ? left : left - basins)
-                .As("volume of the air", Unit.Liter)
+            Figure.NotNegative(basins is null ? left : left - basins).As("volume of the air", Unit.Liter)
         );
     }
 

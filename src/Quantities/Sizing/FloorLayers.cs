@@ -112,7 +112,9 @@ public static class FloorLayers
         var water = WaterBasins.Area(design, box);
         var area = water is null
             ? under
-            : Figure.NotNegative(under - water).As("area of the soil beside the water", Unit.SquareCentimeter);
+            : Figure
+                .NotNegative(under - water)
+                .As("area of the soil beside the water", Unit.SquareCentimeter);
         var gross = water is null
             ? under * depths.Mean
             : under * depths.Mean - WaterBasins.InPlaceOfSoil(design, box);

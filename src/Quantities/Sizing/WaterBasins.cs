@@ -145,10 +145,7 @@ public static class WaterBasins
                     [
                         .. basins.Select(b =>
                             b.Area
-                            * Figure.Max(
-                                b.Depth,
-                                soil is null ? b.Depth : Figure.NotNegative(soil - b.Edge)
-                            )
+                            * Figure.Max(b.Depth, soil is null ? b.Depth : Figure.NotNegative(soil - b.Edge))
                         ),
                     ],
                     Unit.Liter.Dimension
@@ -160,13 +157,10 @@ public static class WaterBasins
     /// <param name="box">Its sizes.</param>
     public static Figure InPlaceOfSoil(CheckedDesign design, BoxGeometry box) =>
         Figure
-            .Total(
-                [.. Of(design, box).Select(b => b.Area * SoilAt(design, box, b))],
-                Unit.Liter.Dimension
-            )
+            .Total([.. Of(design, box).Select(b => b.Area * SoilAt(design, box, b))], Unit.Liter.Dimension)
             .As("soil that basins take the place of", Unit.Liter);
 
-    /// <summary>Depth of a straight wedge at the middle of a basin, which is its mean over the basin.</summary>
+    /// <summary>Depth of a straight wedge at the middle of a basin: its mean over the basin.</summary>
     private static Figure SoilAt(CheckedDesign design, BoxGeometry box, WaterBasin basin)
     {
         var soil = design.Design.Floor.Soil!;
@@ -197,9 +191,7 @@ public static class WaterBasins
     }
 
     private static Figure Below(WaterBasin basin, Figure? soil) =>
-        soil is null
-            ? basin.Depth + basin.Edge
-            : Figure.NotNegative(basin.Depth + basin.Edge - soil);
+        soil is null ? basin.Depth + basin.Edge : Figure.NotNegative(basin.Depth + basin.Edge - soil);
 
     private static WaterBasin One(CheckedDesign design, BoxGeometry box, int i)
     {
@@ -207,7 +199,12 @@ public static class WaterBasins
         var path = FormattableString.Invariant($"basins[{i}]");
         var length = design.Figure($"{path}.length", "length of the basin", basin.Length, Unit.Centimeter);
         var width = design.Figure($"{path}.width", "width of the basin", basin.Width, Unit.Centimeter);
-        var depth = design.Figure($"{path}.depth", "depth of the basin's water", basin.Depth, Unit.Centimeter);
+        var depth = design.Figure(
+            $"{path}.depth",
+            "depth of the basin's water",
+            basin.Depth,
+            Unit.Centimeter
+        );
         var (left, front) = Corner(design, box);
         var share = (i + 0.5) / design.Design.Basins.Count;
         return With(

@@ -62,7 +62,11 @@ internal sealed class WeightSpread(Figure? box, Figure? lid, Figure dry, Figure 
     /// <param name="mass">As weighed.</param>
     /// <param name="water">Water of the moist layers.</param>
     public (Figure Low, Figure High) Planted(Figure mass, Figure water) =>
-        Band(mass, "planted mass", [(water * SizingPolicy.Water, Moist, Moist), (plants, PlantsLess, PlantsMore)]);
+        Band(
+            mass,
+            "planted mass",
+            [(water * SizingPolicy.Water, Moist, Moist), (plants, PlantsLess, PlantsMore)]
+        );
 
     /// <summary>Least and most at its wettest.</summary>
     /// <param name="mass">As weighed.</param>

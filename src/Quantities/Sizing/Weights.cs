@@ -86,9 +86,10 @@ public sealed record Weights
         var reservoir = Reservoir(layers);
         var saturated = Water(layers, l => l.SaturatedWater, "water in the saturated layers");
         var squeezed = Water(layers, l => l.SqueezeWater, "water in the moist layers");
-        var wet = (
-            planted + (saturated - squeezed) * SizingPolicy.Water + reservoir * SizingPolicy.Water
-        ).As("wet mass at its worst", Unit.Kilogram);
+        var wet = (planted + (saturated - squeezed) * SizingPolicy.Water + reservoir * SizingPolicy.Water).As(
+            "wet mass at its worst",
+            Unit.Kilogram
+        );
         var spread = new WeightSpread(glass, lid, dryMass, Plants(design));
         return new Weights
         {
@@ -138,7 +139,9 @@ public sealed record Weights
     {
         var plants = Plants(design);
         var moist =
-            dry + Water(layers, l => l.SqueezeWater, "water in the moist layers") * SizingPolicy.Water + plants;
+            dry
+            + Water(layers, l => l.SqueezeWater, "water in the moist layers") * SizingPolicy.Water
+            + plants;
         return (basins is null ? moist : moist + basins * SizingPolicy.Water).As(
             "planted mass",
             Unit.Kilogram
