@@ -174,8 +174,8 @@ internal static class SoilSteps
                 basin.Path,
                 $"Set the {(basin.IsAssumed ? "assumed " : "")}basin on the barrier before the soil: "
                     + $"{writer.Of(basin.Length)} × {writer.Of(basin.Width)}, water "
-                    + $"{writer.Of(basin.Depth)} deep, its edge {writer.Of(basin.Edge)} over the water, level "
-                    + "with the soil, with an easy way out. Soil, moss and leaves go only beside it.",
+                    + $"{writer.Of(basin.Depth)} deep, its edge {writer.Of(basin.Edge)} over the water, "
+                    + "level with the soil, with an easy way out. Soil, moss and leaves go only beside it.",
                 "The liters below leave it out."
             );
             writer.Step(

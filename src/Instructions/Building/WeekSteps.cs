@@ -53,8 +53,8 @@ internal static class WeekSteps
         {
             writer.Step(
                 "misting",
-                $"Let it mist as set, {writer.Milliliters(day)} a day{ByHand()}, and look every day for a week: "
-                    + "leaves wet after misting, dry before the next."
+                $"Let it mist as set, {writer.Milliliters(day)} a day{ByHand()}, and look every day for a "
+                    + "week: leaves wet after misting, dry before the next."
             );
             return;
         }

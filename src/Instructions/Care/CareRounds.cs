@@ -106,8 +106,8 @@ internal static class CareRounds
                     (
                         "Empty the bottle at the outlet",
                         $"About {NumberText.Milliliters(outlet.PerDay)} a day run out by themselves. Empty "
-                            + $"the bottle of {NumberText.Liters(outlet.Bottle)} before it is full, and see that "
-                            + "the outlet is open."
+                            + $"the bottle of {NumberText.Liters(outlet.Bottle)} before it is full, and see "
+                            + "that the outlet is open."
                     ),
                     "drain"
                 );

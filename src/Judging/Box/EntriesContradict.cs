@@ -94,8 +94,8 @@ internal static class EntriesContradict
                     Severity.Caution,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{lumens.Si:0} lm from {watts.Si:0.##} W are {each.Value:0} lm for each watt; the best "
-                            + $"lamps give {BestLamp.Value:0}."
+                        $"{lumens.Si:0} lm from {watts.Si:0.##} W are {each.Value:0} lm for each watt; the "
+                            + $"best lamps give {BestLamp.Value:0}."
                     ),
                     (each, BestLamp),
                     "Look at the lamp's label: heat and light are computed from its power and its flux.",

@@ -90,7 +90,7 @@ public sealed class TruthRuleTests
         var posed = Posed.Run(
             RuleCheck.Cube,
             floor,
-            "misting: { nozzles: 1, each: 60 mL/min, times: [ { at: \"07:30\", for: 30 s } ] }"
+            Mist
         );
         Assert.Null(posed.Numbers.Life!.Masses.LitterLow);
         var finding = RuleCheck.Trips("litter-runs-low", Severity.Note, posed);
@@ -104,8 +104,7 @@ public sealed class TruthRuleTests
     {
         var floor = Leaves(4);
         const string crew =
-            "crew: [ { animal: folsomia-candida, count: 400 } ]\nmisting: { nozzles: 1, each: 60 mL/min, "
-            + "times: [ { at: \"07:30\", for: 30 s } ] }\n";
+            "crew: [ { animal: folsomia-candida, count: 400 } ]\n" + Mist;
         var alone = Posed.Run(RuleCheck.Cube, floor, crew).Numbers.Life!;
         Assert.DoesNotContain(alone.Because, r => r.Words.Contains("take", StringComparison.Ordinal));
         Assert.NotNull(alone.SpringtailsThen.Low);
