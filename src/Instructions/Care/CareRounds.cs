@@ -76,42 +76,40 @@ internal static class CareRounds
 
     private static IEnumerable<CareDate> Water(DesignNumbers numbers, DateOnly planting)
     {
-        if (DrainMark.Of(numbers.Layers) is { } mark)
+        if (DrainMark.Of(numbers.Layers) is not { } mark)
         {
-            yield return Round(
+            yield break;
+        }
+
+        var check = CareIntervals.LevelCheck(numbers.Design);
+        yield return numbers.Water.Balance.Outlet is { } outlet
+            ? Round(
                 "level-check",
                 planting,
-                CareIntervals.LevelCheck(numbers.Design),
+                Figure
+                    .Min(check, outlet.FillsInLow ?? outlet.FillsIn)
+                    .As("time between emptyings of the bottle", Unit.Day),
+                (
+                    "Empty the bottle, read the level",
+                    $"About {NumberText.Milliliters(outlet.PerDay)} a day leave by the outlet. A level over "
+                        + $"{NumberText.Whole(mark)} mm means that it is blocked."
+                ),
+                "drain"
+            )
+            : Round(
+                "level-check",
+                planting,
+                check,
                 (
                     "Read the water level",
-                    DrainMark.IsDrawnOff(numbers.Design.Design)
-                        ? "Read the level in the dip tube and write it down. Drain when it reaches "
-                            + $"{NumberText.Whole(mark)} mm over the base."
-                        : "Read the level in the dip tube and write it down. It should not pass "
-                            + $"{NumberText.Whole(mark)} mm over the base: if it does, the outlet is blocked."
+                    $"Read the level in the dip tube and write it down. Drain when it reaches "
+                        + $"{NumberText.Whole(mark)} mm over the base."
                 ),
                 "drain"
             );
-            if (FirstDrain(numbers, planting, mark) is { } drain)
-            {
-                yield return drain;
-            }
-
-            if (numbers.Water.Balance.Outlet is { } outlet)
-            {
-                yield return Round(
-                    "outlet-bottle",
-                    planting,
-                    outlet.FillsInLow ?? outlet.FillsIn,
-                    (
-                        "Empty the bottle at the outlet",
-                        $"About {NumberText.Milliliters(outlet.PerDay)} a day run out by themselves. Empty "
-                            + $"the bottle of {NumberText.Liters(outlet.Bottle)} before it is full, and see "
-                            + "that the outlet is open."
-                    ),
-                    "drain"
-                );
-            }
+        if (FirstDrain(numbers, planting, mark) is { } drain)
+        {
+            yield return drain;
         }
     }
 

@@ -170,7 +170,11 @@ internal static class PosedModels
         ),
         new(
             "light",
-            Floor(Soil) + Lid + Led + Basin + "light: { reading: { lux: 2000 lx, at: { x: 20 cm, y: 20 cm } } }\n"
+            Floor(Soil)
+                + Lid
+                + Led
+                + Basin
+                + "light: { reading: { lux: 2000 lx, at: { x: 20 cm, y: 20 cm } } }\n"
         ),
         new(
             "light",

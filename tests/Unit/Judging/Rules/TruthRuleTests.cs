@@ -87,11 +87,7 @@ public sealed class TruthRuleTests
     public void Leaves_of_two_centimeters_make_sense()
     {
         var floor = Leaves(2);
-        var posed = Posed.Run(
-            RuleCheck.Cube,
-            floor,
-            Mist
-        );
+        var posed = Posed.Run(RuleCheck.Cube, floor, Mist);
         Assert.Null(posed.Numbers.Life!.Masses.LitterLow);
         var finding = RuleCheck.Trips("litter-runs-low", Severity.Note, posed);
         Assert.DoesNotContain(" 0 days", finding.Text + finding.Fix, StringComparison.Ordinal);
@@ -103,8 +99,7 @@ public sealed class TruthRuleTests
     public void Without_eaters_the_crew_is_not_said_to_be_eaten()
     {
         var floor = Leaves(4);
-        const string crew =
-            "crew: [ { animal: folsomia-candida, count: 400 } ]\n" + Mist;
+        const string crew = "crew: [ { animal: folsomia-candida, count: 400 } ]\n" + Mist;
         var alone = Posed.Run(RuleCheck.Cube, floor, crew).Numbers.Life!;
         Assert.DoesNotContain(alone.Because, r => r.Words.Contains("take", StringComparison.Ordinal));
         Assert.NotNull(alone.SpringtailsThen.Low);
