@@ -106,9 +106,13 @@ public sealed record Design
     [Means("Water cups or film canisters hung for egg-feeding frogs."), Whole(0, 1000)]
     public int? WaterCups { get; init; }
 
-    /// <summary>Open water as a share of the floor.</summary>
-    [Means("Share of the floor that is open water.")]
+    /// <summary>Open water as a share of the floor, where its basin is not described.</summary>
+    [Means("Share of the floor that is open water, read as one basin that is assumed; better: basins.")]
     public Typed<Share>? WaterArea { get; init; }
+
+    /// <summary>Basins of open water.</summary>
+    [Means("Basins of open water in the floor."), AtMost(PlausibleCounts.Basins)]
+    public Seq<Basin> Basins { get; init; } = [];
 
     /// <summary>Holes for cables and hoses.</summary>
     [Means("Holes for cables, hoses and tubes in walls, lid or barrier.")]

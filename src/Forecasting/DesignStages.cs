@@ -53,17 +53,12 @@ public sealed class DesignStages
         earlier = earlier?.Setup.Cancel.IsCancellationRequested == true ? null : earlier;
         Setup = new BoxSetup(design, earlier?.Setup) { Cancel = cancel };
         var known = bent = earlier?.bent ?? new BentPanes();
-        weights = new(() => Weights.Of(design, Box, Layers));
+        weights = new(() => Weights.Of(design, Box, Layers, LidMass.Of(design, Box, Cuts)));
         shelf = new(() => ShelfLoad.Of(design, Box, Weights));
         cuts = new(() => CutList.Of(design, Box));
         sealants = new(() => Sealants.Of(design, Box));
         packs = new(() => GoodsCost.Packs(design, Layers));
-        panes = new(() =>
-            [
-                .. GlassCheck.Of(design, Box, Layers, known),
-                .. HeldPanes.Of(design, Box),
-            ]
-        );
+        panes = new(() => [.. GlassCheck.Of(design, Box, Layers, known), .. HeldPanes.Of(design, Box)]);
         stocking = new(() => StockingTable.Of(design, Box));
         floats = new(() => FloatCheck.Of(Layers));
         dip = new(() => PlantDip.Of(design));

@@ -39,6 +39,7 @@ public static class CheckReport
             ),
             ("geometry", Geometry(numbers)),
             ("quantities", List(numbers.Layers.SelectMany(Rows))),
+            ("basins", BasinReport.Write(numbers)),
             ("packs", List(numbers.Packs.Select(Pack))),
             ("cuts", List(numbers.Cuts.Select(Cut))),
             ("sealants", Seal(numbers.Sealants)),
@@ -169,8 +170,15 @@ public static class CheckReport
             ("boxKg", Maybe(n.Weights.Box, Unit.Kilogram, NoGlass)),
             ("lidKg", Maybe(n.Weights.Lid, Unit.Kilogram, "there is no lid of known thickness")),
             ("dryKg", Number(n.Weights.Dry, Unit.Kilogram)),
+            ("dryKgLow", Number(n.Weights.DryBand.Low, Unit.Kilogram)),
+            ("dryKgHigh", Number(n.Weights.DryBand.High, Unit.Kilogram)),
             ("plantedKg", Number(n.Weights.Planted, Unit.Kilogram)),
+            ("plantedKgLow", Number(n.Weights.PlantedBand.Low, Unit.Kilogram)),
+            ("plantedKgHigh", Number(n.Weights.PlantedBand.High, Unit.Kilogram)),
             ("wetKg", Number(n.Weights.Wet, Unit.Kilogram)),
+            ("wetKgLow", Number(n.Weights.WetBand.Low, Unit.Kilogram)),
+            ("wetKgHigh", Number(n.Weights.WetBand.High, Unit.Kilogram)),
+            ("basinWaterLitres", Maybe(n.Weights.BasinWater, Unit.Liter, "there is no basin")),
             ("missing", List(n.Weights.Missing.Select(m => new ReportText(m))))
         );
 

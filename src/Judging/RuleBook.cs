@@ -44,6 +44,7 @@ public static class RuleBook
         LidStripOpen.Rule,
         PublicBoxOpens.Rule,
         BarrierTooSmall.Rule,
+        BasinNoWayOut.Rule,
         PassageGap.Rule,
         VentLetsFliesOut.Rule,
         StoneOnSoil.Rule,
@@ -165,6 +166,8 @@ public static class RuleBook
         RoomLogOdd.Rule,
         LampFileOdd.Rule,
         LightReadingFar.Rule,
+        EntriesContradict.Rule,
+        BasinAssumed.Rule,
         PriceMissing.Rule,
     ];
 

@@ -293,7 +293,14 @@ internal sealed class BuildSheet
         table.Row("floor.drainage", "highest level", $"{Lengths.Depth(mark.Si, job.Inches)} over the base");
         if (!DrainMark.IsDrawnOff(job.Numbers.Design.Design))
         {
-            table.Row("drain", "leaves", "by the outlet, on its own");
+            table.Row(
+                "drain",
+                "leaves",
+                water.Balance.Outlet is { } outlet
+                    ? $"by itself, {NumberText.Milliliters(outlet.PerDay)} a day: "
+                        + $"{NumberText.Liters(outlet.Bottle)} in {Days(outlet.FillsIn)} days"
+                    : "by the outlet, on its own"
+            );
         }
         else if (water is { FirstDrain: { } first, Balance.DrainEvery: { } every })
         {

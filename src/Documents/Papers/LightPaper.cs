@@ -113,7 +113,7 @@ internal sealed class LightPaper
         var table = Table.Of("Ground", (0.4, "", false), (0.6, "", false));
         table.Row("lamps", "mean", $"{Band(light.GroundMean, Unit.Micromole, "0")} µmol/m²/s");
         table.Row("lamps", "a day", $"{Band(light.GroundDaily, Unit.MolePerDay, "0.0#")} mol/m²/d");
-        table.Row("lamps", "illuminance", $"{Number(light.GroundLux.Si, "0")} lx on the mean");
+        table.Row("lamps", "illuminance", $"{Number(light.GroundLux.Value.Si, "0")} lx on the mean");
         table.Row("lamps", "least over mean", Number(light.LeastOverMean.Si, "0.00"));
         table.Row(
             "hardscape",

@@ -57,19 +57,19 @@ internal static class LifeText
             );
         }
 
-        if (life.SpringtailsThen.Si > 0.0)
+        if (life.SpringtailsThen.Value.Si > 0.0)
         {
-            table.Add("springtails then", Number(life.SpringtailsThen), "juveniles and adults");
+            table.Add("springtails then", Number(life.SpringtailsThen.Value), "juveniles and adults");
             table.Add(
                 "eaten a day",
                 Number(life.Appetite),
-                $"springtails; {Number(life.Bearable)} can be borne when the animals go in"
+                $"springtails; {Number(life.Bearable.Value)} can be borne when the animals go in"
             );
         }
 
-        if (life.IsopodsThen.Si > 0.0)
+        if (life.IsopodsThen.Value.Si > 0.0)
         {
-            table.Add("isopods then", Number(life.IsopodsThen), "juveniles and adults");
+            table.Add("isopods then", Number(life.IsopodsThen.Value), "juveniles and adults");
         }
 
         if (life.EatenUp is { } gone)

@@ -27,7 +27,7 @@ internal static class LightText
         table.Add(
             "a day",
             Text(Unit.MolePerDay.FromSi(light.GroundDaily.Value.Si), "0.0#"),
-            $"mol/m²/d; {Text(light.GroundLux.Si, "0")} lx"
+            $"mol/m²/d; {Text(light.GroundLux.Value.Si, "0")} lx"
         );
         table.Add(
             "darkest, brightest",

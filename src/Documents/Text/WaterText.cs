@@ -19,12 +19,20 @@ internal static class WaterText
         }
 
         var table = new TextTable("", "", "");
-        Add(table, "misted", balance.Misted, Unit.Milliliter, "mL a day");
+        Add(table, "misted", balance.Misted, Unit.Milliliter, Misted(water));
         table.Add("vented", Of(balance.Vented, Unit.Milliliter), Air(balance));
+        Add(
+            table,
+            "filled up in basins",
+            balance.Basins?.ToppedUp.Value,
+            Unit.Milliliter,
+            "mL a day, by hand"
+        );
         Add(table, "gained by the floor", balance.Gain, Unit.Milliliter, "mL a day");
         Add(table, "reservoir", balance.PerLevel, Unit.LiterPerCentimeter, "L per cm of level");
         Add(table, "usable", balance.Usable, Unit.Liter, "L up to 1 cm below the barrier");
         Add(table, "drain every", balance.DrainEvery, Unit.Day, Days(balance.DrainBand));
+        Outlet(table, balance);
         Add(table, "first drain", water.FirstDrain, Unit.Day, FirstWords(water));
         Add(table, "at the barrier if nobody drains", water.BarrierReached, Unit.Day, "days from planting");
         Add(table, "least air at root depth", water.LeastAir, Unit.Percent, "% of the soil, first year");
@@ -37,6 +45,29 @@ internal static class WaterText
         if (figure is not null)
         {
             table.Add(name, Of(figure, unit), words);
+        }
+    }
+
+    /// <summary>Hand misting beside a system is in the sum, and said.</summary>
+    private static string Misted(FloorWater water) =>
+        water.ByHand is { } hand && water.Balance.Misted is { } all && all.Si > hand.Si + 1e-12
+            ? $"mL a day, {Of(hand, Unit.Milliliter)} of them by hand beside the system"
+            : "mL a day";
+
+    private static void Outlet(TextTable table, WaterBalance balance)
+    {
+        if (balance.Outlet is { } outlet)
+        {
+            table.Add(
+                "drains by itself",
+                Of(outlet.PerDay, Unit.Milliliter),
+                $"mL a day by the outlet; a bottle of {Of(outlet.Bottle, Unit.Liter)} L fills in "
+                    + $"{Of(outlet.FillsIn, Unit.Day)} days"
+            );
+        }
+        else if (balance.DrainsByItself)
+        {
+            table.Add("drains by itself", "0", "mL a day: the level does not rise to the outlet");
         }
     }
 

@@ -45,6 +45,11 @@ public sealed class DesignChecker
 
         checker.CheckBox();
         checker.CheckFloor();
+        foreach (var (path, message, expected) in BasinChecks.Faults(document.Design))
+        {
+            checker.Add(path, message, expected);
+        }
+
         checker.CheckFittings();
         checker.CheckLight(files ?? DesignFiles.None);
         return checker.faults.Count > 0

@@ -18,6 +18,9 @@ public sealed record RoomLog(ImmutableArray<RoomReading> Readings)
     private const double StuckHours = 12;
     private const double ShortHours = 24;
 
+    /// <summary>1 %: no room is as dry all the time.</summary>
+    private const double MostAsShare = 0.01;
+
     /// <summary>Lines whose time stood in the file before; the last one counts.</summary>
     public int Repeated { get; init; }
 
@@ -34,8 +37,8 @@ public sealed record RoomLog(ImmutableArray<RoomReading> Readings)
 
     /// <summary>
     /// What a keeper should know of it before trusting it, each a clause: too short, gaps, a value that
-    /// stands still, lines twice, lines without a value. The limits of six, twelve and 24 hours are own
-    /// choices: a
+    /// stands still, humidity as a share, lines twice, lines without a value. The limits of six, twelve and
+    /// 24 hours are own choices: a
     /// room's day is followed by hourly values, and no room holds one humidity for half a day.
     /// </summary>
     public IEnumerable<string> Oddities()
@@ -65,6 +68,13 @@ public sealed record RoomLog(ImmutableArray<RoomReading> Readings)
                     $"the {name} stands at {value:0.#} for {stood:0.#} hours from {from:yyyy-MM-dd HH:mm} on"
                 );
             }
+        }
+
+        if (Readings.Max(r => r.Humidity) is > 0 and <= MostAsShare)
+        {
+            yield return FormattableString.Invariant(
+                $"its humidity is at most {100 * Readings.Max(r => r.Humidity):0.##} %: shares of 1 in place "
+            ) + "of percent, most likely; as percent the room would be drier than any desert";
         }
 
         if (Repeated > 0)

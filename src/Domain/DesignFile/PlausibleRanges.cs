@@ -44,6 +44,7 @@ public static class PlausibleRanges
 
     private static readonly PlausibleRange Edge = new(0.08, 3, "8 cm to 3 m (3 1/4 in to 118 in)");
     private static readonly PlausibleRange Layer = new(0, 1, "0 to 1 m (39 in)");
+    private static readonly PlausibleRange Open = new(0.02, 3, "2 cm to 3 m (1 in to 118 in)");
     private static readonly PlausibleRange Pane = new(0, 0.05, "up to 50 mm (2 in)");
     private static readonly PlausibleRange LampWatts = new(0, 1000, "up to 1000 W for each lamp");
 
@@ -65,6 +66,10 @@ public static class PlausibleRanges
             [(typeof(SoilZone), "front")] = Layer,
             [(typeof(SoilZone), "back")] = Layer,
             [(typeof(MossLayer), "depth")] = Layer,
+            [(typeof(Basin), "length")] = Open,
+            [(typeof(Basin), "width")] = Open,
+            [(typeof(Basin), "depth")] = Layer,
+            [(typeof(Basin), "edge")] = Layer,
             [(typeof(LeafLitter), "depth")] = Layer,
             [(typeof(Misting), "each")] = new(
                 MilliliterAMinute,

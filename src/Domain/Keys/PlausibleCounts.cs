@@ -27,6 +27,9 @@ public static class PlausibleCounts
     /// <summary>Most pieces of wood and stone.</summary>
     public const int Pieces = 60;
 
+    /// <summary>Most basins of water.</summary>
+    public const int Basins = 6;
+
     /// <summary>Most steps of the soil.</summary>
     public const int Steps = 12;
 }

@@ -81,13 +81,14 @@ public sealed record BoxRun
             Outside = Outside(design, surfaces, room),
             Day = DayParts.Of(design, surfaces, setup.SharesWith(with), how, with),
             GroundPlace = surfaces.Ground,
+            OpenWaterPlace = surfaces.OpenWater,
             LeafPlace = surfaces.Leaves,
             Stomata = surfaces.Leaves is null ? default : Leaf(with.Surface),
             Mat = design.Design.Heating is { } mat
                 ? new HeatMat(mat.Watts.Si, Target(mat, with.Headspace))
                 : null,
             Drain = HandDrain(floor, how.IsDrained),
-            Held = Held(design, headspace, with.Water),
+            Held = Held(design, (setup.Box, headspace), with.Water),
         };
         var start = room.At(0);
         return new BoxRun
@@ -195,7 +196,7 @@ public sealed record BoxRun
 
     private static HeldHeadspace? Held(
         CheckedDesign design,
-        AirSpace headspace,
+        (BoxGeometry Box, AirSpace Air) of,
         FloorWaterCoefficients with
     ) =>
         design.Design.Headspace is { Hold: { } hold }
@@ -203,8 +204,9 @@ public sealed record BoxRun
                 hold.Air.Si - Constants.ZeroCelsiusKelvin,
                 Math.Clamp(hold.Humidity.Si, 0, 1),
                 hold.AirChanges.Si,
-                headspace.Volume.Si,
-                design.Design.Plants.Any(p => !p.Mounted && p.Count > 0) ? with.LeafShare.UseSi() : 0
+                of.Air.Volume.Si,
+                design.Design.Plants.Any(p => !p.Mounted && p.Count > 0) ? with.LeafShare.UseSi() : 0,
+                WaterBasins.Share(design, of.Box)
             )
             : null;
 

@@ -3,6 +3,7 @@ using Litterfall.Domain;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Coefficients;
+using Litterfall.Physics;
 using Litterfall.Physics.Air;
 using Litterfall.Quantities.Sizing;
 
@@ -28,6 +29,7 @@ public sealed record BoxSurfaces
         Depth = Math.Max(box.OpenDepth.Si, LeastAir);
         Air = Math.Max(airMeters, LeastAir);
         Glass = box.Walls?.Si ?? Usual.UsualWall.UseSi();
+        OpenWaterShare = WaterBasins.Share(design, box);
     }
 
     private CheckedDesign Design { get; }
@@ -55,6 +57,12 @@ public sealed record BoxSurfaces
 
     /// <summary>Place of the ground.</summary>
     public int Ground { get; private set; }
+
+    /// <summary>Place of the open water of all basins; null without.</summary>
+    public int? OpenWater { get; private set; }
+
+    /// <summary>Share of the floor that is open water.</summary>
+    public double OpenWaterShare { get; }
 
     /// <summary>Place of the leaves; null without.</summary>
     public int? Leaves { get; private set; }
@@ -90,6 +98,7 @@ public sealed record BoxSurfaces
     {
         var surfaces = new BoxSurfaces(design, box, headspace.AirHeight.Si, with);
         surfaces.AddGround(box, layers, headspace.LayersHeight.Si);
+        surfaces.AddOpenWater(box, layers);
         var walls = ImmutableDictionary.CreateBuilder<Side, int>();
         foreach (var side in new[] { Side.Front, Side.Back, Side.Left, Side.Right })
         {
@@ -106,7 +115,7 @@ public sealed record BoxSurfaces
 
     private void AddGround(BoxGeometry box, ImmutableArray<FloorLayer> layers, double heightMeters)
     {
-        var area = Length * Depth;
+        var area = Length * Depth * (1 - OpenWaterShare);
         var soil = layers.Where(l => l.Kind is LayerKind.Soil or LayerKind.Moss).Sum(l => l.Depth.Si);
         var drainage = layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage)?.Depth.Si ?? 0;
         var skin = Math.Min(Usual.Skin.UseSi(), Math.Max(soil, 0.002));
@@ -124,13 +133,67 @@ public sealed record BoxSurfaces
         }
 
         var baseGlass = box.Base?.Si ?? Glass;
-        nodes.Add(
-            (
-                Usual.GlassDensity.UseSi() * Usual.GlassHeat.UseSi() * baseGlass,
-                baseGlass / Usual.GlassConductivity.UseSi()
-            )
+        nodes.Add(BaseGlass(baseGlass));
+        var around = 2 * (Length + Depth) * heightMeters * (1 - OpenWaterShare);
+        Ground = Add(
+            Level("ground", nodes, area, around),
+            new SurfacePlace(SurfaceRole.Floor, Width()),
+            Usual.GroundEmissivity.UseSi()
         );
-        var around = 2 * (Length + Depth) * heightMeters;
+    }
+
+    /// <summary>
+    /// The water of all basins as one, over what lies under it: its feet and the drainage layer as one.
+    /// </summary>
+    private void AddOpenWater(BoxGeometry box, ImmutableArray<FloorLayer> layers)
+    {
+        var basins = WaterBasins.Of(Design, box);
+        if (OpenWaterShare <= 0)
+        {
+            return;
+        }
+
+        var area = Length * Depth * OpenWaterShare;
+        var depth = basins.Sum(b => b.Volume.Si) / basins.Sum(b => b.Area.Si);
+        var below =
+            layers.Where(l => l.Kind is LayerKind.Soil or LayerKind.Drainage).Sum(l => l.Depth.Si)
+            - depth
+            - basins.Average(b => b.Edge.Si);
+        List<(double Heat, double Resistance)> nodes =
+        [
+            (
+                Constants.WaterDensity * MoistAir.LiquidHeatCapacity * depth,
+                depth / Usual.WaterConductivity.UseSi()
+            ),
+        ];
+        if (below > 0.002)
+        {
+            nodes.Add((Usual.DrainageHeat.UseSi() * below, below / Usual.DrainageConductivity.UseSi()));
+        }
+
+        nodes.Add(BaseGlass(box.Base?.Si ?? Glass));
+        var across = basins.Average(b => 2 * b.Area.Si / (b.Length.Si + b.Width.Si));
+        OpenWater = Add(
+            Level("open water", nodes, area, 0),
+            new SurfacePlace(SurfaceRole.Floor, across),
+            Usual.WaterEmissivity.UseSi()
+        );
+    }
+
+    private (double Heat, double Resistance) BaseGlass(double meters) =>
+        (
+            Usual.GlassDensity.UseSi() * Usual.GlassHeat.UseSi() * meters,
+            meters / Usual.GlassConductivity.UseSi()
+        );
+
+    /// <summary>A part of the floor that gives water, over its layers and the shelf.</summary>
+    private HeadspaceSurface Level(
+        string name,
+        List<(double Heat, double Resistance)> nodes,
+        double area,
+        double around
+    )
+    {
         var outward = new double[nodes.Count];
         for (var i = 0; i + 1 < nodes.Count; i++)
         {
@@ -138,18 +201,14 @@ public sealed record BoxSurfaces
         }
 
         outward[^1] = Usual.ThroughShelf.UseSi() * (area + around);
-        Ground = Add(
-            new HeadspaceSurface
-            {
-                Name = "ground",
-                AreaSquareMeters = area,
-                CapacityJoulesPerKelvin = [.. nodes.Select(n => n.Heat * area)],
-                OutwardWattsPerKelvin = [.. outward],
-                HasSupply = true,
-            },
-            new SurfacePlace(SurfaceRole.Floor, Width()),
-            Usual.GroundEmissivity.UseSi()
-        );
+        return new HeadspaceSurface
+        {
+            Name = name,
+            AreaSquareMeters = area,
+            CapacityJoulesPerKelvin = [.. nodes.Select(n => n.Heat * area)],
+            OutwardWattsPerKelvin = [.. outward],
+            HasSupply = true,
+        };
     }
 
     private int AddWall(Side side)
@@ -361,6 +420,13 @@ public sealed record BoxSurfaces
     private double MistOn(int place, double panes)
     {
         var surface = list[place].Surface;
+        if (place == OpenWater)
+        {
+            var onPanes = panes > 0 ? Usual.MistOnPanes.UseSi() : 0;
+            var onLeaves = Leaves is null ? 0 : Usual.MistOnLeaves.UseSi();
+            return (1 - onPanes - onLeaves) * OpenWaterShare;
+        }
+
         return place == Leaves ? Usual.MistOnLeaves.UseSi()
             : surface.Name == "wood" || surface.Film is null || panes <= 0 ? 0
             : Usual.MistOnPanes.UseSi() * surface.AreaSquareMeters / panes;

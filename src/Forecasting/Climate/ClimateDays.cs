@@ -3,6 +3,13 @@ using Litterfall.Physics.Coupling;
 
 namespace Litterfall.Forecasting.Climate;
 
+/// <summary>Water of basins in a day, kg; all 0 without.</summary>
+/// <param name="Evaporated">Given to the air.</param>
+/// <param name="Caught">Mist that falls on it.</param>
+/// <param name="ToppedUp">Filled up by hand.</param>
+/// <param name="Overflow">Run over to the ground.</param>
+public readonly record struct BasinDay(double Evaporated, double Caught, double ToppedUp, double Overflow);
+
 /// <summary>
 /// What a run of a box shows over its settled days, in SI but for °C; hours are a day's mean.
 /// </summary>
@@ -30,6 +37,9 @@ public sealed record ClimateDays
 
     /// <summary>Evaporated a day by ground and leaves, kg.</summary>
     public required double Evaporated { get; init; }
+
+    /// <summary>What basins give and take a day, kg.</summary>
+    public required BasinDay Basins { get; init; }
 
     /// <summary>Hours of dew a day on each pane.</summary>
     public required ImmutableArray<(string Pane, double Hours)> Fog { get; init; }
@@ -106,6 +116,12 @@ public sealed record ClimateDays
             Misted = Day(h => h.MistedKilograms),
             Vented = Day(h => h.VentedKilograms),
             Evaporated = Day(h => h.EvaporatedKilograms),
+            Basins = new(
+                Day(h => h.OpenWaterKilograms),
+                Day(h => h.CaughtKilograms),
+                Day(h => h.ToppedUpKilograms),
+                Day(h => h.OverflowKilograms)
+            ),
             Fog = fog,
             Wet = [.. panes.Select(p => (p.Name, Day(h => h.Wet[p.Place])))],
             FogByDay = (FogOn(run, hours, worst, true), FogOn(run, hours, worst, false)),

@@ -42,6 +42,9 @@ public sealed record ClimateFigures
     /// <summary>Evaporated a day.</summary>
     public Figure? Evaporated { get; init; }
 
+    /// <summary>Water of basins; null without, and where the water balance computes it.</summary>
+    public BasinFigures? Basins { get; init; }
+
     /// <summary>Largest vapor pressure deficit.</summary>
     public required Figure DeficitMax { get; init; }
 
@@ -50,6 +53,9 @@ public sealed record ClimateFigures
 
     /// <summary>Hours of dew a day on each pane.</summary>
     public required ImmutableArray<(string Pane, Figure Hours)> Fog { get; init; }
+
+    /// <summary>Least and most of these; empty where the air is held.</summary>
+    public ImmutableArray<(string Pane, Banded Hours)> FogBand { get; init; } = [];
 
     /// <summary>Hours a day with a film on each pane, dew or mist.</summary>
     public ImmutableArray<(string Pane, Figure Hours)> Wet { get; init; } = [];

@@ -48,6 +48,7 @@ internal sealed class ClimateInputs
         inputs.Add(MistingDay.Water(design));
         inputs.AddFittings();
         inputs.AddPlants();
+        inputs.Add(WaterBasins.Area(design, of.Box), WaterBasins.Water(design, of.Box));
         foreach (
             var layer in of.Layers.Where(l =>
                 l.Kind is LayerKind.Soil or LayerKind.Moss or LayerKind.Litter or LayerKind.Drainage

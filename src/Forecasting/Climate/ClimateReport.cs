@@ -33,7 +33,7 @@ public static class ClimateReport
         rows.Add(("evaporatedMlPerDay", Maybe(climate.Evaporated, Unit.Milliliter, Held)));
         rows.Add(("vapourDeficitKPaMax", new ReportNumber(climate.DeficitMax, Unit.Kilopascal)));
         rows.Add(("dewMarginKMin", new ReportNumber(climate.DewMargin, Unit.Kelvin)));
-        rows.Add(("fogHoursPerDay", Panes(climate.Fog)));
+        rows.Add(("fogHoursPerDay", Fog(climate)));
         rows.Add(("wetHoursPerDay", Panes(climate.Wet)));
         AddFog(rows, climate);
         rows.Add(
@@ -115,6 +115,24 @@ public static class ClimateReport
         rows.Add((key, new ReportNumber(number.Value, unit)));
         rows.Add((key + "Low", Maybe(number.Low, unit, Held)));
         rows.Add((key + "High", Maybe(number.High, unit, Held)));
+    }
+
+    /// <summary>Each pane with its band beside it; no band where the air is held.</summary>
+    private static ReportNode Fog(ClimateFigures climate)
+    {
+        List<(string, ReportNode)> rows = [];
+        for (var i = 0; i < climate.Fog.Length; i++)
+        {
+            var band = climate.FogBand.IsEmpty ? null : climate.FogBand[i].Hours;
+            Add(
+                rows,
+                climate.Fog[i].Pane,
+                new Banded(climate.Fog[i].Hours, band?.Low, band?.High),
+                Unit.Hour
+            );
+        }
+
+        return ReportObject.Of([.. rows]);
     }
 
     private static ReportNode Panes(ImmutableArray<(string Pane, Figure Hours)> panes) =>

@@ -42,6 +42,7 @@ internal sealed class ComputedClimate(BoxClimate climate, ImmutableArray<Figure>
                 Unit.Milliliter,
                 $"from ground, dead leaves and living leaves, {Settled}"
             ),
+            Basins = climate.Run.Surfaces.OpenWater is null ? null : Basins(),
             DeficitMax = One(
                 "largest vapor pressure deficit",
                 climate.Days.Deficit.Most,
@@ -55,6 +56,7 @@ internal sealed class ComputedClimate(BoxClimate climate, ImmutableArray<Figure>
                 $"inner face less dew point at full hours, {Settled}; negative while it fogs"
             ),
             Fog = Panes(climate.Days.Fog, "dew"),
+            FogBand = FogBand(),
             Wet = Panes(climate.Days.Wet, "film of dew or mist"),
             LeafWet = climate.Run.Surfaces.Leaves is null
                 ? null
@@ -68,6 +70,22 @@ internal sealed class ComputedClimate(BoxClimate climate, ImmutableArray<Figure>
             ),
             Computed = climate,
         };
+
+    private BasinFigures Basins() =>
+        new()
+        {
+            Evaporated = Of("water evaporated from basins a day", d => d.Basins.Evaporated),
+            Caught = Milliliters("mist that falls on basins a day", climate.Days.Basins.Caught),
+            ToppedUp = Of("water filled up in basins a day", d => d.Basins.ToppedUp),
+            Overflow = Milliliters("water run over from basins a day", climate.Days.Basins.Overflow),
+            Lost = Of("water vented less filled up a day", d => d.Vented - d.Basins.ToppedUp),
+        };
+
+    private Banded Of(string name, Func<ClimateDays, double> kilograms) =>
+        Of(name, Unit.Milliliter, d => kilograms(d) / Constants.WaterDensity);
+
+    private Figure Milliliters(string name, double kilograms) =>
+        One(name, kilograms / Constants.WaterDensity, Unit.Milliliter, Settled);
 
     private Figure One(string name, double si, Unit unit, string how) =>
         Figure.Computed(how, si, unit.Dimension, inputs.AsSpan()).As(name, unit, ClimateFigures.Engine);
@@ -104,6 +122,17 @@ internal sealed class ComputedClimate(BoxClimate climate, ImmutableArray<Figure>
                 )
             )
         );
+
+    private ImmutableArray<(string, Banded)> FogBand() =>
+        [
+            .. climate.Days.Fog.Select(
+                (p, i) =>
+                    (
+                        p.Pane,
+                        Of($"dew on the {p.Pane} a day", Unit.Hour, d => Unit.Hour.ToSiValue(d.Fog[i].Hours))
+                    )
+            ),
+        ];
 
     private ImmutableArray<(string, Figure)> Panes(
         ImmutableArray<(string Pane, double Hours)> of,

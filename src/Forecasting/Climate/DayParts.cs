@@ -77,7 +77,7 @@ internal sealed class DayParts
         Spread(watts, shares[i].Light, rays);
         Spread(watts, shares[i].Infrared ?? shares[i].Light, heat.InfraredWatts * factor);
         var below = heat.CaseWatts * heat.DownShare * factor;
-        watts[surfaces.Ground] += below * surfaces.OpenTop;
+        Floor(watts, below * surfaces.OpenTop);
         lamps.Add(
             new Lit(
                 lamp.On?.ToTimeSpan().TotalSeconds ?? with.Headspace.LampOn.UseSi(),
@@ -93,7 +93,7 @@ internal sealed class DayParts
     /// </summary>
     private void Spread(double[] heat, LampShares ends, double watts)
     {
-        heat[surfaces.Ground] += watts * ends.Ground;
+        Floor(heat, watts * ends.Ground);
         foreach (var (side, wall) in surfaces.Walls)
         {
             heat[wall] += watts * ends.Walls[side];
@@ -104,6 +104,16 @@ internal sealed class DayParts
         if (surfaces.Lid is { } lid)
         {
             heat[lid] += watts * ends.Lid;
+        }
+    }
+
+    /// <summary>What reaches the floor, to ground and open water by their areas.</summary>
+    private void Floor(double[] heat, double watts)
+    {
+        heat[surfaces.Ground] += watts * (1 - surfaces.OpenWaterShare);
+        if (surfaces.OpenWater is { } open)
+        {
+            heat[open] += watts * surfaces.OpenWaterShare;
         }
     }
 
@@ -118,7 +128,8 @@ internal sealed class DayParts
                 mists.Add((at, at + Math.Min(time.For.Si, DaySeconds), flow));
             }
         }
-        else if (design.Design.Habits?.HandMist is { } hand)
+
+        if (design.Design.Habits?.HandMist is { } hand)
         {
             var (at, duration) = (with.Headspace.HandMistAt.UseSi(), with.Headspace.HandMistFor.UseSi());
             mists.Add((at, at + duration, hand.Si * 1000 / duration * change.Mist));

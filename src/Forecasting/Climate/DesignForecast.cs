@@ -34,6 +34,12 @@ public sealed record DesignForecast
     /// <summary>Light on the ground, hour by hour of a day.</summary>
     public required LightDay Light { get; init; }
 
+    /// <summary>
+    /// Whether single panes fog between the held air and a room of a temperature, °C; null where the air is
+    /// computed.
+    /// </summary>
+    public Func<double, bool>? HeldFog { get; init; }
+
     /// <summary>Depths of the soil's values, m from the surface.</summary>
     public ImmutableArray<double> DepthMeters =>
         [
@@ -76,6 +82,7 @@ public sealed record DesignForecast
             Run = run,
             Light = LightDay.Of(LightFigures.Of(design, setup.Box, setup.Layers, setup.Shares)),
             Result = result,
+            HeldFog = design.Design.Headspace is null ? null : HeldClimate.Fogs(design, setup.Box),
             Members =
                 wish.Members > 0
                     ? ClimateEnsemble.Run(

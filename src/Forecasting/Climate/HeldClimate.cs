@@ -52,6 +52,17 @@ internal sealed class HeldClimate
     public static ClimateFigures Of(CheckedDesign design, BoxGeometry box) =>
         new HeldClimate(design, box).Figures();
 
+    /// <summary>Whether panes fog in a room of a temperature, °C.</summary>
+    /// <param name="design">A design that holds its air.</param>
+    /// <param name="box">Its sizes.</param>
+    public static Func<double, bool> Fogs(CheckedDesign design, BoxGeometry box)
+    {
+        var held = new HeldClimate(design, box);
+        return celsius => held.Fogs(celsius);
+    }
+
+    private bool Fogs(double roomCelsius) => pane.InnerCelsius(celsius, roomCelsius) < dew;
+
     private ClimateFigures Figures() =>
         new()
         {
@@ -94,15 +105,14 @@ internal sealed class HeldClimate
                 Unit.Percent,
                 "saturation pressure at the inner face ÷ at the air of the box, in the coolest hour"
             ),
-            ClearsAboveRoom =
-                pane.FogsBelowRoom(celsius, humidity) is >= ColdestRoomCelsius and var clears
-                    ? One(
-                        "room temperature above which the panes clear",
-                        clears + Constants.ZeroCelsiusKelvin,
-                        Unit.Celsius,
-                        "room at which the inner face stands at the dew point"
-                    )
-                    : null,
+            ClearsAboveRoom = pane.FogsBelowRoom(celsius, humidity) is >= ColdestRoomCelsius and var clears
+                ? One(
+                    "room temperature above which the panes clear",
+                    clears + Constants.ZeroCelsiusKelvin,
+                    Unit.Celsius,
+                    "room at which the inner face stands at the dew point"
+                )
+                : null,
         };
 
     /// <summary>No room of people is colder: panes that fog only below it never do.</summary>
@@ -115,7 +125,7 @@ internal sealed class HeldClimate
     private Figure FogHours() =>
         One(
             "hours of fog a day",
-            Unit.Hour.ToSiValue(24.0 * room.Count(r => pane.InnerCelsius(celsius, r) < dew) / room.Length),
+            Unit.Hour.ToSiValue(24.0 * room.Count(Fogs) / room.Length),
             Unit.Hour,
             $"hours in which the inner face of a single pane, films of {Film} m² K/W, is below the dew point"
         );

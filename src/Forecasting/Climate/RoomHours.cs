@@ -53,17 +53,28 @@ public sealed record RoomHours(string Name, Figure Mean, Figure Swing, bool IsHe
         : 0;
 
     /// <summary>
-    /// The day the design holds constant; else the room as a whole, each month that differs, and the weekend.
-    /// Empty when no temperature was entered.
+    /// The day the design holds constant, and the room: as a whole, each month that differs, and the weekend.
+    /// Held air does not cool the room that it stands in. Empty when no temperature was entered.
     /// </summary>
-    public static ImmutableArray<RoomHours> Of(CheckedDesign design)
-    {
-        if (design.Design.Headspace is { } held)
-        {
-            var air = design.Figure("headspace.hold.air", "held air", held.Hold.Air, Unit.Celsius);
-            return [new RoomHours("with the air held constant", air, NoSwing, true)];
-        }
+    public static ImmutableArray<RoomHours> Of(CheckedDesign design) =>
+        Held(design) is { } held ? [held, .. OfRoom(design)] : OfRoom(design);
 
+    /// <summary>The warmest day of the air that the floor lives in: held, else the room's.</summary>
+    public static RoomHours? WarmestInside(CheckedDesign design) =>
+        Held(design) ?? OfRoom(design).MaxBy(hours => hours.Warmest.Si);
+
+    private static RoomHours? Held(CheckedDesign design) =>
+        design.Design.Headspace is { } held
+            ? new RoomHours(
+                "with the air held constant",
+                design.Figure("headspace.hold.air", "held air", held.Hold.Air, Unit.Celsius),
+                NoSwing,
+                true
+            )
+            : null;
+
+    private static ImmutableArray<RoomHours> OfRoom(CheckedDesign design)
+    {
         if (design.Design.Room is not { } room)
         {
             return [];

@@ -206,6 +206,20 @@ public sealed class LightCoefficients(CoefficientList list)
             Citation.Recalled("campbell-norman-1998", "wet dark soil")
         );
 
+    /// <summary>Reflectance of open water with what lies under it.</summary>
+    public Coefficient WaterReflectance { get; } =
+        list.Add(
+            "waterReflectance",
+            "reflectance of open water over a dark bottom",
+            9,
+            Unit.Percent,
+            (6, 15),
+            Citation.Choice(
+                "6.6 % of diffuse light from the face of water (Fresnel, index 1.33, over the half space) "
+                    + "and a few percent from a dark bottom"
+            )
+        );
+
     /// <summary>Reflectance of a background that says none.</summary>
     public Coefficient BackgroundReflectance { get; } =
         list.Add(

@@ -64,6 +64,31 @@ public sealed class SurfaceCoefficients(CoefficientList list)
             Citation.Recalled("campbell-norman-1998", "emissivity of soil, peat and moss")
         );
 
+    /// <summary>Emissivity of open water.</summary>
+    public Coefficient WaterEmissivity { get; } =
+        list.Add(
+            "waterEmissivity",
+            "emissivity of open water",
+            0.96,
+            Unit.One,
+            (0.94, 0.98),
+            Citation.Recalled("campbell-norman-1998", "emissivity of water, about 0.96")
+        );
+
+    /// <summary>Conductivity of still water.</summary>
+    public Coefficient WaterConductivity { get; } =
+        list.Add(
+            "waterConductivity",
+            "conductivity of the water of a basin",
+            0.6,
+            CoefficientUnits.Conductivity,
+            (0.58, 2),
+            Citation.Recalled(
+                "campbell-norman-1998",
+                "0.56 + 0.0018 t W/(m K) of water at t °C; more where it stirs itself"
+            )
+        );
+
     /// <summary>Emissivity of leaves.</summary>
     public Coefficient LeafEmissivity { get; } =
         list.Add(

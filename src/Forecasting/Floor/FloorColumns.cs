@@ -106,7 +106,7 @@ public sealed record FloorColumns
             return null;
         }
 
-        var area = drainage is { Area.Si: > 0 } ? drainage.Area.Si : soil.Area.Si;
+        var area = Area(design, drainage, soil);
         if (area <= 0)
         {
             return null;
@@ -140,6 +140,12 @@ public sealed record FloorColumns
         };
     }
 
+    /// <summary>Ground that the columns stand for: with basins, that of the soil beside them.</summary>
+    private static double Area(CheckedDesign design, FloorLayer? drainage, FloorLayer soil) =>
+        drainage is { Area.Si: > 0 } && design.Design is { Basins.Count: 0, WaterArea: null or { Si: <= 0 } }
+            ? drainage.Area.Si
+            : soil.Area.Si;
+
     private readonly record struct Zone(SoilZones Place, double Share, double SoilMeters, double MossMeters);
 
     private sealed record Materials(HydraulicCurve Soil, HydraulicCurve? Moss, HydraulicCurve? Below);
@@ -172,14 +178,24 @@ public sealed record FloorColumns
             .Single((0, 1), with.OpenAlpha.UseSi(), with.OpenN.Use(), with.OpenConductivity.UseSi())
             .Parameters;
 
+    /// <summary>
+    /// Volume of a layer over that of its depth on the ground. The drainage layer runs on under basins, so
+    /// that each square meter of ground has more of it than lies under it: the level rises as much slower.
+    /// </summary>
     private static double OpenShare(FloorLayer layer, double area) =>
-        layer.Depth.Si > 0 ? Math.Clamp(layer.Finished.Si / (area * layer.Depth.Si), 0.01, 1) : 1;
+        layer.Depth.Si > 0
+            ? Math.Clamp(layer.Finished.Si / (area * layer.Depth.Si), 0.01, Math.Max(1, MostOf(layer, area)))
+            : 1;
+
+    private static double MostOf(FloorLayer layer, double area) =>
+        layer.Kind == LayerKind.Drainage ? layer.Area.Si / area : 1;
 
     private static VanGenuchtenParameters Scaled(VanGenuchtenParameters curve, double share) =>
         curve with
         {
             ThetaR = curve.ThetaR * share,
             ThetaS = curve.ThetaS * share,
+            WidthRatio = Math.Max(1, share),
         };
 
     private static List<Zone> Split(ImmutableArray<SoilZones> soil, double cover, double mossMeters)

@@ -24,13 +24,16 @@ internal sealed class FloorCourse
     private readonly ImmutableArray<bool> isSpringtail;
     private readonly ImmutableArray<Figure> inputs;
 
+    /// <summary>Leaves this little over what has to cover are as thin, m.</summary>
+    private const double JustCovers = 1e-4;
+
     private int horizon;
 
     private FloorCourse(LifeInputs n, ImmutableArray<SeededKind> crew)
     {
         this.n = n;
         planting = BoxRun.FirstDay(n.Design);
-        area = n.Box.OpenFloor.Si;
+        area = WaterBasins.Ground(n.Design, n.Box).Si;
         isSpringtail = [.. crew.Select(c => c.Species.NeedsDamp)];
         all = ModelCoefficients.Of(n.Design);
         with = all.Life;
@@ -95,7 +98,10 @@ internal sealed class FloorCourse
             e.Count * e.CrewShare * setup.Rates.Frogs.FoodJoulesPerDay(e.Grams, ground[0].Celsius, e.Activity)
         );
         var young = with.YoungThatLive.Range!.Value;
-        var ready = Alone(1.0, appetite);
+        var alone = Alone(1.0);
+        var hardy = Alone(young.High / with.YoungThatLive.Number);
+        var frail = Alone(young.Low / with.YoungThatLive.Number);
+        var ready = Ready(alone, appetite);
         var because = FloorWaits
             .Of(n, planting, isSpringtail, ready)
             .OrderByDescending(r => r.Day ?? DateOnly.MinValue)
@@ -103,18 +109,15 @@ internal sealed class FloorCourse
         var from = because[0].Day ?? planting;
         int first = Math.Max(0, from.DayNumber - planting.DayNumber);
         int low = LitterLow();
-        var inhabited = setup with { EatersFrom = first, TopUpEvery = Math.Max(0, low) };
+        var inhabited = setup with { EatersFrom = first, TopUpEvery = low > 0 ? low : Math.Max(0, Halved()) };
         int length = Math.Max(horizon, first + 366);
         var (days, ledger) = FloorLife.Run(inhabited, ground, length);
         int eatenUp = setup.Eaters.IsEmpty ? -1 : EatenUp(days, first);
         return Told(
             new Course(from, because, ready)
             {
-                ReadyBand = Band(
-                    ready.Day,
-                    Alone(young.High / with.YoungThatLive.Number, appetite).Day,
-                    Alone(young.Low / with.YoungThatLive.Number, appetite).Day
-                ),
+                ReadyBand = Band(ready.Day, Ready(hardy, appetite).Day, Ready(frail, appetite).Day),
+                Then = [.. new[] { hardy, frail }.Where(d => d.Count > first).Select(d => d[first])],
                 Appetite = appetite,
                 Low = low,
                 First = first,
@@ -147,6 +150,9 @@ internal sealed class FloorCourse
 
         public double Appetite { get; init; }
 
+        /// <summary>The first day of animals with more and with fewer young that live.</summary>
+        public ImmutableArray<FloorLifeDay> Then { get; init; } = [];
+
         public int Low { get; init; }
 
         public int First { get; init; }
@@ -173,17 +179,15 @@ internal sealed class FloorCourse
             CrewReady = c.Ready.Day is { } r ? Days("days until the crew is ready", r) : null,
             CrewReadyEarly = Maybe(c.ReadyBand.Early, "days until a hardier crew is ready"),
             CrewReadyLate = Maybe(c.ReadyBand.Late, "days until a frailer crew is ready"),
-            SpringtailsThen = Of("springtails when animals go in", Unit.One, Springtails(then)),
-            IsopodsThen = Of("isopods when animals go in", Unit.One, Isopods(then)),
+            SpringtailsThen = Counted("springtails when animals go in", c, then, Springtails),
+            IsopodsThen = Counted("isopods when animals go in", c, then, Isopods),
             Appetite = Of(
                 "springtails the animals would take a day",
                 Unit.One,
                 c.Appetite / (each > 0.0 ? each : setup.Rates.Frogs.SpringtailJoules)
             ),
-            Bearable = Of(
-                "springtails the crew bears to lose a day",
-                Unit.One,
-                with.HalfBearable.UseSi() * then.BearablePerDay
+            Bearable = Counted("springtails the crew bears to lose a day", c, then, d =>
+                with.HalfBearable.UseSi() * d.BearablePerDay
             ),
             LeastSpringtails = Of(
                 "least springtails in the first year with animals",
@@ -198,6 +202,17 @@ internal sealed class FloorCourse
             Days = days,
             IsSpringtail = isSpringtail,
         };
+    }
+
+    /// <summary>A number of that day, with the least and most over how many young live.</summary>
+    private Banded Counted(string name, Course c, FloorLifeDay then, Func<FloorLifeDay, double> of)
+    {
+        double value = of(then);
+        return new Banded(
+            Of(name, Unit.One, value),
+            c.Then.IsEmpty ? null : Of($"least {name}", Unit.One, Math.Min(value, c.Then.Min(of))),
+            c.Then.IsEmpty ? null : Of($"most {name}", Unit.One, Math.Max(value, c.Then.Max(of)))
+        );
     }
 
     private FloorMasses Masses(Course c, ImmutableArray<FloorLifeDay> year)
@@ -261,12 +276,29 @@ internal sealed class FloorCourse
     private int LitterLow()
     {
         double depth = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter)?.Depth.Si ?? 0.0;
-        return depth < with.Cover.UseSi() || setup.LitterGrams <= 0.0
+
+        // Leaves laid no deeper than they have to cover thin below it from the first day on.
+        return depth <= with.Cover.UseSi() + JustCovers || setup.LitterGrams <= 0.0
             ? -1
             : FloorLife
                 .Run(setup, ground, horizon)
                 .Days.ToList()
                 .FindIndex(d => d.LitterGrams / setup.LitterGrams * depth < with.Cover.UseSi());
+    }
+
+    /// <summary>
+    /// First day half of the leaves are gone, where they were laid so thin that they never did more than
+    /// cover; -1 elsewhere.
+    /// </summary>
+    private int Halved()
+    {
+        double depth = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter)?.Depth.Si ?? 0.0;
+        return depth > with.Cover.UseSi() + JustCovers || setup.LitterGrams <= 0.0
+            ? -1
+            : FloorLife
+                .Run(setup, ground, horizon)
+                .Days.ToList()
+                .FindIndex(d => d.LitterGrams < 0.5 * setup.LitterGrams);
     }
 
     /// <summary>First day with animals on which too few springtails are left; -1 where they last.</summary>
@@ -302,31 +334,13 @@ internal sealed class FloorCourse
     /// First day the crew bears the appetite or has settled, whichever comes first; no day where it does not
     /// breed here.
     /// </summary>
-    private CrewReadiness Alone(double hardier, double appetite)
+    private CrewReadiness Ready(List<FloorLifeDay> alone, double appetite)
     {
-        if (!isSpringtail.Contains(true))
+        if (alone.Count == 0)
         {
             return default;
         }
 
-        var alone = FloorLife
-            .Run(
-                setup with
-                {
-                    Crew =
-                    [
-                        .. setup.Crew.Select(c =>
-                            c with
-                            {
-                                Species = CrewKinds.Hardier(c.Species, hardier, with),
-                            }
-                        ),
-                    ],
-                },
-                ground,
-                LifePolicy.ReadyDays
-            )
-            .Days.ToList();
         double most = alone.Max(Springtails);
         if (most < with.Breeds.Use() * Seeded)
         {
@@ -343,7 +357,30 @@ internal sealed class FloorCourse
 
         // Whoever eats more waits no less: a crew that has settled is as ready as it will be.
         return bears >= 0 && bears <= settled
-            ? new CrewReadiness(bears + 1, true)
-            : new CrewReadiness(settled + 1, false);
+            ? new CrewReadiness(bears + 1, true, appetite > 0.0)
+            : new CrewReadiness(settled + 1, appetite <= 0.0, appetite > 0.0);
     }
+
+    /// <summary>The crew without animals, more or fewer young living; none without springtails.</summary>
+    private List<FloorLifeDay> Alone(double hardier) =>
+        !isSpringtail.Contains(true)
+            ? []
+            : FloorLife
+                .Run(
+                    setup with
+                    {
+                        Crew =
+                        [
+                            .. setup.Crew.Select(c =>
+                                c with
+                                {
+                                    Species = CrewKinds.Hardier(c.Species, hardier, with),
+                                }
+                            ),
+                        ],
+                    },
+                    ground,
+                    LifePolicy.ReadyDays
+                )
+                .Days.ToList();
 }

@@ -45,7 +45,7 @@ public static class FloorSetups
     {
         var with = all.Life;
         var litter = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter);
-        double area = n.Box.OpenFloor.Si;
+        double area = WaterBasins.Ground(n.Design, n.Box).Si;
         var leaves = litter?.Material as LitterEntry;
         double ratio = leaves?.CarbonToNitrogen?.Value ?? LifePolicy.UsualCarbonToNitrogen;
         return new FloorLifeSetup
@@ -92,7 +92,7 @@ public static class FloorSetups
             ),
             leaves?.DecayAt24,
             n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter)?.DryMass,
-            n.Box.OpenFloor,
+            WaterBasins.Ground(n.Design, n.Box),
             .. Amphibians(n).Select(a => a.Entry.Mass),
             .. Amphibians(n)
                 .Select(a =>

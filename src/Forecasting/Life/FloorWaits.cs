@@ -6,7 +6,8 @@ namespace Litterfall.Forecasting.Life;
 /// <summary>When a crew is ready for animals.</summary>
 /// <param name="Day">Days from planting; null where it does not breed in this ground.</param>
 /// <param name="Bears">True where it then bears all that the animals take.</param>
-public readonly record struct CrewReadiness(int? Day, bool Bears);
+/// <param name="IsEaten">True where animals take any.</param>
+public readonly record struct CrewReadiness(int? Day, bool Bears, bool IsEaten);
 
 /// <summary>What holds animals back.</summary>
 public static class FloorWaits
@@ -67,6 +68,12 @@ public static class FloorWaits
                 "the springtails hardly breed in this ground: see to its damp and warmth first, or "
                     + "animals live on feeders alone (computed on recalled rates)",
                 null
+            )
+        : !ready.IsEaten
+            ? new WaitReason(
+                "the springtails have bred to several times what was seeded; no animal of this design eats "
+                    + "of them (computed on recalled rates)",
+                planting.AddDays(day)
             )
         : ready.Bears
             ? new WaitReason(

@@ -77,16 +77,16 @@ public sealed record LifeFigures
     public Figure? CrewReadyLate { get; init; }
 
     /// <summary>Hatched springtails on that first day.</summary>
-    public required Figure SpringtailsThen { get; init; }
+    public required Banded SpringtailsThen { get; init; }
 
     /// <summary>Hatched isopods on that first day.</summary>
-    public required Figure IsopodsThen { get; init; }
+    public required Banded IsopodsThen { get; init; }
 
     /// <summary>Springtails the animals would take a day.</summary>
     public required Figure Appetite { get; init; }
 
     /// <summary>Springtails the crew bears to lose a day, when animals go in.</summary>
-    public required Figure Bearable { get; init; }
+    public required Banded Bearable { get; init; }
 
     /// <summary>Least springtails for each square meter in the first year with animals.</summary>
     public required Figure LeastSpringtails { get; init; }

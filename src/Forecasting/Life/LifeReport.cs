@@ -7,6 +7,7 @@ namespace Litterfall.Forecasting.Life;
 /// <summary>The life of the floor as part of the report.</summary>
 public static class LifeReport
 {
+    private const string NoBand = "no springtails are seeded, or the crew is not followed that long";
     private const string NoFloor = "the box has no floor";
     private const string Lasts = "the crew lasts through five years";
 
@@ -39,10 +40,16 @@ public static class LifeReport
             ("readyAfterDays", Maybe(life.CrewReady, Unit.Day, Never)),
             ("readyAfterDaysEarly", Maybe(life.CrewReadyEarly, Unit.Day, Never)),
             ("readyAfterDaysLate", Maybe(life.CrewReadyLate, Unit.Day, Never)),
-            ("springtailsThen", new ReportNumber(life.SpringtailsThen, Unit.One)),
-            ("isopodsThen", new ReportNumber(life.IsopodsThen, Unit.One)),
+            ("springtailsThen", new ReportNumber(life.SpringtailsThen.Value, Unit.One)),
+            ("springtailsThenLow", Maybe(life.SpringtailsThen.Low, Unit.One, NoBand)),
+            ("springtailsThenHigh", Maybe(life.SpringtailsThen.High, Unit.One, NoBand)),
+            ("isopodsThen", new ReportNumber(life.IsopodsThen.Value, Unit.One)),
+            ("isopodsThenLow", Maybe(life.IsopodsThen.Low, Unit.One, NoBand)),
+            ("isopodsThenHigh", Maybe(life.IsopodsThen.High, Unit.One, NoBand)),
             ("springtailsEatenPerDay", new ReportNumber(life.Appetite, Unit.One)),
-            ("springtailsBearablePerDay", new ReportNumber(life.Bearable, Unit.One)),
+            ("springtailsBearablePerDay", new ReportNumber(life.Bearable.Value, Unit.One)),
+            ("springtailsBearablePerDayLow", Maybe(life.Bearable.Low, Unit.One, NoBand)),
+            ("springtailsBearablePerDayHigh", Maybe(life.Bearable.High, Unit.One, NoBand)),
             ("lasts", new ReportFlag(life.CrewLasts)),
             ("leastSpringtailsPerM2", new ReportNumber(life.LeastSpringtails, Unit.PerSquareMeter)),
             ("eatenUpAfterDays", Maybe(life.EatenUp, Unit.Day, Lasts)),

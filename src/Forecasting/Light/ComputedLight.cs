@@ -68,6 +68,7 @@ internal sealed class ComputedLight
     {
         var ground = new GroundLight(box, field, cellMeters);
         var (mean, low, high) = ground.Means(thin, thick);
+        double? onLitter = box.Terrain.Litter > 0.0 ? ground.LitterOverSoil() : null;
         var plants = box.Plants.Select((_, i) => PlantLights.Of(this, i)).ToImmutableArray();
         return new LightFigures
         {
@@ -84,7 +85,23 @@ internal sealed class ComputedLight
                 mean.Daily / 86400.0,
                 Leafy(mean, low, high)
             ),
-            GroundLux = Computed("mean illuminance of the ground", Unit.Lux, mean.Lux),
+            GroundLux = Band("mean illuminance of the ground", Unit.Lux, mean.Lux, Leafy(mean, low, high)),
+            LitterMean = onLitter is null
+                ? null
+                : Band(
+                    "mean light on the leaf litter",
+                    Unit.Micromole,
+                    mean.Micromoles * 1e-6 * onLitter.Value,
+                    Leafy(mean, low, high)
+                ),
+            LitterDaily = onLitter is null
+                ? null
+                : Band(
+                    "mean light on the leaf litter a day",
+                    Unit.MolePerDay,
+                    mean.Daily / 86400.0 * onLitter.Value,
+                    Leafy(mean, low, high)
+                ),
             LeastOverMean = Computed(
                 "least over mean light on the ground",
                 Unit.One,

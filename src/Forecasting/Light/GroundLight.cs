@@ -16,6 +16,7 @@ internal sealed class GroundLight
     private readonly MapGrid grid;
     private readonly LightField.Sums[] cells;
     private readonly bool[] isCovered;
+    private readonly bool[] isWater;
     private readonly bool[] isShelter;
 
     /// <summary>The light on the ground of a box.</summary>
@@ -33,11 +34,9 @@ internal sealed class GroundLight
         double all = lampMeans.Sum();
         LampShares = [.. lampMeans.Select(m => all > 0.0 ? m / all : 0.0)];
         isCovered = [.. cells.Select((_, i) => box.Scene.Blocks.Any(b => Stands(b.Extent, i, rises)))];
+        isWater = [.. cells.Select((_, i) => box.IsWater(At(i).X, At(i).Y))];
         isShelter = [.. cells.Select((_, i) => box.Covers.Any(b => Stands(b, i, rises)))];
-        double[] open =
-        [
-            .. cells.Where((_, i) => !isCovered[i]).Select(c => c.Micromoles).DefaultIfEmpty(0.0),
-        ];
+        double[] open = [.. cells.Where((_, i) => IsOpen(i)).Select(c => c.Micromoles).DefaultIfEmpty(0.0)];
         Map = new LightMap(grid.CellsX, grid.CellsY, box.Origin.X, box.Origin.Y)
         {
             Cell = (box.Scene.Length / grid.CellsX, box.Scene.Depth / grid.CellsY),
@@ -63,7 +62,7 @@ internal sealed class GroundLight
                 return null;
             }
 
-            var moss = cells.Where((_, i) => !isCovered[i] && At(i).Y >= box.MossFrom).ToList();
+            var moss = cells.Where((_, i) => IsOpen(i) && At(i).Y >= box.MossFrom).ToList();
             return moss.Count == 0 ? null : moss.Average(c => c.Micromoles);
         }
     }
@@ -78,7 +77,7 @@ internal sealed class GroundLight
         ImmutableArray<Canopy> thick
     )
     {
-        var open = cells.Where((_, i) => !isCovered[i]).ToList();
+        var open = cells.Where((_, i) => IsOpen(i)).ToList();
         if (open.Count == 0)
         {
             return (default, 0.0, 0.0);
@@ -101,14 +100,39 @@ internal sealed class GroundLight
             : (mean, mean.Micromoles * Of(thick) / usual, mean.Micromoles * Of(thin) / usual);
     }
 
+    /// <summary>
+    /// Light on the leaf litter over that at soil level, the same places of the open ground; 1 without.
+    /// </summary>
+    public double LitterOverSoil()
+    {
+        var coarse = Grid(CoarseX, CoarseY);
+        double Of(double litter) =>
+            field
+                .Map(coarse, Rises(coarse, litter), box.Scene.Canopies)
+                .Where((_, i) => !IsWaterAt(coarse, i))
+                .Select(c => c.Micromoles)
+                .DefaultIfEmpty(0.0)
+                .Average();
+        double soil = box.Terrain.Litter > 0.0 ? Of(0.0) : 0.0;
+        return soil > 0.0 ? Of(box.Terrain.Litter) / soil : 1.0;
+    }
+
+    /// <summary>True for ground that is neither under wood or stone nor open water.</summary>
+    private bool IsOpen(int cell) => !isCovered[cell] && !isWater[cell];
+
     /// <summary>The shade on the ground.</summary>
     /// <param name="plants">Light at the plants, among which the brightest place may be.</param>
     /// <param name="computed">Makes a figure.</param>
     public LightRefuge Refuge(IEnumerable<PlantLight> plants, Func<string, Unit, double, Figure> computed)
     {
         double limit = box.With.Light.RefugeLight.Use();
-        bool[] isDark = [.. cells.Select((c, i) => isShelter[i] || (!isCovered[i] && c.Micromoles <= limit))];
-        int ground = cells.Where((_, i) => !isCovered[i] || isShelter[i]).Count();
+        bool[] isDark =
+        [
+            .. cells.Select(
+                (c, i) => isShelter[i] || (!isCovered[i] && c.Micromoles <= limit && !isWater[i])
+            ),
+        ];
+        int ground = cells.Where((_, i) => IsOpen(i) || isShelter[i]).Count();
         double cell = Map.Cell.X * Map.Cell.Y;
         double one = box.With.Light.RefugePatch.UseSi();
         double[] sizes = [.. Patches(isDark).Select(size => (size * cell) + 1e-9)];
@@ -192,22 +216,21 @@ internal sealed class GroundLight
 
     private static MapGrid Grid(int x, int y) => new(0.0, x, y);
 
-    private (double X, double Y) At(int cell) =>
+    private (double X, double Y) At(int cell) => At(grid, cell);
+
+    private (double X, double Y) At(MapGrid of, int cell) =>
         (
-            ((cell % grid.CellsX) + 0.5) * box.Scene.Length / grid.CellsX,
-            ((cell / grid.CellsX) + 0.5) * box.Scene.Depth / grid.CellsY
+            ((cell % of.CellsX) + 0.5) * box.Scene.Length / of.CellsX,
+            ((cell / of.CellsX) + 0.5) * box.Scene.Depth / of.CellsY
         );
 
-    private double[] Rises(MapGrid of) =>
+    private bool IsWaterAt(MapGrid of, int cell) => box.IsWater(At(of, cell).X, At(of, cell).Y);
+
+    private double[] Rises(MapGrid of, double litterMeters = 0.0) =>
         [
             .. Enumerable
                 .Range(0, of.CellsX * of.CellsY)
-                .Select(i =>
-                    box.Rise(
-                        ((i % of.CellsX) + 0.5) * box.Scene.Length / of.CellsX,
-                        ((i / of.CellsX) + 0.5) * box.Scene.Depth / of.CellsY
-                    )
-                ),
+                .Select(i => box.Rise(At(of, i).X, At(of, i).Y, litterMeters)),
         ];
 
     private bool Stands(in Box3 block, int cell, double[] rises)

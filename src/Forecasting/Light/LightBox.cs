@@ -35,6 +35,7 @@ internal sealed class LightBox
         this.box = box;
         this.layers = layers;
         Terrain = new Terrain(design, box, layers);
+        Basins = WaterBasins.Of(design, box);
         Plants = PlantSpot.Of(design, Terrain);
         Ground = Corners(Terrain).Min();
         Origin = new Point3(Terrain.Left, Terrain.Front, Ground);
@@ -49,6 +50,9 @@ internal sealed class LightBox
 
     /// <summary>The ground.</summary>
     public Terrain Terrain { get; }
+
+    /// <summary>Basins of open water.</summary>
+    public ImmutableArray<WaterBasin> Basins { get; }
 
     /// <summary>Where the plants are.</summary>
     public ImmutableArray<PlantSpot> Plants { get; }
@@ -100,12 +104,25 @@ internal sealed class LightBox
     }
 
     /// <summary>Height of the ground over the lowest ground, at a place of the scene, m.</summary>
-    public double Rise(double x, double y) =>
-        Math.Clamp(
-            Terrain.Ground(x + Origin.X, y + Origin.Y) + Cover(y) - Ground,
+    /// <param name="x">In the scene, m.</param>
+    /// <param name="y">In the scene, m.</param>
+    /// <param name="litterMeters">Leaves on it, where it is not water.</param>
+    public double Rise(double x, double y, double litterMeters = 0.0)
+    {
+        var basin = Basin(x, y);
+        double over = basin is null ? Cover(y) + litterMeters : -basin.Edge.Si;
+        return Math.Clamp(
+            Terrain.Ground(x + Origin.X, y + Origin.Y) + over - Ground,
             0.0,
             Scene.Height - LightPolicy.Free
         );
+    }
+
+    /// <summary>True where a place of the scene is open water.</summary>
+    public bool IsWater(double x, double y) => Basin(x, y) is not null;
+
+    private WaterBasin? Basin(double x, double y) =>
+        Basins.FirstOrDefault(b => b.Holds(x + Origin.X, y + Origin.Y));
 
     private double Cover(double y) => Mossy(y) ? Terrain.Moss : 0.0;
 
@@ -166,7 +183,8 @@ internal sealed class LightBox
     }
 
     /// <summary>
-    /// The floor as one reflectance: moss over its share, litter over the rest, soil without either.
+    /// The floor as one reflectance: open water over its share; moss, litter over the rest, soil without
+    /// either on the ground beside it.
     /// </summary>
     private FaceFinish Floor()
     {
@@ -179,8 +197,10 @@ internal sealed class LightBox
             Terrain.Litter > 0.0
                 ? Math.Min(1.0 - moss, Math.Clamp(design.Design.Floor.Litter?.Cover?.Si ?? 1.0, 0.0, 1.0))
                 : 0.0;
+        double ground = (moss * Of("moss")) + (litter * Of("litter")) + ((1.0 - moss - litter) * Of("soil"));
+        double water = WaterBasins.Share(design, box);
         return FaceFinish.Diffuse(
-            (moss * Of("moss")) + (litter * Of("litter")) + ((1.0 - moss - litter) * Of("soil"))
+            water > 0.0 ? (water * With.Light.WaterReflectance.UseSi()) + ((1.0 - water) * ground) : ground
         );
     }
 

@@ -101,14 +101,20 @@ public sealed record LightFigures
     /// <summary>The map of the ground.</summary>
     public required LightMap Map { get; init; }
 
-    /// <summary>Mean photons on the open ground at full light.</summary>
+    /// <summary>Mean photons on the open ground at full light, at the height of soil and moss.</summary>
     public required Banded GroundMean { get; init; }
 
     /// <summary>The same in a day.</summary>
     public required Banded GroundDaily { get; init; }
 
     /// <summary>Mean illuminance of the open ground.</summary>
-    public required Figure GroundLux { get; init; }
+    public required Banded GroundLux { get; init; }
+
+    /// <summary>Mean photons on top of the leaf litter, at its full depth everywhere; null without.</summary>
+    public Banded? LitterMean { get; init; }
+
+    /// <summary>The same in a day.</summary>
+    public Banded? LitterDaily { get; init; }
 
     /// <summary>Least over mean of the open ground.</summary>
     public required Figure LeastOverMean { get; init; }

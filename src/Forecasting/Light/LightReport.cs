@@ -30,7 +30,9 @@ public static class LightReport
         ];
         Add(rows, "soilPpfdMean", light.GroundMean, Unit.Micromole);
         Add(rows, "soilDli", light.GroundDaily, Unit.MolePerDay);
-        rows.Add(("soilLuxMean", new ReportNumber(light.GroundLux, Unit.Lux)));
+        Add(rows, "soilLuxMean", light.GroundLux, Unit.Lux);
+        Litter(rows, "litterPpfdMean", light.LitterMean, Unit.Micromole);
+        Litter(rows, "litterDli", light.LitterDaily, Unit.MolePerDay);
         rows.Add(("soilLeastOverMean", new ReportNumber(light.LeastOverMean, Unit.One)));
         if (light.MossMean is { } moss)
         {
@@ -52,6 +54,18 @@ public static class LightReport
         rows.Add(("lamps", new ReportList([.. light.Lamps.Select(Lamp)])));
         rows.Add(("plants", new ReportList([.. light.Plants.Select(Plant)])));
         return ReportObject.Of([.. rows]);
+    }
+
+    private static void Litter(List<(string, ReportNode)> rows, string key, Banded? number, Unit unit)
+    {
+        if (number is not null)
+        {
+            Add(rows, key, number, unit);
+        }
+        else
+        {
+            rows.Add((key, new ReportAbsent("there is no leaf litter")));
+        }
     }
 
     private static ReportNode Lamp(LampLight lamp) =>

@@ -28,6 +28,9 @@ public sealed record FloorWater
     /// <summary>The forecast; null where it cannot be made.</summary>
     public WaterForecast? Forecast { get; init; }
 
+    /// <summary>Misted by hand a day; null without.</summary>
+    public Figure? ByHand { get; init; }
+
     /// <summary>Height to which water climbs between the grains over the level.</summary>
     public Figure? CapillaryRise { get; init; }
 
@@ -74,7 +77,12 @@ public sealed record FloorWater
     )
     {
         var balance = WaterBalance.Of(setup.Design, setup.Headspace, setup.Layers, climate);
-        var water = new FloorWater { Balance = balance, CapillaryRise = Rise(setup.Design, setup.Layers) };
+        var water = new FloorWater
+        {
+            Balance = balance,
+            ByHand = MistingDay.ByHand(setup.Design),
+            CapillaryRise = Rise(setup.Design, setup.Layers),
+        };
         return forecast is null
             ? water
             : water.With(

@@ -28,8 +28,16 @@ public sealed record WaterBalance
     /// <summary>The same with the least and the most air changes; null where they are held.</summary>
     public (Figure Low, Figure High)? VentedBand { get; init; }
 
-    /// <summary>Misted less vented; negative when the floor dries.</summary>
+    /// <summary>Water of basins; null without.</summary>
+    public BasinFigures? Basins { get; init; }
+
+    /// <summary>
+    /// Misted, and filled up in basins, less vented; negative when the floor dries.
+    /// </summary>
     public Figure? Gain { get; init; }
+
+    /// <summary>Its least and most; null where nothing is misted or the air is held.</summary>
+    public (Figure Low, Figure High)? GainBand { get; init; }
 
     /// <summary>Water per centimeter of level; null without a drainage layer.</summary>
     public Figure? PerLevel { get; init; }
@@ -37,9 +45,15 @@ public sealed record WaterBalance
     /// <summary>Water from level 0 to the highest allowed level.</summary>
     public Figure? Usable { get; init; }
 
+    /// <summary>True where an outlet at a height keeps the level: nobody drains.</summary>
+    public bool DrainsByItself { get; init; }
+
+    /// <summary>What runs out of it; null without, or where the floor gains no water.</summary>
+    public OutletWater? Outlet { get; init; }
+
     /// <summary>
     /// Time from level 0 to the highest allowed level with the soil at drained equilibrium; null when the
-    /// level never gets there.
+    /// level never gets there, or water leaves by an outlet.
     /// </summary>
     public Figure? DrainEvery { get; init; }
 
@@ -52,10 +66,12 @@ public sealed record WaterBalance
         AirSpace headspace,
         ImmutableArray<FloorLayer> layers,
         ClimateFigures? climate = null
-    )
+    ) => WithLayers(design, Aired(design, headspace, climate), layers);
+
+    private static WaterBalance Aired(CheckedDesign design, AirSpace headspace, ClimateFigures? climate)
     {
         var air = climate is { Vented: not null } ? BoxAir.Of(design, climate) : BoxAir.Of(design);
-        var misted = MistingDay.Water(design) ?? ByHand(design);
+        var misted = MistingDay.Water(design);
         var vented = climate?.Vented?.Value ?? VentedOf(air, air.Changes, headspace);
         var balance = new WaterBalance
         {
@@ -71,14 +87,38 @@ public sealed record WaterBalance
                     )
                 : null,
         };
-        balance = balance with
+        balance = balance with { Basins = climate?.Basins ?? BasinShare.Of(design, balance) };
+        return balance with
         {
-            Gain = misted is null
-                ? null
-                : (misted - balance.Vented).As("water gained by the floor a day", Unit.Milliliter),
+            Gain = balance.Gained(balance.Lost, "water gained by the floor a day"),
+            GainBand =
+                balance.LostBand is { } lost
+                && balance.Gained(lost.High, "least water gained by the floor a day") is { } slow
+                && balance.Gained(lost.Low, "most water gained by the floor a day") is { } fast
+                    ? (slow, fast)
+                    : null,
         };
+    }
+
+    /// <summary>Vented, less what is filled up in basins.</summary>
+    private Figure Lost => Basins?.Lost.Value ?? Vented;
+
+    private (Figure Low, Figure High)? LostBand =>
+        Basins is null ? VentedBand
+        : Basins.Lost is { Low: { } low, High: { } high } ? (low, high)
+        : null;
+
+    private Figure? Gained(Figure lost, string name) =>
+        Misted is null ? null : (Misted - lost).As(name, Unit.Milliliter);
+
+    private static WaterBalance WithLayers(
+        CheckedDesign design,
+        WaterBalance balance,
+        ImmutableArray<FloorLayer> layers
+    )
+    {
         return layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage) is { Depth.Si: > 0 } drainage
-            ? WithReservoir(balance, drainage)
+            ? WithReservoir(design, balance, drainage)
             : balance;
     }
 
@@ -87,7 +127,7 @@ public sealed record WaterBalance
     /// </summary>
     public bool Gains => Gain is { Si: > 0 };
 
-    private static WaterBalance WithReservoir(WaterBalance balance, FloorLayer drainage)
+    private static WaterBalance WithReservoir(CheckedDesign design, WaterBalance balance, FloorLayer drainage)
     {
         var voids = Weights.Voids(drainage);
         var perLevel = (drainage.Finished / drainage.Depth * voids).As(
@@ -96,6 +136,17 @@ public sealed record WaterBalance
         );
         var depth = DrainMark.Of(drainage);
         var usable = (perLevel * depth).As("usable water of the reservoir", Unit.Liter);
+        if (OutletWater.Is(design))
+        {
+            return balance with
+            {
+                PerLevel = perLevel,
+                Usable = usable,
+                DrainsByItself = true,
+                Outlet = OutletWater.Of(design, balance.Gain, balance.GainBand),
+            };
+        }
+
         return balance with
         {
             PerLevel = perLevel,
@@ -119,31 +170,21 @@ public sealed record WaterBalance
     private static (Figure Low, Figure? High)? Band(WaterBalance balance, FloorLayer drainage, Figure usable)
     {
         var voids = (drainage.Material as AggregateEntry)?.InterparticleVoidsBand;
-        if (voids is null && balance.VentedBand is null || balance.Misted is not { } misted)
+        if (voids is null && balance.GainBand is null || balance.Gain is not { } gain)
         {
             return null;
         }
 
         Figure Volume(Figure share, string name) =>
             (drainage.Finished / drainage.Depth * share * DrainMark.Of(drainage)).As(name, Unit.Liter);
-        Figure Gained(Figure vented, string name) => (misted - vented).As(name, Unit.Milliliter);
         var least = voids is { } v ? Volume(v.Low, "least usable water of the reservoir") : usable;
         var most = voids is { } w ? Volume(w.High, "most usable water of the reservoir") : usable;
-        var fast = balance.VentedBand is { } b
-            ? Gained(b.Low, "most water gained by the floor a day")
-            : balance.Gain!;
-        var slow = balance.VentedBand is { } c
-            ? Gained(c.High, "least water gained by the floor a day")
-            : balance.Gain!;
+        var fast = balance.GainBand?.High ?? gain;
+        var slow = balance.GainBand?.Low ?? gain;
         var low = Interval(balance, least, fast, "shortest time between drains");
         var high = Interval(balance, most, slow, "longest time between drains");
         return low is null ? null : (low, high);
     }
-
-    private static Figure? ByHand(CheckedDesign design) =>
-        design.Design.Habits?.HandMist is { } hand
-            ? design.Figure("habits.handMist", "water misted by hand a day", hand, Unit.Milliliter)
-            : null;
 
     /// <summary>
     /// Air changes × volume × (vapor in the box − vapor in the room) in a day. The air that comes in is as

@@ -307,11 +307,16 @@ public sealed record WaterForecast
             var area = floor.AreaSquareMeters;
             var rooted = design.Design.Plants.Any(p => !p.Mounted && p.Count > 0);
             var leaves = rooted ? with.LeafShare.UseSi() : 0;
-            var vapor = balance.Vented.Si / area / SecondsPerDay;
+            var basins = balance.Basins;
+            var open = basins is null ? 0 : basins.Caught.Si - basins.Overflow.Si;
+            var rain = (balance.Misted!.Si - open) / area / SecondsPerDay;
+            var vapor = (balance.Vented.Si - (basins?.Evaporated.Value.Si ?? 0)) / area / SecondsPerDay;
+
+            // Where basins dry by more than is vented, the rest falls on the ground as dew.
             return new SurfaceForcing(
-                balance.Misted!.Si / area / SecondsPerDay,
-                vapor * (1 - leaves),
-                vapor * leaves
+                rain + Math.Max(0, -vapor),
+                Math.Max(0, vapor) * (1 - leaves),
+                Math.Max(0, vapor) * leaves
             );
         }
     }

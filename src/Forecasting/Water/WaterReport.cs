@@ -22,7 +22,15 @@ public static class WaterReport
             ("ventedMlPerDay", new ReportNumber(balance.Vented, Unit.Milliliter)),
             ("ventedMlPerDayLow", Maybe(balance.VentedBand?.Low, Unit.Milliliter, Held)),
             ("ventedMlPerDayHigh", Maybe(balance.VentedBand?.High, Unit.Milliliter, Held)),
+            ("handMistMlPerDay", Maybe(water.ByHand, Unit.Milliliter, "nothing is misted by hand")),
+            ("toppedUpMlPerDay", Maybe(balance.Basins?.ToppedUp.Value, Unit.Milliliter, NoBasin)),
+            ("toppedUpMlPerDayLow", Maybe(balance.Basins?.ToppedUp.Low, Unit.Milliliter, NoBasin)),
+            ("toppedUpMlPerDayHigh", Maybe(balance.Basins?.ToppedUp.High, Unit.Milliliter, NoBasin)),
             ("gainMlPerDay", Maybe(balance.Gain, Unit.Milliliter, NoMist)),
+            ("gainMlPerDayLow", Maybe(balance.GainBand?.Low, Unit.Milliliter, NoGainBand(balance))),
+            ("gainMlPerDayHigh", Maybe(balance.GainBand?.High, Unit.Milliliter, NoGainBand(balance))),
+            ("drainsByItself", new ReportFlag(balance.DrainsByItself)),
+            ("outlet", Outlet(balance)),
             ("drainEveryDays", Maybe(balance.DrainEvery, Unit.Day, Never(balance))),
             ("drainEveryDaysLow", Maybe(balance.DrainBand?.Low, Unit.Day, Never(balance))),
             (
@@ -42,6 +50,9 @@ public static class WaterReport
         );
     }
 
+    private const string NoBasin = "there is no basin";
+    private const string NoOutlet = "there is no outlet at a height, or the floor gains no water";
+    private const string ByItself = "it drains by itself, by the outlet";
     private const string NoReservoir = "there is no drainage layer";
     private const string NoMist =
         "nothing says how much is misted; enter misting, or habits: { handMist: ... }";
@@ -57,9 +68,26 @@ public static class WaterReport
 
     private static string Never(WaterBalance balance) =>
         balance.PerLevel is null ? NoReservoir
+        : balance.DrainsByItself ? ByItself
         : balance.Misted is null ? NoMist
         : balance.Gains ? "the level does not get there"
         : "the air takes more water than is misted, so the level does not rise";
+
+    private static string NoGainBand(WaterBalance balance) => balance.Misted is null ? NoMist : Held;
+
+    private static ReportNode Outlet(WaterBalance balance) =>
+        balance.Outlet is not { } outlet
+            ? new ReportAbsent(NoOutlet)
+            : ReportObject.Of(
+                ("text", new ReportText(ByItself)),
+                ("mlPerDay", new ReportNumber(outlet.PerDay, Unit.Milliliter)),
+                ("mlPerDayLow", Maybe(outlet.PerDayBand?.Low, Unit.Milliliter, Held)),
+                ("mlPerDayHigh", Maybe(outlet.PerDayBand?.High, Unit.Milliliter, Held)),
+                ("bottleLitres", new ReportNumber(outlet.Bottle, Unit.Liter)),
+                ("bottleFillsInDays", new ReportNumber(outlet.FillsIn, Unit.Day)),
+                ("bottleFillsInDaysLow", Maybe(outlet.FillsInLow, Unit.Day, Held)),
+                ("bottleFillsInDaysHigh", Maybe(outlet.FillsInHigh, Unit.Day, "it may never fill"))
+            );
 
     private static ReportNode Drain(DrainFigure drain) =>
         ReportObject.Of(

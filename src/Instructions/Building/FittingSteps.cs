@@ -178,7 +178,7 @@ internal static class FittingSteps
         writer.Step(
             "misting.times",
             $"Set the timer: {string.Join("; ", times)}. Together "
-                + $"{writer.Milliliters(MistingDay.Water(design)!)} a day. Use water low in minerals.",
+                + $"{writer.Milliliters(MistingDay.Program(design)!)} a day. Use water low in minerals.",
             "Hard water spots the glass and clogs nozzles."
         );
     }

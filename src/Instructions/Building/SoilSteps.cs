@@ -165,25 +165,30 @@ internal static class SoilSteps
         );
     }
 
-    /// <summary>
-    /// A basin is set before the soil; the liters of the layers still count the whole floor.
-    /// </summary>
+    /// <summary>A basin is set before the soil; the liters of the layers leave it out.</summary>
     private static void OpenWater(DesignNumbers numbers, StepWriter writer)
     {
-        if (numbers.Design.Design.WaterArea is not { Si: > 0 } typed)
+        foreach (var basin in WaterBasins.Of(numbers.Design, numbers.Box))
         {
-            return;
+            writer.Step(
+                basin.Path,
+                $"Set the {(basin.IsAssumed ? "assumed " : "")}basin on the barrier before the soil: "
+                    + $"{writer.Of(basin.Length)} × {writer.Of(basin.Width)}, water "
+                    + $"{writer.Of(basin.Depth)} deep, its edge {writer.Of(basin.Edge)} over the water, "
+                    + "level with the soil, with an easy way out. Soil, moss and leaves go only beside it.",
+                "The liters below leave it out."
+            );
+            writer.Step(
+                basin.Path,
+                $"Fill it with {writer.Liters(basin.Volume)} of water low in minerals and keep it "
+                    + $"full{Daily()}."
+            );
         }
 
-        var share = numbers.Design.Figure("waterArea", "open water", typed, Unit.Percent);
-        var area = (numbers.Box.OpenFloor * share).As("floor under open water", Unit.SquareCentimeter);
-        writer.Step(
-            "waterArea",
-            $"Set the basin for open water first: {writer.Of(share)} of the floor, "
-                + $"{writer.Of(area)}, with an "
-                + "easy way out. Soil goes only beside it: some of the liters below are left over.",
-            "The liters count the whole floor, because the depth of the basin is not entered."
-        );
+        string Daily() =>
+            numbers.Water.Balance.Basins is { ToppedUp.Value: { Si: > 0 } more }
+                ? $": about {writer.Milliliters(more)} a day for all open water"
+                : "";
     }
 
     /// <summary>Slope between two depths over the open depth of the floor, in radians.</summary>

@@ -49,17 +49,20 @@ internal static class WeekSteps
     private static void Mist(DesignNumbers numbers, StepWriter writer)
     {
         var design = numbers.Design;
-        if (MistingDay.Water(design) is { Si: > 0 } day)
+        if (MistingDay.Program(design) is { Si: > 0 } day)
         {
             writer.Step(
                 "misting",
-                $"Let it mist as set, {writer.Milliliters(day)} a day, and look every day for a week: leaves "
-                    + "wet after misting, dry before the next."
+                $"Let it mist as set, {writer.Milliliters(day)} a day{ByHand()}, and look every day for a "
+                    + "week: leaves wet after misting, dry before the next."
             );
             return;
         }
 
         writer.Step("habits.handMist", $"Mist by hand: {Hand(numbers, writer)}.");
+
+        string ByHand() =>
+            MistingDay.ByHand(design) is { } hand ? $", mist {writer.Milliliters(hand)} more by hand" : "";
     }
 
     private static string Hand(DesignNumbers numbers, StepWriter writer)

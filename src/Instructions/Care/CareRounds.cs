@@ -4,6 +4,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Life;
+using Litterfall.Physics.Light;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
 
@@ -12,8 +13,7 @@ namespace Litterfall.Instructions.Care;
 /// <summary>The care that comes back: level, glass, lamps, leaves, trimming, crew, layers.</summary>
 internal static class CareRounds
 {
-    /// <summary>A fifth of the light is lost at two thirds of the time to three tenths.</summary>
-    private const double LostFifth = 2.0 / 3.0;
+    private const double FourFifths = 0.8;
 
     public static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting) =>
         [
@@ -76,12 +76,30 @@ internal static class CareRounds
 
     private static IEnumerable<CareDate> Water(DesignNumbers numbers, DateOnly planting)
     {
-        if (DrainMark.Of(numbers.Layers) is { } mark)
+        if (DrainMark.Of(numbers.Layers) is not { } mark)
         {
-            yield return Round(
+            yield break;
+        }
+
+        var check = CareIntervals.LevelCheck(numbers.Design);
+        yield return numbers.Water.Balance.Outlet is { } outlet
+            ? Round(
                 "level-check",
                 planting,
-                CareIntervals.LevelCheck(numbers.Design),
+                Figure
+                    .Min(check, outlet.FillsInLow ?? outlet.FillsIn)
+                    .As("time between emptyings of the bottle", Unit.Day),
+                (
+                    "Empty the bottle, read the level",
+                    $"About {NumberText.Milliliters(outlet.PerDay)} a day leave by the outlet. A level over "
+                        + $"{NumberText.Whole(mark)} mm means that it is blocked."
+                ),
+                "drain"
+            )
+            : Round(
+                "level-check",
+                planting,
+                check,
                 (
                     "Read the water level",
                     $"Read the level in the dip tube and write it down. Drain when it reaches "
@@ -89,10 +107,9 @@ internal static class CareRounds
                 ),
                 "drain"
             );
-            if (FirstDrain(numbers, planting, mark) is { } drain)
-            {
-                yield return drain;
-            }
+        if (FirstDrain(numbers, planting, mark) is { } drain)
+        {
+            yield return drain;
         }
     }
 
@@ -190,14 +207,16 @@ internal static class CareRounds
     }
 
     /// <summary>
-    /// Time until the first lamp gives four fifths of its light, straight to seven tenths at the end of its
-    /// life; null where no life is known.
+    /// Time until the first lamp gives four fifths of its light, by the law of the light forecast; null where
+    /// no life is known.
     /// </summary>
     private static Figure? Aged(DesignNumbers numbers)
     {
         var lamps = numbers
             .Light?.Lamps.Where(l => l is { LifeHours: > 0, OnSeconds: > 0 })
-            .Select(l => (l.Name, Days: LostFifth * l.LifeHours!.Value * 3600.0 / l.OnSeconds))
+            .Select(l =>
+                (l.Name, Days: DailyLight.HoursTo(FourFifths, l.LifeHours!.Value) * 3600.0 / l.OnSeconds)
+            )
             .ToArray();
         if (lamps is not { Length: > 0 })
         {
@@ -207,7 +226,9 @@ internal static class CareRounds
         var (name, days) = lamps.MinBy(l => l.Days);
         return Figure
             .Computed(
-                $"two thirds of the hours to seven tenths of its light ÷ hours a day, {name}",
+                FormattableString.Invariant(
+                    $"ln {FourFifths:0.#} ÷ ln 0.7 × hours to seven tenths of its light ÷ hours a day, {name}"
+                ),
                 Unit.Day.ToSiValue(Math.Floor(days)),
                 Unit.Day.Dimension
             )

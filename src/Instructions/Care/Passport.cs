@@ -155,13 +155,13 @@ public sealed record Passport(
             );
         }
 
-        if (MistingDay.Water(numbers.Design) is { } mist)
+        if (MistingDay.Program(numbers.Design) is { } mist)
         {
             yield return Fact("water", "Misting", $"{NumberText.Milliliters(mist)} a day", mist);
         }
-        else if (numbers.Design.Design.Habits?.HandMist is { } typed)
+
+        if (MistingDay.ByHand(numbers.Design) is { } hand)
         {
-            var hand = numbers.Design.Figure("habits.handMist", "hand misting", typed, Unit.Milliliter);
             yield return Fact("water", "Misting", $"{NumberText.Milliliters(hand)} a day by hand", hand);
         }
     }

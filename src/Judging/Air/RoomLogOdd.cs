@@ -13,7 +13,8 @@ internal static class RoomLogOdd
     public static readonly Rule Rule = new(
         "room-log-odd",
         Protects.Build,
-        "the log of the room is short, has gaps, a value that stands still, lines twice or without a value",
+        "the log of the room is short, has gaps, a value that stands still, humidity as a share of 1, lines "
+            + "twice or without a value",
         Judge
     )
     {
@@ -27,7 +28,7 @@ internal static class RoomLogOdd
             yield break;
         }
 
-        foreach (var oddity in log.Oddities().Take(5))
+        foreach (var oddity in log.Oddities().Take(6))
         {
             yield return Rule.Found(
                 Severity.Note,

@@ -5,6 +5,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Judging.Animals;
@@ -21,7 +22,7 @@ internal static class NeedsWaterArea
     {
         Needs = Stage.Shape,
         Fix = (finding, design) =>
-            finding.Limit is { } share
+            finding.Limit is { } share && design.Design.Basins.Count == 0
                 ? DesignFix.From(
                     FormattableString.Invariant($"{share.Si * 100:0} % of the floor under water"),
                     DesignEdits.Set(
@@ -42,9 +43,10 @@ internal static class NeedsWaterArea
                 continue;
             }
 
-            var has = n.Design.Design.WaterArea is { } typed
-                ? n.Design.Figure("waterArea", "open water", typed, Unit.Percent)
-                : Figure.Choice("open water", 0, Unit.Percent, "the design names none");
+            var has =
+                WaterBasins.Area(n.Design, n.Box) is { } area && n.Box.OpenFloor.Si > 0
+                    ? (area / n.Box.OpenFloor).As("open water", Unit.Percent)
+                    : Figure.Choice("open water", 0, Unit.Percent, "the design names none");
             if (has.Si >= needs.Si - 1e-9)
             {
                 continue;
@@ -60,10 +62,10 @@ internal static class NeedsWaterArea
                 (has, needs),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Make {needs.Value:0.#} % of the floor a water part with an easy way out, and write "
-                        + $"waterArea: {needs.Value:0.#} %."
+                    $"Make {needs.Value:0.#} % of the floor a water part with an easy way out, and describe "
+                        + $"it: basins, each with length, width, depth and sides."
                 ),
-                "waterArea"
+                n.Design.Design.Basins.Count > 0 ? "basins" : "waterArea"
             );
         }
     }

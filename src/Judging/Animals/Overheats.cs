@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -57,7 +58,7 @@ public static class Overheats
             }
             else if (day is not null && minutes is not null && minutes.Si > Longest.Si + 1e-6)
             {
-                yield return Found(species, limit, day, minutes);
+                yield return Found(n.Design, species, limit, (day, minutes));
             }
         }
     }
@@ -104,8 +105,14 @@ public static class Overheats
             )
             : "";
 
-    private static Finding Found(StockedSpecies species, Figure limit, RoomHours day, Figure time)
+    private static Finding Found(
+        CheckedDesign design,
+        StockedSpecies species,
+        Figure limit,
+        (RoomHours Day, Figure Time) of
+    )
     {
+        var (day, time) = of;
         return Rule.Found(
             Severity.Stop,
             string.Create(
@@ -115,7 +122,7 @@ public static class Overheats
             )
                 + HeatLimits.Kind(species.Species)
                 + Lethal(species, day.Warmest.Si)
-                + HeatWords.Lamps(day),
+                + HeatWords.Lamps(day, design),
             (time, Longest),
             string.Create(
                 CultureInfo.InvariantCulture,

@@ -41,7 +41,7 @@ internal static class RoomTooHot
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The warmest hour {day.Name} reaches {day.Warmest.Value:0.#} °C; {species.Species.Name} "
-                        + $"should not have more than {avoid.Value:0.#} °C.{HeatWords.Lamps(day)}"
+                        + $"should not have more than {avoid.Value:0.#} °C.{HeatWords.Lamps(day, n.Design)}"
                 ) + ModelError.Words(isNear),
                 (day.Warmest, avoid),
                 string.Create(

@@ -3,6 +3,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Judging.Load;
 using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Box;
@@ -21,12 +22,12 @@ internal static class PlasticLidSags
         "acrylic-lid-sags",
         Protects.Build,
         FormattableString.Invariant(
-            $"a lid of acrylic or polycarbonate spans over {LongestSpan.Value:0.##} cm without a bar under it"
-        ),
+            $"a lid of acrylic or polycarbonate spans over {LongestSpan.Value:0.##} cm without a bar under "
+        ) + "it, and carries its own weight without the sag of lid-sags: damp still bows it",
         Judge
     )
     {
-        Needs = Stage.Shape,
+        Needs = Stage.Quantities,
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
@@ -34,6 +35,7 @@ internal static class PlasticLidSags
         if (
             n.Design.Design.Lid is not { Braced: false }
             || !Materials.IsPlastic(n.Design.Find("lid.material"))
+            || n.Panes.Any(pane => pane.Pane == "lid" && LidSags.Trips(pane))
         )
         {
             yield break;

@@ -33,10 +33,10 @@ internal static class CrewEatenUp
                 CultureInfo.InvariantCulture,
                 $"About {day.Value:0} days after planting the springtails are eaten up: the animals would "
                     + $"take "
-                    + $"{life.Appetite.Value:0} a day, {life.Bearable.Value:0} a day can be borne when "
+                    + $"{life.Appetite.Value:0} a day, {life.Bearable.Value.Value:0} a day can be borne when "
                     + $"they go in."
             ),
-            (life.Appetite, life.Bearable),
+            (life.Appetite, life.Bearable.Value),
             life is { Reseed: { } more, ReseedEvery: { } every }
                 ? string.Create(
                     CultureInfo.InvariantCulture,

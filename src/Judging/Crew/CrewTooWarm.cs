@@ -23,7 +23,7 @@ internal static class CrewTooWarm
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        if (RoomHours.WarmestOf(n.Design) is not { } day)
+        if (RoomHours.WarmestInside(n.Design) is not { } day)
         {
             yield break;
         }

@@ -4,6 +4,7 @@ using Litterfall.Forecasting;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Life;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Crew;
 
@@ -13,7 +14,7 @@ internal static class LitterRunsLow
     public static readonly Rule Rule = new(
         "litter-runs-low",
         Protects.Build,
-        "within five years the leaf litter rots down to less than 2 cm",
+        "within five years the leaf litter rots down to less than 2 cm, or it is laid no deeper",
         Judge
     )
     {
@@ -22,6 +23,11 @@ internal static class LitterRunsLow
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
+        if (Thin(n) is { } thin)
+        {
+            yield return thin;
+        }
+
         if (n.Life is not { Masses.LitterLow: { } day } life)
         {
             yield break;
@@ -45,4 +51,30 @@ internal static class LitterRunsLow
             LifeFigures.Engine
         );
     }
+
+    /// <summary>Leaves just as deep as they must be: thinner is a finding of its own.</summary>
+    private static Finding? Thin(DesignNumbers n)
+    {
+        var cover = ModelCoefficients.Of(n.Design).Life.Cover.Figure;
+        var litter = n.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter);
+        return
+            n.Life is null
+            || litter is null
+            || n.Life.Masses.LitterLow is not null
+            || Math.Abs(litter.Depth.Si - cover.Si) > Slack
+            ? null
+            : Rule.Found(
+                Severity.Note,
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"The leaves are laid {litter.Depth.Value:0.#} cm deep, the least that covers; they rot, "
+                        + $"and cover less from the first weeks on."
+                ),
+                (litter.Depth, cover),
+                "Lay 3 to 5 cm, and top up when you see the soil.",
+                "floor.litter"
+            );
+    }
+
+    private const double Slack = 2e-4;
 }

@@ -22,10 +22,11 @@ internal static class LidSags
 
     private const string Rough = "It bends by more than half its thickness, so the real sag is less. ";
 
+    /// <summary>True where a pane sags by more than shows.</summary>
+    public static bool Trips(PaneCheck pane) => pane.GapLimit is { } gap && pane.Sag.Si > gap.Si;
+
     private static IEnumerable<Finding> Judge(DesignNumbers n) =>
-        n
-            .Panes.Where(pane => pane.GapLimit is { } gap && pane.Sag.Si > gap.Si)
-            .Select(pane => Found(pane, n.Design.Design.Lid is { Braced: true }));
+        n.Panes.Where(Trips).Select(pane => Found(pane, n.Design.Design.Lid is { Braced: true }));
 
     private static Finding Found(PaneCheck pane, bool isBraced)
     {

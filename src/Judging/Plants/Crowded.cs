@@ -4,6 +4,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Plants;
 
@@ -34,7 +35,7 @@ internal static class Crowded
     {
         var plants = Plantings.Of(n).Where(p => !p.Entry.Mounted && Spreads(p)).ToArray();
         double covered = plants.Sum(p => p.Entry.Count * Math.PI / 4.0 * Width(p) * Width(p));
-        double floor = n.Box.OpenFloor.Si;
+        double floor = WaterBasins.Ground(n.Design, n.Box).Si;
         if (floor > 0.0 && covered > floor)
         {
             yield return All(n, covered / floor);
@@ -65,7 +66,7 @@ internal static class Crowded
                         "sum of count × π/4 × grown width² ÷ open floor",
                         share,
                         Dimension.None,
-                        n.Box.OpenFloor
+                        WaterBasins.Ground(n.Design, n.Box)
                     )
                     .As("floor that grown plants cover", Unit.Percent),
                 Most

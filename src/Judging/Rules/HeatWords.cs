@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Climate;
 
 namespace Litterfall.Judging.Rules;
@@ -6,12 +7,16 @@ namespace Litterfall.Judging.Rules;
 /// <summary>What the rules on warmth say in common.</summary>
 internal static class HeatWords
 {
-    /// <summary>Lamps are not in the room's own figures.</summary>
-    public static string Lamps(RoomHours day) =>
-        day.IsHeld
-            ? ""
-            : " These are the room's own figures: lamps make the box warmer than its room, so look at the "
-                + "climate in the box as well.";
+    /// <summary>Lamps are not in the room's own figures, nor is what holds the air of the box.</summary>
+    /// <param name="day">The day.</param>
+    /// <param name="design">The design.</param>
+    public static string Lamps(RoomHours day, CheckedDesign design) =>
+        day.IsHeld ? ""
+        : design.Design.Headspace is not null
+            ? " The design holds the air of the box, but the room it stands in is this warm: only cooling "
+                + "keeps a box cooler than its room, and it fails with the power."
+        : " These are the room's own figures: lamps make the box warmer than its room, so look at the "
+            + "climate in the box as well.";
 
     public static string Where(RoomHours day) => day.IsHeld ? "headspace.hold.air" : Room;
 

@@ -83,6 +83,7 @@ internal static class ForecastJson
             }
         }
 
+        HeldFogAndBasins(json, forecast);
         json.WriteStartArray("depthMm");
         foreach (var depth in forecast.DepthMeters)
         {
@@ -104,6 +105,20 @@ internal static class ForecastJson
 
         json.WriteEndArray();
         json.WriteEndObject();
+    }
+
+    private static void HeldFogAndBasins(Utf8JsonWriter json, DesignForecast forecast)
+    {
+        if (forecast.HeldFog is { } fogs)
+        {
+            Panes(json, "fogByPane", forecast, (h, _) => fogs(h.RoomCelsius) ? 1 : 0);
+        }
+
+        if (forecast.Run.Surfaces.OpenWater is not null)
+        {
+            Numbers(json, "toppedUpMl", forecast, h => h.ToppedUpKilograms * 1000);
+            Numbers(json, "basinEvaporatedMl", forecast, h => h.OpenWaterKilograms * 1000);
+        }
     }
 
     /// <summary>Crew and leaves at the end of each day from planting; null without a crew.</summary>
@@ -146,10 +161,12 @@ internal static class ForecastJson
             {
                 ("misted", water.Misted),
                 ("fogged", water.Fogged),
+                ("toppedUp", water.ToppedUp),
                 ("vented", water.Vented),
                 ("drained", water.Drained),
                 ("runOff", water.RunOff),
                 ("floorGained", water.Floor),
+                ("basinsGained", water.Basins),
                 ("litterGained", water.Litter),
                 ("filmsGained", water.Films),
                 ("leavesGained", water.Leaves),

@@ -80,7 +80,8 @@ public sealed class Simulation
         var air = setup.Held is { } held
             ? Hold(held, untilSeconds)
             : AdvanceAir(Supply(), untilSeconds, cancel);
-        double rain = air.ToGround + state.PendingKilograms;
+        FillBasins(air, untilSeconds);
+        double rain = air.ToGround + air.Overflow + state.PendingKilograms;
         double evaporation = air.FromGround + state.GroundOwedKilograms;
         double uptake = air.FromLeaves + state.LeafOwedKilograms;
         if (evaporation < 0.0)
@@ -101,6 +102,24 @@ public sealed class Simulation
         hours.Add(Record(air, floor.Drained, untilSeconds));
     }
 
+    /// <summary>
+    /// Basins lose what dries and gain mist; over the edge it runs to the ground, and at midnight someone
+    /// fills them up.
+    /// </summary>
+    private void FillBasins(HourOfAir air, double untilSeconds)
+    {
+        double lack = state.BasinLackKilograms + air.FromOpenWater - air.Caught;
+        air.Overflow = Math.Max(0.0, -lack);
+        lack = Math.Max(0.0, lack);
+        if (Math.Abs(Math.IEEERemainder(untilSeconds, DaySeconds)) < 1.0)
+        {
+            air.ToppedUp = lack;
+            lack = 0.0;
+        }
+
+        state = state with { BasinLackKilograms = lack };
+    }
+
     /// <summary>What ground and leaves can give at the present state.</summary>
     private ImmutableArray<WaterSupply> Supply()
     {
@@ -112,6 +131,11 @@ public sealed class Simulation
             celsius,
             owed / KilogramsPerCubicMeter / setup.FloorSquareMeters
         );
+        if (setup.OpenWaterPlace is { } open)
+        {
+            supply[open] = WaterSupply.Free;
+        }
+
         return ImmutableArray.Create(supply);
     }
 
@@ -261,6 +285,7 @@ public sealed class Simulation
         {
             Misted = ledger.Misted + air.Misted,
             Fogged = ledger.Fogged + air.Fogged,
+            ToppedUp = ledger.ToppedUp + air.ToppedUp,
             Vented = ledger.Vented + air.Vented,
             Drained = ledger.Drained + floor.Drained,
             RunOff = ledger.RunOff + floor.RunOff,
@@ -349,7 +374,11 @@ public sealed class Simulation
             AirChanges = air.AirKilograms / shape.DryAirKilograms,
             MistedKilograms = air.Misted + air.Fogged,
             VentedKilograms = air.Vented,
-            EvaporatedKilograms = air.FromGround + air.FromLeaves,
+            EvaporatedKilograms = air.FromGround + air.FromLeaves + air.FromOpenWater,
+            OpenWaterKilograms = air.FromOpenWater,
+            CaughtKilograms = air.Caught,
+            ToppedUpKilograms = air.ToppedUp,
+            OverflowKilograms = air.Overflow,
             CondensedKilograms = air.Condensed,
             DrainedKilograms = drained,
             LevelMeters = WaterModel.LevelMeters(state.Water),
@@ -404,6 +433,7 @@ public sealed class Simulation
                     - start.GroundOwedKilograms
                     - start.LeafOwedKilograms,
                 Pending = state.PendingKilograms - start.PendingKilograms,
+                Basins = start.BasinLackKilograms - state.BasinLackKilograms,
             },
             Heat = heat,
             AirBalanceErrorKilograms = airBalanceError,

@@ -43,6 +43,18 @@ internal sealed class HourOfAir(int surfaces)
 
     public double FromLeaves { get; private set; }
 
+    /// <summary>Mist on open water.</summary>
+    public double Caught { get; private set; }
+
+    /// <summary>Vapor from open water, dew on it counted against.</summary>
+    public double FromOpenWater { get; private set; }
+
+    /// <summary>Filled up at its end.</summary>
+    public double ToppedUp { get; set; }
+
+    /// <summary>Run over from basins to the ground.</summary>
+    public double Overflow { get; set; }
+
     public double Dripped { get; private set; }
 
     public double Condensed { get; private set; }
@@ -96,6 +108,11 @@ internal sealed class HourOfAir(int surfaces)
                 ToGround += one.MistedKilograms + one.CondensedKilograms;
                 FromGround += one.SuppliedKilograms;
             }
+            else if (i == setup.OpenWaterPlace)
+            {
+                Caught += one.MistedKilograms;
+                FromOpenWater += one.SuppliedKilograms - one.CondensedKilograms;
+            }
             else
             {
                 Condensed += one.CondensedKilograms;
@@ -129,9 +146,12 @@ internal sealed class HourOfAir(int surfaces)
     )
     {
         Misted += kilograms.Misted;
-        ToGround += kilograms.Misted;
+        ToGround += kilograms.Misted * (1.0 - held.OpenShare);
+        Caught += kilograms.Misted * held.OpenShare;
         Vented += kilograms.Vented;
-        FromGround += kilograms.Vented * (1.0 - held.LeafShare);
+        double notLeaves = kilograms.Vented * (1.0 - held.LeafShare);
+        FromGround += notLeaves * (1.0 - held.OpenShare);
+        FromOpenWater += notLeaves * held.OpenShare;
         FromLeaves += kilograms.Vented * held.LeafShare;
         AirCelsiusSeconds += held.Celsius * seconds;
         HumiditySeconds += held.Humidity * seconds;

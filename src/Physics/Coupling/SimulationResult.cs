@@ -57,6 +57,18 @@ public sealed record SimulationHour
     /// <summary>Evaporated from ground, leaf litter and leaves' supply, less condensed there, kg.</summary>
     public required double EvaporatedKilograms { get; init; }
 
+    /// <summary>Evaporated from open water of basins, less condensed there, kg.</summary>
+    public double OpenWaterKilograms { get; init; }
+
+    /// <summary>Mist that fell on open water, kg.</summary>
+    public double CaughtKilograms { get; init; }
+
+    /// <summary>Filled up in basins by hand, kg.</summary>
+    public double ToppedUpKilograms { get; init; }
+
+    /// <summary>Run over the edge of basins to the ground, kg.</summary>
+    public double OverflowKilograms { get; init; }
+
     /// <summary>Condensed on panes, kg.</summary>
     public required double CondensedKilograms { get; init; }
 
@@ -90,6 +102,12 @@ public sealed record WaterLedger
 
     /// <summary>Put out by a fogger as vapor.</summary>
     public double Fogged { get; init; }
+
+    /// <summary>Filled up in basins by hand.</summary>
+    public double ToppedUp { get; init; }
+
+    /// <summary>Gained by basins: not more than nothing while they were full at the start.</summary>
+    public double Basins { get; init; }
 
     /// <summary>Vented.</summary>
     public double Vented { get; init; }
@@ -126,7 +144,20 @@ public sealed record WaterLedger
 
     /// <summary>In less out less gained, kg.</summary>
     public double BalanceError =>
-        Misted + Fogged - Vented - Drained - RunOff - Floor - Litter - Films - Leaves - Air - Pending + Owed;
+        Misted
+        + Fogged
+        + ToppedUp
+        + Owed
+        - Vented
+        - Drained
+        - RunOff
+        - Floor
+        - Basins
+        - Litter
+        - Films
+        - Leaves
+        - Air
+        - Pending;
 }
 
 /// <summary>A run.</summary>

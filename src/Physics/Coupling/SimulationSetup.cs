@@ -25,12 +25,17 @@ public sealed record DayPart(
 /// <param name="AirChangesPerSecond">Air changes, 1/s.</param>
 /// <param name="VolumeCubicMeters">Volume of the air, m³.</param>
 /// <param name="LeafShare">Share of the vapor that leaves give off.</param>
+/// <param name="OpenShare">
+/// Share of the floor that is open water, which takes as much of the mist and gives as much of the vapor
+/// that does not come from leaves.
+/// </param>
 public sealed record HeldHeadspace(
     double Celsius,
     double Humidity,
     double AirChangesPerSecond,
     double VolumeCubicMeters,
-    double LeafShare
+    double LeafShare,
+    double OpenShare = 0.0
 );
 
 /// <summary>Stomata of the leaves: open in light, all but closed in the dark.</summary>
@@ -85,6 +90,12 @@ public sealed record SimulationSetup
     /// <summary>Place of the leaves among the surfaces; null without leaves.</summary>
     public int? LeafPlace { get; init; }
 
+    /// <summary>
+    /// Place of the open water of basins among the surfaces; null without. They are filled up at midnight,
+    /// and what falls on a full one runs over to the ground.
+    /// </summary>
+    public int? OpenWaterPlace { get; init; }
+
     /// <summary>Stomata of the leaves.</summary>
     public Stomata Stomata { get; init; }
 
@@ -107,10 +118,12 @@ public sealed record SimulationSetup
 /// <param name="GroundOwedKilograms">Vapor the ground gave and has yet to deliver, kg.</param>
 /// <param name="LeafOwedKilograms">The same of the leaves, kg.</param>
 /// <param name="PendingKilograms">Water on its way to the ground, kg.</param>
+/// <param name="BasinLackKilograms">What the basins lack to be full, kg.</param>
 public sealed record SimulationState(
     HeadspaceState Air,
     WaterState Water,
     double GroundOwedKilograms = 0.0,
     double LeafOwedKilograms = 0.0,
-    double PendingKilograms = 0.0
+    double PendingKilograms = 0.0,
+    double BasinLackKilograms = 0.0
 );

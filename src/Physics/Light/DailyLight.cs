@@ -36,5 +36,13 @@ public static class DailyLight
     /// <param name="hours">Hours burnt, 0 or more.</param>
     /// <param name="hoursTo70Percent">Hours to 70 % of the flux, above 0.</param>
     public static double FluxLeft(double hours, double hoursTo70Percent) =>
-        Math.Pow(0.7, hours / hoursTo70Percent);
+        Math.Pow(EndShare, hours / hoursTo70Percent);
+
+    /// <summary>Hours burnt until a share of the first flux is left, by the same law.</summary>
+    /// <param name="share">Share left, above 0 and at most 1.</param>
+    /// <param name="hoursTo70Percent">Hours to 70 % of the flux, above 0.</param>
+    public static double HoursTo(double share, double hoursTo70Percent) =>
+        hoursTo70Percent * Math.Log(share) / Math.Log(EndShare);
+
+    private const double EndShare = 0.7;
 }

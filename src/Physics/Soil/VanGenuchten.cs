@@ -14,7 +14,9 @@ public sealed record VanGenuchtenParameters
     /// <summary>Residual water content θr, m³/m³, 0 or more.</summary>
     public required double ThetaR { get; init; }
 
-    /// <summary>Saturated water content θs, m³/m³, above θr, at most 1.</summary>
+    /// <summary>
+    /// Saturated water content θs, m³/m³, above θr, at most 1; times <see cref="WidthRatio"/>.
+    /// </summary>
     public required double ThetaS { get; init; }
 
     /// <summary>Pore systems; their weights add to 1.</summary>
@@ -22,6 +24,12 @@ public sealed record VanGenuchtenParameters
 
     /// <summary>Saturated conductivity, m/s, above 0.</summary>
     public required double KsMetersPerSecond { get; init; }
+
+    /// <summary>
+    /// Area of the layer over that of the ground that its water is counted on, 1 or more: above 1 where a
+    /// layer runs on under something that stands on it.
+    /// </summary>
+    public double WidthRatio { get; init; } = 1.0;
 
     /// <summary>Mualem's exponent l, any sign.</summary>
     public double L { get; init; } = 0.5;
@@ -38,6 +46,7 @@ public sealed record VanGenuchtenParameters
         && KsMetersPerSecond.Equals(other.KsMetersPerSecond)
         && L.Equals(other.L)
         && AirEntryMeters.Equals(other.AirEntryMeters)
+        && WidthRatio.Equals(other.WidthRatio)
         && Modes.AsSpan().SequenceEqual(other.Modes.AsSpan());
 
     /// <inheritdoc/>
@@ -50,7 +59,7 @@ public sealed record VanGenuchtenParameters
     /// <summary>What is wrong with them in one sentence, or null.</summary>
     public string? Fault() =>
         !(ThetaR >= 0.0) ? "the residual water content is below 0"
-        : !(ThetaS <= 1.0) ? "the saturated water content is above 1"
+        : !(ThetaS <= WidthRatio) ? "the saturated water content is above 1"
         : !(ThetaR < ThetaS) ? "the residual water content is not below the saturated one"
         : !(KsMetersPerSecond > 0.0 && double.IsFinite(KsMetersPerSecond))
             ? "the saturated conductivity is not above 0"

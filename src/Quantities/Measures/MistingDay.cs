@@ -5,7 +5,9 @@ using Litterfall.Domain.Units;
 
 namespace Litterfall.Quantities.Measures;
 
-/// <summary>Water misting system and fogger put in per day, in m³, from flows measured in a cup.</summary>
+/// <summary>
+/// Water that misting system, fogger and hand put in per day, in m³; the flows are measured in a cup.
+/// </summary>
 public static class MistingDay
 {
     private static readonly Unit MilliliterPerMinute = new(
@@ -14,16 +16,37 @@ public static class MistingDay
         Unit.Milliliter.Dimension / Unit.Minute.Dimension
     );
 
-    /// <summary>What both put in; null without either.</summary>
-    public static Figure? Water(CheckedDesign design) =>
-        (Misted(design), Fogged(design)) switch
+    /// <summary>What all put in; null without any.</summary>
+    public static Figure? Water(CheckedDesign design) => Sum(design, ByHand(design));
+
+    /// <summary>What misting system and fogger put in on their own; null without either.</summary>
+    public static Figure? Program(CheckedDesign design) => Sum(design, null);
+
+    private static Figure? Sum(CheckedDesign design, Figure? byHand)
+    {
+        Figure?[] all = [Misted(design), byHand, Fogged(design)];
+        Figure[] ways = [.. all.OfType<Figure>()];
+        return ways.Length switch
         {
-            ({ } misted, { } fogged) => (misted + fogged).As(
-                "water misted and fogged a day",
-                Unit.Milliliter
-            ),
-            (var misted, var fogged) => misted ?? fogged,
+            0 => null,
+            1 => ways[0],
+            _ => Figure
+                .Total(ways, Unit.Milliliter.Dimension)
+                .As(
+                    Fogged(design) is null
+                        ? "water misted a day, the program's and by hand"
+                        : "water misted and fogged a day",
+                    Unit.Milliliter
+                ),
         };
+    }
+
+    /// <summary>Misted by hand; null where the design does not say.</summary>
+    /// <param name="design">The design.</param>
+    public static Figure? ByHand(CheckedDesign design) =>
+        design.Design.Habits?.HandMist is { } hand
+            ? design.Figure("habits.handMist", "water misted by hand a day", hand, Unit.Milliliter)
+            : null;
 
     /// <summary>Rate of the fogger × time a day; null without a fogger.</summary>
     private static Figure? Fogged(CheckedDesign design) =>

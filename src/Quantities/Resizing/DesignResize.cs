@@ -102,6 +102,14 @@ public sealed class DesignResize
             Place(FormattableString.Invariant($"hardscape[{i}].at"), design.Hardscape[i].At, ratio);
         }
 
+        for (var i = 0; i < design.Basins.Count; i++)
+        {
+            var path = FormattableString.Invariant($"basins[{i}]");
+            Place($"{path}.at", design.Basins[i].At, ratio);
+            Scale($"{path}.length", design.Basins[i].Length, ratio[0], "it goes with the length");
+            Scale($"{path}.width", design.Basins[i].Width, ratio[1], "it goes with the depth");
+        }
+
         Scale("drain.along", design.Drain?.Along, ratio[0], "its place goes with the length");
     }
 

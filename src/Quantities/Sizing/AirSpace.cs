@@ -21,10 +21,13 @@ public sealed record AirSpace(Figure LayersHeight, Figure AirHeight, Figure Volu
             .Total([.. layers.Select(l => l.Finished)], Unit.Liter.Dimension)
             .As("volume of all layers", Unit.Liter);
         var pieces = Pieces(design);
+        var soil = layers.FirstOrDefault(l => l.Kind == LayerKind.Soil)?.Depth;
+        var basins = WaterBasins.Taken(WaterBasins.Of(design, box), soil);
+        var left = Room(box) - filled - pieces;
         return new AirSpace(
             stack,
             Figure.NotNegative(box.InsideHeight - stack).As("mean height of the air", Unit.Centimeter),
-            Figure.NotNegative(Room(box) - filled - pieces).As("volume of the air", Unit.Liter)
+            Figure.NotNegative(basins is null ? left : left - basins).As("volume of the air", Unit.Liter)
         );
     }
 

@@ -22,10 +22,11 @@ public static class FloorLayers
         var below = DrainageDepth(design);
         var depths = design.Design.Floor.Soil is { } forms ? SoilDepths.Of(design, forms) : null;
         var displaced = Displacement.Of(design, below, depths?.Mean);
+        var ground = WaterBasins.Ground(design, box);
         var layers = ImmutableArray.CreateBuilder<FloorLayer>();
         if (below is not null)
         {
-            layers.Add(Drainage(design, box, below, displaced));
+            layers.Add(Drainage(design, box, (below, depths?.Mean), displaced));
         }
 
         if (depths is not null)
@@ -35,12 +36,12 @@ public static class FloorLayers
 
         if (design.Design.Floor.Moss is { } moss)
         {
-            layers.Add(Moss(design, box, moss));
+            layers.Add(Moss(design, ground, moss));
         }
 
         if (design.Design.Floor.Litter is { } litter)
         {
-            layers.Add(Litter(design, box, litter));
+            layers.Add(Litter(design, ground, litter));
         }
 
         return layers.ToImmutable();
@@ -69,13 +70,16 @@ public static class FloorLayers
     private static FloorLayer Drainage(
         CheckedDesign design,
         BoxGeometry box,
-        Figure depth,
+        (Figure Below, Figure? Soil) depths,
         Displacement displaced
     )
     {
+        var depth = depths.Below;
         var area = LayerArea(box, LayerKind.Drainage, null, depth);
+        var sunk = WaterBasins.Sunk(WaterBasins.Of(design, box), depths.Soil, depth);
+        var whole = area * depth - displaced.FromDrainage;
         var finished = Figure
-            .NotNegative(area * depth - displaced.FromDrainage)
+            .NotNegative(sunk is null ? whole : whole - sunk)
             .As("drainage volume", Unit.Liter);
         var material = design.Find<AggregateEntry>("floor.drainage.material");
         var loss = Loss(design, "floor.drainage.loss", design.Design.Floor.Drainage!.Loss);
@@ -104,10 +108,17 @@ public static class FloorLayers
     {
         var soil = design.Design.Floor.Soil!;
         var recipe = design.Entry<GroundEntry>("floor.soil.recipe");
-        var area = LayerArea(box, LayerKind.Soil, below, depths.Mean);
-        var finished = Figure
-            .NotNegative(area * depths.Mean - displaced.FromSoil)
-            .As("finished soil", Unit.Liter);
+        var under = LayerArea(box, LayerKind.Soil, below, depths.Mean);
+        var water = WaterBasins.Area(design, box);
+        var area = water is null
+            ? under
+            : Figure
+                .NotNegative(under - water)
+                .As("area of the soil beside the water", Unit.SquareCentimeter);
+        var gross = water is null
+            ? under * depths.Mean
+            : under * depths.Mean - WaterBasins.InPlaceOfSoil(design, box);
+        var finished = Figure.NotNegative(gross - displaced.FromSoil).As("finished soil", Unit.Liter);
         var settling = Settling(design);
         var yield =
             soil.MixingYield is { } y
@@ -150,11 +161,11 @@ public static class FloorLayers
     private static Figure ToBuy(string which, Figure finished, Figure settling, Figure yield, Figure loss) =>
         (finished / (One - settling) / yield * (One + loss)).As($"{which} soil parts to buy", Unit.Liter);
 
-    private static FloorLayer Moss(CheckedDesign design, BoxGeometry box, MossLayer moss)
+    private static FloorLayer Moss(CheckedDesign design, Figure ground, MossLayer moss)
     {
         var depth = design.Figure("floor.moss.depth", "moss depth", moss.Depth, Unit.Centimeter);
         var cover = Cover(design, "floor.moss.cover", moss.Cover);
-        var area = (box.OpenFloor * cover).As("area under moss", Unit.SquareCentimeter);
+        var area = (ground * cover).As("area under moss", Unit.SquareCentimeter);
         var finished = (area * depth).As("moss volume", Unit.Liter);
         var material = design.Entry<MossEntry>("floor.moss.material");
         var layer = Flat(
@@ -181,11 +192,11 @@ public static class FloorLayers
         };
     }
 
-    private static FloorLayer Litter(CheckedDesign design, BoxGeometry box, LeafLitter litter)
+    private static FloorLayer Litter(CheckedDesign design, Figure ground, LeafLitter litter)
     {
         var depth = design.Figure("floor.litter.depth", "loose litter depth", litter.Depth, Unit.Centimeter);
         var cover = Cover(design, "floor.litter.cover", litter.Cover);
-        var area = (box.OpenFloor * cover).As("area under litter", Unit.SquareCentimeter);
+        var area = (ground * cover).As("area under litter", Unit.SquareCentimeter);
         var finished = (area * depth).As("loose litter volume", Unit.Liter);
         var material = design.Entry<LitterEntry>("floor.litter.material");
         var layer = Flat(

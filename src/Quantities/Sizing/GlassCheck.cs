@@ -80,13 +80,34 @@ public static class GlassCheck
         new Citation("jaky-1944", "recalled: 1 − sin φ, about 0.5 for loose soil", Provenance.Recalled)
     );
 
-    /// <summary>Thickness a pane of nominal thickness may fall short of it.</summary>
-    public static readonly Figure ThicknessTolerance = Figure.Given(
+    private const double ThinMeters = 0.006;
+
+    /// <summary>Glass has 2500 kg/m³, plastics at most 1400.</summary>
+    private const double LightestGlass = 2000;
+
+    /// <summary>Where the library knows no tolerance of a sheet.</summary>
+    private static readonly Figure UsualTolerance = Figure.Given(
         "thickness tolerance",
         0.0002,
         Unit.Millimeter,
         new Citation("en-572-2", "recalled: tolerance of 3 to 6 mm float glass", Provenance.Recalled)
     );
+
+    /// <summary>
+    /// Thickness a pane may fall short of its nominal: the value of its entry, and over 6 mm the most of its
+    /// band, as EN 572-2 has 0.2 mm for float glass of 3 to 6 mm and 0.3 mm for 8 to 12 mm. Other glass is
+    /// float glass first.
+    /// </summary>
+    private static Figure ThicknessTolerance(CheckedDesign design, SheetEntry sheet, Figure nominal)
+    {
+        var from =
+            sheet.ThicknessTolerance is null && sheet.Density?.Si > LightestGlass
+                ? design.Catalog.Find<SheetEntry>("float-glass")
+                : sheet;
+        return nominal.Si > ThinMeters + 1e-9 && from?.ThicknessToleranceBand is { } band
+            ? band.High
+            : from?.ThicknessTolerance ?? UsualTolerance;
+    }
 
     /// <summary>
     /// Checks front and side; nothing when no glass was entered or the box cannot be built.
@@ -115,8 +136,7 @@ public static class GlassCheck
         var sheet = design.Find<SheetEntry>("box.material") ?? design.Catalog.Find<SheetEntry>("float-glass");
         if (
             sheet
-            is not
-            {
+            is not {
                 AllowablePermanent: { } permanent,
                 AllowableFreeEdge: { } free,
                 YoungsModulus: { } young,
@@ -137,6 +157,7 @@ public static class GlassCheck
             FreeEdge = free,
             Modulus = sheet.CreepModulus ?? young,
             Poisson = poisson,
+            Tolerance = ThicknessTolerance(design, sheet, box.Walls),
         };
         return
         [
@@ -162,6 +183,8 @@ public static class GlassCheck
         public required Figure Modulus { get; init; }
 
         public required Figure Poisson { get; init; }
+
+        public required Figure Tolerance { get; init; }
     }
 
     /// <summary>Dry mass and all the water the soil holds, per finished volume.</summary>
@@ -199,7 +222,7 @@ public static class GlassCheck
     )
     {
         var thickness = Figure
-            .NotNegative(inputs.Box.Walls! - ThicknessTolerance)
+            .NotNegative(inputs.Box.Walls! - inputs.Tolerance)
             .As("least wall thickness", Unit.Millimeter);
         var allowable = edge == PlateEdge.TopFree ? inputs.FreeEdge : inputs.Permanent;
         var pane = new PlatePane(

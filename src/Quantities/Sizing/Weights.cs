@@ -20,24 +20,44 @@ public sealed record Weights
     /// <summary>Everything dry.</summary>
     public required Figure Dry { get; init; }
 
+    /// <summary>The least and the most of it.</summary>
+    public required (Figure Low, Figure High) DryBand { get; init; }
+
     /// <summary>With plants and water at squeeze wetness.</summary>
     public required Figure Planted { get; init; }
+
+    /// <summary>The least and the most of it.</summary>
+    public required (Figure Low, Figure High) PlantedBand { get; init; }
 
     /// <summary>Saturated, reservoir filled to the barrier.</summary>
     public required Figure Wet { get; init; }
 
+    /// <summary>The least and the most of it.</summary>
+    public required (Figure Low, Figure High) WetBand { get; init; }
+
     /// <summary>Water that fills the reservoir to the barrier.</summary>
     public required Figure ReservoirWater { get; init; }
+
+    /// <summary>Water in full basins; null without.</summary>
+    public Figure? BasinWater { get; init; }
 
     /// <summary>What could not be weighed, in words.</summary>
     public ImmutableArray<string> Missing { get; init; } = [];
 
     /// <summary>Weighs a design.</summary>
-    public static Weights Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers)
+    /// <param name="design">The design.</param>
+    /// <param name="box">Its sizes.</param>
+    /// <param name="layers">Its layers.</param>
+    /// <param name="lid">Mass of the lid as it is cut; null without one or without its thickness.</param>
+    public static Weights Of(
+        CheckedDesign design,
+        BoxGeometry box,
+        ImmutableArray<FloorLayer> layers,
+        Figure? lid
+    )
     {
         var missing = ImmutableArray.CreateBuilder<string>();
         var glass = BoxMass(design, box);
-        var lid = LidMass(design, box);
         var dry = new List<Figure>();
         Add(dry, glass, "the box (no glass entered)", missing);
         Add(dry, lid, design.Design.Lid is null ? null : "the lid (no thickness entered)", missing);
@@ -55,22 +75,34 @@ public sealed record Weights
             design.Design.Background is null ? null : "the background (no density)",
             missing
         );
+        foreach (var basin in WaterBasins.Of(design, box))
+        {
+            Add(dry, basin.Mass, "the empty basin (enter its mass)", missing);
+        }
+
         var dryMass = Figure.Total(dry, Unit.Kilogram.Dimension).As("dry mass", Unit.Kilogram);
-        var planted = PlantedMass(design, layers, dryMass);
+        var open = WaterBasins.Water(design, box);
+        var planted = PlantedMass(design, layers, dryMass, open);
         var reservoir = Reservoir(layers);
         var saturated = Water(layers, l => l.SaturatedWater, "water in the saturated layers");
         var squeezed = Water(layers, l => l.SqueezeWater, "water in the moist layers");
+        var wet = (planted + (saturated - squeezed) * SizingPolicy.Water + reservoir * SizingPolicy.Water).As(
+            "wet mass at its worst",
+            Unit.Kilogram
+        );
+        var spread = new WeightSpread(glass, lid, dryMass, Plants(design));
         return new Weights
         {
             Box = glass,
             Lid = lid,
             Dry = dryMass,
+            DryBand = spread.Dry(),
             Planted = planted,
+            PlantedBand = spread.Planted(planted, squeezed),
             ReservoirWater = reservoir,
-            Wet = (planted + (saturated - squeezed) * SizingPolicy.Water + reservoir * SizingPolicy.Water).As(
-                "wet mass at its worst",
-                Unit.Kilogram
-            ),
+            BasinWater = open,
+            Wet = wet,
+            WetBand = spread.Wet(wet, saturated + reservoir),
             Missing = missing.ToImmutable(),
         };
     }
@@ -92,18 +124,28 @@ public sealed record Weights
         }
     }
 
-    private static Figure PlantedMass(CheckedDesign design, ImmutableArray<FloorLayer> layers, Figure dry)
+    private static Figure Plants(CheckedDesign design) =>
+        (
+            design.Count("plants", "number of plants", design.Design.Plants.Sum(p => p.Count))
+            * SizingPolicy.PlantMass
+        ).As("mass of the plants", Unit.Kilogram);
+
+    private static Figure PlantedMass(
+        CheckedDesign design,
+        ImmutableArray<FloorLayer> layers,
+        Figure dry,
+        Figure? basins
+    )
     {
-        var count = design.Design.Plants.Sum(p => p.Count);
-        var plants = (design.Count("plants", "number of plants", count) * SizingPolicy.PlantMass).As(
-            "mass of the plants",
-            Unit.Kilogram
-        );
-        return (
+        var plants = Plants(design);
+        var moist =
             dry
             + Water(layers, l => l.SqueezeWater, "water in the moist layers") * SizingPolicy.Water
-            + plants
-        ).As("planted mass", Unit.Kilogram);
+            + plants;
+        return (basins is null ? moist : moist + basins * SizingPolicy.Water).As(
+            "planted mass",
+            Unit.Kilogram
+        );
     }
 
     private static Figure Water(
@@ -153,37 +195,6 @@ public sealed record Weights
     /// <summary>Density of a sheet named in the design; float glass where none is named.</summary>
     private static Figure? Density(CheckedDesign design, string path) =>
         (design.Find<SheetEntry>(path) ?? design.Catalog.Find<SheetEntry>("float-glass"))?.Density;
-
-    private static Figure? LidMass(CheckedDesign design, BoxGeometry box)
-    {
-        if (design.Design.Lid is not { } lid)
-        {
-            return null;
-        }
-
-        var entry = design.Entry("lid.material");
-        var area = (box.OpeningLength * box.OpeningDepth).As(
-            "area of the top opening",
-            Unit.SquareCentimeter
-        );
-        if (entry is MeshEntry woven)
-        {
-            var mesh = woven.AreaMass
-                ?? Figure.Choice(
-                    "mass of mesh",
-                    0.15,
-                    Unit.KilogramPerSquareMeter,
-                    "a light screen; it hardly counts"
-                );
-            return (area * mesh).As("mass of the lid", Unit.Kilogram);
-        }
-
-        return lid.Thickness is { } thickness && entry is SheetEntry { Density: { } density }
-            ? (
-                area * design.Figure("lid.thickness", "lid thickness", thickness, Unit.Millimeter) * density
-            ).As("mass of the lid", Unit.Kilogram)
-            : null;
-    }
 
     private static Figure? BackgroundMass(CheckedDesign design, BoxGeometry box)
     {

@@ -94,13 +94,15 @@ public sealed class RuleTests
     [Fact]
     public void GlassTooThinStops()
     {
-        // σ ∝ 1/t²: the thickness that is just enough is printed; test on both sides of it, tolerance 0.2 mm.
+        // σ ∝ 1/t²: the thickness that is just enough is printed; test on both sides of it. Over 6 mm
+        // the tolerance is 0.3 mm (EN 572-2, from memory).
         const string deep = "{ soil: { recipe: ready-rainforest, depth: 40 cm } }";
         var thin = Posed.Run(
             "{ inside: { length: 120 cm, depth: 60 cm, height: 60 cm }, glass: { walls: 3 mm } }",
             deep
         );
-        var needed = thin.Number("glass[front].neededMm") + 0.2;
+        var needed = thin.Number("glass[front].neededMm") + 0.3;
+        Assert.True(needed > 6.3);
         var just = Posed.Run(
             string.Create(
                 CultureInfo.InvariantCulture,

@@ -41,6 +41,9 @@ public sealed record SheetEntry : PanelEntry
     /// <summary>Tolerance of its thickness, m.</summary>
     public Figure? ThicknessTolerance => Number("thicknessTolerance");
 
+    /// <summary>Its tolerance as a thin and as a thick sheet.</summary>
+    public (Figure Low, Figure High)? ThicknessToleranceBand => Band("thicknessTolerance");
+
     /// <summary>Thicknesses in stock, mm.</summary>
     public CatalogText? Thicknesses => Text("thicknesses");
 

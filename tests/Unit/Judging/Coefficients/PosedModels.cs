@@ -12,6 +12,7 @@ internal static class PosedModels
         "misting: { nozzles: 2, each: 90 mL/min, times: [ { at: \"07:30\", for: 60 s } ] }\n";
     private const string Lid = "lid: { material: glass, thickness: 4 mm }\n";
     private const string Led = "lamps: [ { lamp: led-bar-6500k, lumens: 2000, watts: 18 } ]\n";
+    private const string Basin = "basins: [ { length: 20 cm, width: 15 cm, depth: 4 cm } ]\n";
     private const string Plant = "plants: [ { plant: fittonia-albivenis, count: 3 } ]\n";
     private const string Crew =
         "crew: [ { animal: folsomia-candida, count: 300 }, { animal: trichorhina-tomentosa, count: 40 } ]\n";
@@ -103,6 +104,7 @@ internal static class PosedModels
             "headspace",
             Floor(Soil) + "habits: { handMist: 5 mL }\nlid: { material: steel-gauze-1.0 }\n" + Led
         ),
+        new("headspace", Floor(Grains, Soil) + Mist + Lid + Led + Basin),
         new("headspace", Floor(Soil) + Held(92) + "room: { temperature: 20 C, humidity: 50 % }\n"),
     ];
 
@@ -168,7 +170,11 @@ internal static class PosedModels
         ),
         new(
             "light",
-            Floor(Soil) + Lid + Led + "light: { reading: { lux: 2000 lx, at: { x: 20 cm, y: 20 cm } } }\n"
+            Floor(Soil)
+                + Lid
+                + Led
+                + Basin
+                + "light: { reading: { lux: 2000 lx, at: { x: 20 cm, y: 20 cm } } }\n"
         ),
         new(
             "light",

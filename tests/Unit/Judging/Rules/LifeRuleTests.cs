@@ -46,7 +46,7 @@ public sealed class LifeRuleTests
         Assert.Equal(2, life.Because.Length);
         Assert.Equal(life.AnimalsFrom, life.Because[0].Day);
         Assert.True(life.Masses.LedgerError.Si < 1e-12);
-        Assert.Equal(Litterfall.Domain.Figures.Provenance.Recalled, life.SpringtailsThen.Trust);
+        Assert.Equal(Litterfall.Domain.Figures.Provenance.Recalled, life.SpringtailsThen.Value.Trust);
     }
 
     private static string Frogs(int count) =>

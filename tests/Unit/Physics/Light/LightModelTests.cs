@@ -320,6 +320,14 @@ public sealed class LightModelTests
     public void Ramps_longer_than_the_day_count_half_of_it() =>
         Assert.Equal(3600.0, DailyLight.FullSeconds(7200.0, 1e6));
 
+    /// <summary>ln 0.8 / ln 0.7 = 0.223144 / 0.356675 = 0.625622; one law forward and back.</summary>
+    [Fact]
+    public void A_lamp_ages_by_one_law()
+    {
+        Assert.Equal(6256.22, DailyLight.HoursTo(0.8, 10000.0), 0.01);
+        Assert.Equal(0.8, DailyLight.FluxLeft(DailyLight.HoursTo(0.8, 10000.0), 10000.0), 1e-12);
+    }
+
     [Fact]
     public void A_spectrum_of_other_length_is_our_own_mistake() =>
         Assert.Throws<ArgumentException>(() => Spectrum.MicromolesPerKilolumen([400.0, 700.0], [1.0]));

@@ -124,6 +124,29 @@ public sealed class WaterModelTests
         Assert.Equal(0.003, late.DrainedMeters, 1e-5);
     }
 
+    /// <summary>
+    /// Rain that finds no more pores stands on the soil. What <see cref="SoilColumns.StorageMeters"/> counts
+    /// is the water in the soil alone; the pond is the head at the surface, and both together are the rain.
+    /// </summary>
+    [Fact]
+    public void Water_that_stands_on_the_soil_is_in_the_books()
+    {
+        var model = Model(DrainWay.Closed, 0.0);
+        var columns = model.Columns;
+        double foot = columns.LowerBoundaryMeters(0);
+        var state = new WaterState(columns.AtRest(foot - 0.02), 0.0015);
+        double before = columns.StorageMeters(state.Column);
+        var step = Step(model, state, new SurfaceForcing(0.01 / Columns.Day, 0.0, 0.0), Columns.Day);
+        Assert.Null(step.StoppedEarly);
+        double pond = step.State.Column.HeadMeters[0];
+        Assert.InRange(pond, 0.002, 0.01);
+        Assert.Equal(0.0, step.RunOffMeters);
+        Assert.Equal(0.0, step.MassBalanceErrorMeters, BalanceError);
+        double gained = columns.StorageMeters(step.State.Column) - before + pond;
+        Assert.Equal(step.RainMeters, gained + step.State.LitterMeters - 0.0015, 1e-4);
+        Assert.Equal(foot + pond, WaterModel.LevelMeters(step.State), 1e-4);
+    }
+
     /// <summary>Drawn down from 4 to 1 cm the water stands at 1 cm and the balance closes.</summary>
     [Fact]
     public void Drawing_down_by_hand_leaves_the_level_asked_for()
