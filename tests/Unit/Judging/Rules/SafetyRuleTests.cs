@@ -13,9 +13,9 @@ public sealed class SafetyRuleTests
         "{ outside: { length: 24 in, depth: 18 in, height: 18 in }, glass: { walls: 6 mm } }";
 
     /// <summary>
-    /// Strawberry frog: 29.1 − 5 = 24.1 °C and the 23.98 °C it chooses lie under the top of its band, 25 °C.
-    /// Green tree frog of Australia: chooses 29.3 °C (measured), over its band of 29. Dyeing frog: 34 − 5 = 29
-    /// is over the alarm of 28 °C, and that over its band of 26.
+    /// Strawberry frog: 29.1 − 5 = 24.1 °C and the 23.98 °C it chooses lie under its band's top, 25 °C.
+    /// Green tree frog of Australia: chooses 29.3 °C (measured), over its band of 29.
+    /// Dyeing frog: 34 − 5 = 29 is over the alarm of 28 °C, and that over its band of 26.
     /// </summary>
     [Theory]
     [InlineData("oophaga-pumilio", "25 °C is the top of its day band (keeping practice, from memory).")]
@@ -74,7 +74,7 @@ public sealed class SafetyRuleTests
         );
     }
 
-    /// <summary>Volume, Italian guide and own box allow 3; a box of 38 L none (see the stocking tests).</summary>
+    /// <summary>Volume, Italian guide and own box allow 3; a box of 38 L none.</summary>
     [Theory]
     [InlineData(Inch, 4, "Keep 3, which every guide allows, or take a larger box.")]
     [InlineData(
@@ -98,8 +98,8 @@ public sealed class SafetyRuleTests
     }
 
     /// <summary>
-    /// A lid of 1576 × 426 × 3 mm beside a loose strip sags by 9 mm, over 1576 ÷ 250 = 6.3 and under span ÷ 65;
-    /// with a bar another word; 10 mm of glass hold.
+    /// A lid of 1576 × 426 × 3 mm beside a loose strip sags by 9 mm, over 1576 ÷ 250 = 6.3
+    /// and under span ÷ 65; with a bar it does not; 10 mm of glass hold.
     /// </summary>
     [Theory]
     [InlineData("3 mm", "false", "Set a bar under its middle")]
