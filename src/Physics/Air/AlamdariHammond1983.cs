@@ -9,6 +9,7 @@ namespace Litterfall.Physics.Air;
 public sealed record AlamdariHammond1983
 {
     private const double SmallKelvin = 0.02;
+    private const double NeutralKelvin = 0.1;
 
     /// <summary>The correlations as published (recalled).</summary>
     public static readonly AlamdariHammond1983 Published = new();
@@ -37,9 +38,7 @@ public sealed record AlamdariHammond1983
     public double Vertical(double differenceKelvin, double heightMeters)
     {
         double d2 = Rounded(differenceKelvin);
-        double laminar = WallLaminar * FourthRoot(Math.Sqrt(d2) / heightMeters);
-        double turbulent = WallTurbulent * Math.Cbrt(Math.Sqrt(d2));
-        return Joined(laminar, turbulent);
+        return Joined(Sixth(WallLaminar), Math.Sqrt(d2) / heightMeters, Sixth(WallTurbulent) * d2);
     }
 
     /// <summary>Level surface with air rising from it: a warm floor, a cold lid.</summary>
@@ -48,9 +47,7 @@ public sealed record AlamdariHammond1983
     public double Unstable(double differenceKelvin, double widthMeters)
     {
         double d2 = Rounded(differenceKelvin);
-        double laminar = LevelLaminar * FourthRoot(Math.Sqrt(d2) / widthMeters);
-        double turbulent = LevelTurbulent * Math.Cbrt(Math.Sqrt(d2));
-        return Joined(laminar, turbulent);
+        return Joined(Sixth(LevelLaminar), Math.Sqrt(d2) / widthMeters, Sixth(LevelTurbulent) * d2);
     }
 
     /// <summary>Level surface with air lying on it: a cool floor, a warm lid.</summary>
@@ -62,14 +59,29 @@ public sealed record AlamdariHammond1983
         return Math.Max(Least, LevelStable * Math.Pow(d / (widthMeters * widthMeters), 0.2));
     }
 
+    /// <summary>
+    /// Level surface of either kind: within 0.1 K of neither rising nor lying air the two correlations pass
+    /// evenly into each other (own choice), because a jump between them has no solution where damp ground
+    /// rests on it.
+    /// </summary>
+    /// <param name="risingKelvin">How much the air at it would rise, K: below 0 it lies.</param>
+    /// <param name="widthMeters">Four times its area over its perimeter, m.</param>
+    public double Level(double risingKelvin, double widthMeters)
+    {
+        double share = Math.Clamp(0.5 + (0.5 * risingKelvin / NeutralKelvin), 0.0, 1.0);
+        return share <= 0.0 ? Stable(risingKelvin, widthMeters)
+            : share >= 1.0 ? Unstable(risingKelvin, widthMeters)
+            : (share * Unstable(risingKelvin, widthMeters))
+                + ((1.0 - share) * Stable(risingKelvin, widthMeters));
+    }
+
     private static double Rounded(double kelvin) => (kelvin * kelvin) + (SmallKelvin * SmallKelvin);
 
-    private static double FourthRoot(double x) => Math.Sqrt(Math.Sqrt(x));
+    private static double Sixth(double x) => x * x * x * (x * x * x);
 
-    private double Joined(double a, double b)
-    {
-        double a2 = a * a;
-        double b2 = b * b;
-        return Math.Max(Least, Math.Sqrt(Math.Cbrt((a2 * a2 * a2) + (b2 * b2 * b2))));
-    }
+    /// <summary>
+    /// Sixth root of the sum of sixth powers: of a x^¼, and of b ΔT^⅓, whose sixth power is b⁶ ΔT².
+    /// </summary>
+    private double Joined(double a6, double x, double turbulent6) =>
+        Math.Max(Least, Math.Sqrt(Math.Cbrt((a6 * x * Math.Sqrt(x)) + turbulent6)));
 }

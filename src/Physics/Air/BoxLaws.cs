@@ -77,10 +77,9 @@ public sealed class BoxLaws(
         }
 
         double over = air.BuoyantKelvin;
-        double natural =
-            role == SurfaceRole.Wall ? by.Vertical(over, size)
-            : (role == SurfaceRole.Floor) == (over > 0.0) ? by.Unstable(over, size)
-            : by.Stable(over, size);
+        double natural = role == SurfaceRole.Wall
+            ? by.Vertical(over, size)
+            : by.Level(role == SurfaceRole.Floor ? over : -over, size);
         natural *= factors.Convection;
         if (drive.StirMetersPerSecond <= 0.0)
         {

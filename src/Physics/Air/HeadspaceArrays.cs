@@ -1,53 +1,149 @@
+using System.Runtime.InteropServices;
+
 namespace Litterfall.Physics.Air;
+
+/// <summary>A surface while it is computed: what does not change, what the span holds, and the iterate.</summary>
+[StructLayout(LayoutKind.Auto)]
+internal struct SurfaceWork
+{
+    /// <summary>Places of its first and last node.</summary>
+    public int First;
+
+    /// <summary>The same of the last.</summary>
+    public int Last;
+
+    /// <summary>Area, m².</summary>
+    public double Area;
+
+    /// <summary>Conductance to the radiant node, W/K.</summary>
+    public double Radiant;
+
+    /// <summary>Heat capacity of the inner node, J/K.</summary>
+    public double Capacity;
+
+    /// <summary>Conductance outward of the inner node, W/K.</summary>
+    public double Outward;
+
+    /// <summary>True where it carries a film.</summary>
+    public bool HasFilm;
+
+    /// <summary>True where water comes from behind it.</summary>
+    public bool HasSupply;
+
+    /// <summary>A film of this mass leaves 1/e dry, kg.</summary>
+    public double WetKilograms;
+
+    /// <summary>What a film holds before it runs off, kg.</summary>
+    public double DripAbove;
+
+    /// <summary>Time in which the excess runs off, s.</summary>
+    public double DripSeconds;
+
+    /// <summary>Vapor pressure at the water behind it over that of free water.</summary>
+    public double SupplyHumidity;
+
+    /// <summary>Resistance between that water and the surface, s/m.</summary>
+    public double SupplyResistance;
+
+    /// <summary>Mist on it, kg/s.</summary>
+    public double Mist;
+
+    /// <summary>Heat into its inner node, W.</summary>
+    public double Watts;
+
+    /// <summary>Heat into its outermost node where that is another, W.</summary>
+    public double Back;
+
+    /// <summary>Outside of it over the room, K.</summary>
+    public double OutsideOffset;
+
+    /// <summary>Known part of its inner temperature, °C.</summary>
+    public double KnownCelsius;
+
+    /// <summary>Known part of its film, kg.</summary>
+    public double KnownFilm;
+
+    /// <summary>Inner temperature, °C.</summary>
+    public double Inner;
+
+    /// <summary>Film, kg.</summary>
+    public double Film;
+
+    /// <summary>Convection, W/K.</summary>
+    public double Convection;
+
+    /// <summary>Mass transfer, m/s.</summary>
+    public double Transfer;
+
+    /// <summary>Constant part of the temperature of the node behind the inner one, °C.</summary>
+    public double BehindConstant;
+
+    /// <summary>Factor of the inner temperature in it.</summary>
+    public double BehindFactor;
+
+    /// <summary>Vapor onto it, kg/s.</summary>
+    public double Flux;
+
+    /// <summary>Part of it that condenses or dries from the film, kg/s.</summary>
+    public double FluxFilm;
+
+    /// <summary>Slope of the flux with w, kg/s.</summary>
+    public double FluxByVapor;
+
+    /// <summary>Slope of the flux against the inner temperature, kg/(s K).</summary>
+    public double FluxByKelvin;
+
+    /// <summary>Heat that a kilogram brings to it, J/kg.</summary>
+    public double Latent;
+
+    /// <summary>What its balance misses, W.</summary>
+    public double Right;
+
+    /// <summary>Slope of that balance, W/K.</summary>
+    public double Diagonal;
+}
 
 /// <summary>Scratch of one span of a headspace, private to it.</summary>
 internal sealed class HeadspaceArrays
 {
-    public HeadspaceArrays(HeadspaceShape shape, HeadspaceState state)
+    public HeadspaceArrays(HeadspaceShape shape)
     {
-        int count = shape.Surfaces.Length;
-        First = new int[count + 1];
-        for (int i = 0; i < count; i++)
+        Surfaces = new SurfaceWork[shape.Surfaces.Length];
+        int nodes = 0;
+        for (int i = 0; i < Surfaces.Length; i++)
         {
-            First[i + 1] = First[i] + shape.Surfaces[i].CapacityJoulesPerKelvin.Length;
+            var surface = shape.Surfaces[i];
+            int count = surface.CapacityJoulesPerKelvin.Length;
+            Surfaces[i] = new SurfaceWork
+            {
+                First = nodes,
+                Last = nodes + count - 1,
+                Area = surface.AreaSquareMeters,
+                Radiant = surface.RadiantWattsPerKelvin,
+                Capacity = surface.CapacityJoulesPerKelvin[0],
+                Outward = surface.OutwardWattsPerKelvin[0],
+                HasFilm = surface.Film is not null,
+                HasSupply = surface.HasSupply,
+                WetKilograms = surface.Film?.WetKilograms ?? 0.0,
+                DripAbove = surface.Film?.DripAboveKilograms ?? 0.0,
+                DripSeconds = surface.Film?.DripSeconds ?? 1.0,
+            };
+            nodes += count;
         }
 
-        Area = [.. shape.Surfaces.Select(s => s.AreaSquareMeters)];
-        Radiant = [.. shape.Surfaces.Select(s => s.RadiantWattsPerKelvin)];
-        Capacity = [.. shape.Surfaces.SelectMany(s => s.CapacityJoulesPerKelvin)];
-        Outward = [.. shape.Surfaces.SelectMany(s => s.OutwardWattsPerKelvin)];
-        Celsius = [.. state.Celsius];
-        OldCelsius = [.. state.Celsius];
-        Film = [.. state.FilmKilograms];
-        OldFilm = [.. state.FilmKilograms];
-        Dew = state.DewKilograms.IsDefaultOrEmpty ? new double[count] : [.. state.DewKilograms];
-        Constant = new double[Celsius.Length];
-        Factor = new double[Celsius.Length];
-        Rate = new double[count];
-        Convection = new double[count];
-        Transfer = new double[count];
-        Inner = new double[count];
-        Mist = new double[count];
-        Watts = new double[count];
-        BehindConstant = new double[count];
-        BehindFactor = new double[count];
-        Flux = new double[count];
-        FluxFilm = new double[count];
-        FluxByVapor = new double[count];
-        FluxByKelvin = new double[count];
-        Latent = new double[count];
-        Right = new double[count];
-        Diagonal = new double[count];
+        Capacity = new double[nodes];
+        Outward = new double[nodes];
+        Constant = new double[nodes];
+        Factor = new double[nodes];
+        for (int i = 0; i < Surfaces.Length; i++)
+        {
+            shape.Surfaces[i].CapacityJoulesPerKelvin.CopyTo(Capacity, Surfaces[i].First);
+            shape.Surfaces[i].OutwardWattsPerKelvin.CopyTo(Outward, Surfaces[i].First);
+        }
     }
 
-    /// <summary>Place of each surface's first node; one more at the end.</summary>
-    public int[] First { get; }
-
-    /// <summary>Areas, m².</summary>
-    public double[] Area { get; }
-
-    /// <summary>Conductances to the radiant node, W/K.</summary>
-    public double[] Radiant { get; }
+    /// <summary>The surfaces.</summary>
+    public SurfaceWork[] Surfaces { get; }
 
     /// <summary>Heat capacities of the nodes, J/K.</summary>
     public double[] Capacity { get; }
@@ -55,69 +151,9 @@ internal sealed class HeadspaceArrays
     /// <summary>Conductances outward of the nodes, W/K.</summary>
     public double[] Outward { get; }
 
-    /// <summary>Temperatures of the nodes, °C.</summary>
-    public double[] Celsius { get; }
-
-    /// <summary>The same at the start of the step, °C.</summary>
-    public double[] OldCelsius { get; }
-
-    /// <summary>Films, kg.</summary>
-    public double[] Film { get; }
-
-    /// <summary>The same at the start of the step, kg.</summary>
-    public double[] OldFilm { get; }
-
-    /// <summary>Part of the films that came as dew, kg.</summary>
-    public double[] Dew { get; }
-
     /// <summary>Temperature of a node behind: constant part, °C.</summary>
     public double[] Constant { get; }
 
     /// <summary>The same: factor of the node before it.</summary>
     public double[] Factor { get; }
-
-    /// <summary>Rate of change of the inner temperatures in the last step, K/s.</summary>
-    public double[] Rate { get; }
-
-    /// <summary>Convection, W/K.</summary>
-    public double[] Convection { get; }
-
-    /// <summary>Mass transfer, m/s.</summary>
-    public double[] Transfer { get; }
-
-    /// <summary>Inner temperatures of the iterate, °C.</summary>
-    public double[] Inner { get; }
-
-    /// <summary>Mist on each surface, kg/s.</summary>
-    public double[] Mist { get; }
-
-    /// <summary>Heat into each inner node, W.</summary>
-    public double[] Watts { get; }
-
-    /// <summary>Constant part of the node behind the inner one, °C.</summary>
-    public double[] BehindConstant { get; }
-
-    /// <summary>Factor of the inner temperature in it.</summary>
-    public double[] BehindFactor { get; }
-
-    /// <summary>Vapor onto each surface, kg/s.</summary>
-    public double[] Flux { get; }
-
-    /// <summary>Part of it that condenses or dries from the film, kg/s.</summary>
-    public double[] FluxFilm { get; }
-
-    /// <summary>Slope of the flux with w, kg/s.</summary>
-    public double[] FluxByVapor { get; }
-
-    /// <summary>Slope of the flux against the inner temperature, kg/(s K).</summary>
-    public double[] FluxByKelvin { get; }
-
-    /// <summary>Heat that a kilogram brings to the surface, J/kg.</summary>
-    public double[] Latent { get; }
-
-    /// <summary>What the surface's balance misses, W.</summary>
-    public double[] Right { get; }
-
-    /// <summary>Slope of that balance, W/K.</summary>
-    public double[] Diagonal { get; }
 }

@@ -3,79 +3,116 @@ using System.Runtime.CompilerServices;
 namespace Litterfall.Physics.Air;
 
 /// <summary>
-/// The equations of one implicit step of a headspace: air, vapor, one radiant node, and each surface with
+/// The equations of one implicit stage of a headspace: air, vapor, one radiant node, and each surface with
 /// its film and what lies behind it. The one right-hand side of the program. Surfaces are linear in the
 /// changes of the air, the vapor and the radiant node, so that each of Newton's passes is a 3 × 3 system.
 /// </summary>
-internal sealed class HeadspaceEquations
+public sealed class HeadspaceEquations
 {
     private const int MostPasses = 60;
     private const int FreePasses = 12;
+    private const int SwitchingPasses = 20;
+    private const int MostCoefficients = 5;
     private const double SolvedKelvin = 1e-5;
     private const double SolvedRatio = 1e-9;
+
+    // The change after one this small is its square: below 1e-8 K.
+    private const double NearlyKelvin = 2e-4;
+    private const double NearlyRatio = 2e-8;
+
+    // Coefficients go with the fourth root of differences of about a kelvin: a hundredth moves them by 0.3 %.
+    private const double CoefficientKelvin = 0.02;
+    private const double KelvinPerRatio = 182.0;
+    private const double FlowKelvin = 1e-3;
+    private const double ThinShare = 1e-6;
+    private const double ThirstShare = 0.01;
     private readonly HeadspaceShape shape;
     private readonly ExchangeLaws laws;
     private readonly HeadspaceArrays now;
-    private readonly int count;
     private HeadspaceDrive drive;
+    private HeadspaceStage at;
     private double air;
     private double vapor;
     private double radiant;
     private double dryFlow;
+    private double flowByKelvin;
+    private double flowByVapor;
     private double fog;
+    private double fogByVapor;
+    private double fogByAir;
+    private double settling;
+    private bool isSaturated;
+    private bool isSwitching;
     private RoomPoint room;
 
-    public HeadspaceEquations(HeadspaceShape shape, ExchangeLaws laws, HeadspaceArrays now)
+    internal HeadspaceEquations(HeadspaceShape shape, ExchangeLaws laws, HeadspaceArrays now)
     {
         this.shape = shape;
         this.laws = laws;
         this.now = now;
-        count = shape.Surfaces.Length;
+        at = new HeadspaceStage(0, 0);
         drive = new HeadspaceDrive { Room = _ => default };
     }
 
-    /// <summary>Air temperature at the end of the step, °C.</summary>
-    public double AirCelsius => air;
-
-    /// <summary>w at the end of the step, kg/kg.</summary>
-    public double HumidityRatio => vapor;
-
-    /// <summary>Dry air exchanged, kg/s.</summary>
-    public double AirFlow => dryFlow;
-
-    /// <summary>Vapor made by the fogger, kg/s.</summary>
-    public double Fog => fog;
-
-    /// <summary>The room during the step.</summary>
-    public RoomPoint Room => room;
-
-    /// <summary>
-    /// One implicit Euler step; coefficients are those at its start, the room that of its middle.
-    /// </summary>
+    /// <summary>Takes what drives a span.</summary>
     /// <param name="driven">What drives it.</param>
-    /// <param name="start">Air at its start.</param>
-    /// <param name="middleSeconds">Time of its middle, s.</param>
-    /// <param name="seconds">Its length, s.</param>
-    /// <returns>False when it did not come out.</returns>
-    public bool TrySolve(HeadspaceDrive driven, RoomPoint start, double middleSeconds, double seconds)
+    public void Begin(HeadspaceDrive driven)
     {
         drive = driven;
-        room = drive.Room(middleSeconds);
-        air = start.Celsius;
-        vapor = start.HumidityRatio;
-        Prepare(start, seconds);
+        for (int i = 0; i < now.Surfaces.Length; i++)
+        {
+            ref var one = ref now.Surfaces[i];
+            var supply = drive.Supply.IsDefaultOrEmpty ? WaterSupply.Free : drive.Supply[i];
+            double back = drive.BackWatts.IsDefaultOrEmpty ? 0.0 : drive.BackWatts[i];
+            one.SupplyHumidity = supply.RelativeHumidity;
+            one.SupplyResistance = supply.ResistanceSecondsPerMeter;
+            one.Mist = drive.MistKilogramsPerSecond * shape.Surfaces[i].MistShare;
+            one.Watts = drive.SurfaceWatts.IsDefaultOrEmpty ? 0.0 : drive.SurfaceWatts[i];
+            one.Watts += one.First == one.Last ? back : 0.0;
+            one.Back = one.First == one.Last ? 0.0 : back;
+            one.OutsideOffset = drive.OutsideOffset(shape, i);
+        }
+    }
+
+    /// <summary>Solves a stage: what is known of it, and its own time times the rates at its end.</summary>
+    /// <param name="stage">Known part and guess; takes the solution.</param>
+    /// <param name="atSeconds">Time of its end, s.</param>
+    /// <param name="seconds">Its own time, s.</param>
+    /// <returns>False when it did not come out.</returns>
+    public static int Passes, Coefs, Solves;
+    internal bool TrySolve(HeadspaceStage stage, double atSeconds, double seconds)
+    {
+        Solves++; at = stage;
+        room = drive.Room(atSeconds);
+        air = stage.AirCelsius;
+        vapor = Math.Max(stage.HumidityRatio, 1e-9);
+        isSaturated = false;
+        settling = 0.0;
+        fog = fogByVapor = fogByAir = 0.0;
+        Prepare(seconds);
+        double change = double.PositiveInfinity;
         for (int pass = 0; pass < MostPasses; pass++)
         {
+            bool isMoved = pass > 0 && pass < MostCoefficients && change > CoefficientKelvin;
+            if (pass == 0 || isMoved)
+            {
+                Coefs++; Coefficients();
+            }
+
             double share = pass < FreePasses ? 1.0 : 0.5;
-            var (kelvin, ratio) = Pass(start, seconds, share);
+            Passes++; var (kelvin, ratio) = Pass(seconds, share);
             if (!double.IsFinite(kelvin) || !double.IsFinite(ratio))
             {
                 return false;
             }
 
-            if (kelvin < SolvedKelvin && ratio < SolvedRatio)
+            change = Math.Max(kelvin, KelvinPerRatio * ratio);
+            bool isSolved =
+                kelvin < SolvedKelvin && ratio < SolvedRatio
+                || pass < FreePasses && kelvin < NearlyKelvin && ratio < NearlyRatio;
+            if (isSolved && (!isSwitching || pass > SwitchingPasses))
             {
-                Behind();
+                Finish(seconds);
                 return true;
             }
         }
@@ -83,123 +120,97 @@ internal sealed class HeadspaceEquations
         return false;
     }
 
-    /// <summary>
-    /// Coefficients at the start of the step, and what lies behind each surface eliminated.
-    /// </summary>
-    private void Prepare(RoomPoint start, double seconds)
+    /// <summary>What is known of each surface, and what lies behind it eliminated.</summary>
+    private void Prepare(double seconds)
     {
-        double weighted = 0.0;
-        double weights = 0.0;
-        for (int i = 0; i < count; i++)
+        for (int i = 0; i < now.Surfaces.Length; i++)
         {
-            int first = now.First[i];
-            double celsius = now.OldCelsius[first];
-            bool isWet = now.OldFilm[i] > 0.0 || shape.Surfaces[i].HasSupply;
-            double ratio = isWet
-                ? MoistAir.HumidityRatio(SaturationTable.At(celsius).Pascals, shape.Pascals)
-                : start.HumidityRatio;
-            var around = new SurfaceAir(celsius, ratio, start.Celsius, start.HumidityRatio);
-            double convection = laws.Convection(i, around, drive);
-            now.Convection[i] = convection * now.Area[i];
-            now.Transfer[i] = laws.MassTransfer(i, convection);
-            now.Inner[i] = celsius;
-            now.Film[i] = now.OldFilm[i];
-            now.Mist[i] = drive.MistKilogramsPerSecond * shape.Surfaces[i].MistShare;
-            now.Watts[i] = drive.SurfaceWatts.IsDefaultOrEmpty ? 0.0 : drive.SurfaceWatts[i];
-            EliminateBehind(i, seconds);
-            weighted += now.Radiant[i] * celsius;
-            weights += now.Radiant[i];
+            ref var one = ref now.Surfaces[i];
+            one.KnownCelsius = at.KnownCelsius[one.First];
+            one.Inner = at.Celsius[one.First];
+            one.KnownFilm = at.KnownFilm[i];
+            one.Film = one.KnownFilm;
+            EliminateBehind(ref one, seconds);
         }
-
-        radiant = weights > 0.0 ? weighted / weights : start.Celsius;
-        dryFlow = laws.AirFlow(start, room, drive);
-        fog = drive.FogKilogramsPerSecond > 0.0 ? drive.FogKilogramsPerSecond * Thirst(start) : 0.0;
     }
 
-    /// <summary>Share of a fogger's droplets that the air takes: fading over the last percent.</summary>
-    private double Thirst(RoomPoint start)
+    /// <summary>Coefficients at the iterate.</summary>
+    private void Coefficients()
     {
-        double saturated = MoistAir.HumidityRatio(SaturationTable.At(start.Celsius).Pascals, shape.Pascals);
-        return Math.Clamp((saturated - start.HumidityRatio) / (0.01 * saturated), 0.0, 1.0);
+        for (int i = 0; i < now.Surfaces.Length; i++)
+        {
+            ref var one = ref now.Surfaces[i];
+            bool isWet = one.KnownFilm > 0.0 || one.HasSupply;
+            double ratio = isWet
+                ? MoistAir.HumidityRatio(SaturationTable.At(one.Inner).Pascals, shape.Pascals)
+                : vapor;
+            double convection = laws.Convection(i, new SurfaceAir(one.Inner, ratio, air, vapor), drive);
+            one.Convection = convection * one.Area;
+            one.Transfer = laws.MassTransfer(i, convection);
+        }
+
+        Flow();
+    }
+
+    /// <summary>
+    /// Air exchanged and how it goes with the air of the box: by the virtual temperature, which damp air
+    /// raises by 0.608 T w.
+    /// </summary>
+    private void Flow()
+    {
+        dryFlow = laws.AirFlow(new RoomPoint(air, vapor), room, drive);
+        double near = laws.AirFlow(new RoomPoint(air + FlowKelvin, vapor), room, drive);
+        flowByKelvin = (near - dryFlow) / FlowKelvin;
+        flowByVapor = flowByKelvin * KelvinPerRatio;
     }
 
     /// <summary>Temperature of each node behind as e + f × that of the node before it.</summary>
-    private void EliminateBehind(int i, double seconds)
+    private void EliminateBehind(ref SurfaceWork one, double seconds)
     {
-        int first = now.First[i];
-        int last = now.First[i + 1] - 1;
-        double outside = room.Celsius + drive.OutsideOffset(shape, i);
-        double back = drive.BackWatts.IsDefaultOrEmpty ? 0.0 : drive.BackWatts[i];
-        double e = outside;
+        double e = room.Celsius + one.OutsideOffset;
         double f = 0.0;
-        for (int n = last; n > first; n--)
+        for (int n = one.Last; n > one.First; n--)
         {
             double storing = now.Capacity[n] / seconds;
             double sum = storing + now.Outward[n - 1] + (now.Outward[n] * (1.0 - f));
-            double heat = n == last ? back : 0.0;
-            e = ((storing * now.OldCelsius[n]) + (now.Outward[n] * e) + heat) / sum;
+            double heat = n == one.Last ? one.Back : 0.0;
+            e = ((storing * at.KnownCelsius[n]) + (now.Outward[n] * e) + heat) / sum;
             f = now.Outward[n - 1] / sum;
             now.Constant[n] = e;
             now.Factor[n] = f;
         }
 
-        if (first == last)
-        {
-            now.Watts[i] += back;
-        }
-
-        now.BehindConstant[i] = e;
-        now.BehindFactor[i] = f;
+        one.BehindConstant = e;
+        one.BehindFactor = f;
     }
 
     /// <summary>One pass of Newton's method.</summary>
     /// <returns>Largest change of a temperature, K, and of w.</returns>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private (double Kelvin, double Ratio) Pass(RoomPoint start, double seconds, double share)
+    private (double Kelvin, double Ratio) Pass(double seconds, double share)
     {
-        double mass = shape.DryAirKilograms;
-        double airHeat =
-            mass
-            * (MoistAir.DryAirHeatCapacity + (start.HumidityRatio * MoistAir.VaporHeatCapacity))
-            / seconds;
-        double ventHeat =
-            dryFlow * (MoistAir.DryAirHeatCapacity + (room.HumidityRatio * MoistAir.VaporHeatCapacity));
-        double fogHeat = fog * (MoistAir.VaporEnthalpy(air) - MoistAir.LiquidEnthalpy(drive.MistCelsius));
-        var system = new Coupling
-        {
-            AirAir = airHeat + ventHeat,
-            AirRight =
-                (airHeat * (start.Celsius - air))
-                + (ventHeat * (room.Celsius - air))
-                + drive.AirWatts
-                - fogHeat,
-            VaporVapor = (mass / seconds) + dryFlow,
-            VaporRight =
-                (mass / seconds * (start.HumidityRatio - vapor))
-                + (dryFlow * (room.HumidityRatio - vapor))
-                + fog,
-        };
+        var system = OfAir(seconds);
         double pressure = MoistAir.VaporPressure(vapor, shape.Pascals);
         double slope = pressure * MoistAir.MassRatio / ((MoistAir.MassRatio + vapor) * vapor);
-        slope = vapor > 0.0 ? slope : shape.Pascals / MoistAir.MassRatio;
-        for (int i = 0; i < count; i++)
+        var work = now.Surfaces;
+        for (int i = 0; i < work.Length; i++)
         {
-            Surface(i, (pressure, slope), seconds, ref system);
+            Surface(ref work[i], (pressure, slope), seconds, ref system);
         }
 
-        var (changeAir, changeVapor, changeRadiant) = system.Solve();
-        double most = Math.Max(Math.Abs(changeAir), Math.Abs(changeRadiant));
-        for (int i = 0; i < count; i++)
+        var (changeAir, changeVapor, changeRadiant) = Solve(in system);
+        double most = Math.Abs(changeAir);
+        for (int i = 0; i < work.Length; i++)
         {
+            ref var one = ref work[i];
             double change =
                 (
-                    now.Right[i]
-                    + (now.Convection[i] * changeAir)
-                    + (now.Radiant[i] * changeRadiant)
-                    + (now.Latent[i] * now.FluxByVapor[i] * changeVapor)
-                ) / now.Diagonal[i];
-            now.Flux[i] += (now.FluxByVapor[i] * changeVapor) - (now.FluxByKelvin[i] * change);
-            now.Inner[i] += share * change;
+                    one.Right
+                    + (one.Convection * changeAir)
+                    + (one.Radiant * changeRadiant)
+                    + (one.Latent * one.FluxByVapor * changeVapor)
+                ) / one.Diagonal;
+            one.Flux += (one.FluxByVapor * changeVapor) - (one.FluxByKelvin * change);
+            one.Inner += share * change;
             most = Math.Max(most, Math.Abs(change));
         }
 
@@ -209,235 +220,298 @@ internal sealed class HeadspaceEquations
         return (most, Math.Abs(changeVapor));
     }
 
-    /// <summary>Balance of one surface at the iterate, put into the system of the air.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Surface(int i, (double Pascals, double Slope) inAir, double seconds, ref Coupling system)
+    /// <summary>The rows of air and vapor without the surfaces.</summary>
+    private HeadspaceCoupling OfAir(double seconds)
     {
-        double inner = now.Inner[i];
-        int first = now.First[i];
-        Exchange(i, inAir, seconds);
-        double flux = now.Flux[i];
-        double liquid = MoistAir.LiquidEnthalpy(inner);
-        double latent = MoistAir.VaporEnthalpy(flux > 0.0 ? air : inner) - liquid;
-        double storing = now.Capacity[first] / seconds;
-        double outward = now.Outward[first];
-        double mist = now.Mist[i] * MoistAir.LiquidHeatCapacity;
-        double right =
-            (storing * (now.OldCelsius[first] - inner))
-            + (now.Convection[i] * (air - inner))
-            + (now.Radiant[i] * (radiant - inner))
-            + (outward * (now.BehindConstant[i] + (now.BehindFactor[i] * inner) - inner))
+        double mass = shape.DryAirKilograms / seconds;
+        double airHeat =
+            mass
+            * (MoistAir.DryAirHeatCapacity + (at.Known.HumidityRatio * MoistAir.VaporHeatCapacity));
+        double carried = MoistAir.DryAirHeatCapacity + (room.HumidityRatio * MoistAir.VaporHeatCapacity);
+        double ventHeat = dryFlow * carried;
+        double warmer = carried * (room.Celsius - air);
+        double damper = room.HumidityRatio - vapor;
+        var system = new HeadspaceCoupling
+        {
+            AirAir = airHeat + ventHeat - (warmer * flowByKelvin),
+            AirVapor = -warmer * flowByVapor,
+            AirRight =
+                (airHeat * (at.Known.Celsius - air)) + (dryFlow * warmer) + drive.AirWatts,
+            VaporAir = -damper * flowByKelvin,
+            VaporVapor = mass + dryFlow - (damper * flowByVapor),
+            VaporRight = (mass * (at.Known.HumidityRatio - vapor)) + (dryFlow * damper),
+        };
+        if (drive.FogKilogramsPerSecond > 0.0)
+        {
+            Fog(ref system);
+        }
+
+        return system;
+    }
+
+    /// <summary>
+    /// Droplets of a fogger that the air takes: all while it is dry, fading over the last percent below
+    /// saturation.
+    /// </summary>
+    private void Fog(ref HeadspaceCoupling system)
+    {
+        var (saturated, perKelvin) = Saturated();
+        double band = ThirstShare * saturated;
+        double share = (saturated - vapor) / band;
+        double rate = drive.FogKilogramsPerSecond;
+        double heat = MoistAir.VaporEnthalpy(air) - MoistAir.LiquidEnthalpy(drive.MistCelsius);
+        bool isFading = share is > 0.0 and < 1.0;
+        fogByVapor = isFading ? -rate / band : 0.0;
+        fogByAir = isFading ? rate * vapor * perKelvin / (band * saturated) : 0.0;
+        fog = rate * Math.Clamp(share, 0.0, 1.0);
+        system.VaporRight += fog;
+        system.VaporVapor -= fogByVapor;
+        system.VaporAir -= fogByAir;
+        system.AirRight -= fog * heat;
+        system.AirAir += (fog * MoistAir.VaporHeatCapacity) + (heat * fogByAir);
+        system.AirVapor += heat * fogByVapor;
+    }
+
+    /// <summary>
+    /// Changes of air, vapor and radiant node. Air that would be oversaturated is held at saturation, and
+    /// what is left over condenses in it.
+    /// </summary>
+    private (double Air, double Vapor, double Radiant) Solve(in HeadspaceCoupling system)
+    {
+        isSwitching = false;
+        double air1;
+        double vapor1;
+        double radiant1;
+        if (shape.SettlesOn is null)
+        {
+            (air1, vapor1, radiant1) = system.Solve();
+        }
+        else
+        {
+            var (saturated, perKelvin) = Saturated();
+            isSaturated |= vapor > saturated * (1.0 + 1e-12);
+            if (isSaturated)
+            {
+                double latent = MoistAir.VaporEnthalpy(air) - MoistAir.LiquidEnthalpy(air);
+                (air1, vapor1, radiant1, settling) = system.SolveSaturated(
+                    (saturated - vapor, perKelvin),
+                    latent
+                );
+                isSwitching = settling < 0.0;
+                isSaturated = !isSwitching;
+                settling = Math.Max(settling, 0.0);
+            }
+            else
+            {
+                (air1, vapor1, radiant1) = system.Solve();
+                isSwitching = vapor + vapor1 > (saturated + (perKelvin * air1)) * (1.0 + 1e-10);
+                settling = 0.0;
+            }
+        }
+
+        fog += (fogByVapor * vapor1) + (fogByAir * air1);
+        dryFlow = Math.Max(0.0, dryFlow + (flowByKelvin * air1) + (flowByVapor * vapor1));
+        return (air1, vapor1, radiant1);
+    }
+
+    /// <summary>w of saturated air at the iterate and its slope, 1/K.</summary>
+    private (double Ratio, double PerKelvin) Saturated()
+    {
+        var (pascals, slope) = SaturationTable.At(air);
+        double rest = shape.Pascals - pascals;
+        return (MoistAir.MassRatio * pascals / rest, MoistAir.MassRatio * shape.Pascals * slope / (rest * rest));
+    }
+
+    /// <summary>Balance of one surface at the iterate, put into the system of the air.</summary>
+    private void Surface(
+        ref SurfaceWork one,
+        (double Pascals, double Slope) inAir,
+        double seconds,
+        ref HeadspaceCoupling system
+    )
+    {
+        Exchange(ref one, inAir, seconds);
+        double inner = one.Inner;
+        double flux = one.Flux;
+        double latent = MoistAir.VaporEnthalpy(flux > 0.0 ? air : inner) - MoistAir.LiquidEnthalpy(inner);
+        double storing = one.Capacity / seconds;
+        double mist = one.Mist * MoistAir.LiquidHeatCapacity;
+        one.Latent = latent;
+        one.Right =
+            (storing * (one.KnownCelsius - inner))
+            + (one.Convection * (air - inner))
+            + (one.Radiant * (radiant - inner))
+            + (one.Outward * (one.BehindConstant + (one.BehindFactor * inner) - inner))
             + (mist * (drive.MistCelsius - inner))
-            + now.Watts[i]
+            + one.Watts
             + (flux * latent);
-        double diagonal =
+        one.Diagonal =
             storing
-            + now.Convection[i]
-            + now.Radiant[i]
-            + (outward * (1.0 - now.BehindFactor[i]))
+            + one.Convection
+            + one.Radiant
+            + (one.Outward * (1.0 - one.BehindFactor))
             + mist
-            + (latent * now.FluxByKelvin[i]);
-        now.Latent[i] = latent;
-        now.Right[i] = right;
-        now.Diagonal[i] = diagonal;
-        double carried = flux < 0.0 ? -flux * MoistAir.VaporHeatCapacity : 0.0;
-        system.Add(
-            (now.Convection[i], carried, now.Radiant[i]),
-            (now.FluxByVapor[i], now.FluxByKelvin[i], latent),
-            (right, diagonal),
-            (flux, inner - air, radiant - inner)
-        );
+            + (latent * one.FluxByKelvin);
+        system.Add(in one, inner - air, radiant - inner);
     }
 
     /// <summary>
     /// Vapor onto a surface, kg/s, with its slopes: condensing at full rate; else its film dries over the
     /// share of the surface it still wets, and what lies behind supplies the rest.
     /// </summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Exchange(int i, (double Pascals, double Slope) inAir, double seconds)
+    private void Exchange(ref SurfaceWork one, (double Pascals, double Slope) inAir, double seconds)
     {
-        var (saturated, saturatedSlope) = SaturationTable.At(now.Inner[i]);
+        var (saturated, saturatedSlope) = SaturationTable.At(one.Inner);
         double full =
-            now.Area[i]
-            * now.Transfer[i]
-            / (MoistAir.VaporGasConstant * ((0.5 * (now.Inner[i] + air)) + Constants.ZeroCelsiusKelvin));
+            one.Area
+            * one.Transfer
+            / (MoistAir.VaporGasConstant * ((0.5 * (one.Inner + air)) + Constants.ZeroCelsiusKelvin));
         double over = inAir.Pascals - saturated;
         if (over > 0.0)
         {
-            now.FluxFilm[i] = full * over;
-            now.Flux[i] = now.FluxFilm[i];
-            now.FluxByVapor[i] = full * inAir.Slope;
-            now.FluxByKelvin[i] = full * saturatedSlope;
-            Fill(i, full * over, seconds);
+            one.FluxFilm = full * over;
+            one.Flux = one.FluxFilm;
+            one.FluxByVapor = full * inAir.Slope;
+            one.FluxByKelvin = full * saturatedSlope;
+            if (one.HasFilm)
+            {
+                Fill(ref one, full * over, seconds);
+            }
+
             return;
         }
 
-        var (wet, answer) = Dry(i, -full * over, seconds);
+        var (wet, answer) = one.HasFilm ? Dry(ref one, -full * over, seconds) : (0.0, 0.0);
         double film = full * wet;
-        now.FluxFilm[i] = film * over;
         double behind = 0.0;
-        double humidity = 0.0;
-        if (shape.Surfaces[i].HasSupply)
+        if (one.HasSupply)
         {
-            var supply = drive.Supply.IsDefaultOrEmpty ? WaterSupply.Free : drive.Supply[i];
-            humidity = supply.RelativeHumidity;
-            behind = full * (1.0 - wet) / (1.0 + (now.Transfer[i] * supply.ResistanceSecondsPerMeter));
+            behind = full * (1.0 - wet) / (1.0 + (one.Transfer * one.SupplyResistance));
         }
 
-        now.Flux[i] = now.FluxFilm[i] + (behind * (inAir.Pascals - (humidity * saturated)));
-        now.FluxByVapor[i] = ((film * answer) + behind) * inAir.Slope;
-        now.FluxByKelvin[i] = ((film * answer) + (behind * humidity)) * saturatedSlope;
+        one.FluxFilm = film * over;
+        one.Flux = one.FluxFilm + (behind * (inAir.Pascals - (one.SupplyHumidity * saturated)));
+        one.FluxByVapor = ((film * answer) + behind) * inAir.Slope;
+        one.FluxByKelvin = ((film * answer) + (behind * one.SupplyHumidity)) * saturatedSlope;
     }
 
     /// <summary>Film after gaining at a rate; it runs off above what it holds.</summary>
-    private void Fill(int i, double kilogramsPerSecond, double seconds)
+    private static void Fill(ref SurfaceWork one, double kilogramsPerSecond, double seconds)
     {
-        if (shape.Surfaces[i].Film is not { } rule)
-        {
-            return;
-        }
-
-        double film = now.OldFilm[i] + (seconds * (kilogramsPerSecond + now.Mist[i]));
-        double run = seconds / rule.DripSeconds;
-        now.Film[i] =
-            film > rule.DripAboveKilograms ? (film + (run * rule.DripAboveKilograms)) / (1.0 + run) : film;
+        double film = one.KnownFilm + (seconds * (kilogramsPerSecond + one.Mist));
+        double run = seconds / one.DripSeconds;
+        one.Film = film > one.DripAbove ? (film + (run * one.DripAbove)) / (1.0 + run) : film;
     }
 
     /// <summary>
     /// Film after drying: m + Δt·full·(1 − exp(−m/m₀)) = what was there, by Newton's method.
     /// </summary>
     /// <returns>Share that is wet, and how much of a change of the rate reaches the flux.</returns>
-    private (double Wet, double Answer) Dry(int i, double fullKilogramsPerSecond, double seconds)
+    private static (double Wet, double Answer) Dry(
+        ref SurfaceWork one,
+        double fullKilogramsPerSecond,
+        double seconds
+    )
     {
-        if (shape.Surfaces[i].Film is not { } rule)
-        {
-            return (0.0, 0.0);
-        }
-
-        double there = now.OldFilm[i] + (seconds * now.Mist[i]);
-        if (there <= 0.0)
-        {
-            now.Film[i] = 0.0;
-            return (0.0, 0.0);
-        }
-
-        double film = Math.Min(now.Film[i], there);
-        double loss = seconds * fullKilogramsPerSecond;
-        double run = seconds / rule.DripSeconds;
+        double there = one.KnownFilm + (seconds * one.Mist);
         double wet = 0.0;
         double answer = 0.0;
+        if (there <= 0.0)
+        {
+            one.Film = 0.0;
+            return (0.0, 0.0);
+        }
+
+        double loss = seconds * fullKilogramsPerSecond;
+        double run = seconds / one.DripSeconds;
+        double per = 1.0 / one.WetKilograms;
+        if (there * per < ThinShare)
+        {
+            // So thin that 1 − exp(−x) is x: the equation is linear.
+            answer = 1.0 / (1.0 + (loss * per));
+            one.Film = there * answer;
+            return (one.Film * per, answer);
+        }
+
+        double film = Math.Min(one.Film, there);
         for (int k = 0; k < 30; k++)
         {
-            double bare = Math.Exp(-film / rule.WetKilograms);
-            bool isDripping = film > rule.DripAboveKilograms;
-            wet = 1.0 - bare;
+            double bare = Math.Exp(-film * per);
+            bool isDripping = film > one.DripAbove;
             double miss =
-                film + (loss * wet) - there + (isDripping ? run * (film - rule.DripAboveKilograms) : 0.0);
+                film + (loss * (1.0 - bare)) - there + (isDripping ? run * (film - one.DripAbove) : 0.0);
             double runSlope = 1.0 + (isDripping ? run : 0.0);
-            double slope = runSlope + (loss * bare / rule.WetKilograms);
+            double slope = runSlope + (loss * bare * per);
+            double change = Math.Max(-film, -miss / slope);
             answer = runSlope / slope;
-            double next = Math.Max(0.0, film - (miss / slope));
-            if (Math.Abs(next - film) <= 1e-13 * (1.0 + (next / rule.WetKilograms)) * rule.WetKilograms)
+            film += change;
+
+            // One more pass would change it by the square of this one.
+            wet = 1.0 - (bare * (1.0 - (change * per)));
+            if (Math.Abs(change * per) <= ThinShare)
             {
                 break;
             }
-
-            film = next;
         }
 
-        now.Film[i] = film;
+        one.Film = film;
         return (wet, answer);
     }
 
-    /// <summary>Temperatures behind the surfaces, once those of the surfaces are known.</summary>
-    private void Behind()
+    /// <summary>
+    /// The solution: temperatures behind the surfaces, films by their fluxes, vapor by all of them, so that
+    /// the budget of water is exact.
+    /// </summary>
+    private void Finish(double seconds)
     {
-        for (int i = 0; i < count; i++)
+        double taken = 0.0;
+        for (int i = 0; i < now.Surfaces.Length; i++)
         {
-            int first = now.First[i];
-            now.Celsius[first] = now.Inner[i];
-            for (int n = first + 1; n < now.First[i + 1]; n++)
+            ref var one = ref now.Surfaces[i];
+            at.Celsius[one.First] = one.Inner;
+            for (int n = one.First + 1; n <= one.Last; n++)
             {
-                now.Celsius[n] = now.Constant[n] + (now.Factor[n] * now.Celsius[n - 1]);
+                at.Celsius[n] = now.Constant[n] + (now.Factor[n] * at.Celsius[n - 1]);
             }
+
+            Finish(ref one, ref at.Surfaces[i], seconds);
+            taken += one.Flux;
         }
+
+        at.AirCelsius = air;
+        at.HumidityRatio = vapor;
+        at.Room = room;
+        at.AirFlow = dryFlow;
+        at.Fog = fog;
+        at.Settling = settling;
+        double gained = fog - (dryFlow * (vapor - room.HumidityRatio)) - taken - settling;
+        at.BookedRatio = at.Known.HumidityRatio + (seconds * gained / shape.DryAirKilograms);
     }
 
-    /// <summary>The 3 × 3 system of air, vapor and radiant node.</summary>
-    private struct Coupling
+    private static void Finish(ref SurfaceWork one, ref StageSurface to, double seconds)
     {
-        public double AirAir;
-        public double AirRight;
-        public double VaporVapor;
-        public double VaporRight;
-        private double airVapor;
-        private double airRadiant;
-        private double vaporAir;
-        private double vaporRadiant;
-        private double radiantAir;
-        private double radiantVapor;
-        private double radiantRadiant;
-        private double radiantRight;
-
-        /// <summary>
-        /// Adds a surface whose change is (right + hA·a + g·r + latent·byVapor·v)/diagonal.
-        /// </summary>
-        public void Add(
-            (double Convection, double Carried, double Radiant) heat,
-            (double ByVapor, double ByKelvin, double Latent) water,
-            (double Right, double Diagonal) own,
-            (double Flux, double OverAir, double BelowRadiant) at
-        )
+        to.Inner = one.Inner;
+        to.IsCondensing = one.Flux > 0.0 && one.FluxFilm > 0.0;
+        to.FilmFlux = 0.0;
+        to.Drip = 0.0;
+        to.Film = 0.0;
+        if (one.HasFilm)
         {
-            double toAir = heat.Convection + heat.Carried;
-            double perAir = heat.Convection / own.Diagonal;
-            double perVapor = water.Latent * water.ByVapor / own.Diagonal;
-            double perRadiant = heat.Radiant / own.Diagonal;
-            double alone = own.Right / own.Diagonal;
-            AirAir += toAir * (1.0 - perAir);
-            airVapor -= toAir * perVapor;
-            airRadiant -= toAir * perRadiant;
-            AirRight += toAir * (at.OverAir + alone);
-            VaporVapor += water.ByVapor - (water.ByKelvin * perVapor);
-            vaporAir -= water.ByKelvin * perAir;
-            vaporRadiant -= water.ByKelvin * perRadiant;
-            VaporRight += (water.ByKelvin * alone) - at.Flux;
-            radiantRadiant += heat.Radiant * (1.0 - perRadiant);
-            radiantAir -= heat.Radiant * perAir;
-            radiantVapor -= heat.Radiant * perVapor;
-            radiantRight += heat.Radiant * (alone - at.BelowRadiant);
-        }
-
-        /// <summary>Changes of air, vapor and radiant node.</summary>
-        public readonly (double Air, double Vapor, double Radiant) Solve()
-        {
-            double a11 = AirAir;
-            double a12 = airVapor;
-            double a21 = vaporAir;
-            double a22 = VaporVapor;
-            double b1 = AirRight;
-            double b2 = VaporRight;
-            if (radiantRadiant > 0.0)
+            to.FilmFlux = to.IsCondensing || !one.HasSupply ? one.Flux : one.FluxFilm;
+            double gained = one.KnownFilm + (seconds * (to.FilmFlux + one.Mist));
+            if (gained < 0.0)
             {
-                double p = airRadiant / radiantRadiant;
-                double q = vaporRadiant / radiantRadiant;
-                a11 -= p * radiantAir;
-                a12 -= p * radiantVapor;
-                b1 -= p * radiantRight;
-                a21 -= q * radiantAir;
-                a22 -= q * radiantVapor;
-                b2 -= q * radiantRight;
+                // What Newton's last change overdrew: less dries than was computed, and the air gets less.
+                one.Flux -= gained / seconds;
+                to.FilmFlux -= gained / seconds;
+                gained = 0.0;
             }
 
-            double determinant = (a11 * a22) - (a12 * a21);
-            double changeAir = ((b1 * a22) - (a12 * b2)) / determinant;
-            double changeVapor = ((a11 * b2) - (b1 * a21)) / determinant;
-            double changeRadiant =
-                radiantRadiant > 0.0
-                    ? (radiantRight - (radiantAir * changeAir) - (radiantVapor * changeVapor))
-                        / radiantRadiant
-                    : 0.0;
-            return (changeAir, changeVapor, changeRadiant);
+            double dripped = one.Film > one.DripAbove ? Math.Clamp(gained - one.Film, 0.0, gained) : 0.0;
+            to.Drip = dripped / seconds;
+            to.Film = gained - dripped;
         }
+
+        to.Flux = one.Flux;
     }
 }

@@ -10,8 +10,8 @@ namespace Litterfall.Physics.Air;
 /// </param>
 public sealed record HeadspaceControl(double FirstStepSeconds, double LongestStepSeconds, double ErrorKelvin)
 {
-    /// <summary>Forecasts: 10 s after something was switched, then up to 10 min.</summary>
-    public static readonly HeadspaceControl Forecast = new(10.0, 600.0, 0.02);
+    /// <summary>Forecasts: 10 s after something was switched, then up to an hour.</summary>
+    public static readonly HeadspaceControl Forecast = new(10.0, 3600.0, 0.02);
 
     /// <summary>Steps of one length, the last of a span shortened.</summary>
     /// <param name="seconds">Length, s.</param>

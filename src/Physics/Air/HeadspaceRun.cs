@@ -1,36 +1,49 @@
 using System.Collections.Immutable;
-using System.Runtime.CompilerServices;
 
 namespace Litterfall.Physics.Air;
 
-/// <summary>Steps of one span of a headspace and their books.</summary>
+/// <summary>
+/// Steps of one span of a headspace. A step has two implicit stages of one length (singly diagonally implicit
+/// Runge-Kutta of order 2, L-stable and stiffly accurate: γ = 1 − 1/√2, rows (γ) and (1 − γ, γ); Alexander
+/// 1977, SIAM Journal on Numerical Analysis 14:1006, recalled). Enthalpy, vapor, heat of the nodes and films
+/// are what is stepped, so that what one gains the other loses.
+/// </summary>
 internal sealed class HeadspaceRun
 {
     private const double ShortestStepSeconds = 1e-3;
-    private const double MostGrowth = 2.5;
-    private const double MostShrink = 0.3;
+    private const double SlopeSeconds = 1e-2;
+    private const double MostGrowth = 4.0;
+    private const double MostShrink = 0.2;
+    private const double Safety = 0.85;
+    private const double MostGuessKelvin = 3.0;
     private const double LeastRatio = 1e-6;
+    private const double KelvinPerRatio = MoistAir.VaporEnthalpyAtZero / MoistAir.DryAirHeatCapacity;
+    private static readonly double Gamma = 1.0 - Math.Sqrt(0.5);
+
+    // The second stage's known part lies this much beyond the first stage.
+    private static readonly double Beyond = (1.0 - Gamma) / Gamma;
+
+    // The method's error is 0.0404 h³ y''' (what R(z) and eᶻ differ by), and y''' twice the second divided
+    // difference of the slopes at 0, γ and 1.
+    private static readonly double ErrorFactor =
+        2.0 * Math.Abs((4.0 * Gamma * Gamma * Gamma) + (3.0 * (1.0 - (2.0 * Gamma)) * Gamma * Gamma) - (1.0 / 6.0));
+
     private readonly HeadspaceShape shape;
     private readonly HeadspaceControl control;
     private readonly HeadspaceArrays now;
     private readonly HeadspaceEquations equations;
-    private readonly SurfaceTotals[] surfaces;
+    private readonly HeadspaceBooks books;
+    private readonly HeadspaceStage first;
+    private readonly HeadspaceStage second;
+    private readonly double[] celsius;
+    private readonly double[] film;
+    private readonly double[] slope;
+    private readonly double[] filmSlope;
     private double time;
     private double air;
     private double vapor;
-    private double airRate = double.NaN;
-    private double vaporRate;
-    private double vented;
-    private double fogged;
-    private double settled;
-    private double exchanged;
-    private double airIntegral;
-    private double humidityIntegral;
-    private double miss;
-    private (double Least, double Most) airRange;
-    private (double Least, double Most) humidityRange;
-    private HeatLedger heat;
-    private int steps;
+    private double airSlope;
+    private double vaporSlope;
 
     public HeadspaceRun(
         HeadspaceShape shape,
@@ -41,28 +54,36 @@ internal sealed class HeadspaceRun
     {
         this.shape = shape;
         this.control = control;
-        now = new HeadspaceArrays(shape, state);
+        now = new HeadspaceArrays(shape);
         equations = new HeadspaceEquations(shape, laws, now);
-        surfaces = new SurfaceTotals[shape.Surfaces.Length];
+        books = new HeadspaceBooks(shape, now, state);
+        celsius = [.. state.Celsius];
+        film = [.. state.FilmKilograms];
+        slope = new double[film.Length];
+        filmSlope = new double[film.Length];
+        first = new HeadspaceStage(film.Length, celsius.Length);
+        second = new HeadspaceStage(film.Length, celsius.Length);
         time = state.Seconds;
         air = state.AirCelsius;
         vapor = state.HumidityRatio;
-        airRange = (air, air);
-        humidityRange = (Humidity(), Humidity());
     }
+
+    private bool IsControlled => control.ErrorKelvin < double.PositiveInfinity;
 
     public HeadspaceSpan Advance(HeadspaceDrive drive, double untilSeconds, CancellationToken cancel)
     {
         double from = time;
         double next = control.FirstStepSeconds;
         string? stop = null;
+        equations.Begin(drive);
+        Slopes();
         while (time < untilSeconds && stop is null)
         {
             cancel.ThrowIfCancellationRequested();
             double left = untilSeconds - time;
             double seconds =
                 left <= next * 1.000001 ? left
-                : left < 2.0 * next && control.ErrorKelvin < double.PositiveInfinity ? 0.5 * left
+                : left < 2.0 * next && IsControlled ? 0.5 * left
                 : next;
             stop = Step(drive, ref seconds, out double error);
             if (stop is null)
@@ -72,226 +93,235 @@ internal sealed class HeadspaceRun
             }
         }
 
-        return new HeadspaceSpan(State(), Totals(time - from), next, stop);
+        return new HeadspaceSpan(State(), books.Totals(time - from), next, stop);
+    }
+
+    /// <summary>Slopes at the start of a span: those of a step too short to change anything.</summary>
+    private void Slopes()
+    {
+        Start(0.0);
+        if (!equations.TrySolve(first, time, SlopeSeconds))
+        {
+            Array.Clear(slope);
+            Array.Clear(filmSlope);
+            airSlope = vaporSlope = 0.0;
+            return;
+        }
+
+        Slopes(first, SlopeSeconds);
+    }
+
+    private void Slopes(HeadspaceStage stage, double seconds)
+    {
+        airSlope = (stage.AirCelsius - stage.Known.Celsius) / seconds;
+        vaporSlope = (stage.BookedRatio - stage.Known.HumidityRatio) / seconds;
+        for (int i = 0; i < slope.Length; i++)
+        {
+            slope[i] = (stage.Surfaces[i].Inner - stage.KnownCelsius[now.Surfaces[i].First]) / seconds;
+            filmSlope[i] = (stage.Surfaces[i].Film - stage.KnownFilm[i]) / seconds;
+        }
     }
 
     /// <summary>One accepted step, shortened until it comes out.</summary>
     /// <returns>Why none did, or null.</returns>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private string? Step(HeadspaceDrive drive, ref double seconds, out double error)
     {
         while (true)
         {
-            var start = new RoomPoint(air, vapor);
-            bool solved = equations.TrySolve(drive, start, time + (0.5 * seconds), seconds);
-            bool holds = !solved || IsWithinLaws();
-            solved &= holds;
+            bool isWithin = true;
+            bool solved = TrySolve(seconds) && (isWithin = IsWithinLaws());
             error = solved ? Error(seconds) : double.PositiveInfinity;
-            if (solved && (error <= 4.0 * control.ErrorKelvin || seconds <= control.FirstStepSeconds))
+            if (solved && (error <= control.ErrorKelvin || seconds <= ShortestStepSeconds))
             {
-                Book(drive, seconds);
+                Take(drive, seconds);
                 return null;
             }
 
             if (seconds < ShortestStepSeconds)
             {
-                return holds ? "the balance of air, vapor and surfaces has no solution" : Beyond();
+                return isWithin ? "the balance of air, vapor and surfaces has no solution" : OutOfLaws();
             }
 
-            seconds *= 0.25;
+            seconds *= solved ? Math.Max(MostShrink, Safety * Math.Cbrt(control.ErrorKelvin / error)) : MostShrink;
         }
     }
+
+    private bool TrySolve(double seconds)
+    {
+        double own = Gamma * seconds;
+        Start(own);
+        if (!equations.TrySolve(first, time + own, own))
+        {
+            return false;
+        }
+
+        Go(own);
+        return equations.TrySolve(second, time + seconds, own);
+    }
+
+    /// <summary>The first stage starts from the step's start; its guess goes along the slopes there.</summary>
+    private void Start(double own)
+    {
+        Array.Copy(celsius, first.KnownCelsius, celsius.Length);
+        Array.Copy(film, first.KnownFilm, film.Length);
+        first.Known = new RoomPoint(air, vapor);
+        first.AirCelsius = air + Math.Clamp(own * airSlope, -MostGuessKelvin, MostGuessKelvin);
+        first.HumidityRatio = Math.Max(0.5 * vapor, vapor + (own * vaporSlope));
+        for (int i = 0; i < slope.Length; i++)
+        {
+            int node = now.Surfaces[i].First;
+            first.Celsius[node] =
+                celsius[node] + Math.Clamp(own * slope[i], -MostGuessKelvin, MostGuessKelvin);
+        }
+    }
+
+    /// <summary>
+    /// The second stage knows what the first one's rates do in 1 − γ of the step. A film that they would
+    /// overdraw gives only what it has, and the air and the surface get that much less.
+    /// </summary>
+    private void Go(double own)
+    {
+        double ratio = vapor + (Beyond * (first.BookedRatio - vapor));
+        double begun = MoistAir.Enthalpy(air, vapor);
+        double enthalpy =
+            begun + (Beyond * (MoistAir.Enthalpy(first.AirCelsius, first.BookedRatio) - begun));
+        for (int n = 0; n < celsius.Length; n++)
+        {
+            second.KnownCelsius[n] = celsius[n] + (Beyond * (first.Celsius[n] - celsius[n]));
+        }
+
+        for (int i = 0; i < film.Length; i++)
+        {
+            ref var one = ref first.Surfaces[i];
+            int node = now.Surfaces[i].First;
+            double known = film[i] + (Beyond * (one.Film - film[i]));
+            if (known < 0.0)
+            {
+                one.Flux -= known / (Beyond * own);
+                one.FilmFlux -= known / (Beyond * own);
+                double carried = MoistAir.VaporEnthalpy(one.Inner);
+                ratio += known / shape.DryAirKilograms;
+                enthalpy += known * carried / shape.DryAirKilograms;
+                second.KnownCelsius[node] -=
+                    known * (carried - MoistAir.LiquidEnthalpy(one.Inner)) / now.Capacity[node];
+                known = 0.0;
+            }
+
+            second.KnownFilm[i] = known;
+            second.Celsius[node] = second.KnownCelsius[node] + (first.Celsius[node] - celsius[node]);
+        }
+
+        second.Known = new RoomPoint(Celsius(enthalpy, ratio), ratio);
+        second.AirCelsius = first.AirCelsius + Guess(Beyond * (first.AirCelsius - air));
+        second.HumidityRatio = Math.Max(
+            0.5 * first.HumidityRatio,
+            first.HumidityRatio + (Beyond * (first.HumidityRatio - vapor))
+        );
+    }
+
+    private static double Guess(double kelvin) => Math.Clamp(kelvin, -MostGuessKelvin, MostGuessKelvin);
+
+    private static double Celsius(double enthalpy, double ratio) =>
+        (enthalpy - (ratio * MoistAir.VaporEnthalpyAtZero))
+        / (MoistAir.DryAirHeatCapacity + (ratio * MoistAir.VaporHeatCapacity));
 
     /// <summary>True where air and surfaces lie where the laws of moist air hold.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool IsWithinLaws()
     {
-        bool holds = MoistAir.Holds(equations.AirCelsius);
-        for (int i = 0; i < surfaces.Length && holds; i++)
+        bool holds = MoistAir.Holds(first.AirCelsius) && MoistAir.Holds(second.AirCelsius);
+        for (int i = 0; i < film.Length && holds; i++)
         {
-            holds = MoistAir.Holds(now.Inner[i]);
+            holds = MoistAir.Holds(first.Surfaces[i].Inner) && MoistAir.Holds(second.Surfaces[i].Inner);
         }
 
-        return holds && equations.HumidityRatio >= -LeastRatio;
+        return holds && second.BookedRatio >= -LeastRatio;
     }
 
-    private static string Beyond() =>
+    private static string OutOfLaws() =>
         FormattableString.Invariant(
             $"air or a surface leaves the {MoistAir.ColdestLawCelsius:0} to {MoistAir.WarmestLawCelsius:0} °C"
         ) + " in which the laws of moist air hold";
 
     private double Next(double seconds, double error)
     {
-        if (double.IsPositiveInfinity(control.ErrorKelvin))
+        if (!IsControlled)
         {
             return control.LongestStepSeconds;
         }
 
-        double factor = error > 0.0 ? 0.9 * Math.Sqrt(control.ErrorKelvin / error) : MostGrowth;
+        double factor = error > 0.0 ? Safety * Math.Cbrt(control.ErrorKelvin / error) : MostGrowth;
         return Math.Min(seconds * Math.Clamp(factor, MostShrink, MostGrowth), control.LongestStepSeconds);
     }
 
-    /// <summary>Half of what a step changed more than at the last rate, K.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    /// <summary>
+    /// The largest error of the step, K: of air, of vapor by its latent heat in the air, of the surfaces, and
+    /// of films by the latent heat in their surface.
+    /// </summary>
     private double Error(double seconds)
     {
-        if (double.IsNaN(airRate))
+        double own = Gamma * seconds;
+        double worst = Bend(
+            airSlope,
+            (first.AirCelsius - air) / own,
+            (second.AirCelsius - second.Known.Celsius) / own
+        );
+        double ratio = Bend(
+            vaporSlope,
+            (first.BookedRatio - vapor) / own,
+            (second.BookedRatio - second.Known.HumidityRatio) / own
+        );
+        worst = Math.Max(worst, ratio * KelvinPerRatio);
+        for (int i = 0; i < film.Length; i++)
         {
-            return 0.0;
+            int node = now.Surfaces[i].First;
+            double inner = Bend(
+                slope[i],
+                (first.Celsius[node] - celsius[node]) / own,
+                (second.Celsius[node] - second.KnownCelsius[node]) / own
+            );
+            double wet = Bend(
+                filmSlope[i],
+                (first.Surfaces[i].Film - film[i]) / own,
+                (second.Surfaces[i].Film - second.KnownFilm[i]) / own
+            );
+            worst = Math.Max(worst, inner);
+            worst = Math.Max(worst, wet * MoistAir.VaporEnthalpyAtZero / now.Capacity[node]);
         }
 
-        double worst = Math.Abs(equations.AirCelsius - air - (seconds * airRate));
-        double ratio = Math.Abs(equations.HumidityRatio - vapor - (seconds * vaporRate));
-        worst = Math.Max(worst, ratio * MoistAir.VaporEnthalpyAtZero / MoistAir.DryAirHeatCapacity);
-        for (int i = 0; i < surfaces.Length; i++)
-        {
-            double change = now.Inner[i] - now.OldCelsius[now.First[i]];
-            worst = Math.Max(worst, Math.Abs(change - (seconds * now.Rate[i])));
-        }
+        return ErrorFactor * seconds * worst;
+    }
 
-        return 0.5 * worst;
+    /// <summary>Second divided difference of the slopes at 0, γ and 1.</summary>
+    private static double Bend(double start, double middle, double end) =>
+        Math.Abs(((end - middle) / (1.0 - Gamma)) - ((middle - start) / Gamma));
+
+    /// <summary>Books a step and goes on from its end.</summary>
+    private void Take(HeadspaceDrive drive, double seconds)
+    {
+        var start = new RoomPoint(air, vapor);
+        books.Add(first, drive, (1.0 - Gamma) * seconds);
+        books.Add(second, drive, Gamma * seconds);
+        Slopes(second, Gamma * seconds);
+        air = second.AirCelsius;
+        vapor = second.BookedRatio;
+        Settle();
+        books.Close(start, new RoomPoint(air, vapor), (celsius, film), second, seconds);
+        Array.Copy(second.Celsius, celsius, celsius.Length);
+        for (int i = 0; i < film.Length; i++)
+        {
+            film[i] = second.Surfaces[i].Film;
+        }
     }
 
     /// <summary>
-    /// Books a step by its fluxes: the vapor of the air follows from them, so that its budget is exact.
+    /// Where the passes left the air a trace above saturation, that turns to droplets that settle, and warms
+    /// it: the enthalpy of air and droplets stays. Nothing is cut off.
     /// </summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private void Book(HeadspaceDrive drive, double seconds)
-    {
-        double mass = shape.DryAirKilograms;
-        double solvedAir = equations.AirCelsius;
-        double solvedVapor = equations.HumidityRatio;
-        var room = equations.Room;
-        double out1 = equations.AirFlow * (solvedVapor - room.HumidityRatio) * seconds;
-        double fog = equations.Fog * seconds;
-        double stored = -mass * MoistAir.Enthalpy(air, vapor);
-        double taken = 0.0;
-        double liquid = fog * MoistAir.LiquidEnthalpy(drive.MistCelsius);
-        var ledger = new HeatLedger(
-            drive.AirWatts * seconds,
-            equations.AirFlow
-                * seconds
-                * (
-                    MoistAir.Enthalpy(room.Celsius, room.HumidityRatio)
-                    - MoistAir.Enthalpy(solvedAir, solvedVapor)
-                ),
-            0.0,
-            0.0,
-            0.0,
-            0.0
-        );
-        for (int i = 0; i < surfaces.Length; i++)
-        {
-            ledger += BookSurface(i, drive, seconds);
-            taken += now.Flux[i] * seconds;
-            liquid -= now.Flux[i] * seconds * MoistAir.LiquidEnthalpy(now.Inner[i]);
-            now.Rate[i] = (now.Inner[i] - now.OldCelsius[now.First[i]]) / seconds;
-        }
-
-        double before = vapor;
-        vapor += (fog - out1 - taken) / mass;
-        airRate = (solvedAir - air) / seconds;
-        vaporRate = (vapor - before) / seconds;
-        airIntegral += 0.5 * (air + solvedAir) * seconds;
-        air = solvedAir;
-        double fallen = Settle();
-        liquid -= fallen * MoistAir.LiquidEnthalpy(air);
-        stored += mass * MoistAir.Enthalpy(air, vapor);
-        heat += ledger + new HeatLedger(0.0, 0.0, 0.0, 0.0, liquid, stored);
-        vented += out1;
-        fogged += fog;
-        settled += fallen;
-        exchanged += equations.AirFlow * seconds;
-        miss += (mass * (vapor - before)) - (fog - out1 - taken - fallen);
-        double humidity = Humidity();
-        humidityIntegral += humidity * seconds;
-        airRange = (Math.Min(airRange.Least, air), Math.Max(airRange.Most, air));
-        humidityRange = (Math.Min(humidityRange.Least, humidity), Math.Max(humidityRange.Most, humidity));
-        Array.Copy(now.Celsius, now.OldCelsius, now.Celsius.Length);
-        Array.Copy(now.Film, now.OldFilm, now.Film.Length);
-        steps++;
-    }
-
-    /// <summary>Books one surface: its film from its fluxes, its heat from its temperatures.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
-    private HeatLedger BookSurface(int i, HeadspaceDrive drive, double seconds)
-    {
-        var surface = shape.Surfaces[i];
-        double film = surface.HasSupply ? now.FluxFilm[i] : now.Flux[i];
-        double filmFlux = surface.Film is null ? 0.0 : film * seconds;
-        double mist = now.Mist[i] * seconds;
-        double condensed = now.Flux[i] > 0.0 && now.FluxFilm[i] > 0.0 ? now.Flux[i] * seconds : 0.0;
-        double dripped = 0.0;
-        if (surface.Film is not null)
-        {
-            if (condensed > 0.0)
-            {
-                filmFlux = condensed;
-            }
-
-            double gained = now.OldFilm[i] + filmFlux + mist;
-            if (gained < 0.0)
-            {
-                // What Newton's last change overdrew: less dries than was computed, and the air gets less.
-                now.Flux[i] -= gained / seconds;
-                filmFlux -= gained;
-                gained = 0.0;
-            }
-
-            dripped = Math.Max(0.0, Math.Min(gained, gained - now.Film[i]));
-            dripped = now.Film[i] > surface.Film.DripAboveKilograms ? dripped : 0.0;
-            now.Film[i] = gained - dripped;
-        }
-
-        double visible = HeadspaceState.VisibleKilogramsPerSquareMeter * now.Area[i];
-        double wetter = now.OldFilm[i] + mist + condensed;
-        double kept = wetter > 0.0 ? now.Film[i] / wetter : 0.0;
-        now.Dew[i] = Math.Min(1.0, kept) * (now.Dew[i] + condensed);
-        var before = surfaces[i];
-        surfaces[i] = new SurfaceTotals(
-            before.CondensedKilograms + condensed,
-            before.DriedKilograms - Math.Min(filmFlux, 0.0),
-            before.SuppliedKilograms + (condensed > 0.0 ? 0.0 : filmFlux - (now.Flux[i] * seconds)),
-            before.DrippedKilograms + dripped,
-            before.MistedKilograms + mist,
-            before.FoggedSeconds + (now.Dew[i] > visible ? seconds : 0.0),
-            before.WetSeconds + (now.Film[i] > visible ? seconds : 0.0)
-        );
-        return Heat(i, drive, seconds);
-    }
-
-    private HeatLedger Heat(int i, HeadspaceDrive drive, double seconds)
-    {
-        int first = now.First[i];
-        int last = now.First[i + 1] - 1;
-        double gained = 0.0;
-        for (int n = first; n <= last; n++)
-        {
-            gained += now.Capacity[n] * (now.Celsius[n] - now.OldCelsius[n]);
-        }
-
-        double outside = equations.Room.Celsius + drive.OutsideOffset(shape, i);
-        double back = first == last || drive.BackWatts.IsDefaultOrEmpty ? 0.0 : drive.BackWatts[i];
-        return new HeatLedger(
-            (now.Watts[i] + back) * seconds,
-            0.0,
-            now.Outward[last] * (outside - now.Celsius[last]) * seconds,
-            now.Mist[i] * MoistAir.LiquidHeatCapacity * (drive.MistCelsius - now.Inner[i]) * seconds,
-            0.0,
-            gained
-        );
-    }
-
-    /// <summary>
-    /// Where the air holds more than it can, the rest turns to droplets that settle, and warms it: the
-    /// enthalpy of air and droplets stays. Nothing is cut off.
-    /// </summary>
-    /// <returns>What settled, kg.</returns>
-    private double Settle()
+    private void Settle()
     {
         if (shape.SettlesOn is null || vapor <= Saturated(air))
         {
-            return 0.0;
+            return;
         }
 
         double enthalpy = MoistAir.Enthalpy(air, vapor);
@@ -301,13 +331,13 @@ internal sealed class HeadspaceRun
         for (int k = 0; k < 60 && high - low > 1e-15; k++)
         {
             double settling = 0.5 * (low + high);
-            double celsius = Warmed(enthalpy, all - settling, settling);
-            (low, high) = all - settling > Saturated(celsius) ? (settling, high) : (low, settling);
+            double warmed = Warmed(enthalpy, all - settling, settling);
+            (low, high) = all - settling > Saturated(warmed) ? (settling, high) : (low, settling);
         }
 
         vapor = all - high;
         air = Warmed(enthalpy, vapor, high);
-        return high * shape.DryAirKilograms;
+        books.Settle(high * shape.DryAirKilograms, air);
     }
 
     private static double Warmed(double enthalpy, double ratio, double droplets) =>
@@ -318,30 +348,9 @@ internal sealed class HeadspaceRun
             + (droplets * MoistAir.LiquidHeatCapacity)
         );
 
-    private double Saturated(double celsius) =>
-        MoistAir.HumidityRatio(SaturationTable.At(celsius).Pascals, shape.Pascals);
-
-    private double Humidity() =>
-        MoistAir.VaporPressure(vapor, shape.Pascals) / SaturationTable.At(air).Pascals;
+    private double Saturated(double celsius1) =>
+        MoistAir.HumidityRatio(SaturationTable.At(celsius1).Pascals, shape.Pascals);
 
     private HeadspaceState State() =>
-        new(time, air, vapor, ImmutableArray.Create(now.OldCelsius), ImmutableArray.Create(now.OldFilm));
-
-    private HeadspaceTotals Totals(double seconds) =>
-        new()
-        {
-            Seconds = seconds,
-            Surfaces = ImmutableArray.Create(surfaces),
-            VentedKilograms = vented,
-            FoggedKilograms = fogged,
-            SettledKilograms = settled,
-            AirKilograms = exchanged,
-            AirCelsiusSeconds = airIntegral,
-            HumiditySeconds = humidityIntegral,
-            AirCelsius = airRange,
-            Humidity = humidityRange,
-            Heat = heat,
-            BalanceErrorKilograms = miss,
-            Steps = steps,
-        };
+        new(time, air, vapor, ImmutableArray.Create(celsius), ImmutableArray.Create(film));
 }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.InteropServices;
 using Litterfall.Physics.Air;
 using Litterfall.Physics.Soil;
 
@@ -139,7 +140,7 @@ public sealed class Simulation
             var control = ReferenceEquals(part, lastPart)
                 ? setup.Control with
                 {
-                    FirstStepSeconds = Math.Max(setup.Control.FirstStepSeconds, 0.5 * nextStepSeconds),
+                    FirstStepSeconds = Math.Max(setup.Control.FirstStepSeconds, nextStepSeconds),
                 }
                 : setup.Control;
             var span = setup.Air.Advance(before, drive, end, control, cancel);
@@ -329,7 +330,6 @@ public sealed class Simulation
             : MoistAir.VaporPressure(state.Air.HumidityRatio, shape.Pascals);
         double saturated = SaturationTable.At(celsius).Pascals;
         double dew = MoistAir.DewPoint(vapor);
-        var columns = setup.Water.Columns;
         return new SimulationHour
         {
             Hour = seconds / HourSeconds,
@@ -344,7 +344,7 @@ public sealed class Simulation
             RoomCelsius = setup.Room(seconds).Celsius,
             Fogged = air.Shares(air.FoggedSeconds),
             Wet = air.Shares(air.WetSeconds),
-            DewMarginKelvin = [.. shape.Surfaces.Select((_, i) => state.Air.Celsius[Place(i)] - dew)],
+            DewMarginKelvin = DewMargins(dew),
             AirChanges = air.AirKilograms / shape.DryAirKilograms,
             MistedKilograms = air.Misted + air.Fogged,
             VentedKilograms = air.Vented,
@@ -352,15 +352,33 @@ public sealed class Simulation
             CondensedKilograms = air.Condensed,
             DrainedKilograms = drained,
             LevelMeters = WaterModel.LevelMeters(state.Water),
-            WaterContent =
-            [
-                .. Enumerable
-                    .Range(0, columns.Nodes)
-                    .Select(n => columns.WaterContent(state.Water.Column, n, 0)),
-            ],
+            WaterContent = WaterContents(),
             HeadMeters = state.Water.Column.HeadMeters,
             LitterMeters = state.Water.LitterMeters,
         };
+    }
+
+    private ImmutableArray<double> DewMargins(double dewCelsius)
+    {
+        var margins = new double[setup.Air.Shape.Surfaces.Length];
+        for (int i = 0; i < margins.Length; i++)
+        {
+            margins[i] = state.Air.Celsius[Place(i)] - dewCelsius;
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(margins);
+    }
+
+    private ImmutableArray<double> WaterContents()
+    {
+        var columns = setup.Water.Columns;
+        var contents = new double[columns.Nodes];
+        for (int i = 0; i < contents.Length; i++)
+        {
+            contents[i] = columns.WaterContent(state.Water.Column, i, 0);
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(contents);
     }
 
     private SimulationResult Result(SimulationState start)

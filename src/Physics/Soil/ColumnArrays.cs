@@ -6,8 +6,6 @@ namespace Litterfall.Physics.Soil;
 /// </summary>
 internal sealed class ColumnArrays
 {
-    private const double LeastCapacityPerMeter = 1e-13;
-
     public ColumnArrays(SoilColumns columns)
     {
         int nodes = columns.Nodes * columns.Zones;
@@ -25,16 +23,16 @@ internal sealed class ColumnArrays
         Rate = new double[nodes];
         Owed = new double[nodes];
         Given = new double[nodes];
-        Width = new double[nodes];
-        Knee = new double[nodes];
-        IsSteep = new bool[nodes];
-        ResidualWater = new double[nodes];
-        LeastCapacity = new double[nodes];
         Upper = new double[elements];
         Lower = new double[elements];
         Top = new CurvePoint[elements];
         Foot = new CurvePoint[elements];
-        FillGeometry(columns);
+        var geometry = columns.Geometry;
+        Width = geometry.Width;
+        Knee = geometry.Knee;
+        IsSteep = geometry.IsSteep;
+        ResidualWater = geometry.ResidualWater;
+        LeastCapacity = geometry.LeastCapacity;
     }
 
     /// <summary>Pressure heads of the iterate, m.</summary>
@@ -105,27 +103,4 @@ internal sealed class ColumnArrays
 
     /// <summary>Each element's material at its lower node.</summary>
     public CurvePoint[] Foot { get; }
-
-    private void FillGeometry(SoilColumns columns)
-    {
-        int zones = columns.Zones;
-        Array.Fill(Knee, double.PositiveInfinity);
-        for (int e = 0; e < Upper.Length; e++)
-        {
-            double half = 0.5 * columns.ElementMeters[e];
-            var table = columns.Tables[columns.ElementTable[e]];
-            double knee = table.SteepestHeadMeters;
-            IsSteep[e] |= table.IsSteep;
-            IsSteep[e + zones] |= table.IsSteep;
-            Width[e] += half;
-            Width[e + zones] += half;
-            double residual = table.Curve.ResidualWaterContent;
-            ResidualWater[e] += half * residual;
-            ResidualWater[e + zones] += half * residual;
-            LeastCapacity[e] += LeastCapacityPerMeter * half;
-            LeastCapacity[e + zones] += LeastCapacityPerMeter * half;
-            Knee[e] = Math.Min(Knee[e], knee);
-            Knee[e + zones] = Math.Min(Knee[e + zones], knee);
-        }
-    }
 }

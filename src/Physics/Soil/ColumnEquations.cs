@@ -39,16 +39,17 @@ internal sealed class ColumnEquations
         this.arrays = arrays;
         surface = new SurfaceTerms(boundaries.Top);
         foot = new LowerBoundaryTerms(boundaries.Foot, columns);
-        elementMeters = columns.ElementMeters.ToArray();
-        elementTable = columns.ElementTable.ToArray();
-        tables = columns.Tables.ToArray();
-        isSteep = [.. elementTable.Select(t => tables[t].IsSteep)];
-        rootShare = columns.RootShare.ToArray();
-        areaShare = columns.AreaShare.ToArray();
+        var geometry = columns.Geometry;
+        elementMeters = geometry.ElementMeters;
+        elementTable = geometry.ElementTable;
+        tables = geometry.Tables;
+        isSteep = geometry.IsSteepElement;
+        rootShare = geometry.RootShare;
+        areaShare = geometry.AreaShare;
         frozenConductivity = new double[elementMeters.Length];
         gravity = columns.HasGravity ? 1.0 : 0.0;
-        stress = [.. columns.Profiles.Select(p => p.Roots?.Heads ?? default)];
-        HasRoots = [.. columns.Profiles.Select(p => p.Roots is not null)];
+        stress = geometry.Stress;
+        HasRoots = geometry.HasRoots;
     }
 
     private bool[] HasRoots { get; }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
+using System.Runtime.InteropServices;
 
 namespace Litterfall.Physics.Soil;
 
@@ -66,8 +67,19 @@ internal sealed class RichardsRun
 
     public ColumnState State() => new(time, ImmutableArray.Create(arrays.Head), equations.StoreMeters)
     {
-        OwedMeters = [.. arrays.Owed.Zip(arrays.Given, (owed, given) => owed + given)],
+        OwedMeters = Owed(),
     };
+
+    private ImmutableArray<double> Owed()
+    {
+        var owed = new double[arrays.Owed.Length];
+        for (int i = 0; i < owed.Length; i++)
+        {
+            owed[i] = arrays.Owed[i] + arrays.Given[i];
+        }
+
+        return ImmutableCollectionsMarshal.AsImmutableArray(owed);
+    }
 
     /// <summary>What an earlier run missed enters the first step as it would have there.</summary>
     private void TakeOver(ImmutableArray<double> owed)

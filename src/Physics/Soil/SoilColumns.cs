@@ -16,6 +16,7 @@ public sealed class SoilColumns
     private readonly double[] rootShare;
     private readonly double[] areaShare;
     private readonly CurveTable[] tables;
+    private readonly Lazy<ColumnGeometry> geometry;
 
     /// <summary>Columns of one or more zones.</summary>
     /// <param name="zones">The zones; all with the same number of elements.</param>
@@ -58,7 +59,12 @@ public sealed class SoilColumns
         {
             Fill(zone, curves);
         }
+
+        geometry = new(() => new ColumnGeometry(this));
     }
+
+    /// <summary>What follows from the cells alone.</summary>
+    internal ColumnGeometry Geometry => geometry.Value;
 
     /// <summary>The zones it was made from.</summary>
     public ImmutableArray<SoilProfile> Profiles { get; }
