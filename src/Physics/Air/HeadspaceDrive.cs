@@ -51,6 +51,16 @@ public sealed record HeadspaceDrive
     /// <summary>Flow of a fan that blows out or in, m³/s.</summary>
     public double FanCubicMetersPerSecond { get; init; }
 
+    /// <summary>True where lamps, mist, fogger and fans do as in another.</summary>
+    /// <param name="other">The other.</param>
+    public bool IsSwitchedAs(HeadspaceDrive other) =>
+        AirWatts == other.AirWatts
+        && MistKilogramsPerSecond == other.MistKilogramsPerSecond
+        && FogKilogramsPerSecond == other.FogKilogramsPerSecond
+        && FanCubicMetersPerSecond == other.FanCubicMetersPerSecond
+        && StirMetersPerSecond == other.StirMetersPerSecond
+        && SurfaceWatts.AsSpan().SequenceEqual(other.SurfaceWatts.AsSpan());
+
     /// <summary>Outside of a surface over the room, K.</summary>
     /// <param name="shape">The headspace.</param>
     /// <param name="surface">Its place.</param>

@@ -7,7 +7,7 @@ namespace Litterfall.Physics.Air;
 /// its film and what lies behind it. The one right-hand side of the program. Surfaces are linear in the
 /// changes of the air, the vapor and the radiant node, so that each of Newton's passes is a 3 × 3 system.
 /// </summary>
-public sealed class HeadspaceEquations
+internal sealed class HeadspaceEquations
 {
     private const int MostPasses = 60;
     private const int FreePasses = 12;
@@ -45,7 +45,7 @@ public sealed class HeadspaceEquations
     private bool isSwitching;
     private RoomPoint room;
 
-    internal HeadspaceEquations(HeadspaceShape shape, ExchangeLaws laws, HeadspaceArrays now)
+    public HeadspaceEquations(HeadspaceShape shape, ExchangeLaws laws, HeadspaceArrays now)
     {
         this.shape = shape;
         this.laws = laws;
@@ -79,10 +79,9 @@ public sealed class HeadspaceEquations
     /// <param name="atSeconds">Time of its end, s.</param>
     /// <param name="seconds">Its own time, s.</param>
     /// <returns>False when it did not come out.</returns>
-    public static int Passes, Coefs, Solves;
-    internal bool TrySolve(HeadspaceStage stage, double atSeconds, double seconds)
+    public bool TrySolve(HeadspaceStage stage, double atSeconds, double seconds)
     {
-        Solves++; at = stage;
+        at = stage;
         room = drive.Room(atSeconds);
         air = stage.AirCelsius;
         vapor = Math.Max(stage.HumidityRatio, 1e-9);
@@ -96,11 +95,11 @@ public sealed class HeadspaceEquations
             bool isMoved = pass > 0 && pass < MostCoefficients && change > CoefficientKelvin;
             if (pass == 0 || isMoved)
             {
-                Coefs++; Coefficients();
+                Coefficients();
             }
 
             double share = pass < FreePasses ? 1.0 : 0.5;
-            Passes++; var (kelvin, ratio) = Pass(seconds, share);
+            var (kelvin, ratio) = Pass(seconds, share);
             if (!double.IsFinite(kelvin) || !double.IsFinite(ratio))
             {
                 return false;

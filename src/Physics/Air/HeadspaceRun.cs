@@ -17,7 +17,9 @@ internal sealed class HeadspaceRun
     private const double Safety = 0.85;
     private const double MostGuessKelvin = 3.0;
     private const double LeastRatio = 1e-6;
-    private const double KelvinPerRatio = MoistAir.VaporEnthalpyAtZero / MoistAir.DryAirHeatCapacity;
+
+    // Vapor counts by its dew point: at 20 to 25 °C it rises by 0.8 to 1.1 K for each gram in a kilogram.
+    private const double KelvinPerRatio = 1000.0;
     private static readonly double Gamma = 1.0 - Math.Sqrt(0.5);
 
     // The second stage's known part lies this much beyond the first stage.
@@ -39,6 +41,7 @@ internal sealed class HeadspaceRun
     private readonly double[] film;
     private readonly double[] slope;
     private readonly double[] filmSlope;
+    private readonly double[] filmKelvin;
     private double time;
     private double air;
     private double vapor;
@@ -61,12 +64,20 @@ internal sealed class HeadspaceRun
         film = [.. state.FilmKilograms];
         slope = new double[film.Length];
         filmSlope = new double[film.Length];
+        filmKelvin = [.. now.Surfaces.Select(FilmKelvin)];
         first = new HeadspaceStage(film.Length, celsius.Length);
         second = new HeadspaceStage(film.Length, celsius.Length);
         time = state.Seconds;
         air = state.AirCelsius;
         vapor = state.HumidityRatio;
     }
+
+    /// <summary>
+    /// What a kilogram of film counts, K/kg: its latent heat in the surface, but no more than a kelvin for
+    /// what leaves 1/e of the surface dry.
+    /// </summary>
+    private static double FilmKelvin(SurfaceWork one) =>
+        one.HasFilm ? Math.Min(MoistAir.VaporEnthalpyAtZero / one.Capacity, 1.0 / one.WetKilograms) : 0.0;
 
     private bool IsControlled => control.ErrorKelvin < double.PositiveInfinity;
 
@@ -254,8 +265,7 @@ internal sealed class HeadspaceRun
     }
 
     /// <summary>
-    /// The largest error of the step, K: of air, of vapor by its latent heat in the air, of the surfaces, and
-    /// of films by the latent heat in their surface.
+    /// The largest error of the step, K: of air, of vapor by its dew point, of the surfaces, and of films.
     /// </summary>
     private double Error(double seconds)
     {
@@ -285,7 +295,7 @@ internal sealed class HeadspaceRun
                 (second.Surfaces[i].Film - second.KnownFilm[i]) / own
             );
             worst = Math.Max(worst, inner);
-            worst = Math.Max(worst, wet * MoistAir.VaporEnthalpyAtZero / now.Capacity[node]);
+            worst = Math.Max(worst, wet * filmKelvin[i]);
         }
 
         return ErrorFactor * seconds * worst;

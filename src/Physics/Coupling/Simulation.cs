@@ -137,7 +137,7 @@ public sealed class Simulation
                 BackWatts = Mat(part.Drive.BackWatts),
             };
             var before = state.Air;
-            var control = ReferenceEquals(part, lastPart)
+            var control = lastPart is { } last && part.Drive.IsSwitchedAs(last.Drive)
                 ? setup.Control with
                 {
                     FirstStepSeconds = Math.Max(setup.Control.FirstStepSeconds, nextStepSeconds),
