@@ -30,8 +30,15 @@ public class HeadspaceRuns
         run = Run(design);
     }
 
-    /// <summary>The cube, 30 days, in steps of a minute.</summary>
+    /// <summary>Tolerance at which the cube's errors are no larger than the peer's, K.</summary>
+    public static double Tolerance { get; set; } = HeadspaceControl.Forecast.ErrorKelvin;
+
+    /// <summary>The cube, 30 days, at the peer's error.</summary>
     [Benchmark(Baseline = true)]
+    public double CubeAtEqualError() => Cube(By(Tolerance));
+
+    /// <summary>The cube, 30 days, in steps of a minute.</summary>
+    [Benchmark]
     public double CubeByMinutes() => Cube(HeadspaceControl.Even(60.0));
 
     /// <summary>The cube, 30 days, in the steps of a forecast.</summary>
@@ -62,8 +69,19 @@ public class HeadspaceRuns
     private static BoxRun Run(CheckedDesign design) =>
         BoxRun.From(new BoxSetup(design), BoxRun.FirstDay(design))!;
 
-    /// <summary>4 air changes, lamp from 8 to 20 h, 60 g of mist at 9 and at 17 h.</summary>
-    private static double Cube(HeadspaceControl control)
+    /// <summary>Steps by a tolerance, as the peer goes: anew after a switching, on through full hours.</summary>
+    /// <param name="kelvin">Tolerance, K.</param>
+    public static HeadspaceControl By(double kelvin) =>
+        HeadspaceControl.Forecast with
+        {
+            ErrorKelvin = kelvin,
+        };
+
+    /// <summary>4 air changes, lamp from 8 to 20 h, 60 g of mist at 9 and at 17 h; told at full hours.</summary>
+    /// <param name="control">How time is cut.</param>
+    /// <param name="hours">Takes air, °C, and film, kg, at full hours.</param>
+    /// <returns>Air at the end, °C.</returns>
+    public static double Cube(HeadspaceControl control, List<(double Air, double Film)>? hours = null)
     {
         const double Glass = 1.0125;
         const double Soil = 0.2025;
@@ -99,16 +117,35 @@ public class HeadspaceRuns
             new GivenLaws([3.0, 3.0], [1.0 / 360.0, 1.0 / 360.0], 4.0 / 3600.0 * DryAir)
         );
         var state = model.Even(21.0, 0.7);
-        double[] ends = [8.0, 9.0, 9.0 + (1.0 / 60.0), 17.0, 17.0 + (1.0 / 60.0), 20.0, 24.0];
+        hours?.Add((state.AirCelsius, 0.0));
+        double[] switches = [8.0, 9.0, 9.0 + (1.0 / 60.0), 17.0, 17.0 + (1.0 / 60.0), 20.0, 24.0];
+        double[] ends =
+        [
+            .. switches.Concat(Enumerable.Range(1, 24).Select(h => (double)h)).Distinct().Order(),
+        ];
+        double next = control.FirstStepSeconds;
         for (int day = 0; day < 30; day++)
         {
             double from = 0.0;
             foreach (double end in ends)
             {
-                state = model
-                    .Advance(state, Drive(0.5 * (from + end)), ((24.0 * day) + end) * 3600.0, control)
-                    .State;
+                var span = model.Advance(
+                    state,
+                    Drive(0.5 * (from + end)),
+                    ((24.0 * day) + end) * 3600.0,
+                    control with
+                    {
+                        FirstStepSeconds = next,
+                    }
+                );
+                state = span.State;
+                bool isSwitched = Array.IndexOf(switches, end) >= 0 || double.IsInfinity(control.ErrorKelvin);
+                next = isSwitched ? control.FirstStepSeconds : span.NextStepSeconds;
                 from = end;
+                if (end == Math.Floor(end))
+                {
+                    hours?.Add((state.AirCelsius, state.FilmKilograms[0]));
+                }
             }
         }
 

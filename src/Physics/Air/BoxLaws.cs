@@ -77,9 +77,10 @@ public sealed class BoxLaws(
         }
 
         double over = air.BuoyantKelvin;
-        double natural = role == SurfaceRole.Wall
-            ? by.Vertical(over, size)
-            : by.Level(role == SurfaceRole.Floor ? over : -over, size);
+        double natural =
+            role == SurfaceRole.Wall
+                ? by.Vertical(over, size)
+                : by.Level(role == SurfaceRole.Floor ? over : -over, size);
         natural *= factors.Convection;
         if (drive.StirMetersPerSecond <= 0.0)
         {

@@ -97,8 +97,7 @@ internal struct HeadspaceCoupling
         held.vaporRadiant = 0.0;
         held.VaporRight = over.Ratio;
         var (air, vapor, radiant) = held.Solve();
-        double settling =
-            VaporRight - (VaporAir * air) - (VaporVapor * vapor) - (vaporRadiant * radiant);
+        double settling = VaporRight - (VaporAir * air) - (VaporVapor * vapor) - (vaporRadiant * radiant);
         return (air, vapor, radiant, settling);
     }
 

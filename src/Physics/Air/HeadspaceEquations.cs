@@ -224,8 +224,7 @@ internal sealed class HeadspaceEquations
     {
         double mass = shape.DryAirKilograms / seconds;
         double airHeat =
-            mass
-            * (MoistAir.DryAirHeatCapacity + (at.Known.HumidityRatio * MoistAir.VaporHeatCapacity));
+            mass * (MoistAir.DryAirHeatCapacity + (at.Known.HumidityRatio * MoistAir.VaporHeatCapacity));
         double carried = MoistAir.DryAirHeatCapacity + (room.HumidityRatio * MoistAir.VaporHeatCapacity);
         double ventHeat = dryFlow * carried;
         double warmer = carried * (room.Celsius - air);
@@ -234,8 +233,7 @@ internal sealed class HeadspaceEquations
         {
             AirAir = airHeat + ventHeat - (warmer * flowByKelvin),
             AirVapor = -warmer * flowByVapor,
-            AirRight =
-                (airHeat * (at.Known.Celsius - air)) + (dryFlow * warmer) + drive.AirWatts,
+            AirRight = (airHeat * (at.Known.Celsius - air)) + (dryFlow * warmer) + drive.AirWatts,
             VaporAir = -damper * flowByKelvin,
             VaporVapor = mass + dryFlow - (damper * flowByVapor),
             VaporRight = (mass * (at.Known.HumidityRatio - vapor)) + (dryFlow * damper),
@@ -318,7 +316,10 @@ internal sealed class HeadspaceEquations
     {
         var (pascals, slope) = SaturationTable.At(air);
         double rest = shape.Pascals - pascals;
-        return (MoistAir.MassRatio * pascals / rest, MoistAir.MassRatio * shape.Pascals * slope / (rest * rest));
+        return (
+            MoistAir.MassRatio * pascals / rest,
+            MoistAir.MassRatio * shape.Pascals * slope / (rest * rest)
+        );
     }
 
     /// <summary>Balance of one surface at the iterate, put into the system of the air.</summary>

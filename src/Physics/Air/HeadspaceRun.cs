@@ -28,7 +28,10 @@ internal sealed class HeadspaceRun
     // The method's error is 0.0404 h³ y''' (what R(z) and eᶻ differ by), and y''' twice the second divided
     // difference of the slopes at 0, γ and 1.
     private static readonly double ErrorFactor =
-        2.0 * Math.Abs((4.0 * Gamma * Gamma * Gamma) + (3.0 * (1.0 - (2.0 * Gamma)) * Gamma * Gamma) - (1.0 / 6.0));
+        2.0
+        * Math.Abs(
+            (4.0 * Gamma * Gamma * Gamma) + (3.0 * (1.0 - (2.0 * Gamma)) * Gamma * Gamma) - (1.0 / 6.0)
+        );
 
     private readonly HeadspaceShape shape;
     private readonly HeadspaceControl control;
@@ -153,7 +156,9 @@ internal sealed class HeadspaceRun
                 return isWithin ? "the balance of air, vapor and surfaces has no solution" : OutOfLaws();
             }
 
-            seconds *= solved ? Math.Max(MostShrink, Safety * Math.Cbrt(control.ErrorKelvin / error)) : MostShrink;
+            seconds *= solved
+                ? Math.Max(MostShrink, Safety * Math.Cbrt(control.ErrorKelvin / error))
+                : MostShrink;
         }
     }
 
@@ -194,8 +199,7 @@ internal sealed class HeadspaceRun
     {
         double ratio = vapor + (Beyond * (first.BookedRatio - vapor));
         double begun = MoistAir.Enthalpy(air, vapor);
-        double enthalpy =
-            begun + (Beyond * (MoistAir.Enthalpy(first.AirCelsius, first.BookedRatio) - begun));
+        double enthalpy = begun + (Beyond * (MoistAir.Enthalpy(first.AirCelsius, first.BookedRatio) - begun));
         for (int n = 0; n < celsius.Length; n++)
         {
             second.KnownCelsius[n] = celsius[n] + (Beyond * (first.Celsius[n] - celsius[n]));

@@ -137,12 +137,13 @@ public sealed class Simulation
                 BackWatts = Mat(part.Drive.BackWatts),
             };
             var before = state.Air;
-            var control = lastPart is { } last && part.Drive.IsSwitchedAs(last.Drive)
-                ? setup.Control with
-                {
-                    FirstStepSeconds = Math.Max(setup.Control.FirstStepSeconds, nextStepSeconds),
-                }
-                : setup.Control;
+            var control =
+                lastPart is { } last && part.Drive.IsSwitchedAs(last.Drive)
+                    ? setup.Control with
+                    {
+                        FirstStepSeconds = Math.Max(setup.Control.FirstStepSeconds, nextStepSeconds),
+                    }
+                    : setup.Control;
             var span = setup.Air.Advance(before, drive, end, control, cancel);
             lastPart = part;
             nextStepSeconds = span.NextStepSeconds;

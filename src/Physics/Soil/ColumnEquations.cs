@@ -237,9 +237,10 @@ internal sealed class ColumnEquations
             }
             else if (d < 0.0)
             {
-                var carried = IsCareful || isSteep[e]
-                    ? (Value: a.Conductivity, SlopeA: a.ConductivitySlope, SlopeB: 0.0)
-                    : Carried(a, b, -d, perMeter);
+                var carried =
+                    IsCareful || isSteep[e]
+                        ? (Value: a.Conductivity, SlopeA: a.ConductivitySlope, SlopeB: 0.0)
+                        : Carried(a, b, -d, perMeter);
                 q = ((a.FluxPotential - b.FluxPotential) * perMeter) + (gravity * carried.Value);
                 slopeA = (a.Conductivity * perMeter) + (gravity * carried.SlopeA);
                 slopeB = (gravity * carried.SlopeB) - (b.Conductivity * perMeter);
@@ -298,8 +299,11 @@ internal sealed class ColumnEquations
         double share = least / above;
         double shareA = share * ((1.0 / fall) - (meanA / above));
         double shareB =
-            ((b.ConductivitySlope * fall * perMeter) - (b.Conductivity * perMeter)
-                - (share * (meanB - b.ConductivitySlope))) / above;
+            (
+                (b.ConductivitySlope * fall * perMeter)
+                - (b.Conductivity * perMeter)
+                - (share * (meanB - b.ConductivitySlope))
+            ) / above;
         return (
             a.Conductivity - (share * less),
             a.ConductivitySlope - (shareA * less) - (share * (a.ConductivitySlope - meanA)),

@@ -65,10 +65,8 @@ internal sealed class RichardsRun
 
     public ColumnTotals Totals { get; private set; } = new();
 
-    public ColumnState State() => new(time, ImmutableArray.Create(arrays.Head), equations.StoreMeters)
-    {
-        OwedMeters = Owed(),
-    };
+    public ColumnState State() =>
+        new(time, ImmutableArray.Create(arrays.Head), equations.StoreMeters) { OwedMeters = Owed() };
 
     private ImmutableArray<double> Owed()
     {
@@ -168,7 +166,7 @@ internal sealed class RichardsRun
     private bool TryStep(in SurfaceForcing forcing, ref double seconds)
     {
         Array.Copy(arrays.Head, arrays.OldHead, arrays.Head.Length);
-        for (int failures = 0; ;)
+        for (int failures = 0; ; )
         {
             bool isFrozen = (failures + (frozenSteps > 0 ? 2 : 0)) % 3 == 2;
             equations.Freeze(isFrozen);

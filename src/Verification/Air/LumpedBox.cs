@@ -120,10 +120,10 @@ internal static class LumpedBox
     public static HeadspaceDrive Room(double celsius, double humidityRatio) =>
         new() { Room = _ => new RoomPoint(celsius, humidityRatio) };
 
-    /// <summary>The limit of a first-order quantity from two steps, one half the other.</summary>
+    /// <summary>The limit of a second-order quantity from two steps, one half the other.</summary>
     /// <param name="whole">With the step.</param>
     /// <param name="half">With half of it.</param>
-    public static double Limit(double whole, double half) => (2.0 * half) - whole;
+    public static double Limit(double whole, double half) => ((4.0 * half) - whole) / 3.0;
 
     /// <summary>Heat into air, glass and soil as the reference lamp shares it, W.</summary>
     /// <param name="drive">Drive without lamp.</param>

@@ -91,9 +91,9 @@ public static class OwnReferenceRuns
 
     private static readonly Run[] Runs =
     [
-        new("R1", 8.0, false, Brisk, (0.01, 0.05, 0.1)),
-        new("R2", 0.5, false, Close, (0.01, 0.05, 0.1)),
-        new("R3", 4.0, true, Misted, (0.03, 0.6, 0.06)),
+        new("R1", 8.0, false, Brisk, (1e-4, 1e-3, 1e-3)),
+        new("R2", 0.5, false, Close, (1e-3, 5e-3, 5e-3)),
+        new("R3", 4.0, true, Misted, (1e-3, 2e-2, 2e-2)),
     ];
 
     /// <summary>The cases.</summary>
@@ -117,7 +117,7 @@ public static class OwnReferenceRuns
                             : i > 3 ? "g"
                             : "°C",
                         (values[i], Tolerance(run, i, values[i])),
-                        "Steps of 60 s, one order.",
+                        "Steps of 60 s, order two.",
                         () => minute.Value.Hours[hour][column]
                     );
                 }
@@ -150,11 +150,11 @@ public static class OwnReferenceRuns
     private static IEnumerable<VerificationCase> Steps()
     {
         yield return Order.Case(
-            $"R1, error of the air at steps of 60 s over that at 30 s",
+            $"R1, error of the air at steps of 300 s over that at 150 s",
             "1",
-            (2.0, 0.3),
-            "Order one, 15 %.",
-            () => Worst(Runs[0], Course.Of(Runs[0], 60.0)) / Worst(Runs[0], Course.Of(Runs[0], 30.0))
+            (4.0, 0.6),
+            "Order two, 15 %.",
+            () => Worst(Runs[0], Course.Of(Runs[0], 300.0)) / Worst(Runs[0], Course.Of(Runs[0], 150.0))
         );
         yield return Source.Case(
             $"R3, misted in two days with steps of 300 s",
@@ -170,8 +170,8 @@ public static class OwnReferenceRuns
         {
             1 => run.Bounds.Percent,
             4 => run.Bounds.Grams,
-            5 => 2e-3 * value,
-            6 => (2e-3 * value) + run.Bounds.Grams,
+            5 => 2e-5 * value,
+            6 => (2e-5 * value) + run.Bounds.Grams,
             _ => run.Bounds.Kelvin,
         };
 

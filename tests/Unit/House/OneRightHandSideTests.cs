@@ -18,7 +18,7 @@ public sealed class OneRightHandSideTests
     {
         var files = SourceTree
             .Files(["src"], ".cs")
-            .Where(file => File.ReadAllText(file).Contains("FluxByKelvin[i] =", StringComparison.Ordinal))
+            .Where(file => File.ReadAllText(file).Contains("FluxByKelvin =", StringComparison.Ordinal))
             .Select(SourceTree.Relative)
             .ToList();
         Assert.Equal([Equations], files);

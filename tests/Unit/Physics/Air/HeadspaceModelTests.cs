@@ -49,10 +49,55 @@ public sealed class HeadspaceModelTests
                     && Math.Abs(totals.BalanceErrorKilograms) < 1e-12
                     && Math.Abs(heat) < 1e-5 * turned
                     && span.State.FilmKilograms.All(f => f >= 0.0)
-                    && span.State.HumidityRatio > 0.0;
+                    && span.State.HumidityRatio > 0.0
+                    && totals.Humidity.Least > 0.0
+                    && totals.Humidity.Most <= 1.0 + 1e-9;
             },
             iter: 300
         );
+
+    /// <summary>
+    /// Leaves, panes and ground under the laws of a real box, in long even steps that no error cuts: still
+    /// no film, vapor or humidity leaves its range, and the books close.
+    /// </summary>
+    [Fact]
+    public void Long_steps_of_real_boxes_keep_their_range() =>
+        Gen.Select(
+                Gen.Double[60.0, 3600.0],
+                Gen.Double[0.0, 5e-4],
+                Gen.Double[0.0, 60.0],
+                Gen.Double[1e-5, 0.02],
+                Gen.Select(
+                    Gen.Double[5.0, 35.0],
+                    Gen.Double[0.02, 1.0],
+                    Gen.Double[5.0, 35.0],
+                    Gen.Double[0.02, 1.0]
+                ),
+                Gen.Double[0.0, 30.0]
+            )
+            .Sample(
+                (step, mist, watts, opening, air, fog) =>
+                {
+                    var (model, drive, start) = Real(opening, (watts, mist, fog * 1e-6), air);
+                    var span = model.Advance(
+                        start,
+                        drive,
+                        6.0 * 3600.0,
+                        HeadspaceControl.Even(step),
+                        TestContext.Current.CancellationToken
+                    );
+                    var totals = span.Totals;
+                    double misted = totals.Surfaces.Sum(s => s.MistedKilograms);
+                    return span.StoppedEarly is null
+                        && Math.Abs(totals.BalanceErrorKilograms) < 1e-12
+                        && Math.Abs(misted - (0.8 * mist * 6.0 * 3600.0)) < 1e-9
+                        && span.State.FilmKilograms.All(f => f >= 0.0)
+                        && span.State.HumidityRatio > 0.0
+                        && totals.Humidity.Least > 0.0
+                        && totals.Humidity.Most <= 1.0 + 1e-9;
+                },
+                iter: 300
+            );
 
     /// <summary>
     /// A film gains what condenses and is misted, and loses what dries and drips: nothing else.
@@ -137,6 +182,59 @@ public sealed class HeadspaceModelTests
             MistKilogramsPerSecond = sources.Mist,
             MistCelsius = 20.0,
             FogKilogramsPerSecond = sources.Fog,
+        };
+        return (model, drive, model.Even(air.Celsius, air.Humidity));
+    }
+
+    private static (HeadspaceModel, HeadspaceDrive, HeadspaceState) Real(
+        double opening,
+        (double Watts, double Mist, double Fog) sources,
+        (double Celsius, double Humidity, double Room, double RoomHumidity) air
+    )
+    {
+        var leaves = Surface("leaves", 300.0, new FilmRule(0.02, 0.04, 300.0, 1), true) with
+        {
+            MistShare = 0.1,
+            OutwardWattsPerKelvin = [0.0],
+        };
+        var model = new HeadspaceModel(
+            new HeadspaceShape
+            {
+                DryAirKilograms = 0.1,
+                Surfaces =
+                [
+                    Surface("pane", 9000.0, new FilmRule(0.005, 0.04, 300.0, 1), false) with
+                    {
+                        MistShare = 0.2,
+                    },
+                    Surface("ground", 30_000.0, null, true) with
+                    {
+                        MistShare = 0.5,
+                    },
+                    leaves,
+                ],
+                SettlesOn = 1,
+            },
+            new BoxLaws(
+                [
+                    new SurfacePlace(SurfaceRole.Wall, 0.45),
+                    new SurfacePlace(SurfaceRole.Floor, 0.45),
+                    new SurfacePlace(SurfaceRole.Wall, 0.05),
+                ],
+                (inside, outside, _) => opening * Math.Sqrt(1e-4 + Math.Abs(outside - inside)),
+                0.09,
+                (1.0, 1.0)
+            )
+        );
+        double ratio = MoistAir.HumidityRatio(air.Room, air.RoomHumidity, MoistAir.StandardPascals);
+        var drive = new HeadspaceDrive
+        {
+            Room = _ => new RoomPoint(air.Room, ratio),
+            SurfaceWatts = [0.2 * sources.Watts, 0.6 * sources.Watts, 0.2 * sources.Watts],
+            MistKilogramsPerSecond = sources.Mist,
+            MistCelsius = 20.0,
+            FogKilogramsPerSecond = sources.Fog,
+            Supply = [WaterSupply.Free, new WaterSupply(0.999, 50.0), new WaterSupply(1.0, 900.0)],
         };
         return (model, drive, model.Even(air.Celsius, air.Humidity));
     }
