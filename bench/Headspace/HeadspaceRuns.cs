@@ -69,7 +69,7 @@ public class HeadspaceRuns
     private static BoxRun Run(CheckedDesign design) =>
         BoxRun.From(new BoxSetup(design), BoxRun.FirstDay(design))!;
 
-    /// <summary>Steps by a tolerance, as the peer goes: anew after a switching, on through full hours.</summary>
+    /// <summary>Steps by a tolerance, anew after a switching and on through full hours.</summary>
     /// <param name="kelvin">Tolerance, K.</param>
     public static HeadspaceControl By(double kelvin) =>
         HeadspaceControl.Forecast with
@@ -77,45 +77,13 @@ public class HeadspaceRuns
             ErrorKelvin = kelvin,
         };
 
-    /// <summary>4 air changes, lamp from 8 to 20 h, 60 g of mist at 9 and at 17 h; told at full hours.</summary>
+    /// <summary>4 air changes, lamp from 8 to 20 h, 60 g of mist at 9 and at 17 h.</summary>
     /// <param name="control">How time is cut.</param>
     /// <param name="hours">Takes air, °C, and film, kg, at full hours.</param>
     /// <returns>Air at the end, °C.</returns>
     public static double Cube(HeadspaceControl control, List<(double Air, double Film)>? hours = null)
     {
-        const double Glass = 1.0125;
-        const double Soil = 0.2025;
-        const double DryAir = 0.107888186;
-        var model = new HeadspaceModel(
-            new HeadspaceShape
-            {
-                DryAirKilograms = DryAir,
-                Surfaces =
-                [
-                    new HeadspaceSurface
-                    {
-                        Name = "glass",
-                        AreaSquareMeters = Glass,
-                        CapacityJoulesPerKelvin = [9112.5],
-                        OutwardWattsPerKelvin = [8.0 * Glass],
-                        RadiantWattsPerKelvin = 10.0 * Soil,
-                        Film = new FilmRule(0.005 * Glass, 0.050 * Glass, 600.0, 1),
-                        MistShare = 0.3,
-                    },
-                    new HeadspaceSurface
-                    {
-                        Name = "soil",
-                        AreaSquareMeters = Soil,
-                        CapacityJoulesPerKelvin = [30_375.0],
-                        OutwardWattsPerKelvin = [2.0 * Soil],
-                        RadiantWattsPerKelvin = 10.0 * Soil,
-                        HasSupply = true,
-                        MistShare = 0.7,
-                    },
-                ],
-            },
-            new GivenLaws([3.0, 3.0], [1.0 / 360.0, 1.0 / 360.0], 4.0 / 3600.0 * DryAir)
-        );
+        var model = Model();
         var state = model.Even(21.0, 0.7);
         hours?.Add((state.AirCelsius, 0.0));
         double[] switches = [8.0, 9.0, 9.0 + (1.0 / 60.0), 17.0, 17.0 + (1.0 / 60.0), 20.0, 24.0];
@@ -150,6 +118,43 @@ public class HeadspaceRuns
         }
 
         return state.AirCelsius;
+    }
+
+    private static HeadspaceModel Model()
+    {
+        const double Glass = 1.0125;
+        const double Soil = 0.2025;
+        const double DryAir = 0.107888186;
+        return new HeadspaceModel(
+            new HeadspaceShape
+            {
+                DryAirKilograms = DryAir,
+                Surfaces =
+                [
+                    new HeadspaceSurface
+                    {
+                        Name = "glass",
+                        AreaSquareMeters = Glass,
+                        CapacityJoulesPerKelvin = [9112.5],
+                        OutwardWattsPerKelvin = [8.0 * Glass],
+                        RadiantWattsPerKelvin = 10.0 * Soil,
+                        Film = new FilmRule(0.005 * Glass, 0.050 * Glass, 600.0, 1),
+                        MistShare = 0.3,
+                    },
+                    new HeadspaceSurface
+                    {
+                        Name = "soil",
+                        AreaSquareMeters = Soil,
+                        CapacityJoulesPerKelvin = [30_375.0],
+                        OutwardWattsPerKelvin = [2.0 * Soil],
+                        RadiantWattsPerKelvin = 10.0 * Soil,
+                        HasSupply = true,
+                        MistShare = 0.7,
+                    },
+                ],
+            },
+            new GivenLaws([3.0, 3.0], [1.0 / 360.0, 1.0 / 360.0], 4.0 / 3600.0 * DryAir)
+        );
     }
 
     private static HeadspaceDrive Drive(double hour) =>

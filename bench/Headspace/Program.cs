@@ -3,8 +3,8 @@ using BenchmarkDotNet.Running;
 using Litterfall.Bench.Headspace;
 using Litterfall.Physics.Air;
 
-// FILE KELVIN GRAMS: the peer's reference at full hours, and the errors of its timed run; ours is timed at the
-// loosest tolerance that is within both.
+// FILE KELVIN GRAMS: the peer's reference at full hours, and the errors of its timed run; ours is timed at
+// the loosest tolerance that is within both.
 if (args.Length == 3)
 {
     var culture = CultureInfo.InvariantCulture;

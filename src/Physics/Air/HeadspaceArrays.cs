@@ -2,7 +2,9 @@ using System.Runtime.InteropServices;
 
 namespace Litterfall.Physics.Air;
 
-/// <summary>A surface while it is computed: what does not change, what the span holds, and the iterate.</summary>
+/// <summary>
+/// A surface while it is computed: what does not change, what the span holds, and the iterate.
+/// </summary>
 [StructLayout(LayoutKind.Auto)]
 internal struct SurfaceWork
 {

@@ -1,5 +1,3 @@
-using System.Collections.Immutable;
-
 namespace Litterfall.Physics.Air;
 
 /// <summary>The books of one span of a headspace: each stage's fluxes for the time that it counts.</summary>
@@ -159,7 +157,9 @@ internal sealed class HeadspaceBooks
         miss += kilograms;
     }
 
-    /// <summary>How long a surface was wet, and its dew seen; between the ends of a step it changes evenly.</summary>
+    /// <summary>
+    /// How long a surface was wet, and its dew seen; between the ends of a step it changes evenly.
+    /// </summary>
     private void Wet(int i, (double From, double To) film, double seconds)
     {
         ref var book = ref surfaces[i];
@@ -180,7 +180,7 @@ internal sealed class HeadspaceBooks
         book.Wet += seconds * Above(film.From, film.To, visible);
     }
 
-    /// <summary>Share of a step in which what goes evenly from one value to another is above a limit.</summary>
+    /// <summary>Share of a step in which what goes evenly between two values is above a limit.</summary>
     private static double Above(double from, double to, double limit) =>
         from > limit == to > limit
             ? (to > limit ? 1.0 : 0.0)
@@ -219,7 +219,4 @@ internal sealed class HeadspaceBooks
             BalanceErrorKilograms = miss,
             Steps = steps,
         };
-
-    /// <summary>The part of each film that came as dew, kg.</summary>
-    public ImmutableArray<double> Dew => ImmutableArray.Create(dew);
 }

@@ -111,7 +111,13 @@ internal sealed class HeadspaceEquations
                 || pass < FreePasses && kelvin < NearlyKelvin && ratio < NearlyRatio;
             if (isSolved && (!isSwitching || pass > SwitchingPasses))
             {
-                Finish(seconds);
+                stage.AirCelsius = air;
+                stage.HumidityRatio = vapor;
+                stage.Room = room;
+                stage.AirFlow = dryFlow;
+                stage.Fog = fog;
+                stage.Settling = settling;
+                stage.Take(now, shape.DryAirKilograms, seconds);
                 return true;
             }
         }
@@ -456,62 +462,5 @@ internal sealed class HeadspaceEquations
 
         one.Film = film;
         return (wet, answer);
-    }
-
-    /// <summary>
-    /// The solution: temperatures behind the surfaces, films by their fluxes, vapor by all of them, so that
-    /// the budget of water is exact.
-    /// </summary>
-    private void Finish(double seconds)
-    {
-        double taken = 0.0;
-        for (int i = 0; i < now.Surfaces.Length; i++)
-        {
-            ref var one = ref now.Surfaces[i];
-            at.Celsius[one.First] = one.Inner;
-            for (int n = one.First + 1; n <= one.Last; n++)
-            {
-                at.Celsius[n] = now.Constant[n] + (now.Factor[n] * at.Celsius[n - 1]);
-            }
-
-            Finish(ref one, ref at.Surfaces[i], seconds);
-            taken += one.Flux;
-        }
-
-        at.AirCelsius = air;
-        at.HumidityRatio = vapor;
-        at.Room = room;
-        at.AirFlow = dryFlow;
-        at.Fog = fog;
-        at.Settling = settling;
-        double gained = fog - (dryFlow * (vapor - room.HumidityRatio)) - taken - settling;
-        at.BookedRatio = at.Known.HumidityRatio + (seconds * gained / shape.DryAirKilograms);
-    }
-
-    private static void Finish(ref SurfaceWork one, ref StageSurface to, double seconds)
-    {
-        to.Inner = one.Inner;
-        to.IsCondensing = one.Flux > 0.0 && one.FluxFilm > 0.0;
-        to.FilmFlux = 0.0;
-        to.Drip = 0.0;
-        to.Film = 0.0;
-        if (one.HasFilm)
-        {
-            to.FilmFlux = to.IsCondensing || !one.HasSupply ? one.Flux : one.FluxFilm;
-            double gained = one.KnownFilm + (seconds * (to.FilmFlux + one.Mist));
-            if (gained < 0.0)
-            {
-                // What Newton's last change overdrew: less dries than was computed, and the air gets less.
-                one.Flux -= gained / seconds;
-                to.FilmFlux -= gained / seconds;
-                gained = 0.0;
-            }
-
-            double dripped = one.Film > one.DripAbove ? Math.Clamp(gained - one.Film, 0.0, gained) : 0.0;
-            to.Drip = dripped / seconds;
-            to.Film = gained - dripped;
-        }
-
-        to.Flux = one.Flux;
     }
 }

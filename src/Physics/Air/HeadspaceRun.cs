@@ -175,7 +175,9 @@ internal sealed class HeadspaceRun
         return equations.TrySolve(second, time + seconds, own);
     }
 
-    /// <summary>The first stage starts from the step's start; its guess goes along the slopes there.</summary>
+    /// <summary>
+    /// The first stage starts from the step's start; its guess goes along the slopes there.
+    /// </summary>
     private void Start(double own)
     {
         Array.Copy(celsius, first.KnownCelsius, celsius.Length);

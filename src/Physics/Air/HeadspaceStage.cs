@@ -65,4 +65,58 @@ internal sealed class HeadspaceStage(int surfaces, int nodes)
 
     /// <summary>Vapor that condenses in the air itself, kg/s.</summary>
     public double Settling { get; set; }
+
+    /// <summary>
+    /// Takes the solution: temperatures behind the surfaces, films by their fluxes, vapor by all of them, so
+    /// that the budget of water is exact.
+    /// </summary>
+    /// <param name="now">The solved surfaces.</param>
+    /// <param name="dryAirKilograms">Dry air, kg.</param>
+    /// <param name="seconds">The stage's own time, s.</param>
+    public void Take(HeadspaceArrays now, double dryAirKilograms, double seconds)
+    {
+        double taken = 0.0;
+        for (int i = 0; i < Surfaces.Length; i++)
+        {
+            ref var one = ref now.Surfaces[i];
+            Celsius[one.First] = one.Inner;
+            for (int n = one.First + 1; n <= one.Last; n++)
+            {
+                Celsius[n] = now.Constant[n] + (now.Factor[n] * Celsius[n - 1]);
+            }
+
+            Take(ref one, ref Surfaces[i], seconds);
+            taken += one.Flux;
+        }
+
+        double gained = Fog - (AirFlow * (HumidityRatio - Room.HumidityRatio)) - taken - Settling;
+        BookedRatio = Known.HumidityRatio + (seconds * gained / dryAirKilograms);
+    }
+
+    private static void Take(ref SurfaceWork one, ref StageSurface to, double seconds)
+    {
+        to.Inner = one.Inner;
+        to.IsCondensing = one.Flux > 0.0 && one.FluxFilm > 0.0;
+        to.FilmFlux = 0.0;
+        to.Drip = 0.0;
+        to.Film = 0.0;
+        if (one.HasFilm)
+        {
+            to.FilmFlux = to.IsCondensing || !one.HasSupply ? one.Flux : one.FluxFilm;
+            double gained = one.KnownFilm + (seconds * (to.FilmFlux + one.Mist));
+            if (gained < 0.0)
+            {
+                // What Newton's last change overdrew: less dries than was computed, and the air gets less.
+                one.Flux -= gained / seconds;
+                to.FilmFlux -= gained / seconds;
+                gained = 0.0;
+            }
+
+            double dripped = one.Film > one.DripAbove ? Math.Clamp(gained - one.Film, 0.0, gained) : 0.0;
+            to.Drip = dripped / seconds;
+            to.Film = gained - dripped;
+        }
+
+        to.Flux = one.Flux;
+    }
 }
