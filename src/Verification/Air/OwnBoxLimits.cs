@@ -222,7 +222,9 @@ public static class OwnBoxLimits
         {
             Supply = [WaterSupply.Free, new WaterSupply(0.9999287, 0.0)],
         };
-        var end = LumpedBox.Settle(model, model.Even(21.0, 0.7), drive, 1440.0).State;
+        var end = model
+            .Advance(model.Even(21.0, 0.7), drive, 1440.0 * 3600.0, HeadspaceControl.Even(600.0))
+            .State;
         return isAir ? end.AirCelsius : MoistAir.RelativeHumidity(end.AirCelsius, end.HumidityRatio);
     }
 

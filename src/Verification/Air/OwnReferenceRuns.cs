@@ -170,8 +170,8 @@ public static class OwnReferenceRuns
         {
             1 => run.Bounds.Percent,
             4 => run.Bounds.Grams,
-            5 => 2e-5 * value,
-            6 => (2e-5 * value) + run.Bounds.Grams,
+            5 => 1e-4 * value,
+            6 => (1e-4 * value) + run.Bounds.Grams,
             _ => run.Bounds.Kelvin,
         };
 
