@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Litterfall.Physics.Air;
 
 /// <summary>The books of one span of a headspace: each stage's fluxes for the time that it counts.</summary>
@@ -47,6 +49,9 @@ internal sealed class HeadspaceBooks
         public double Wet;
         public double CondensedInStep;
     }
+
+    /// <summary>Part of each film that came as dew, kg.</summary>
+    public ImmutableArray<double> Dew => ImmutableArray.Create(dew);
 
     /// <summary>Books a stage for the time that it counts.</summary>
     /// <param name="stage">The stage.</param>

@@ -368,5 +368,8 @@ internal sealed class HeadspaceRun
         MoistAir.HumidityRatio(SaturationTable.At(celsius1).Pascals, shape.Pascals);
 
     private HeadspaceState State() =>
-        new(time, air, vapor, ImmutableArray.Create(celsius), ImmutableArray.Create(film));
+        new(time, air, vapor, ImmutableArray.Create(celsius), ImmutableArray.Create(film))
+        {
+            DewKilograms = books.Dew,
+        };
 }

@@ -27,7 +27,7 @@ public sealed class LeverTests
             Fogged(20, "40").Whole,
             cancel: TestContext.Current.CancellationToken
         );
-        var finding = Told("panes-fog", Severity.Note, result);
+        var finding = Told("panes-fog", Severity.Caution, result);
         var vents = Assert.Single(finding.Levers, l => l.Lever == "vents");
         var area = vents.To.Unit!.FromSi(vents.To.Si).ToString("0.##", CultureInfo.InvariantCulture);
         Assert.Null(Fogged(20, area).Finding("panes-fog"));
