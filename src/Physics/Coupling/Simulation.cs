@@ -24,6 +24,7 @@ public sealed class Simulation
     private const string TooManySteps = "the air of the box changes too fast to be followed";
     private const double KilogramsPerCubicMeter = Constants.WaterDensity;
     private readonly SimulationSetup setup;
+    private readonly WaterRun water;
     private readonly ImmutableArray<SimulationHour>.Builder hours =
         ImmutableArray.CreateBuilder<SimulationHour>();
     private readonly ImmutableArray<SimulationEvent>.Builder events =
@@ -44,6 +45,7 @@ public sealed class Simulation
     {
         this.setup = setup;
         state = start;
+        water = new WaterRun(setup.Water, start.Water, setup.Drain.AtMeters);
     }
 
     /// <summary>Runs a box.</summary>
@@ -236,11 +238,11 @@ public sealed class Simulation
                 (asked.Evaporation - floor.Evaporated) / per / seconds,
                 (asked.Uptake - floor.Transpired) / per / seconds
             );
-            var step = setup.Water.Step(state.Water, forcing, seconds, setup.Drain.AtMeters, cancel);
+            var step = water.Step(forcing, seconds, cancel);
             Take(floor, step, per);
             if (step.ReachedSeconds is { } reached && stopped is null)
             {
-                var drawn = setup.Water.DrawDown(state.Water, 0.0, cancel);
+                var drawn = water.DrawDown(0.0, cancel);
                 Take(floor, drawn, per);
                 events.Add(new(reached / HourSeconds, "drain", drawn.DrainedMeters * per));
             }

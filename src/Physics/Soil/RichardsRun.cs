@@ -65,6 +65,9 @@ internal sealed class RichardsRun
 
     public ColumnTotals Totals { get; private set; } = new();
 
+    /// <summary>True where a change of the forcing leaves the step as long as it was.</summary>
+    public bool KeepsStep { get; init; }
+
     public ColumnState State() =>
         new(time, ImmutableArray.Create(arrays.Head), equations.StoreMeters) { OwedMeters = Owed() };
 
@@ -116,7 +119,7 @@ internal sealed class RichardsRun
     /// <returns>False when it ended before.</returns>
     public bool Advance(in ForcingSpan span, CancellationToken cancel)
     {
-        if (!IsAlike(span.Forcing, lastForcing))
+        if (!KeepsStep && !IsAlike(span.Forcing, lastForcing))
         {
             nextSeconds = control.FirstStepSeconds;
         }
@@ -231,8 +234,10 @@ internal sealed class RichardsRun
         {
             if (!equations.IsFixed(i))
             {
-                double change = arrays.Water[i] - arrays.OldWater[i] - (seconds * arrays.Rate[i]);
-                worst = Math.Max(worst, 0.5 * Math.Abs(change) / arrays.Width[i]);
+                double change = arrays.Water[i] - arrays.OldWater[i];
+                double bend = Math.Abs(change - (seconds * arrays.Rate[i]));
+                bend = KeepsStep ? Math.Max(bend, Math.Abs(change)) : bend;
+                worst = Math.Max(worst, 0.5 * bend / arrays.Width[i]);
             }
         }
 
