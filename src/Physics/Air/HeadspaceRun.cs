@@ -84,12 +84,23 @@ internal sealed class HeadspaceRun
 
     private bool IsControlled => control.ErrorKelvin < double.PositiveInfinity;
 
-    public HeadspaceSpan Advance(HeadspaceDrive drive, double untilSeconds, CancellationToken cancel)
+    /// <summary>Runs on to the end of a span.</summary>
+    /// <param name="drive">What drives it.</param>
+    /// <param name="untilSeconds">Its end, s.</param>
+    /// <param name="firstSeconds">Its first step, s; of no matter where steps are even.</param>
+    /// <param name="cancel">Cancels between steps.</param>
+    public HeadspaceSpan Advance(
+        HeadspaceDrive drive,
+        double untilSeconds,
+        double firstSeconds,
+        CancellationToken cancel
+    )
     {
         double from = time;
-        double next = control.FirstStepSeconds;
+        double next = firstSeconds;
         string? stop = null;
         equations.Begin(drive);
+        books.Begin(new RoomPoint(air, vapor));
         Slopes();
         while (time < untilSeconds && stop is null)
         {

@@ -25,6 +25,7 @@ public sealed class Simulation
     private const double KilogramsPerCubicMeter = Constants.WaterDensity;
     private readonly SimulationSetup setup;
     private readonly WaterRun water;
+    private readonly HeadspaceRun air;
     private readonly ImmutableArray<SimulationHour>.Builder hours =
         ImmutableArray.CreateBuilder<SimulationHour>();
     private readonly ImmutableArray<SimulationEvent>.Builder events =
@@ -46,6 +47,7 @@ public sealed class Simulation
         this.setup = setup;
         state = start;
         water = new WaterRun(setup.Water, start.Water, setup.Drain.AtMeters);
+        air = setup.Air.Begin(start.Air, setup.Control);
     }
 
     /// <summary>Runs a box.</summary>
@@ -163,14 +165,10 @@ public sealed class Simulation
                 BackWatts = Mat(part.Drive.BackWatts),
             };
             var before = state.Air;
-            var control =
-                lastPart is { } last && part.Drive.IsSwitchedAs(last.Drive)
-                    ? setup.Control with
-                    {
-                        FirstStepSeconds = Math.Max(setup.Control.FirstStepSeconds, nextStepSeconds),
-                    }
-                    : setup.Control;
-            var span = setup.Air.Advance(before, drive, end, control, cancel);
+            bool isSame = lastPart is { } last && part.Drive.IsSwitchedAs(last.Drive);
+            double first = setup.Control.FirstStepSeconds;
+            first = isSame ? Math.Max(first, nextStepSeconds) : first;
+            var span = air.Advance(drive, end, first, cancel);
             lastPart = part;
             nextStepSeconds = span.NextStepSeconds;
             state = state with { Air = span.State };

@@ -229,16 +229,17 @@ internal sealed class RichardsRun
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double LocalError(double seconds)
     {
+        var (water, old, rate, width) = (arrays.Water, arrays.OldWater, arrays.Rate, arrays.Width);
+        int last = columns.Nodes * columns.Zones;
+        int from = equations.IsFixed(0) ? columns.Zones : 0;
+        int to = equations.IsFixed(last - 1) ? last - columns.Zones : last;
         double worst = 0.0;
-        for (int i = 0; i < arrays.Water.Length; i++)
+        for (int i = from; i < to; i++)
         {
-            if (!equations.IsFixed(i))
-            {
-                double change = arrays.Water[i] - arrays.OldWater[i];
-                double bend = Math.Abs(change - (seconds * arrays.Rate[i]));
-                bend = KeepsStep ? Math.Max(bend, Math.Abs(change)) : bend;
-                worst = Math.Max(worst, 0.5 * bend / arrays.Width[i]);
-            }
+            double change = water[i] - old[i];
+            double bend = Math.Abs(change - (seconds * rate[i]));
+            bend = KeepsStep ? Math.Max(bend, Math.Abs(change)) : bend;
+            worst = Math.Max(worst, 0.5 * bend / width[i]);
         }
 
         return worst;
@@ -248,6 +249,7 @@ internal sealed class RichardsRun
     private void Accept(double seconds, double error)
     {
         steps++;
+        equations.IsKnown = true;
         var fluxes = equations.Fluxes;
         int footNode = (columns.Nodes - 1) * columns.Zones;
         for (int i = 0; i < arrays.Water.Length; i++)
