@@ -55,7 +55,7 @@ public sealed class HeadspaceModel(HeadspaceShape shape, ExchangeLaws laws)
         double untilSeconds,
         HeadspaceControl control,
         CancellationToken cancel = default
-    ) => Begin(state, control).Advance(drive, untilSeconds, control.FirstStepSeconds, cancel);
+    ) => Begin(state, control).Advance(drive, untilSeconds, null, cancel);
 
     /// <summary>A run that spans are asked of one after the other.</summary>
     internal HeadspaceRun Begin(HeadspaceState state, HeadspaceControl control) =>

@@ -25,7 +25,7 @@ public sealed class Simulation
     private const double KilogramsPerCubicMeter = Constants.WaterDensity;
     private readonly SimulationSetup setup;
     private readonly WaterRun water;
-    private readonly HeadspaceRun air;
+    private readonly HeadspaceRun headspace;
     private readonly ImmutableArray<SimulationHour>.Builder hours =
         ImmutableArray.CreateBuilder<SimulationHour>();
     private readonly ImmutableArray<SimulationEvent>.Builder events =
@@ -47,7 +47,7 @@ public sealed class Simulation
         this.setup = setup;
         state = start;
         water = new WaterRun(setup.Water, start.Water, setup.Drain.AtMeters);
-        air = setup.Air.Begin(start.Air, setup.Control);
+        headspace = setup.Air.Begin(start.Air, setup.Control);
     }
 
     /// <summary>Runs a box.</summary>
@@ -166,9 +166,7 @@ public sealed class Simulation
             };
             var before = state.Air;
             bool isSame = lastPart is { } last && part.Drive.IsSwitchedAs(last.Drive);
-            double first = setup.Control.FirstStepSeconds;
-            first = isSame ? Math.Max(first, nextStepSeconds) : first;
-            var span = air.Advance(drive, end, first, cancel);
+            var span = headspace.Advance(drive, end, isSame ? nextStepSeconds : null, cancel);
             lastPart = part;
             nextStepSeconds = span.NextStepSeconds;
             state = state with { Air = span.State };
