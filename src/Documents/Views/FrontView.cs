@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain;
+using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Placing;
 using Litterfall.Quantities.Sizing;
 
@@ -138,7 +139,7 @@ public sealed class FrontView
         var sill = scene.Design.Box.Sill?.Si ?? 0;
         sketch.Line(At(0, sill), At(Length, sill), new Pen(Tone.Ink, 0.35));
         sketch.Key = "box.doors";
-        var count = Math.Clamp(scene.Design.Box.Doors?.Count ?? 2, 1, 8);
+        var count = Math.Clamp(DoorPanes.CountOf(scene.Design), 1, 8);
         for (var i = 1; i < count; i++)
         {
             sketch.Line(At(Length * i / count, sill), At(Length * i / count, Terrain.Height), Pen.Thin);
