@@ -37,9 +37,9 @@ public sealed record InsideShelf
     )]
     public required Typed<Mass> Load { get; init; }
 
-    /// <summary>Height over the base.</summary>
-    [Means("Height of its upper face over the base inside, for paper and drawing.")]
-    public Typed<Length>? Height { get; init; }
+    /// <summary>Its place.</summary>
+    [Means("Where the middle of its upper face is inside, for paper and drawing; z is its height.")]
+    public Place? At { get; init; }
 }
 
 /// <summary>What a shelf inside the box lies on.</summary>

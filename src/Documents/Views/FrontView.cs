@@ -85,6 +85,7 @@ public sealed class FrontView
         sketch.Area(Box(-wall, -baseGlass, Length + wall, Terrain.Height), new Pen(Tone.Ink, 0.4));
         sketch.Area(Box(0, 0, Length, Terrain.Height), Pen.Thin);
         Doors();
+        Shelves();
         Fittings();
         Figures();
         return sketch.Done(
@@ -143,6 +144,24 @@ public sealed class FrontView
         for (var i = 1; i < count; i++)
         {
             sketch.Line(At(Length * i / count, sill), At(Length * i / count, Terrain.Height), Pen.Thin);
+        }
+    }
+
+    /// <summary>Shelves inside whose height is told; in the middle where their place is not.</summary>
+    private void Shelves()
+    {
+        foreach (var shelf in ShelfPanes.Of(scene.Numbers.Design, scene.Numbers.Box))
+        {
+            if (shelf is { Height.Si: var top, Length.Si: var length })
+            {
+                sketch.Key = shelf.Path;
+                var left = Math.Clamp(
+                    (shelf.X ?? 0.5 * Length) - (0.5 * length),
+                    0,
+                    Math.Max(0, Length - length)
+                );
+                sketch.Area(Box(left, top - shelf.Thickness.Si, left + length, top), new Pen(Tone.Ink, 0.3));
+            }
         }
     }
 

@@ -94,7 +94,7 @@ internal static class PaneChecks
             if (
                 shelf.Depth.Si > edges.Depth.Min(e => e.Si) + Slack
                 || shelf.Length?.Si > edges.Length.Min(e => e.Si) + Slack
-                || shelf.Height?.Si > edges.Height.Min(e => e.Si) + Slack
+                || shelf.At?.Z?.Si > edges.Height.Min(e => e.Si) + Slack
             )
             {
                 yield return (path, "the shelf is larger than the box", "a shelf inside the box");

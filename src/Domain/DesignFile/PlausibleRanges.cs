@@ -66,7 +66,6 @@ public static class PlausibleRanges
             [(typeof(InsideShelf), "depth")] = Open,
             [(typeof(InsideShelf), "thickness")] = Pane,
             [(typeof(InsideShelf), "load")] = new(0, 200, "up to 200 kg"),
-            [(typeof(InsideShelf), "height")] = new(0, 3, "up to 3 m (118 in)"),
             [(typeof(DrainageLayer), "depth")] = Layer,
             [(typeof(DrainageLayer), "raised")] = Layer,
             [(typeof(SoilLayer), "depth")] = Layer,

@@ -33,6 +33,9 @@ public sealed record ShelfPane(string Name, string Path, SheetEntry Sheet, Shelf
     /// <summary>Height of its upper face over the base; null where not entered.</summary>
     public Figure? Height { get; init; }
 
+    /// <summary>Its middle from the left inside, m; null where not entered.</summary>
+    public double? X { get; init; }
+
     /// <summary>True where no length was entered.</summary>
     public bool IsWholeLength { get; init; }
 }
@@ -75,9 +78,10 @@ public static class ShelfPanes
             Mass = sheet.Density is { } density
                 ? (length * depth * thickness * density).As($"mass of the {name}", Unit.Kilogram)
                 : null,
-            Height = shelf.Height is { } height
-                ? design.Figure($"{path}.height", "height of the shelf", height, Unit.Centimeter)
+            Height = shelf.At?.Z is { } height
+                ? design.Figure($"{path}.at.z", "height of the shelf", height, Unit.Centimeter)
                 : null,
+            X = shelf.At?.X.Si,
             IsWholeLength = shelf.Length is null,
         };
     }

@@ -115,7 +115,7 @@ public sealed class DesignResize
             var path = FormattableString.Invariant($"shelves[{i}]");
             Scale($"{path}.length", design.Shelves[i].Length, ratio[0], "it goes with the length");
             Scale($"{path}.depth", design.Shelves[i].Depth, ratio[1], "it goes with the depth");
-            Scale($"{path}.height", design.Shelves[i].Height, ratio[2], "its height goes with the box");
+            Place($"{path}.at", design.Shelves[i].At, ratio);
         }
 
         Scale("box.doors.height", design.Box.Doors?.Height, ratio[2], "it goes with the height");
