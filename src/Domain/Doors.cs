@@ -19,8 +19,8 @@ public sealed record Doors
 
     /// <summary>How they open, and what holds them.</summary>
     [Means(
-        "sliding in a track below and above, hinged at one side, or lift-out: one pane held below and at both "
-            + "sides."
+        "sliding in a track below and above, hinged at one side, or lift-out: one pane held below and at "
+            + "both sides."
     )]
     public DoorKind? Kind { get; init; }
 

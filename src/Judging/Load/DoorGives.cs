@@ -11,8 +11,8 @@ internal static class DoorGives
     public static readonly Rule Rule = new(
         "door-gives",
         Protects.Build,
-        "under a hand (100 N in its middle, 50 N at its free edge; own choice) a door bends by more than span ÷ "
-            + "65 or 50 mm",
+        "under a hand (100 N in its middle, 50 N at its free edge; own choice) a door bends by more than span "
+            + "÷ 65 or 50 mm",
         Judge
     )
     {

@@ -38,8 +38,8 @@ internal static class DoorTooHeavy
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"A door pane of {n.Doors.Width.Value:0} × {n.Doors.Height.Value:0} × "
-                        + $"{n.Doors.Thickness.Value:0.#} mm weighs {mass.Value:0.##} kg; its hinges or track "
-                        + $"are made for {rated.Value:0.##} kg."
+                        + $"{n.Doors.Thickness.Value:0.#} mm weighs {mass.Value:0.##} kg; its hinges or "
+                        + $"track are made for {rated.Value:0.##} kg."
                 ),
                 (mass, rated),
                 "Take more or thinner panes, or stronger hinges or track; a glazier knows which.",

@@ -11,8 +11,8 @@ internal static class GlassTooThin
     public static readonly Rule Rule = new(
         "glass-too-thin",
         Protects.Person,
-        "the stress with the floor flooded, of a lid or shelf under weight and load, or of a door under a hand "
-            + "exceeds the allowable stress (recalled; an estimate)",
+        "the stress with the floor flooded, of a lid or shelf under weight and load, or of a door under a "
+            + "hand exceeds the allowable stress (recalled; an estimate)",
         Judge
     )
     {

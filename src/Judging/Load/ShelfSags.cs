@@ -12,8 +12,8 @@ internal static class ShelfSags
     public static readonly Rule Rule = new(
         "shelf-sags",
         Protects.Build,
-        "a shelf inside, as it is held, sags under its load by more than span ÷ 65 or 50 mm (caution), or than "
-            + "span ÷ 250, where it shows (note)",
+        "a shelf inside, as it is held, sags under its load by more than span ÷ 65 or 50 mm (caution), or "
+            + "than span ÷ 250, where it shows (note)",
         Judge
     )
     {

@@ -49,14 +49,14 @@ public sealed record DoorPanes(DoorKind Kind, SheetEntry Sheet, int Count)
     /// <summary>Mass of one pane, kg; null where the library has no density.</summary>
     public Figure? Mass { get; init; }
 
-    /// <summary>Mass that the maker of track or hinges allows for one pane, kg; null where not entered.</summary>
+    /// <summary>Mass the maker of track or hinges allows for one pane, kg; null where not entered.</summary>
     public Figure? Rated { get; init; }
 
     /// <summary>What was assumed, in words.</summary>
     public required string Note { get; init; }
 
     /// <summary>
-    /// Doors of a design; null where their kind is not told, no thickness is known or nothing is left of them.
+    /// Doors of a design; null where their kind or thickness is not known or nothing is left of them.
     /// </summary>
     /// <param name="design">The design.</param>
     /// <param name="box">Its sizes.</param>

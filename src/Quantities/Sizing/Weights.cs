@@ -64,12 +64,9 @@ public sealed record Weights
     {
         var missing = ImmutableArray.CreateBuilder<string>();
         var glass = BoxMass(design, box, panes);
-        var lid = panes.Lid;
         var dry = new List<Figure>();
         Add(dry, glass, "the box (no glass entered)", missing);
-        Add(dry, lid, design.Design.Lid is null ? null : "the lid (no thickness entered)", missing);
-        dry.AddRange(panes.All.Where(pane => pane != lid));
-        missing.AddRange(panes.Missing);
+        AddPanes(design, dry, panes, missing);
         foreach (var layer in layers.Where(l => l.Material is not null))
         {
             Add(dry, layer.DryMass, $"the {layer.Layer} (no density in the library)", missing);
@@ -103,7 +100,7 @@ public sealed record Weights
         return new Weights
         {
             Box = glass,
-            Lid = lid,
+            Lid = panes.Lid,
             Doors = panes.Doors,
             Shelves = panes.Shelves,
             Dry = dryMass,
@@ -116,6 +113,18 @@ public sealed record Weights
             WetBand = spread.Wet(wet, saturated + reservoir),
             Missing = missing.ToImmutable(),
         };
+    }
+
+    private static void AddPanes(
+        CheckedDesign design,
+        List<Figure> dry,
+        LoosePanes panes,
+        ImmutableArray<string>.Builder missing
+    )
+    {
+        Add(dry, panes.Lid, design.Design.Lid is null ? null : "the lid (no thickness entered)", missing);
+        dry.AddRange(panes.All.Where(pane => pane != panes.Lid));
+        missing.AddRange(panes.Missing);
     }
 
     private static void Add(

@@ -125,8 +125,8 @@ public sealed class DoorAndShelfTests
 
     /// <summary>
     /// 400 × 400 mm on three edges, acrylic: 0.01286 q a⁴/D at the middle of the free edge, 0.112 q a² of
-    /// moment (Timoshenko and Woinowsky-Krieger, one edge free, ν = 0.3, from memory); ν = 0.37 changes them
-    /// by a few percent.
+    /// moment (Timoshenko and Woinowsky-Krieger, one edge free, ν = 0.3, from memory). The free edge bends as
+    /// a beam, so the sag goes by E: 0.01286 · 12 (1 − 0.3²) q a⁴/(E t³), whatever ν.
     /// </summary>
     [Fact]
     public void A_plastic_shelf_on_three_edges_creeps()
@@ -137,14 +137,14 @@ public sealed class DoorAndShelfTests
         );
         double t = 0.0058;
         double q = 9.80665 * ((1190 * t) + (1 / 0.16));
-        double stiffness = 1.3e9 * t * t * t / (12 * (1 - (0.37 * 0.37)));
+        double stiffness = 1.3e9 * t * t * t / (12 * (1 - (0.3 * 0.3)));
         double sag = 0.01286 * q * Math.Pow(0.4, 4) / stiffness * 1e3;
-        Assert.Equal(sag, result.Number("glass[shelf].sagMm"), 0.06 * sag);
+        Assert.Equal(sag, result.Number("glass[shelf].sagMm"), 0.03 * sag);
         double stress = 6 * 0.112 * q * 0.16 / (t * t) / 1e6;
         Assert.Equal(stress, result.Number("glass[shelf].stressMPa"), 0.06 * stress);
     }
 
-    /// <summary>Twice the depth or a second shelf: each has its own row, and the heavier one its finding.</summary>
+    /// <summary>Each shelf has its own row, and the heavily loaded one its finding.</summary>
     [Fact]
     public void Two_shelves_have_two_rows()
     {
