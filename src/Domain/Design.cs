@@ -51,6 +51,10 @@ public sealed record Design
     [Means("Wood, cork and stone."), AtMost(PlausibleCounts.Pieces)]
     public Seq<HardscapePiece> Hardscape { get; init; } = [];
 
+    /// <summary>Shelves inside the box.</summary>
+    [Means("Shelves inside the box; what the box stands on is shelf."), AtMost(PlausibleCounts.Shelves)]
+    public Seq<InsideShelf> Shelves { get; init; } = [];
+
     /// <summary>Lid.</summary>
     [Means("The lid of the opening on top, or none.")]
     public Lid? Lid { get; init; }

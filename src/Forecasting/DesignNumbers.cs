@@ -94,6 +94,9 @@ public sealed class DesignNumbers(DesignStages stages, Reach reach, Stage last =
     /// <summary>Load on the shelf.</summary>
     public ShelfLoad Shelf => From(Stage.Quantities).Shelf;
 
+    /// <summary>Doors as they are cut; null without their kind or thickness.</summary>
+    public DoorPanes? Doors => From(Stage.Quantities).Doors;
+
     /// <summary>Parts to cut.</summary>
     public ImmutableArray<CutPart> Cuts => From(Stage.Quantities).Cuts;
 

@@ -24,6 +24,7 @@ public sealed class DesignStages
     private readonly Lazy<Sealants> sealants;
     private readonly Lazy<ImmutableArray<PackNeed>> packs;
     private readonly Lazy<ImmutableArray<PaneCheck>> panes;
+    private readonly Lazy<DoorPanes?> doors;
     private readonly Lazy<ImmutableArray<StockingRow>> stocking;
     private readonly Lazy<FloatCheck?> floats;
     private readonly Lazy<PlantDip?> dip;
@@ -53,12 +54,20 @@ public sealed class DesignStages
         earlier = earlier?.Setup.Cancel.IsCancellationRequested == true ? null : earlier;
         Setup = new BoxSetup(design, earlier?.Setup) { Cancel = cancel };
         var known = bent = earlier?.bent ?? new BentPanes();
-        weights = new(() => Weights.Of(design, Box, Layers, LidMass.Of(design, Box, Cuts)));
+        weights = new(() => Weights.Of(design, Box, Layers, PaneMasses.Of(design, Box, Cuts)));
         shelf = new(() => ShelfLoad.Of(design, Box, Weights));
         cuts = new(() => CutList.Of(design, Box));
         sealants = new(() => Sealants.Of(design, Box));
         packs = new(() => GoodsCost.Packs(design, Layers));
-        panes = new(() => [.. GlassCheck.Of(design, Box, Layers, known), .. HeldPanes.Of(design, Box)]);
+        panes = new(() =>
+            [
+                .. GlassCheck.Of(design, Box, Layers, known),
+                .. HeldPanes.Of(design, Box),
+                .. PushedDoors.Of(design, Box),
+                .. HeldPanes.Shelves(design, Box),
+            ]
+        );
+        doors = new(() => DoorPanes.Of(design, Box));
         stocking = new(() => StockingTable.Of(design, Box));
         floats = new(() => FloatCheck.Of(Layers));
         dip = new(() => PlantDip.Of(design));
@@ -104,6 +113,9 @@ public sealed class DesignStages
 
     /// <summary>Panes under load.</summary>
     public ImmutableArray<PaneCheck> Panes => panes.Value;
+
+    /// <summary>Doors as they are cut; null without their kind or thickness.</summary>
+    public DoorPanes? Doors => doors.Value;
 
     /// <summary>What each stocking rule allows of each species.</summary>
     public ImmutableArray<StockingRow> Stocking => stocking.Value;

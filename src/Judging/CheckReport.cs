@@ -145,15 +145,20 @@ public static class CheckReport
         );
 
     private static ReportObject Cut(CutPart part) =>
-        ReportObject.Of(
+        ReportObject.Of([
             ("part", new ReportText(part.Part)),
             ("material", new ReportText(part.Material)),
             ("count", Number(part.Count, Unit.One)),
             ("lengthMm", Number(part.Length, Unit.Millimeter)),
             ("widthMm", Number(part.Width, Unit.Millimeter)),
             ("thicknessMm", Maybe(part.Thickness, Unit.Millimeter, "no thickness is entered for it")),
-            ("note", new ReportText(part.Note))
-        );
+            ("note", new ReportText(part.Note)),
+            .. If("massKg", part.Mass),
+        ]);
+
+    /// <summary>A mass that is told only where there is what it weighs.</summary>
+    private static (string, ReportNode)[] If(string key, Figure? mass) =>
+        mass is null ? [] : [(key, Number(mass, Unit.Kilogram))];
 
     private static ReportObject Seal(Sealants s) =>
         ReportObject.Of(
@@ -166,9 +171,11 @@ public static class CheckReport
         );
 
     private static ReportObject Weigh(DesignNumbers n) =>
-        ReportObject.Of(
+        ReportObject.Of([
             ("boxKg", Maybe(n.Weights.Box, Unit.Kilogram, NoGlass)),
             ("lidKg", Maybe(n.Weights.Lid, Unit.Kilogram, "there is no lid of known thickness")),
+            .. If("doorsKg", n.Weights.Doors),
+            .. If("shelvesKg", n.Weights.Shelves),
             ("dryKg", Number(n.Weights.Dry, Unit.Kilogram)),
             ("dryKgLow", Number(n.Weights.DryBand.Low, Unit.Kilogram)),
             ("dryKgHigh", Number(n.Weights.DryBand.High, Unit.Kilogram)),
@@ -179,8 +186,8 @@ public static class CheckReport
             ("wetKgLow", Number(n.Weights.WetBand.Low, Unit.Kilogram)),
             ("wetKgHigh", Number(n.Weights.WetBand.High, Unit.Kilogram)),
             ("basinWaterLitres", Maybe(n.Weights.BasinWater, Unit.Liter, "there is no basin")),
-            ("missing", List(n.Weights.Missing.Select(m => new ReportText(m))))
-        );
+            ("missing", List(n.Weights.Missing.Select(m => new ReportText(m)))),
+        ]);
 
     private static ReportObject ShelfNode(ShelfLoad s) =>
         ReportObject.Of(
@@ -202,10 +209,19 @@ public static class CheckReport
                 Maybe(
                     p.Needed,
                     Unit.Millimeter,
-                    "the lid carries itself, so no thickness follows from the load"
+                    p.Pane is "lid" or "strip"
+                        ? "the lid carries itself, so no thickness follows from the load"
+                        : "it is computed for walls alone"
                 )
             ),
-            ("deepestWaterMm", Maybe(p.LargestWaterDepth, Unit.Millimeter, "a lid holds no water")),
+            (
+                "deepestWaterMm",
+                Maybe(
+                    p.LargestWaterDepth,
+                    Unit.Millimeter,
+                    p.Pane is "lid" or "strip" ? "a lid holds no water" : "it holds no water"
+                )
+            ),
             ("held", new ReportText(p.Held)),
             ("sagMm", Number(p.Sag, Unit.Millimeter)),
             ("sagLimitMm", Maybe(p.SagLimit, Unit.Millimeter, "walls are judged by their stress")),

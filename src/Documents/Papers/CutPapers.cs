@@ -91,7 +91,7 @@ internal static class CutPapers
                 cut.Thickness is { } t ? CutView.Exact(t.Si) : "",
                 "",
                 job.Numbers.Design.Catalog.Find(cut.Material)?.Name ?? cut.Material,
-                $"{Tolerance(job, cut)}{cut.Note}{CutView.Holes(cut)}"
+                $"{Tolerance(job, cut)}{cut.Note}{CutView.Holes(cut)}{Weighs(cut)}"
             );
         }
 
@@ -120,6 +120,9 @@ internal static class CutPapers
             ),
         ];
     }
+
+    private static string Weighs(CutPart cut) =>
+        cut.Mass is { } mass ? $"; {NumberText.Kilograms(mass)} each" : "";
 
     private static string Label(CutPart cut, int index) =>
         string.Create(
@@ -171,7 +174,7 @@ internal static class CutPapers
                 ),
                 glass[i].Thickness is { } t ? CutView.Exact(t.Si) : "tell us",
                 "",
-                $"{glass[i].Note}{CutView.Holes(glass[i])}"
+                $"{glass[i].Note}{CutView.Holes(glass[i])}{Weighs(glass[i])}"
             );
         }
 

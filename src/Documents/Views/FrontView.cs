@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain;
+using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Placing;
 using Litterfall.Quantities.Sizing;
 
@@ -84,6 +85,7 @@ public sealed class FrontView
         sketch.Area(Box(-wall, -baseGlass, Length + wall, Terrain.Height), new Pen(Tone.Ink, 0.4));
         sketch.Area(Box(0, 0, Length, Terrain.Height), Pen.Thin);
         Doors();
+        Shelves();
         Fittings();
         Figures();
         return sketch.Done(
@@ -138,10 +140,28 @@ public sealed class FrontView
         var sill = scene.Design.Box.Sill?.Si ?? 0;
         sketch.Line(At(0, sill), At(Length, sill), new Pen(Tone.Ink, 0.35));
         sketch.Key = "box.doors";
-        var count = Math.Clamp(scene.Design.Box.Doors?.Count ?? 2, 1, 8);
+        var count = Math.Clamp(DoorPanes.CountOf(scene.Design), 1, 8);
         for (var i = 1; i < count; i++)
         {
             sketch.Line(At(Length * i / count, sill), At(Length * i / count, Terrain.Height), Pen.Thin);
+        }
+    }
+
+    /// <summary>Shelves inside whose height is told; in the middle where their place is not.</summary>
+    private void Shelves()
+    {
+        foreach (var shelf in ShelfPanes.Of(scene.Numbers.Design, scene.Numbers.Box))
+        {
+            if (shelf is { Height.Si: var top, Length.Si: var length })
+            {
+                sketch.Key = shelf.Path;
+                var left = Math.Clamp(
+                    (shelf.X ?? 0.5 * Length) - (0.5 * length),
+                    0,
+                    Math.Max(0, Length - length)
+                );
+                sketch.Area(Box(left, top - shelf.Thickness.Si, left + length, top), new Pen(Tone.Ink, 0.3));
+            }
         }
     }
 

@@ -350,6 +350,11 @@ public sealed class DesignChecker
             Add("lid.share", "a pane has no open share", "a share on a mesh lid only");
         }
 
+        foreach (var (path, message, expected) in PaneChecks.Faults(design))
+        {
+            Add(path, message, expected);
+        }
+
         Positive(design.Hygiene?.Bleach?.Si, "hygiene.bleach", "the strength on the label, such as 6 %");
         Positive(design.Lid?.Thickness?.Si, "lid.thickness", "a thickness above 0");
         Positive(design.Background?.Thickness.Si, "background.thickness", "a thickness above 0");

@@ -46,6 +46,7 @@ public static class PlausibleRanges
     private static readonly PlausibleRange Layer = new(0, 1, "0 to 1 m (39 in)");
     private static readonly PlausibleRange Open = new(0.02, 3, "2 cm to 3 m (1 in to 118 in)");
     private static readonly PlausibleRange Pane = new(0, 0.05, "up to 50 mm (2 in)");
+    private static readonly PlausibleRange Fitting = new(0, 0.2, "up to 20 cm (8 in)");
     private static readonly PlausibleRange LampWatts = new(0, 1000, "up to 1000 W for each lamp");
 
     private static readonly ImmutableDictionary<(Type Owner, string Key), PlausibleRange> ByKey =
@@ -57,6 +58,14 @@ public static class PlausibleRanges
             [(typeof(Glass), "walls")] = Pane,
             [(typeof(Glass), "base")] = Pane,
             [(typeof(Lid), "thickness")] = Pane,
+            [(typeof(Doors), "thickness")] = Pane,
+            [(typeof(Doors), "height")] = Open,
+            [(typeof(Doors), "overlap")] = Fitting,
+            [(typeof(Doors), "play")] = Fitting,
+            [(typeof(InsideShelf), "length")] = Open,
+            [(typeof(InsideShelf), "depth")] = Open,
+            [(typeof(InsideShelf), "thickness")] = Pane,
+            [(typeof(InsideShelf), "load")] = new(0, 200, "up to 200 kg"),
             [(typeof(DrainageLayer), "depth")] = Layer,
             [(typeof(DrainageLayer), "raised")] = Layer,
             [(typeof(SoilLayer), "depth")] = Layer,

@@ -30,6 +30,9 @@ public static class PlausibleCounts
     /// <summary>Most basins of water.</summary>
     public const int Basins = 6;
 
+    /// <summary>Most shelves inside.</summary>
+    public const int Shelves = 8;
+
     /// <summary>Most steps of the soil.</summary>
     public const int Steps = 12;
 }

@@ -53,6 +53,7 @@ internal static class StageInputs
             Crew = [],
             Hygiene = null,
             Shelf = null,
+            Shelves = [],
             Electrics = null,
             AnimalsIn = null,
         };

@@ -15,6 +15,8 @@ internal static class FittingSteps
     public static StepGroup? Of(DesignNumbers numbers)
     {
         var writer = new StepWriter(numbers);
+        Shelves(numbers, writer);
+        Doors(numbers, writer);
         Lid(numbers, writer);
         for (var i = 0; i < numbers.Design.Design.Vents.Count; i++)
         {
@@ -73,6 +75,53 @@ internal static class FittingSteps
                 $"Fit the strip for hoses and cables, {writer.Size(strip.Length, strip.Width)}, at the back. "
                     + "Tape or latch it.",
                 "Animals push up a loose strip."
+            );
+        }
+    }
+
+    private static void Doors(DesignNumbers numbers, StepWriter writer)
+    {
+        if (numbers.Doors is not { } doors)
+        {
+            return;
+        }
+
+        var (many, what) =
+            doors.Count == 1
+                ? ("the door pane", "it")
+                : ($"{NumberText.Integer(doors.Count)} door panes", "each");
+        var mass = doors.Mass is { } m ? $", {what} weighs {writer.Kilograms(m)}" : "";
+        var how = doors.Kind switch
+        {
+            DoorKind.Sliding => "Lift them into the upper track, then let them down into the lower one.",
+            DoorKind.Hinged => "Hang them on their hinges; closed, their free side rests on catches.",
+            _ => "Let it down into its channels.",
+        };
+        writer.Step(
+            "box.doors",
+            $"Fit {many}, {writer.Size(doors.Width, doors.Height)}, {writer.Millimeters(doors.Thickness)} "
+                + $"thick{mass}. {how}",
+            "Gloves on: a door pane that slips cuts. A glazier decides on hinges, tracks and thickness."
+        );
+    }
+
+    private static void Shelves(DesignNumbers numbers, StepWriter writer)
+    {
+        foreach (var shelf in ShelfPanes.Of(numbers.Design, numbers.Box))
+        {
+            var held = shelf.Held switch
+            {
+                ShelfHold.Ends => "on its two ends",
+                ShelfHold.ThreeEdges => "on its ends and its back edge",
+                _ => "on clips at its corners",
+            };
+            var height = shelf.Height is { } h ? $", its upper face {writer.Depth(h)} over the base" : "";
+            writer.Step(
+                shelf.Path,
+                $"Set in the shelf of {shelf.Sheet.Name}, {writer.Size(shelf.Length, shelf.Depth)}, "
+                    + $"{writer.Millimeters(shelf.Thickness)} thick, {held}{height}. It bears "
+                    + $"{writer.Kilograms(shelf.Load)}, spread evenly.",
+                "Clips or silicone under it are not checked: ask a glazier."
             );
         }
     }

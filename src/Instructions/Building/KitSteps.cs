@@ -65,6 +65,8 @@ internal static class KitSteps
             "grid" => "floor.drainage.grid",
             "vent-mesh" => "vents",
             "background" => "background",
+            "door" => "box.doors",
+            _ when part.Part.StartsWith("shelf", StringComparison.Ordinal) => "shelves",
             _ => "lid",
         };
 

@@ -229,6 +229,8 @@ public sealed record ShoppingList(
             "grid" => "floor.drainage.grid",
             "vent-mesh" => "vents",
             "background" => "background",
+            "door" => "box.doors",
+            _ when part.StartsWith("shelf", StringComparison.Ordinal) => "shelves",
             _ => "lid",
         };
 }

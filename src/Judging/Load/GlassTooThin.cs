@@ -11,7 +11,8 @@ internal static class GlassTooThin
     public static readonly Rule Rule = new(
         "glass-too-thin",
         Protects.Person,
-        "the stress with the floor flooded exceeds the allowable stress (recalled; an estimate)",
+        "the stress with the floor flooded, of a lid or shelf under weight and load, or of a door under a "
+            + "hand exceeds the allowable stress (recalled; an estimate)",
         Judge
     )
     {
@@ -29,8 +30,7 @@ internal static class GlassTooThin
                     Severity.Stop,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{(pane.Needed is null ? "Under its own weight" : "With the floor flooded")} the "
-                            + $"{pane.Pane} pane is stressed to "
+                        $"{pane.Under} the {pane.Pane.Replace('-', ' ')} pane is stressed to "
                             + $"{pane.Stress.Value:0.#} MPa, above {pane.Allowable.Value:0.#} MPa. "
                             + $"{(pane.IsLinear ? "" : Rough)}"
                             + $"This is an estimate: ask a glazier."
@@ -41,8 +41,8 @@ internal static class GlassTooThin
                             CultureInfo.InvariantCulture,
                             $"Take glass of at least {needed.Value + 0.2:0.#} mm, or hold the upper edge."
                         )
-                        : "Take a thicker lid, or set a bar under its middle.",
-                    pane.Needed is null ? "lid.thickness" : "box.glass.walls"
+                        : pane.Fix,
+                    pane.Key
                 )
             );
 }

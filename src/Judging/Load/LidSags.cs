@@ -20,13 +20,15 @@ internal static class LidSags
         Needs = Stage.Quantities,
     };
 
-    private const string Rough = "It bends by more than half its thickness, so the real sag is less. ";
+    internal const string Rough = "It bends by more than half its thickness, so the real sag is less. ";
 
     /// <summary>True where a pane sags by more than shows.</summary>
     public static bool Trips(PaneCheck pane) => pane.GapLimit is { } gap && pane.Sag.Si > gap.Si;
 
     private static IEnumerable<Finding> Judge(DesignNumbers n) =>
-        n.Panes.Where(Trips).Select(pane => Found(pane, n.Design.Design.Lid is { Braced: true }));
+        n
+            .Panes.Where(pane => pane.Pane is "lid" or "strip" && Trips(pane))
+            .Select(pane => Found(pane, n.Design.Design.Lid is { Braced: true }));
 
     private static Finding Found(PaneCheck pane, bool isBraced)
     {

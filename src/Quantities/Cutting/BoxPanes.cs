@@ -58,7 +58,9 @@ public static class BoxPanes
                 "front sill",
                 (box.OutsideLength, CutList.Fit("height of the sill pane", sill - Joint)),
                 box.Walls!,
-                "polish the upper edge; doors follow from their runner and are not listed"
+                design.Design.Box.Doors?.Kind is null
+                    ? "polish the upper edge; doors follow from their runner and are not listed"
+                    : "polish the upper edge"
             );
         }
         else

@@ -12,7 +12,7 @@ namespace Litterfall.Quantities.Cutting;
 /// <summary>One rectangular part to cut, per box; lengths in meters.</summary>
 public sealed record CutPart
 {
-    /// <summary>What it is: barrier, lid, vent-mesh, background, grid or strip.</summary>
+    /// <summary>What it is: barrier, lid, vent-mesh, background, grid, strip, door or shelf.</summary>
     public required string Part { get; init; }
 
     /// <summary>Catalog key of the material.</summary>
@@ -29,6 +29,9 @@ public sealed record CutPart
 
     /// <summary>Thickness of a sheet; null for mesh.</summary>
     public Figure? Thickness { get; init; }
+
+    /// <summary>Mass of one piece, kg, of doors and shelves.</summary>
+    public Figure? Mass { get; init; }
 
     /// <summary>How it is cut and fitted.</summary>
     public required string Note { get; init; }
@@ -98,6 +101,8 @@ public static class CutList
         parts.AddRange(BoxPanes.Of(design, box));
         AddFloor(design, box, parts);
         AddLid(design, box, parts);
+        AddDoors(design, box, parts);
+        parts.AddRange(ShelfPanes.Of(design, box).Select(shelf => Shelf(design, shelf)));
         for (var i = 0; i < design.Design.Vents.Count; i++)
         {
             AddVent(design, i, parts);
@@ -200,6 +205,42 @@ public static class CutList
             );
         }
     }
+
+    private static void AddDoors(CheckedDesign design, BoxGeometry box, ImmutableArray<CutPart>.Builder parts)
+    {
+        if (DoorPanes.Of(design, box) is not { } door)
+        {
+            return;
+        }
+
+        var part = Part("door", door.Sheet.Key, design, door.Width, door.Height, door.Note);
+        parts.Add(
+            part with
+            {
+                Count = (Figure.Number(door.Count) * part.Count).As("door panes, all boxes", Unit.One),
+                Thickness = door.Thickness,
+                Mass = door.Mass,
+                Key = "box.doors",
+            }
+        );
+    }
+
+    private static CutPart Shelf(CheckedDesign design, ShelfPane shelf) =>
+        Part(
+            shelf.Name,
+            shelf.Sheet.Key,
+            design,
+            shelf.Length,
+            shelf.Depth,
+            shelf.IsWholeLength
+                ? "from side to side inside, less a joint at each end; polish the edges"
+                : "polish the edges"
+        ) with
+        {
+            Thickness = shelf.Thickness,
+            Mass = shelf.Mass,
+            Key = shelf.Path,
+        };
 
     /// <summary>How a lid follows from its opening: larger on the rim, smaller when set in.</summary>
     private static (Func<Figure, Figure> Fitted, string Note) LidMargin(

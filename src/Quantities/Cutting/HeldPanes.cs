@@ -77,12 +77,82 @@ public static class HeldPanes
 
         var panes = new[]
         {
-            Check("lid", sheet, (length, depth, thickness), held),
+            Check(new HeldPane("lid", sheet, held) { Size = (length, depth, thickness), Load = LidLoad }),
             strip is not null && design.Catalog.Find<SheetEntry>("acrylic-sheet") is { } acrylic
-                ? Check("strip", acrylic, (box.OpeningLength, strip, thickness), PaneHold.BackHangs)
+                ? Check(
+                    new HeldPane("strip", acrylic, PaneHold.BackHangs)
+                    {
+                        Size = (box.OpeningLength, strip, thickness),
+                        Load = LidLoad,
+                    }
+                )
                 : null,
         };
         return [.. panes.OfType<PaneCheck>()];
+    }
+
+    /// <summary>The shelves inside the box under what stands on them, spread evenly.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="box">Its sizes.</param>
+    public static ImmutableArray<PaneCheck> Shelves(CheckedDesign design, BoxGeometry box) =>
+        [.. ShelfPanes.Of(design, box).Select(shelf => Shelf(design, shelf)).OfType<PaneCheck>()];
+
+    private static PaneCheck? Shelf(CheckedDesign design, ShelfPane shelf)
+    {
+        if (shelf.Length.Si <= 0 || shelf.Depth.Si <= 0)
+        {
+            return null;
+        }
+
+        var least = Figure
+            .NotNegative(
+                shelf.Thickness - GlassCheck.ThicknessTolerance(design, shelf.Sheet, shelf.Thickness)
+            )
+            .As($"least thickness of the {shelf.Name}", Unit.Millimeter);
+        return Check(
+            new HeldPane(
+                shelf.Name,
+                shelf.Sheet,
+                shelf.Held switch
+                {
+                    ShelfHold.Ends => PaneHold.Sides,
+                    ShelfHold.ThreeEdges => PaneHold.BackHangs,
+                    _ => PaneHold.Corners,
+                }
+            )
+            {
+                Size = (shelf.Length, shelf.Depth, least),
+                Load = (shelf.Load * SizingPolicy.Gravity / (shelf.Length * shelf.Depth)).As(
+                    $"what stands on the {shelf.Name}, spread evenly",
+                    Unit.Kilopascal
+                ),
+                Words = shelf.Held switch
+                {
+                    ShelfHold.Ends => "on its two ends",
+                    ShelfHold.ThreeEdges => "on its ends and its back edge",
+                    _ => "on clips at its corners",
+                },
+                Under = "Under its load",
+                Key = $"{shelf.Path}.thickness",
+                Fix = "Take a thicker shelf, hold it on more of its edges, or put less on it.",
+            }
+        );
+    }
+
+    /// <summary>A pane that lies, and what it carries besides its own weight.</summary>
+    private sealed record HeldPane(string Name, SheetEntry Sheet, PaneHold Held)
+    {
+        public required (Figure Length, Figure Depth, Figure Thickness) Size { get; init; }
+
+        public required Figure Load { get; init; }
+
+        public string Words { get; init; } = HeldPanes.Words(Held);
+
+        public string Under { get; init; } = "Under its own weight";
+
+        public string Key { get; init; } = "lid.thickness";
+
+        public string Fix { get; init; } = "Take a thicker lid, or set a bar under its middle.";
     }
 
     /// <summary>
@@ -110,13 +180,9 @@ public static class HeldPanes
         );
     }
 
-    private static PaneCheck? Check(
-        string name,
-        SheetEntry sheet,
-        (Figure Length, Figure Depth, Figure Thickness) size,
-        PaneHold held
-    )
+    private static PaneCheck? Check(HeldPane of)
     {
+        var (name, sheet, held, size) = (of.Name, of.Sheet, of.Held, of.Size);
         if (
             size.Length.Si <= 0
             || size.Depth.Si <= 0
@@ -129,7 +195,7 @@ public static class HeldPanes
         }
 
         var modulus = sheet.CreepModulus ?? young;
-        var load = (density * SizingPolicy.Gravity * size.Thickness + LidLoad).As(
+        var load = (density * SizingPolicy.Gravity * size.Thickness + of.Load).As(
             $"weight and load on the {name}",
             Unit.Kilopascal
         );
@@ -150,26 +216,35 @@ public static class HeldPanes
             Width = size.Length,
             Height = size.Depth,
             Allowable = allowable,
-            Held = Words(held),
+            Held = of.Words,
+            Under = of.Under,
+            Key = of.Key,
+            Fix = of.Fix,
             Stress = GlassCheck.Solved(
                 ($"stress in the {name}", Unit.Megapascal),
-                $"largest bending stress of a thin plate {Words(held)} under an even load",
+                $"largest bending stress of a thin plate {of.Words} under an even load",
                 stress,
                 inputs
             ),
             Sag = GlassCheck.Solved(
                 ($"sag of the {name}", Unit.Millimeter),
-                $"deflection of a thin plate {Words(held)} under an even load",
+                $"deflection of a thin plate {of.Words} under an even load",
                 sag,
                 [.. inputs, modulus]
             ),
-            SagLimit = Figure
-                .Min(span / StandardShare, StandardMost)
-                .As($"most sag of the {name}", Unit.Millimeter, Standard),
+            SagLimit = StandardLimit(span, name),
             GapLimit = (span / GapShare).As($"sag at which the {name} gapes", Unit.Millimeter, Gaps),
             IsLinear = IsTwoEdges(held) || pane.IsLinear(sag),
         };
     }
+
+    /// <summary>Most deflection of a pane by EN 16612: span ÷ 65, at most 50 mm.</summary>
+    /// <param name="span">What bends, m.</param>
+    /// <param name="name">The pane.</param>
+    internal static Figure StandardLimit(Figure span, string name) =>
+        Figure
+            .Min(span / StandardShare, StandardMost)
+            .As($"most sag of the {name}", Unit.Millimeter, Standard);
 
     private static (double Stress, double Sag) Bend(PlatePane pane, double load, PaneHold held)
     {

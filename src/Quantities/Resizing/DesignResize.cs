@@ -110,6 +110,15 @@ public sealed class DesignResize
             Scale($"{path}.width", design.Basins[i].Width, ratio[1], "it goes with the depth");
         }
 
+        for (var i = 0; i < design.Shelves.Count; i++)
+        {
+            var path = FormattableString.Invariant($"shelves[{i}]");
+            Scale($"{path}.length", design.Shelves[i].Length, ratio[0], "it goes with the length");
+            Scale($"{path}.depth", design.Shelves[i].Depth, ratio[1], "it goes with the depth");
+            Place($"{path}.at", design.Shelves[i].At, ratio);
+        }
+
+        Scale("box.doors.height", design.Box.Doors?.Height, ratio[2], "it goes with the height");
         Scale("drain.along", design.Drain?.Along, ratio[0], "its place goes with the length");
     }
 

@@ -13,7 +13,7 @@ namespace Litterfall.Quantities.Sizing;
 /// </summary>
 public sealed record PaneCheck
 {
-    /// <summary>front, side, sill, lid or strip.</summary>
+    /// <summary>front, side, sill, lid, strip, door or shelf.</summary>
     public required string Pane { get; init; }
 
     /// <summary>Width between the corners.</summary>
@@ -23,7 +23,8 @@ public sealed record PaneCheck
     public required Figure Height { get; init; }
 
     /// <summary>
-    /// Stress with the floor flooded to the top of the soil; of the lid under its own weight.
+    /// Stress with the floor flooded to the top of the soil; of lid and shelf under their weight and load, of
+    /// a door under the push of a hand.
     /// </summary>
     public required Figure Stress { get; init; }
 
@@ -40,6 +41,15 @@ public sealed record PaneCheck
 
     /// <summary>How it is held, in words.</summary>
     public required string Held { get; init; }
+
+    /// <summary>What bends it, as a sentence begins.</summary>
+    public string Under { get; init; } = "With the floor flooded";
+
+    /// <summary>Key of the design that makes it thicker.</summary>
+    public string Key { get; init; } = "box.glass.walls";
+
+    /// <summary>What makes it carry; "" for walls, which need a thickness.</summary>
+    public string Fix { get; init; } = "";
 
     /// <summary>How far it bends under that load.</summary>
     public required Figure Sag { get; init; }
@@ -98,7 +108,7 @@ public static class GlassCheck
     /// band, as EN 572-2 has 0.2 mm for float glass of 3 to 6 mm and 0.3 mm for 8 to 12 mm. Other glass is
     /// float glass first.
     /// </summary>
-    private static Figure ThicknessTolerance(CheckedDesign design, SheetEntry sheet, Figure nominal)
+    internal static Figure ThicknessTolerance(CheckedDesign design, SheetEntry sheet, Figure nominal)
     {
         var from =
             sheet.ThicknessTolerance is null && sheet.Density?.Si > LightestGlass
@@ -136,8 +146,7 @@ public static class GlassCheck
         var sheet = design.Find<SheetEntry>("box.material") ?? design.Catalog.Find<SheetEntry>("float-glass");
         if (
             sheet
-            is not
-            {
+            is not {
                 AllowablePermanent: { } permanent,
                 AllowableFreeEdge: { } free,
                 YoungsModulus: { } young,

@@ -8,10 +8,10 @@ namespace Litterfall.Quantities.Sizing;
 /// size, water by how wet. The parts do not go together, so they are summed by squares.
 /// </summary>
 /// <param name="box">Glass of the box, kg; null where unknown.</param>
-/// <param name="lid">The lid, kg; null where unknown.</param>
+/// <param name="loose">Lid, doors and shelves.</param>
 /// <param name="dry">Everything dry, kg.</param>
 /// <param name="plants">Plants, kg.</param>
-internal sealed class WeightSpread(Figure? box, Figure? lid, Figure dry, Figure plants)
+internal sealed class WeightSpread(Figure? box, LoosePanes loose, Figure dry, Figure plants)
 {
     private static readonly Figure Glass = Figure.Choice(
         "share a pane may be lighter or heavier",
@@ -80,7 +80,7 @@ internal sealed class WeightSpread(Figure? box, Figure? lid, Figure dry, Figure 
         (Figure Part, Figure Less, Figure More)[] wet
     )
     {
-        var panes = Figure.Total([.. new[] { box, lid }.OfType<Figure>()], Unit.Kilogram.Dimension);
+        var panes = Figure.Total([.. new[] { box }.OfType<Figure>(), .. loose.All], Unit.Kilogram.Dimension);
         (Figure Part, Figure Less, Figure More)[] parts =
         [
             (panes, Glass, Glass),

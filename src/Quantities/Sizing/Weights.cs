@@ -17,6 +17,12 @@ public sealed record Weights
     /// <summary>Lid; null without one or without its thickness.</summary>
     public Figure? Lid { get; init; }
 
+    /// <summary>Doors; null without their kind or thickness.</summary>
+    public Figure? Doors { get; init; }
+
+    /// <summary>Shelves inside; null without.</summary>
+    public Figure? Shelves { get; init; }
+
     /// <summary>Everything dry.</summary>
     public required Figure Dry { get; init; }
 
@@ -48,19 +54,19 @@ public sealed record Weights
     /// <param name="design">The design.</param>
     /// <param name="box">Its sizes.</param>
     /// <param name="layers">Its layers.</param>
-    /// <param name="lid">Mass of the lid as it is cut; null without one or without its thickness.</param>
+    /// <param name="panes">Lid, doors and shelves as they are cut.</param>
     public static Weights Of(
         CheckedDesign design,
         BoxGeometry box,
         ImmutableArray<FloorLayer> layers,
-        Figure? lid
+        LoosePanes panes
     )
     {
         var missing = ImmutableArray.CreateBuilder<string>();
-        var glass = BoxMass(design, box);
+        var glass = BoxMass(design, box, panes);
         var dry = new List<Figure>();
         Add(dry, glass, "the box (no glass entered)", missing);
-        Add(dry, lid, design.Design.Lid is null ? null : "the lid (no thickness entered)", missing);
+        AddPanes(design, dry, panes, missing);
         foreach (var layer in layers.Where(l => l.Material is not null))
         {
             Add(dry, layer.DryMass, $"the {layer.Layer} (no density in the library)", missing);
@@ -90,11 +96,13 @@ public sealed record Weights
             "wet mass at its worst",
             Unit.Kilogram
         );
-        var spread = new WeightSpread(glass, lid, dryMass, Plants(design));
+        var spread = new WeightSpread(glass, panes, dryMass, Plants(design));
         return new Weights
         {
             Box = glass,
-            Lid = lid,
+            Lid = panes.Lid,
+            Doors = panes.Doors,
+            Shelves = panes.Shelves,
             Dry = dryMass,
             DryBand = spread.Dry(),
             Planted = planted,
@@ -105,6 +113,18 @@ public sealed record Weights
             WetBand = spread.Wet(wet, saturated + reservoir),
             Missing = missing.ToImmutable(),
         };
+    }
+
+    private static void AddPanes(
+        CheckedDesign design,
+        List<Figure> dry,
+        LoosePanes panes,
+        ImmutableArray<string>.Builder missing
+    )
+    {
+        Add(dry, panes.Lid, design.Design.Lid is null ? null : "the lid (no thickness entered)", missing);
+        dry.AddRange(panes.All.Where(pane => pane != panes.Lid));
+        missing.AddRange(panes.Missing);
     }
 
     private static void Add(
@@ -180,7 +200,8 @@ public sealed record Weights
             )
             : (drainage.Material as AggregateEntry)?.InterparticleVoids ?? SizingPolicy.Voids;
 
-    private static Figure? BoxMass(CheckedDesign design, BoxGeometry box)
+    /// <summary>The walls and the base; doors are weighed apart and take the place of the front.</summary>
+    private static Figure? BoxMass(CheckedDesign design, BoxGeometry box, LoosePanes panes)
     {
         if (box.OutsideLength is null || Density(design, "box.material") is not { } density)
         {
@@ -189,7 +210,8 @@ public sealed record Weights
 
         var outer = box.OutsideLength * box.OutsideDepth! * box.OutsideHeight!;
         var inner = box.InsideLength * box.InsideDepth * box.InsideHeight;
-        return Figure.NotNegative((outer - inner) * density).As("mass of the box", Unit.Kilogram);
+        var glass = panes.DoorOpening is { } open ? outer - inner - open * box.Walls! : outer - inner;
+        return Figure.NotNegative(glass * density).As("mass of the box", Unit.Kilogram);
     }
 
     /// <summary>Density of a sheet named in the design; float glass where none is named.</summary>

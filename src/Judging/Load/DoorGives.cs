@@ -1,0 +1,40 @@
+using System.Globalization;
+using Litterfall.Domain.Findings;
+using Litterfall.Forecasting;
+using Litterfall.Judging.Rules;
+
+namespace Litterfall.Judging.Load;
+
+/// <summary>A closed door gives way under a hand by more than the standard of glass allows.</summary>
+internal static class DoorGives
+{
+    public static readonly Rule Rule = new(
+        "door-gives",
+        Protects.Build,
+        "under a hand (100 N in its middle, 50 N at its free edge; own choice) a door bends by more than span "
+            + "÷ 65 or 50 mm",
+        Judge
+    )
+    {
+        Needs = Stage.Quantities,
+    };
+
+    private static IEnumerable<Finding> Judge(DesignNumbers n) =>
+        n
+            .Panes.Where(pane => pane.Pane == "door" && pane.Sag.Si > pane.SagLimit!.Si)
+            .Select(pane =>
+                Rule.Found(
+                    Severity.Caution,
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{pane.Under} a door, held {pane.Held}, bends by {pane.Sag.Value:0.#} mm; at most "
+                            + $"{pane.SagLimit!.Value:0.#} mm is allowed. "
+                            + $"{(pane.IsLinear ? "" : LidSags.Rough)}"
+                            + $"It may jump out of what holds it. This is an estimate: ask a glazier."
+                    ),
+                    (pane.Sag, pane.SagLimit),
+                    "Take thicker panes, or glass instead of plastic.",
+                    pane.Key
+                )
+            );
+}
