@@ -1,6 +1,7 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Life;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Stocking;
 
@@ -40,7 +41,11 @@ public static class AnimalDates
             earliest,
             "Earliest day for animals",
             $"{Driven(numbers)}Only with all of these: {CareDates.Signs(design)}."
-                + (eight > earliest ? " Better wait until 8 weeks after planting." : ""),
+                + (
+                    eight > earliest
+                        ? $" Better wait until {NumberText.Whole(CareIntervals.BetterAnimals)} days after planting."
+                        : ""
+                ),
             null,
             "animals"
         )
@@ -53,7 +58,7 @@ public static class AnimalDates
                 "animals-better",
                 eight,
                 "Better day for animals",
-                $"Eight weeks of grow-in. Look once more: {CareDates.Signs(design)}. Then animals in.",
+                $"{NumberText.Whole(CareIntervals.BetterAnimals)} days of grow-in. Look once more: {CareDates.Signs(design)}. Then animals in.",
                 null,
                 "animals"
             )
@@ -139,7 +144,7 @@ public static class AnimalDates
                 moveIn,
                 $"Quarantine ends: {entry.Name}",
                 $"{NumberText.Whole(time)} days in quarantine, tests clear, no unexplained death among the "
-                    + "group in the last 30 days: released. If one is missing, they stay.",
+                    + $"group in the last {Told.NoDeath}: released. If any condition isn't met, keep them in quarantine.",
                 null,
                 path
             )

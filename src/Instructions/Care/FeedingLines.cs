@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Domain.Figures;
+using Litterfall.Instructions.Parts;
 using Litterfall.Physics.Crew;
 using Litterfall.Quantities.Stocking;
 
@@ -43,8 +44,8 @@ internal static class FeedingLines
                         CultureInfo.InvariantCulture,
                         $"about {joules / FrogNeeds.Usual.SmallFlyJoules:0} small flies for each adult of "
                             + $"{mass.Value:0.#} g "
-                            + $"({joules:0} J at 24 °C), less what it finds; what still walks after an "
-                            + $"hour is too much"
+                            + $"({joules:0} J at {Warmth:0.#} °C), minus what it forages; remove what's left after "
+                            + $"an hour"
                     ),
                     Needs
                 );
@@ -52,24 +53,24 @@ internal static class FeedingLines
 
             yield return new CareLine(
                 "Feeding days a week",
-                "froglet 7; adult 5 to 6; breeding 6 to 7",
+                $"froglet {Told.FrogletDays}; adult {Told.AdultDays}; breeding {Told.BreedingDays}",
                 Calendar
             );
             yield return new CareLine(
                 "Calcium with D3",
-                "froglet under 6 months: every feeding; adult: every second feeding; breeding female: every "
+                $"froglet under {Told.FrogletAge}: every feeding; adult: every second feeding; breeding female: every "
                     + "feeding",
                 Calendar
             );
             yield return new CareLine(
                 "Vitamin A (retinyl) with multivitamin",
-                "froglet under 6 months: once a week; adult: once in 2 weeks; breeding female: once in 10 "
-                    + "days",
+                $"froglet under {Told.FrogletAge}: once a week; adult: once in {NumberText.Whole(FoodDates.Vitamins)} "
+                    + $"days; breeding female: once in {Told.BreedingVitamins}",
                 Calendar
             );
             yield return new CareLine(
                 "Dusting",
-                "Feed the feeders for a day first. Dust only what is eaten in 30 minutes. More powder is not "
+                $"Feed the feeders for a day first. Dust only what is eaten in {Told.DustEaten}. More powder is not "
                     + "better: a lack of vitamin A is a matter for the veterinarian.",
                 Powder
             );

@@ -107,6 +107,7 @@ public static class HeatLimits
             Provenance.Read when figure.Origin.Source != "keeper-practice" => "measured",
             Provenance.Recalled when figure.Origin.Source == "own-working-value" =>
                 "a working value, not measured",
+            Provenance.CommonPractice => "keeping practice",
             _ => "keeping practice, from memory",
         };
 

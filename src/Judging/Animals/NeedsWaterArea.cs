@@ -16,7 +16,7 @@ internal static class NeedsWaterArea
     public static readonly Rule Rule = new(
         "needs-water-area",
         Protects.Animal,
-        "the species needs a share of the floor under water, and the box has less or says nothing",
+        "the species is kept with a share of the floor under water, and the box has less or says nothing",
         Judge
     )
     {
@@ -56,8 +56,8 @@ internal static class NeedsWaterArea
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{species.Species.Name} needs {needs.Value:0.#} % of the floor as open water; the "
-                        + $"box has {has.Value:0.#} %."
+                    $"{species.Species.Name} is kept with {needs.Value:0.#} % of the floor as open water; "
+                        + $"the box has {has.Value:0.#} %."
                 ),
                 (has, needs),
                 string.Create(

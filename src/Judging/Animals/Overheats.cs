@@ -101,7 +101,7 @@ public static class Overheats
             ? string.Create(
                 CultureInfo.InvariantCulture,
                 $" Its measured critical maximum of {most.Value:0.#} °C is reached, at "
-                    + $"which animals in trials could not right themselves any more: it would die."
+                    + $"which animals in short trials no longer controlled their movements: it may die."
             )
             : "";
 

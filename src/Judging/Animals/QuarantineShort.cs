@@ -35,7 +35,7 @@ internal static class QuarantineShort
             {
                 yield return Rule.Found(
                     Severity.Note,
-                    $"Nothing says how long {name} have been in quarantine.",
+                    $"No quarantine time is entered for {name}.",
                     (null, null),
                     $"Write quarantined: {Usual.Value:0} d, or as long as it was; a new arrival starts the "
                         + "clock again.",

@@ -2,6 +2,7 @@ using System.Globalization;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Load;
@@ -12,8 +13,11 @@ internal static class LidSags
     public static readonly Rule Rule = new(
         "lid-sags",
         Protects.Build,
-        "the lid or its strip, as it is held, sags by more than span ÷ 65 or 50 mm (caution), or than span ÷ "
-            + "250, where it gapes (note)",
+        FormattableString.Invariant(
+            $"the lid or its strip, as it is held, sags by more than span ÷ {HeldPanes.StandardShare.Si:0} or "
+        )
+            + FormattableString.Invariant($"{HeldPanes.StandardMost.Value:0} mm (caution), or than span ÷ ")
+            + FormattableString.Invariant($"{HeldPanes.GapShare.Si:0}, where it gapes (note)"),
         Judge
     )
     {

@@ -26,12 +26,26 @@ internal static class NoTripDevice
         Fix = (_, design) =>
             TripLimits.IsUnitedStates(design.Document.Design)
                 ? DesignFix.From(
-                    "a class A ground-fault device, which trips at 4 to 6 mA",
-                    DesignEdits.Set(design.Document, "electrics.trip", "5 mA")
+                    FormattableString.Invariant(
+                        $"a class A ground-fault device, which trips at {TripLimits.Least:0} to "
+                    ) + FormattableString.Invariant($"{TripLimits.UnitedStates.Value:0} mA"),
+                    DesignEdits.Set(
+                        design.Document,
+                        "electrics.trip",
+                        FormattableString.Invariant(
+                            $"{(TripLimits.Least + TripLimits.UnitedStates.Value) / 2:0.#} mA"
+                        )
+                    )
                 )
                 : DesignFix.From(
-                    "a residual-current device of 30 mA",
-                    DesignEdits.Set(design.Document, "electrics.trip", "30 mA")
+                    FormattableString.Invariant(
+                        $"a residual-current device of {TripLimits.Europe.Value:0} mA"
+                    ),
+                    DesignEdits.Set(
+                        design.Document,
+                        "electrics.trip",
+                        FormattableString.Invariant($"{TripLimits.Europe.Value:0} mA")
+                    )
                 ),
     };
 
