@@ -23,7 +23,7 @@ internal static class CleanSteps
     private const string Bleach =
         "Never mix bleach with acid or ammonia. Gloves, goggles, open window; bleach into water.";
 
-    private static readonly Citation Practice = new(
+    private static readonly Citation Recipe = new(
         "keeper-practice",
         "recalled: bleach dip of plants, times by softness of the leaf, five rinses, 24 h in air, 30 d apart",
         Provenance.Recalled
@@ -183,9 +183,9 @@ internal static class CleanSteps
             "Dirt eats bleach, and shop soil brings pests, prills and pesticide."
         );
         Dip(numbers, writer);
-        writer.Cite(Practice);
+        writer.Cite(Recipe);
         writer.Step("plants", $"Rinse each plant five times in fresh water. Let it stand {Told.Day} in air.");
-        writer.Cite(Practice);
+        writer.Cite(Recipe);
         writer.Step(
             "plants",
             $"Keep the plants apart for {writer.Whole(CareIntervals.PlantQuarantine)} days. Look for slugs, snails "
@@ -230,13 +230,13 @@ internal static class CleanSteps
             .ToLookup(e => e.BleachTolerance?.Text == "hardy");
         if (names[true].Any())
         {
-            writer.Cite(Practice);
+            writer.Cite(Recipe);
             writer.Step("plants", $"Dip the hardy plants {Practice.HardyDip}: {List(names[true])}.");
         }
 
         if (names[false].Any())
         {
-            writer.Cite(Practice);
+            writer.Cite(Recipe);
             var half = (dip.ProductMilliliters * PlantDip.SoftShare).As(
                 "bleach for soft leaves",
                 Unit.Milliliter

@@ -2,6 +2,7 @@ using System.Globalization;
 using Litterfall.Domain.Figures;
 using Litterfall.Instructions.Parts;
 using Litterfall.Physics.Crew;
+using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;

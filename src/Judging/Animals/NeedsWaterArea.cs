@@ -38,13 +38,15 @@ internal static class NeedsWaterArea
     {
         foreach (var species in StockedSpecies.Of(n.Design))
         {
-            if (species.Species.WaterShare is not { } needs)
+            var needs = species.Species.WaterShare;
+            if (needs is null)
             {
                 continue;
             }
 
+            var area = WaterBasins.Area(n.Design, n.Box);
             var has =
-                WaterBasins.Area(n.Design, n.Box) is { } area && n.Box.OpenFloor.Si > 0
+                area is not null && n.Box.OpenFloor.Si > 0
                     ? (area / n.Box.OpenFloor).As("open water", Unit.Percent)
                     : Figure.Choice("open water", 0, Unit.Percent, "the design names none");
             if (has.Si >= needs.Si - 1e-9)

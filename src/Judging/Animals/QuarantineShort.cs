@@ -31,7 +31,8 @@ internal static class QuarantineShort
         foreach (var animal in Residents.Present(n))
         {
             var name = animal.Species.Name;
-            if (animal.Entry.Quarantined is not { } typed)
+            var typed = animal.Entry.Quarantined;
+            if (typed is null)
             {
                 yield return Rule.Found(
                     Severity.Note,
@@ -48,7 +49,7 @@ internal static class QuarantineShort
             var time = n.Design.Figure(
                 $"{animal.Path}.quarantined",
                 $"quarantine of {name}",
-                typed,
+                typed.Value,
                 Unit.Day
             );
             if (time.Si >= Usual.Si - 1)

@@ -39,7 +39,7 @@ internal static class NoShadeRefuge
 
     private const string Reason =
         "house rule: no published limit of light for small rainforest frogs was found; they are active "
-        + "within 2.5 "
+        + "within two and a half "
         + "decades of illuminance and leave bright perches, so a gradient with refuges is planned";
 
     private static readonly Figure Least = Figure.Choice(

@@ -27,7 +27,7 @@ internal static class LidSags
     private const string Rough = "It bends by more than half its thickness, so the real sag is less. ";
 
     /// <summary>True where a pane sags by more than shows.</summary>
-    public static bool Trips(PaneCheck pane) => pane.GapLimit is { } gap && pane.Sag.Si > gap.Si;
+    public static bool Trips(PaneCheck pane) => pane.GapLimit is not null && pane.Sag.Si > pane.GapLimit.Si;
 
     private static IEnumerable<Finding> Judge(DesignNumbers n) =>
         n.Panes.Where(Trips).Select(pane => Found(pane, n.Design.Design.Lid is { Braced: true }));

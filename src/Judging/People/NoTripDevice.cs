@@ -60,7 +60,8 @@ internal static class NoTripDevice
 
         bool isUnitedStates = TripLimits.IsUnitedStates(n.Design.Design);
         var most = isUnitedStates ? TripLimits.UnitedStates : TripLimits.Europe;
-        if (n.Design.Design.Electrics?.Trip is not { } typed)
+        var typed = n.Design.Design.Electrics?.Trip;
+        if (typed is null)
         {
             yield return Rule.Found(
                 Severity.Caution,
@@ -73,7 +74,7 @@ internal static class NoTripDevice
             yield break;
         }
 
-        var trip = n.Design.Figure("electrics.trip", "trip current", typed, Unit.Milliampere);
+        var trip = n.Design.Figure("electrics.trip", "trip current", typed.Value, Unit.Milliampere);
         if (trip.Si <= most.Si + 1e-9)
         {
             yield break;
