@@ -135,7 +135,8 @@ internal static class BoxSteps
             var taken = kit ? $"Take the {entry.Name}, {size}" : $"Cut {entry.Name} to {size}";
             writer.Step(
                 "background",
-                $"{taken}: {part.Note}{Round(numbers, part)}. Glue it on with silicone in lines {Told.GlueLines} "
+                $"{taken}: {part.Note}{Round(numbers, part)}. Glue it on with silicone in lines "
+                    + $"{Told.GlueLines} "
                     + "apart and press it on.",
                 "A panel glued only at its edge leaves a space where animals get trapped."
             );

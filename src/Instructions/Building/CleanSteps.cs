@@ -188,7 +188,8 @@ internal static class CleanSteps
         writer.Cite(Recipe);
         writer.Step(
             "plants",
-            $"Keep the plants apart for {writer.Whole(CareIntervals.PlantQuarantine)} days. Look for slugs, snails "
+            $"Keep the plants apart for {writer.Whole(CareIntervals.PlantQuarantine)} days. Look for "
+                + $"slugs, snails "
                 + "and eggs, at night too.",
             "Systemic pesticides fade in time, eggs hatch and show."
         );
@@ -203,7 +204,8 @@ internal static class CleanSteps
                 "Read the strength on the bleach label and enter it as hygiene: { bleach: ... % } (your own "
                     + "number); the dip is calculated from it. Until then skip the dip and keep the "
                     + "quarantine.",
-                $"Bleach is sold at {Told.BleachSold}; a recipe without the label can be two or three times off.",
+                $"Bleach is sold at {Told.BleachSold}; a recipe without the label can be two or three "
+                    + $"times off.",
                 Bleach
             );
             return;

@@ -288,7 +288,8 @@ internal static class ShoppingParts
                 Pieces = Boxes(numbers, $"{entry.Name} for all boxes", row.Sum(r => r.Count)),
                 Where = "plants",
                 Note =
-                    $"untreated, without prills; {NumberText.Whole(CareIntervals.PlantQuarantine)} days of quarantine "
+                    $"untreated, without prills; {NumberText.Whole(CareIntervals.PlantQuarantine)} days "
+                    + $"of quarantine "
                     + "before planting",
             };
         }

@@ -48,7 +48,8 @@ internal static class AnimalCautions
         "residues",
         "Pesticide and fertilizer",
         "Nursery plants can hold systemic insecticide that harms springtails and frogs. Keep new plants "
-            + $"apart {Practice.PlantsApart}, wash off all soil, pick out fertilizer prills, use no slug pellets.",
+            + $"apart {Practice.PlantsApart}, wash off all soil, pick out fertilizer prills, use no slug "
+            + $"pellets.",
         Protects.Animal,
         Cautions.Recalled("systemic insecticides in nursery plants, 30 to 60 d apart")
     );
@@ -57,7 +58,8 @@ internal static class AnimalCautions
         "escape",
         "Flies and crew get out",
         $"Mesh of {Told.FlyMesh} or finer stops most wingless and flightless fruit flies "
-            + $"({Told.FinerFlyMesh} with more care); springtails pass {Told.SpringtailMesh}. Close lids and cable holes. Keep new cultures apart and look for mites. Large "
+            + $"({Told.FinerFlyMesh} with more care); springtails pass {Told.SpringtailMesh}. Close lids "
+            + $"and cable holes. Keep new cultures apart and look for mites. Large "
             + "isopods are said to nibble eggs, moss and molting animals when they lack protein.",
         Protects.Animal,
         Cautions.Recalled("apertures that hold fruit flies and springtails")
@@ -67,7 +69,8 @@ internal static class AnimalCautions
         "release",
         "Never outdoors",
         "No animal, feeder, plant, soil, leaf or drain water from this tank goes outdoors or onto compost: "
-            + "they can carry chytrid fungus and ranavirus and can become pests. Bag and bin solids; disinfect "
+            + "they can carry chytrid fungus and ranavirus and can become pests. Bag and bin solids; "
+            + "disinfect "
             + "drain water before it goes down the drain.",
         Protects.Animal,
         Cautions.Recalled("hygiene protocols against chytrid fungus and ranavirus; invasive species")

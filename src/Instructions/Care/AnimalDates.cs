@@ -43,7 +43,8 @@ public static class AnimalDates
             $"{Driven(numbers)}Only with all of these: {CareDates.Signs(design)}."
                 + (
                     eight > earliest
-                        ? $" Better wait until {NumberText.Whole(CareIntervals.BetterAnimals)} days after planting."
+                        ? $" Better wait until {NumberText.Whole(CareIntervals.BetterAnimals)} days after "
+                            + $"planting."
                         : ""
                 ),
             null,
@@ -58,7 +59,8 @@ public static class AnimalDates
                 "animals-better",
                 eight,
                 "Better day for animals",
-                $"{NumberText.Whole(CareIntervals.BetterAnimals)} days of grow-in. Look once more: {CareDates.Signs(design)}. Then animals in.",
+                $"{NumberText.Whole(CareIntervals.BetterAnimals)} days of grow-in. Look once more: "
+                    + $"{CareDates.Signs(design)}. Then animals in.",
                 null,
                 "animals"
             )
@@ -143,8 +145,7 @@ public static class AnimalDates
                 $"quarantine-release-{slug}",
                 moveIn,
                 $"Quarantine ends: {entry.Name}",
-                $"{NumberText.Whole(time)} days in quarantine, tests clear, no unexplained death among the "
-                    + $"group in the last {Told.NoDeath}: released. If any condition isn't met, keep them in quarantine.",
+                Release(time),
                 null,
                 path
             )
@@ -153,6 +154,10 @@ public static class AnimalDates
             };
         }
     }
+
+    private static string Release(Figure time) =>
+        $"{NumberText.Whole(time)} days in quarantine, tests clear, no unexplained death among the group in "
+        + $"the last {Told.NoDeath}: released. If any condition isn't met, keep them in quarantine.";
 
     /// <summary>
     /// Fecal checks two weeks apart, and the swab before release, where there is time for them.

@@ -45,7 +45,8 @@ internal static class FeedingLines
                         CultureInfo.InvariantCulture,
                         $"about {joules / FrogNeeds.Usual.SmallFlyJoules:0} small flies for each adult of "
                             + $"{mass.Value:0.#} g "
-                            + $"({joules:0} J at {Warmth:0.#} °C), minus what it forages; remove what's left after "
+                            + $"({joules:0} J at {Warmth:0.#} °C), minus what it forages; remove what's "
+                            + $"left after "
                             + $"an hour"
                     ),
                     Needs
@@ -59,19 +60,22 @@ internal static class FeedingLines
             );
             yield return new CareLine(
                 "Calcium with D3",
-                $"froglet under {Told.FrogletAge}: every feeding; adult: every second feeding; breeding female: every "
+                $"froglet under {Told.FrogletAge}: every feeding; adult: every second feeding; breeding "
+                    + $"female: every "
                     + "feeding",
                 Calendar
             );
             yield return new CareLine(
                 "Vitamin A (retinyl) with multivitamin",
-                $"froglet under {Told.FrogletAge}: once a week; adult: once in {NumberText.Whole(FoodDates.Vitamins)} "
+                $"froglet under {Told.FrogletAge}: once a week; adult: once in "
+                    + $"{NumberText.Whole(FoodDates.Vitamins)} "
                     + $"days; breeding female: once in {Told.BreedingVitamins}",
                 Calendar
             );
             yield return new CareLine(
                 "Dusting",
-                $"Feed the feeders for a day first. Dust only what is eaten in {Told.DustEaten}. More powder is not "
+                $"Feed the feeders for a day first. Dust only what is eaten in {Told.DustEaten}. More "
+                    + $"powder is not "
                     + "better: a lack of vitamin A is a matter for the veterinarian.",
                 Powder
             );

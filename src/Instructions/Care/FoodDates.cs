@@ -63,8 +63,10 @@ internal static class FoodDates
                 "fly-cultures",
                 animals.AddDays(-(int)Math.Ceiling(ahead)),
                 "Set up fly cultures",
-                $"Set up {NumberText.Count(cups, "cup", "cups")} of small flies at {FormattableString.Invariant($"{Shelf:0.#} °C")}, and as many every "
-                    + $"week: the animals need about {NumberText.Whole(flies)} a week. Keep two separate strains.",
+                $"Set up {NumberText.Count(cups, "cup", "cups")} of small flies at "
+                    + FormattableString.Invariant($"{Shelf:0.#} °C, and as many every ")
+                    + $"week: the animals need about {NumberText.Whole(flies)} a week. Keep two separate "
+                    + $"strains.",
                 CareRepeat.Days(GrowIn.WholeDays(Weekly)),
                 "animals"
             )

@@ -25,8 +25,10 @@ internal static class PeopleCautions
         "Dust",
         "Clay aggregate, perlite, vermiculite, pumice, sand, charcoal and dry peat or coir give off dust "
             + "that "
-            + $"can harm the lungs, and some of it is crystalline silica with a legal limit ({Told.Silica} over "
-            + $"{Told.SilicaShift} in many places, from memory). Wet it before you pour and wear an FFP2 or N95 mask.",
+            + $"can harm the lungs, and some of it is crystalline silica with a legal limit "
+            + $"({Told.Silica} over "
+            + $"{Told.SilicaShift} in many places, from memory). Wet it before you pour and wear an FFP2 "
+            + $"or N95 mask.",
         Protects.Person,
         Told.Silica.Origin
     );
@@ -34,7 +36,8 @@ internal static class PeopleCautions
     public static readonly Caution Foam = new(
         "foam",
         "Expanding foam",
-        "Foam swells for hours. Poured behind trapped wood or into a closed space it can break the glass. Thin "
+        "Foam swells for hours. Poured behind trapped wood or into a closed space it can break the "
+            + "glass. Thin "
             + "lifts, one open face, gloves, open window, no flame. No animals before it has cured.",
         Protects.Person,
         new Citation("foam-forum", "threads on a tank burst the day after pouring", Provenance.CommonPractice)
@@ -46,7 +49,8 @@ internal static class PeopleCautions
         "Frogs and reptiles can carry Salmonella, even healthy ones, and tank water can carry Mycobacterium "
             + "marinum. Wash hands after every contact. Nothing from the tank goes into a kitchen sink or "
             + "bath. "
-            + "Homes with children under five, old people or people with weakened immune systems: ask a doctor "
+            + "Homes with children under five, old people or people with weakened immune systems: ask a "
+            + "doctor "
             + "first.",
         Protects.Person,
         Cautions.Recalled("public health advice on Salmonella from reptiles and amphibians")

@@ -61,7 +61,8 @@ internal static class AirTooDry
                         CultureInfo.InvariantCulture,
                         $"The air is drier than {Share(Dip)} for {dip.Value:0.#} hours a day "
                             + $"{dip.Season.Name}{Unknown(n)}, down to "
-                            + $"{100 * dip.Season.Days.Humidity.Least:0} %: {species.Species.Name} can dry out; "
+                            + $"{100 * dip.Season.Days.Humidity.Least:0} %: {species.Species.Name} can "
+                            + $"dry out; "
                             + $"the bound is from memory."
                     ),
                     (Seasons.Hours(n, dip.Season, $"time a day below {Share(Dip)}", dip.Value), Longest),

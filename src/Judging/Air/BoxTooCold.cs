@@ -34,10 +34,10 @@ internal static class BoxTooCold
         "box-too-cold",
         Protects.Animal,
         FormattableString.Invariant(
-            $"more than {Longest.Value:0.#} h a day the air of the box is below what the species should avoid "
+            $"more than {Longest.Value:0.#} h a day the air of the box is below what the species should "
         )
             + FormattableString.Invariant(
-                $"in a room that is not, or more than {Torpor.Value:0.#} h below {TorporCelsius:0.#} °C"
+                $"avoid in a room that is not, or more than {Torpor.Value:0.#} h below {TorporCelsius:0.#} °C"
             ),
         Judge
     )

@@ -48,7 +48,8 @@ internal static class SoilTooShallow
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{species.Species.Name} burrows and is given {needs.Value:0.#} cm of soil; the thinnest is "
+                    $"{species.Species.Name} burrows and is given {needs.Value:0.#} cm of soil; the "
+                        + $"thinnest is "
                         + $"{has.Value:0.#} cm."
                 ),
                 (has, needs),

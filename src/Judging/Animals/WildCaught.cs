@@ -34,7 +34,8 @@ internal static class WildCaught
                 $"{animal.Species.Name} come from the wild: they may hold toxins and parasites, and taking "
                     + "them may have been unlawful.",
                 (null, null),
-                $"Take captive-bred animals; else gloves, {Practice.WildApart} of quarantine, and papers from "
+                $"Take captive-bred animals; else gloves, {Practice.WildApart} of quarantine, and papers "
+                    + $"from "
                     + "the country of origin.",
                 $"{animal.Path}.origin",
                 Cautions

@@ -15,7 +15,7 @@ internal static class LitterRunsLow
         "litter-runs-low",
         Protects.Build,
         FormattableString.Invariant(
-            $"within five years the leaf litter rots down to less than {Cited():0.##} cm, or it is laid no deeper"
+            $"within five years the leaf litter rots to less than {Cited():0.##} cm, or is laid no deeper"
         ),
         Judge
     )

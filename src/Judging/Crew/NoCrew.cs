@@ -50,7 +50,8 @@ internal static class NoCrew
             (null, null),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Seed about {n.Box.GrossFloor.Si * Springtails.Least:0} springtails, and isopods if they suit the "
+                $"Seed about {n.Box.GrossFloor.Si * Springtails.Least:0} springtails, and isopods if they "
+                    + $"suit the "
                     + $"animals."
             ),
             "crew",

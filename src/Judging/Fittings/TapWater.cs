@@ -40,7 +40,8 @@ internal static class TapWater
                 "Tap water may hold chlorine or chloramine, which can harm amphibians, and minerals, "
                     + "which spot the glass and clog the nozzles.",
                 (null, null),
-                "Take reverse-osmosis, distilled or rain water; standing for a day or two drives out chlorine "
+                "Take reverse-osmosis, distilled or rain water; standing for a day or two drives out "
+                    + "chlorine "
                     + "only.",
                 "habits.water",
                 Practice

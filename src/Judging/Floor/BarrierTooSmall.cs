@@ -9,7 +9,7 @@ using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Floor;
 
-/// <summary>A piece of mesh on hand that leaves a gap at an edge: frogs were trapped under barriers.</summary>
+/// <summary>A piece of mesh on hand that leaves a gap at an edge, which traps frogs.</summary>
 internal static class BarrierTooSmall
 {
     private static readonly Figure LargestGap = Figure.Given(

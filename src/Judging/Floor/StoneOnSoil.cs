@@ -54,7 +54,8 @@ internal static class StoneOnSoil
                         CultureInfo.InvariantCulture,
                         $"{Materials.Sentence(HardscapeSize.Name(n.Design, i))} weighs "
                             + $"{mass.Value:0.#} kg, and the "
-                            + $"design doesn't say it rests on the base: frogs and crew can dig under it, and "
+                            + $"design doesn't say it rests on the base: frogs and crew can dig under it, "
+                            + $"and "
                             + $"it can settle on them."
                     ),
                     (mass, Heaviest),

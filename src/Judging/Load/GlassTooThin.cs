@@ -39,7 +39,8 @@ internal static class GlassTooThin
                     pane.Needed is not null
                         ? string.Create(
                             CultureInfo.InvariantCulture,
-                            $"Take glass of at least {pane.Needed.Value + 0.2:0.#} mm, or hold the upper edge."
+                            $"Take glass of at least {pane.Needed.Value + 0.2:0.#} mm, or hold the upper "
+                                + $"edge."
                         )
                         : "Take a thicker lid, or set a bar under its middle.",
                     pane.Needed is null ? "lid.thickness" : "box.glass.walls"

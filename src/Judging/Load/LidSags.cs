@@ -13,9 +13,8 @@ internal static class LidSags
     public static readonly Rule Rule = new(
         "lid-sags",
         Protects.Build,
-        FormattableString.Invariant(
-            $"the lid or its strip, as it is held, sags by more than span ÷ {HeldPanes.StandardShare.Si:0} or "
-        )
+        "the lid or its strip, as it is held, sags by more than "
+            + FormattableString.Invariant($"span ÷ {HeldPanes.StandardShare.Si:0} or ")
             + FormattableString.Invariant($"{HeldPanes.StandardMost.Value:0} mm (caution), or than span ÷ ")
             + FormattableString.Invariant($"{HeldPanes.GapShare.Si:0}, where it gapes (note)"),
         Judge

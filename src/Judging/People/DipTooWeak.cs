@@ -12,9 +12,8 @@ internal static class DipTooWeak
     public static readonly Rule Rule = new(
         "dip-too-weak",
         Protects.Animal,
-        FormattableString.Invariant(
-            $"the plant dip is weaker than the dose that killed the frog chytrid in {PlantDip.ChytridSeconds:0} s"
-        ) + " in trials",
+        "the plant dip is weaker than the dose that killed the frog chytrid in "
+            + FormattableString.Invariant($"{PlantDip.ChytridSeconds:0} s in trials"),
         Judge
     )
     {

@@ -30,7 +30,8 @@ internal static class DipBurns
                 Severity.Note,
                 $"{plant.Species.Name} has soft leaves that the dip for hardy plants can burn.",
                 (null, null),
-                $"Dip it for {Practice.SoftDip} at half the strength to the full strength, one leaf first; or "
+                $"Dip it for {Practice.SoftDip} at half the strength to the full strength, one leaf "
+                    + $"first; or "
                     + FormattableString.Invariant($"skip the dip and keep it {Practice.PlantsApart.Least:0} ")
                     + "days in quarantine. Rinse five times.",
                 plant.Path,
