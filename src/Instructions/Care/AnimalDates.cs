@@ -26,6 +26,10 @@ public static class AnimalDates
             : grown;
     }
 
+    /// <summary>"8 weeks".</summary>
+    private static string Better =>
+        NumberText.Count((int)(CareIntervals.BetterAnimals.Value / 7), "week", "weeks");
+
     internal static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting)
     {
         var design = numbers.Design.Design;
@@ -41,12 +45,7 @@ public static class AnimalDates
             earliest,
             "Earliest day for animals",
             $"{Driven(numbers)}Only with all of these: {CareDates.Signs(design)}."
-                + (
-                    eight > earliest
-                        ? $" Better wait until {NumberText.Whole(CareIntervals.BetterAnimals)} days after "
-                            + $"planting."
-                        : ""
-                ),
+                + (eight > earliest ? $" Better wait until {Better} after planting." : ""),
             null,
             "animals"
         )
@@ -59,8 +58,7 @@ public static class AnimalDates
                 "animals-better",
                 eight,
                 "Better day for animals",
-                $"{NumberText.Whole(CareIntervals.BetterAnimals)} days of grow-in. Look once more: "
-                    + $"{CareDates.Signs(design)}. Then animals in.",
+                $"{Better} of grow-in. Look once more: {CareDates.Signs(design)}. Then animals in.",
                 null,
                 "animals"
             )

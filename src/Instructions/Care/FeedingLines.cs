@@ -53,32 +53,10 @@ internal static class FeedingLines
                 );
             }
 
-            yield return new CareLine(
-                "Feeding days a week",
-                $"froglet {Told.FrogletDays}; adult {Told.AdultDays}; breeding {Told.BreedingDays}",
-                Calendar
-            );
-            yield return new CareLine(
-                "Calcium with D3",
-                $"froglet under {Told.FrogletAge}: every feeding; adult: every second feeding; breeding "
-                    + $"female: every "
-                    + "feeding",
-                Calendar
-            );
-            yield return new CareLine(
-                "Vitamin A (retinyl) with multivitamin",
-                $"froglet under {Told.FrogletAge}: once a week; adult: once in "
-                    + $"{NumberText.Whole(FoodDates.Vitamins)} "
-                    + $"days; breeding female: once in {Told.BreedingVitamins}",
-                Calendar
-            );
-            yield return new CareLine(
-                "Dusting",
-                $"Feed the feeders for a day first. Dust only what is eaten in {Told.DustEaten}. More "
-                    + $"powder is not "
-                    + "better: a lack of vitamin A is a matter for the veterinarian.",
-                Powder
-            );
+            foreach (var line in Powders())
+            {
+                yield return line;
+            }
         }
         else if (animal.Class == AnimalClass.Reptile)
         {
@@ -88,5 +66,35 @@ internal static class FeedingLines
                 null
             );
         }
+    }
+
+    private static IEnumerable<CareLine> Powders()
+    {
+        yield return new CareLine(
+            "Feeding days a week",
+            $"froglet {Told.FrogletDays}; adult {Told.AdultDays}; breeding {Told.BreedingDays}",
+            Calendar
+        );
+        yield return new CareLine(
+            "Calcium with D3",
+            $"froglet under {Told.FrogletAge}: every feeding; adult: every second feeding; breeding "
+                + $"female: every "
+                + "feeding",
+            Calendar
+        );
+        yield return new CareLine(
+            "Vitamin A (retinyl) with multivitamin",
+            $"froglet under {Told.FrogletAge}: once a week; adult: once in "
+                + $"{NumberText.Whole(FoodDates.Vitamins)} "
+                + $"days; breeding female: once in {Told.BreedingVitamins}",
+            Calendar
+        );
+        yield return new CareLine(
+            "Dusting",
+            $"Feed the feeders for a day first. Dust only what is eaten in {Told.DustEaten}. More "
+                + $"powder is not "
+                + "better: a lack of vitamin A is a matter for the veterinarian.",
+            Powder
+        );
     }
 }

@@ -42,6 +42,7 @@ public sealed class SentenceTests
     [InlineData("""void M() { Say($"less than {d:0.0} days"); }""", false)]
     [InlineData("""void M() { Set("animals[0].count", "led-6500k"); }""", false)]
     [InlineData("""void M() { Say("an FFP2 or N95 mask"); }""", false)]
+    [InlineData("""void M() { DesignEdits.Add(d, "vents", "at: 17:00, for: 20 s"); }""", false)]
     [InlineData("""void M() { Cite(Citation.Habit("every 2 weeks")); }""", false)]
     public void The_rule_knows_a_sentence(string member, bool isTyped) =>
         Assert.Equal(isTyped, Typed($"class C {{ {member} }}").Any());
@@ -84,7 +85,9 @@ public sealed class SentenceTests
         return text.Any(char.IsAsciiDigit);
     }
 
-    /// <summary>True for what a source says, for equations, and for the reason of a choice.</summary>
+    /// <summary>
+    /// True for what a source says, for equations, for the reason of a choice, and for text of a design.
+    /// </summary>
     private static bool IsCited(SyntaxNode node)
     {
         foreach (var above in node.AncestorsAndSelf())
@@ -113,7 +116,7 @@ public sealed class SentenceTests
         called switch
         {
             MemberAccessExpressionSyntax { Expression: var of, Name.Identifier.Text: var name } =>
-                of.ToString() is "Citation" or "Cautions"
+                of.ToString() is "Citation" or "Cautions" or "DesignEdits"
                     || (of.ToString() is "Figure" && name == "Computed")
                     || (of.ToString() is "SimulatedFigure" && name == "From"),
             IdentifierNameSyntax { Identifier.Text: var name } => name is "Habit" or "Recalled",
