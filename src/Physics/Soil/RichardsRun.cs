@@ -225,7 +225,10 @@ internal sealed class RichardsRun
         }
     }
 
-    /// <summary>Half the difference between this step's change and the last step's rate, as θ.</summary>
+    /// <summary>
+    /// Half the difference between this step's change and the last step's rate, as θ. Where the forcing is
+    /// another each time, the last rate is no more than a guess, and the whole change counts if it is more.
+    /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double LocalError(double seconds)
     {
