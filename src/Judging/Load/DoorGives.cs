@@ -27,7 +27,7 @@ internal static class DoorGives
                     Severity.Caution,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{pane.Under} a door, held {pane.Held}, bends by {pane.Sag.Value:0.#} mm; at most "
+                        $"Under a hand a door, held {pane.Held}, bends by {pane.Sag.Value:0.#} mm; at most "
                             + $"{pane.SagLimit!.Value:0.#} mm is allowed. "
                             + $"{(pane.IsLinear ? "" : LidSags.Rough)}"
                             + $"It may jump out of what holds it. This is an estimate: ask a glazier."
