@@ -14,8 +14,8 @@ internal static partial class Disk
     }
 
     /// <summary>
-    /// Puts a file that is on the disk in the place of another, and the new name on the disk. Windows keeps the
-    /// order of names by itself and offers no such call.
+    /// Puts a file that is on the disk in the place of another, and the new name on the disk. Windows keeps
+    /// the order of names by itself and offers no such call.
     /// </summary>
     public static void Replace(string from, string to)
     {

@@ -177,8 +177,8 @@ public static class StoreFile
     }
 
     /// <summary>
-    /// A file open for reading. A program that was killed amid a change leaves a journal that must be played back
-    /// before the file can be read; that takes writing.
+    /// A file open for reading. A program that was killed amid a change leaves a journal that must be played
+    /// back before the file can be read; that takes writing.
     /// </summary>
     internal static SqliteConnection Opened(string path)
     {

@@ -1,4 +1,5 @@
 using Litterfall.Verification.Air;
+using Litterfall.Verification.Air.Tables;
 using Litterfall.Verification.Buying;
 using Litterfall.Verification.Cases;
 using Litterfall.Verification.Crew;
@@ -18,7 +19,7 @@ public static class VerificationList
     /// <summary>All cases in the order of the list.</summary>
     /// <returns>The cases.</returns>
     public static IReadOnlyList<VerificationCase> All() =>
-        [.. GlassAndLife(), .. AirAndSoil(), .. Rays(), .. Shop()];
+        [.. GlassAndLife(), .. Air(), .. Soil(), .. Rays(), .. Shop()];
 
     private static IEnumerable<VerificationCase> GlassAndLife() =>
         [
@@ -49,7 +50,7 @@ public static class VerificationList
             .. OwnFrogBudget.Cases(),
         ];
 
-    private static IEnumerable<VerificationCase> AirAndSoil() =>
+    private static IEnumerable<VerificationCase> Air() =>
         [
             .. HylandWexlerTable.Cases(),
             .. IapwsSaturation.Cases(),
@@ -87,6 +88,10 @@ public static class VerificationList
             .. OwnWetSurfaces.Cases(),
             .. OwnPaneFog.Cases(),
             .. OwnReferenceRuns.Cases(),
+        ];
+
+    private static IEnumerable<VerificationCase> Soil() =>
+        [
             .. Fetter1994.Cases(),
             .. Lohman1972.Cases(),
             .. GateLayers.Cases(),

@@ -64,7 +64,9 @@ public sealed class SafetyTests(Browser browser, SharedBench shared) : Visits(br
         Directory.Delete(folder, recursive: true);
     }
 
-    /// <summary>One more write of some kind is on its way when the plug is pulled: it may or may not arrive.</summary>
+    /// <summary>
+    /// One more write of some kind is on its way when the plug is pulled: it may or may not arrive.
+    /// </summary>
     private static async Task BeginAsync(IPage page, string url, int round)
     {
         switch (round % 4)

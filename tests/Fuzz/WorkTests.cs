@@ -10,7 +10,8 @@ namespace Litterfall.FuzzTests;
 
 /// <summary>
 /// The largest of what is taken costs at most twelve checks of a usual box in the same process, and 500 MB: a
-/// count that neither a slow machine nor its other work changes much. Seconds are told by bench/large-time.sh.
+/// count that neither a slow machine nor its other work changes much. Seconds are told by bench/large-
+/// time.sh.
 /// </summary>
 public sealed class WorkTests
 {

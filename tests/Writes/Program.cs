@@ -1,7 +1,8 @@
 using Litterfall.Store;
 
-// Every kind of write of a bench, one after the other, on the file that is named. After each one the query that
-// finds what was promised is told, and a line is waited for: what has been told outlives whatever comes.
+// Every kind of write of a bench, one after the other, on the file that is named. After each one the query
+// that finds what was promised is told, and a line is waited for: what has been told outlives whatever
+// comes.
 var store = new BenchStore(StoreFile.Contexts(args[0]), new("1", "1"), TimeProvider.System);
 await store.OpenAsync();
 Tell("SELECT COUNT(*) FROM Choices WHERE Key = 'store.writtenBy'");

@@ -26,24 +26,25 @@ public static class PageFrame
             size.Height - 2 * Margin - HeadHeight - FootHeight
         );
 
-    /// <summary>A page whose blocks are set as roomy as one side allows.</summary>
+    /// <summary>A paper whose blocks are set as roomy as one side allows.</summary>
     /// <param name="size">The sheet.</param>
     /// <param name="head">Head and foot.</param>
     /// <param name="blocks">What it says.</param>
     /// <param name="columns">How many columns.</param>
-    public static Drawing OneSide(
+    /// <returns>Its sides.</returns>
+    public static IReadOnlyList<Drawing> Sides(
         PaperSize size,
         PageHead head,
         Func<Style, IReadOnlyList<Block>> blocks,
         int columns = 1
-    ) => OneSide(size, head, (style, _) => blocks(style), _ => Flow.Columns(Inside(size), columns));
+    ) => Sides(size, head, (style, _) => blocks(style), _ => Flow.Columns(Inside(size), columns));
 
     /// <summary>
-    /// A page with a drawn upper part and columns below; if even the tightest style is too much, the list
-    /// ends
-    /// with a line that says how much is missing and never runs off the sheet.
+    /// A paper with a drawn upper part and columns below. What even the tightest style cannot set on one side
+    /// goes on to the next: nothing is left out.
     /// </summary>
-    public static Drawing OneSide(
+    /// <returns>Its sides.</returns>
+    public static IReadOnlyList<Drawing> Sides(
         PaperSize size,
         PageHead head,
         Func<Style, Sketch?, IReadOnlyList<Block>> blocks,
@@ -51,19 +52,26 @@ public static class PageFrame
         IReadOnlyList<Style>? styles = null
     )
     {
-        foreach (var style in styles ?? Style.RoomyToTight)
+        var ladder = styles ?? Style.RoomyToTight;
+        var style = ladder.FirstOrDefault(s =>
         {
-            var set = blocks(style, null);
-            if (Flow.Set(set, rooms(style), style, null) == set.Count)
-            {
-                return Page(size, head, blocks, rooms, style);
-            }
+            var set = blocks(s, null);
+            return Flow.Set(set, rooms(s), s, null) == set.Count;
+        });
+        if (style is not null)
+        {
+            return Pages(size, head, blocks, rooms, style);
         }
 
-        return Page(size, head, blocks, rooms, Style.RoomyToTight[^1]);
+        // More than one side: as roomy as the fewest sides allow.
+        var tightest = Pages(size, head, blocks, rooms, ladder[^1]);
+        return ladder
+                .Select(s => Pages(size, head, blocks, rooms, s))
+                .FirstOrDefault(sides => sides.Count <= tightest.Count)
+            ?? tightest;
     }
 
-    private static Drawing Page(
+    private static List<Drawing> Pages(
         PaperSize size,
         PageHead head,
         Func<Style, Sketch?, IReadOnlyList<Block>> blocks,
@@ -72,24 +80,30 @@ public static class PageFrame
     )
     {
         var sketch = Framed(size, head);
-        var set = blocks(style, sketch);
+        IReadOnlyList<Block> left = blocks(style, sketch);
         var places = rooms(style);
-        var fitting = Flow.Set(set, places, style, null);
-        if (fitting < set.Count)
+        var sides = new List<Drawing>();
+        var columns = Flow.Columns(Inside(size), places.Count);
+        while (true)
         {
-            fitting = Math.Max(0, fitting - 2);
-            set =
-            [
-                .. set.Take(fitting),
-                new Words($"… and {set.Count - fitting} more lines; `litterfall check` shows all.")
-                {
-                    Tone = Tone.Quiet,
-                },
-            ];
-        }
+            var set = Flow.Set(left, places, style, sketch);
+            sides.Add(sketch.Done(size.Width, size.Height));
+            // A block taller than a side is in no paper; one that is would otherwise come for ever.
+            left = [.. left.Skip(sides.Count > 1 ? Math.Max(1, set) : set).SkipWhile(b => b is ColumnBreak)];
+            if (left.Count == 0)
+            {
+                return sides;
+            }
 
-        Flow.Set(set, places, style, sketch);
-        return sketch.Done(size.Width, size.Height);
+            sketch = Framed(
+                size,
+                head with
+                {
+                    Title = FormattableString.Invariant($"{head.Title}, side {sides.Count + 1}"),
+                }
+            );
+            places = columns;
+        }
     }
 
     /// <summary>A sheet with its head, foot and bar alone.</summary>

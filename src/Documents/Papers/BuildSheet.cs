@@ -33,8 +33,8 @@ internal sealed class BuildSheet
     public static PaperFile Write(PaperJob job)
     {
         var sheet = new BuildSheet(job);
-        var page = PageFrame.OneSide(job.Wish.Size, job.Head("Build sheet"), sheet.Blocks, sheet.Rooms);
-        return job.Pdf("01-build-sheet.pdf", "Build sheet", [page]);
+        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Build sheet"), sheet.Blocks, sheet.Rooms);
+        return job.Pdf("01-build-sheet.pdf", "Build sheet", sides);
     }
 
     private Room Inside => PageFrame.Inside(job.Wish.Size);
@@ -165,7 +165,7 @@ internal sealed class BuildSheet
         };
         foreach (var stop in stops.Take(MostStops))
         {
-            inner.Add(new Words($"{stop.Text} {stop.Fix}") { MostLines = 3, Key = stop.Where });
+            inner.Add(new Words($"{stop.Text} {stop.Fix}") { Key = stop.Where });
         }
 
         if (stops.Count > MostStops)
@@ -186,7 +186,7 @@ internal sealed class BuildSheet
                 [.. Cuts()],
                 [.. Legend()],
                 [.. Order(style)],
-                [.. Cautions(style), Weights()],
+                [.. Cautions(), Weights()],
             ],
             columns[0],
             style
@@ -437,7 +437,7 @@ internal sealed class BuildSheet
         }
     }
 
-    private IEnumerable<Block> Cautions(Style style)
+    private IEnumerable<Block> Cautions()
     {
         var findings = job.Of(Severity.Caution).ToList();
         if (findings.Count > 0)
@@ -450,10 +450,6 @@ internal sealed class BuildSheet
                     Sign = Sign.Caution,
                     After = 0.2,
                     Key = finding.Where,
-                    MostLines =
-                        style.Air < 0.2 ? 1
-                        : style.Breaks ? 2
-                        : 4,
                 };
             }
         }

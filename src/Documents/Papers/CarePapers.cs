@@ -23,32 +23,32 @@ internal static class CarePapers
     /// <summary>Only the cautions that apply, and the findings they come with.</summary>
     public static PaperFile Cautions(PaperJob job)
     {
-        var page = PageFrame.OneSide(job.Wish.Size, job.Head("Cautions for this build"), style =>
-            CautionBlocks(job, style)
+        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Cautions for this build"), _ =>
+            CautionBlocks(job)
         );
-        return job.Pdf("08-cautions.pdf", "Cautions", [page]);
+        return job.Pdf("08-cautions.pdf", "Cautions", sides);
     }
 
     /// <summary>The passport, with its number as a code to scan.</summary>
     public static PaperFile Passport(PaperJob job)
     {
         var passport = Instructions.Care.Passport.Of(job.Numbers, job.Wish.From);
-        var page = PageFrame.OneSide(
+        var sides = PageFrame.Sides(
             job.Wish.Size,
             job.Head("Tank passport"),
             (_, sketch) => PassportBlocks(job, passport, sketch),
             _ => PassportRooms(job)
         );
-        return job.Pdf("09-tank-passport.pdf", "Tank passport", [page]);
+        return job.Pdf("09-tank-passport.pdf", "Tank passport", sides);
     }
 
     private static PaperFile Sheet(PaperJob job, CareSheet sheet, int index)
     {
         var rated = sheet.IsRatedOnly ? " (rated for, sold without)" : "";
         var head = job.Head("Care sheet", sheet.Species + rated);
-        var page = PageFrame.OneSide(job.Wish.Size, head, _ => SheetBlocks(sheet));
+        var sides = PageFrame.Sides(job.Wish.Size, head, _ => SheetBlocks(sheet));
         var name = FormattableString.Invariant($"07-{index + 1}-care-{PaperJob.FileWord(sheet.Species)}.pdf");
-        return job.Pdf(name, $"Care sheet, {sheet.Species}", [page]);
+        return job.Pdf(name, $"Care sheet, {sheet.Species}", sides);
     }
 
     private static List<Block> SheetBlocks(CareSheet sheet)
@@ -84,7 +84,7 @@ internal static class CarePapers
         return blocks;
     }
 
-    private static List<Block> CautionBlocks(PaperJob job, Style style)
+    private static List<Block> CautionBlocks(PaperJob job)
     {
         var blocks = new List<Block>();
         foreach (var severity in new[] { Severity.Stop, Severity.Caution, Severity.Note })
@@ -108,10 +108,6 @@ internal static class CarePapers
                     {
                         Sign = Signs.Of(severity),
                         Key = finding.Where,
-                        MostLines =
-                            severity == Severity.Stop || style.Air > 0.3 ? 6
-                            : style.Air > 0.2 ? 2
-                            : 1,
                     }
                 );
             }

@@ -56,8 +56,8 @@ internal static class CutPapers
 
     private static PaperFile List(PaperJob job)
     {
-        var page = PageFrame.OneSide(job.Wish.Size, job.Head("Cut list"), style => Blocks(job, style));
-        return job.Pdf("03-cut-list.pdf", "Cut list", [page]);
+        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Cut list"), style => Blocks(job, style));
+        return job.Pdf("03-cut-list.pdf", "Cut list", sides);
     }
 
     private static List<Block> Blocks(PaperJob job, Style style)
@@ -138,10 +138,10 @@ internal static class CutPapers
     private static PaperFile Glass(PaperJob job, List<CutPart> glass)
     {
         var first = job.Numbers.Design.Catalog.Find<PanelEntry>(glass[0].Material);
-        var page = PageFrame.OneSide(job.Wish.Size, job.Head("Drawing for the glass shop"), style =>
+        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Drawing for the glass shop"), style =>
             GlassBlocks(job, glass, first, style)
         );
-        return job.Pdf("04-glass-shop.pdf", "Drawing for the glass shop", [page]);
+        return job.Pdf("04-glass-shop.pdf", "Drawing for the glass shop", sides);
     }
 
     private static List<Block> GlassBlocks(

@@ -41,8 +41,8 @@ internal sealed class LightPaper
         }
 
         var paper = new LightPaper(job, light);
-        var page = PageFrame.OneSide(job.Wish.Size, job.Head("Light card"), paper.Blocks, paper.Rooms);
-        yield return job.Pdf("11-light-card.pdf", "Light card", [page]);
+        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Light card"), paper.Blocks, paper.Rooms);
+        yield return job.Pdf("11-light-card.pdf", "Light card", sides);
     }
 
     private Room Inside => PageFrame.Inside(job.Wish.Size);

@@ -12,16 +12,16 @@ internal static class ListPapers
 {
     public static PaperFile Shopping(PaperJob job, ShoppingList list)
     {
-        var page = PageFrame.OneSide(job.Wish.Size, job.Head("Shopping list"), _ =>
+        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Shopping list"), _ =>
             ShoppingBlocks(job, list)
         );
-        return job.Pdf("05-shopping-list.pdf", "Shopping list", [page]);
+        return job.Pdf("05-shopping-list.pdf", "Shopping list", sides);
     }
 
     public static PaperFile Calendar(PaperJob job)
     {
-        var page = PageFrame.OneSide(job.Wish.Size, job.Head("Calendar"), _ => CalendarBlocks(job));
-        return job.Pdf("06-calendar.pdf", "Calendar", [page]);
+        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Calendar"), _ => CalendarBlocks(job));
+        return job.Pdf("06-calendar.pdf", "Calendar", sides);
     }
 
     private static List<Block> ShoppingBlocks(PaperJob job, ShoppingList list)

@@ -16,27 +16,37 @@ internal static class Pictures
 
     private sealed class PictureRow(ImmutableArray<(string Label, Drawing Drawing)> row, int columns) : Block
     {
-        private const double LabelHeight = 5;
+        private const double Gap = 3;
+        private const double Points = 9;
+        private const double LineHeight = 3.8;
+
+        private double Tallest => row.Max(p => p.Drawing.Height);
 
         public override double Height(double width, Style style) =>
-            row.Max(p => p.Drawing.Height) + LabelHeight + style.Gap(1);
+            Tallest + 1.2 + (LineHeight * row.Max(p => Label(p, width).Count)) + style.Gap(1);
 
         public override void Draw(Sketch sketch, Spot at, double width, Style style)
         {
             var room = width / columns;
-            var bottom = at.Y + row.Max(p => p.Drawing.Height) + 3;
             for (var i = 0; i < row.Length; i++)
             {
-                var (label, drawing) = row[i];
-                sketch.Place(drawing, at.Moved(i * room, row.Max(p => p.Drawing.Height) - drawing.Height));
-                sketch.Text(
-                    new(at.X + i * room, bottom),
-                    Lettering.Cut($"{label}, {ViewScale.Words(drawing.Scale)}", room - 3, 9),
-                    9,
-                    Align.Start,
-                    Tone.Quiet
-                );
+                var x = i * room;
+                sketch.Place(row[i].Drawing, at.Moved(x, Tallest - row[i].Drawing.Height));
+                var bottom = at.Y + Tallest + Gap;
+                foreach (var line in Label(row[i], width))
+                {
+                    sketch.Text(new(at.X + x, bottom), line, Points, Align.Start, Tone.Quiet);
+                    bottom += LineHeight;
+                }
             }
         }
+
+        /// <summary>Name and scale, in as many lines as they need.</summary>
+        private List<string> Label((string Label, Drawing Drawing) picture, double width) =>
+            Lettering.Wrap(
+                $"{picture.Label}, {ViewScale.Words(picture.Drawing.Scale)}",
+                (width / columns) - Gap,
+                Points
+            );
     }
 }

@@ -17,8 +17,8 @@ internal static class SettingsPaper
             yield break;
         }
 
-        var page = PageFrame.OneSide(job.Wish.Size, job.Head("Settings card"), _ => Blocks(card));
-        yield return job.Pdf("10-settings-card.pdf", "Settings card", [page]);
+        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Settings card"), _ => Blocks(card));
+        yield return job.Pdf("10-settings-card.pdf", "Settings card", sides);
     }
 
     private static List<Block> Blocks(SettingsCard card)

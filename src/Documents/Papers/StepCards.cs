@@ -28,11 +28,11 @@ internal sealed class StepCards
         job.Pdf(
             "02-step-cards.pdf",
             "Step cards",
-            job.Steps.Select((group, i) => new StepCards(job, group, i + 1).Page())
+            job.Steps.SelectMany((group, i) => new StepCards(job, group, i + 1).Sides())
         );
 
-    private Drawing Page() =>
-        PageFrame.OneSide(
+    private IReadOnlyList<Drawing> Sides() =>
+        PageFrame.Sides(
             job.Wish.Size,
             job.Head(group.Title, FormattableString.Invariant($"Step card {number} of {job.Steps.Length}")),
             Blocks,

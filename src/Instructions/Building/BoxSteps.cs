@@ -3,6 +3,7 @@ using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
@@ -57,7 +58,7 @@ internal static class BoxSteps
             "Glue with two people: base flat, back pane on the base, the sides between back and front, "
                 + $"{Front(numbers)} last, {writer.Millimeters(BoxPanes.Joint)} of neutral-cure silicone in "
                 + "each joint. Tape the corners, check both diagonals, and draw the inner seam in one go.",
-            "Unequal diagonals show that it stands askew: the lid will not fit.",
+            "Unequal diagonals show that it stands askew: the lid may not fit.",
             "Open window. Panes that hold water go to a glazier if you have not glued one before."
         );
         if (numbers.Sealants.CureBeforePlanting is { } cure)
@@ -84,7 +85,7 @@ internal static class BoxSteps
             "box",
             $"Measure the inside three times each way: {size}. The smallest counts. More than "
                 + $"{writer.Of(CutPlay)} smaller than this: enter it and print new cut sizes.",
-            "Sizes sold by name differ by up to 7 mm an edge."
+            $"Sizes sold by name differ by up to {Told.SizeByName} an edge."
         );
         writer.Step(
             "box",
@@ -106,7 +107,7 @@ internal static class BoxSteps
             "box",
             $"Leak test: stand it level on a mat, {(DrillSteps.Any(numbers) ? "close the drain, " : "")}"
                 + $"pour in {writer.Liters(water)} of water, "
-                + $"{writer.Depth(layer.Depth)} deep and no deeper. Wait 24 hours with dry paper under the "
+                + $"{writer.Depth(layer.Depth)} deep and no deeper. Wait {Told.Day} with dry paper under the "
                 + "seams.",
             "These panes are checked for the drainage depth of water, not for a full box.",
             "Draw the water off before you move the box."
@@ -134,9 +135,10 @@ internal static class BoxSteps
             var taken = kit ? $"Take the {entry.Name}, {size}" : $"Cut {entry.Name} to {size}";
             writer.Step(
                 "background",
-                $"{taken}: {part.Note}{Round(numbers, part)}. Glue it on with silicone in lines 5 cm apart "
-                    + "and press it on.",
-                "A panel glued only at its edge leaves a space where animals get lost."
+                $"{taken}: {part.Note}{Round(numbers, part)}. Glue it on with silicone in lines "
+                    + $"{Told.GlueLines} "
+                    + "apart and press it on.",
+                "A panel glued only at its edge leaves a space where animals get trapped."
             );
         }
     }
@@ -172,7 +174,7 @@ internal static class BoxSteps
             $"{Lying(design.Design.Background)} Pour foam in lifts {thickness}, {writer.Liters(foam)} when "
                 + $"expanded{cans}. Leave one face open and let each lift set before the next."
                 + (DrillSteps.Any(numbers) ? " Keep the drain and its fitting free of foam." : ""),
-            "Foam goes on swelling; in a closed space it breaks the glass.",
+            "Foam goes on swelling; in a closed space it can break the glass.",
             caution
         );
         writer.Step(

@@ -1,15 +1,17 @@
-using Litterfall.Domain.Catalog.Entries;
+using System.Globalization;
+using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
-using Litterfall.Domain;
 using Litterfall.Forecasting;
+using Litterfall.Instructions.Care;
 using Litterfall.Instructions.Parts;
+using Litterfall.Judging.Rules;
 using Litterfall.Physics.Hygiene;
 using Litterfall.Quantities.Hygiene;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
-using System.Globalization;
 
 namespace Litterfall.Instructions.Building;
 
@@ -21,7 +23,7 @@ internal static class CleanSteps
     private const string Bleach =
         "Never mix bleach with acid or ammonia. Gloves, goggles, open window; bleach into water.";
 
-    private static readonly Citation Practice = new(
+    private static readonly Citation Recipe = new(
         "keeper-practice",
         "recalled: bleach dip of plants, times by softness of the leaf, five rinses, 24 h in air, 30 d apart",
         Provenance.Recalled
@@ -103,11 +105,11 @@ internal static class CleanSteps
         }
 
         var how = writer.Text((leaves as LitterEntry)?.Preparation)
-            ?? "Boil 10 minutes, or bake at 93 C for 45 minutes; drain and dry.";
+            ?? $"{Practice.CleanLeaves}; drain and dry.";
         writer.Step(
             "floor.litter",
             $"{amount}: {Goods.Degrees(how)}",
-            "Heat kills slugs, mites and the chytrid fungus; soaking alone does not.",
+            "Heat is meant to kill slugs, mites and the chytrid fungus; soaking alone does not do it.",
             Hot
         );
     }
@@ -151,7 +153,7 @@ internal static class CleanSteps
             return;
         }
 
-        writer.Cite(Citation.Habit("dry peat and moss are wetted 30 to 60 min in warm water or overnight"));
+        writer.Cite(Told.Soak.Origin);
         string[] cautions =
         [
             .. dry.Any(Goods.IsDusty) ? [Goods.DustCaution] : Array.Empty<string>(),
@@ -159,7 +161,7 @@ internal static class CleanSteps
         ];
         writer.Step(
             dry.Any(d => d is SoilEntry) ? "floor.soil" : "floor.moss",
-            $"Wet these first: {string.Join("; ", dry.Select(d => d.Name))}. 30 to 60 minutes in warm "
+            $"Wet these first: {string.Join("; ", dry.Select(d => d.Name))}. {Told.Soak} in warm "
                 + $"water, or "
                 + "overnight. Squeeze out what drips.",
             "Dry peat and moss repel water; wetted in the box they stay dry inside.",
@@ -181,13 +183,15 @@ internal static class CleanSteps
             "Dirt eats bleach, and shop soil brings pests, prills and pesticide."
         );
         Dip(numbers, writer);
-        writer.Cite(Practice);
-        writer.Step("plants", "Rinse each plant five times in fresh water. Let it stand 24 hours in air.");
-        writer.Cite(Practice);
+        writer.Cite(Recipe);
+        writer.Step("plants", $"Rinse each plant five times in fresh water. Let it stand {Told.Day} in air.");
+        writer.Cite(Recipe);
         writer.Step(
             "plants",
-            "Keep the plants apart for 30 days. Look for slugs, snails and eggs, at night too.",
-            "Systemic pesticides fade, eggs hatch and show."
+            $"Keep the plants apart for {writer.Whole(CareIntervals.PlantQuarantine)} days. Look for "
+                + $"slugs, snails "
+                + "and eggs, at night too.",
+            "Systemic pesticides fade in time, eggs hatch and show."
         );
     }
 
@@ -197,10 +201,11 @@ internal static class CleanSteps
         {
             writer.Step(
                 "hygiene.bleach",
-                "Read the strength on the bleach label and enter it as hygiene: { bleach: 6 % } (your own "
-                    + "number); the dip is reckoned from it. Until then skip the dip and keep the "
+                "Read the strength on the bleach label and enter it as hygiene: { bleach: ... % } (your own "
+                    + "number); the dip is calculated from it. Until then skip the dip and keep the "
                     + "quarantine.",
-                "Bleach is sold at 3 to 8 %; a recipe without the label is wrong by a factor.",
+                $"Bleach is sold at {Told.BleachSold}; a recipe without the label can be two or three "
+                    + $"times off.",
                 Bleach
             );
             return;
@@ -227,23 +232,23 @@ internal static class CleanSteps
             .ToLookup(e => e.BleachTolerance?.Text == "hardy");
         if (names[true].Any())
         {
-            writer.Cite(Practice);
-            writer.Step("plants", $"Dip the hardy plants 5 to 10 minutes: {List(names[true])}.");
+            writer.Cite(Recipe);
+            writer.Step("plants", $"Dip the hardy plants {Practice.HardyDip}: {List(names[true])}.");
         }
 
         if (names[false].Any())
         {
-            writer.Cite(Practice);
+            writer.Cite(Recipe);
             var half = (dip.ProductMilliliters * PlantDip.SoftShare).As(
                 "bleach for soft leaves",
                 Unit.Milliliter
             );
             writer.Step(
                 "plants",
-                $"Dip the soft plants 1 to 3 minutes in a bath with half the bleach "
+                $"Dip the soft plants {Practice.SoftDip} in a bath with half the bleach "
                     + $"({writer.Milliliters(half)}), or skip the dip: {List(names[false])}. Try one leaf "
                     + "first and wait a day.",
-                "Begonias, gesneriads, mosses and other soft leaves burn."
+                "Begonias, gesneriads, mosses and other soft leaves can burn."
                     + (
                         dip.RanavirusSoft == DoseVerdict.Sufficient
                             ? ""

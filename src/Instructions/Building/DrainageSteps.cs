@@ -5,6 +5,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Parts;
+using Litterfall.Judging.Rules;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
@@ -85,7 +86,7 @@ internal static class DrainageSteps
                 $"Set {design.Entry($"{key}.material").Name} ({writer.Kilograms(mass)}) on the base glass on "
                     + $"a scrap of mat{Where(numbers, writer, i)}, before anything is poured. Rock it: it "
                     + "must not move.",
-                "A heavy piece on loose soil sinks, tips and crushes animals."
+                "A heavy piece on loose soil can sink, tip and crush animals."
             );
         }
     }
@@ -123,7 +124,7 @@ internal static class DrainageSteps
         writer.Step(
             "floor.drainage",
             $"Set {size} level on feet, {writer.Depth(layer.Depth)} over the base.",
-            "Feet every 15 cm: it carries wet soil."
+            $"Feet every {Told.Feet}: it carries wet soil."
         );
     }
 
@@ -152,7 +153,7 @@ internal static class DrainageSteps
         var upturn = design.Design.Floor.Barrier!.Upturn is { Si: > 0 } typed
             ? design.Figure("floor.barrier.upturn", "upturn", typed, Unit.Millimeter)
             : null;
-        writer.Cite(Citation.Habit("silicone spots every 10 cm, no gap over 2 mm"));
+        writer.Cite(Told.Spots.Origin);
         writer.Step(
             "floor.barrier",
             $"{Taken(numbers, writer, part)} "
@@ -161,10 +162,10 @@ internal static class DrainageSteps
                         ? "Lay it flat. "
                         : $"Turn {writer.Millimeters(upturn)} up on all four edges. "
                 )
-                + $"Fix it with a spot of silicone every 10 cm and round {Through(numbers)}. "
-                + "No gap over 2 mm."
+                + $"Fix it with a spot of silicone every {Told.Spots} and round {Through(numbers)}. "
+                + $"No gap over {writer.Of(Gaps.Froglet)}."
                 + Cure(numbers, writer),
-            "Animals that get under the barrier die there."
+            "Animals that get under the barrier are trapped and may die there."
         );
     }
 

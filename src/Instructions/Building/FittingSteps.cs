@@ -4,6 +4,7 @@ using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Parts;
+using Litterfall.Judging.Rules;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
 
@@ -183,7 +184,7 @@ internal static class FittingSteps
                     + $"{passage.In.ToString().ToLowerInvariant()} and close the gap with a grommet, sponge "
                     + $"or "
                     + "silicone.",
-                "Flies and small animals leave by a gap of 2 mm."
+                $"Flies and small animals can leave by a gap of {writer.Of(Gaps.Froglet)}."
             );
         }
     }

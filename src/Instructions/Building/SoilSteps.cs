@@ -13,7 +13,7 @@ namespace Litterfall.Instructions.Building;
 /// <summary>Mixing the soil, filling it and pressing wood into it.</summary>
 internal static class SoilSteps
 {
-    /// <summary>A slope above this slides without a retainer.</summary>
+    /// <summary>A slope above this can slide without a retainer.</summary>
     private static readonly Figure SteepestFree = Figure.Given(
         "steepest slope that holds by itself",
         25 * Math.PI / 180,
@@ -134,14 +134,14 @@ internal static class SoilSteps
             : "a few drops is right, a stream is too wet, crumbs are too dry.";
         var added =
             water.Si > 0
-                ? $"Add {writer.Liters(water)} of water to the mix of one box, in three goes "
-                    + $"({writer.Liters(all)} with what the goods bring).{most}"
+                ? $"Add {writer.Liters(water)} of water to the mix of one box, in three batches "
+                    + $"({writer.Liters(all)} counting the moisture already in the materials).{most}"
                 : $"Add no water: the goods bring what the mix should hold, {writer.Liters(all)}.";
         writer.Step(
             "floor.soil",
             $"{added} Squeeze a handful hard: {test}",
             layer.Components.Any(c => Goods.RepelsWater(c.Material))
-                ? "Too wet turns to mud and smells; dry peat and moss will not take water later."
+                ? "Too wet turns to mud and smells; dry peat and moss hardly take water later."
                 : "Too wet turns to mud and smells."
         );
     }
@@ -161,7 +161,7 @@ internal static class SoilSteps
         writer.Step(
             "floor.soil.retainer",
             $"Set the retainer of wood, stone or grid first: the soil stands at {writer.Whole(steepest)} "
-                + $"degrees, and above {writer.Whole(SteepestFree)} it slides."
+                + $"degrees, and above {writer.Whole(SteepestFree)} it can slide."
         );
     }
 
@@ -217,7 +217,7 @@ internal static class SoilSteps
             "floor.soil",
             $"Fill in {bag}{writer.Liters(layer.Mixed)} of the mix: {poured} as poured. It settles to "
                 + $"{settled}, {writer.Liters(layer.Finished)}.",
-            "Fresh mix sinks for 4 to 8 weeks."
+            $"Fresh mix sinks for {Told.Settling}."
         );
         writer.Step(
             "floor.soil",

@@ -5,6 +5,7 @@ using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Life;
 using Litterfall.Instructions.Care;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Instructions.Building;
@@ -33,9 +34,9 @@ internal static class WeekSteps
             _ => null,
         };
         var crew = design.Crew.Count > 0 ? " Leave it to the crew." : "";
-        var mold = molds is null ? "" : $"Mold on {molds} is normal for the first 4 to 6 weeks.{crew} ";
+        var mold = molds is null ? "" : $"Mold on {molds} is normal for the first {Told.Mold}.{crew} ";
         var then = design.Floor.Drainage is null ? "give less water and more air" : "draw off water";
-        writer.Cite(CareIntervals.Mold);
+        writer.Cite(Told.Mold.Origin);
         writer.Step(
             "floor",
             $"{mold}A sour or rotten smell is not normal: {then} at once.",
@@ -121,8 +122,8 @@ internal static class WeekSteps
                 ? DrillSteps.Outlet(numbers) is { } outlet
                     ? $"Open the tap, which draws it down to {writer.Depth(outlet)},"
                     : "Open the tap"
-                : mark.Si > 0.01 + 1e-9
-                    ? "Draw it down to 1 cm"
+                : mark.Si > Unit.Centimeter.ToSiValue(Told.DrawnDown.Least) + 1e-9
+                    ? $"Draw it down to {Told.DrawnDown}"
                     : "Draw it off";
         return mark.Si > 0
             ? $"{down} when it reaches the mark, {writer.Depth(mark)} over the base."

@@ -4,6 +4,8 @@ using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Instructions.Care;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
 
@@ -80,7 +82,7 @@ internal static class ShoppingParts
                     Pieces = Boxes(numbers, "vent meshes"),
                     Area = (one * Boxes(numbers, "vents")).As("open area of the vents", Unit.SquareMeter),
                     Where = key,
-                    Note = "only the open area is entered; allow 25 mm more on every side",
+                    Note = $"only the open area is entered; allow {Told.MeshMargin} more on every side",
                 };
             }
         }
@@ -118,7 +120,7 @@ internal static class ShoppingParts
                     Item = "expanding foam, can",
                     Pieces = cans,
                     Where = "background",
-                    Note = "cans differ: one gives 15 to 40 L",
+                    Note = $"cans differ: one gives {Told.FoamCan}",
                 }
             );
         }
@@ -285,7 +287,10 @@ internal static class ShoppingParts
                 Item = entry.Name,
                 Pieces = Boxes(numbers, $"{entry.Name} for all boxes", row.Sum(r => r.Count)),
                 Where = "plants",
-                Note = "untreated, without prills; 30 days of quarantine before planting",
+                Note =
+                    $"untreated, without prills; {NumberText.Whole(CareIntervals.PlantQuarantine)} days "
+                    + $"of quarantine "
+                    + "before planting",
             };
         }
     }

@@ -3,6 +3,8 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Instructions.Parts;
+using Litterfall.Judging.Rules;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Stocking;
 
@@ -27,7 +29,7 @@ internal static class AnimalCautions
         "This paper names no illness and no drug. See a veterinarian for amphibians and exotic animals at "
             + "once for: weight down by more than a tenth, red belly or legs, skin coming off, cramps, "
             + "anything "
-            + "hanging out of the vent, no food for more than 5 days (a froglet 2 days).",
+            + $"hanging out of the vent, no food for more than {Told.Unfed} (a froglet {Told.UnfedFroglet}).",
         Protects.Animal,
         Cautions.Recalled("signs that need a veterinarian")
     );
@@ -35,7 +37,7 @@ internal static class AnimalCautions
     public static readonly Caution Supplements = new(
         "supplements",
         "Supplements",
-        "Vitamins A and D3 do harm in excess: keep to the calendar of the care sheet. No human "
+        "Vitamins A and D3 can do harm in excess: keep to the calendar of the care sheet. No human "
             + "multivitamins, "
             + "no iron. Throw powder away six months after opening.",
         Protects.Animal,
@@ -45,8 +47,9 @@ internal static class AnimalCautions
     public static readonly Caution Residues = new(
         "residues",
         "Pesticide and fertilizer",
-        "Nursery plants can hold systemic insecticide that kills springtails and frogs. Keep new plants "
-            + "apart 30 to 60 days, wash off all soil, pick out fertilizer prills, use no slug pellets.",
+        "Nursery plants can hold systemic insecticide that harms springtails and frogs. Keep new plants "
+            + $"apart {Practice.PlantsApart}, wash off all soil, pick out fertilizer prills, use no slug "
+            + $"pellets.",
         Protects.Animal,
         Cautions.Recalled("systemic insecticides in nursery plants, 30 to 60 d apart")
     );
@@ -54,9 +57,10 @@ internal static class AnimalCautions
     public static readonly Caution Escape = new(
         "escape",
         "Flies and crew get out",
-        "Mesh of 0.5 mm or finer stops wingless and flightless fruit flies (0.3 mm to be safe); springtails "
-            + "pass 0.2 mm. Close lids and cable holes. Keep new cultures apart and look for mites. Large "
-            + "isopods nibble eggs, moss and molting animals when they lack protein.",
+        $"Mesh of {Told.FlyMesh} or finer stops most wingless and flightless fruit flies "
+            + $"({Told.FinerFlyMesh} with more care); springtails pass {Told.SpringtailMesh}. Close lids "
+            + $"and cable holes. Keep new cultures apart and look for mites. Large "
+            + "isopods are said to nibble eggs, moss and molting animals when they lack protein.",
         Protects.Animal,
         Cautions.Recalled("apertures that hold fruit flies and springtails")
     );
@@ -65,7 +69,8 @@ internal static class AnimalCautions
         "release",
         "Never outdoors",
         "No animal, feeder, plant, soil, leaf or drain water from this tank goes outdoors or onto compost: "
-            + "they carry chytrid fungus and ranavirus and can become pests. Bag and bin solids; disinfect "
+            + "they can carry chytrid fungus and ranavirus and can become pests. Bag and bin solids; "
+            + "disinfect "
             + "drain water before it goes down the drain.",
         Protects.Animal,
         Cautions.Recalled("hygiene protocols against chytrid fungus and ranavirus; invasive species")
@@ -74,10 +79,10 @@ internal static class AnimalCautions
     public static readonly Caution Mold = new(
         "mold",
         "Mold and smell",
-        "Mold on new wood and leaves is normal for the first 4 to 6 weeks. A sour or rotten-egg smell is "
+        $"Mold on new wood and leaves is normal for the first {Told.Mold}. A sour or rotten-egg smell is "
             + "not: draw off water and find out why.",
         Protects.Build,
-        CareIntervals.Mold
+        Told.Mold.Origin
     );
 
     /// <summary>
@@ -105,7 +110,7 @@ internal static class AnimalCautions
         var inches = Imperial.IsUsed(numbers.Design.Design);
         var who =
             animals.Count == 0
-                ? "The crew stops breeding in heat and then dies"
+                ? "The crew stops breeding in heat and may die"
                 : "It harms these animals sooner than cold does";
         return new Caution(
             "heat",

@@ -1,6 +1,7 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Life;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Stocking;
 
@@ -25,6 +26,10 @@ public static class AnimalDates
             : grown;
     }
 
+    /// <summary>"8 weeks".</summary>
+    private static string Better =>
+        NumberText.Count((int)(CareIntervals.BetterAnimals.Value / 7), "week", "weeks");
+
     internal static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting)
     {
         var design = numbers.Design.Design;
@@ -40,7 +45,7 @@ public static class AnimalDates
             earliest,
             "Earliest day for animals",
             $"{Driven(numbers)}Only with all of these: {CareDates.Signs(design)}."
-                + (eight > earliest ? " Better wait until 8 weeks after planting." : ""),
+                + (eight > earliest ? $" Better wait until {Better} after planting." : ""),
             null,
             "animals"
         )
@@ -53,7 +58,7 @@ public static class AnimalDates
                 "animals-better",
                 eight,
                 "Better day for animals",
-                $"Eight weeks of grow-in. Look once more: {CareDates.Signs(design)}. Then animals in.",
+                $"{Better} of grow-in. Look once more: {CareDates.Signs(design)}. Then animals in.",
                 null,
                 "animals"
             )
@@ -138,8 +143,7 @@ public static class AnimalDates
                 $"quarantine-release-{slug}",
                 moveIn,
                 $"Quarantine ends: {entry.Name}",
-                $"{NumberText.Whole(time)} days in quarantine, tests clear, no unexplained death among the "
-                    + "group in the last 30 days: released. If one is missing, they stay.",
+                Release(time),
                 null,
                 path
             )
@@ -148,6 +152,10 @@ public static class AnimalDates
             };
         }
     }
+
+    private static string Release(Figure time) =>
+        $"{NumberText.Whole(time)} days in quarantine, tests clear, no unexplained death among the group in "
+        + $"the last {Told.NoDeath}: released. If any condition isn't met, keep them in quarantine.";
 
     /// <summary>
     /// Fecal checks two weeks apart, and the swab before release, where there is time for them.

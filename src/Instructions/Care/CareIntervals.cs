@@ -11,13 +11,6 @@ namespace Litterfall.Instructions.Care;
 /// </summary>
 public static class CareIntervals
 {
-    /// <summary>Mold after planting is normal for 4 to 6 weeks.</summary>
-    public static readonly Citation Mold = new(
-        "keeper-practice",
-        "recalled: mold bloom on new wood and leaves for the first 4 to 6 weeks",
-        Provenance.Recalled
-    );
-
     /// <summary>Lead of the crew cultures before planting.</summary>
     public static readonly Figure Cultures = Days(
         "lead of the crew cultures before planting",

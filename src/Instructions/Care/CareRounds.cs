@@ -3,6 +3,7 @@ using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Life;
 using Litterfall.Physics.Light;
 using Litterfall.Quantities.Measures;
@@ -35,13 +36,19 @@ internal static class CareRounds
 
         if (numbers.Life?.Masses.LitterLow is { } low)
         {
-            return Weeks(low, "days until the leaves cover less than 2 cm");
+            return Weeks(
+                low,
+                FormattableString.Invariant($"days until the leaves cover less than {Cover(numbers):0.##} cm")
+            );
         }
 
         var life = (leaves as LitterEntry)?.LayerLife ?? CareIntervals.LeafLife;
         var share = life * CareIntervals.LitterShare;
         return Weeks(share, share.Equation);
     }
+
+    private static double Cover(DesignNumbers numbers) =>
+        ModelCoefficients.Of(numbers.Design).Life.Cover.Number;
 
     /// <summary>A time in whole weeks, one at least.</summary>
     private static Figure Weeks(Figure time, string words)
@@ -260,7 +267,7 @@ internal static class CareRounds
                 "layer-review",
                 planting.AddDays(GrowIn.WholeDays(review)),
                 "Review the layers",
-                "Smell a hole in the soil, look for mud and roots "
+                "Dig a small hole and smell it, look for mud and roots "
                     + (design.Floor.Barrier is null ? "at the base" : "in the barrier")
                     + ", time how fast water sinks. Plan a rebuild if it stands.",
                 CareRepeat.Days(GrowIn.WholeDays(CareIntervals.LaterReview)),
@@ -281,7 +288,12 @@ internal static class CareRounds
                 "litter-top-up",
                 planting,
                 topUp,
-                ("Top up the leaves", "Add cleaned leaves until 2 cm or more lie everywhere."),
+                (
+                    "Top up the leaves",
+                    FormattableString.Invariant(
+                        $"Add cleaned leaves until {Cover(numbers):0.#} cm or more lie everywhere."
+                    )
+                ),
                 "floor.litter"
             );
         }

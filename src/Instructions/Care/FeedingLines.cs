@@ -1,6 +1,8 @@
 using System.Globalization;
 using Litterfall.Domain.Figures;
+using Litterfall.Instructions.Parts;
 using Litterfall.Physics.Crew;
+using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Care;
@@ -43,36 +45,18 @@ internal static class FeedingLines
                         CultureInfo.InvariantCulture,
                         $"about {joules / FrogNeeds.Usual.SmallFlyJoules:0} small flies for each adult of "
                             + $"{mass.Value:0.#} g "
-                            + $"({joules:0} J at 24 °C), less what it finds; what still walks after an "
-                            + $"hour is too much"
+                            + $"({joules:0} J at {Warmth:0.#} °C), minus what it forages; remove what's "
+                            + $"left after "
+                            + $"an hour"
                     ),
                     Needs
                 );
             }
 
-            yield return new CareLine(
-                "Feeding days a week",
-                "froglet 7; adult 5 to 6; breeding 6 to 7",
-                Calendar
-            );
-            yield return new CareLine(
-                "Calcium with D3",
-                "froglet under 6 months: every feeding; adult: every second feeding; breeding female: every "
-                    + "feeding",
-                Calendar
-            );
-            yield return new CareLine(
-                "Vitamin A (retinyl) with multivitamin",
-                "froglet under 6 months: once a week; adult: once in 2 weeks; breeding female: once in 10 "
-                    + "days",
-                Calendar
-            );
-            yield return new CareLine(
-                "Dusting",
-                "Feed the feeders for a day first. Dust only what is eaten in 30 minutes. More powder is not "
-                    + "better: a lack of vitamin A is a matter for the veterinarian.",
-                Powder
-            );
+            foreach (var line in Powders())
+            {
+                yield return line;
+            }
         }
         else if (animal.Class == AnimalClass.Reptile)
         {
@@ -82,5 +66,35 @@ internal static class FeedingLines
                 null
             );
         }
+    }
+
+    private static IEnumerable<CareLine> Powders()
+    {
+        yield return new CareLine(
+            "Feeding days a week",
+            $"froglet {Told.FrogletDays}; adult {Told.AdultDays}; breeding {Told.BreedingDays}",
+            Calendar
+        );
+        yield return new CareLine(
+            "Calcium with D3",
+            $"froglet under {Told.FrogletAge}: every feeding; adult: every second feeding; breeding "
+                + $"female: every "
+                + "feeding",
+            Calendar
+        );
+        yield return new CareLine(
+            "Vitamin A (retinyl) with multivitamin",
+            $"froglet under {Told.FrogletAge}: once a week; adult: once in "
+                + $"{NumberText.Whole(FoodDates.Vitamins)} "
+                + $"days; breeding female: once in {Told.BreedingVitamins}",
+            Calendar
+        );
+        yield return new CareLine(
+            "Dusting",
+            $"Feed the feeders for a day first. Dust only what is eaten in {Told.DustEaten}. More "
+                + $"powder is not "
+                + "better: a lack of vitamin A is a matter for the veterinarian.",
+            Powder
+        );
     }
 }

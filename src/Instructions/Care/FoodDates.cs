@@ -28,7 +28,7 @@ internal static class FoodDates
 
     private const double Failing = 0.15;
 
-    private static readonly Figure Vitamins = Figure.Given(
+    public static readonly Figure Vitamins = Figure.Given(
         "time between vitamins for adults",
         Unit.Day.ToSiValue(14),
         Unit.Day,
@@ -63,8 +63,10 @@ internal static class FoodDates
                 "fly-cultures",
                 animals.AddDays(-(int)Math.Ceiling(ahead)),
                 "Set up fly cultures",
-                $"Set up {NumberText.Count(cups, "cup", "cups")} of small flies at 24 °C, and as many every "
-                    + $"week: the animals need about {NumberText.Whole(flies)} a week. Two lines, apart.",
+                $"Set up {NumberText.Count(cups, "cup", "cups")} of small flies at "
+                    + FormattableString.Invariant($"{Shelf:0.#} °C, and as many every ")
+                    + $"week: the animals need about {NumberText.Whole(flies)} a week. Keep two separate "
+                    + $"strains.",
                 CareRepeat.Days(GrowIn.WholeDays(Weekly)),
                 "animals"
             )

@@ -1,3 +1,4 @@
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Stocking;
 
@@ -58,7 +59,7 @@ internal static class HealthLines
                     ? "This paper names no illness and no drug. See a veterinarian for reptiles at once for: "
                         + "weight down by more than a tenth, old skin that stays on, cramps, "
                         + "anything hanging "
-                        + "out of the vent, no food for more than 5 days."
+                        + $"out of the vent, no food for more than {Told.Unfed}."
                 : animal.Class == AnimalClass.Invertebrate
                     ? "No food or no movement for days, weak after a molt, wounds: ask a veterinarian for "
                         + "exotic animals. This paper names no illness and no drug."

@@ -82,7 +82,7 @@ internal static class HousingLines
                 "Humidity",
                 $"{CareText.Number(low.Value)} to {CareText.Number(high.Value)} % as a daily mean; a short "
                     + $"dip "
-                    + "by day is harmless, still air is not",
+                    + "by day does little harm, still air does more",
                 low.Origin
             )
             : null;
@@ -150,8 +150,8 @@ internal static class HousingLines
     {
         var parts = new List<string>
         {
-            "Mist with purified or rain water, below 50 mg/L of dissolved solids.",
-            "Tap water: chlorine leaves in 24 hours, chloramine does not; use carbon.",
+            $"Mist with purified or rain water, below {Told.MistSolids} of dissolved solids.",
+            "Tap water: chlorine leaves in a day or two, chloramine does not; use carbon.",
         };
         if (animal.Entry.WaterShare is { } share)
         {
@@ -165,11 +165,7 @@ internal static class HousingLines
             parts.Add($"{NumberText.Count(cups, "water cup", "water cups")} hung in the plants.");
         }
 
-        return new CareLine(
-            "Water",
-            string.Join(" ", parts),
-            Cautions.Recalled("misting water below 50 mg/L, standing removes chlorine only")
-        );
+        return new CareLine("Water", string.Join(" ", parts), Told.MistSolids.Origin);
     }
 
     private static CareLine Equipment(DesignNumbers numbers, BoxAnimal animal)
@@ -180,7 +176,7 @@ internal static class HousingLines
         return new CareLine(
             "Equipment",
             (here.Length > 0 ? $"With this box: {here}. " : "")
-                + "Needed besides: a thermometer and a hygrometer that keep the extremes, checked once "
+                + "You also need: a thermometer and a hygrometer that keep the extremes, checked once "
                 + $"against salt; {food}; a holding tub"
                 + (animal.Class == AnimalClass.Invertebrate ? "." : "; a scale to a tenth of a gram."),
             Citation.Habit("what a keeper needs besides the box")

@@ -25,17 +25,19 @@ internal static class PeopleCautions
         "Dust",
         "Clay aggregate, perlite, vermiculite, pumice, sand, charcoal and dry peat or coir give off dust "
             + "that "
-            + "harms the lungs, and some of it is crystalline silica with a legal limit (0.05 mg/m³ over 8 "
-            + "hours "
-            + "in many places). Wet it before you pour and wear an FFP2 or N95 mask.",
+            + $"can harm the lungs, and some of it is crystalline silica with a legal limit "
+            + $"({Told.Silica} over "
+            + $"{Told.SilicaShift} in many places, from memory). Wet it before you pour and wear an FFP2 "
+            + $"or N95 mask.",
         Protects.Person,
-        Cautions.Recalled("dust of growing media and aggregates; silica limit 0.05 mg/m3, 8 h")
+        Told.Silica.Origin
     );
 
     public static readonly Caution Foam = new(
         "foam",
         "Expanding foam",
-        "Foam swells for hours. Poured behind trapped wood or into a closed space it breaks the glass. Thin "
+        "Foam swells for hours. Poured behind trapped wood or into a closed space it can break the "
+            + "glass. Thin "
             + "lifts, one open face, gloves, open window, no flame. No animals before it has cured.",
         Protects.Person,
         new Citation("foam-forum", "threads on a tank burst the day after pouring", Provenance.CommonPractice)
@@ -44,10 +46,12 @@ internal static class PeopleCautions
     public static readonly Caution Germs = new(
         "germs",
         "Germs from animals",
-        "Frogs and reptiles carry Salmonella, even healthy ones, and tank water can carry Mycobacterium "
+        "Frogs and reptiles can carry Salmonella, even healthy ones, and tank water can carry Mycobacterium "
             + "marinum. Wash hands after every contact. Nothing from the tank goes into a kitchen sink or "
             + "bath. "
-            + "Homes with children under 5, old people or people with weak defenses: ask a doctor first.",
+            + "Homes with children under five, old people or people with weakened immune systems: ask a "
+            + "doctor "
+            + "first.",
         Protects.Person,
         Cautions.Recalled("public health advice on Salmonella from reptiles and amphibians")
     );

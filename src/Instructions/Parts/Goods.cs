@@ -10,7 +10,7 @@ namespace Litterfall.Instructions.Parts;
 public static class Goods
 {
     /// <summary>Said beside every dusty material.</summary>
-    public const string DustCaution = "Dust harms the lungs: wet it first and wear an FFP2 or N95 mask.";
+    public const string DustCaution = "Dust can harm the lungs: wet it first and wear an FFP2 or N95 mask.";
 
     /// <summary>Said beside sphagnum.</summary>
     public const string MossCaution = "Wear gloves: sphagnum can carry Sporothrix.";

@@ -57,5 +57,5 @@ public static class Lifts
 
     /// <summary>"1 person", "2 people".</summary>
     public static string People(int persons) =>
-        persons == 1 ? "1 person" : string.Create(CultureInfo.InvariantCulture, $"{persons} people");
+        string.Create(CultureInfo.InvariantCulture, $"{persons} {(persons == 1 ? "person" : "people")}");
 }

@@ -61,7 +61,9 @@ internal static class AirTooDry
                         CultureInfo.InvariantCulture,
                         $"The air is drier than {Share(Dip)} for {dip.Value:0.#} hours a day "
                             + $"{dip.Season.Name}{Unknown(n)}, down to "
-                            + $"{100 * dip.Season.Days.Humidity.Least:0} %: {species.Species.Name} dries out."
+                            + $"{100 * dip.Season.Days.Humidity.Least:0} %: {species.Species.Name} can "
+                            + $"dry out; "
+                            + $"the bound is from memory."
                     ),
                     (Seasons.Hours(n, dip.Season, $"time a day below {Share(Dip)}", dip.Value), Longest),
                     "Let less air through, mist longer or more often, or keep no frogs in it.",
@@ -81,7 +83,7 @@ internal static class AirTooDry
                         CultureInfo.InvariantCulture,
                         $"The air is at {-100 * dry.Value:0} % on a day's mean "
                             + $"{dry.Season.Name}{Unknown(n)}; "
-                            + $"{species.Species.Name} wants {low.Value:0} % or more."
+                            + $"{species.Species.Name} is kept at {low.Value:0} % or more."
                     ) + ModelError.Words(isNear),
                     (Seasons.Number(n, dry.Season, "mean humidity", -dry.Value, Unit.Percent), low),
                     "Let less air through, or mist longer or more often.",

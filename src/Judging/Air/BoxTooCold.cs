@@ -16,17 +16,6 @@ namespace Litterfall.Judging.Air;
 /// </summary>
 internal static class BoxTooCold
 {
-    public static readonly Rule Rule = new(
-        "box-too-cold",
-        Protects.Animal,
-        "more than an hour a day the air of the box is below what the species should avoid in a room that is "
-            + "not, or more than half an hour below 12 °C",
-        Judge
-    )
-    {
-        Needs = Stage.WaterAndAir,
-    };
-
     private static readonly Figure Longest = Figure.Choice(
         "longest time below it",
         1,
@@ -35,11 +24,26 @@ internal static class BoxTooCold
     );
 
     private static readonly Figure Torpor = Figure.Choice(
-        "longest time below 12 °C",
+        FormattableString.Invariant($"longest time below {TorporCelsius:0.#} °C"),
         0.5,
         Unit.Hour,
-        "frogs in cold torpor do not feed, drink or breathe as they must"
+        "from memory: frogs that grow torpid in the cold no longer feed; no measured bound was found"
     );
+
+    public static readonly Rule Rule = new(
+        "box-too-cold",
+        Protects.Animal,
+        FormattableString.Invariant(
+            $"more than {Longest.Value:0.#} h a day the air of the box is below what the species should "
+        )
+            + FormattableString.Invariant(
+                $"avoid in a room that is not, or more than {Torpor.Value:0.#} h below {TorporCelsius:0.#} °C"
+            ),
+        Judge
+    )
+    {
+        Needs = Stage.WaterAndAir,
+    };
 
     private const double TorporCelsius = 12;
 

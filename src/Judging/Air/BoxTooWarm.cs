@@ -13,24 +13,25 @@ namespace Litterfall.Judging.Air;
 /// <summary>The room is cool enough, but its lamps warm the box above what the species should have.</summary>
 internal static class BoxTooWarm
 {
-    public static readonly Rule Rule = new(
-        "box-too-warm",
-        Protects.Animal,
-        "more than an hour a day the air of the box, lamps included, is above what the species should avoid, "
-            + "in a room that is not",
-        Judge
-    )
-    {
-        Needs = Stage.WaterAndAir,
-        Levers = LeverReach.Air,
-    };
-
     private static readonly Figure Longest = Figure.Choice(
         "longest time above it",
         1,
         Unit.Hour,
         "an hour over its band is a nuisance, not yet a danger"
     );
+
+    public static readonly Rule Rule = new(
+        "box-too-warm",
+        Protects.Animal,
+        FormattableString.Invariant(
+            $"more than {Longest.Value:0.#} h a day the air of the box, lamps included, is above what the "
+        ) + "species should avoid, in a room that is not",
+        Judge
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Levers = LeverReach.Air,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

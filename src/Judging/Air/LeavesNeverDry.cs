@@ -23,7 +23,7 @@ internal static class LeavesNeverDry
         "longest wet spell of a plant that dries between waterings",
         20,
         Unit.Hour,
-        "it must dry once a day at least"
+        "it should dry once a day at least"
     );
 
     public static readonly Rule Rule = new(

@@ -54,7 +54,7 @@ internal static class LittleHeatMargin
                     CultureInfo.InvariantCulture,
                     $"The box reaches {most:0.#} °C {season.Name}, and {most + beyond:0.#} °C where the lamp "
                         + $"heats more and less air passes than thought; hours above {limit.Value:0.#} °C "
-                        + $"are heat stress for {species.Species.Name}."
+                        + $"are taken as heat stress for {species.Species.Name}."
                 ),
                 (warmest, limit),
                 string.Create(

@@ -2,6 +2,7 @@ using System.Globalization;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Judging.Rules;
 using Litterfall.Physics;
 
@@ -17,13 +18,18 @@ internal static class MistStays
     public static readonly Rule Rule = new(
         "mist-cannot-be-balanced",
         Protects.Build,
-        "more is misted than the air takes even at 1.6 times the air computed, and there is no drain",
+        FormattableString.Invariant(
+            $"more is misted than the air takes even at {MostFlow():0.#} times the air "
+        ) + "computed, and there is no drain",
         Judge
     )
     {
         Needs = Stage.WaterAndAir,
         Levers = LeverReach.Air,
     };
+
+    private static double MostFlow() =>
+        ModelCoefficients.Cited.First(c => c.Key == "headspace.airFlow").Range!.Value.High;
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -5,6 +5,7 @@ using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Judging.Rules;
+using Litterfall.Physics.Air;
 
 namespace Litterfall.Judging.Air;
 
@@ -21,7 +22,10 @@ internal static class PanesFog
     public static readonly Rule Rule = new(
         "panes-fog",
         Protects.Build,
-        "dew of 1 g/m² or more stands on some pane "
+        FormattableString.Invariant(
+            $"dew of {1000 * HeadspaceState.VisibleKilogramsPerSquareMeter:0.##} g/m² or more stands on some "
+        )
+            + "pane "
             + FormattableString.Invariant(
                 $"for more than {Noticed.Value:0} hours a day in some season or at "
             )

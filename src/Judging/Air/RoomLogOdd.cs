@@ -13,7 +13,8 @@ internal static class RoomLogOdd
     public static readonly Rule Rule = new(
         "room-log-odd",
         Protects.Build,
-        "the log of the room is short, has gaps, a value that stands still, humidity as a share of 1, lines "
+        "the log of the room is short, has gaps, a value that stands still, humidity as a share of one, "
+            + "lines "
             + "twice or without a value",
         Judge
     )

@@ -55,8 +55,8 @@ internal static class StaleAir
                 CultureInfo.InvariantCulture,
                 $"The air stands at {100 * worst.Season.Days.Humidity.Mean:0.#} % "
                     + $"{worst.Season.Name} and a pane is "
-                    + $"white for {worst.Value:0.#} hours a day: little dries, and keepers see sour "
-                    + $"soil and ailing animals."
+                    + $"white for {worst.Value:0.#} hours a day: little dries, and keepers tell of "
+                    + $"sour soil and ailing animals."
             ),
             (Seasons.Hours(n, worst.Season, "dew on the worst pane a day", worst.Value), Longest),
             "Open a low vent and a high one, and mist less.",

@@ -28,7 +28,7 @@ internal static class AnimalsTooEarly
         Fix = (_, design) =>
             design.Document.Design.Planted is { } planted
                 ? DesignFix.From(
-                    "animals eight weeks after planting",
+                    FormattableString.Invariant($"animals {Better.Value:0} days after planting"),
                     DesignEdits.Set(
                         design.Document,
                         "animalsIn",

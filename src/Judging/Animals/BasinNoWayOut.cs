@@ -10,7 +10,7 @@ using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Judging.Animals;
 
-/// <summary>Small frogs of the ground are poor swimmers: deep water without a way out drowns them.</summary>
+/// <summary>Small frogs of the ground are poor swimmers and may drown in deep water.</summary>
 internal static class BasinNoWayOut
 {
     private static readonly Figure Standing = Figure.Given(

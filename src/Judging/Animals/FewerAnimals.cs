@@ -24,7 +24,7 @@ internal static class FewerAnimals
         return path is null
             ? null
             : DesignFix.From(
-                most == 1 ? "1 animal" : string.Create(CultureInfo.InvariantCulture, $"{most:0} animals"),
+                string.Create(CultureInfo.InvariantCulture, $"{most:0} {(most == 1 ? "animal" : "animals")}"),
                 DesignEdits.Set(document, path, most.ToString("0", CultureInfo.InvariantCulture))
             );
     }

@@ -5,7 +5,7 @@ using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Animals;
 
-/// <summary>Animals that fight, because they are not kept as the pair or trio they live in.</summary>
+/// <summary>Animals that may fight, because they are not kept as the pair or trio they live in.</summary>
 internal static class GroupRuleBroken
 {
     public static readonly Rule Rule = new(
@@ -29,7 +29,7 @@ internal static class GroupRuleBroken
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{row.Asked.Value:0} {row.AnimalName} in one box{sexes}: animals that do not fit into "
-                        + $"such a group fight. {row.Text}"
+                        + $"such a group may fight. {row.Text}"
                 ),
                 (row.Asked, row.Allowed),
                 row.Remark.Length > 0 && row.Asked.Si <= row.Allowed!.Si

@@ -48,7 +48,8 @@ public static class HeatLimits
     /// <param name="species">The species.</param>
     public static Figure Stress(AnimalEntry species)
     {
-        var alarm = species.CriticalMaximum is { } critical
+        var critical = species.CriticalMaximum;
+        var alarm = critical is not null
             ? Figure.Min(Alarm, (critical - Margin).As("critical maximum less the margin", Unit.Celsius))
             : Alarm;
         foreach (var floor in new[] { species.WarmestDay, Chosen(species) })
@@ -63,36 +64,36 @@ public static class HeatLimits
     }
 
     /// <summary>The temperature it chooses, where somebody measured that; else null.</summary>
-    private static Figure? Chosen(AnimalEntry species) =>
-        species.Preferred is { } chosen
-        && chosen.Origin.Provenance is Provenance.Entered or Provenance.Measured or Provenance.Read
-            ? chosen
+    private static Figure? Chosen(AnimalEntry species) => Measured(species.Preferred);
+
+    private static Figure? Measured(Figure? figure) =>
+        figure?.Origin.Provenance is Provenance.Entered or Provenance.Measured or Provenance.Read
+            ? figure
             : null;
 
     /// <summary>The critical maximum where somebody measured this species, K; else null.</summary>
     /// <param name="species">The species.</param>
-    public static Figure? Lethal(AnimalEntry species) =>
-        species.CriticalMaximum is { } critical
-        && critical.Origin.Provenance is Provenance.Entered or Provenance.Measured or Provenance.Read
-            ? critical
-            : null;
+    public static Figure? Lethal(AnimalEntry species) => Measured(species.CriticalMaximum);
 
     /// <summary>One sentence on what the limit rests on.</summary>
     /// <param name="species">The species.</param>
     public static string Kind(AnimalEntry species)
     {
         var limit = Stress(species);
-        if (Chosen(species) is { } chosen && limit.Si <= chosen.Si)
+        var chosen = Chosen(species);
+        if (chosen is not null && limit.Si <= chosen.Si)
         {
             return Said($"{limit.Value:0.#} °C is the temperature it chooses ({Word(chosen)}).");
         }
 
-        if (species.WarmestDay is { } top && limit.Si <= top.Si)
+        var top = species.WarmestDay;
+        if (top is not null && limit.Si <= top.Si)
         {
             return Said($"{limit.Value:0.#} °C is the top of its day band ({Word(top)}).");
         }
 
-        return species.CriticalMaximum is { } critical && limit.Si < Alarm.Si
+        var critical = species.CriticalMaximum;
+        return critical is not null && limit.Si < Alarm.Si
             ? Said($"{limit.Value:0.#} °C is {Margin.Value:0.#} K under its critical maximum, ")
                 + Said($"{critical.Value:0.#} °C")
                 + $" ({Word(critical)}); the margin is keeping practice, from memory."
@@ -107,6 +108,7 @@ public static class HeatLimits
             Provenance.Read when figure.Origin.Source != "keeper-practice" => "measured",
             Provenance.Recalled when figure.Origin.Source == "own-working-value" =>
                 "a working value, not measured",
+            Provenance.CommonPractice => "keeping practice",
             _ => "keeping practice, from memory",
         };
 

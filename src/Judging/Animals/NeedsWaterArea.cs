@@ -16,7 +16,7 @@ internal static class NeedsWaterArea
     public static readonly Rule Rule = new(
         "needs-water-area",
         Protects.Animal,
-        "the species needs a share of the floor under water, and the box has less or says nothing",
+        "the species is kept with a share of the floor under water, and the box has less or says nothing",
         Judge
     )
     {
@@ -38,13 +38,15 @@ internal static class NeedsWaterArea
     {
         foreach (var species in StockedSpecies.Of(n.Design))
         {
-            if (species.Species.WaterShare is not { } needs)
+            var needs = species.Species.WaterShare;
+            if (needs is null)
             {
                 continue;
             }
 
+            var area = WaterBasins.Area(n.Design, n.Box);
             var has =
-                WaterBasins.Area(n.Design, n.Box) is { } area && n.Box.OpenFloor.Si > 0
+                area is not null && n.Box.OpenFloor.Si > 0
                     ? (area / n.Box.OpenFloor).As("open water", Unit.Percent)
                     : Figure.Choice("open water", 0, Unit.Percent, "the design names none");
             if (has.Si >= needs.Si - 1e-9)
@@ -56,8 +58,8 @@ internal static class NeedsWaterArea
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{species.Species.Name} needs {needs.Value:0.#} % of the floor as open water; the "
-                        + $"box has {has.Value:0.#} %."
+                    $"{species.Species.Name} is kept with {needs.Value:0.#} % of the floor as open water; "
+                        + $"the box has {has.Value:0.#} %."
                 ),
                 (has, needs),
                 string.Create(

@@ -39,7 +39,7 @@ internal static class NoCover
             Severity.Caution,
             "The animals have nothing to hide in: no plants, no wood or stone, no leaf litter.",
             (null, null),
-            "Add 2 to 5 cm of leaf litter, cork or plants.",
+            $"Add {Practice.Leaves} of leaf litter, cork or plants.",
             species[0].Where,
             Citation.Habit("animals need cover from the first day")
         );

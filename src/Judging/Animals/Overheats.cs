@@ -52,9 +52,12 @@ public static class Overheats
             var day = days.MaxBy(d => d.HoursAbove(limit).Si);
             var minutes = day?.HoursAbove(limit);
             var box = Seasons.Worst(n, d => d.HoursAbove(limit.Si - Constants.ZeroCelsiusKelvin));
-            if (box is { } found && Unit.Hour.ToSiValue(found.Value) > Math.Max(minutes?.Si ?? 0, Longest.Si))
+            if (
+                box is not null
+                && Unit.Hour.ToSiValue(box.Value.Value) > Math.Max(minutes?.Si ?? 0, Longest.Si)
+            )
             {
-                yield return InBox(n, species, limit, found.Season, found.Value);
+                yield return InBox(n, species, limit, box.Value.Season, box.Value.Value);
             }
             else if (day is not null && minutes is not null && minutes.Si > Longest.Si + 1e-6)
             {
@@ -96,14 +99,17 @@ public static class Overheats
         );
 
     /// <summary>Said only where a measured limit is reached.</summary>
-    private static string Lethal(StockedSpecies species, double kelvin) =>
-        HeatLimits.Lethal(species.Species) is { } most && kelvin >= most.Si
-            ? string.Create(
+    private static string Lethal(StockedSpecies species, double kelvin)
+    {
+        var most = HeatLimits.Lethal(species.Species);
+        return most is null || kelvin < most.Si
+            ? ""
+            : string.Create(
                 CultureInfo.InvariantCulture,
                 $" Its measured critical maximum of {most.Value:0.#} °C is reached, at "
-                    + $"which animals in trials could not right themselves any more: it would die."
-            )
-            : "";
+                    + $"which animals in short trials no longer controlled their movements: it may die."
+            );
+    }
 
     private static Finding Found(
         CheckedDesign design,

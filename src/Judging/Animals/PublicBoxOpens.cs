@@ -36,7 +36,7 @@ internal static class PublicBoxOpens
         {
             yield return Rule.Found(
                 Severity.Caution,
-                "The box is on public show and can be opened: animals get out, are taken or handled.",
+                "The box is on public show and can be opened: animals can get out, be taken or handled.",
                 (null, null),
                 "Lock or screw shut lid, doors and service openings, and keep the key with the keeper.",
                 "box.locked",

@@ -31,11 +31,12 @@ internal static class QuarantineShort
         foreach (var animal in Residents.Present(n))
         {
             var name = animal.Species.Name;
-            if (animal.Entry.Quarantined is not { } typed)
+            var typed = animal.Entry.Quarantined;
+            if (typed is null)
             {
                 yield return Rule.Found(
                     Severity.Note,
-                    $"Nothing says how long {name} have been in quarantine.",
+                    $"No quarantine time is entered for {name}.",
                     (null, null),
                     $"Write quarantined: {Usual.Value:0} d, or as long as it was; a new arrival starts the "
                         + "clock again.",
@@ -48,7 +49,7 @@ internal static class QuarantineShort
             var time = n.Design.Figure(
                 $"{animal.Path}.quarantined",
                 $"quarantine of {name}",
-                typed,
+                typed.Value,
                 Unit.Day
             );
             if (time.Si >= Usual.Si - 1)

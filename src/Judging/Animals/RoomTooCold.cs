@@ -32,14 +32,16 @@ internal static class RoomTooCold
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        if (RoomHours.CoolestOf(n.Design) is not { } day)
+        var day = RoomHours.CoolestOf(n.Design);
+        if (day is null)
         {
             yield break;
         }
 
         foreach (var species in StockedSpecies.Of(n.Design))
         {
-            if (Limit(species) is not { } limit || day.Coolest.Si >= limit.Si - 1e-9)
+            var limit = Limit(species);
+            if (limit is null || day.Coolest.Si >= limit.Si - 1e-9)
             {
                 continue;
             }
@@ -64,11 +66,14 @@ internal static class RoomTooCold
     }
 
     /// <summary>Coldest that the species should have.</summary>
-    internal static Figure? Limit(StockedSpecies species) =>
-        species.Species.AvoidBelow
-        ?? (
-            species.Species.CoolestNight is { } night
-                ? (night - Margin).As($"coolest night of {species.Species.Name}", Unit.Celsius)
-                : null
-        );
+    internal static Figure? Limit(StockedSpecies species)
+    {
+        var night = species.Species.CoolestNight;
+        return species.Species.AvoidBelow
+            ?? (
+                night is null
+                    ? null
+                    : (night - Margin).As($"coolest night of {species.Species.Name}", Unit.Celsius)
+            );
+    }
 }

@@ -22,7 +22,8 @@ internal static class RoomTooHot
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        if (RoomHours.WarmestOf(n.Design) is not { } day)
+        var day = RoomHours.WarmestOf(n.Design);
+        if (day is null)
         {
             yield break;
         }

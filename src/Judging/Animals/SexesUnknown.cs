@@ -38,7 +38,7 @@ internal static class SexesUnknown
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{species.Species.Name} is kept as {group}, and the sexes of "
-                        + $"{species.Asked.Value:0} are not all entered: two of the wrong sex fight."
+                        + $"{species.Asked.Value:0} are not all entered: two of the wrong sex may fight."
                 ),
                 (species.Asked, null),
                 "Write males: and females:. Animals too young to tell are watched daily and parted when one "

@@ -15,7 +15,7 @@ internal static class SoilTooShallow
     public static readonly Rule Rule = new(
         "soil-too-shallow-to-burrow",
         Protects.Animal,
-        "the thinnest soil is less than the share of its body length a burrowing species needs",
+        "the thinnest soil is less than the share of its body length a burrowing species is given",
         Judge
     )
     {
@@ -48,7 +48,8 @@ internal static class SoilTooShallow
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{species.Species.Name} burrows and needs {needs.Value:0.#} cm of soil; the thinnest is "
+                    $"{species.Species.Name} burrows and is given {needs.Value:0.#} cm of soil; the "
+                        + $"thinnest is "
                         + $"{has.Value:0.#} cm."
                 ),
                 (has, needs),

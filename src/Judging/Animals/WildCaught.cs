@@ -20,10 +20,9 @@ internal static class WildCaught
         Needs = Stage.Shape,
     };
 
-    private static readonly Citation Cautions = new(
+    private static readonly Citation Cautions = Citation.Recalled(
         "keeper-practice",
-        "recalled: wild-caught animals hold toxins and parasites and need papers; 90 d of quarantine",
-        Provenance.Recalled
+        "wild-caught animals can hold toxins and parasites and need papers"
     );
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
@@ -35,8 +34,9 @@ internal static class WildCaught
                 $"{animal.Species.Name} come from the wild: they may hold toxins and parasites, and taking "
                     + "them may have been unlawful.",
                 (null, null),
-                "Take captive-bred animals; else gloves, 90 days of quarantine, and papers from the country "
-                    + "of origin.",
+                $"Take captive-bred animals; else gloves, {Practice.WildApart} of quarantine, and papers "
+                    + $"from "
+                    + "the country of origin.",
                 $"{animal.Path}.origin",
                 Cautions
             );

@@ -5,7 +5,7 @@ using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Box;
 
-/// <summary>Foam that keeps expanding behind trapped wood bursts panes.</summary>
+/// <summary>Foam that keeps expanding behind trapped wood has burst panes.</summary>
 internal static class FoamEnclosed
 {
     public static readonly Rule Rule = new(
@@ -21,7 +21,7 @@ internal static class FoamEnclosed
     private static readonly Citation Thread = new(
         "foam-forum",
         "thread on a tank burst the day after foam was poured behind trapped wood",
-        Provenance.Read
+        Provenance.CommonPractice
     );
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)

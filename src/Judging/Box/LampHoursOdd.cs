@@ -38,8 +38,6 @@ internal static class LampHoursOdd
         Fix = (finding, design) => TwelveHours(finding, design.Document),
     };
 
-    private static readonly TimeSpan Usual = TimeSpan.FromHours(12);
-
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         for (var i = 0; i < n.Design.Design.Lamps.Count; i++)
@@ -68,12 +66,12 @@ internal static class LampHoursOdd
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Lamp {i + 1} is on for {hours.Value:0.##} hours a day; {Shortest.Value:0} to "
-                        + $"{Longest.Value:0} are usual: less starves the plants, more feeds algae."
+                        + $"{Longest.Value:0} are usual: less may starve the plants, more feed algae."
                 ),
                 (hours, limit),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Switch it off at {on.Add(Usual):HH:mm} for 12 hours."
+                    $"Switch it off at {on.AddHours(UsualHours):HH:mm} for {UsualHours:0} hours."
                 ),
                 $"lamps[{i}].off"
             );

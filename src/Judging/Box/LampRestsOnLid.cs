@@ -8,7 +8,7 @@ using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Box;
 
-/// <summary>A lamp lying on glass heats one spot of it; annealed glass cracks.</summary>
+/// <summary>A lamp lying on glass heats one spot of it; annealed glass can crack.</summary>
 internal static class LampRestsOnLid
 {
     private static readonly Figure LeastDistance = Figure.Choice(
@@ -17,6 +17,8 @@ internal static class LampRestsOnLid
         Unit.Centimeter,
         "air must pass under the lamp; the trade hangs lamps 10 to 30 cm higher"
     );
+
+    private const double Raised = 0.03;
 
     public static readonly Rule Rule = new(
         "lamp-rests-on-lid",
@@ -31,8 +33,8 @@ internal static class LampRestsOnLid
         Fix = (finding, design) =>
             FixEdit.Index(finding) is { } i
                 ? DesignFix.From(
-                    "the lamp 3 cm over the lid",
-                    FixEdit.Length(design.Document, FormattableString.Invariant($"lamps[{i}].above"), 0.03)
+                    FormattableString.Invariant($"the lamp {Raised * 100:0.#} cm over the lid"),
+                    FixEdit.Length(design.Document, FormattableString.Invariant($"lamps[{i}].above"), Raised)
                 )
                 : null,
     };

@@ -31,8 +31,13 @@ internal static class LidFit
     {
         Needs = Stage.Shape,
         Fix = (_, design) =>
-            DesignFix.From("2 mm of play round the lid", DesignEdits.Set(design.Document, "lid.gap", "2 mm")),
+            DesignFix.From(
+                $"{Clearance} of play round the lid",
+                DesignEdits.Set(design.Document, "lid.gap", Clearance)
+            ),
     };
+
+    private static string Clearance => FormattableString.Invariant($"{CutList.LidClearance.Value:0.#} mm");
 
     private static readonly Figure ShopTolerance = Figure.Given(
         "cutting tolerance of an ordinary shop",
@@ -76,7 +81,7 @@ internal static class LidFit
                         + $"about half its thickness."
                 ),
                 (play, LeastPlay),
-                "Give 2 mm on each side, or let the lid lie on the rim (overlap).",
+                $"Give {Clearance} on each side, or let the lid lie on the rim (overlap).",
                 "lid.gap"
             );
         }

@@ -22,13 +22,15 @@ internal static class LidTooOpen
         "lid-too-open",
         Protects.Animal,
         FormattableString.Invariant(
-            $"over {LargestShare.Value:0} % of a mesh lid is open while the animals need "
-        ) + FormattableString.Invariant($"{100 * WetAir:0} % humidity or more"),
+            $"over {LargestShare.Value:0} % of a mesh lid is open while the animals are "
+        ) + FormattableString.Invariant($"kept at {100 * WetAir:0} % humidity or more"),
         Judge
     )
     {
         Needs = Stage.Shape,
     };
+
+    private static readonly PracticeNumber HeatedRoom = new(80, 90, "%", LargestShare.Origin);
 
     private const double WetAir = 0.7;
 
@@ -56,12 +58,12 @@ internal static class LidTooOpen
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{open.Value:0.#} % of the mesh lid is open; {wettest.Name} needs "
+                    $"{open.Value:0.#} % of the mesh lid is open; {wettest.Name} is kept at "
                         + $"{wettest.LeastHumidity!.Value:0} % humidity or more, and the box "
-                        + $"will dry."
+                        + $"may dry."
                 ),
                 (open, LargestShare),
-                "Cover 80 to 90 % of the mesh in a heated room, and at least half of it.",
+                $"Cover {HeatedRoom} of the mesh in a heated room, and at least half of it.",
                 "lid.share"
             );
         }

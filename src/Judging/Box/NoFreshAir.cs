@@ -71,7 +71,7 @@ internal static class NoFreshAir
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The misting system wets a box whose air is replaced only {changes.Value:0.##} "
-                        + $"times an hour: the water cannot leave, and the soil turns sour."
+                        + $"times an hour: little water can leave, and the soil may turn sour."
                 ),
                 (changes, LeastUnderMisting),
                 "Open or add a vent, or mist far less, and watch the level.",

@@ -53,7 +53,7 @@ internal static class PlasticLidSags
                     CultureInfo.InvariantCulture,
                     $"The {n.Design.Entry("lid.material").Name} of the lid spans {span.Value:0.#} "
                         + $"cm; plastic "
-                        + $"over {LongestSpan.Value:0} cm sags and bows in a humid box, and the edges open."
+                        + $"over {LongestSpan.Value:0} cm can sag and bow in a humid box, and the edges open."
                 ),
                 (span, LongestSpan),
                 "Set a bar under its middle (braced), or take glass.",

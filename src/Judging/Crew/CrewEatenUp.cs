@@ -1,6 +1,7 @@
 using System.Globalization;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
+using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Life;
 using Litterfall.Judging.Rules;
 
@@ -12,13 +13,16 @@ internal static class CrewEatenUp
     public static readonly Rule Rule = new(
         "crew-eaten-up",
         Protects.Build,
-        "within five years, leaves topped up, the animals eat the springtails down to less than 200 for "
-            + "each square meter",
+        "within five years, leaves topped up, the animals eat the springtails down to less than "
+            + FormattableString.Invariant($"{Least():0} for each square meter"),
         Judge
     )
     {
         Needs = Stage.Life,
     };
+
+    private static double Least() =>
+        ModelCoefficients.Cited.First(c => c.Key == "life.leastSpringtails").Number;
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {

@@ -46,8 +46,7 @@ internal static class CrewTooWarm
                         + $"{Verb(crew.Species, isStopped)} {limit.Value:0.#} °C."
                 ),
                 (day.Warmest, limit),
-                "Cool the room, or take a crew animal of warmer places (the tropical springtail breeds up to "
-                    + "about 30 °C).",
+                "Cool the room, or take a crew animal of warmer places.",
                 crew.Path
             );
         }

@@ -53,8 +53,7 @@ internal static class DroppingsStay
                 CultureInfo.InvariantCulture,
                 $"The animals drop {life.Masses.Droppings.Value:0.#} mg a day, dry; a year on the isopods "
                     + $"could eat "
-                    + $"{life.Masses.DroppingsEatable.Value:0.#} mg of it. Mold and microbes take the rest, "
-                    + $"within weeks."
+                    + $"{life.Masses.DroppingsEatable.Value:0.#} mg of it. Mold and microbes take the rest."
             ),
             (life.Masses.DroppingsEatable, life.Masses.Droppings),
             string.Create(

@@ -14,12 +14,16 @@ internal static class LitterRunsLow
     public static readonly Rule Rule = new(
         "litter-runs-low",
         Protects.Build,
-        "within five years the leaf litter rots down to less than 2 cm, or it is laid no deeper",
+        FormattableString.Invariant(
+            $"within five years the leaf litter rots to less than {Cited():0.##} cm, or is laid no deeper"
+        ),
         Judge
     )
     {
         Needs = Stage.Life,
     };
+
+    private static double Cited() => ModelCoefficients.Cited.First(c => c.Key == "life.cover").Number;
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -71,7 +75,9 @@ internal static class LitterRunsLow
                         + $"and cover less from the first weeks on."
                 ),
                 (litter.Depth, cover),
-                "Lay 3 to 5 cm, and top up when you see the soil.",
+                FormattableString.Invariant(
+                    $"Lay it deeper, up to {Practice.Leaves.Most:0.#} cm, and top up when you see the soil."
+                ),
                 "floor.litter"
             );
     }

@@ -58,8 +58,8 @@ internal static class NibblingIsopods
                 Severity.Note,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{crew.Species.Name} grows to {length.Value:0.#} mm; isopods of that size nibble "
-                        + $"eggs, moss and molting animals when they lack protein."
+                    $"{crew.Species.Name} grows to {length.Value:0.#} mm; isopods of that size are said to "
+                        + $"nibble eggs, moss and molting animals when they lack protein."
                 ),
                 (length, Small),
                 "Take dwarf isopods, or feed the crew some protein and lift eggs out.",

@@ -45,8 +45,8 @@ internal static class NitrogenLoad
                 CultureInfo.InvariantCulture,
                 $"Food brings in {Gram.FromSi(life.Masses.Nitrogen.Si):0.0} g of nitrogen for each square "
                     + $"meter a "
-                    + $"year; a planted "
-                    + $"floor takes about {Gram.FromSi(Most.Si):0}."
+                    + $"year; litter of "
+                    + $"tropical forest brings about {Gram.FromSi(Most.Si):0} (from memory)."
             ),
             (life.Masses.Nitrogen, Most),
             "Keep fewer animals, plant more, and draw the water off before its mark, with gloves on.",

@@ -26,6 +26,12 @@ internal static class NoCrew
         Fix = (_, design) => Seeded(design),
     };
 
+    private static readonly PracticeNumber Springtails = PracticeNumber.One(
+        2000,
+        "for each square meter of floor",
+        Citation.Habit("2000 springtails for each square meter of floor")
+    );
+
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         var hasAnimals = !StockedSpecies.Of(n.Design).IsEmpty;
@@ -38,17 +44,18 @@ internal static class NoCrew
         yield return Rule.Found(
             Severity.Caution,
             hasAnimals
-                ? "The box has animals and no clean-up crew: waste molds."
-                : "The floor has soil and leaf litter and no clean-up crew: leaves mold instead of being "
+                ? "The box has animals and no clean-up crew: droppings may mold."
+                : "The floor has soil and leaf litter and no clean-up crew: leaves may mold instead of being "
                     + "eaten.",
             (null, null),
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"Seed about {n.Box.GrossFloor.Si * 2000:0} springtails, and isopods if they suit the "
+                $"Seed about {n.Box.GrossFloor.Si * Springtails.Least:0} springtails, and isopods if they "
+                    + $"suit the "
                     + $"animals."
             ),
             "crew",
-            Citation.Habit("2000 springtails for each square meter of floor")
+            Springtails.Origin
         );
     }
 

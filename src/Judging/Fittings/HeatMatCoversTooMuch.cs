@@ -10,22 +10,26 @@ namespace Litterfall.Judging.Fittings;
 /// <summary>Animals need a cool part of the floor to go to.</summary>
 internal static class HeatMatCoversTooMuch
 {
+    private static readonly Figure Most = Figure.Given(
+        "largest heated share of the floor",
+        0.5,
+        Unit.Percent,
+        new Citation(
+            "floor-heating-article",
+            "laid under half of the floor at most",
+            Provenance.CommonPractice
+        )
+    );
+
     public static readonly Rule Rule = new(
         "heat-mat-covers-too-much",
         Protects.Animal,
-        "the heat mat lies under more than half of the floor",
+        FormattableString.Invariant($"the heat mat lies under more than {Most.Value:0} % of the floor"),
         Judge
     )
     {
         Needs = Stage.Shape,
     };
-
-    private static readonly Figure Most = Figure.Given(
-        "largest heated share of the floor",
-        0.5,
-        Unit.Percent,
-        new Citation("floor-heating-article", "laid under half of the floor at most", Provenance.Read)
-    );
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -39,10 +43,10 @@ internal static class HeatMatCoversTooMuch
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"The heat mat lies under {cover.Value:0} % of the floor; over "
-                            + $"{Most.Value:0} % no cool part is left."
+                            + $"{Most.Value:0} % little of it stays cool."
                     ),
                     (cover, Most),
-                    "Lay it under half of the floor or less.",
+                    FormattableString.Invariant($"Lay it under {Most.Value:0} % of the floor or less."),
                     "heating.cover"
                 );
             }

@@ -28,7 +28,7 @@ internal static class HeatMatTooStrong
         new Citation(
             "floor-heating-article",
             "about 100 W per m2 of the whole floor, such as 27 W for 60 x 45 cm, under half of it at most",
-            Provenance.Read
+            Provenance.CommonPractice
         )
     );
 
@@ -36,8 +36,8 @@ internal static class HeatMatTooStrong
         "heat-mat-too-strong",
         Protects.Animal,
         FormattableString.Invariant(
-            $"the heat mat gives over {OnMat.Value:0} W per m2 of its own area, or over {OnFloor.Value:0} W "
-        ) + "per m2 of the whole floor",
+            $"the heat mat gives over {OnMat.Value:0} W/m² of its own area, or over {OnFloor.Value:0} W "
+        ) + "for each m² of the whole floor",
         Judge
     )
     {
@@ -70,7 +70,7 @@ internal static class HeatMatTooStrong
                 n.WithAnimals(Severity.Caution, Severity.Note),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"The heat mat gives {measured.Value:0} W per m2 of {what}; the trade stays below "
+                    $"The heat mat gives {measured.Value:0} W/m² of {what}; advice is to stay below "
                         + $"{limit.Value:0}."
                 ),
                 (measured, limit),

@@ -5,7 +5,7 @@ using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Fittings;
 
-/// <summary>Frogs die of heat before they die of cold.</summary>
+/// <summary>Heating that nothing switches off on a warm day.</summary>
 internal static class HeatWithoutThermostat
 {
     public static readonly Rule Rule = new(
@@ -30,8 +30,8 @@ internal static class HeatWithoutThermostat
         {
             yield return Rule.Found(
                 n.WithAnimals(Severity.Caution, Severity.Note),
-                "No thermostat switches the heating: on a warm day it goes on heating, and frogs die "
-                    + "of heat first.",
+                "No thermostat switches the heating: on a warm day it goes on heating, and heat "
+                    + "harms frogs sooner than cold (from memory).",
                 (null, null),
                 "Set a thermostat with its sensor in the soil above the mat, and write thermostat: true.",
                 "heating.thermostat",

@@ -9,6 +9,14 @@ namespace Litterfall.Judging.Fittings;
 /// <summary>A misting system fills the reservoir unseen.</summary>
 internal static class NoLevelCheck
 {
+    private static readonly PracticeNumber Weekly = PracticeNumber.One(
+        7,
+        "d",
+        Citation.Habit(
+            "under a misting system the level is read by a dip tube; drains are due every 2 to 6 weeks"
+        )
+    );
+
     public static readonly Rule Rule = new(
         "no-level-check",
         Protects.Build,
@@ -20,13 +28,9 @@ internal static class NoLevelCheck
         Fix = (_, design) =>
             DesignFix.From(
                 "read the level every week",
-                DesignEdits.Set(design.Document, "habits.levelCheck", "7 d")
+                DesignEdits.Set(design.Document, "habits.levelCheck", Weekly.ToString())
             ),
     };
-
-    private static readonly Citation Habit = Citation.Habit(
-        "under a misting system the level is read by a dip tube; drains are due every 2 to 6 weeks"
-    );
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -36,9 +40,9 @@ internal static class NoLevelCheck
                 Severity.Note,
                 "A misting system runs, and nothing says how often somebody looks at the water level.",
                 (null, null),
-                "Enter how often the level is read, such as habits: { levelCheck: 7 d }.",
+                $"Enter how often the level is read, such as habits: {{ levelCheck: {Weekly} }}.",
                 "habits.levelCheck",
-                Habit
+                Weekly.Origin
             );
         }
     }

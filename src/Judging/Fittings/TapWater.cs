@@ -37,10 +37,12 @@ internal static class TapWater
         {
             yield return Rule.Found(
                 n.WithAnimals(Severity.Caution, Severity.Note),
-                "Tap water may hold chlorine or chloramine, which harm amphibians, and minerals, "
+                "Tap water may hold chlorine or chloramine, which can harm amphibians, and minerals, "
                     + "which spot the glass and clog the nozzles.",
                 (null, null),
-                "Take reverse-osmosis, distilled or rain water; standing for a day drives out chlorine only.",
+                "Take reverse-osmosis, distilled or rain water; standing for a day or two drives out "
+                    + "chlorine "
+                    + "only.",
                 "habits.water",
                 Practice
             );

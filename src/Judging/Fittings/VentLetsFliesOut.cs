@@ -40,8 +40,8 @@ internal static class VentLetsFliesOut
             wide
                 ? string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{what} is open by {size.Value:0.##} mm: over {Gaps.Froglet.Value:0.#} mm froglets get "
-                        + $"out."
+                    $"{what} is open by {size.Value:0.##} mm: over {Gaps.Froglet.Value:0.#} mm froglets "
+                        + $"can get out."
                 )
                 : string.Create(
                     CultureInfo.InvariantCulture,
@@ -49,7 +49,9 @@ internal static class VentLetsFliesOut
                         + $"flies can get out."
                 ),
             (size, wide ? Gaps.Froglet : Gaps.Fly),
-            "Cover it with stainless gauze of 0.5 mm.",
+            FormattableString.Invariant(
+                $"Cover it with stainless gauze of {Gaps.Fly.Value:0.#} mm or finer."
+            ),
             path
         );
     }

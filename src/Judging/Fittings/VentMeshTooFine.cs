@@ -48,7 +48,9 @@ internal static class VentMeshTooFine
                             + $"{Finest.Value:0.#} mm it passes little air."
                     ),
                     (aperture, Finest),
-                    "Take gauze of 0.5 mm, or give the vent about three times the area.",
+                    FormattableString.Invariant(
+                        $"Take coarser gauze, up to {Gaps.Fly.Value:0.#} mm, or give the vent about three "
+                    ) + "times the area.",
                     $"vents[{i}].mesh"
                 );
             }

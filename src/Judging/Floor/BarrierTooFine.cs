@@ -8,7 +8,7 @@ using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Floor;
 
-/// <summary>A fine barrier clogs and holds the water above it.</summary>
+/// <summary>A fine barrier can clog and holds the water above it.</summary>
 internal static class BarrierTooFine
 {
     private static readonly Figure Finest = Figure.Given(
@@ -44,10 +44,10 @@ internal static class BarrierTooFine
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The barrier has openings of {opening.Value:0.##} mm; under {Finest.Value:0.#} "
-                        + $"mm it clogs, and under a misting system water then stands in the soil."
+                        + $"mm it can clog, and under a misting system water then stands in the soil."
                 ),
                 (opening, Finest),
-                "Take a screen of 1.0 to 1.5 mm, unless the mix is so fine that it needs the fabric.",
+                $"Take a screen of {Practice.Barrier}, unless the mix is so fine that it needs the fabric.",
                 "floor.barrier.material"
             );
         }

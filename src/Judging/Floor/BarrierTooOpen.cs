@@ -13,9 +13,9 @@ internal static class BarrierTooOpen
 {
     private static readonly Figure Widest = Figure.Given(
         "widest opening of a barrier",
-        0.0015,
+        Unit.Millimeter.ToSiValue(Practice.Barrier.Most),
         Unit.Millimeter,
-        Citation.Habit("barriers have openings of 1.0 to 1.5 mm")
+        Practice.Barrier.Origin
     );
 
     public static readonly Rule Rule = new(
@@ -41,10 +41,10 @@ internal static class BarrierTooOpen
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The barrier has openings of {opening.Value:0.##} mm; through more than "
-                        + $"{Widest.Value:0.#} mm the soil washes into the drainage layer."
+                        + $"{Widest.Value:0.#} mm soil can wash into the drainage layer."
                 ),
                 (opening, Widest),
-                "Take a screen of 1.0 to 1.5 mm, or lay a finer one on it.",
+                $"Take a screen of {Practice.Barrier}, or lay a finer one on it.",
                 "floor.barrier.material"
             );
         }

@@ -9,7 +9,7 @@ using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Floor;
 
-/// <summary>A piece of mesh on hand that leaves a gap at an edge: frogs have died under barriers.</summary>
+/// <summary>A piece of mesh on hand that leaves a gap at an edge, which traps frogs.</summary>
 internal static class BarrierTooSmall
 {
     private static readonly Figure LargestGap = Figure.Given(
@@ -26,7 +26,7 @@ internal static class BarrierTooSmall
         Protects.Animal,
         FormattableString.Invariant(
             $"a piece of mesh on hand leaves more than {LargestGap.Value:0.##} mm at an edge (common "
-        ) + "practice; frogs have died under barriers)",
+        ) + "practice; keepers report frogs trapped under barriers)",
         Judge
     )
     {
@@ -75,7 +75,7 @@ internal static class BarrierTooSmall
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The piece on hand is {gap.Value:0.#} mm short in {name}: a gap over "
-                        + $"{LargestGap.Value:0.##} mm lets froglets and crew under the barrier."
+                        + $"{LargestGap.Value:0.##} mm can let froglets and crew under the barrier."
                 ),
                 (gap, LargestGap),
                 string.Create(

@@ -15,7 +15,9 @@ internal static class DrainAboveBarrier
     public static readonly Rule Rule = new(
         "drain-above-barrier",
         Protects.Build,
-        "the outlet stands higher than 1 cm below the barrier",
+        FormattableString.Invariant(
+            $"the outlet stands higher than {DrainMark.BelowBarrier.Value:0.#} cm below the barrier"
+        ),
         Judge
     )
     {

@@ -25,6 +25,8 @@ internal static class DrainageTooThin
         Citation.Habit("4 to 5 cm of drainage under automatic misting")
     );
 
+    private const double Usual = 0.05;
+
     public static readonly Rule Rule = new(
         "drainage-too-thin",
         Protects.Build,
@@ -39,8 +41,8 @@ internal static class DrainageTooThin
             design.Document.Design.Floor.Drainage?.Depth is null
                 ? null
                 : DesignFix.From(
-                    "5 cm of drainage",
-                    FixEdit.Length(design.Document, "floor.drainage.depth", 0.05)
+                    FormattableString.Invariant($"{Usual * 100:0.#} cm of drainage"),
+                    FixEdit.Length(design.Document, "floor.drainage.depth", Usual)
                 ),
     };
 

@@ -6,7 +6,7 @@ using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Floor;
 
-/// <summary>Metal corrodes under wet soil, and its ions harm amphibians.</summary>
+/// <summary>Metal corrodes under wet soil, and its ions can harm amphibians.</summary>
 internal static class MetalUnderSoil
 {
     public static readonly Rule Rule = new(
@@ -29,7 +29,7 @@ internal static class MetalUnderSoil
             yield return Rule.Found(
                 n.WithAnimals(Severity.Stop, Severity.Caution),
                 $"The barrier is {mesh.Name}: metal corrodes under wet soil, and what dissolves "
-                    + $"harms amphibians.",
+                    + $"can harm amphibians.",
                 (null, null),
                 "Take a glass-fiber or plastic screen as the barrier.",
                 "floor.barrier.material",

@@ -28,21 +28,17 @@ internal static class NoBarrier
             ),
     };
 
-    private static readonly Citation Habit = Citation.Habit(
-        "a mesh of 1.0 to 1.5 mm keeps the soil out of the drainage layer"
-    );
-
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         if (n.Design.Design.Floor is { Drainage: not null, Soil: not null, Barrier: null })
         {
             yield return Rule.Found(
                 Severity.Caution,
-                "Soil lies on the drainage layer without a barrier mesh and washes into it.",
+                "Soil lies on the drainage layer without a barrier mesh and can wash into it.",
                 (null, null),
-                "Enter a barrier of non-metal mesh, 1.0 to 1.5 mm, with an upturn.",
+                $"Enter a barrier of non-metal mesh, {Practice.Barrier}, with an upturn.",
                 "floor.barrier",
-                Habit
+                Practice.Barrier.Origin
             );
         }
     }

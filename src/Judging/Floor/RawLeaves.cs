@@ -20,8 +20,6 @@ internal static class RawLeaves
         Needs = Stage.Shape,
     };
 
-    private static readonly Citation Habit = Citation.Habit("leaves are boiled or baked before use");
-
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         if (
@@ -39,9 +37,9 @@ internal static class RawLeaves
                 ? $"How the {entry.Name} were cleaned is not entered; the build sheet gives the step."
                 : $"The {entry.Name} go in without being boiled or baked, and may bring pests and disease.",
             (null, null),
-            entry.Preparation?.Text ?? "Boil 10 minutes or bake 45 minutes at 93 C, then write prepared.",
+            entry.Preparation?.Text ?? $"{Practice.CleanLeaves}, then write prepared.",
             "floor.litter.prepared",
-            entry.Preparation?.Origin ?? Habit
+            entry.Preparation?.Origin ?? Practice.BoiledLeaves.Origin
         );
     }
 }

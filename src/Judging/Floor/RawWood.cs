@@ -21,8 +21,6 @@ internal static class RawWood
         Needs = Stage.Shape,
     };
 
-    private static readonly Citation Habit = Citation.Habit("wood is boiled, baked or steamed before use");
-
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         // Stones carry "base" as their seat; everything else is wood or cork.
@@ -66,9 +64,9 @@ internal static class RawWood
                 $"{Materials.Listed([.. pieces.Select(i => HardscapeSize.Name(n.Design, i))])} {what}."
             ),
             (null, null),
-            entry.Preparation?.Text ?? "Boil 30 to 60 minutes, bake or steam, then write prepared.",
+            entry.Preparation?.Text ?? $"Boil {Practice.BoiledWood}, bake or steam, then write prepared.",
             $"{path}.prepared",
-            entry.Preparation?.Origin ?? Habit
+            entry.Preparation?.Origin ?? Practice.BoiledWood.Origin
         );
     }
 }

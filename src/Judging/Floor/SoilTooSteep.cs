@@ -10,22 +10,24 @@ namespace Litterfall.Judging.Floor;
 /// <summary>A steep slope slides to the front as it is misted.</summary>
 internal static class SoilTooSteep
 {
-    public static readonly Rule Rule = new(
-        "soil-too-steep",
-        Protects.Build,
-        "the soil rises by more than 25 degrees from front to back without a retainer",
-        Judge
-    )
-    {
-        Needs = Stage.Shape,
-    };
-
     private static readonly Figure Steepest = Figure.Given(
         "steepest slope without a retainer",
         25 * Math.PI / 180,
         Unit.Degree,
         Citation.Habit("steeper than about 25 to 30 degrees needs a retainer")
     );
+
+    public static readonly Rule Rule = new(
+        "soil-too-steep",
+        Protects.Build,
+        FormattableString.Invariant(
+            $"the soil rises by more than {Steepest.Value:0} degrees from front to back "
+        ) + "without a retainer",
+        Judge
+    )
+    {
+        Needs = Stage.Shape,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -48,7 +50,7 @@ internal static class SoilTooSteep
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"The soil rises by {angle.Value:0} degrees from front to back; over {Steepest.Value:0} it "
-                    + $"slides without a retainer."
+                    + $"can slide without a retainer."
             ),
             (angle, Steepest),
             string.Create(

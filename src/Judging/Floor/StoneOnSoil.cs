@@ -14,10 +14,17 @@ namespace Litterfall.Judging.Floor;
 /// <summary>Frogs and crew dig under a stone, and it settles on them.</summary>
 internal static class StoneOnSoil
 {
+    private static readonly Figure Heaviest = Figure.Choice(
+        "heaviest stone on soil",
+        1,
+        Unit.Kilogram,
+        "a stone that settles must not crush a frog; the trade stands heavy stone on the base"
+    );
+
     public static readonly Rule Rule = new(
         "stone-on-soil",
         Protects.Animal,
-        "a stone over 1 kg is not said to stand on the base",
+        FormattableString.Invariant($"a stone over {Heaviest.Value:0.#} kg is not said to stand on the base"),
         Judge
     )
     {
@@ -25,13 +32,6 @@ internal static class StoneOnSoil
         Fix = (finding, design) =>
             DesignFix.From("stand it on the base", DesignEdits.Set(design.Document, finding.Where, "base")),
     };
-
-    private static readonly Figure Heaviest = Figure.Choice(
-        "heaviest stone on soil",
-        1,
-        Unit.Kilogram,
-        "a stone that settles must not crush a frog; the trade stands heavy stone on the base"
-    );
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -53,9 +53,10 @@ internal static class StoneOnSoil
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"{Materials.Sentence(HardscapeSize.Name(n.Design, i))} weighs "
-                            + $"{mass.Value:0.#} kg and is not "
-                            + $"said to stand on "
-                            + $"the base: frogs and crew dig under it, and it settles on them."
+                            + $"{mass.Value:0.#} kg, and the "
+                            + $"design doesn't say it rests on the base: frogs and crew can dig under it, "
+                            + $"and "
+                            + $"it can settle on them."
                     ),
                     (mass, Heaviest),
                     "Stand it on the base, on a foam pad, before the layers go in (seat: base).",

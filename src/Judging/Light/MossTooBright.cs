@@ -46,9 +46,8 @@ internal static class MossTooBright
             (moss.Low ?? moss.Value).Si > Most.Si ? Severity.Caution : Severity.Note,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"The moss gets {moss.Value.Micromoles():0} µmol/m²/s on the mean; forest moss bleaches "
-                    + $"above "
-                    + $"{Most.Micromoles():0}."
+                $"The moss gets {moss.Value.Micromoles():0} µmol/m²/s on the mean; forest moss "
+                    + $"may bleach above {Most.Micromoles():0} (from memory)."
             ),
             (moss.Value, Most),
             string.Create(

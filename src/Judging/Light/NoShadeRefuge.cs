@@ -17,11 +17,16 @@ internal static class NoShadeRefuge
         FormattableString.Invariant(
             $"house rule: less than {100 * LightPolicy.RefugeShare:0} % of the ground is dark "
         )
-            + "(5 µmol/m²/s or less) or under wood, the shade has no 10 × 10 cm for each animal, some open "
-            + "place is farther than "
+            + FormattableString.Invariant($"({Cited("light.refugeLight"):0.#} µmol/m²/s or less) or under ")
+            + FormattableString.Invariant(
+                $"wood, the shade has no {Cited("light.refugePatch"):0} cm² for each "
+            )
+            + "animal, some open place is farther than "
             + FormattableString.Invariant($"{100 * LightPolicy.RefugeReach:0} cm from it, or its darkest ")
-            + FormattableString.Invariant($"place is more than 1/{1 / LightPolicy.RefugeDepth:0} of the ")
-            + "brightest; a caution where it is less than that share and the mean is above "
+            + FormattableString.Invariant(
+                $"place has more than {100 * LightPolicy.RefugeDepth:0.#} % of the "
+            )
+            + "light of the brightest; a caution where it is less than that share and the mean is above "
             + FormattableString.Invariant($"{LightPolicy.BrightFloor:0} µmol/m²/s"),
         Judge
     )
@@ -30,9 +35,11 @@ internal static class NoShadeRefuge
         Fix = (_, design) => FixEdit.CorkFlats(design.Document),
     };
 
+    private static double Cited(string key) => ModelCoefficients.Cited.First(c => c.Key == key).Number;
+
     private const string Reason =
         "house rule: no published limit of light for small rainforest frogs was found; they are active "
-        + "within 2.5 "
+        + "within two and a half "
         + "decades of illuminance and leave bright perches, so a gradient with refuges is planned";
 
     private static readonly Figure Least = Figure.Choice(

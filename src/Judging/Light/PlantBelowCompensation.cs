@@ -8,7 +8,7 @@ using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Light;
 
-/// <summary>A plant with so little light that it slowly dies.</summary>
+/// <summary>A plant with so little light that it may slowly die.</summary>
 internal static class PlantBelowCompensation
 {
     public static readonly Rule Rule = new(
@@ -47,7 +47,7 @@ internal static class PlantBelowCompensation
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{PlantWords.Light(light, plant)}. Below {plant.Survival.Value:0.0#} mol/m²/d plants "
-                        + $"of its kind lose leaves and may not last a year."
+                        + $"of its kind may lose leaves and not last a year."
                 ),
                 (plant.Daily.Value, plant.Survival),
                 PlantWords.Brighter(n, light, plant),

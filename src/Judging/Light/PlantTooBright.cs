@@ -38,7 +38,7 @@ internal static class PlantTooBright
             yield return Rule.Found(
                 plant.Verdict == LightVerdict.TooBright ? Severity.Caution : Severity.Note,
                 PlantWords.Light(light, plant)
-                    + ". Leaves bleach or burn."
+                    + ". Leaves may bleach or burn."
                     + ModelError.Words(plant.Verdict == LightVerdict.PerhapsBright),
                 (plant.Daily.Value, most),
                 string.Create(

@@ -11,7 +11,8 @@ internal static class PlantTooDark
     public static readonly Rule Rule = new(
         "plant-too-dark",
         Protects.Build,
-        "the light of a day at the leaves of a plant is below its good band: it lives, greener and longer",
+        "the light of a day at the leaves of a plant is below its good band: it should live, greener and "
+            + "longer",
         Judge
     )
     {

@@ -39,8 +39,8 @@ internal static class PlantWords
     /// <param name="plant">The plant.</param>
     public static string InTheDark(PlantLight plant) =>
         plant.Species.Habit?.Text.Contains("moss", StringComparison.Ordinal) == true
-            ? "It lives, with longer, thinner shoots and bare places."
-            : "It lives and grows slowly, with greener, longer leaves and little color.";
+            ? "It should live, with longer, thinner shoots and bare places."
+            : "It should live and grow slowly, with greener, longer leaves and little color.";
 
     /// <summary>
     /// What would bring a plant up to a daily sum: more lumens, a higher place, another plant.

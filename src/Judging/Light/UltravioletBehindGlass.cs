@@ -7,13 +7,13 @@ using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Light;
 
-/// <summary>Window glass stops UV-B; a tube for it over a glass lid does nothing but age.</summary>
+/// <summary>Window glass passes almost no UV-B.</summary>
 internal static class UltravioletBehindGlass
 {
     public static readonly Rule Rule = new(
         "uvb-behind-glass",
         Protects.Animal,
-        "a lamp for ultraviolet B is over a pane, where none of it comes through, or over mesh, where it "
+        "a lamp for ultraviolet B is over a pane, where hardly any comes through, or over mesh, where it "
             + "must be measured",
         Judge
     )
@@ -28,10 +28,14 @@ internal static class UltravioletBehindGlass
         Provenance.Read
     );
 
-    private static readonly Citation Zones = new(
-        "baines-2016",
-        "recalled: zone 1, shade dwellers, mean UV index 0 to 0.7, always with full shade",
-        Provenance.Recalled
+    private static readonly PracticeNumber Index = new(
+        0,
+        0.7,
+        "(from memory)",
+        Citation.Recalled(
+            "baines-2016",
+            "zone 1, shade dwellers, mean UV index 0 to 0.7, always with full shade"
+        )
     );
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
@@ -56,7 +60,7 @@ internal static class UltravioletBehindGlass
             {
                 yield return Rule.Found(
                     Severity.Caution,
-                    $"{lamp.Name} is over a pane: UV-B at the animals is 0 under glass.",
+                    $"{lamp.Name} is over a pane: glass passes almost no UV-B, and none is counted.",
                     (null, null),
                     "Give vitamin D3 with the food, as for most frogs, or set it over mesh and measure "
                         + "with a UV index "
@@ -71,16 +75,14 @@ internal static class UltravioletBehindGlass
                     Severity.Caution,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{lamp.Name} shines through mesh, which takes 30 to 50 % of its UV-B; an index is "
-                            + $"never "
+                        $"{lamp.Name} shines through mesh, which takes part of its UV-B; an index is never "
                             + $"computed from lumens."
                     ),
                     (null, null),
-                    "Measure at the highest perch with a UV index meter: forest-floor frogs want 0 to 0.7, "
-                        + "with full "
-                        + "shade always in reach. Do not look into the lamp.",
+                    $"Measure at the highest perch with a UV index meter: for shade dwellers {Index} are "
+                        + "advised, with full shade always in reach. Do not look into the lamp.",
                     lamp.Path,
-                    Zones
+                    Index.Origin
                 );
             }
         }

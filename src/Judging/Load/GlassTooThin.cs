@@ -36,10 +36,11 @@ internal static class GlassTooThin
                             + $"This is an estimate: ask a glazier."
                     ),
                     (pane.Stress, pane.Allowable),
-                    pane.Needed is { } needed
+                    pane.Needed is not null
                         ? string.Create(
                             CultureInfo.InvariantCulture,
-                            $"Take glass of at least {needed.Value + 0.2:0.#} mm, or hold the upper edge."
+                            $"Take glass of at least {pane.Needed.Value + 0.2:0.#} mm, or hold the upper "
+                                + $"edge."
                         )
                         : pane.Fix,
                     pane.Key

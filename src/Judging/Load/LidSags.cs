@@ -2,6 +2,7 @@ using System.Globalization;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Load;
@@ -12,8 +13,10 @@ internal static class LidSags
     public static readonly Rule Rule = new(
         "lid-sags",
         Protects.Build,
-        "the lid or its strip, as it is held, sags by more than span ÷ 65 or 50 mm (caution), or than span ÷ "
-            + "250, where it gapes (note)",
+        "the lid or its strip, as it is held, sags by more than "
+            + FormattableString.Invariant($"span ÷ {HeldPanes.StandardShare.Si:0} or ")
+            + FormattableString.Invariant($"{HeldPanes.StandardMost.Value:0} mm (caution), or than span ÷ ")
+            + FormattableString.Invariant($"{HeldPanes.GapShare.Si:0}, where it gapes (note)"),
         Judge
     )
     {
@@ -23,7 +26,7 @@ internal static class LidSags
     internal const string Rough = "It bends by more than half its thickness, so the real sag is less. ";
 
     /// <summary>True where a pane sags by more than shows.</summary>
-    public static bool Trips(PaneCheck pane) => pane.GapLimit is { } gap && pane.Sag.Si > gap.Si;
+    public static bool Trips(PaneCheck pane) => pane.GapLimit is not null && pane.Sag.Si > pane.GapLimit.Si;
 
     private static IEnumerable<Finding> Judge(DesignNumbers n) =>
         n

@@ -20,7 +20,8 @@ internal static class ShelfOverloaded
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        if (n.Shelf.Rated is { } rated && n.Shelf.Total.Si > rated.Si)
+        var rated = n.Shelf.Rated;
+        if (rated is not null && n.Shelf.Total.Si > rated.Si)
         {
             yield return Rule.Found(
                 Severity.Stop,

@@ -6,13 +6,14 @@ using Litterfall.Quantities.Hygiene;
 
 namespace Litterfall.Judging.People;
 
-/// <summary>A dip below the published dose leaves the disease alive.</summary>
+/// <summary>A dip below the published dose may leave the disease alive.</summary>
 internal static class DipTooWeak
 {
     public static readonly Rule Rule = new(
         "dip-too-weak",
         Protects.Animal,
-        "the plant dip is weaker than the dose that kills the frog chytrid in 30 s",
+        "the plant dip is weaker than the dose that killed the frog chytrid in "
+            + FormattableString.Invariant($"{PlantDip.ChytridSeconds:0} s in trials"),
         Judge
     )
     {
@@ -28,8 +29,9 @@ internal static class DipTooWeak
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"The dip holds {dip.Strength.Value:0.###} % of sodium hypochlorite; it takes "
-                        + $"{PlantDip.ChytridDose.Value:0.##} % to kill the frog chytrid in 30 s."
+                    $"The dip holds {dip.Strength.Value:0.###} % of sodium hypochlorite; in "
+                        + $"trials {PlantDip.ChytridDose.Value:0.##} % killed the frog chytrid in "
+                        + $"{PlantDip.ChytridSeconds:0} s."
                 ),
                 (dip.Strength, PlantDip.ChytridDose),
                 string.Create(

@@ -11,7 +11,7 @@ internal static class Dust
     public static readonly Rule Rule = new(
         "dust",
         Protects.Person,
-        "a material of the floor gives off dust that harms the lungs",
+        "a material of the floor gives off dust that can harm the lungs",
         Judge
     )
     {
@@ -31,7 +31,7 @@ internal static class Dust
         {
             yield return Rule.Found(
                 Severity.Note,
-                $"Dry dust harms the lungs; it comes from "
+                $"Dry dust can harm the lungs; it comes from "
                     + $"{Materials.Listed([.. dusty.Select(m => m.Name)])}.",
                 (null, null),
                 "Wet it before pouring, wear an FFP2 or N95 mask, and work in moving air.",

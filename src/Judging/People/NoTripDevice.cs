@@ -26,12 +26,26 @@ internal static class NoTripDevice
         Fix = (_, design) =>
             TripLimits.IsUnitedStates(design.Document.Design)
                 ? DesignFix.From(
-                    "a class A ground-fault device, which trips at 4 to 6 mA",
-                    DesignEdits.Set(design.Document, "electrics.trip", "5 mA")
+                    FormattableString.Invariant(
+                        $"a class A ground-fault device, which trips at {TripLimits.Least:0} to "
+                    ) + FormattableString.Invariant($"{TripLimits.UnitedStates.Value:0} mA"),
+                    DesignEdits.Set(
+                        design.Document,
+                        "electrics.trip",
+                        FormattableString.Invariant(
+                            $"{(TripLimits.Least + TripLimits.UnitedStates.Value) / 2:0.#} mA"
+                        )
+                    )
                 )
                 : DesignFix.From(
-                    "a residual-current device of 30 mA",
-                    DesignEdits.Set(design.Document, "electrics.trip", "30 mA")
+                    FormattableString.Invariant(
+                        $"a residual-current device of {TripLimits.Europe.Value:0} mA"
+                    ),
+                    DesignEdits.Set(
+                        design.Document,
+                        "electrics.trip",
+                        FormattableString.Invariant($"{TripLimits.Europe.Value:0} mA")
+                    )
                 ),
     };
 
@@ -46,7 +60,8 @@ internal static class NoTripDevice
 
         bool isUnitedStates = TripLimits.IsUnitedStates(n.Design.Design);
         var most = isUnitedStates ? TripLimits.UnitedStates : TripLimits.Europe;
-        if (n.Design.Design.Electrics?.Trip is not { } typed)
+        var typed = n.Design.Design.Electrics?.Trip;
+        if (typed is null)
         {
             yield return Rule.Found(
                 Severity.Caution,
@@ -59,7 +74,7 @@ internal static class NoTripDevice
             yield break;
         }
 
-        var trip = n.Design.Figure("electrics.trip", "trip current", typed, Unit.Milliampere);
+        var trip = n.Design.Figure("electrics.trip", "trip current", typed.Value, Unit.Milliampere);
         if (trip.Si <= most.Si + 1e-9)
         {
             yield break;

@@ -37,7 +37,8 @@ internal static class Zoonosis
             Severity.Caution,
             "Amphibians and reptiles can carry Salmonella, and children can reach this box.",
             (null, null),
-            "Lock the box and have hands washed after every touch; ask a physician where children under 5, "
+            "Lock the box and have hands washed after every touch; ask a physician where children under "
+                + "five, "
                 + "old or ill people live.",
             "room.visitors",
             Practice

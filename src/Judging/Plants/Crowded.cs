@@ -71,7 +71,7 @@ internal static class Crowded
                     .As("floor that grown plants cover", Unit.Percent),
                 Most
             ),
-            "Plant fewer or smaller kinds, or cut back a third every 4 to 8 weeks.",
+            $"Plant fewer or smaller kinds, or cut back a third every {Practice.Trims}.",
             "plants"
         );
 

@@ -4,7 +4,7 @@ using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Plants;
 
-/// <summary>Soft leaves do not bear the dip for hardy plants.</summary>
+/// <summary>Soft leaves may not bear the dip for hardy plants.</summary>
 internal static class DipBurns
 {
     public static readonly Rule Rule = new(
@@ -28,10 +28,12 @@ internal static class DipBurns
         {
             yield return Rule.Found(
                 Severity.Note,
-                $"{plant.Species.Name} has soft leaves that the dip for hardy plants burns.",
+                $"{plant.Species.Name} has soft leaves that the dip for hardy plants can burn.",
                 (null, null),
-                "Dip it for 1 to 3 minutes at half the strength to the full strength, one leaf first; or "
-                    + "skip the dip and keep it 30 days in quarantine. Rinse five times.",
+                $"Dip it for {Practice.SoftDip} at half the strength to the full strength, one leaf "
+                    + $"first; or "
+                    + FormattableString.Invariant($"skip the dip and keep it {Practice.PlantsApart.Least:0} ")
+                    + "days in quarantine. Rinse five times.",
                 plant.Path,
                 plant.Species.BleachTolerance!.Origin
             );

@@ -13,17 +13,6 @@ namespace Litterfall.Judging.Plants;
 /// <summary>A plant of moist ground roots where the forecast runs dry.</summary>
 internal static class DryRoots
 {
-    public static readonly Rule Rule = new(
-        "plant-with-dry-roots",
-        Protects.Build,
-        "a plant of moist ground roots where the suction passes 30 kPa on more than a week of the first "
-            + "year; 10 kPa where it must never dry",
-        Judge
-    )
-    {
-        Needs = Stage.WaterAndAir,
-    };
-
     private static readonly Citation Media = new(
         "container-media-textbook",
         "recalled: water of potting media is easily had to 5 kPa, buffered to 10 kPa, and hardly to be had "
@@ -44,6 +33,20 @@ internal static class DryRoots
         Unit.Kilopascal,
         Media
     );
+
+    public static readonly Rule Rule = new(
+        "plant-with-dry-roots",
+        Protects.Build,
+        FormattableString.Invariant(
+            $"a plant of moist ground roots where the suction passes {Moist.Value:0} "
+        )
+            + FormattableString.Invariant($"kPa on more than {Week} days of the first year; ")
+            + FormattableString.Invariant($"{NeverDry.Value:0} kPa where it must never dry"),
+        Judge
+    )
+    {
+        Needs = Stage.WaterAndAir,
+    };
 
     private const int Week = 7;
 

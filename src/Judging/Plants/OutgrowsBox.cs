@@ -49,7 +49,7 @@ internal static class OutgrowsBox
                 ) + ModelError.Words(isNear),
                 (size, room),
                 climbs
-                    ? "Trim it every 4 to 8 weeks, at most a third at a time."
+                    ? $"Trim it every {Practice.Trims}, at most a third at a time."
                     : "Take a smaller kind, or plan to replace it; trimming does not keep it low.",
                 plant.Path
             );

@@ -58,7 +58,7 @@ internal static class OutsideBox
                     (place, edge),
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"Give {key} between 0 and {edge.Si * 100:0.#} cm."
+                        $"Give {key} between zero and {edge.Si * 100:0.#} cm."
                     ),
                     $"{plant.Path}.at"
                 );

@@ -10,26 +10,22 @@ namespace Litterfall.Judging.Plants;
 /// <summary>Plants that may still carry pesticide, snails or eggs.</summary>
 internal static class PlantQuarantineShort
 {
+    private static readonly Figure Least = Figure.Given(
+        "least plant quarantine",
+        Unit.Day.ToSiValue(Practice.PlantsApart.Least),
+        Unit.Day,
+        Practice.PlantsApart.Origin
+    );
+
     public static readonly Rule Rule = new(
         "plant-quarantine-short",
         Protects.Animal,
-        "a plant was in plant quarantine for less than 30 d",
+        FormattableString.Invariant($"a plant was in plant quarantine for less than {Least.Value:0} d"),
         Judge
     )
     {
         Needs = Stage.Shape,
     };
-
-    private static readonly Figure Least = Figure.Given(
-        "least plant quarantine",
-        Unit.Day.ToSiValue(30),
-        Unit.Day,
-        new Citation(
-            "keeper-practice",
-            "recalled: 30 to 60 d for nursery plants, with checks for snails and slugs",
-            Provenance.Recalled
-        )
-    );
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -50,8 +46,9 @@ internal static class PlantQuarantineShort
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{plant.Species.Name} was in quarantine for {time.Value:0.#} days, less than 30: "
-                        + $"pesticide from the nursery kills springtails and frogs, and snails come along."
+                    $"{plant.Species.Name} was in quarantine for {time.Value:0.#} days, less than "
+                        + $"{Least.Value:0}: pesticide from the nursery can harm springtails and frogs, and "
+                        + $"snails can come along."
                 ),
                 (time, Least),
                 string.Create(

@@ -80,7 +80,7 @@ internal static class ToxicPlantForAnimals
                 $"{plant.Species.Name} ({plant.Species.Toxicity?.Text}) grows with "
                     + $"{eaters[0].Species.Name}, which may bite or gnaw it.",
                 (null, null),
-                "Take a plant without it; insect-eating frogs would not be at risk.",
+                "Take a plant without it; insect-eating frogs do not eat leaves.",
                 plant.Path,
                 plant.Species.Toxicity!.Origin
             );

@@ -12,20 +12,6 @@ namespace Litterfall.Judging.Plants;
 /// <summary>A plant that cannot stand wet has its roots just above the drainage water.</summary>
 internal static class WetRoots
 {
-    public static readonly Rule Rule = new(
-        "plant-with-wet-roots",
-        Protects.Build,
-        "a plant that bears no wet feet stands in less than 3 cm of soil over a drainage layer, or its roots "
-            + "have less than 10 % air on more than a week of the first year (on more than a month where it "
-            + "bears wet feet for a short time)",
-        Judge
-    )
-    {
-        Needs = Stage.WaterAndAir,
-        Fix = (finding, design) =>
-            finding.Limit?.Unit?.Symbol == "cm" ? FixEdit.MoreSoil(finding, design.Document) : null,
-    };
-
     private static readonly Figure Least = Figure.Choice(
         "least soil under such a plant",
         3,
@@ -37,7 +23,7 @@ internal static class WetRoots
         "longest time with little air at its roots",
         7,
         Unit.Day,
-        "roots that bear no wet feet rot within days; a week is a long rain"
+        "roots that cannot stand wet may rot; a week is a long rain"
     );
 
     private static readonly Figure Month = Figure.Choice(
@@ -46,6 +32,24 @@ internal static class WetRoots
         Unit.Day,
         "plants that bear wet feet for a short time"
     );
+
+    public static readonly Rule Rule = new(
+        "plant-with-wet-roots",
+        Protects.Build,
+        FormattableString.Invariant(
+            $"a plant that can't stand wet roots has less than {Least.Value:0} cm of "
+        )
+            + "soil over a drainage layer, or its roots have less than "
+            + FormattableString.Invariant($"{WaterPolicy.LeastAir.Value:0} % air on more than ")
+            + FormattableString.Invariant($"{Week.Value:0} days of the first year (on more than ")
+            + FormattableString.Invariant($"{Month.Value:0} where it stands wet roots for a short time)"),
+        Judge
+    )
+    {
+        Needs = Stage.WaterAndAir,
+        Fix = (finding, design) =>
+            finding.Limit?.Unit?.Symbol == "cm" ? FixEdit.MoreSoil(finding, design.Document) : null,
+    };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
@@ -74,7 +78,7 @@ internal static class WetRoots
             Severity.Caution,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{plant.Species.Name} bears no wet feet and stands in {soil.Value:0.#} cm of soil "
+                $"{plant.Species.Name} can't stand wet roots and has {soil.Value:0.#} cm of soil "
                     + $"over the drainage layer, less than {Least.Value:0}."
             ),
             (soil, Least),
@@ -96,7 +100,7 @@ internal static class WetRoots
         }
 
         var limit = plant.Species.WetFeet?.Text == "no" ? Week : Month;
-        string feet = limit == Week ? "no wet feet" : "wet feet only shortly";
+        string feet = limit == Week ? "can't stand wet roots" : "stands wet roots only shortly";
         int[] zones = RootZones.Of(n, plant);
         int days = RootZones.Days(n, zones, (d, z) => d.RootAir[z] < WaterPolicy.LeastAir.Si);
         return days <= limit.Value
@@ -105,7 +109,7 @@ internal static class WetRoots
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{plant.Species.Name} bears {feet}; "
+                    $"{plant.Species.Name} {feet}; "
                         + $"at its place the roots have less than {WaterPolicy.LeastAir.Value:0} % air on "
                         + $"{days} days of the first year."
                 ),

@@ -34,10 +34,10 @@ internal static class WrongPlace
             yield return Rule.Found(
                 Severity.Caution,
                 inSoil
-                    ? $"{plant.Species.Name} grows on branches and is planted in soil: its base rots when "
+                    ? $"{plant.Species.Name} grows on branches and is planted in soil: its base can rot when "
                         + $"buried."
                     : $"{plant.Species.Name} roots in {(root!.Text == "aquatic" ? "water" : "soil")} and is "
-                        + "mounted: it dries out.",
+                        + "mounted: it can dry out.",
                 (null, null),
                 inSoil
                     ? "Mount it on wood, cork or background (mounted: true), or set it on top of the soil "

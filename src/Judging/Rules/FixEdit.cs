@@ -10,12 +10,14 @@ namespace Litterfall.Judging.Rules;
 /// <summary>Edits that fixes of several rules share.</summary>
 internal static class FixEdit
 {
-    private const string Leaves = "{ material: oak-leaves, depth: 3 cm }";
+    private const double LeavesCentimeters = 3;
+    private const double MistSeconds = 20;
     private const string Flat = "{ material: cork-bark, mass: 0.3 kg }";
 
-    private const string Pump =
-        "{ nozzles: 2, each: 90 mL/min, times: [ { at: \"08:00\", for: 20 s }, "
-        + "{ at: \"17:00\", for: 20 s } ] }";
+    private static string Pump =>
+        "{ nozzles: 2, each: 90 mL/min, times: [ "
+        + FormattableString.Invariant($"{{ at: \"08:00\", for: {MistSeconds:0} s }}, ")
+        + FormattableString.Invariant($"{{ at: \"17:00\", for: {MistSeconds:0} s }} ] }}");
 
     /// <summary>A length at a path, in the unit typed there before.</summary>
     public static Reading<DesignDocument> Length(DesignDocument document, string path, double meters) =>
@@ -61,7 +63,14 @@ internal static class FixEdit
 
     /// <summary>A usual layer of leaves.</summary>
     public static DesignFix? OakLeaves(DesignDocument document) =>
-        DesignFix.From("3 cm of oak leaves", DesignEdits.SetPart(document, "floor.litter", Leaves));
+        DesignFix.From(
+            FormattableString.Invariant($"{LeavesCentimeters:0} cm of oak leaves"),
+            DesignEdits.SetPart(
+                document,
+                "floor.litter",
+                FormattableString.Invariant($"{{ material: oak-leaves, depth: {LeavesCentimeters:0} cm }}")
+            )
+        );
 
     /// <summary>A barrier of glass-fiber screen.</summary>
     public static DesignFix? Screen(DesignDocument document) =>
@@ -84,7 +93,9 @@ internal static class FixEdit
     public static DesignFix? MistingPump(DesignDocument document) =>
         document.Design is { Misting: null, Fogger: null, Habits: not { HandMist: not null } }
             ? DesignFix.From(
-                "a misting pump, 20 s in the morning and the evening",
+                FormattableString.Invariant(
+                    $"a misting pump, {MistSeconds:0} s in the morning and the evening"
+                ),
                 DesignEdits.SetPart(document, "misting", Pump)
             )
             : null;

@@ -4,7 +4,7 @@ using Litterfall.Domain.Units;
 namespace Litterfall.Judging.Rules;
 
 /// <summary>The two gaps the trade knows: what a froglet gets through, and what a feeder fly does.</summary>
-internal static class Gaps
+public static class Gaps
 {
     /// <summary>Largest gap where froglets live.</summary>
     public static readonly Figure Froglet = Figure.Given(

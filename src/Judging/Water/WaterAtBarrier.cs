@@ -5,6 +5,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Judging.Water;
 
@@ -65,7 +66,8 @@ internal static class WaterAtBarrier
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"From 1 cm below the barrier the water needs {left.Value:0.#} days to reach "
+                    $"From {DrainMark.BelowBarrier.Value:0.#} cm below the barrier the water needs "
+                        + $"{left.Value:0.#} days to reach "
                         + $"it; the level "
                         + $"is looked at every {look.Value:0.#} days, so it can stand in the soil unseen."
                 ),

@@ -10,6 +10,7 @@ public sealed record AlamdariHammond1983
 {
     private const double SmallKelvin = 0.02;
     private const double NeutralKelvin = 0.1;
+    private const long ThirdOfBias = 0x2A9F_7893_0000_0000;
 
     /// <summary>The correlations as published (recalled).</summary>
     public static readonly AlamdariHammond1983 Published = new();
@@ -83,5 +84,18 @@ public sealed record AlamdariHammond1983
     /// Sixth root of the sum of sixth powers: of a x^¼, and of b ΔT^⅓, whose sixth power is b⁶ ΔT².
     /// </summary>
     private double Joined(double a6, double x, double turbulent6) =>
-        Math.Max(Least, Math.Sqrt(Math.Cbrt((a6 * x * Math.Sqrt(x)) + turbulent6)));
+        Math.Max(Least, Math.Sqrt(CubeRoot((a6 * x * Math.Sqrt(x)) + turbulent6)));
+
+    /// <summary>
+    /// Cube root of a number above 0, within 1e-14: a third of its exponent is within 3.5 %, and each of
+    /// Halley's passes leaves two thirds of the cube of that.
+    /// </summary>
+    private static double CubeRoot(double x)
+    {
+        double y = BitConverter.Int64BitsToDouble((BitConverter.DoubleToInt64Bits(x) / 3) + ThirdOfBias);
+        double y3 = y * y * y;
+        y *= (y3 + (2.0 * x)) / ((2.0 * y3) + x);
+        y3 = y * y * y;
+        return y * ((y3 + (2.0 * x)) / ((2.0 * y3) + x));
+    }
 }

@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Litterfall.Physics.Air;
 
 /// <summary>The books of one span of a headspace: each stage's fluxes for the time that it counts.</summary>
@@ -31,8 +33,24 @@ internal sealed class HeadspaceBooks
         this.now = now;
         surfaces = new Surface[now.Surfaces.Length];
         dew = start.DewKilograms.IsDefaultOrEmpty ? new double[surfaces.Length] : [.. start.DewKilograms];
-        humidity = Humidity(start.AirCelsius, start.HumidityRatio);
-        airRange = (start.AirCelsius, start.AirCelsius);
+    }
+
+    /// <summary>Opens the books of a span.</summary>
+    /// <param name="start">Air at its start.</param>
+    public void Begin(RoomPoint start)
+    {
+        if (steps > 0)
+        {
+            Array.Clear(surfaces);
+            Array.Clear(dew);
+            vented = fogged = settled = exchanged = miss = 0.0;
+            airIntegral = humidityIntegral = 0.0;
+            sources = enthalpy = outside = mist = liquid = stored = 0.0;
+            steps = 0;
+        }
+
+        humidity = Humidity(start.Celsius, start.HumidityRatio);
+        airRange = (start.Celsius, start.Celsius);
         humidityRange = (humidity, humidity);
     }
 
@@ -47,6 +65,9 @@ internal sealed class HeadspaceBooks
         public double Wet;
         public double CondensedInStep;
     }
+
+    /// <summary>Part of each film that came as dew, kg.</summary>
+    public ImmutableArray<double> Dew => ImmutableArray.Create(dew);
 
     /// <summary>Books a stage for the time that it counts.</summary>
     /// <param name="stage">The stage.</param>

@@ -25,6 +25,7 @@ internal sealed class HeadspaceEquations
     private const double KelvinPerRatio = 182.0;
     private const double FlowKelvin = 1e-3;
     private const double ThinShare = 1e-6;
+    private const double NearlyThinShare = 1e-3;
     private const double ThirstShare = 0.01;
     private readonly HeadspaceShape shape;
     private readonly ExchangeLaws laws;
@@ -452,9 +453,10 @@ internal sealed class HeadspaceEquations
             answer = runSlope / slope;
             film += change;
 
-            // One more pass would change it by the square of this one.
-            wet = 1.0 - (bare * (1.0 - (change * per)));
-            if (Math.Abs(change * per) <= ThinShare)
+            // One more pass would change it by half the square of this one.
+            double share = change * per;
+            wet = 1.0 - (bare * (1.0 - (share * (1.0 - (0.5 * share)))));
+            if (Math.Abs(share) <= NearlyThinShare)
             {
                 break;
             }

@@ -55,5 +55,9 @@ public sealed class HeadspaceModel(HeadspaceShape shape, ExchangeLaws laws)
         double untilSeconds,
         HeadspaceControl control,
         CancellationToken cancel = default
-    ) => new HeadspaceRun(shape, laws, state, control).Advance(drive, untilSeconds, cancel);
+    ) => Begin(state, control).Advance(drive, untilSeconds, null, cancel);
+
+    /// <summary>A run that spans are asked of one after the other.</summary>
+    internal HeadspaceRun Begin(HeadspaceState state, HeadspaceControl control) =>
+        new(shape, laws, state, control);
 }

@@ -84,13 +84,31 @@ internal sealed class HeadspaceRun
 
     private bool IsControlled => control.ErrorKelvin < double.PositiveInfinity;
 
-    public HeadspaceSpan Advance(HeadspaceDrive drive, double untilSeconds, CancellationToken cancel)
+    /// <summary>
+    /// Runs on to the end of a span. Where nothing was switched since the span before, it goes on with its
+    /// slopes and its step; else both are found anew.
+    /// </summary>
+    /// <param name="drive">What drives it.</param>
+    /// <param name="untilSeconds">Its end, s.</param>
+    /// <param name="goOnSeconds">Step it goes on with, s; null where something was switched.</param>
+    /// <param name="cancel">Cancels between steps.</param>
+    public HeadspaceSpan Advance(
+        HeadspaceDrive drive,
+        double untilSeconds,
+        double? goOnSeconds,
+        CancellationToken cancel
+    )
     {
         double from = time;
-        double next = control.FirstStepSeconds;
+        double next = Math.Max(control.FirstStepSeconds, goOnSeconds ?? 0.0);
         string? stop = null;
         equations.Begin(drive);
-        Slopes();
+        books.Begin(new RoomPoint(air, vapor));
+        if (goOnSeconds is null)
+        {
+            Slopes();
+        }
+
         while (time < untilSeconds && stop is null)
         {
             cancel.ThrowIfCancellationRequested();
@@ -368,5 +386,8 @@ internal sealed class HeadspaceRun
         MoistAir.HumidityRatio(SaturationTable.At(celsius1).Pascals, shape.Pascals);
 
     private HeadspaceState State() =>
-        new(time, air, vapor, ImmutableArray.Create(celsius), ImmutableArray.Create(film));
+        new(time, air, vapor, ImmutableArray.Create(celsius), ImmutableArray.Create(film))
+        {
+            DewKilograms = books.Dew,
+        };
 }

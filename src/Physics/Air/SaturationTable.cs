@@ -1,3 +1,5 @@
+using System.Runtime.CompilerServices;
+
 namespace Litterfall.Physics.Air;
 
 /// <summary>
@@ -14,6 +16,7 @@ public static class SaturationTable
 
     /// <summary>Saturation pressure, Pa, and its slope, Pa/K.</summary>
     /// <param name="celsius">Temperature, °C.</param>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static (double Pascals, double Slope) At(double celsius)
     {
         double place = (celsius - LowestCelsius) * PerKelvin;

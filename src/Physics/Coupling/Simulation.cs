@@ -24,6 +24,8 @@ public sealed class Simulation
     private const string TooManySteps = "the air of the box changes too fast to be followed";
     private const double KilogramsPerCubicMeter = Constants.WaterDensity;
     private readonly SimulationSetup setup;
+    private readonly WaterRun water;
+    private readonly HeadspaceRun headspace;
     private readonly ImmutableArray<SimulationHour>.Builder hours =
         ImmutableArray.CreateBuilder<SimulationHour>();
     private readonly ImmutableArray<SimulationEvent>.Builder events =
@@ -44,6 +46,8 @@ public sealed class Simulation
     {
         this.setup = setup;
         state = start;
+        water = new WaterRun(setup.Water, start.Water, setup.Drain.AtMeters);
+        headspace = setup.Air.Begin(start.Air, setup.Control);
     }
 
     /// <summary>Runs a box.</summary>
@@ -161,14 +165,8 @@ public sealed class Simulation
                 BackWatts = Mat(part.Drive.BackWatts),
             };
             var before = state.Air;
-            var control =
-                lastPart is { } last && part.Drive.IsSwitchedAs(last.Drive)
-                    ? setup.Control with
-                    {
-                        FirstStepSeconds = Math.Max(setup.Control.FirstStepSeconds, nextStepSeconds),
-                    }
-                    : setup.Control;
-            var span = setup.Air.Advance(before, drive, end, control, cancel);
+            bool isSame = lastPart is { } last && part.Drive.IsSwitchedAs(last.Drive);
+            var span = headspace.Advance(drive, end, isSame ? nextStepSeconds : null, cancel);
             lastPart = part;
             nextStepSeconds = span.NextStepSeconds;
             state = state with { Air = span.State };
@@ -236,11 +234,11 @@ public sealed class Simulation
                 (asked.Evaporation - floor.Evaporated) / per / seconds,
                 (asked.Uptake - floor.Transpired) / per / seconds
             );
-            var step = setup.Water.Step(state.Water, forcing, seconds, setup.Drain.AtMeters, cancel);
+            var step = water.Step(forcing, seconds, cancel);
             Take(floor, step, per);
             if (step.ReachedSeconds is { } reached && stopped is null)
             {
-                var drawn = setup.Water.DrawDown(state.Water, 0.0, cancel);
+                var drawn = water.DrawDown(0.0, cancel);
                 Take(floor, drawn, per);
                 events.Add(new(reached / HourSeconds, "drain", drawn.DrainedMeters * per));
             }

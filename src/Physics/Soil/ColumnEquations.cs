@@ -27,6 +27,7 @@ internal sealed class ColumnEquations
     private readonly int[] elementTable;
     private readonly CurveTable[] tables;
     private readonly double[] rootShare;
+    private readonly int[] rootNodes;
     private readonly double[] areaShare;
     private readonly double gravity;
     private readonly double[] frozenConductivity;
@@ -49,10 +50,8 @@ internal sealed class ColumnEquations
         frozenConductivity = new double[elementMeters.Length];
         gravity = columns.HasGravity ? 1.0 : 0.0;
         stress = geometry.Stress;
-        HasRoots = geometry.HasRoots;
+        rootNodes = geometry.RootNodes;
     }
-
-    private bool[] HasRoots { get; }
 
     /// <summary>Fluxes of the last assembly.</summary>
     public StepFluxes Fluxes => fluxes;
@@ -114,6 +113,9 @@ internal sealed class ColumnEquations
     /// </summary>
     public bool IsCareful { get; set; }
 
+    /// <summary>True where the heads are those of the last assembly, so that nothing is looked up.</summary>
+    public bool IsKnown { get; set; }
+
     /// <summary>True for a node whose head is given.</summary>
     public bool IsFixed(int i) =>
         (i < columns.Zones && surface.FixedHead is not null)
@@ -123,6 +125,13 @@ internal sealed class ColumnEquations
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     public void Store()
     {
+        if (IsKnown)
+        {
+            IsKnown = false;
+            StoreFoot();
+            return;
+        }
+
         int zones = columns.Zones;
         LookUp();
         var (water, capacity) = (arrays.Water, arrays.Capacity);
@@ -315,16 +324,13 @@ internal sealed class ColumnEquations
     private void TakeUp(double demandMeters)
     {
         int zones = columns.Zones;
-        for (int i = 0; i < rootShare.Length; i++)
+        var head = IsFrozen ? arrays.OldHead : arrays.Head;
+        foreach (int i in rootNodes)
         {
             int zone = i % zones;
-            if (rootShare[i] == 0.0 || !HasRoots[zone])
-            {
-                continue;
-            }
 
             // Uptake falls again where it is too wet: frozen too, or the step would not be convex.
-            var (share, slope) = stress[zone].At(IsFrozen ? arrays.OldHead[i] : arrays.Head[i]);
+            var (share, slope) = stress[zone].At(head[i]);
             slope = IsFrozen ? 0.0 : slope;
             double amount = demandMeters * rootShare[i];
             var there = Available(i);

@@ -23,7 +23,12 @@ internal sealed class ColumnGeometry
         AreaShare = columns.AreaShare.ToArray();
         IsSteepElement = [.. ElementTable.Select(t => Tables[t].IsSteep)];
         Stress = [.. columns.Profiles.Select(p => p.Roots?.Heads ?? default)];
-        HasRoots = [.. columns.Profiles.Select(p => p.Roots is not null)];
+        RootNodes =
+        [
+            .. Enumerable
+                .Range(0, nodes)
+                .Where(i => RootShare[i] != 0.0 && columns.Profiles[i % columns.Zones].Roots is not null),
+        ];
         Fill(columns);
     }
 
@@ -63,8 +68,8 @@ internal sealed class ColumnGeometry
     /// <summary>Heads between which roots of each zone draw.</summary>
     public FeddesHeads[] Stress { get; }
 
-    /// <summary>True for zones with roots.</summary>
-    public bool[] HasRoots { get; }
+    /// <summary>Nodes with roots.</summary>
+    public int[] RootNodes { get; }
 
     private void Fill(SoilColumns columns)
     {

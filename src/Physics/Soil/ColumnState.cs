@@ -42,6 +42,19 @@ public sealed record ColumnTotals
     /// <summary>In − out − evaporated − transpired − change of storage: 0 but for round-off.</summary>
     public double MassBalanceErrorMeters =>
         InMeters - OutMeters - EvaporatedMeters - TranspiredMeters - StorageChangeMeters;
+
+    /// <summary>What has come to the totals since they were told before.</summary>
+    /// <param name="before">The totals then.</param>
+    internal ColumnTotals Since(ColumnTotals before) =>
+        new()
+        {
+            InMeters = InMeters - before.InMeters,
+            OutMeters = OutMeters - before.OutMeters,
+            EvaporatedMeters = EvaporatedMeters - before.EvaporatedMeters,
+            TranspiredMeters = TranspiredMeters - before.TranspiredMeters,
+            RunOffMeters = RunOffMeters - before.RunOffMeters,
+            StorageChangeMeters = StorageChangeMeters - before.StorageChangeMeters,
+        };
 }
 
 /// <summary>State and totals at the end of a span that asked for a report.</summary>

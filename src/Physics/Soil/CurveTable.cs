@@ -118,8 +118,16 @@ public sealed class CurveTable
     /// <param name="headMeters">Pressure head, m.</param>
     public double WaterContent(double headMeters)
     {
-        At(headMeters, out var point);
-        return point.WaterContent;
+        if (headMeters >= 0.0)
+        {
+            return saturated.WaterContent;
+        }
+
+        long bits = BitConverter.DoubleToInt64Bits(Epsilon - headMeters);
+        int i = Math.Min((int)((bits >> PlaceBits) - FirstInterval), Intervals - 1);
+        double s = (bits & PlaceMask) * PerPlace;
+        var c = cubics.AsSpan(i * Stride, 4);
+        return c[0] + (s * (c[1] + (s * (c[2] + (s * c[3])))));
     }
 
     /// <summary>Fills the intervals from the dry end up.</summary>

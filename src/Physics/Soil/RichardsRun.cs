@@ -65,6 +65,9 @@ internal sealed class RichardsRun
 
     public ColumnTotals Totals { get; private set; } = new();
 
+    /// <summary>True where a change of the forcing leaves the step as long as it was.</summary>
+    public bool KeepsStep { get; init; }
+
     public ColumnState State() =>
         new(time, ImmutableArray.Create(arrays.Head), equations.StoreMeters) { OwedMeters = Owed() };
 
@@ -116,7 +119,7 @@ internal sealed class RichardsRun
     /// <returns>False when it ended before.</returns>
     public bool Advance(in ForcingSpan span, CancellationToken cancel)
     {
-        if (!IsAlike(span.Forcing, lastForcing))
+        if (!KeepsStep && !IsAlike(span.Forcing, lastForcing))
         {
             nextSeconds = control.FirstStepSeconds;
         }
@@ -226,14 +229,17 @@ internal sealed class RichardsRun
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double LocalError(double seconds)
     {
+        var (water, old, rate, width) = (arrays.Water, arrays.OldWater, arrays.Rate, arrays.Width);
+        int last = columns.Nodes * columns.Zones;
+        int from = equations.IsFixed(0) ? columns.Zones : 0;
+        int to = equations.IsFixed(last - 1) ? last - columns.Zones : last;
         double worst = 0.0;
-        for (int i = 0; i < arrays.Water.Length; i++)
+        for (int i = from; i < to; i++)
         {
-            if (!equations.IsFixed(i))
-            {
-                double change = arrays.Water[i] - arrays.OldWater[i] - (seconds * arrays.Rate[i]);
-                worst = Math.Max(worst, 0.5 * Math.Abs(change) / arrays.Width[i]);
-            }
+            double change = water[i] - old[i];
+            double bend = Math.Abs(change - (seconds * rate[i]));
+            bend = KeepsStep ? Math.Max(bend, Math.Abs(change)) : bend;
+            worst = Math.Max(worst, 0.5 * bend / width[i]);
         }
 
         return worst;
@@ -243,6 +249,7 @@ internal sealed class RichardsRun
     private void Accept(double seconds, double error)
     {
         steps++;
+        equations.IsKnown = true;
         var fluxes = equations.Fluxes;
         int footNode = (columns.Nodes - 1) * columns.Zones;
         for (int i = 0; i < arrays.Water.Length; i++)

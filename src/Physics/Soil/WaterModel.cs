@@ -116,26 +116,17 @@ public sealed class WaterModel
         double seconds,
         double stopAtLevelMeters = double.PositiveInfinity,
         CancellationToken cancel = default
-    )
-    {
-        var (below, leaves) = UnderLeaves(state.LitterMeters, forcing, seconds);
-        var result = Richards.Run(
-            columns,
-            boundaries,
-            state.Column,
-            [new ForcingSpan(state.Column.Seconds + seconds, below)],
-            control with
-            {
-                StopAtLowerHeadMeters = stopAtLevelMeters,
-            },
-            cancel
-        );
-        double share = (result.State.Seconds - state.Column.Seconds) / seconds;
-        return Booked(state, result, leaves, share);
-    }
+    ) => new WaterRun(this, state, stopAtLevelMeters).Step(forcing, seconds, cancel);
+
+    /// <summary>A run of the columns that spans are asked of one after the other.</summary>
+    internal RichardsRun Begin(ColumnState state, double stopAtLevelMeters) =>
+        new(columns, boundaries, state, control with { StopAtLowerHeadMeters = stopAtLevelMeters })
+        {
+            KeepsStep = true,
+        };
 
     /// <summary>What is left of a forcing under the leaves, and what they take and hold, m.</summary>
-    private (SurfaceForcing Below, (double Water, double Evaporated, double Rain) Leaves) UnderLeaves(
+    internal (SurfaceForcing Below, (double Water, double Evaporated, double Rain) Leaves) UnderLeaves(
         double waterMeters,
         SurfaceForcing forcing,
         double seconds
@@ -245,7 +236,7 @@ public sealed class WaterModel
     /// <summary>
     /// Books a run; where it ended before its time, the leaves are booked for the same share of it.
     /// </summary>
-    private static WaterStep Booked(
+    internal static WaterStep Booked(
         WaterState before,
         ColumnResult result,
         (double Water, double Evaporated, double Rain) leaves,

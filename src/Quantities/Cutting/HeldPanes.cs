@@ -27,10 +27,10 @@ public static class HeldPanes
     private static readonly Figure Two = Figure.Number(2);
 
     /// <summary>EN 16612: span over this.</summary>
-    private static readonly Figure StandardShare = Figure.Number(65);
+    public static readonly Figure StandardShare = Figure.Number(65);
 
     /// <summary>Own limit for gaps: span over this.</summary>
-    private static readonly Figure GapShare = Figure.Number(250);
+    public static readonly Figure GapShare = Figure.Number(250);
 
     private static readonly Citation Standard = new(
         "en-16612",
@@ -38,7 +38,8 @@ public static class HeldPanes
         Provenance.Read
     );
 
-    private static readonly Figure StandardMost = Figure.Given(
+    /// <summary>EN 16612: no more than this however long the span.</summary>
+    public static readonly Figure StandardMost = Figure.Given(
         "most sag of a pane",
         0.05,
         Unit.Millimeter,

@@ -27,7 +27,9 @@ public sealed record PlantDip(
     DoseVerdict RanavirusSoft
 )
 {
-    private const double ChytridSeconds = 30.0;
+    /// <summary>Time of the trials in which the frog chytrid was killed, s.</summary>
+    public const double ChytridSeconds = 30.0;
+
     private const double HardySeconds = 300.0;
     private const double SoftSeconds = 60.0;
 

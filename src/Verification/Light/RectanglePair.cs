@@ -3,7 +3,9 @@ using Litterfall.Physics.Numerics;
 
 namespace Litterfall.Verification.Light;
 
-/// <summary>View factors between two rectangles: the factor at a point, summed over the first by Gauss.</summary>
+/// <summary>
+/// View factors between two rectangles: the factor at a point, summed over the first by Gauss.
+/// </summary>
 internal static class RectanglePair
 {
     private static readonly GaussLegendre Rule = GaussLegendre.Of(32);

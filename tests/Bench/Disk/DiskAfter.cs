@@ -3,9 +3,10 @@ using System.Text;
 namespace Litterfall.Tests.Bench.Disk;
 
 /// <summary>
-/// What a disk holds after some of what a program did to it. After a kill: all of it. After a power cut: of each
-/// file what was on the disk at its last sync, and of what came later any sectors; of the folder what was there at
-/// its last sync, and of its later changes the first few. That is what POSIX promises, and no more.
+/// What a disk holds after some of what a program did to it. After a kill: all of it. After a power cut: of
+/// each file what was on the disk at its last sync, and of what came later any sectors; of the folder what
+/// was there at its last sync, and of its later changes the first few. That is what POSIX promises, and no
+/// more.
 /// </summary>
 internal sealed class DiskAfter
 {

@@ -3,7 +3,9 @@ using System.Text;
 
 namespace Litterfall.Tests.Bench.Disk;
 
-/// <summary>One thing done to a file: W bytes at a place, T a new length, S on the disk, C begun, U gone, R renamed.</summary>
+/// <summary>
+/// One thing done to a file: W bytes at a place, T a new length, S on the disk, C begun, U gone, R renamed.
+/// </summary>
 /// <param name="Kind">What was done.</param>
 /// <param name="Name">The file.</param>
 /// <param name="At">Place of the bytes, or the new length.</param>

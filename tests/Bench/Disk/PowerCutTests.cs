@@ -5,9 +5,9 @@ using Microsoft.Data.Sqlite;
 namespace Litterfall.Tests.Bench.Disk;
 
 /// <summary>
-/// Every kind of write is done once under watch; then the file is looked at as it would lie there if the program
-/// had been killed, or the power cut, after any of the things it did to the disk: it opens, it is whole, and all
-/// that had been told as done until then is in it.
+/// Every kind of write is done once under watch; then the file is looked at as it would lie there if the
+/// program had been killed, or the power cut, after any of the things it did to the disk: it opens, it is
+/// whole, and all that had been told as done until then is in it.
 /// </summary>
 public sealed class PowerCutTests
 {

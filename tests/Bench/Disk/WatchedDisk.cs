@@ -3,8 +3,8 @@ using System.Diagnostics;
 namespace Litterfall.Tests.Bench.Disk;
 
 /// <summary>
-/// A folder whose every change is written down while a program works in it, and that has no room when it is told
-/// so. It is made with the compiler of C of this machine.
+/// A folder whose every change is written down while a program works in it, and that has no room when it is
+/// told so. It is made with the compiler of C of this machine.
 /// </summary>
 public sealed class WatchedDisk : IDisposable
 {
@@ -78,7 +78,9 @@ public sealed class WatchedDisk : IDisposable
     /// <summary>What was done since the last program was started.</summary>
     public IReadOnlyList<DiskOp> Done() => DiskOp.Read(Log);
 
-    /// <summary>Empties the folder and puts these files there; what processes share only while they run is left out.</summary>
+    /// <summary>
+    /// Empties the folder and puts these files there; what processes share only while they run is left out.
+    /// </summary>
     public void Become(IReadOnlyDictionary<string, byte[]> files)
     {
         Microsoft.Data.Sqlite.SqliteConnection.ClearAllPools();

@@ -139,6 +139,33 @@ public sealed class HeadspaceModelTests
         Assert.Equal(whole.HumidityRatio, both.HumidityRatio, 1e-12);
     }
 
+    /// <summary>
+    /// Dew of one span stands in the next: a pane that nothing mists has its whole film as dew, and a
+    /// morning counted by the hour has the fog of the morning.
+    /// </summary>
+    [Fact]
+    public void Dew_stays_from_span_to_span()
+    {
+        var (model, drive, start) = Box(3.0, 5e-4, (0.0, 0.0, 0.0), (24.0, 0.95, 10.0, 0.5));
+        var cancel = TestContext.Current.CancellationToken;
+        var even = HeadspaceControl.Even(30.0);
+        double whole = model
+            .Advance(start, drive, 6.0 * 3600.0, even, cancel)
+            .Totals.Surfaces[0]
+            .FoggedSeconds;
+        double hours = 0.0;
+        for (int hour = 1; hour <= 6; hour++)
+        {
+            var span = model.Advance(start, drive, 3600.0 * hour, even, cancel);
+            hours += span.Totals.Surfaces[0].FoggedSeconds;
+            start = span.State;
+            Assert.Equal(start.FilmKilograms[0], start.DewKilograms[0], 1e-9);
+        }
+
+        Assert.InRange(whole, 3600.0, 6.0 * 3600.0);
+        Assert.Equal(whole, hours, 1.0);
+    }
+
     [Fact]
     public void Nothing_moves_a_box_at_rest()
     {

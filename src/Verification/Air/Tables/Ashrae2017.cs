@@ -2,7 +2,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Physics.Air;
 using Litterfall.Verification.Cases;
 
-namespace Litterfall.Verification.Air;
+namespace Litterfall.Verification.Air.Tables;
 
 /// <summary>
 /// ASHRAE 2017, Handbook - Fundamentals, chapter 1, table 2 (recalled): saturated moist air at

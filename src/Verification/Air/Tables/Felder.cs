@@ -2,7 +2,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Physics.Air;
 using Litterfall.Verification.Cases;
 
-namespace Litterfall.Verification.Air;
+namespace Litterfall.Verification.Air.Tables;
 
 /// <summary>
 /// Felder, R. M. and Rousseau, R. W., Elementary Principles of Chemical Processes, problem 8.72

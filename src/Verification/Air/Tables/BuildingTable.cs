@@ -2,17 +2,16 @@ using Litterfall.Domain.Figures;
 using Litterfall.Physics.Air;
 using Litterfall.Verification.Cases;
 
-namespace Litterfall.Verification.Air;
+namespace Litterfall.Verification.Air.Tables;
 
 /// <summary>
-/// OpenStax, College Physics, table 13.5 (read in a public transcript of example 13.13): vapor in
-/// saturated air, at 25 °C and at dew points of -10 and 10 °C.
+/// Water that air can hold by temperature, knowledge base of a maker of building goods (read).
 /// </summary>
-public static class OpenStaxPhysics
+public static class BuildingTable
 {
     private static readonly CaseSource Source = new(
         "Air",
-        "OpenStax, College Physics, table 13.5",
+        "Water in air by temperature, knowledge base of a building maker",
         Evidence.PrintedTable,
         Provenance.Read
     );
@@ -21,14 +20,23 @@ public static class OpenStaxPhysics
     /// <returns>Masses of vapor.</returns>
     public static IEnumerable<VerificationCase> Cases()
     {
-        (double Celsius, double Grams, double Half)[] rows = [(25.0, 23.0, 0.1), (10.0, 9.40, 0.01)];
-        foreach (var (celsius, grams, half) in rows)
+        (double Celsius, double Grams)[] rows =
+        [
+            (0.0, 4.8),
+            (5.0, 6.8),
+            (10.0, 9.4),
+            (15.0, 12.8),
+            (20.0, 17.3),
+            (25.0, 23.1),
+            (30.0, 30.4),
+        ];
+        foreach (var (celsius, grams) in rows)
         {
             yield return Source.Case(
                 $"vapor in saturated air at {celsius} °C",
                 "g/m³",
-                (grams, half),
-                "A digit.",
+                (grams, 0.07),
+                "Half a digit, and the older equation.",
                 () =>
                 {
                     double w = MoistAir.HumidityRatio(celsius, 1.0, MoistAir.StandardPascals);

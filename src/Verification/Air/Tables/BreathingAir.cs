@@ -2,7 +2,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Physics.Air;
 using Litterfall.Verification.Cases;
 
-namespace Litterfall.Verification.Air;
+namespace Litterfall.Verification.Air.Tables;
 
 /// <summary>
 /// Table of water in saturated air for breathing care, medicalalgorithms.com (read): milligrams in a

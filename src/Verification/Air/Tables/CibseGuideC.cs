@@ -2,7 +2,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Physics.Air;
 using Litterfall.Verification.Cases;
 
-namespace Litterfall.Verification.Air;
+namespace Litterfall.Verification.Air.Tables;
 
 /// <summary>
 /// CIBSE Guide C, Reference data, properties of humid air (recalled): the row of 20 °C, 50 %

@@ -2,7 +2,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Physics.Air;
 using Litterfall.Verification.Cases;
 
-namespace Litterfall.Verification.Air;
+namespace Litterfall.Verification.Air.Tables;
 
 /// <summary>
 /// Taupunkttabelle, the table of dew points that German trades use on site, after DIN 4108 (read in a
