@@ -20,14 +20,16 @@ public static class PushedDoors
         Unit.Kilogram.Dimension * Unit.MeterPerSecondSquared.Dimension
     );
 
-    private static readonly Figure Leaning = Figure.Choice(
+    /// <summary>Push in the middle of a pane.</summary>
+    public static readonly Figure Leaning = Figure.Choice(
         "push of a hand that leans on a door",
         100,
         Newton,
         "about 10 kg; standards of glass and loads name none for furniture, so it is taken here"
     );
 
-    private static readonly Figure Opening = Figure.Choice(
+    /// <summary>Push at the free edge of a pane.</summary>
+    public static readonly Figure Opening = Figure.Choice(
         "push of fingers at the edge of a door",
         50,
         Newton,
@@ -81,7 +83,15 @@ public static class PushedDoors
             .ToArray();
         var worst = cases.MaxBy(c => c.Bent.Stress / c.Allowable.Si)!;
         var widest = cases.MaxBy(c => c.Bent.Sag)!;
-        return [Check(door, (worst, widest), [door.Width, door.Height, least, Palm, poisson], (pane, young, edge))];
+        return
+        [
+            Check(
+                door,
+                (worst, widest),
+                [door.Width, door.Height, least, Palm, poisson],
+                (pane, young, edge)
+            ),
+        ];
     }
 
     private sealed record Case(Figure Push, Figure Allowable, (double Stress, double Sag) Bent);
