@@ -2,6 +2,7 @@ using System.Globalization;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Cutting;
 
 namespace Litterfall.Judging.Load;
 
@@ -11,8 +12,10 @@ internal static class DoorGives
     public static readonly Rule Rule = new(
         "door-gives",
         Protects.Build,
-        "under a hand (100 N in its middle, 50 N at its free edge; own choice) a door bends by more than span "
-            + "÷ 65 or 50 mm",
+        FormattableString.Invariant($"under a hand ({PushedDoors.Leaning.Value:0} N in its middle, ")
+            + FormattableString.Invariant($"{PushedDoors.Opening.Value:0} N at its free edge; own choice) ")
+            + FormattableString.Invariant($"a door bends by more than span ÷ {HeldPanes.StandardShare.Si:0} ")
+            + FormattableString.Invariant($"or {HeldPanes.StandardMost.Value:0} mm"),
         Judge
     )
     {
@@ -27,7 +30,7 @@ internal static class DoorGives
                     Severity.Caution,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{pane.Under} a door, held {pane.Held}, bends by {pane.Sag.Value:0.#} mm; at most "
+                        $"Under a hand a door, held {pane.Held}, bends by {pane.Sag.Value:0.#} mm; at most "
                             + $"{pane.SagLimit!.Value:0.#} mm is allowed. "
                             + $"{(pane.IsLinear ? "" : LidSags.Rough)}"
                             + $"It may jump out of what holds it. This is an estimate: ask a glazier."

@@ -2,6 +2,7 @@ using System.Globalization;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Judging.Load;
@@ -12,8 +13,10 @@ internal static class ShelfSags
     public static readonly Rule Rule = new(
         "shelf-sags",
         Protects.Build,
-        "a shelf inside, as it is held, sags under its load by more than span ÷ 65 or 50 mm (caution), or "
-            + "than span ÷ 250, where it shows (note)",
+        "a shelf inside, as it is held, sags under its load by more than "
+            + FormattableString.Invariant($"span ÷ {HeldPanes.StandardShare.Si:0} or ")
+            + FormattableString.Invariant($"{HeldPanes.StandardMost.Value:0} mm (caution), or than span ÷ ")
+            + FormattableString.Invariant($"{HeldPanes.GapShare.Si:0}, where it shows (note)"),
         Judge
     )
     {

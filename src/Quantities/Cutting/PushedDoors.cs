@@ -20,14 +20,16 @@ public static class PushedDoors
         Unit.Kilogram.Dimension * Unit.MeterPerSecondSquared.Dimension
     );
 
-    private static readonly Figure Leaning = Figure.Choice(
+    /// <summary>Push in the middle of a pane.</summary>
+    public static readonly Figure Leaning = Figure.Choice(
         "push of a hand that leans on a door",
         100,
         Newton,
         "about 10 kg; standards of glass and loads name none for furniture, so it is taken here"
     );
 
-    private static readonly Figure Opening = Figure.Choice(
+    /// <summary>Push at the free edge of a pane.</summary>
+    public static readonly Figure Opening = Figure.Choice(
         "push of fingers at the edge of a door",
         50,
         Newton,
@@ -80,7 +82,16 @@ public static class PushedDoors
             .Select(c => new Case(c.Item1, c.Item3, Bend(pane, door.Kind, c.Item1, c.Item2)))
             .ToArray();
         var worst = cases.MaxBy(c => c.Bent.Stress / c.Allowable.Si)!;
-        return [Check(door, worst, [door.Width, door.Height, least, Palm, poisson], (pane, young, edge))];
+        var widest = cases.MaxBy(c => c.Bent.Sag)!;
+        return
+        [
+            Check(
+                door,
+                (worst, widest),
+                [door.Width, door.Height, least, Palm, poisson],
+                (pane, young, edge)
+            ),
+        ];
     }
 
     private sealed record Case(Figure Push, Figure Allowable, (double Stress, double Sag) Bent);
@@ -108,13 +119,13 @@ public static class PushedDoors
 
     private static PaneCheck Check(
         DoorPanes door,
-        Case worst,
+        (Case Worst, Case Widest) of,
         Figure[] size,
         (PlatePane Pane, Figure Young, Figure Span) with
     )
     {
         var held = Words(door.Kind);
-        Figure[] inputs = [.. size, worst.Push];
+        var (worst, widest) = of;
         return new PaneCheck
         {
             Pane = "door",
@@ -129,16 +140,16 @@ public static class PushedDoors
                 ("stress in the door", Unit.Megapascal),
                 $"largest bending stress of a thin plate {held} under a push on a square",
                 worst.Bent.Stress,
-                inputs
+                [.. size, worst.Push]
             ),
             Sag = GlassCheck.Solved(
                 ("give of the door", Unit.Millimeter),
                 $"largest deflection of a thin plate {held} under a push on a square",
-                worst.Bent.Sag,
-                [.. inputs, with.Young]
+                widest.Bent.Sag,
+                [.. size, widest.Push, with.Young]
             ),
             SagLimit = HeldPanes.StandardLimit(with.Span, "door"),
-            IsLinear = with.Pane.IsLinear(worst.Bent.Sag),
+            IsLinear = with.Pane.IsLinear(widest.Bent.Sag),
         };
     }
 
