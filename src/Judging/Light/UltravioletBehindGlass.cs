@@ -82,8 +82,8 @@ internal static class UltravioletBehindGlass
                     Severity.Caution,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{lamp.Name} shines through mesh, which takes {ByMesh} of its UV-B (from memory); an index is never "
-                            + $"computed from lumens."
+                        $"{lamp.Name} shines through mesh, which takes {ByMesh} of its UV-B (from memory); "
+                            + $"an index is never computed from lumens."
                     ),
                     (null, null),
                     $"Measure at the highest perch with a UV index meter: for shade dwellers {Index} are "
