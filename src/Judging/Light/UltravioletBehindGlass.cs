@@ -28,6 +28,13 @@ internal static class UltravioletBehindGlass
         Provenance.Read
     );
 
+    private static readonly PracticeNumber ByMesh = new(
+        30,
+        50,
+        "%",
+        Citation.Recalled("burger-2007", "screens take 30 to 50 % of the ultraviolet, as others cite it")
+    );
+
     private static readonly PracticeNumber Index = new(
         0,
         0.7,
@@ -75,8 +82,8 @@ internal static class UltravioletBehindGlass
                     Severity.Caution,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{lamp.Name} shines through mesh, which takes part of its UV-B; an index is never "
-                            + $"computed from lumens."
+                        $"{lamp.Name} shines through mesh, which takes {ByMesh} of its UV-B (from memory); "
+                            + $"an index is never computed from lumens."
                     ),
                     (null, null),
                     $"Measure at the highest perch with a UV index meter: for shade dwellers {Index} are "

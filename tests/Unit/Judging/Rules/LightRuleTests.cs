@@ -160,7 +160,7 @@ public sealed class LightRuleTests
         const string tube = "lamps: [ { lamp: uvb-tube-t5-24w, above: 3 cm } ]\n";
         Trips.Check("uvb-behind-glass", Severity.Caution, Pose(Lid + tube), Pose(Lid + Lamp(1000)));
         Assert.Contains(
-            "0 under glass",
+            "almost no UV-B",
             Pose(Lid + tube).Finding("uvb-behind-glass")!.Text,
             StringComparison.Ordinal
         );
