@@ -120,7 +120,7 @@ internal static class FittingSteps
             writer.Step(
                 shelf.Path,
                 $"Set in the shelf of {shelf.Sheet.Name}, {writer.Size(shelf.Length, shelf.Depth)}, "
-                    + $"{writer.Millimeters(shelf.Thickness)} thick, {held}{height}. It bears "
+                    + $"{writer.Millimeters(shelf.Thickness)} thick, {held}{height}. It is meant for "
                     + $"{writer.Kilograms(shelf.Load)}, spread evenly.",
                 "Clips or silicone under it are not checked: ask a glazier."
             );
