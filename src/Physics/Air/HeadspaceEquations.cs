@@ -21,7 +21,8 @@ internal sealed class HeadspaceEquations
     private const double NearlyRatio = 2e-8;
 
     // Coefficients go with the fourth root of differences of about a kelvin, those of a level surface that
-    // hardly rises or lies with a tenth of it: what they lag is an error of the slopes that no shorter step mends.
+    // hardly rises or lies with a tenth of it: what they lag is an error of the slopes that no shorter step
+    // mends.
     private const double CoefficientKelvin = 0.005;
     private const double KelvinPerRatio = 182.0;
     private const double FlowKelvin = 1e-3;

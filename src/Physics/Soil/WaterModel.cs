@@ -104,20 +104,6 @@ public sealed class WaterModel
     /// <param name="state">The state.</param>
     public static double LevelMeters(WaterState state) => Math.Max(0.0, state.Column.HeadMeters[^1]);
 
-    /// <summary>One step under constant forcing.</summary>
-    /// <param name="state">State at its start.</param>
-    /// <param name="forcing">What holds during it.</param>
-    /// <param name="seconds">Its length, s.</param>
-    /// <param name="stopAtLevelMeters">Ends the step when the level rises to this, m.</param>
-    /// <param name="cancel">Cancels between steps of the solver.</param>
-    public WaterStep Step(
-        WaterState state,
-        SurfaceForcing forcing,
-        double seconds,
-        double stopAtLevelMeters = double.PositiveInfinity,
-        CancellationToken cancel = default
-    ) => new WaterRun(this, state, stopAtLevelMeters).Step(forcing, seconds, cancel);
-
     /// <summary>A run of the columns that spans are asked of one after the other.</summary>
     internal RichardsRun Begin(ColumnState state, double stopAtLevelMeters) =>
         new(columns, boundaries, state, control with { StopAtLowerHeadMeters = stopAtLevelMeters })

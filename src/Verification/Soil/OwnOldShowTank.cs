@@ -80,7 +80,7 @@ public static class OwnOldShowTank
                 MetersPerSecond(VentedLiters / 24.0),
                 0.0
             );
-            state = model.Step(state, forcing, TestSoils.SecondsPerHour).State;
+            state = new WaterRun(model, state).Step(forcing, TestSoils.SecondsPerHour).State;
             if (double.IsNaN(full) && WaterModel.LevelMeters(state) >= BarrierMeters)
             {
                 full = (hour + 1) / 24.0;

@@ -203,7 +203,12 @@ public sealed class WaterModelTests
         SurfaceForcing forcing,
         double seconds,
         double stopAtLevelMeters = double.PositiveInfinity
-    ) => model.Step(state, forcing, seconds, stopAtLevelMeters, TestContext.Current.CancellationToken);
+    ) =>
+        new WaterRun(model, state, stopAtLevelMeters).Step(
+            forcing,
+            seconds,
+            TestContext.Current.CancellationToken
+        );
 
     private static WaterStep DrawDown(WaterModel model, WaterState state, double levelMeters) =>
         model.DrawDown(state, levelMeters, TestContext.Current.CancellationToken);

@@ -68,7 +68,7 @@ public sealed class WaterRunTests
         {
             kept.Step(Forcing(hour), Columns.Hour, cancel);
             exact.Step(Forcing(hour), Columns.Hour, cancel);
-            anew = model.Step(anew, Forcing(hour), Columns.Hour, cancel: cancel).State;
+            anew = new WaterRun(model, anew).Step(Forcing(hour), Columns.Hour, cancel).State;
             worstKept = Math.Max(worstKept, Apart(model, kept.State, exact.State));
             worstAnew = Math.Max(worstAnew, Apart(model, anew, exact.State));
         }
