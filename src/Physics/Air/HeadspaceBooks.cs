@@ -42,7 +42,6 @@ internal sealed class HeadspaceBooks
         if (steps > 0)
         {
             Array.Clear(surfaces);
-            Array.Clear(dew);
             vented = fogged = settled = exchanged = miss = 0.0;
             airIntegral = humidityIntegral = 0.0;
             sources = enthalpy = outside = mist = liquid = stored = 0.0;

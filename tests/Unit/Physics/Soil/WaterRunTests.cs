@@ -17,7 +17,9 @@ public sealed class WaterRunTests
         LongestStepSeconds = Columns.Hour,
     };
 
-    /// <summary>Ten days: 1 mm of mist at 7 and at 19 h, thirst by day; drained by hand on the fifth.</summary>
+    /// <summary>
+    /// Ten days: 1 mm of mist at 7 and at 19 h, thirst by day; drained by hand on the fifth.
+    /// </summary>
     [Fact]
     public void Hours_in_one_run_lose_no_water()
     {
