@@ -5,10 +5,14 @@ namespace Litterfall.Physics.Air;
 /// <summary>The books of one span of a headspace: each stage's fluxes for the time that it counts.</summary>
 internal sealed class HeadspaceBooks
 {
+    /// <summary>Share of a film from which on it looks like dew, not like water: own choice.</summary>
+    private const double MostlyDew = 0.9;
+
     private readonly HeadspaceShape shape;
     private readonly HeadspaceArrays now;
     private readonly Surface[] surfaces;
     private readonly double[] dew;
+    private readonly double[] fresh;
     private (double Least, double Most) airRange;
     private (double Least, double Most) humidityRange;
     private double humidity;
@@ -32,6 +36,7 @@ internal sealed class HeadspaceBooks
         this.shape = shape;
         this.now = now;
         surfaces = new Surface[now.Surfaces.Length];
+        fresh = new double[surfaces.Length];
         dew = start.DewKilograms.IsDefaultOrEmpty ? new double[surfaces.Length] : [.. start.DewKilograms];
     }
 
@@ -42,6 +47,7 @@ internal sealed class HeadspaceBooks
         if (steps > 0)
         {
             Array.Clear(surfaces);
+            Array.Clear(fresh);
             vented = fogged = settled = exchanged = miss = 0.0;
             airIntegral = humidityIntegral = 0.0;
             sources = enthalpy = outside = mist = liquid = stored = 0.0;
@@ -196,7 +202,12 @@ internal sealed class HeadspaceBooks
         double kept = wetter > 0.0 ? film.To / wetter : 0.0;
         double before = dew[i];
         dew[i] = Math.Min(1.0, kept) * (before + condensed);
-        book.Fogged += seconds * Above(before, dew[i], visible);
+        double new1 = fresh[i];
+        fresh[i] = Math.Min(1.0, kept) * (new1 + condensed);
+
+        // Old dew that fell into a film of mist runs with it and is seen through.
+        double stands = dew[i] >= MostlyDew * film.To ? Above(before, dew[i], visible) : 0.0;
+        book.Fogged += seconds * Math.Max(stands, Above(new1, fresh[i], visible));
         book.Wet += seconds * Above(film.From, film.To, visible);
     }
 

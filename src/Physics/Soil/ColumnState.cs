@@ -132,7 +132,7 @@ public sealed record StepControl
     public static readonly StepControl Planning = new()
     {
         ErrorTolerance = 1e-2,
-        ResidualTolerance = 1e-6,
+        ResidualTolerance = 5e-7,
         FirstStepSeconds = 36.0,
     };
 }

@@ -92,7 +92,7 @@ public sealed class StressTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void Every_paper_is_one_whole_side(string name)
+    public void Every_paper_is_whole_and_short(string name)
     {
         using var scratch = new Scratch();
         PosedPapers.Of(scratch, Design(name)).AreWell();

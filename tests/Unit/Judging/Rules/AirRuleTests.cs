@@ -96,7 +96,7 @@ public sealed class AirRuleTests
     {
         const string weekend =
             "room: { temperature: 22 C, humidity: 45 %, weekend: { temperature: 14 C } }\n";
-        var fogs = RuleCheck.Trips("panes-fog", Severity.Caution, Pose(Lid + Gap + weekend + Mist(20)));
+        var fogs = RuleCheck.Trips("panes-fog", Severity.Note, Pose(Lid + Gap + weekend + Mist(20)));
         Assert.Contains("at weekends", fogs.Text, StringComparison.Ordinal);
         Assert.Null(Pose(Mesh + Room + Mist(20)).Finding("panes-fog"));
     }
