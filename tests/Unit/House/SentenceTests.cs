@@ -53,14 +53,14 @@ public sealed class SentenceTests
             .ParseText(code, cancellationToken: TestContext.Current.CancellationToken)
             .GetRoot(TestContext.Current.CancellationToken);
         return from token in root.DescendantTokens()
-            where
-                token.IsKind(SyntaxKind.StringLiteralToken)
-                || (
-                    token.IsKind(SyntaxKind.InterpolatedStringTextToken)
-                    && token.Parent is not InterpolationFormatClauseSyntax
-                )
-            where IsSentence(token) && HasDigit(token.ValueText) && !IsCited(token.Parent!)
-            select $"{token.GetLocation().GetLineSpan().StartLinePosition.Line + 1}: {token.ValueText}";
+               where
+                   token.IsKind(SyntaxKind.StringLiteralToken)
+                   || (
+                       token.IsKind(SyntaxKind.InterpolatedStringTextToken)
+                       && token.Parent is not InterpolationFormatClauseSyntax
+                   )
+               where IsSentence(token) && HasDigit(token.ValueText) && !IsCited(token.Parent!)
+               select $"{token.GetLocation().GetLineSpan().StartLinePosition.Line + 1}: {token.ValueText}";
     }
 
     /// <summary>Keys, units, formats and texts of a design have no spaces, or begin with a brace.</summary>
