@@ -202,12 +202,12 @@ internal sealed class HeadspaceBooks
         double kept = wetter > 0.0 ? film.To / wetter : 0.0;
         double before = dew[i];
         dew[i] = Math.Min(1.0, kept) * (before + condensed);
-        double new1 = fresh[i];
-        fresh[i] = Math.Min(1.0, kept) * (new1 + condensed);
+        double freshBefore = fresh[i];
+        fresh[i] = Math.Min(1.0, kept) * (freshBefore + condensed);
 
         // Old dew that fell into a film of mist runs with it and is seen through.
         double stands = dew[i] >= MostlyDew * film.To ? Above(before, dew[i], visible) : 0.0;
-        book.Fogged += seconds * Math.Max(stands, Above(new1, fresh[i], visible));
+        book.Fogged += seconds * Math.Max(stands, Above(freshBefore, fresh[i], visible));
         book.Wet += seconds * Above(film.From, film.To, visible);
     }
 
