@@ -49,6 +49,26 @@ public sealed record Doors
     /// <summary>Mass its track or hinges bear.</summary>
     [Means("Mass of one pane that the maker of track or hinges allows.")]
     public Typed<Mass>? Rated { get; init; }
+
+    /// <summary>What closes the gap between the panes.</summary>
+    [Means("What closes the gap between the panes, and between pane and frame: none, brush, lip or tape.")]
+    public DoorSeal Seal { get; init; } = DoorSeal.None;
+}
+
+/// <summary>What closes the gaps of doors.</summary>
+public enum DoorSeal
+{
+    /// <summary>Nothing.</summary>
+    None,
+
+    /// <summary>A brush strip.</summary>
+    Brush,
+
+    /// <summary>A clear lip of soft plastic.</summary>
+    Lip,
+
+    /// <summary>Tape or a foam strip.</summary>
+    Tape,
 }
 
 /// <summary>How doors open.</summary>

@@ -47,6 +47,38 @@ public sealed record Lid
     /// <summary>A bar under the lid.</summary>
     [Means("true when a bar holds the lid under its middle.")]
     public bool Braced { get; init; }
+
+    /// <summary>What carries its edges.</summary>
+    [Means(
+        "What carries its edges: ledges glued to the walls, clips over the walls, or the rim; rim beside "
+            + "overlap or a rim of the box, ledges if left out."
+    )]
+    public LidRest? Rests { get; init; }
+
+    /// <summary>Panes side by side.</summary>
+    [Means("How many panes lie side by side along the front, on a bar at each joint."), Whole(1, 6)]
+    public int Panes { get; init; } = 1;
+
+    /// <summary>Depth of a front part that folds up.</summary>
+    [Means("Depth, front to back, of a front part that folds up on hinges.")]
+    public Typed<Length>? Hinged { get; init; }
+
+    /// <summary>Width of the frame of a mesh lid.</summary>
+    [Means("Width of the frame around a mesh lid; 20 mm if left out.")]
+    public Typed<Length>? Frame { get; init; }
+}
+
+/// <summary>What carries the edges of a lid.</summary>
+public enum LidRest
+{
+    /// <summary>Strips glued to the walls inside.</summary>
+    Ledges,
+
+    /// <summary>Clips that hang over the walls.</summary>
+    Clips,
+
+    /// <summary>The upper edges of the walls, or the rim of the box.</summary>
+    Rim,
 }
 
 /// <summary>What a level pane lies on.</summary>

@@ -26,6 +26,18 @@ public sealed record Passage
     /// <summary>The part it is in.</summary>
     [Means("Where it is: lid, wall or barrier.")]
     public PassagePart In { get; init; } = PassagePart.Lid;
+
+    /// <summary>Wall it is in.</summary>
+    [Means("The wall it is in, beside in: wall; back if left out.")]
+    public Side? Side { get; init; }
+
+    /// <summary>Place of its middle along its wall.</summary>
+    [Means("Where its middle is along its wall or the lid, from the left or front end.")]
+    public Typed<Length>? Along { get; init; }
+
+    /// <summary>Height of its middle, in a wall.</summary>
+    [Means("Height of its middle above the base inside, in a wall.")]
+    public Typed<Length>? Height { get; init; }
 }
 
 /// <summary>The part a passage is in.</summary>

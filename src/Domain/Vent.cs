@@ -32,4 +32,36 @@ public sealed record Vent
     /// <summary>Side.</summary>
     [Means("The side it is in.")]
     public Side? Side { get; init; }
+
+    /// <summary>Diameter of a round opening.</summary>
+    [Means("Diameter of a round opening, instead of length and width.")]
+    public Typed<Length>? Diameter { get; init; }
+
+    /// <summary>Place of its middle along its side.</summary>
+    [Means(
+        "Where its middle is along its side: from the left end of front, back and lid, from the front end of "
+            + "the sides; placed by the program if left out."
+    )]
+    public Typed<Length>? Along { get; init; }
+
+    /// <summary>Place of its middle behind the front, in a lid.</summary>
+    [Means("How far its middle is behind the front pane, for a vent in the lid; at the back if left out.")]
+    public Typed<Length>? Behind { get; init; }
+
+    /// <summary>How it is made.</summary>
+    [Means(
+        "strip: the pane is made shorter and a strip carries the mesh; cutout: cut into the pane. A strip in "
+            + "glass, a cutout in plastic and for round ones if left out."
+    )]
+    public VentMake? Make { get; init; }
+}
+
+/// <summary>How an opening for air is made in its pane.</summary>
+public enum VentMake
+{
+    /// <summary>The pane ends before it; a strip or fillers fill the rest of its band.</summary>
+    Strip,
+
+    /// <summary>Cut or drilled into the pane.</summary>
+    Cutout,
 }

@@ -154,7 +154,51 @@ public static class CheckReport
             ("thicknessMm", Maybe(part.Thickness, Unit.Millimeter, "no thickness is entered for it")),
             ("note", new ReportText(part.Note)),
             .. If("massKg", part.Mass),
+            .. Cut(part.CutOuts),
+            .. Drilled(part.Holes),
         ]);
+
+    /// <summary>Openings and notches of a part, told where there are any.</summary>
+    private static (string, ReportNode)[] Cut(ImmutableArray<CutOut> cuts) =>
+        cuts.Length == 0
+            ? []
+            :
+            [
+                (
+                    "cutOuts",
+                    List(
+                        cuts.Select(c =>
+                            ReportObject.Of(
+                                ("for", new ReportText(c.For)),
+                                ("fromLeftMm", Number(c.FromLeft, Unit.Millimeter)),
+                                ("fromBottomMm", Number(c.FromBottom, Unit.Millimeter)),
+                                ("lengthMm", Number(c.Length, Unit.Millimeter)),
+                                ("widthMm", Number(c.Width, Unit.Millimeter))
+                            )
+                        )
+                    )
+                ),
+            ];
+
+    private static (string, ReportNode)[] Drilled(ImmutableArray<CutHole> holes) =>
+        holes.Length == 0
+            ? []
+            :
+            [
+                (
+                    "holes",
+                    List(
+                        holes.Select(h =>
+                            ReportObject.Of(
+                                ("for", new ReportText(h.For)),
+                                ("fromLeftMm", Number(h.FromLeft, Unit.Millimeter)),
+                                ("fromBottomMm", Number(h.FromBottom, Unit.Millimeter)),
+                                ("diameterMm", Number(h.Diameter, Unit.Millimeter))
+                            )
+                        )
+                    )
+                ),
+            ];
 
     /// <summary>A mass that is told only where there is what it weighs.</summary>
     private static (string, ReportNode)[] If(string key, Figure? mass) =>

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Documents.Views;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Care;
@@ -35,7 +36,7 @@ public static class CutTable
                     CsvCell.Of(Unit.Millimeter.FromSi(part.Length.Si)),
                     CsvCell.Of(Unit.Millimeter.FromSi(part.Width.Si)),
                     CsvCell.Of(part.Thickness is { } thickness ? Unit.Millimeter.FromSi(thickness.Si) : null),
-                    CsvCell.Of(part.Note)
+                    CsvCell.Of($"{part.Note}{CutView.Holes(part)}")
                 )
             ),
             style

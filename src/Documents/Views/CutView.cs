@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Documents.Drawings;
 using Litterfall.Quantities.Cutting;
@@ -21,13 +22,25 @@ public static class CutView
         var (length, width) = (part.Length.Si * 1000, part.Width.Si * 1000);
         var sketch = new Sketch { Key = part.Key };
         sketch.Add(
-            new PathMark([new Contour(Sketch.Corners(new(0, 0), length, width), true)], [])
+            new PathMark([new Contour(Outline(part, new(0, 0), 1), true)], [])
             {
                 Pen = new Pen(Tone.Ink, 0.1),
                 Key = part.Key,
                 Layer = Layers.Cut,
             }
         );
+        foreach (var cut in part.CutOuts.Where(c => !IsNotch(c, part)))
+        {
+            sketch.Add(
+                new PathMark([new Contour(Corners(cut, part, new(0, 0), 1), true)], [])
+                {
+                    Pen = new Pen(Tone.Ink, 0.1),
+                    Key = cut.Key,
+                    Layer = Layers.Cut,
+                }
+            );
+        }
+
         foreach (var hole in part.Holes)
         {
             sketch.Key = hole.Key;
@@ -54,7 +67,7 @@ public static class CutView
         var (length, width) = (part.Length.Si * 1000 * scale, part.Width.Si * 1000 * scale);
         var sketch = new Sketch { Key = part.Key };
         var corner = new Spot(Beside, 4);
-        sketch.Area(Sketch.Corners(corner, length, width), new Pen(Tone.Ink, 0.4), Tone.Glass, 0.12);
+        sketch.Area(Outline(part, corner, scale), new Pen(Tone.Ink, 0.4), Tone.Glass, 0.12);
         var (left, right) = (corner.Moved(0, width), corner.Moved(length, width));
         Dimensions.Across(
             sketch,
@@ -75,6 +88,11 @@ public static class CutView
             Hole(sketch, part, hole, corner, scale);
         }
 
+        foreach (var cut in part.CutOuts)
+        {
+            Opening(sketch, part, cut, corner, scale);
+        }
+
         return sketch.Done(Beside + length + 4, 4 + width + Beside, scale);
     }
 
@@ -84,6 +102,12 @@ public static class CutView
             part.Holes.Select(h =>
                 $"; hole Ø {Exact(h.Diameter.Si)} for the {h.For}, {Exact(h.FromLeft.Si)} from the left, "
                 + $"{Exact(h.FromBottom.Si)} from below"
+            )
+        )
+        + string.Concat(
+            part.CutOuts.Select(c =>
+                $"; {(IsNotch(c, part) ? "notch" : "opening")} {Exact(c.Length.Si)} × {Exact(c.Width.Si)} "
+                + $"for {c.For}, {Exact(c.FromLeft.Si)} from the left, {Exact(c.FromBottom.Si)} from below"
             )
         );
 
@@ -132,6 +156,56 @@ public static class CutView
             Pen.Fine,
             Layers.Dimension
         );
+        sketch.Key = "";
+    }
+
+    /// <summary>True where an opening reaches the upper edge of its part.</summary>
+    private static bool IsNotch(CutOut cut, CutPart part) =>
+        cut.FromBottom.Si + cut.Width.Si >= part.Width.Si - 1e-6;
+
+    /// <summary>The edge of a part, round its notches.</summary>
+    private static ImmutableArray<Spot> Outline(CutPart part, Spot corner, double scale)
+    {
+        var (length, width) = (part.Length.Si * 1000 * scale, part.Width.Si * 1000 * scale);
+        var edge = ImmutableArray.CreateBuilder<Spot>();
+        edge.Add(corner);
+        foreach (var cut in part.CutOuts.Where(c => IsNotch(c, part)).OrderBy(c => c.FromLeft.Si))
+        {
+            var (left, right) = (
+                cut.FromLeft.Si * 1000 * scale,
+                (cut.FromLeft.Si + cut.Length.Si) * 1000 * scale
+            );
+            var deep = Math.Min(width, cut.Width.Si * 1000 * scale);
+            edge.AddRange(
+                corner.Moved(left, 0),
+                corner.Moved(left, deep),
+                corner.Moved(right, deep),
+                corner.Moved(right, 0)
+            );
+        }
+
+        edge.AddRange(corner.Moved(length, 0), corner.Moved(length, width), corner.Moved(0, width));
+        return edge.ToImmutable();
+    }
+
+    private static ImmutableArray<Spot> Corners(CutOut cut, CutPart part, Spot corner, double scale) =>
+        Sketch.Corners(
+            corner.Moved(
+                cut.FromLeft.Si * 1000 * scale,
+                (part.Width.Si - cut.FromBottom.Si - cut.Width.Si) * 1000 * scale
+            ),
+            cut.Length.Si * 1000 * scale,
+            cut.Width.Si * 1000 * scale
+        );
+
+    private static void Opening(Sketch sketch, CutPart part, CutOut cut, Spot corner, double scale)
+    {
+        sketch.Key = cut.Key;
+        if (!IsNotch(cut, part))
+        {
+            sketch.Area(Corners(cut, part, corner, scale), new Pen(Tone.Ink, 0.35), Tone.Paper);
+        }
+
         sketch.Key = "";
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain;
 using Litterfall.Quantities.Cutting;
+using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Placing;
 using Litterfall.Quantities.Sizing;
 
@@ -136,14 +137,28 @@ public sealed class FrontView
             return;
         }
 
-        sketch.Key = "box.sill";
-        var sill = scene.Design.Box.Sill?.Si ?? 0;
-        sketch.Line(At(0, sill), At(Length, sill), new Pen(Tone.Ink, 0.35));
+        var plan = WallPlan.Of(scene.Numbers.Design, scene.Numbers.Box, Side.Front);
+        var up = Terrain.Height - plan.Width.Si;
+        foreach (var cell in plan.Cells.Where(c => c.Kind is CellKind.Sill or CellKind.Bar))
+        {
+            sketch.Key = cell.Kind == CellKind.Sill ? "box.sill" : "box.doors";
+            foreach (var edge in new[] { cell.Low.Si, cell.HighSi }.Where(z => z > 0 && z < plan.Width.Si - 1e-6))
+            {
+                sketch.Line(At(0, up + edge), At(Length, up + edge), new Pen(Tone.Ink, 0.35));
+            }
+        }
+
         sketch.Key = "box.doors";
         var count = Math.Clamp(DoorPanes.CountOf(scene.Design), 1, 8);
+        if (plan.Cells.FirstOrDefault(c => c.Kind == CellKind.Doors) is not { } doors)
+        {
+            return;
+        }
+
         for (var i = 1; i < count; i++)
         {
-            sketch.Line(At(Length * i / count, sill), At(Length * i / count, Terrain.Height), Pen.Thin);
+            var x = Length * i / count;
+            sketch.Line(At(x, up + doors.Low.Si), At(x, up + doors.HighSi), Pen.Thin);
         }
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain;
+using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Placing;
 using Litterfall.Quantities.Sizing;
 
@@ -164,7 +165,7 @@ public sealed class PlanView
             switch (vent.Side)
             {
                 case Side.Top:
-                    var y = Depth * VentSpot.TopPlace;
+                    var y = vent.Behind;
                     sketch.Area(
                         Box(vent.Middle - half, y - vent.Width / 2, vent.Middle + half, y + vent.Width / 2),
                         pen
@@ -202,11 +203,7 @@ public sealed class PlanView
             );
         }
 
-        if (scene.Design.Lid?.Strip is { } strip)
-        {
-            sketch.Key = "lid.strip";
-            sketch.Line(At(0, Depth - strip.Si), At(Length, Depth - strip.Si), Pen.Hidden);
-        }
+        LidParts();
 
         if (scene.Drain is { } drain)
         {
@@ -224,6 +221,38 @@ public sealed class PlanView
             var radius = Math.Max(1.1, drain.Diameter / 2 * scale * 1000);
             sketch.Rings([new Ring(at, radius)], new Pen(Tone.Water, 0.4), Tone.Paper);
             sketch.Rings([new Ring(at, 0.35)], null, Tone.Water);
+        }
+    }
+
+    /// <summary>Where one part of the lid ends and the next begins.</summary>
+    private void LidParts()
+    {
+        if (LidPlan.Of(scene.Numbers.Design, scene.Numbers.Box) is not { } plan)
+        {
+            return;
+        }
+
+        var (x, y) = ((Length - plan.Length.Si) / 2, (Depth - plan.Width.Si) / 2);
+        foreach (var cell in plan.Cells)
+        {
+            sketch.Key = cell.Kind == CellKind.HoseStrip ? "lid.strip" : "lid";
+            if (cell.Low.Si > 0)
+            {
+                sketch.Line(
+                    At(x + cell.Left.Si, y + cell.Low.Si),
+                    At(x + cell.RightSi, y + cell.Low.Si),
+                    Pen.Hidden
+                );
+            }
+
+            if (cell.Left.Si > 0)
+            {
+                sketch.Line(
+                    At(x + cell.Left.Si, y + cell.Low.Si),
+                    At(x + cell.Left.Si, y + cell.HighSi),
+                    Pen.Hidden
+                );
+            }
         }
     }
 

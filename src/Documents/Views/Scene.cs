@@ -21,7 +21,7 @@ internal sealed class Scene
         Terrain = new Terrain(numbers.Design, numbers.Box, numbers.Layers);
         Pieces = PieceSpot.Of(numbers.Design, Terrain);
         Plants = PlantSpot.Of(numbers.Design, Terrain);
-        Vents = VentSpot.Of(numbers.Design, Terrain);
+        Vents = VentSpot.Of(numbers.Design, numbers.Box);
         Drain = numbers.Design.Design.Drain is { } drain ? Outlet(drain) : null;
     }
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog.Entries;
+using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Placing;
 
 namespace Litterfall.Documents.Views;
@@ -161,18 +162,24 @@ public sealed partial class SectionView
         }
 
         var over = lid.Overlap?.Si;
-        var (from, to) = over is { } o
-            ? (-o, Span + o)
-            : (lid.Gap?.Si ?? 0.002, Span - (lid.Gap?.Si ?? 0.002));
         var low = over is null ? Terrain.Height - thick : Terrain.Height;
-        if (lid.Strip is { } strip && !lengthwise)
+        var plan = LidPlan.Of(scene.Numbers.Design, scene.Numbers.Box)!;
+        var rim = (Span - (lengthwise ? plan.Length.Si : plan.Width.Si)) / 2;
+        foreach (var cell in plan.Cells)
         {
-            Pane(to - strip.Si, to, low, low + thick);
-            to -= strip.Si + 0.001;
+            sketch.Key = cell.Kind == CellKind.HoseStrip ? "lid.strip" : "lid";
+            var (from, to) = lengthwise ? (cell.Left.Si, cell.RightSi) : (cell.Low.Si, cell.HighSi);
+            var whole = lengthwise ? plan.Length.Si : plan.Width.Si;
+            Pane(
+                rim + from + (from > 1e-9 ? 0.0005 : Edge(lid, over)),
+                rim + to - (to < whole - 1e-9 ? 0.0005 : Edge(lid, over)),
+                low,
+                low + thick
+            );
         }
-
-        Pane(from, to, low, low + thick);
     }
+
+    private static double Edge(Lid lid, double? over) => over is { } o ? -o : lid.Gap?.Si ?? 0.002;
 
     private void Vent(VentSpot vent)
     {
@@ -182,7 +189,7 @@ public sealed partial class SectionView
         if (vent.Side == Side.Top)
         {
             var half = (lengthwise ? vent.Length : vent.Width) / 2;
-            var middle = lengthwise ? Span / 2 : Span * 0.8;
+            var middle = lengthwise ? vent.Middle : vent.Behind;
             sketch.Line(
                 At(middle - half, Terrain.Height).Moved(0, -0.8),
                 At(middle + half, Terrain.Height).Moved(0, -0.8),
@@ -317,7 +324,7 @@ public sealed partial class SectionView
 
         foreach (var vent in scene.Vents.Where(v => v.Side == Side.Top).Take(1))
         {
-            var middle = lengthwise ? Span / 2 : Span * 0.8;
+            var middle = lengthwise ? vent.Middle : vent.Behind;
             yield return new(At(middle, Terrain.Height).Moved(0, -0.8), "top vent", vent.Key);
         }
 

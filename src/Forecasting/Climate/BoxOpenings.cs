@@ -4,6 +4,7 @@ using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics.Air;
+using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;
@@ -12,7 +13,13 @@ namespace Litterfall.Forecasting.Climate;
 public static class BoxOpenings
 {
     /// <summary>Open area of a vent, m².</summary>
-    public static double Area(Vent vent) => vent.Area?.Si ?? (vent.Length?.Si ?? 0) * (vent.Width?.Si ?? 0);
+    public static double Area(Vent vent) =>
+        vent.Area?.Si
+        ?? (
+            vent.Diameter is { } across
+                ? Math.PI / 4 * across.Si * across.Si
+                : (vent.Length?.Si ?? 0) * (vent.Width?.Si ?? 0)
+        );
 
     /// <summary>The openings, heights over the base inside.</summary>
     /// <param name="design">The design.</param>
@@ -36,7 +43,7 @@ public static class BoxOpenings
     {
         var vent = design.Design.Vents[i];
         var mesh = design.Find<MeshEntry>(FormattableString.Invariant($"vents[{i}].mesh"));
-        var level = vent.Side == Side.Top;
+        var level = VentShape.SideOf(vent, top) == Side.Top;
         var height = level
             ? top
             : Math.Min(vent.Height?.Si ?? (with.Headspace.VentHeight.UseSi() * top), top);
@@ -44,8 +51,8 @@ public static class BoxOpenings
             Area(vent),
             height,
             level
-                ? Hydraulic(vent.Length?.Si ?? 0, vent.Width?.Si ?? 0)
-                : vent.Width?.Si ?? with.Headspace.VentWidth.UseSi(),
+                ? vent.Diameter?.Si ?? Hydraulic(vent.Length?.Si ?? 0, vent.Width?.Si ?? 0)
+                : vent.Width?.Si ?? vent.Diameter?.Si ?? with.Headspace.VentWidth.UseSi(),
             level,
             Resistance(mesh, with),
             with.Air.Discharge.UseSi()

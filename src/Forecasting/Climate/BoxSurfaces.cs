@@ -5,6 +5,7 @@ using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics;
 using Litterfall.Physics.Air;
+using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;
@@ -106,7 +107,7 @@ public sealed record BoxSurfaces
         }
 
         surfaces.Walls = walls.ToImmutable();
-        surfaces.AddTop();
+        surfaces.AddTop(box);
         surfaces.AddLeaves();
         surfaces.AddWood();
         surfaces.Close(headspace.Volume.Si, RoomClimate.Pascals(design));
@@ -264,12 +265,14 @@ public sealed record BoxSurfaces
         return place;
     }
 
-    private void AddTop()
+    private void AddTop(BoxGeometry box)
     {
         var whole = Length * Depth;
         var lid = Design.Design.Lid;
         var mesh = Design.Find("lid.material") is MeshEntry;
-        var vents = Design.Design.Vents.Select((v, i) => v.Side == Side.Top ? BoxOpenings.Area(v) : 0).Sum();
+        var vents = Design
+            .Design.Vents.Where(v => VentShape.SideOf(v, box.InsideHeight.Si) == Side.Top)
+            .Sum(BoxOpenings.Area);
         OpenTop =
             lid is null && Design.Design.Box.Opening == Opening.Top ? 1
             : mesh ? Math.Clamp(lid?.Share?.Si ?? 1, 0, 1)

@@ -1,6 +1,8 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 
+using Litterfall.Quantities.Openings;
+
 namespace Litterfall.Forecasting.Coefficients;
 
 /// <summary>
@@ -75,7 +77,7 @@ public sealed class HeadspaceCoefficients(CoefficientList list)
         list.Add(
             "ventWidth",
             "height of a vent that says only its area",
-            3,
+            VentShape.UsualWidth.Value,
             Unit.Centimeter,
             (1, 5),
             Citation.Choice("usual strip of gauze")
@@ -86,7 +88,7 @@ public sealed class HeadspaceCoefficients(CoefficientList list)
         list.Add(
             "ventHeight",
             "height of a vent over the base, share of the box",
-            90,
+            VentShape.UsualHeight.Value,
             Unit.Percent,
             (70, 95),
             Citation.Choice("vents sit near the top unless they say where")

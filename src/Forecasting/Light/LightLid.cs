@@ -6,6 +6,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics.Light;
+using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Placing;
 using Litterfall.Quantities.Sizing;
 
@@ -86,10 +87,122 @@ internal static class LightLid
         }
 
         var pane = Pane(of, whole, box);
-        var vents = VentSpot.Of(design, terrain).Where(v => v.Side == Side.Top).ToList();
-        double strip = lid?.Strip?.Si ?? 0.0;
-        var clear = strip > Sliver ? pane with { Back = Math.Max(front, back - strip) } : pane;
-        return vents.Count == 0 ? [clear] : Cut(design, terrain, clear, vents);
+        return LidPlan.Of(design, box) is { } plan
+            ? plan.Cells.Where(c => c.Kind != CellKind.HoseStrip)
+                .SelectMany(cell => Cell(of, plan, cell, (pane, terrain, rim)))
+            : Split(pane, [.. Holes(of.Design, box, terrain)]);
+    }
+
+    /// <summary>A pane or strip of the lid with its openings, as far as it lies over the planted room.</summary>
+    private static IEnumerable<LidPart> Cell(
+        (CheckedDesign Design, ModelCoefficients With) of,
+        OpeningPlan plan,
+        OpeningCell cell,
+        (LidPart Pane, Terrain Terrain, double Rim) on
+    )
+    {
+        var (x, y) = (on.Rim - on.Terrain.Left, on.Rim - on.Terrain.Front);
+        var part = on.Pane with
+        {
+            Left = Math.Max(on.Pane.Left, x + cell.Left.Si),
+            Right = Math.Min(on.Pane.Right, x + cell.RightSi),
+            Front = Math.Max(on.Pane.Front, y + cell.Low.Si),
+            Back = Math.Min(on.Pane.Back, y + cell.HighSi),
+        };
+        if (cell.Kind == CellKind.VentStrip)
+        {
+            part = part with { Pane = Sheet(of.Design.Catalog.Find<SheetEntry>("acrylic-sheet"), Thick(of), of.With) };
+        }
+
+        return Split(
+            part,
+            [
+                .. cell.Openings.Select(o =>
+                    Hole(
+                        o.Vent,
+                        (x + o.Left.Si + (o.Length.Si / 2), y + o.Low.Si + (o.Width.Si / 2))
+                    )
+                ),
+            ]
+        );
+    }
+
+    private static double Thick((CheckedDesign Design, ModelCoefficients With) of) =>
+        of.Design.Design.Lid?.Thickness?.Si ?? of.With.Surface.UsualLid.UseSi();
+
+    /// <summary>Vents of a top that is no lid.</summary>
+    private static IEnumerable<LidPart> Holes(CheckedDesign design, BoxGeometry box, Terrain terrain)
+    {
+        var spots = VentSpot.Of(design, box);
+        return VentShape
+            .Of(design, box)
+            .Where(v => v.Side == Side.Top)
+            .Select(v => Hole(v, (v.Along.Si - terrain.Left, spots[v.Index].Behind - terrain.Front)));
+    }
+
+    /// <summary>A round opening as a square of its area.</summary>
+    private static LidPart Hole(VentShape vent, (double X, double Y) middle)
+    {
+        var share = vent.IsRound ? Math.Sqrt(Math.PI) / 4 : 0.5;
+        var (half, deep) = (share * vent.Length.Si, share * vent.Width.Si);
+        var hole = new LidPart(middle.X - half, middle.X + half, middle.Y - deep, middle.Y + deep)
+        {
+            Kind = LidKind.Open,
+        };
+        return vent.Mesh is null ? hole : Woven(hole, vent.Mesh);
+    }
+
+    /// <summary>
+    /// A part and the openings in it: rows between their edges, and in each row what lies beside them.
+    /// </summary>
+    private static IEnumerable<LidPart> Split(LidPart part, IReadOnlyList<LidPart> holes)
+    {
+        if (part.Right - part.Left <= Sliver || part.Back - part.Front <= Sliver)
+        {
+            yield break;
+        }
+
+        double[] rows =
+        [
+            .. holes
+                .SelectMany(h => new[] { h.Front, h.Back })
+                .Append(part.Front)
+                .Append(part.Back)
+                .Select(y => Math.Clamp(y, part.Front, part.Back))
+                .Distinct()
+                .Order(),
+        ];
+        for (int i = 0; i + 1 < rows.Length; i++)
+        {
+            var (low, high) = (rows[i], rows[i + 1]);
+            if (high - low <= Sliver)
+            {
+                continue;
+            }
+
+            double at = part.Left;
+            foreach (var hole in holes.Where(h => h.Front < high - 1e-9 && h.Back > low + 1e-9).OrderBy(h => h.Left))
+            {
+                double left = Math.Clamp(hole.Left, at, part.Right);
+                double right = Math.Clamp(hole.Right, at, part.Right);
+                if (left - at > Sliver)
+                {
+                    yield return part with { Left = at, Right = left, Front = low, Back = high };
+                }
+
+                if (right - left > Sliver)
+                {
+                    yield return hole with { Left = left, Right = right, Front = low, Back = high };
+                }
+
+                at = Math.Max(at, right);
+            }
+
+            if (part.Right - at > Sliver)
+            {
+                yield return part with { Left = at, Front = low, Back = high };
+            }
+        }
     }
 
     /// <summary>A mesh over its share of the opening, from the back; a pane over the rest.</summary>
@@ -138,65 +251,5 @@ internal static class LightLid
             ),
             Clean = drops * (design.Design.Light?.Clean?.Si ?? with.Light.Clean.UseSi()),
         };
-    }
-
-    /// <summary>
-    /// Vents in the top as one band across their place: mesh or open along its length, pane beside it, before
-    /// it and behind it.
-    /// </summary>
-    private static IEnumerable<LidPart> Cut(
-        CheckedDesign design,
-        Terrain terrain,
-        LidPart pane,
-        IReadOnlyList<VentSpot> vents
-    )
-    {
-        double deep = vents.Sum(v => v.Width);
-        double middle = (terrain.DepthOfBox * VentSpot.TopPlace) - terrain.Front;
-        double from = Math.Clamp(middle - (0.5 * deep), pane.Front, pane.Back);
-        double to = Math.Clamp(middle + (0.5 * deep), pane.Front, pane.Back);
-        double at = from;
-        if (from - pane.Front > Sliver)
-        {
-            yield return pane with
-            {
-                Back = from,
-            };
-        }
-
-        foreach (var vent in vents)
-        {
-            double end = Math.Min(at + vent.Width, to);
-            double center = vent.Middle - terrain.Left;
-            double left = Math.Clamp(center - (0.5 * vent.Length), pane.Left, pane.Right);
-            double right = Math.Clamp(center + (0.5 * vent.Length), pane.Left, pane.Right);
-            if (end - at > Sliver && right - left > Sliver)
-            {
-                var mesh = design.Find<MeshEntry>(FormattableString.Invariant($"{vent.Key}.mesh"));
-                var hole = new LidPart(left, right, at, end) { Kind = LidKind.Open };
-                yield return mesh is null ? hole : Woven(hole, mesh);
-                foreach (var beside in new[] { pane with { Right = left }, pane with { Left = right } })
-                {
-                    if (beside.Right - beside.Left > Sliver)
-                    {
-                        yield return beside with
-                        {
-                            Front = at,
-                            Back = end,
-                        };
-                    }
-                }
-            }
-
-            at = Math.Max(at, end);
-        }
-
-        if (pane.Back - at > Sliver)
-        {
-            yield return pane with
-            {
-                Front = at,
-            };
-        }
     }
 }

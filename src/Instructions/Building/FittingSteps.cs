@@ -7,6 +7,7 @@ using Litterfall.Instructions.Parts;
 using Litterfall.Judging.Rules;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Openings;
 
 namespace Litterfall.Instructions.Building;
 
@@ -38,6 +39,7 @@ internal static class FittingSteps
 
     private static void Lid(DesignNumbers numbers, StepWriter writer)
     {
+        Ledges(numbers, writer);
         if (numbers.Cuts.FirstOrDefault(c => c.Part == "lid") is not { } part)
         {
             return;
@@ -56,7 +58,7 @@ internal static class FittingSteps
                 ? $"{writer.Of(design.Figure("lid.gap", "lid clearance", g, Unit.Millimeter))} clear on "
                     + $"each "
                     + "side"
-            : $"{writer.Of(CutList.LidClearance)} clear on each side";
+            : $"{writer.Of(OpeningPolicy.LidClearance)} clear on each side";
         var share = lid.Share is { } typed
             ? design.Figure("lid.share", "open share", typed, Unit.Percent)
             : null;
@@ -69,6 +71,56 @@ internal static class FittingSteps
             $"Lay on the lid of {entry.Name}, {writer.Size(part.Length, part.Width)}{thick}: {fit}.{open}",
             "The lid decides the water: a change of its open share changes everything else."
         );
+        OtherParts(numbers, writer);
+    }
+
+    private static void Ledges(DesignNumbers numbers, StepWriter writer)
+    {
+        var ledges = numbers.Cuts.Where(c => c.Part.StartsWith("ledge", StringComparison.Ordinal)).ToList();
+        if (ledges.Count == 0)
+        {
+            return;
+        }
+
+        var below = numbers.Cuts.FirstOrDefault(c => c.Part == "lid")?.Thickness is { } thick
+            ? $"{writer.Millimeters(thick)} below the upper edge"
+            : "one thickness of the lid below the upper edge";
+        var assumed = numbers.Design.Design.Lid!.Rests is null ? " The design names no support: assumed." : "";
+        writer.Step(
+            "lid.rests",
+            $"Glue the ledges to the walls, {below} and level: "
+                + $"{string.Join("; ", ledges.Select(l => $"{writer.Size(l.Length, l.Width)}, {Under(l)}"))}."
+                + assumed,
+            "The lid lies on them and on nothing else."
+        );
+    }
+
+    private static string Under(CutPart ledge) =>
+        ledge.Part == "ledge-side" ? "left and right" : "front and back";
+
+    /// <summary>Further panes and strips.</summary>
+    private static void OtherParts(DesignNumbers numbers, StepWriter writer)
+    {
+        foreach (var part in numbers.Cuts.Where(c => c.Key == "lid" && c.Part is not "lid"))
+        {
+            writer.Step(
+                "lid",
+                part.Part == "lid-front"
+                    ? $"Hang the front part of the lid, {writer.Size(part.Length, part.Width)}, on its hinges."
+                    : $"Lay on the next pane of the lid, {writer.Size(part.Length, part.Width)}."
+            );
+        }
+
+        foreach (var part in numbers.Cuts.Where(c => c.Part.StartsWith("vent-strip", StringComparison.Ordinal)))
+        {
+            writer.Step(
+                part.Key,
+                $"Lay in the strip with the mesh, {writer.Size(part.Length, part.Width)}, its edge against "
+                    + "the pane. Tape or clip it so that nothing lifts it.",
+                "Animals push up a loose strip."
+            );
+        }
+
         if (numbers.Cuts.FirstOrDefault(c => c.Part == "strip") is { } strip)
         {
             writer.Step(
@@ -131,27 +183,22 @@ internal static class FittingSteps
     {
         var design = numbers.Design;
         var vent = design.Design.Vents[i];
-        var key = $"vents[{NumberText.Integer(i)}]";
-        var mesh = design.Find<MeshEntry>($"{key}.mesh");
-        var size = vent switch
-        {
-            { Length: { } l, Width: { } w } => writer.Size(
-                design.Figure($"{key}.length", "vent length", l, Unit.Millimeter),
-                design.Figure($"{key}.width", "vent width", w, Unit.Millimeter)
-            ),
-            { Area: { } a } => writer.Of(design.Figure($"{key}.area", "vent area", a, Unit.SquareCentimeter)),
-            _ => "as drawn",
-        };
-        var side = vent.Side is { } s ? $" in the {s.ToString().ToLowerInvariant()}" : "";
-        var height = vent is { Height: { } h, Side: not Side.Top }
-            ? $", its middle "
-                + $"{writer.Depth(design.Figure($"{key}.height", "vent height", h, Unit.Centimeter))}"
-                + " over the base"
-            : "";
+        var shape = VentShape.Of(design, numbers.Box)[i];
+        var key = shape.Path;
+        var mesh = shape.Mesh;
+        var size = vent.Diameter is null
+            ? writer.Size(shape.Length, shape.Width)
+            : $"{writer.Millimeters(shape.Length)} across";
+        var side = shape.Side == Side.Top ? " in the lid" : $" in the {DrillSteps.Word(shape.Side)}";
+        var height =
+            shape is { Side: not Side.Top, Across: { } across }
+                ? $", its middle {writer.Depth(across)} over the base"
+                : "";
+        var placed = shape.IsPlaced ? " (placed by the program)" : "";
         var over = mesh is null
             ? "Leave no free edge."
             : $"Cover it with {mesh.Name}{Aperture(writer, mesh)}{Wire(mesh)}.";
-        writer.Step(key, $"Vent{side}, {size}{height}. {over}");
+        writer.Step(key, $"Vent{side}, {size}{height}{placed}. {over}");
     }
 
     private static string Wire(MeshEntry mesh) => mesh.Metal?.Text == "yes" ? "; no wire ends inside" : "";

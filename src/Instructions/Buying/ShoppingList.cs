@@ -230,6 +230,9 @@ public sealed record ShoppingList(
             "vent-mesh" => "vents",
             "background" => "background",
             "door" => "box.doors",
+            _ when part.StartsWith("ledge", StringComparison.Ordinal) => "lid.rests",
+            _ when part.StartsWith("vent-strip", StringComparison.Ordinal) => "vents",
+            _ when part.StartsWith("pane-", StringComparison.Ordinal) => "box",
             _ when part.StartsWith("shelf", StringComparison.Ordinal) => "shelves",
             _ => "lid",
         };

@@ -6,6 +6,7 @@ using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Care;
 using Litterfall.Instructions.Parts;
+using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
 
@@ -17,7 +18,7 @@ internal static class ShoppingParts
     public static IEnumerable<ShoppingLine> Of(DesignNumbers numbers) =>
         [
             .. Box(numbers),
-            .. OpenVents(numbers),
+            .. Closures(numbers),
             .. Sealants(numbers),
             .. Hardscape(numbers),
             .. Fittings(numbers),
@@ -61,30 +62,24 @@ internal static class ShoppingParts
         };
     }
 
-    private static IEnumerable<ShoppingLine> OpenVents(DesignNumbers numbers)
+    /// <summary>What holds, guides and closes lid and doors.</summary>
+    private static IEnumerable<ShoppingLine> Closures(DesignNumbers numbers)
     {
-        var vents = numbers.Design.Design.Vents;
-        for (var i = 0; i < vents.Count; i++)
+        var boxes = numbers.Design.Count("boxes", "number of boxes", numbers.Design.Design.Boxes);
+        foreach (var good in ClosureGoods.Of(numbers.Design, numbers.Box, numbers.Doors))
         {
-            var key = At("vents", i);
-            if (
-                numbers.Design.Find<MeshEntry>($"{key}.mesh") is { } mesh
-                && vents[i] is { Area: { } area } vent
-                && (vent.Length is null || vent.Width is null)
-            )
+            yield return new ShoppingLine
             {
-                var one = numbers.Design.Figure($"{key}.area", "vent area", area, Unit.SquareCentimeter);
-                yield return new ShoppingLine
-                {
-                    Kind = ShoppingKind.Mesh,
-                    Key = mesh.Key,
-                    Item = $"{mesh.Name}, vent mesh",
-                    Pieces = Boxes(numbers, "vent meshes"),
-                    Area = (one * Boxes(numbers, "vents")).As("open area of the vents", Unit.SquareMeter),
-                    Where = key,
-                    Note = $"only the open area is entered; allow {Told.MeshMargin} more on every side",
-                };
-            }
+                Kind = ShoppingKind.Fitting,
+                Key = good.Key,
+                Item = good.Item,
+                Pieces = good.Count is { } count
+                    ? (count * boxes).As($"pieces of {good.Item}", Unit.One)
+                    : boxes.As($"lengths of {good.Item}", Unit.One),
+                Length = good.Length,
+                Where = good.Where,
+                Note = good.Note,
+            };
         }
     }
 

@@ -1,4 +1,6 @@
 using System.Globalization;
+using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -19,11 +21,15 @@ internal static class DoorGap
     )
     {
         Needs = Stage.Shape,
+        Fix = (_, design) => Sealed(design.Document),
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        if (n.Design.Design.Box.Doors?.Gap is not { } typed || typed.Si <= Gaps.Fly.Si + Gaps.Slack)
+        if (
+            n.Design.Design.Box.Doors is not { Gap: { } typed, Seal: DoorSeal.None } doors
+            || typed.Si <= Gaps.Fly.Si + Gaps.Slack
+        )
         {
             yield break;
         }
@@ -44,14 +50,33 @@ internal static class DoorGap
                         + $"feeder flies can get out."
                 ),
             (gap, wide ? Gaps.Froglet : Gaps.Fly),
-            wide
-                ? FormattableString.Invariant(
-                    $"Close it to {Gaps.Froglet.Value:0.#} mm, and to {Gaps.Fly.Value:0.#} mm with a "
-                ) + "brush or lip where flies are fed."
-                : FormattableString.Invariant(
-                    $"Close it to {Gaps.Fly.Value:0.#} mm with a brush or lip where flies are fed."
-                ),
+            FormattableString.Invariant(
+                $"{Closed(doors)} closes it; small flies need {Gaps.Fly.Value:0.#} mm or less."
+            ),
             "box.doors.gap"
         );
+    }
+
+    /// <summary>What closes the gap of doors of a kind: panes that slide can never touch.</summary>
+    private static string Closed(Doors doors) =>
+        doors.Kind switch
+        {
+            DoorKind.Sliding or null =>
+                "Panes that slide past each other always leave the distance of their tracks: a brush strip on "
+                    + "the inner edge of the outer pane",
+            DoorKind.Hinged => "A clear lip along the edge where the panes meet",
+            DoorKind.LiftOut => "Foam or tape in its channels",
+            _ => throw new InvalidOperationException("This kind of door is not known."),
+        };
+
+    private static DesignFix? Sealed(DesignDocument document)
+    {
+        var kind = document.Design.Box.Doors?.Kind switch
+        {
+            DoorKind.Hinged => "lip",
+            DoorKind.LiftOut => "tape",
+            _ => "brush",
+        };
+        return DesignFix.From($"a {kind} that closes the gap", DesignEdits.Set(document, "box.doors.seal", kind));
     }
 }

@@ -7,6 +7,7 @@ using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
 using Litterfall.Quantities.Cutting;
+using Litterfall.Quantities.Openings;
 
 namespace Litterfall.Judging.Box;
 
@@ -37,7 +38,7 @@ internal static class LidFit
             ),
     };
 
-    private static string Clearance => FormattableString.Invariant($"{CutList.LidClearance.Value:0.#} mm");
+    private static string Clearance => FormattableString.Invariant($"{OpeningPolicy.LidClearance.Value:0.#} mm");
 
     private static readonly Figure ShopTolerance = Figure.Given(
         "cutting tolerance of an ordinary shop",
@@ -65,7 +66,7 @@ internal static class LidFit
 
         var gap = lid.Gap is { } g
             ? n.Design.Figure("lid.gap", "lid clearance on each side", g, Unit.Millimeter)
-            : CutList.LidClearance;
+            : OpeningPolicy.LidClearance;
         var play = (Figure.Number(2) * gap - ShopTolerance - OpeningTolerance).As(
             "play of the lid at worst",
             Unit.Millimeter

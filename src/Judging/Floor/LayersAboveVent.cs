@@ -16,7 +16,7 @@ internal static class LayersAboveVent
     public static readonly Rule Rule = new(
         "layers-above-vent",
         Protects.Build,
-        "drainage and soil stand above the lower edge of a vent in a wall",
+        "drainage, soil, moss and leaves stand above the lower edge of a vent in a wall",
         Judge
     )
     {
@@ -56,11 +56,14 @@ internal static class LayersAboveVent
             var layers = Near(n, side);
             if (layers.Si > edge.Si + Gaps.Slack)
             {
+                var what = n.Layers.Any(l => l.Kind is LayerKind.Moss or LayerKind.Litter)
+                    ? "drainage, soil and what covers it"
+                    : "drainage and soil";
                 yield return Rule.Found(
                     Severity.Caution,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"Vent {i + 1} begins {edge.Value:0.#} cm above the base; drainage and soil stand "
+                        $"Vent {i + 1} begins {edge.Value:0.#} cm above the base; {what} stand "
                             + $"{layers.Value:0.#} cm high there and close it."
                     ),
                     (layers, edge),
@@ -75,25 +78,23 @@ internal static class LayersAboveVent
         }
     }
 
-    /// <summary>Height of drainage and soil at a wall; loose leaves let air through.</summary>
+    /// <summary>Height of the layers at a wall, moss and leaves with them: they slide down to it.</summary>
     private static Figure Near(DesignNumbers n, Side side) =>
         Figure
             .Total(
                 [
-                    .. n
-                        .Layers.Where(l => l.Kind is LayerKind.Drainage or LayerKind.Soil)
-                        .Select(l =>
-                            side switch
-                            {
-                                Side.Front => l.FrontDepth,
-                                Side.Back => l.BackDepth,
-                                _ => l.Highest,
-                            }
-                        ),
+                    .. n.Layers.Select(l =>
+                        side switch
+                        {
+                            Side.Front => l.FrontDepth,
+                            Side.Back => l.BackDepth,
+                            _ => l.Highest,
+                        }
+                    ),
                 ],
                 Unit.Meter.Dimension
             )
-            .As("drainage and soil at that wall", Unit.Centimeter);
+            .As("layers at that wall", Unit.Centimeter);
 
     private const double RoomOverSoil = 0.005;
 

@@ -116,7 +116,7 @@ internal static class FixEdit
         var layers =
             (floor.Drainage?.Depth?.Si ?? floor.Drainage?.Raised?.Si ?? 0)
             + (floor.Soil?.Front?.Si ?? floor.Soil?.Depth?.Si ?? 0);
-        var low = Math.Max(box.Sill?.Si ?? 0, layers + 0.03);
+        var low = Math.Max((box.Sill?.Si ?? -0.02) + 0.02, layers + 0.03);
         var with = new Reading<DesignDocument>(document, []);
         foreach (var side in sides)
         {

@@ -1,10 +1,10 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
-using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
+using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Quantities.Cutting;
@@ -42,12 +42,25 @@ public sealed record CutPart
     /// <summary>Holes to drill.</summary>
     public ImmutableArray<CutHole> Holes { get; init; } = [];
 
+    /// <summary>Rectangles to cut out; one that reaches an edge is a notch.</summary>
+    public ImmutableArray<CutOut> CutOuts { get; init; } = [];
+
     /// <summary>Side the drawing is seen from; "" where both are alike.</summary>
     public string SeenFrom { get; init; } = "";
 }
 
 /// <summary>A hole: its middle from the left and from the lower edge, and its diameter, in meters.</summary>
 public sealed record CutHole(Figure FromLeft, Figure FromBottom, Figure Diameter, string For, string Key);
+
+/// <summary>A rectangle cut out of a part: its left and lower edge and its size, in meters.</summary>
+public sealed record CutOut(Figure FromLeft, Figure FromBottom, Figure Length, Figure Width)
+{
+    /// <summary>What it is for.</summary>
+    public required string For { get; init; }
+
+    /// <summary>Key of the design it follows from.</summary>
+    public required string Key { get; init; }
+}
 
 /// <summary>Cut sizes from the true inside, with the clearance of each part.</summary>
 public static class CutList
@@ -60,14 +73,6 @@ public static class CutList
         0.002,
         Unit.Millimeter,
         Citation.Habit("a flat barrier is cut 0 to 2 mm smaller than the inside")
-    );
-
-    /// <summary>Clearance on each side of an inset lid.</summary>
-    public static readonly Figure LidClearance = Figure.Given(
-        "lid clearance on each side",
-        0.002,
-        Unit.Millimeter,
-        Citation.Habit("a lid is 3 to 4 mm smaller than the opening in each direction")
     );
 
     /// <summary>Extra on each side of a vent mesh, trimmed after fitting.</summary>
@@ -100,12 +105,12 @@ public static class CutList
         var parts = ImmutableArray.CreateBuilder<CutPart>();
         parts.AddRange(BoxPanes.Of(design, box));
         AddFloor(design, box, parts);
-        AddLid(design, box, parts);
+        parts.AddRange(LidParts.Of(design, box));
         AddDoors(design, box, parts);
         parts.AddRange(ShelfPanes.Of(design, box).Select(shelf => Shelf(design, shelf)));
-        for (var i = 0; i < design.Design.Vents.Count; i++)
+        foreach (var vent in VentShape.Of(design, box))
         {
-            AddVent(design, i, parts);
+            AddVent(design, vent, parts);
         }
 
         AddBackground(design, box, parts);
@@ -162,50 +167,6 @@ public static class CutList
         );
     }
 
-    private static void AddLid(CheckedDesign design, BoxGeometry box, ImmutableArray<CutPart>.Builder parts)
-    {
-        if (design.Design.Lid is not { } lid)
-        {
-            return;
-        }
-
-        var entry = design.Entry("lid.material");
-        var strip = lid.Strip is { } s
-            ? design.Figure("lid.strip", "strip for hoses and cables", s, Unit.Millimeter)
-            : null;
-        var depth = strip is null ? box.OpeningDepth : box.OpeningDepth - strip;
-        var (fitted, note) = LidMargin(design, entry);
-        parts.Add(
-            Part(
-                "lid",
-                entry.Key,
-                design,
-                Fit("lid length", fitted(box.OpeningLength)),
-                Fit("lid depth", fitted(depth)),
-                note
-            ) with
-            {
-                Thickness = lid.Thickness is { } t
-                    ? design.Figure("lid.thickness", "lid thickness", t, Unit.Millimeter)
-                    : null,
-            }
-        );
-        if (strip is not null)
-        {
-            var length = Fit("strip length", box.OpeningLength - Two * LidClearance);
-            parts.Add(
-                Part(
-                    "strip",
-                    "acrylic-sheet",
-                    design,
-                    length,
-                    strip,
-                    "for hoses and cables, taped or latched"
-                )
-            );
-        }
-    }
-
     private static void AddDoors(CheckedDesign design, BoxGeometry box, ImmutableArray<CutPart>.Builder parts)
     {
         if (DoorPanes.Of(design, box) is not { } door)
@@ -242,50 +203,25 @@ public static class CutList
             Key = shelf.Path,
         };
 
-    /// <summary>How a lid follows from its opening: larger on the rim, smaller when set in.</summary>
-    private static (Func<Figure, Figure> Fitted, string Note) LidMargin(
+    private static void AddVent(
         CheckedDesign design,
-        CatalogEntry entry
+        VentShape vent,
+        ImmutableArray<CutPart>.Builder parts
     )
     {
-        if (design.Design.Lid!.Overlap is { } o)
-        {
-            var overlap = design.Figure("lid.overlap", "overlap on each side", o, Unit.Millimeter);
-            return (size => size + Two * overlap, "lies on the rim; seam the edges");
-        }
-
-        var gap = design.Design.Lid.Gap is { } g
-            ? design.Figure("lid.gap", "lid clearance on each side", g, Unit.Millimeter)
-            : LidClearance;
-        var note =
-            entry is MeshEntry
-                ? "in a frame, no wire ends inside"
-                : "set into the opening; polish edges that are touched";
-        return (size => size - Two * gap, note);
-    }
-
-    private static void AddVent(CheckedDesign design, int i, ImmutableArray<CutPart>.Builder parts)
-    {
-        var vent = design.Design.Vents[i];
-        if (
-            design.Find<MeshEntry>($"vents[{i}].mesh") is not { } mesh
-            || vent.Length is null
-            || vent.Width is null
-        )
+        if (vent.Mesh is not { } mesh || vent.Length.Si <= 0 || vent.Width.Si <= 0)
         {
             return;
         }
 
-        var length = design.Figure($"vents[{i}].length", "vent length", vent.Length.Value, Unit.Millimeter);
-        var width = design.Figure($"vents[{i}].width", "vent width", vent.Width.Value, Unit.Millimeter);
         parts.Add(
             Part(
                 "vent-mesh",
                 mesh.Key,
                 design,
-                Fit("mesh length", length + Two * VentAllowance),
-                Fit("mesh width", width + Two * VentAllowance),
-                "trim after fitting"
+                Fit("mesh length", vent.Length + Two * VentAllowance),
+                Fit("mesh width", vent.Width + Two * VentAllowance),
+                FormattableString.Invariant($"over vent {vent.Index + 1}; trim after fitting")
             )
         );
     }
@@ -308,9 +244,11 @@ public static class CutList
             return;
         }
 
-        var height = Fit("panel height", box.InsideHeight - box.BackgroundFrom! - PanelClearance);
         foreach (var side in background.Sides.Count == 0 ? [Side.Back] : background.Sides)
         {
+            var below = LidLedges.Taken(design, box, side);
+            var top = below is null ? box.InsideHeight : box.InsideHeight - below;
+            var height = Fit("panel height", top - box.BackgroundFrom! - PanelClearance);
             var across = side is Side.Left or Side.Right ? box.OpenDepth : box.InsideLength;
             parts.Add(
                 Part(
@@ -320,6 +258,7 @@ public static class CutList
                     Fit($"panel width, {side.ToString().ToLowerInvariant()}", across - PanelClearance),
                     height,
                     $"{side.ToString().ToLowerInvariant()}; check that it passes the opening"
+                        + (below is null ? "" : "; ends below the lid")
                 ) with
                 {
                     Thickness = box.BackgroundThickness,
@@ -353,6 +292,7 @@ public static class CutList
         ["grid"] = "floor.drainage.grid",
         ["lid"] = "lid",
         ["strip"] = "lid.strip",
+        ["ledge"] = "lid.rests",
         ["vent-mesh"] = "vents",
         ["background"] = "background",
     };

@@ -3,6 +3,7 @@ using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
+using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Quantities.Cutting;
@@ -109,14 +110,8 @@ public sealed record DoorPanes(DoorKind Kind, SheetEntry Sheet, int Count)
             return design.Figure("box.doors.height", "height of the front opening", typed, Unit.Millimeter);
         }
 
-        return design.Design.Box.Sill is { } sill
-            ? Figure
-                .NotNegative(
-                    box.InsideHeight
-                        - design.Figure("box.sill", "height of the front sill", sill, Unit.Centimeter)
-                )
-                .As("height of the front opening", Unit.Millimeter)
-            : box.InsideHeight;
+        return WallPlan.DoorOpening(design, box)?.As("height of the front opening", Unit.Millimeter)
+            ?? OpeningPlan.Zero;
     }
 
     private static (Figure Width, Figure Height) Size(

@@ -5,6 +5,7 @@ using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Physics.Plates;
+using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Quantities.Cutting;
@@ -66,30 +67,58 @@ public static class HeldPanes
         }
 
         var thickness = design.Figure("lid.thickness", "lid thickness", typed, Unit.Millimeter);
-        var strip = lid.Strip is { } s
-            ? design.Figure("lid.strip", "strip for hoses and cables", s, Unit.Millimeter)
-            : null;
-        var (length, depth) = Supports(design, box, strip);
-        var held = lid.Held ?? (strip is null ? PaneHold.AllEdges : PaneHold.BackHangs);
-        if (lid.Braced && held != PaneHold.FrontAndBack)
-        {
-            length = (length * Half).As("half the lid, to the bar", Unit.Millimeter);
-        }
-
-        var panes = new[]
-        {
-            Check(new HeldPane("lid", sheet, held) { Size = (length, depth, thickness), Load = LidLoad }),
-            strip is not null && design.Catalog.Find<SheetEntry>("acrylic-sheet") is { } acrylic
-                ? Check(
-                    new HeldPane("strip", acrylic, PaneHold.BackHangs)
-                    {
-                        Size = (box.OpeningLength, strip, thickness),
-                        Load = LidLoad,
-                    }
+        var plan = LidPlan.Of(design, box)!;
+        var acrylic = design.Catalog.Find<SheetEntry>("acrylic-sheet");
+        // Panes of one size are one check; a strip with its opening bends as its edges beside it do.
+        var cells = plan.Cells.DistinctBy(c =>
+            (c.Kind, Math.Round(c.Length.Si, 6), Math.Round(c.Width.Si, 6), c.LowHangs, c.HighHangs)
+        );
+        return
+        [
+            .. cells
+                .Select(cell =>
+                    cell.Kind == CellKind.Pane
+                        ? Check(
+                            new HeldPane(cell.Name, sheet, HeldBy(lid, cell))
+                            {
+                                Size = Supports(design, plan, cell, thickness),
+                                Load = LidLoad,
+                            }
+                        )
+                    : acrylic is not null ? Check(Strip(acrylic, cell, thickness))
+                    : null
                 )
-                : null,
+                .OfType<PaneCheck>(),
+        ];
+    }
+
+    /// <summary>What carries a pane: as entered, else the edges at which no other part begins.</summary>
+    private static PaneHold HeldBy(Lid lid, OpeningCell cell) =>
+        lid.Held
+        ?? (
+            cell is { LowHangs: true, HighHangs: true } ? PaneHold.Sides
+            : cell.LowHangs || cell.HighHangs ? PaneHold.BackHangs
+            : PaneHold.AllEdges
+        );
+
+    /// <summary>What is left beside the opening of a strip carries it.</summary>
+    private static HeldPane Strip(SheetEntry acrylic, OpeningCell cell, Figure thickness)
+    {
+        var hangs = cell is { LowHangs: true, HighHangs: true };
+        var open = cell.Openings.Length == 0 ? null : Figure.Max([.. cell.Openings.Select(o => o.Width)]);
+        return new HeldPane(cell.Name, acrylic, hangs ? PaneHold.Sides : PaneHold.BackHangs)
+        {
+            Size = (cell.Length, cell.Width, thickness),
+            Load =
+                open is null || cell.Width.Si - open.Si <= 1e-6
+                    ? LidLoad
+                    : (LidLoad * cell.Width / (cell.Width - open)).As(
+                        $"load beside the opening of the {cell.Name}",
+                        Unit.Kilopascal
+                    ),
+            Key = "lid",
+            Fix = "Take a thicker lid, or set a bar under the strip.",
         };
-        return [.. panes.OfType<PaneCheck>()];
     }
 
     /// <summary>The shelves inside the box under what stands on them, spread evenly.</summary>
@@ -157,28 +186,32 @@ public static class HeldPanes
     }
 
     /// <summary>
-    /// Between what holds it: the opening under a pane that overlaps it, the pane itself where it is set in.
+    /// Between what holds it: the opening under a pane that overlaps it, the pane itself where it is set in;
+    /// half of it over a bar.
     /// </summary>
-    private static (Figure Length, Figure Depth) Supports(
+    private static (Figure Length, Figure Depth, Figure Thickness) Supports(
         CheckedDesign design,
-        BoxGeometry box,
-        Figure? strip
+        OpeningPlan plan,
+        OpeningCell cell,
+        Figure thickness
     )
     {
-        var depth = strip is null ? box.OpeningDepth : box.OpeningDepth - strip;
         var lid = design.Design.Lid!;
-        if (lid.Overlap is not null)
+        var (length, depth) = (cell.Length, cell.Width);
+        if (lid.Overlap is null)
         {
-            return (box.OpeningLength, depth.As("depth of the lid", Unit.Millimeter));
+            var gap = LidParts.Clearance(design);
+            length = (length - Two * gap).As("length of the lid", Unit.Millimeter);
+            depth = (depth - Two * gap).As("depth of the lid", Unit.Millimeter);
         }
 
-        var gap = lid.Gap is { } g
-            ? design.Figure("lid.gap", "lid clearance on each side", g, Unit.Millimeter)
-            : CutList.LidClearance;
-        return (
-            (box.OpeningLength - Two * gap).As("length of the lid", Unit.Millimeter),
-            (depth - Two * gap).As("depth of the lid", Unit.Millimeter)
-        );
+        var held = HeldBy(lid, cell);
+        if (lid.Braced && held != PaneHold.FrontAndBack && cell.Length.Si > plan.Length.Si / 2)
+        {
+            length = (length * Half).As("half the lid, to the bar", Unit.Millimeter);
+        }
+
+        return (length, depth, thickness);
     }
 
     private static PaneCheck? Check(HeldPane of)

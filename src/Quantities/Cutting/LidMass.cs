@@ -3,6 +3,7 @@ using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
+using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Quantities.Cutting;
@@ -43,39 +44,38 @@ public static class LidMass
             return null;
         }
 
-        var pane = Figure.NotNegative(Area(lid) - Openings(design)) * lid.Thickness * density;
-        var strip = cuts.FirstOrDefault(c => c.Part == "strip");
-        return (
-            strip is not null && design.Catalog.Find<SheetEntry>(strip.Material)?.Density is { } plastic
-                ? pane + Area(strip) * lid.Thickness * plastic
-                : pane
-        ).As("mass of the lid", Unit.Kilogram);
-    }
-
-    private static Figure Area(CutPart part) => part.Length * part.Width;
-
-    /// <summary>Openings for air in the lid.</summary>
-    private static Figure Openings(CheckedDesign design) =>
-        Figure
+        var parts = cuts.Where(c => c.Key == "lid" || c.Key == "lid.strip" || c.Part.StartsWith("vent-strip", StringComparison.Ordinal))
+            .ToList();
+        return Figure
             .Total(
                 [
-                    .. design
-                        .Design.Vents.Select(
-                            (v, i) => (Vent: v, Path: FormattableString.Invariant($"vents[{i}]"))
-                        )
-                        .Where(v => v.Vent.Side == Side.Top)
-                        .Select(v => Opening(design, v.Vent, v.Path))
-                        .OfType<Figure>(),
+                    .. parts.Select(part =>
+                        Net(part)
+                        * lid.Thickness
+                        * (design.Catalog.Find<SheetEntry>(part.Material)?.Density ?? density)
+                    ),
                 ],
-                Unit.SquareCentimeter.Dimension
+                Unit.Kilogram.Dimension
             )
-            .As("openings in the lid", Unit.SquareCentimeter);
+            .As("mass of the lid", Unit.Kilogram);
+    }
 
-    private static Figure? Opening(CheckedDesign design, Vent vent, string path) =>
-        vent is { Length: { } length, Width: { } width }
-            ? design.Figure($"{path}.length", "length of the vent", length, Unit.Millimeter)
-                * design.Figure($"{path}.width", "width of the vent", width, Unit.Millimeter)
-        : vent.Area is { } area
-            ? design.Figure($"{path}.area", "area of the vent", area, Unit.SquareCentimeter)
-        : null;
+    /// <summary>Area of a part less what is cut out of it.</summary>
+    private static Figure Net(CutPart part)
+    {
+        var area = part.Length * part.Width;
+        foreach (var cut in part.CutOuts)
+        {
+            area -= cut.Length * cut.Width;
+        }
+
+        foreach (var hole in part.Holes)
+        {
+            area -= QuarterTurn * hole.Diameter * hole.Diameter;
+        }
+
+        return Figure.NotNegative(area);
+    }
+
+    private static readonly Figure QuarterTurn = Figure.Number(Math.PI / 4);
 }

@@ -4,6 +4,7 @@ using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
+using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Quantities.Cutting;
@@ -61,7 +62,7 @@ public static class ShelfPanes
         var name = i == 0 ? "shelf" : FormattableString.Invariant($"shelf-{i + 1}");
         var length = shelf.Length is { } typed
             ? design.Figure($"{path}.length", "length of the shelf", typed, Unit.Millimeter)
-            : CutList.Fit("length of the shelf", box.InsideLength - Figure.Number(2) * BoxPanes.Joint);
+            : CutList.Fit("length of the shelf", box.InsideLength - Figure.Number(2) * OpeningPolicy.Joint);
         var depth = design.Figure($"{path}.depth", "depth of the shelf", shelf.Depth, Unit.Millimeter);
         var thickness = design.Figure(
             $"{path}.thickness",
