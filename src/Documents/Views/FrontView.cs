@@ -142,7 +142,9 @@ public sealed class FrontView
         foreach (var cell in plan.Cells.Where(c => c.Kind is CellKind.Sill or CellKind.Bar))
         {
             sketch.Key = cell.Kind == CellKind.Sill ? "box.sill" : "box.doors";
-            foreach (var edge in new[] { cell.Low.Si, cell.HighSi }.Where(z => z > 0 && z < plan.Width.Si - 1e-6))
+            foreach (
+                var edge in new[] { cell.Low.Si, cell.HighSi }.Where(z => z > 0 && z < plan.Width.Si - 1e-6)
+            )
             {
                 sketch.Line(At(0, up + edge), At(Length, up + edge), new Pen(Tone.Ink, 0.35));
             }

@@ -88,7 +88,8 @@ internal static class LightLid
 
         var pane = Pane(of, whole, box);
         return LidPlan.Of(design, box) is { } plan
-            ? plan.Cells.Where(c => c.Kind != CellKind.HoseStrip)
+            ? plan
+                .Cells.Where(c => c.Kind != CellKind.HoseStrip)
                 .SelectMany(cell => Cell(of, plan, cell, (pane, terrain, rim)))
             : Split(pane, [.. Holes(of.Design, box, terrain)]);
     }
@@ -111,17 +112,17 @@ internal static class LightLid
         };
         if (cell.Kind == CellKind.VentStrip)
         {
-            part = part with { Pane = Sheet(of.Design.Catalog.Find<SheetEntry>("acrylic-sheet"), Thick(of), of.With) };
+            part = part with
+            {
+                Pane = Sheet(of.Design.Catalog.Find<SheetEntry>("acrylic-sheet"), Thick(of), of.With),
+            };
         }
 
         return Split(
             part,
             [
                 .. cell.Openings.Select(o =>
-                    Hole(
-                        o.Vent,
-                        (x + o.Left.Si + (o.Length.Si / 2), y + o.Low.Si + (o.Width.Si / 2))
-                    )
+                    Hole(o.Vent, (x + o.Left.Si + (o.Length.Si / 2), y + o.Low.Si + (o.Width.Si / 2)))
                 ),
             ]
         );
@@ -181,18 +182,34 @@ internal static class LightLid
             }
 
             double at = part.Left;
-            foreach (var hole in holes.Where(h => h.Front < high - 1e-9 && h.Back > low + 1e-9).OrderBy(h => h.Left))
+            foreach (
+                var hole in holes
+                    .Where(h => h.Front < high - 1e-9 && h.Back > low + 1e-9)
+                    .OrderBy(h => h.Left)
+            )
             {
                 double left = Math.Clamp(hole.Left, at, part.Right);
                 double right = Math.Clamp(hole.Right, at, part.Right);
                 if (left - at > Sliver)
                 {
-                    yield return part with { Left = at, Right = left, Front = low, Back = high };
+                    yield return part with
+                    {
+                        Left = at,
+                        Right = left,
+                        Front = low,
+                        Back = high,
+                    };
                 }
 
                 if (right - left > Sliver)
                 {
-                    yield return hole with { Left = left, Right = right, Front = low, Back = high };
+                    yield return hole with
+                    {
+                        Left = left,
+                        Right = right,
+                        Front = low,
+                        Back = high,
+                    };
                 }
 
                 at = Math.Max(at, right);
@@ -200,7 +217,12 @@ internal static class LightLid
 
             if (part.Right - at > Sliver)
             {
-                yield return part with { Left = at, Front = low, Back = high };
+                yield return part with
+                {
+                    Left = at,
+                    Front = low,
+                    Back = high,
+                };
             }
         }
     }

@@ -85,7 +85,9 @@ internal static class FittingSteps
         var below = numbers.Cuts.FirstOrDefault(c => c.Part == "lid")?.Thickness is { } thick
             ? $"{writer.Millimeters(thick)} below the upper edge"
             : "one thickness of the lid below the upper edge";
-        var assumed = numbers.Design.Design.Lid!.Rests is null ? " The design names no support: assumed." : "";
+        var assumed = numbers.Design.Design.Lid!.Rests is null
+            ? " The design names no support: assumed."
+            : "";
         writer.Step(
             "lid.rests",
             $"Glue the ledges to the walls, {below} and level: "
@@ -111,7 +113,9 @@ internal static class FittingSteps
             );
         }
 
-        foreach (var part in numbers.Cuts.Where(c => c.Part.StartsWith("vent-strip", StringComparison.Ordinal)))
+        foreach (
+            var part in numbers.Cuts.Where(c => c.Part.StartsWith("vent-strip", StringComparison.Ordinal))
+        )
         {
             writer.Step(
                 part.Key,
@@ -190,10 +194,9 @@ internal static class FittingSteps
             ? writer.Size(shape.Length, shape.Width)
             : $"{writer.Millimeters(shape.Length)} across";
         var side = shape.Side == Side.Top ? " in the lid" : $" in the {DrillSteps.Word(shape.Side)}";
-        var height =
-            shape is { Side: not Side.Top, Across: { } across }
-                ? $", its middle {writer.Depth(across)} over the base"
-                : "";
+        var height = shape is { Side: not Side.Top, Across: { } across }
+            ? $", its middle {writer.Depth(across)} over the base"
+            : "";
         var placed = shape.IsPlaced ? " (placed by the program)" : "";
         var over = mesh is null
             ? "Leave no free edge."

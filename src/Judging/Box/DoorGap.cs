@@ -77,6 +77,9 @@ internal static class DoorGap
             DoorKind.LiftOut => "tape",
             _ => "brush",
         };
-        return DesignFix.From($"a {kind} that closes the gap", DesignEdits.Set(document, "box.doors.seal", kind));
+        return DesignFix.From(
+            $"a {kind} that closes the gap",
+            DesignEdits.Set(document, "box.doors.seal", kind)
+        );
     }
 }

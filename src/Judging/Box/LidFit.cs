@@ -38,7 +38,8 @@ internal static class LidFit
             ),
     };
 
-    private static string Clearance => FormattableString.Invariant($"{OpeningPolicy.LidClearance.Value:0.#} mm");
+    private static string Clearance =>
+        FormattableString.Invariant($"{OpeningPolicy.LidClearance.Value:0.#} mm");
 
     private static readonly Figure ShopTolerance = Figure.Given(
         "cutting tolerance of an ordinary shop",

@@ -80,7 +80,8 @@ internal static class LidRests
     {
         if (
             n.Design.Find("lid.material") is SheetEntry
-            && n.Design.Design is { Lid: { Rests: null, Overlap: null, Held: not PaneHold.Corners }, Box.Rim: null }
+            && n.Design.Design
+                is { Lid: { Rests: null, Overlap: null, Held: not PaneHold.Corners }, Box.Rim: null }
         )
         {
             yield return Assumed.Found(

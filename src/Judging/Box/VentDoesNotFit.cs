@@ -127,7 +127,9 @@ internal static class VentDoesNotFit
 
         var low = middle.Si - (vent.Width.Si / 2);
         return low < sill.Si && middle.Si + (vent.Width.Si / 2) > sill.Si
-                ? FormattableString.Invariant($"it lies across the upper edge of the sill ({sill.Si * 100:0.#} cm)")
+                ? FormattableString.Invariant(
+                    $"it lies across the upper edge of the sill ({sill.Si * 100:0.#} cm)"
+                )
             : low < sill.Si ? "it lies in the sill, which holds the soil"
             : null;
     }
@@ -155,7 +157,9 @@ internal static class VentDoesNotFit
             && vent.Height is not null
         )
         {
-            var height = FixEdit.Rounded(sill.Si + ((vent.Width ?? vent.Diameter)?.Si ?? VentShape.UsualWidth.Si) / 2);
+            var height = FixEdit.Rounded(
+                sill.Si + ((vent.Width ?? vent.Diameter)?.Si ?? VentShape.UsualWidth.Si) / 2
+            );
             return DesignFix.From(
                 $"vent {i + 1} over the sill, its middle at {FixEdit.Written(document, finding.Where, height)}",
                 FixEdit.Length(document, finding.Where, height)

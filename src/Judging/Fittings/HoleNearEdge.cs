@@ -28,7 +28,12 @@ internal static class HoleNearEdge
         Standard
     );
 
-    private static readonly Figure Least = Figure.Given("rim of a hole to the edge", 0.006, Unit.Millimeter, Standard);
+    private static readonly Figure Least = Figure.Given(
+        "rim of a hole to the edge",
+        0.006,
+        Unit.Millimeter,
+        Standard
+    );
 
     public static readonly Rule Rule = new(
         "hole-near-edge",
@@ -38,7 +43,7 @@ internal static class HoleNearEdge
         Judge
     )
     {
-        Needs = Stage.Shape,
+        Needs = Stage.Quantities,
     };
 
     public static readonly Rule Joint = new(
@@ -48,7 +53,7 @@ internal static class HoleNearEdge
         JudgeJoint
     )
     {
-        Needs = Stage.Shape,
+        Needs = Stage.Quantities,
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
@@ -149,7 +154,13 @@ internal static class HoleNearEdge
         }
 
         var (way, to) = ways.MinBy(w => w.Way.Si);
-        return new EdgeHole(way.As("glass left beside the hole", Unit.Millimeter), to, thickness, hole.For, hole.Key);
+        return new EdgeHole(
+            way.As("glass left beside the hole", Unit.Millimeter),
+            to,
+            thickness,
+            hole.For,
+            hole.Key
+        );
     }
 
     private sealed record EdgeHole(Figure Distance, string To, Figure Thickness, string For, string Key);

@@ -36,7 +36,11 @@ internal static class NoWayForHose
 
     private static Domain.Faults.Reading<DesignDocument> WithStrip(DesignDocument document)
     {
-        var strip = DesignEdits.Set(document, "lid.strip", FormattableString.Invariant($"{Strip.Value:0} mm"));
+        var strip = DesignEdits.Set(
+            document,
+            "lid.strip",
+            FormattableString.Invariant($"{Strip.Value:0} mm")
+        );
         return strip.Value is { } so ? DesignEdits.Set(so, "lid.latched", "true") : strip;
     }
 

@@ -45,13 +45,7 @@ public static class BoxPanes
         yield return Standpipe(
             design,
             box,
-            Pane(
-                design,
-                "base",
-                (box.OutsideLength, box.OutsideDepth!),
-                box.Base!,
-                "under the walls"
-            )
+            Pane(design, "base", (box.OutsideLength, box.OutsideDepth!), box.Base!, "under the walls")
         );
         List<Side> sides = [Side.Front, Side.Back, Side.Left, Side.Right];
         if (design.Design is { Lid: null, Box.Opening: Opening.Front })
@@ -141,12 +135,7 @@ public static class BoxPanes
             [
                 .. cell
                     .Openings.Where(o => !o.Vent.IsRound)
-                    .Select(o => new CutOut(
-                        From(o.Left, cell.Left),
-                        From(o.Low, cell.Low),
-                        o.Length,
-                        o.Width
-                    )
+                    .Select(o => new CutOut(From(o.Left, cell.Left), From(o.Low, cell.Low), o.Length, o.Width)
                     {
                         For = FormattableString.Invariant($"vent {o.Vent.Index + 1}"),
                         Key = o.Vent.Path,
@@ -192,7 +181,8 @@ public static class BoxPanes
             CellKind.Bar when of.Cell.Name.StartsWith("front-bar", StringComparison.Ordinal) =>
                 "over the vent; the lower track is glued to it",
             CellKind.Bar => "over the doors; the upper track is glued to it",
-            _ when of.Cell.Name.Contains("beside", StringComparison.Ordinal) => "beside the vent; seam the edges",
+            _ when of.Cell.Name.Contains("beside", StringComparison.Ordinal) =>
+                "beside the vent; seam the edges",
             _ when side == Side.Top => "glued between the walls",
             _ when !topmost => "ends below the vent; seam the edges",
             _ when side == Side.Front => "polish the upper edge",
@@ -258,13 +248,14 @@ public static class BoxPanes
         }
 
         var side = drain.Side ?? Side.Back;
-        var along = (Along(design, box, drain, side) + box.Walls!).As("outlet along its side", Unit.Millimeter);
-        var covered = design.Design.Background is { } b && (b.Sides.Count == 0 ? [Side.Back] : b.Sides).Contains(side);
-        var front = covered ? box.Walls! + box.BackgroundThickness! : box.Walls!;
-        var near = (front + StandpipePlace + diameter / Two).As(
-            "outlet from its wall",
+        var along = (Along(design, box, drain, side) + box.Walls!).As(
+            "outlet along its side",
             Unit.Millimeter
         );
+        var covered =
+            design.Design.Background is { } b && (b.Sides.Count == 0 ? [Side.Back] : b.Sides).Contains(side);
+        var front = covered ? box.Walls! + box.BackgroundThickness! : box.Walls!;
+        var near = (front + StandpipePlace + diameter / Two).As("outlet from its wall", Unit.Millimeter);
         var (left, low) = side switch
         {
             Side.Front => (along, near),

@@ -56,7 +56,11 @@ public static class ClosureGoods
             var width = lid.Frame is { } typed
                 ? design.Figure("lid.frame", "width of the frame", typed, Unit.Millimeter)
                 : OpeningPolicy.FrameWidth;
-            yield return new ClosureGood("lid-frame", "frame profile for the mesh lid, with corners", "lid.frame")
+            yield return new ClosureGood(
+                "lid-frame",
+                "frame profile for the mesh lid, with corners",
+                "lid.frame"
+            )
             {
                 Length = (Two * (box.OpeningLength + box.OpeningDepth)).As("frame of the lid", Unit.Meter),
                 Note = FormattableString.Invariant($"{width.Value:0.#} mm wide; no wire ends inside"),
@@ -68,7 +72,12 @@ public static class ClosureGoods
         yield return Pieces("lid-handle", "handle or knob for a lid pane, glued on", "lid", panes);
         if (lid.Held == PaneHold.Corners || lid.Rests == LidRest.Clips)
         {
-            yield return Pieces("lid-clip", "clip that carries a lid pane on the wall", "lid.rests", 4 * panes) with
+            yield return Pieces(
+                "lid-clip",
+                "clip that carries a lid pane on the wall",
+                "lid.rests",
+                4 * panes
+            ) with
             {
                 Note = "fit for the thickness of wall and lid",
             };
@@ -168,6 +177,11 @@ public static class ClosureGoods
     private static ClosureGood Pieces(string key, string item, string where, int count) =>
         new(key, item, where)
         {
-            Count = Figure.Choice($"pieces of {item}", count, Unit.One, "one for each pane, clips at four corners"),
+            Count = Figure.Choice(
+                $"pieces of {item}",
+                count,
+                Unit.One,
+                "one for each pane, clips at four corners"
+            ),
         };
 }

@@ -203,11 +203,7 @@ public static class CutList
             Key = shelf.Path,
         };
 
-    private static void AddVent(
-        CheckedDesign design,
-        VentShape vent,
-        ImmutableArray<CutPart>.Builder parts
-    )
+    private static void AddVent(CheckedDesign design, VentShape vent, ImmutableArray<CutPart>.Builder parts)
     {
         if (vent.Mesh is not { } mesh || vent.Length.Si <= 0 || vent.Width.Si <= 0)
         {

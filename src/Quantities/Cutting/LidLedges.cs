@@ -79,7 +79,13 @@ public static class LidLedges
 
     private static bool Rim(this BoxGeometry box) => box.OpeningLength.Si < box.InsideLength.Si - 1e-9;
 
-    private static CutPart Ledge(CheckedDesign design, BoxGeometry box, string name, Figure length, string note)
+    private static CutPart Ledge(
+        CheckedDesign design,
+        BoxGeometry box,
+        string name,
+        Figure length,
+        string note
+    )
     {
         var sheet = design.Find<SheetEntry>("box.material")?.Key ?? "float-glass";
         var part = CutList.Part(

@@ -44,7 +44,11 @@ public static class LidMass
             return null;
         }
 
-        var parts = cuts.Where(c => c.Key == "lid" || c.Key == "lid.strip" || c.Part.StartsWith("vent-strip", StringComparison.Ordinal))
+        var parts = cuts.Where(c =>
+                c.Key == "lid"
+                || c.Key == "lid.strip"
+                || c.Part.StartsWith("vent-strip", StringComparison.Ordinal)
+            )
             .ToList();
         return Figure
             .Total(

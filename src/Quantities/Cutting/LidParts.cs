@@ -45,7 +45,10 @@ public static class LidParts
         var lid = design.Design.Lid!;
         var isStrip = cell.Kind is CellKind.HoseStrip or CellKind.VentStrip;
         var entry = design.Entry("lid.material");
-        var (left, right) = (Edge(design, cell.Left.Si <= 1e-9), Edge(design, cell.RightSi >= plan.Length.Si - 1e-9));
+        var (left, right) = (
+            Edge(design, cell.Left.Si <= 1e-9),
+            Edge(design, cell.RightSi >= plan.Length.Si - 1e-9)
+        );
         // A strip fills its run from front to back; the panes beside it give way.
         var (low, high) = isStrip
             ? (OpeningPlan.Zero, Lies(design, !cell.HighHangs))
@@ -75,7 +78,12 @@ public static class LidParts
             [
                 .. cell
                     .Openings.Where(o => !o.Vent.IsRound)
-                    .Select(o => new CutOut(From(o.Left, cell.Left, left), From(o.Low, cell.Low, low), o.Length, o.Width)
+                    .Select(o => new CutOut(
+                        From(o.Left, cell.Left, left),
+                        From(o.Low, cell.Low, low),
+                        o.Length,
+                        o.Width
+                    )
                     {
                         For = FormattableString.Invariant($"vent {o.Vent.Index + 1}"),
                         Key = o.Vent.Path,
@@ -136,7 +144,8 @@ public static class LidParts
         }
 
         var index = parts.FindIndex(p => p.Part == "strip");
-        index = index >= 0 ? index : parts.FindLastIndex(p => p.Part.StartsWith("lid", StringComparison.Ordinal));
+        index =
+            index >= 0 ? index : parts.FindLastIndex(p => p.Part.StartsWith("lid", StringComparison.Ordinal));
         var isStrip = parts[index].Part == "strip";
         var at = OpeningPlan.Zero;
         for (var i = 0; i < design.Design.Passages.Count; i++)
@@ -155,19 +164,19 @@ public static class LidParts
                 : (at + Two * hole).As("middle of the hole", Unit.Millimeter);
             at = along;
             parts[index] = isStrip
-                ? pane with { Holes = [.. pane.Holes, InStrip(pane, along, hole, (passage.For, path))] }
-                : pane with { CutOuts = [.. pane.CutOuts, Notch(pane, along, hole, (passage.For, path))] };
+                ? pane with
+                {
+                    Holes = [.. pane.Holes, InStrip(pane, along, hole, (passage.For, path))],
+                }
+                : pane with
+                {
+                    CutOuts = [.. pane.CutOuts, Notch(pane, along, hole, (passage.For, path))],
+                };
         }
     }
 
     private static CutHole InStrip(CutPart strip, Figure along, Figure hole, (string For, string Key) what) =>
-        new(
-            along,
-            (strip.Width / Two).As("middle of the strip", Unit.Millimeter),
-            hole,
-            what.For,
-            what.Key
-        );
+        new(along, (strip.Width / Two).As("middle of the strip", Unit.Millimeter), hole, what.For, what.Key);
 
     private static CutOut Notch(CutPart pane, Figure along, Figure hole, (string For, string Key) what) =>
         new(

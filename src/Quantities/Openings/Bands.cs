@@ -61,7 +61,8 @@ internal sealed record VentBand(Figure Low, Figure High, ImmutableArray<VentShap
                 && Math.Abs(band.High.Si - done[^1].High.Si) < 1e-6
                 && done[^1]
                     .Vents.All(o =>
-                        left(o) + o.Length.Si <= left(vent) + 1e-9 || left(vent) + vent.Length.Si <= left(o) + 1e-9
+                        left(o) + o.Length.Si <= left(vent) + 1e-9
+                        || left(vent) + vent.Length.Si <= left(o) + 1e-9
                     )
             )
             {

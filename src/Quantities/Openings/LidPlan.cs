@@ -142,7 +142,12 @@ public static class LidPlan
             if (room.From.Si > 0)
             {
                 Cells.Add(
-                    Cell(CellKind.Pane, "lid-front", (OpeningPlan.Zero, length), (OpeningPlan.Zero, room.From))
+                    Cell(
+                        CellKind.Pane,
+                        "lid-front",
+                        (OpeningPlan.Zero, length),
+                        (OpeningPlan.Zero, room.From)
+                    )
                 );
             }
 
@@ -238,7 +243,8 @@ public static class LidPlan
             }
 
             var count = design.Design.Lid!.Panes;
-            var each = count == 1 ? length : (length / Figure.Number(count)).As("one of the panes", Unit.Millimeter);
+            var each =
+                count == 1 ? length : (length / Figure.Number(count)).As("one of the panes", Unit.Millimeter);
             for (var i = 0; i < count; i++)
             {
                 panes++;

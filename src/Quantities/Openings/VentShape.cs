@@ -150,7 +150,12 @@ public sealed record VentShape(int Index, Side Side)
         if (side == Side.Top)
         {
             return of.Vent.Behind is { } behind
-                ? design.Figure($"{of.Path}.behind", "middle of the vent behind the front", behind, Unit.Millimeter)
+                ? design.Figure(
+                    $"{of.Path}.behind",
+                    "middle of the vent behind the front",
+                    behind,
+                    Unit.Millimeter
+                )
                 : null;
         }
 
@@ -162,7 +167,9 @@ public sealed record VentShape(int Index, Side Side)
     /// <summary>Plastic and round ones are cut out; glass ends before a strip.</summary>
     private static VentMake Usual(CheckedDesign design, Vent vent, Side side)
     {
-        var sheet = design.Find<SheetEntry>(side == Side.Top && design.Design.Lid is not null ? "lid.material" : "box.material");
+        var sheet = design.Find<SheetEntry>(
+            side == Side.Top && design.Design.Lid is not null ? "lid.material" : "box.material"
+        );
         return vent.Diameter is not null || SheetKind.IsPlastic(sheet) ? VentMake.Cutout : VentMake.Strip;
     }
 }

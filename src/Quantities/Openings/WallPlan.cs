@@ -148,7 +148,12 @@ public static class WallPlan
         var most = Figure.NotNegative(frame.Height - header);
         if (doors?.Height is { } tall && known)
         {
-            var high = design.Figure("box.doors.height", "height of the front opening", tall, Unit.Millimeter);
+            var high = design.Figure(
+                "box.doors.height",
+                "height of the front opening",
+                tall,
+                Unit.Millimeter
+            );
             most = Figure.Min(most, column.At + high);
         }
 
@@ -328,10 +333,7 @@ public static class WallPlan
         )
         {
             var number = names[name] = names.GetValueOrDefault(name) + 1;
-            return new OpeningCell(
-                kind,
-                number == 1 ? name : FormattableString.Invariant($"{name}-{number}")
-            )
+            return new OpeningCell(kind, number == 1 ? name : FormattableString.Invariant($"{name}-{number}"))
             {
                 Left = along.From,
                 Low = across.From,

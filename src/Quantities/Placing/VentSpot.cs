@@ -63,10 +63,9 @@ public sealed record VentSpot(int Number, string Key, Side Side, double Middle)
     private static double PlaceBehind(VentShape vent, BoxGeometry box, OpeningPlan? lid)
     {
         var rim = (box.InsideDepth.Si - box.OpeningDepth.Si) / 2;
-        var laid = lid
-            ?.Cells.SelectMany(c => c.Openings)
-            .FirstOrDefault(o => o.Vent.Index == vent.Index);
-        return laid is not null ? rim + laid.Low.Si + (laid.Width.Si / 2)
+        var laid = lid?.Cells.SelectMany(c => c.Openings).FirstOrDefault(o => o.Vent.Index == vent.Index);
+        return laid is not null
+            ? rim + laid.Low.Si + (laid.Width.Si / 2)
             : vent.Across?.Si ?? box.InsideDepth.Si - rim - OpeningPolicy.Sliver.Si - (vent.Width.Si / 2);
     }
 }
