@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
+using Litterfall.Domain;
 
 namespace Litterfall.Documents.Views;
 
@@ -39,6 +40,37 @@ internal static class PlanGrips
             .. scene.Pieces.Select(p =>
                 One(p.Key, $"piece {SectionView.Letter(p.Number)}", (p.X, p.Y, p.Foot), false)
             ),
+            .. Vents(scene, at, perMeter, isFront),
         ];
+    }
+
+    /// <summary>Vents: in the plan those of the lid, from the front those of front and back.</summary>
+    private static IEnumerable<Grip> Vents(
+        Scene scene,
+        Func<(double X, double Y, double Z), Spot> at,
+        double perMeter,
+        bool isFront
+    )
+    {
+        var terrain = scene.Terrain;
+        foreach (var vent in scene.Vents)
+        {
+            var shown = isFront ? vent.Side is Side.Front or Side.Back : vent.Side == Side.Top;
+            if (!shown)
+            {
+                continue;
+            }
+
+            var place = isFront
+                ? (vent.Middle, 0.0, vent.Height)
+                : (vent.Middle, vent.Behind, terrain.Height);
+            yield return new Grip(vent.Key, $"vent {vent.Number}", at(place), perMeter)
+            {
+                Across = new($"{vent.Key}.along", vent.Middle, 0.0, terrain.Length),
+                Up = isFront
+                    ? new($"{vent.Key}.height", vent.Height, 0.0, terrain.Height)
+                    : new($"{vent.Key}.behind", vent.Behind, 0.0, terrain.DepthOfBox),
+            };
+        }
     }
 }

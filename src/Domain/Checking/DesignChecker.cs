@@ -331,9 +331,9 @@ public sealed class DesignChecker
         for (var i = 0; i < design.Vents.Count; i++)
         {
             var vent = design.Vents[i];
-            if (vent.Area is null && (vent.Length is null || vent.Width is null))
+            if (vent is { Area: null, Diameter: null } && (vent.Length is null || vent.Width is null))
             {
-                Add($"vents[{i}]", "the vent has no size", "area, or length and width");
+                Add($"vents[{i}]", "the vent has no size", "area, diameter, or length and width");
             }
         }
 
@@ -350,7 +350,7 @@ public sealed class DesignChecker
             Add("lid.share", "a pane has no open share", "a share on a mesh lid only");
         }
 
-        foreach (var (path, message, expected) in PaneChecks.Faults(design))
+        foreach (var (path, message, expected) in PaneChecks.Faults(design).Concat(OpeningChecks.Faults(design)))
         {
             Add(path, message, expected);
         }

@@ -143,6 +143,7 @@ internal static class FittingSteps
             return;
         }
 
+        Tracks(numbers, writer, doors);
         var (many, what) =
             doors.Count == 1
                 ? ("the door pane", "it")
@@ -159,6 +160,28 @@ internal static class FittingSteps
             $"Fit {many}, {writer.Size(doors.Width, doors.Height)}, {writer.Millimeters(doors.Thickness)} "
                 + $"thick{mass}. {how}",
             "Gloves on: a door pane that slips cuts. A glazier decides on hinges, tracks and thickness."
+        );
+    }
+
+    /// <summary>What the doors run in, hang on and close with.</summary>
+    private static void Tracks(DesignNumbers numbers, StepWriter writer, DoorPanes doors)
+    {
+        var goods = ClosureGoods
+            .Of(numbers.Design, numbers.Box, doors)
+            .Where(g => g.Where.StartsWith("box.doors", StringComparison.Ordinal))
+            .ToList();
+        var lengths = goods
+            .Where(g => g.Length is not null)
+            .Select(g => $"{g.Item}, {writer.Millimeters(g.Length!)}");
+        var pieces = goods
+            .Where(g => g.Count is not null)
+            .Select(g => $"{NumberText.Whole(g.Count!)} × {g.Item}");
+        writer.Step(
+            "box.doors",
+            $"Fix what carries and closes the doors: {string.Join("; ", lengths.Concat(pieces))}. Check that "
+                + "the opening is "
+                + $"{writer.Millimeters(doors.OpeningHeight)} high at both ends.",
+            "A track that is not level jams."
         );
     }
 

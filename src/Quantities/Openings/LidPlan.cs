@@ -81,11 +81,13 @@ public static class LidPlan
             var (low, high) = vent.Across is { } middle
                 ? (middle - Rim(box) - half, middle - Rim(box) + half)
                 : (free - Two * half, free);
-            var length = vent.Length + Two * OpeningPolicy.VentMargin;
+            var margin = OpeningPolicy.VentMargin.Si - 1e-9;
+            var left = vent.Along.Si - Rim(box).Si - (vent.Length.Si / 2);
             if (
                 low.Si < room.From.Si - 1e-9
                 || high.Si > room.To.Si + 1e-9
-                || length.Si > box.OpeningLength.Si + 1e-9
+                || left < margin
+                || left + vent.Length.Si > box.OpeningLength.Si - margin
             )
             {
                 beyond.Add(vent);
@@ -212,7 +214,8 @@ public static class LidPlan
             return hole.Left.Si >= cell.Left.Si + margin
                 && hole.Left.Si + vent.Length.Si <= cell.RightSi - margin
                 && hole.Low.Si >= cell.Low.Si + margin
-                && hole.Low.Si + vent.Width.Si <= cell.HighSi - margin;
+                && hole.Low.Si + vent.Width.Si <= cell.HighSi - margin
+                && cell.Openings.All(o => o.IsClearOf(hole));
         }
 
         private CellOpening Hole(VentShape vent, OpeningCell cell) =>

@@ -41,6 +41,17 @@ public sealed record CellOpening(VentShape Vent, Figure Left, Figure Low)
 
     /// <summary>Across.</summary>
     public Figure Width => Vent.Width;
+
+    /// <summary>True where a strip of the pane is left between it and another.</summary>
+    /// <param name="other">The other.</param>
+    public bool IsClearOf(CellOpening other)
+    {
+        var apart = OpeningPolicy.WallSliver.Si - 1e-9;
+        return other.Left.Si - Left.Si - Length.Si >= apart
+            || Left.Si - other.Left.Si - other.Length.Si >= apart
+            || other.Low.Si - Low.Si - Width.Si >= apart
+            || Low.Si - other.Low.Si - other.Width.Si >= apart;
+    }
 }
 
 /// <summary>

@@ -259,6 +259,7 @@ public static class WallPlan
                     && low.Si + vent.Width.Si <= c.HighSi - margin
                     && Left(vent).Si >= c.Left.Si + margin
                     && Left(vent).Si + vent.Length.Si <= c.RightSi - margin
+                    && c.Openings.All(o => o.IsClearOf(new CellOpening(vent, Left(vent), low)))
                 );
                 if (index < 0)
                 {

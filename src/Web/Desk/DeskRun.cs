@@ -278,11 +278,7 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
         {
             look = look with
             {
-                Whole = LeverSearch.With(
-                    look.Whole!,
-                    () => Turns.OfMachine.StandBack(cancel),
-                    cancel
-                ),
+                Whole = LeverSearch.With(look.Whole!, () => Turns.OfMachine.StandBack(cancel), cancel),
                 HasLevers = true,
             };
             Tell(look, cancel);

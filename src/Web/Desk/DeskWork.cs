@@ -371,9 +371,7 @@ public sealed class DeskWork : IDisposable
     {
         // A verdict belongs to the text it was computed of; that text may not be saved yet.
         var (version, text) = (stored.Version, stored.Text);
-        if (
-            look is { Whole: { } whole, HasLevers: false, WholeIsOld: false } && look.Document.Text == text
-        )
+        if (look is { Whole: { } whole, HasLevers: false, WholeIsOld: false } && look.Document.Text == text)
         {
             _ = JudgeAsync(version, Verdict.Of(whole, Taste.Metric));
         }

@@ -48,7 +48,7 @@ public sealed record PartField(string Path, string Label, FieldForm Form, params
 /// <param name="IsThere">True where the design has it.</param>
 /// <param name="CanGo">True where it may be taken away.</param>
 /// <param name="Fields">Its fields.</param>
-public sealed record PartForm(
+public sealed partial record PartForm(
     string Key,
     string Name,
     bool IsThere,
@@ -70,6 +70,7 @@ public sealed record PartForm(
             .. Floor(document),
             .. Walls(document),
             .. Openings(document),
+            .. Inside(document),
             Misting(document),
             .. Lamps(document),
             .. Living(document),
@@ -98,43 +99,6 @@ public sealed record PartForm(
                 new("buried", "buried share", FieldForm.Quantity),
                 new("at.x", "from the left", FieldForm.Quantity),
                 new("at.y", "from the front", FieldForm.Quantity)
-            ),
-        ];
-
-    private static ImmutableArray<PartForm> Openings(DesignDocument document) =>
-        [
-            Part(
-                document,
-                "lid",
-                "Lid",
-                true,
-                "{ material: float-glass, thickness: 4 mm, gap: 2 mm }",
-                new("material", "material", FieldForm.Entry, "sheet", "mesh"),
-                new("thickness", "thickness", FieldForm.Quantity),
-                new("gap", "gap on each side", FieldForm.Quantity),
-                new("strip", "strip at the back", FieldForm.Quantity)
-            ),
-            .. Items(
-                document,
-                "vents",
-                "Vent",
-                document.Design.Vents.Select(_ => "vent"),
-                "{ length: 20 cm, width: 3 cm, height: 10 cm, mesh: steel-gauze-0.5, side: front }",
-                new("length", "length", FieldForm.Quantity),
-                new("width", "width", FieldForm.Quantity),
-                new("height", "height of its middle", FieldForm.Quantity),
-                new("mesh", "mesh", FieldForm.Entry, "mesh"),
-                new("side", "side", FieldForm.Choice, "front", "back", "left", "right", "top")
-            ),
-            Part(
-                document,
-                "drain",
-                "Drain",
-                true,
-                "{ kind: siphon, diameter: 20 mm }",
-                new("kind", "kind", FieldForm.Choice, "bulkhead", "standpipe", "siphon"),
-                new("height", "height", FieldForm.Quantity),
-                new("diameter", "diameter", FieldForm.Quantity)
             ),
         ];
 

@@ -1,7 +1,9 @@
 using Litterfall.Domain;
+using Litterfall.Domain.Checking;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Sizing;
+using Litterfall.UnitTests.House;
 using Litterfall.UnitTests.Judging;
 
 namespace Litterfall.UnitTests.Quantities.Openings;
@@ -142,7 +144,7 @@ public sealed class OpeningPlanTests
         Assert.Equal(585, result.Number("cuts[pane-top].widthMm"), 1e-6);
     }
 
-    private static IEnumerable<OpeningPlan> Plans(Domain.Checking.CheckedDesign design, BoxGeometry box)
+    private static IEnumerable<OpeningPlan> Plans(CheckedDesign design, BoxGeometry box)
     {
         foreach (var side in new[] { Side.Front, Side.Back, Side.Left, Side.Right })
         {

@@ -90,7 +90,7 @@ internal static class RandomBoxes
             list.Add($"{{ {size}{height}{along}{behind}, mesh: steel-gauze-0.5, side: {side} }}");
         }
 
-        return $"vents: [ {string.Join(", ", list)} ]\n";
+        return list.Count == 0 ? "" : $"vents: [ {string.Join(", ", list)} ]\n";
     }
 
     private static string Line(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
