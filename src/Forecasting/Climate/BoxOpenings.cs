@@ -4,7 +4,6 @@ using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics.Air;
-using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;
@@ -43,7 +42,7 @@ public static class BoxOpenings
     {
         var vent = design.Design.Vents[i];
         var mesh = design.Find<MeshEntry>(FormattableString.Invariant($"vents[{i}].mesh"));
-        var level = VentShape.SideOf(vent, top) == Side.Top;
+        var level = vent.Side == Side.Top;
         var height = level
             ? top
             : Math.Min(vent.Height?.Si ?? (with.Headspace.VentHeight.UseSi() * top), top);

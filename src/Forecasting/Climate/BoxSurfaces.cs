@@ -5,7 +5,6 @@ using Litterfall.Domain.Checking;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Physics;
 using Litterfall.Physics.Air;
-using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Forecasting.Climate;
@@ -107,7 +106,7 @@ public sealed record BoxSurfaces
         }
 
         surfaces.Walls = walls.ToImmutable();
-        surfaces.AddTop(box);
+        surfaces.AddTop();
         surfaces.AddLeaves();
         surfaces.AddWood();
         surfaces.Close(headspace.Volume.Si, RoomClimate.Pascals(design));
@@ -265,14 +264,12 @@ public sealed record BoxSurfaces
         return place;
     }
 
-    private void AddTop(BoxGeometry box)
+    private void AddTop()
     {
         var whole = Length * Depth;
         var lid = Design.Design.Lid;
         var mesh = Design.Find("lid.material") is MeshEntry;
-        var vents = Design
-            .Design.Vents.Where(v => VentShape.SideOf(v, box.InsideHeight.Si) == Side.Top)
-            .Sum(BoxOpenings.Area);
+        var vents = Design.Design.Vents.Where(v => v.Side == Side.Top).Sum(BoxOpenings.Area);
         OpenTop =
             lid is null && Design.Design.Box.Opening == Opening.Top ? 1
             : mesh ? Math.Clamp(lid?.Share?.Si ?? 1, 0, 1)

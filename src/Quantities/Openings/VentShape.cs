@@ -16,9 +16,6 @@ namespace Litterfall.Quantities.Openings;
 /// <param name="Side">The side it is in.</param>
 public sealed record VentShape(int Index, Side Side)
 {
-    /// <summary>A vent lies in the lid where its middle is this near to the top, m.</summary>
-    private const double NearTop = 0.03;
-
     /// <summary>Share of a side that a vent of which only the area is known takes at most.</summary>
     private static readonly Figure LongestShare = Figure.Choice(
         "longest vent, share of its side",
@@ -78,17 +75,23 @@ public sealed record VentShape(int Index, Side Side)
     public static ImmutableArray<VentShape> Of(CheckedDesign design, BoxGeometry box) =>
         [.. Enumerable.Range(0, design.Design.Vents.Count).Select(i => One(design, box, i))];
 
-    /// <summary>The side of a vent; the lid for one near the top that names none, else the front.</summary>
+    /// <summary>
+    /// The side of a vent: as entered, else low in front of a box that opens there, else in the back.
+    /// </summary>
     /// <param name="vent">The vent.</param>
-    /// <param name="insideHeightMeters">Inside height of its box, m.</param>
-    public static Side SideOf(Vent vent, double insideHeightMeters) =>
-        vent.Side ?? (vent.Height?.Si > insideHeightMeters - NearTop ? Side.Top : Side.Front);
+    /// <param name="box">Its box.</param>
+    /// <param name="insideHeightMeters">Inside height of that box, m.</param>
+    public static Side SideOf(Vent vent, Box box, double insideHeightMeters) =>
+        vent.Side
+        ?? (
+            box.Opening == Opening.Front && vent.Height?.Si < insideHeightMeters / 2 ? Side.Front : Side.Back
+        );
 
     private static VentShape One(CheckedDesign design, BoxGeometry box, int i)
     {
         var vent = design.Design.Vents[i];
         var path = FormattableString.Invariant($"vents[{i}]");
-        var side = SideOf(vent, box.InsideHeight.Si);
+        var side = SideOf(vent, design.Design.Box, box.InsideHeight.Si);
         var run = side is Side.Left or Side.Right ? box.InsideDepth : box.InsideLength;
         var (length, width) = Size(design, i, run);
         return new VentShape(i, side)

@@ -48,6 +48,12 @@ public sealed class EditTests
         "purified",
         "bought",
         "tap",
+        "clips",
+        "rim",
+        "brush",
+        "lip",
+        "sliding",
+        "hinged",
         "a new: #name",
     ];
 

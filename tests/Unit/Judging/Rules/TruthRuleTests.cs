@@ -154,7 +154,8 @@ public sealed class TruthRuleTests
     }
 
     /// <summary>
-    /// Inside 590 × 440 mm, a gap of 2 mm: a pane of 586 × 436 × 4 mm less a vent of 200 × 40 mm.
+    /// Inside 590 × 440 mm, a gap of 2 mm, a vent of 200 × 40 mm in a strip of acrylic 40 + 2 · 15 mm deep: a
+    /// pane of 586 × 366 mm and a strip of 586 × 70 mm less the vent, all 4 mm thick.
     /// </summary>
     [Fact]
     public void The_lid_weighs_what_is_cut()
@@ -166,7 +167,9 @@ public sealed class TruthRuleTests
                 + "height: 44 cm, side: top } ]",
             box: box
         );
-        Assert.Equal(((0.586 * 0.436) - 0.008) * 0.004 * 2500, posed.Numbers.Weights.Lid!.Si, 1e-9);
+        double glass = 0.586 * 0.366 * 0.004 * 2500;
+        double acrylic = ((0.586 * 0.07) - 0.008) * 0.004 * 1190;
+        Assert.Equal(glass + acrylic, posed.Numbers.Weights.Lid!.Si, 1e-9);
         var (low, high) = posed.Numbers.Weights.WetBand;
         Assert.InRange(posed.Numbers.Weights.Wet.Si, low.Si, high.Si);
     }

@@ -16,14 +16,21 @@ public sealed class OpeningPlanTests
 {
     private static readonly int Boxes = LongRun.IsAsked ? 20_000 : 1_000;
 
+    private static readonly Lazy<List<(string Text, CheckedDesign Design)>> Designs = new(() =>
+        [
+            .. Enumerable
+                .Range(0, Boxes)
+                .Select(RandomBoxes.Text)
+                .Select(text => (text, Posed.Text(text, SampleFiles.Catalog).Design)),
+        ]
+    );
+
     [Fact]
     public void Cells_fill_each_opening_once_in_a_thousand_boxes()
     {
         var vents = 0;
-        for (var seed = 0; seed < Boxes; seed++)
+        foreach (var (text, design) in Designs.Value)
         {
-            var text = RandomBoxes.Text(seed);
-            var design = Posed.Text(text, SampleFiles.Catalog).Design;
             var box = BoxGeometry.Of(design);
             foreach (var plan in Plans(design, box))
             {
@@ -47,10 +54,8 @@ public sealed class OpeningPlanTests
     [Fact]
     public void Cut_lids_are_the_opening_less_their_play()
     {
-        for (var seed = 0; seed < Boxes; seed++)
+        foreach (var (text, design) in Designs.Value)
         {
-            var text = RandomBoxes.Text(seed);
-            var design = Posed.Text(text, SampleFiles.Catalog).Design;
             var box = BoxGeometry.Of(design);
             if (design.Design.Lid is not { } lid)
             {
