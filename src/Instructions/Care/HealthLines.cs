@@ -84,10 +84,9 @@ internal static class HealthLines
         }
 
         var text =
-            cites == "II"
-                ? "CITES appendix II: keep the proof of legal origin and captive breeding with this sheet; "
-                    + "it "
-                    + "passes on with the animal. Lists change: check the current one."
+            cites is "I" or "II"
+                ? $"CITES appendix {cites}: keep the proof of legal origin and captive breeding with this "
+                    + "sheet; it passes on with the animal. Lists change: check the current one."
                 : $"CITES: {cites}. Lists change: check the current one.";
         return new CareLine(
             "Papers",
