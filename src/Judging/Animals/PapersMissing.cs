@@ -13,7 +13,7 @@ internal static class PapersMissing
     public static readonly Rule Rule = new(
         "papers-missing",
         Protects.Person,
-        "an animal of a species in appendix I or II of the trade convention has no papers, or nothing says so",
+        "an animal of appendix I or II of the trade convention has no papers, or nothing says so",
         Judge
     )
     {

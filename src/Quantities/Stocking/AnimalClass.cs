@@ -40,9 +40,7 @@ public sealed record BoxAnimal(Resident Resident, AnimalEntry Entry, string Path
         : AnimalClass.Amphibian;
 
     private bool Says(string[] words) =>
-        words.Any(word =>
-            Entry.Taxon?.Text.Contains(word, StringComparison.OrdinalIgnoreCase) is true
-        );
+        words.Any(word => Entry.Taxon?.Text.Contains(word, StringComparison.OrdinalIgnoreCase) is true);
 
     /// <summary>All animals of a design, residents first.</summary>
     public static IEnumerable<BoxAnimal> Of(CheckedDesign design)
