@@ -66,7 +66,7 @@ internal static class FeedingLines
         var counts = catalog
             .Of<FeederEntry>()
             .Where(f => f is { Called: not null, DryMass.Si: > 0 } && !(f.LightestEater?.Si > mass.Si))
-            .OrderBy(f => f.DryMass!.Si)
+            .OrderBy(f => f.LightestEater?.Si ?? 0)
             .Select(f =>
                 string.Create(
                     CultureInfo.InvariantCulture,
