@@ -79,7 +79,7 @@ public sealed class OwnValuesTests
     private static CatalogValue? Value(CatalogEntry entry, string name) =>
         entry.Values.FirstOrDefault(v => v.Name == name);
 
-    /// <summary>Another number that the range of the value takes: shares stay under 1, counts over it.</summary>
+    /// <summary>Another number in the range of the value: shares stay under 1, counts over it.</summary>
     private static double Other(CatalogValue old) =>
         (old.Unit!.Symbol, old.Number!.Value) switch
         {
