@@ -70,7 +70,8 @@ internal static class FoodDates
     {
         if (
             fly
-                is not {
+                is not
+                {
                     WarmthToAdults: { Si: > 0 } warmth,
                     DevelopmentZero: { } zero,
                     Shelf: { } shelf,
