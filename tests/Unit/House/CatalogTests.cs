@@ -218,6 +218,20 @@ public sealed class CatalogTests
                 .Select(v => $"{Named(v)} = {v.Value.Number} {v.Value.Unit!.Symbol}")
         );
 
+    /// <summary>A sheet without optics of its own would be lit as clear glass.</summary>
+    [Fact]
+    public void Every_sheet_says_what_light_it_lets_through()
+    {
+        var sheets = Catalog.Entries.OfType<SheetEntry>().ToList();
+        Assert.All(sheets, s => Assert.True(s is { RefractiveIndex: { }, Extinction: { } }, s.Key));
+        string[] solid = ["pvc-foam-board", "hdpe-sheet"];
+        // Both are sold as opaque: a tenth or less is left after 3 mm (common practice, no source).
+        Assert.All(
+            sheets.Where(s => solid.Contains(s.Key)),
+            s => Assert.InRange(Math.Exp(-s.Extinction!.Si * 0.003), 0.0, 0.1)
+        );
+    }
+
     /// <summary>Pairs that end in Low and High are ranges too.</summary>
     [Fact]
     public void A_low_value_is_not_above_its_high_twin()
