@@ -27,6 +27,12 @@ internal static class BlankEntries
                 Name = "",
                 Values = [],
             },
+            EntryKind.Feeder => new FeederEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
             EntryKind.Plant => new PlantEntry
             {
                 Key = "",

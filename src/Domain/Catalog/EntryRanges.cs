@@ -79,7 +79,8 @@ internal static class EntryRanges
 
         if (unit.Offset != 0)
         {
-            return Celsius.Takes(unit.ToSiValue(number) - Unit.Celsius.ToSiValue(0)) ? null
+            return Celsius.Takes(unit.ToSiValue(number) - Unit.Celsius.ToSiValue(0))
+                ? null
                 : $"a temperature {Celsius} °C";
         }
 

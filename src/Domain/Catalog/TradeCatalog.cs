@@ -25,9 +25,13 @@ public sealed class TradeCatalog
             all[entry.Key] = entry;
         }
 
+        Library = all.ToImmutable();
         foreach (var entry in workshop?.Entries ?? [])
         {
-            all[entry.Key] = all.TryGetValue(entry.Key, out var known) ? Over(known, entry) : entry;
+            all[entry.Key] =
+                all.TryGetValue(entry.Key, out var known) && known.Kind == entry.Kind
+                    ? Over(known, entry)
+                    : entry;
         }
 
         this.entries = all.ToImmutable();
@@ -40,6 +44,7 @@ public sealed class TradeCatalog
     private TradeCatalog(TradeCatalog like, CatalogEntry entry)
     {
         entries = like.entries.SetItem(entry.Key, entry);
+        Library = like.Library;
         Sources = like.Sources;
         Workshop = like.Workshop;
     }
@@ -57,6 +62,9 @@ public sealed class TradeCatalog
 
     /// <summary>The workshop's own entries and prices, if a folder was named.</summary>
     public Workshop? Workshop { get; }
+
+    /// <summary>The entries as they are without the workshop's own, by key.</summary>
+    internal ImmutableDictionary<string, CatalogEntry> Library { get; }
 
     /// <summary>All entries, by kind and key.</summary>
     public IEnumerable<CatalogEntry> Entries =>
@@ -114,6 +122,7 @@ public sealed class TradeCatalog
         var both = known with
         {
             Name = own.Name,
+            Synonyms = own.Synonyms.IsDefaultOrEmpty ? known.Synonyms : own.Synonyms,
             Note = own.Note ?? known.Note,
             Values = [.. own.Values, .. known.Values.Where(v => own.Value(v.Name) is null)],
             Parts = own.Parts.IsDefaultOrEmpty ? known.Parts : own.Parts,

@@ -93,7 +93,7 @@ public static class WorkshopReader
         foreach (var value in own.Values.Where(v => v.Number is not null))
         {
             var usual = catalog
-                .Entries.Where(e => e.Kind == own.Kind && !e.IsWorkshops)
+                .Library.Values.Where(e => e.Kind == own.Kind && !e.IsWorkshops)
                 .Select(e => e.Value(value.Name))
                 .OfType<CatalogValue>()
                 .Where(v => v is { Number: not null, Unit: not null })

@@ -148,14 +148,17 @@ internal static class AnimalCautions
     /// design.</summary>
     public static Caution? Papers(DesignNumbers numbers, IReadOnlyList<BoxAnimal> animals)
     {
-        var listed = animals.Where(a => a.Entry.Cites?.Text == "II").DistinctBy(a => a.Entry.Key).ToArray();
+        var listed = animals
+            .Where(a => a.Entry.Cites?.Text is "I" or "II")
+            .DistinctBy(a => a.Entry.Key)
+            .ToArray();
         var parts = new List<string>();
-        if (listed.Length > 0)
+        foreach (var group in listed.GroupBy(a => a.Entry.Cites!.Text, StringComparer.Ordinal))
         {
             parts.Add(
-                $"{string.Join(", ", listed.Select(a => a.Entry.Name))}: CITES appendix II. Sell and buy "
-                    + $"only "
-                    + "with proof of legal origin and captive breeding, and refuse animals without papers."
+                $"{string.Join(", ", group.Select(a => a.Entry.Name))}: CITES appendix {group.Key}. Sell and "
+                    + "buy only with proof of legal origin and captive breeding, and refuse animals without "
+                    + "papers."
             );
         }
 

@@ -40,7 +40,11 @@ public sealed record CareSheet(
             animal.Path,
             animal.Resident.Count,
             animal.IsRatedOnly,
-            [.. HousingLines.Of(numbers, animal), .. FeedingLines.Of(animal), .. HealthLines.Of(animal)],
+            [
+                .. HousingLines.Of(numbers, animal),
+                .. FeedingLines.Of(numbers.Design.Catalog, animal),
+                .. HealthLines.Of(animal),
+            ],
             Hand(animal)
         );
 

@@ -1,4 +1,6 @@
 using System.Globalization;
+using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Instructions.Parts;
 using Litterfall.Physics.Crew;
@@ -19,7 +21,8 @@ internal static class FeedingLines
     );
 
     private static readonly Citation Needs = Cautions.Recalled(
-        "resting metabolism of frogs, times 1.5 for activity, by 0.8 of food that is used; flies of 7.35 J"
+        "resting metabolism of frogs, times 1.5 for activity, by 0.8 of food that is used; small flies of "
+            + "7.35 J, other feeders by their dry mass"
     );
 
     /// <summary>Temperature and activity for which food is told, °C and times the resting rate.</summary>
@@ -27,7 +30,7 @@ internal static class FeedingLines
 
     private const double Activity = 1.5;
 
-    public static IEnumerable<CareLine> Of(BoxAnimal animal)
+    public static IEnumerable<CareLine> Of(TradeCatalog catalog, BoxAnimal animal)
     {
         if (animal.Entry.Food?.Text is { } food)
         {
@@ -36,21 +39,9 @@ internal static class FeedingLines
 
         if (animal.Class == AnimalClass.Amphibian)
         {
-            if (animal.Entry.Mass is { } mass)
+            if (animal.Entry.Mass is { } mass && Daily(catalog, mass) is { } daily)
             {
-                double joules = FrogNeeds.Usual.FoodJoulesPerDay(mass.Value, Warmth, Activity);
-                yield return new CareLine(
-                    "Food a day",
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"about {joules / FrogNeeds.Usual.SmallFlyJoules:0} small flies for each adult of "
-                            + $"{mass.Value:0.#} g "
-                            + $"({joules:0} J at {Warmth:0.#} °C), minus what it forages; remove what's "
-                            + $"left after "
-                            + $"an hour"
-                    ),
-                    Needs
-                );
+                yield return daily;
             }
 
             foreach (var line in Powders())
@@ -66,6 +57,35 @@ internal static class FeedingLines
                 null
             );
         }
+    }
+
+    /// <summary>How many of each feeder an adult eats a day; null where no feeder is small enough.</summary>
+    private static CareLine? Daily(TradeCatalog catalog, Figure mass)
+    {
+        double joules = FrogNeeds.Usual.FoodJoulesPerDay(mass.Si * 1000.0, Warmth, Activity);
+        var counts = catalog
+            .Of<FeederEntry>()
+            .Where(f => f is { Called: not null, DryMass.Si: > 0 } && !(f.LightestEater?.Si > mass.Si))
+            .OrderBy(f => f.LightestEater?.Si ?? 0)
+            .Select(f =>
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{FrogNeeds.Usual.FlyDryMass(joules) / (f.DryMass!.Si * 1e6):0} {f.Called!.Text}"
+                )
+            )
+            .ToArray();
+        return counts.Length == 0
+            ? null
+            : new CareLine(
+                "Food a day",
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"about {string.Join(", or ", counts)} for each adult of {mass.Si * 1000.0:0.#} g "
+                        + $"({joules:0} J at {Warmth:0.#} °C), minus what it forages; remove what's left "
+                        + $"after an hour"
+                ),
+                Needs
+            );
     }
 
     private static IEnumerable<CareLine> Powders()

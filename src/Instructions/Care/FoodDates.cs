@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -11,22 +12,8 @@ namespace Litterfall.Instructions.Care;
 /// <summary>When fly cultures are set up, how many a week, and when vitamins are due.</summary>
 internal static class FoodDates
 {
-    /// <summary>
-    /// Small fruit flies: 107.7 K d over 12.34 °C, a line through 19 d at 18 and 8.5 d at 25 °C.
-    /// </summary>
-    private const double FlyKelvinDays = 107.7;
-
-    private const double FlyThreshold = 12.34;
-
-    /// <summary>Warmth of a culture shelf, °C; two days of laying and one to harden (recalled).</summary>
-    private const double Shelf = 24.0;
-
-    private const double LayAndHarden = 3.0;
-
-    /// <summary>Flies of a cup, and share of cups that fail (recalled).</summary>
-    private const double FliesPerCup = 700.0;
-
-    private const double Failing = 0.15;
+    /// <summary>The feeder whose cultures are dated.</summary>
+    private const string SmallFly = "drosophila-melanogaster";
 
     public static readonly Figure Vitamins = Figure.Given(
         "time between vitamins for adults",
@@ -55,24 +42,13 @@ internal static class FoodDates
 
         var earliest = AnimalDates.Earliest(numbers, planting);
         var animals = design.AnimalsIn is { } day && day > earliest ? day : earliest;
-        if (numbers.Life is { Masses.FliesPerWeek: { Si: > 0 } flies })
+        if (
+            numbers.Life is { Masses.FliesPerWeek: { Si: > 0 } flies }
+            && numbers.Design.Catalog.Find<FeederEntry>(SmallFly) is { } fly
+            && Cultures(fly, flies, animals) is { } cultures
+        )
         {
-            double ahead = DegreeDays.DevelopmentDays(FlyKelvinDays, FlyThreshold, Shelf) + LayAndHarden;
-            int cups = (int)Math.Ceiling(flies.Si / (FliesPerCup * (1.0 - Failing)) - 1e-9);
-            yield return new CareDate(
-                "fly-cultures",
-                animals.AddDays(-(int)Math.Ceiling(ahead)),
-                "Set up fly cultures",
-                $"Set up {NumberText.Count(cups, "cup", "cups")} of small flies at "
-                    + FormattableString.Invariant($"{Shelf:0.#} °C, and as many every ")
-                    + $"week: the animals need about {NumberText.Whole(flies)} a week. Keep two separate "
-                    + $"strains.",
-                CareRepeat.Days(GrowIn.WholeDays(Weekly)),
-                "animals"
-            )
-            {
-                Interval = Weekly,
-            };
+            yield return cultures;
         }
 
         yield return new CareDate(
@@ -86,6 +62,47 @@ internal static class FoodDates
         )
         {
             Interval = Vitamins,
+        };
+    }
+
+    /// <summary>When to set up fly cultures; null where the entry does not say what that needs.</summary>
+    private static CareDate? Cultures(FeederEntry fly, Figure flies, DateOnly animals)
+    {
+        if (
+            fly
+                is not
+                {
+                    WarmthToAdults: { Si: > 0 } warmth,
+                    DevelopmentZero: { } zero,
+                    Shelf: { } shelf,
+                    LayAndHarden: { } laying,
+                    PerCulture: { Si: > 0 } adults,
+                    FailingShare: { Si: < 1 } failing,
+                }
+            || shelf.Si <= zero.Si
+        )
+        {
+            return null;
+        }
+
+        double celsius = Unit.Celsius.FromSi(shelf.Si);
+        double days =
+            DegreeDays.DevelopmentDays(Unit.Day.FromSi(warmth.Si), Unit.Celsius.FromSi(zero.Si), celsius)
+            + Unit.Day.FromSi(laying.Si);
+        int cups = (int)Math.Ceiling(flies.Si / (adults.Si * (1.0 - failing.Si)) - 1e-9);
+        return new CareDate(
+            "fly-cultures",
+            animals.AddDays(-(int)Math.Ceiling(days)),
+            "Set up fly cultures",
+            $"Set up {NumberText.Count(cups, "cup", "cups")} of small flies at "
+                + FormattableString.Invariant($"{celsius:0.#} °C, and as many every ")
+                + $"week: the animals need about {NumberText.Whole(flies)} a week. Keep two separate "
+                + $"strains.",
+            CareRepeat.Days(GrowIn.WholeDays(Weekly)),
+            "animals"
+        )
+        {
+            Interval = Weekly,
         };
     }
 }

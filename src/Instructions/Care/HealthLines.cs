@@ -83,12 +83,10 @@ internal static class HealthLines
             return null;
         }
 
-        var text =
-            cites == "II"
-                ? "CITES appendix II: keep the proof of legal origin and captive breeding with this sheet; "
-                    + "it "
-                    + "passes on with the animal. Lists change: check the current one."
-                : $"CITES: {cites}. Lists change: check the current one.";
+        var text = cites is "I" or "II"
+            ? $"CITES appendix {cites}: keep the proof of legal origin and captive breeding with this "
+                + "sheet; it passes on with the animal. Lists change: check the current one."
+            : $"CITES: {cites}. Lists change: check the current one.";
         return new CareLine(
             "Papers",
             $"{text} Keeping can need a license or a notice: the authority of your place decides.",

@@ -13,7 +13,7 @@ internal static class PapersMissing
     public static readonly Rule Rule = new(
         "papers-missing",
         Protects.Person,
-        "an animal of a species in appendix II of the trade convention has no papers, or nothing says so",
+        "an animal of appendix I or II of the trade convention has no papers, or nothing says so",
         Judge
     )
     {
@@ -22,13 +22,13 @@ internal static class PapersMissing
 
     private static readonly Citation Appendix = new(
         "cites",
-        "recalled: appendix II; check the current list, its dates and your own law",
+        "recalled: appendices I and II; check the current list, its dates and your own law",
         Provenance.Recalled
     );
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
-        foreach (var animal in Residents.Present(n).Where(a => a.Species.Cites?.Text == "II"))
+        foreach (var animal in Residents.Present(n).Where(a => a.Species.Cites?.Text is "I" or "II"))
         {
             if (animal.Entry.Papers == PaperState.Held)
             {
@@ -40,9 +40,9 @@ internal static class PapersMissing
                 missing ? Severity.Stop : Severity.Caution,
                 missing
                     ? $"Proof of legal origin is missing for {animal.Species.Name}, a species in appendix "
-                        + $"II: "
-                        + "keeping or selling it can be an offense."
-                    : $"{animal.Species.Name} is a species in appendix II, and no papers are recorded.",
+                        + $"{animal.Species.Cites!.Text}: keeping or selling it can be an offense."
+                    : $"{animal.Species.Name} is a species in appendix {animal.Species.Cites!.Text}, and no "
+                        + "papers are recorded.",
                 (null, null),
                 missing
                     ? "Refuse the animals until their papers are there; ask the authority in charge."

@@ -12,10 +12,10 @@ public enum AnimalClass
     /// <summary>Frogs and toads.</summary>
     Amphibian,
 
-    /// <summary>Geckos.</summary>
+    /// <summary>Geckos, other lizards and snakes.</summary>
     Reptile,
 
-    /// <summary>Millipedes and crabs.</summary>
+    /// <summary>Millipedes, crabs and the like.</summary>
     Invertebrate,
 }
 
@@ -26,14 +26,21 @@ public enum AnimalClass
 /// <param name="IsRatedOnly">True when the box is only rated for it.</param>
 public sealed record BoxAnimal(Resident Resident, AnimalEntry Entry, string Path, bool IsRatedOnly)
 {
-    /// <summary>Its class, from the genus in its key.</summary>
+    private static readonly string[] Reptiles = ["gecko", "lizard", "anole", "skink", "chameleon", "snake"];
+
+    private static readonly string[] Invertebrates = ["millipede", "crab", "snail", "spider", "insect"];
+
+    /// <summary>
+    /// Its class, from what the library or the maker's own entry says it is; an amphibian where that says
+    /// nothing else.
+    /// </summary>
     public AnimalClass Class =>
-        Entry.Key.Split('-')[0] switch
-        {
-            "lepidodactylus" or "correlophus" => AnimalClass.Reptile,
-            "anadenobolus" or "archispirostreptus" or "geosesarma" => AnimalClass.Invertebrate,
-            _ => AnimalClass.Amphibian,
-        };
+        Says(Reptiles) ? AnimalClass.Reptile
+        : Says(Invertebrates) ? AnimalClass.Invertebrate
+        : AnimalClass.Amphibian;
+
+    private bool Says(string[] words) =>
+        words.Any(word => Entry.Taxon?.Text.Contains(word, StringComparison.OrdinalIgnoreCase) is true);
 
     /// <summary>All animals of a design, residents first.</summary>
     public static IEnumerable<BoxAnimal> Of(CheckedDesign design)

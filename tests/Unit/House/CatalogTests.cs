@@ -33,13 +33,14 @@ public sealed class CatalogTests
     [InlineData("hardscape", 5)]
     [InlineData("background", 3)]
     [InlineData("adhesive", 2)]
-    [InlineData("sheet", 3)]
+    [InlineData("sheet", 10)]
     [InlineData("pack", 50)]
-    [InlineData("crew", 4)]
-    [InlineData("animal", 28)]
-    [InlineData("plant", 28)]
-    [InlineData("lamp", 4)]
+    [InlineData("crew", 9)]
+    [InlineData("animal", 40)]
+    [InlineData("plant", 70)]
+    [InlineData("lamp", 20)]
     [InlineData("grid", 1)]
+    [InlineData("feeder", 4)]
     public void Every_kind_is_there(string kind, int atLeast) =>
         Assert.True(Catalog.Entries.Count(e => e.Kind.Word() == kind) >= atLeast);
 
@@ -216,6 +217,20 @@ public sealed class CatalogTests
                 )
                 .Select(v => $"{Named(v)} = {v.Value.Number} {v.Value.Unit!.Symbol}")
         );
+
+    /// <summary>A sheet without optics of its own would be lit as clear glass.</summary>
+    [Fact]
+    public void Every_sheet_says_what_light_it_lets_through()
+    {
+        var sheets = Catalog.Entries.OfType<SheetEntry>().ToList();
+        Assert.All(sheets, s => Assert.True(s is { RefractiveIndex: { }, Extinction: { } }, s.Key));
+        string[] solid = ["pvc-foam-board", "hdpe-sheet"];
+        // Both are sold as opaque: a tenth or less is left after 3 mm (common practice, no source).
+        Assert.All(
+            sheets.Where(s => solid.Contains(s.Key)),
+            s => Assert.InRange(Math.Exp(-s.Extinction!.Si * 0.003), 0.0, 0.1)
+        );
+    }
 
     /// <summary>Pairs that end in Low and High are ranges too.</summary>
     [Fact]

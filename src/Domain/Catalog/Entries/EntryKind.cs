@@ -20,6 +20,9 @@ public enum EntryKind
     /// <summary>An animal of the clean-up crew.</summary>
     Crew,
 
+    /// <summary>An insect raised or bought as food.</summary>
+    Feeder,
+
     /// <summary>The grid of a raised floor.</summary>
     Grid,
 

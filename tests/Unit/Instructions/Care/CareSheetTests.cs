@@ -89,6 +89,24 @@ public sealed class CareSheetTests
         }
     }
 
+    /// <summary>
+    /// Own working: 24 h × 20.1 J/mL × 0.10 M^0.84 mL/h × 2.2^-0.1 × 1.5 ÷ 0.8 (recalled): 0.5 g 46.7 J,
+    /// 4.1 g 273.5 J; a fly of 0.30 mg 7.35 J, others by their dry mass: 0.25, 0.70 and 2.2 mg.
+    /// </summary>
+    [Theory]
+    [InlineData("ranitomeya-imitator", "about 6 small flies for each adult of 0.5 g (47 J")]
+    [InlineData(
+        "adelphobates-galactonotus",
+        "about 37 small flies, or 45 pinhead crickets, or 16 large flies, or 5 bean weevils for each adult"
+    )]
+    public void Every_feeder_an_animal_can_take_is_counted(string key, string expected)
+    {
+        var entry = Built.Foam.Design.Catalog.Find<AnimalEntry>(key)!;
+        var animal = new BoxAnimal(Built.Foam.Design.Design.Animals[0], entry, "animals[0]", false);
+        var food = CareSheet.Of(Built.Foam, animal).Lines.Single(l => l.Head == "Food a day").Text;
+        Assert.StartsWith(expected, food, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_kit_that_is_rated_for_animals_says_so()
     {
