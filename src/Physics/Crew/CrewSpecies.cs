@@ -6,8 +6,8 @@ namespace Litterfall.Physics.Crew;
 /// Hopkin 2005 and
 /// Choi et al. 2002, or even laying up to a heat limit; isopods: broods by degree days, as Horváthová et al.
 /// 2015 and
-/// Waller and Verdi 2016 have them, between the warmths of McQueen and Carnio 1974. Most values are recalled; the
-/// catalog says which.
+/// Waller and Verdi 2016 have them, between the warmths of McQueen and Carnio 1974. Most values are
+/// recalled; the catalog says which.
 /// </remarks>
 public abstract record CrewSpecies
 {
@@ -147,7 +147,9 @@ public sealed record TropicalSpringtail : CrewSpecies
     /// <summary>Mean life of adults, d.</summary>
     public required double AdultDays { get; init; }
 
-    /// <summary>From which warmth on adults die, °C, and how long they then live, d; null where unknown.</summary>
+    /// <summary>
+    /// From which warmth on adults die, °C, and how long they then live, d; null where unknown.
+    /// </summary>
     public (double Celsius, double Days)? Heat { get; init; }
 
     /// <inheritdoc/>

@@ -1,6 +1,8 @@
 namespace Litterfall.Physics.Crew;
 
-/// <summary>At which warmth of the ground a crew animal lays, as a share of what it lays at its best.</summary>
+/// <summary>
+/// At which warmth of the ground a crew animal lays, as a share of what it lays at its best.
+/// </summary>
 /// <remarks>
 /// What is read are ends ("able to reproduce between", "unable to produce offspring at"), no slopes. Within
 /// half a kelvin inside of an end laying falls to nothing (own choice: the mean of a day is known no better,

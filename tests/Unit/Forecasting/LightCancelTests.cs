@@ -5,7 +5,7 @@ using Litterfall.UnitTests.Judging;
 
 namespace Litterfall.UnitTests.Forecasting;
 
-/// <summary>The light of the largest box with the most lamps ends when nobody waits for it any more.</summary>
+/// <summary>Light of the largest box with the most lamps ends when nobody waits for it any more.</summary>
 public sealed class LightCancelTests
 {
     /// <summary>Work after the end was asked for that nobody notices; a second is promised.</summary>
@@ -49,7 +49,7 @@ public sealed class LightCancelTests
         Assert.ThrowsAny<OperationCanceledException>(() => Stages(ended).Climate(Reach.Month));
     }
 
-    /// <summary>What is computed belongs to whoever shows it: the run it came from may have ended since.</summary>
+    /// <summary>What is computed belongs to whoever shows it: its run may have ended since.</summary>
     [Fact]
     public void Light_outlives_its_run()
     {

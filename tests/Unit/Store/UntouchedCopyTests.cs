@@ -5,8 +5,8 @@ using Microsoft.Data.Sqlite;
 namespace Litterfall.UnitTests.Store;
 
 /// <summary>
-/// A copy of files of a bench that was cut off amid a change: with a journal to play back, or with a log. It is
-/// looked at, restored and saved from as what had been told as done, and not a byte of it changes.
+/// A copy of files of a bench that was cut off amid a change: with a journal to play back, or with a log. It
+/// is looked at, restored and saved from as what had been told as done, and not a byte of it changes.
 /// </summary>
 public sealed class UntouchedCopyTests : IDisposable
 {
@@ -20,7 +20,8 @@ public sealed class UntouchedCopyTests : IDisposable
         new(StoreFile.Contexts(path), new("1.0", "abc"), TimeProvider.System);
 
     private static string Text(int version) =>
-        $"litterfall: 1\nname: box\nbox: {{ inside: {{ length: 40 cm, depth: 40 cm, height: {40 + version} cm }} }}\n";
+        "litterfall: 1\nname: box\n"
+        + $"box: {{ inside: {{ length: 40 cm, depth: 40 cm, height: {40 + version} cm }} }}\n";
 
     /// <summary>Sixty versions are more pages than a cache of ten holds, so that a change spills.</summary>
     private async Task<string> BenchAsync()
