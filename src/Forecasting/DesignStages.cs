@@ -73,7 +73,9 @@ public sealed class DesignStages
         dip = new(() => PlantDip.Of(design));
         var sameLight = earlier is not null && StageInputs.SameLight(earlier.Design, design);
         var sameAir = earlier is not null && StageInputs.SameAir(earlier.Design, design);
-        light = sameLight ? earlier!.light : new(() => LightFigures.Of(design, Box, Layers, Setup.Shares));
+        light = sameLight
+            ? earlier!.light
+            : new(() => LightFigures.Of(design, Box, Layers, Setup.Shares, cancel));
         runs = sameAir ? earlier!.runs : new(() => BoxClimate.From(Setup));
         forecast = sameAir ? earlier!.forecast : new(() => Forecast(Reach.Month));
         climates = sameAir ? earlier!.climates : Each(ClimateOf);

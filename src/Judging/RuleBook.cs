@@ -146,6 +146,7 @@ public static class RuleBook
         NoCrew.Rule,
         CrewTooFew.Rule,
         CrewTooWarm.Rule,
+        CrewTooCool.Rule,
         CrewWithoutLitter.Rule,
         CrewEatenUp.Rule,
         NibblingIsopods.Rule,

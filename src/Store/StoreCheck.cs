@@ -29,7 +29,9 @@ public static class StoreCheck
             "typeof(Id) <> 'text' OR typeof(Name) <> 'text' OR typeof(Head) <> 'integer' "
                 + "OR typeof(Stamp) <> 'integer' OR IsAway NOT IN (0, 1) OR typeof(IsAway) <> 'integer' "
                 + "OR typeof(Verdict) NOT IN ('text', 'null') OR Head NOT BETWEEN 1 AND 1000000000 "
-                + "OR Stamp NOT BETWEEN 0 AND 2000000000 OR " + Day("CreatedTicks") + " OR "
+                + "OR Stamp NOT BETWEEN 0 AND 2000000000 OR "
+                + Day("CreatedTicks")
+                + " OR "
                 + Day("ChangedTicks")
         ),
         (
@@ -37,17 +39,20 @@ public static class StoreCheck
             "typeof(DesignId) <> 'text' OR typeof(Number) <> 'integer' OR typeof(Parent) <> 'integer' "
                 + "OR Number NOT BETWEEN 1 AND 1000000000 OR Parent NOT BETWEEN 0 AND 1000000000 "
                 + "OR typeof(Text) <> 'text' OR typeof(Hash) <> 'text' OR typeof(Note) <> 'text' "
-                + "OR typeof(Engine) <> 'text' OR typeof(Library) <> 'text' OR " + Day("Ticks")
+                + "OR typeof(Engine) <> 'text' OR typeof(Library) <> 'text' OR "
+                + Day("Ticks")
         ),
         (
             "Entries",
             "typeof(Id) <> 'integer' OR Id NOT BETWEEN 1 AND 1000000000 OR typeof(Key) <> 'text' "
-                + "OR typeof(Json) <> 'text' OR typeof(Note) <> 'text' OR " + Day("Ticks")
+                + "OR typeof(Json) <> 'text' OR typeof(Note) <> 'text' OR "
+                + Day("Ticks")
         ),
         (
             "Files",
             "typeof(Id) <> 'integer' OR Id NOT BETWEEN 1 AND 1000000000 OR typeof(Name) <> 'text' "
-                + "OR typeof(Bytes) <> 'blob' OR " + Day("Ticks")
+                + "OR typeof(Bytes) <> 'blob' OR "
+                + Day("Ticks")
         ),
         ("Choices", "typeof(Key) <> 'text' OR typeof(Value) <> 'text'"),
     ];
@@ -55,7 +60,7 @@ public static class StoreCheck
     /// <summary>
     /// What is wrong with a file as a copy of a bench, in one clause; null where it is whole.
     /// </summary>
-    /// <param name="copy">The file; nothing is written to it.</param>
+    /// <param name="copy">The file; nothing is written to it, nor beside it.</param>
     public static string? Trouble(string copy)
     {
         if (!File.Exists(copy))
@@ -75,34 +80,43 @@ public static class StoreCheck
 
         try
         {
-            using var db = Open(copy);
+            using var looked = LookedAt.Of(copy);
+            using var db = Open(looked);
             return Trouble(db);
         }
         catch (Exception e)
-            when (e is SqliteException or FormatException or InvalidCastException or OverflowException)
+            when (e
+                    is SqliteException
+                        or FormatException
+                        or InvalidCastException
+                        or OverflowException
+                        or IOException
+                        or UnauthorizedAccessException
+            )
         {
             return $"the copy cannot be read ({e.Message.TrimEnd('.')})";
         }
     }
 
     /// <summary>Every version that can be read whole, of a damaged file too.</summary>
-    /// <param name="copy">The file; nothing is written to it.</param>
+    /// <param name="copy">The file; nothing is written to it, nor beside it.</param>
     public static ImmutableArray<SoundVersion> Sound(string copy)
     {
         var found = new Dictionary<(Guid, int), SoundVersion>();
         if (File.Exists(copy) && IsSqlite(copy))
         {
+            using var looked = LookedAt.Of(copy);
             // From both ends: what lies before the damaged page, and what lies behind it.
             foreach (var order in new[] { "rowid", "rowid DESC" })
             {
-                Walk(copy, order, found);
+                Walk(looked, order, found);
             }
         }
 
         return [.. found.Values.OrderBy(v => v.Design).ThenBy(v => v.Number)];
     }
 
-    private static void Walk(string copy, string order, Dictionary<(Guid, int), SoundVersion> found)
+    private static void Walk(LookedAt copy, string order, Dictionary<(Guid, int), SoundVersion> found)
     {
         try
         {
@@ -190,14 +204,22 @@ public static class StoreCheck
             return "the copy is damaged: versions of no design";
         }
 
-        if (Has(db, "Designs d WHERE NOT EXISTS (SELECT 1 FROM Versions v WHERE v.DesignId = d.Id AND "
-            + "v.Number = d.Head)"))
+        if (
+            Has(
+                db,
+                "Designs d WHERE NOT EXISTS (SELECT 1 FROM Versions v WHERE v.DesignId = d.Id AND "
+                    + "v.Number = d.Head)"
+            )
+        )
         {
             return "the copy is damaged: the version worked on is not there";
         }
 
-        return Has(db, "Versions v WHERE v.Parent > 0 AND NOT EXISTS (SELECT 1 FROM Versions p WHERE "
-            + "p.DesignId = v.DesignId AND p.Number = v.Parent)")
+        return Has(
+            db,
+            "Versions v WHERE v.Parent > 0 AND NOT EXISTS (SELECT 1 FROM Versions p WHERE "
+                + "p.DesignId = v.DesignId AND p.Number = v.Parent)"
+        )
             ? "the copy is damaged: the version before one is not there"
             : null;
     }
@@ -283,9 +305,10 @@ public static class StoreCheck
             && head.AsSpan(64, 4).IndexOfAnyExcept((byte)0) < 0;
     }
 
-    private static SqliteConnection Open(string copy)
+    private static SqliteConnection Open(LookedAt copy)
     {
-        var db = new SqliteConnection(StoreFile.Connection(copy, SqliteOpenMode.ReadOnly));
+        var mode = copy.IsOurs ? SqliteOpenMode.ReadWrite : SqliteOpenMode.ReadOnly;
+        var db = new SqliteConnection(StoreFile.Connection(copy.Path, mode));
         db.Open();
         using var command = db.CreateCommand();
         // The tables of a stranger run nothing, and every cell is looked at.

@@ -96,8 +96,12 @@ public static class StoreFile
         var aside = Aside(real);
         try
         {
-            RefuseDamaged(copy);
-            CopyPages(copy, aside);
+            using (var looked = LookedAt.Of(copy))
+            {
+                RefuseDamaged(looked.Path);
+                CopyPages(looked.Path, aside);
+            }
+
             // What was read is looked at once more as it lies on this disk.
             RefuseDamaged(aside);
             Disk.Keep(aside);

@@ -39,6 +39,7 @@ public static class VerificationList
             .. BayleyHolmstrup1999.Cases(),
             .. ColemanJenkinson1996.Cases(),
             .. OwnLifeTables.Cases(),
+            .. OwnBreedingWarmth.Cases(),
             .. SpottedOwl2001.Cases(),
             .. Lande1988.Cases(),
             .. Gastrophysa.Cases(),

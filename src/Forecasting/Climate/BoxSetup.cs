@@ -40,7 +40,7 @@ public sealed class BoxSetup
         shares =
             earlier is not null && StageInputs.SameShares(earlier, design)
                 ? earlier.shares
-                : new(() => LampShares.Of(design, Box, Layers));
+                : new(() => LampShares.Of(design, Box, Layers, Cancel));
     }
 
     /// <summary>The design.</summary>

@@ -60,7 +60,7 @@ public sealed record DesignForecast
         CancellationToken cancel = default
     )
     {
-        var setup = new BoxSetup(design);
+        var setup = new BoxSetup(design) { Cancel = cancel };
         if (
             BoxRun.From(setup, wish.First, ClimateChange.None with { IsDrained = wish.IsDrained })
             is not { } run
@@ -80,7 +80,7 @@ public sealed record DesignForecast
         {
             Wish = wish,
             Run = run,
-            Light = LightDay.Of(LightFigures.Of(design, setup.Box, setup.Layers, setup.Shares)),
+            Light = LightDay.Of(LightFigures.Of(design, setup.Box, setup.Layers, setup.Shares, cancel)),
             Result = result,
             HeldFog = design.Design.Headspace is null ? null : HeldClimate.Fogs(design, setup.Box),
             Members =

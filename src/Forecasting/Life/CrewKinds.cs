@@ -98,6 +98,7 @@ public static class CrewKinds
                 HatchBestTo = best,
                 HatchStopsAt = stops,
                 Survival = survival,
+                Laying = Laying(entry),
             }
             : null;
 
@@ -122,8 +123,22 @@ public static class CrewKinds
                 HatchStopsAt = stops,
                 Survival = survival,
                 AdultDays = life,
+                Laying = Laying(entry),
+                Heat =
+                    entry.HeatLimit?.Value is { } heat && entry.AdultLifeInHeat?.Value is { } left
+                        ? (heat, left)
+                        : null,
             }
             : null;
+
+    /// <summary>The warmth it lays at; the same values tell the rules where it does not breed.</summary>
+    private static LayingWarmth Laying(CrewEntry entry) =>
+        new()
+        {
+            FromCelsius = entry.BreedsFrom?.Value ?? double.NegativeInfinity,
+            ToCelsius = entry.BreedsTo?.Value ?? double.PositiveInfinity,
+            LessFromCelsius = entry.BreedsTo is null ? null : entry.BreedsLessFrom?.Value,
+        };
 
     private static IsopodLife? Isopod(CrewEntry entry) =>
         entry.DevelopmentZero?.Value is { } zero
@@ -148,6 +163,7 @@ public static class CrewKinds
                 Survival = (birth, survival),
                 AdultDays = life,
                 Heat = (falls, none),
+                Laying = Laying(entry),
             }
             : null;
 }

@@ -181,6 +181,12 @@ internal sealed class FloorCourse
             CrewReadyLate = Maybe(c.ReadyBand.Late, "days until a frailer crew is ready"),
             SpringtailsThen = Counted("springtails when animals go in", c, then, Springtails),
             IsopodsThen = Counted("isopods when animals go in", c, then, Isopods),
+            WarmestGround = Of(
+                "mean of the floor's warmest day of the year",
+                Unit.Celsius,
+                Unit.Celsius.ToSiValue(ground.Max(g => g.Celsius)),
+                "greatest daily mean of the ground's temperature"
+            ),
             Appetite = Of(
                 "springtails the animals would take a day",
                 Unit.One,

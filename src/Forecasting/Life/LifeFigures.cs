@@ -82,6 +82,9 @@ public sealed record LifeFigures
     /// <summary>Hatched isopods on that first day.</summary>
     public required Banded IsopodsThen { get; init; }
 
+    /// <summary>Mean of the warmest day of the ground in a year.</summary>
+    public required Figure WarmestGround { get; init; }
+
     /// <summary>Springtails the animals would take a day.</summary>
     public required Figure Appetite { get; init; }
 

@@ -26,14 +26,20 @@ internal sealed class ComputedLight
     /// <param name="design">The design.</param>
     /// <param name="box">Its box.</param>
     /// <param name="shares">Where the light of its lamps ends.</param>
-    public ComputedLight(CheckedDesign design, LightBox box, LampShares.Lit[] shares)
+    /// <param name="cancel">Ends it, and the figures made of it.</param>
+    public ComputedLight(
+        CheckedDesign design,
+        LightBox box,
+        LampShares.Lit[] shares,
+        CancellationToken cancel = default
+    )
     {
         this.design = design;
         this.box = box;
         this.shares = shares;
         lamps = LampSource.Of(design, box);
         fixtures = LightInputs.Of(design);
-        field = new LightField(box, lamps);
+        field = new LightField(box, lamps, cancel);
         var leaves = box.With.Light.Leaves.Range!.Value;
         thin = Scaled(leaves.Low);
         thick = Scaled(leaves.High);
@@ -70,6 +76,7 @@ internal sealed class ComputedLight
         var (mean, low, high) = ground.Means(thin, thick);
         double? onLitter = box.Terrain.Litter > 0.0 ? ground.LitterOverSoil() : null;
         var plants = box.Plants.Select((_, i) => PlantLights.Of(this, i)).ToImmutableArray();
+        field.Keep();
         return new LightFigures
         {
             Map = ground.Map,

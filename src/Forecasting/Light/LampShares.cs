@@ -58,20 +58,31 @@ internal sealed record LampShares(
     /// <param name="design">The design.</param>
     /// <param name="box">Its sizes.</param>
     /// <param name="layers">Its layers.</param>
-    public static Traced Of(CheckedDesign design, BoxGeometry box, ImmutableArray<FloorLayer> layers)
+    /// <param name="cancel">Ends it between rays.</param>
+    public static Traced Of(
+        CheckedDesign design,
+        BoxGeometry box,
+        ImmutableArray<FloorLayer> layers,
+        CancellationToken cancel = default
+    )
     {
         var with = ModelCoefficients.Of(design);
         Lit[] lamps = LightBox.Of(design, box, layers, with) is { } light
-            ? [.. LampSource.Of(design, light).Select(lamp => Trace(light.Scene, lamp, with))]
+            ? [.. LampSource.Of(design, light).Select(lamp => Trace(light.Scene, lamp, with, cancel))]
             : [];
         return new(lamps, [.. with.All.Where(c => c.IsUsed).Select(c => c.Key)]);
     }
 
-    private static Lit Trace(LightScene scene, LampSource lamp, ModelCoefficients with) =>
+    private static Lit Trace(
+        LightScene scene,
+        LampSource lamp,
+        ModelCoefficients with,
+        CancellationToken cancel
+    ) =>
         new(
-            Trace(scene, lamp.Luminaires, with.Light),
+            Trace(scene, lamp.Luminaires, with.Light, cancel),
             lamp.Kind?.Shape?.Text == "spot"
-                ? Trace(ForInfrared(scene, with), lamp.Luminaires, with.Light)
+                ? Trace(ForInfrared(scene, with), lamp.Luminaires, with.Light, cancel)
                 : null
         );
 
@@ -89,13 +100,18 @@ internal sealed record LampShares(
         };
     }
 
-    private static LampShares Trace(LightScene scene, ImmutableArray<Luminaire> lamps, LightCoefficients with)
+    private static LampShares Trace(
+        LightScene scene,
+        ImmutableArray<Luminaire> lamps,
+        LightCoefficients with,
+        CancellationToken cancel
+    )
     {
         double flux = lamps.Sum(l => l.Lumens);
         double[] sums = new double[8];
         foreach (var lamp in lamps)
         {
-            var ends = LightTracer.Of(scene, lamp, Math.Max(1, LightPolicy.Rays / lamps.Length));
+            var ends = LightTracer.Of(scene, lamp, Math.Max(1, LightPolicy.Rays / lamps.Length), cancel);
             double share = flux > 0.0 ? lamp.Lumens / flux : 0.0;
             for (int i = 0; i < Sides.Length; i++)
             {

@@ -14,12 +14,23 @@ internal sealed class LightField
     /// <summary>The lamps of a design, lit.</summary>
     /// <param name="box">The box.</param>
     /// <param name="lamps">The lamps.</param>
-    public LightField(LightBox box, ImmutableArray<LampSource> lamps)
+    /// <param name="cancel">Ends it, until <see cref="Keep"/>.</param>
+    public LightField(LightBox box, ImmutableArray<LampSource> lamps, CancellationToken cancel = default)
     {
         this.box = box;
         this.lamps = lamps;
-        model = new LightModel(box.Scene, LightDetail.Live);
+        model = new LightModel(box.Scene, LightDetail.Live, cancel);
         lit = [.. lamps.SelectMany(lamp => lamp.Luminaires.Select(part => (lamp, model.Light(part))))];
+    }
+
+    /// <summary>
+    /// All lamps are lit and all maps drawn: what is asked from now on are places, and it is no part of the
+    /// run that the field was made in.
+    /// </summary>
+    public void Keep()
+    {
+        model.Cancel = CancellationToken.None;
+        model.Release();
     }
 
     /// <summary>Multiplies all light; 1 without a reading.</summary>

@@ -153,21 +153,23 @@ public sealed record LightFigures
     /// <param name="box">Its sizes.</param>
     /// <param name="layers">Its layers.</param>
     /// <param name="shares">Where the light of its lamps ends.</param>
+    /// <param name="cancel">Ends it; a light that is there is not part of any run.</param>
     internal static LightFigures? Of(
         CheckedDesign design,
         BoxGeometry box,
         ImmutableArray<FloorLayer> layers,
-        LampShares.Traced shares
+        LampShares.Traced shares,
+        CancellationToken cancel = default
     ) =>
         design.Design.Lamps.Count > 0
         && LightBox.Of(design, box, layers, ModelCoefficients.Of(design)) is { } light
-            ? Noted(light, shares).Figures()
+            ? Noted(light, shares, cancel).Figures()
             : null;
 
-    private static ComputedLight Noted(LightBox light, LampShares.Traced shares)
+    private static ComputedLight Noted(LightBox light, LampShares.Traced shares, CancellationToken cancel)
     {
         light.With.Note(shares.Keys);
-        return new ComputedLight(light.Design, light, shares.Lamps);
+        return new ComputedLight(light.Design, light, shares.Lamps, cancel);
     }
 
     /// <summary>The same on a coarse map and without the heat of lamps, to compare many designs.</summary>

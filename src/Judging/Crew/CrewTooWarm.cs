@@ -7,7 +7,7 @@ using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Crew;
 
-/// <summary>Eggs of the crew do not hatch at the warmest hour.</summary>
+/// <summary>The crew does not breed at the warmest hour.</summary>
 internal static class CrewTooWarm
 {
     public static readonly Rule Rule = new(
@@ -30,7 +30,7 @@ internal static class CrewTooWarm
 
         foreach (var crew in Crews.Of(n))
         {
-            var stops = crew.Species.BreedsTo ?? crew.Species.HatchStopsAt ?? crew.Species.GrowthZeroAt;
+            var stops = crew.Species.BreedingEndsAt;
             bool isStopped = stops is not null && day.Warmest.Si >= stops.Si - 1e-9;
             var limit = isStopped ? stops : crew.Species.BreedsLessFrom;
             if (limit is null || day.Warmest.Si < limit.Si - 1e-9)

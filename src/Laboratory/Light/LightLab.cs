@@ -12,15 +12,15 @@ public static class LightLab
     /// <summary>Runs a case.</summary>
     /// <param name="asked">The case.</param>
     /// <param name="progress">Told the lamps done.</param>
-    /// <param name="cancel">Cancels between lamps and between points.</param>
+    /// <param name="cancel">Cancels between two places.</param>
     /// <exception cref="OperationCanceledException">It was canceled.</exception>
     public static LightOutcome Run(LightCase asked, Action<double> progress, CancellationToken cancel)
     {
         var watch = Stopwatch.StartNew();
         double[] points = new double[asked.Points.Length];
         double[]? map = asked.Map is { } grid ? new double[grid.CellsX * grid.CellsY] : null;
-        var fine = points.Length > 0 ? new LightModel(asked.Scene, LightDetail.Fine) : null;
-        var live = map is not null ? new LightModel(asked.Scene, LightDetail.Live) : null;
+        var fine = points.Length > 0 ? new LightModel(asked.Scene, LightDetail.Fine, cancel) : null;
+        var live = map is not null ? new LightModel(asked.Scene, LightDetail.Live, cancel) : null;
         var budget = new Budget(asked.Scene);
         var lit = new List<LitLamp>(asked.Lamps.Length);
         for (int k = 0; k < asked.Lamps.Length; k++)
@@ -41,7 +41,7 @@ public static class LightLab
                 }
             }
 
-            budget.Add(LightTracer.Of(asked.Scene, lamp, Rays), lamp.Lumens);
+            budget.Add(LightTracer.Of(asked.Scene, lamp, Rays, cancel), lamp.Lumens);
             progress(k + 1);
         }
 

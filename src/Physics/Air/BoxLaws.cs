@@ -96,10 +96,27 @@ public sealed class BoxLaws(
         LewisTransfer.MetersPerSecond(convection, with.LewisTwoThirds);
 
     /// <inheritdoc/>
-    public override double AirFlow(RoomPoint air, RoomPoint room, HeadspaceDrive drive)
+    public override double AirFlow(RoomPoint air, RoomPoint room, HeadspaceDrive drive) =>
+        AirFlow(air, Outside(room), drive);
+
+    /// <inheritdoc/>
+    public override (double Flow, double Warmer) AirFlows(
+        RoomPoint air,
+        double kelvin,
+        RoomPoint room,
+        HeadspaceDrive drive
+    )
+    {
+        double outside = Outside(room);
+        var warmer = air with { Celsius = air.Celsius + kelvin };
+        return (AirFlow(air, outside, drive), AirFlow(warmer, outside, drive));
+    }
+
+    private double Outside(RoomPoint room) => MoistAir.Density(room.Celsius, room.HumidityRatio, pascals);
+
+    private double AirFlow(RoomPoint air, double outside, HeadspaceDrive drive)
     {
         double inside = MoistAir.Density(air.Celsius, air.HumidityRatio, pascals);
-        double outside = MoistAir.Density(room.Celsius, room.HumidityRatio, pascals);
         double flow = openings(inside, outside, drive.FanCubicMetersPerSecond) * factors.AirFlow;
         flow = Math.Max(flow, with.LeastChangesPerSecond * volumeCubicMeters);
         return flow * inside / (1.0 + air.HumidityRatio);

@@ -26,6 +26,9 @@ internal struct SurfaceWork
     /// <summary>Conductance outward of the inner node, W/K.</summary>
     public double Outward;
 
+    /// <summary>Heat capacity of the inner node over the time of the stage, W/K.</summary>
+    public double Storing;
+
     /// <summary>True where it carries a film.</summary>
     public bool HasFilm;
 
@@ -101,8 +104,8 @@ internal struct SurfaceWork
     /// <summary>What its balance misses, W.</summary>
     public double Right;
 
-    /// <summary>Slope of that balance, W/K.</summary>
-    public double Diagonal;
+    /// <summary>One over the slope of that balance, K/W.</summary>
+    public double PerSlope;
 }
 
 /// <summary>Scratch of one span of a headspace, private to it.</summary>

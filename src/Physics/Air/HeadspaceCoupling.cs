@@ -20,7 +20,7 @@ internal struct HeadspaceCoupling
     private double radiantRight;
 
     /// <summary>
-    /// Adds a surface whose change is (right + hA·a + g·r + latent·byVapor·v)/diagonal.
+    /// Adds a surface whose change is (right + hA·a + g·r + latent·byVapor·v) over its slope.
     /// </summary>
     /// <param name="one">The surface.</param>
     /// <param name="overAir">Surface over air, K.</param>
@@ -29,7 +29,7 @@ internal struct HeadspaceCoupling
     {
         double carried = one.Flux < 0.0 ? -one.Flux * MoistAir.VaporHeatCapacity : 0.0;
         double toAir = one.Convection + carried;
-        double per = 1.0 / one.Diagonal;
+        double per = one.PerSlope;
         double perAir = one.Convection * per;
         double perVapor = one.Latent * one.FluxByVapor * per;
         double perRadiant = one.Radiant * per;

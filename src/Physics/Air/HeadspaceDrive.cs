@@ -113,6 +113,18 @@ public abstract class ExchangeLaws
     /// <param name="room">Air of the room.</param>
     /// <param name="drive">What drives the span.</param>
     public abstract double AirFlow(RoomPoint air, RoomPoint room, HeadspaceDrive drive);
+
+    /// <summary>The same, and with the air of the box so much warmer, kg/s.</summary>
+    /// <param name="air">Air of the box.</param>
+    /// <param name="kelvin">How much warmer, K.</param>
+    /// <param name="room">Air of the room.</param>
+    /// <param name="drive">What drives the span.</param>
+    public virtual (double Flow, double Warmer) AirFlows(
+        RoomPoint air,
+        double kelvin,
+        RoomPoint room,
+        HeadspaceDrive drive
+    ) => (AirFlow(air, room, drive), AirFlow(air with { Celsius = air.Celsius + kelvin }, room, drive));
 }
 
 /// <summary>Constant coefficients.</summary>

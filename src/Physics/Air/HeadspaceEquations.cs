@@ -138,6 +138,7 @@ internal sealed class HeadspaceEquations
             one.Inner = at.Celsius[one.First];
             one.KnownFilm = at.KnownFilm[i];
             one.Film = one.KnownFilm;
+            one.Storing = one.Capacity / seconds;
             EliminateBehind(ref one, seconds);
         }
     }
@@ -166,8 +167,7 @@ internal sealed class HeadspaceEquations
     /// </summary>
     private void Flow()
     {
-        dryFlow = laws.AirFlow(new RoomPoint(air, vapor), room, drive);
-        double near = laws.AirFlow(new RoomPoint(air + FlowKelvin, vapor), room, drive);
+        (dryFlow, double near) = laws.AirFlows(new RoomPoint(air, vapor), FlowKelvin, room, drive);
         flowByKelvin = (near - dryFlow) / FlowKelvin;
         flowByVapor = flowByKelvin * KelvinPerRatio;
     }
@@ -216,7 +216,7 @@ internal sealed class HeadspaceEquations
                     + (one.Convection * changeAir)
                     + (one.Radiant * changeRadiant)
                     + (one.Latent * one.FluxByVapor * changeVapor)
-                ) / one.Diagonal;
+                ) * one.PerSlope;
             one.Flux += (one.FluxByVapor * changeVapor) - (one.FluxByKelvin * change);
             one.Inner += share * change;
             most = Math.Max(most, Math.Abs(change));
@@ -343,7 +343,7 @@ internal sealed class HeadspaceEquations
         double inner = one.Inner;
         double flux = one.Flux;
         double latent = MoistAir.VaporEnthalpy(flux > 0.0 ? air : inner) - MoistAir.LiquidEnthalpy(inner);
-        double storing = one.Capacity / seconds;
+        double storing = one.Storing;
         double mist = one.Mist * MoistAir.LiquidHeatCapacity;
         one.Latent = latent;
         one.Right =
@@ -354,13 +354,16 @@ internal sealed class HeadspaceEquations
             + (mist * (drive.MistCelsius - inner))
             + one.Watts
             + (flux * latent);
-        one.Diagonal =
-            storing
-            + one.Convection
-            + one.Radiant
-            + (one.Outward * (1.0 - one.BehindFactor))
-            + mist
-            + (latent * one.FluxByKelvin);
+        one.PerSlope =
+            1.0
+            / (
+                storing
+                + one.Convection
+                + one.Radiant
+                + (one.Outward * (1.0 - one.BehindFactor))
+                + mist
+                + (latent * one.FluxByKelvin)
+            );
         system.Add(in one, inner - air, radiant - inner);
     }
 

@@ -6,7 +6,8 @@ namespace Litterfall.Physics.Crew;
 /// Hopkin 2005 and
 /// Choi et al. 2002, or even laying up to a heat limit; isopods: broods by degree days, as Horváthová et al.
 /// 2015 and
-/// Waller and Verdi 2016 have them. Most values are recalled; the catalog says which.
+/// Waller and Verdi 2016 have them, between the warmths of McQueen and Carnio 1974. Most values are
+/// recalled; the catalog says which.
 /// </remarks>
 public abstract record CrewSpecies
 {
@@ -20,6 +21,9 @@ public abstract record CrewSpecies
 
     /// <summary>Degree days from hatched to first laying, K d.</summary>
     public required double JuvenileKelvinDays { get; init; }
+
+    /// <summary>At which warmth it lays.</summary>
+    public LayingWarmth Laying { get; init; } = LayingWarmth.Any;
 
     /// <summary>True for springtails, whose laying falls as the ground dries.</summary>
     public abstract bool NeedsDamp { get; }
@@ -52,8 +56,7 @@ public sealed record LifespanSpringtail : CrewSpecies
     public required (
         (double Celsius, double Days) Cool,
         (double Celsius, double Days) Warm
-    ) Life
-    { get; init; }
+    ) Life { get; init; }
 
     /// <summary>Share of eggs that hatch up to <see cref="HatchBestTo"/>.</summary>
     public required double Hatch { get; init; }
@@ -80,7 +83,13 @@ public sealed record LifespanSpringtail : CrewSpecies
         double adult = life - juvenile;
         double hatch = Hatch * Math.Clamp((HatchStopsAt - celsius) / (HatchStopsAt - HatchBestTo), 0.0, 1.0);
         return adult > 1.0
-            ? new LifeTable(egg, juvenile, Eggs(celsius) / adult, hatch * Survival, 1.0 - (1.0 / adult))
+            ? new LifeTable(
+                egg,
+                juvenile,
+                Laying.Share(celsius) * Eggs(celsius) / adult,
+                hatch * Survival,
+                1.0 - (1.0 / adult)
+            )
             : new LifeTable(
                 egg,
                 juvenile,
@@ -138,6 +147,11 @@ public sealed record TropicalSpringtail : CrewSpecies
     /// <summary>Mean life of adults, d.</summary>
     public required double AdultDays { get; init; }
 
+    /// <summary>
+    /// From which warmth on adults die, °C, and how long they then live, d; null where unknown.
+    /// </summary>
+    public (double Celsius, double Days)? Heat { get; init; }
+
     /// <inheritdoc/>
     public override bool NeedsDamp => true;
 
@@ -146,10 +160,25 @@ public sealed record TropicalSpringtail : CrewSpecies
         new(
             Days(EggKelvinDays, celsius),
             Days(JuvenileKelvinDays, celsius),
-            EggsPerDay * Math.Clamp((celsius - ThresholdCelsius) / FullWarmth, 0.0, 1.0),
+            EggsPerDay
+                * Laying.Share(celsius)
+                * Math.Clamp((celsius - ThresholdCelsius) / FullWarmth, 0.0, 1.0),
             Hatch * Math.Clamp((HatchStopsAt - celsius) / (HatchStopsAt - HatchBestTo), 0.0, 1.0) * Survival,
-            1.0 - (1.0 / AdultDays)
+            1.0 - DyingPerDay(celsius)
         );
+
+    /// <summary>Share of adults that die in a day; rises within the edge above the heat that kills.</summary>
+    private double DyingPerDay(double celsius)
+    {
+        double usual = 1.0 / AdultDays;
+        return Heat is { } heat
+            ? usual
+                + (
+                    ((1.0 / heat.Days) - usual)
+                    * Math.Clamp((celsius - heat.Celsius) / LayingWarmth.EdgeKelvin, 0.0, 1.0)
+                )
+            : usual;
+    }
 }
 
 /// <summary>An isopod: broods in a pouch.</summary>
@@ -184,7 +213,7 @@ public sealed record IsopodLife : CrewSpecies
         return new LifeTable(
             Days(EggKelvinDays, celsius) / speed,
             Days(JuvenileKelvinDays, celsius) / speed,
-            double.IsFinite(brood) ? FemaleShare * Brood / brood * speed : 0.0,
+            double.IsFinite(brood) ? FemaleShare * Brood / brood * speed * Laying.Share(celsius) : 0.0,
             Survival.Birth * Survival.Juvenile,
             1.0 - (1.0 / AdultDays)
         );

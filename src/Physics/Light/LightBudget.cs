@@ -48,6 +48,9 @@ public sealed class LightTracer
 {
     private const int MostBounces = 60;
     private const double Faint = 1e-4;
+
+    // A thousand rays are a few milliseconds among the most things that a box may hold.
+    private const int RaysBetweenLooks = 1024;
     private const double Lift = 1e-9;
     private readonly LightScene scene;
     private readonly double[] faces = new double[6];
@@ -71,13 +74,24 @@ public sealed class LightTracer
     /// <param name="scene">The box.</param>
     /// <param name="lamp">The lamp.</param>
     /// <param name="rays">Rays, 1 or more.</param>
-    public static LightBudget Of(LightScene scene, Luminaire lamp, int rays)
+    /// <param name="cancel">Ends it between rays.</param>
+    public static LightBudget Of(
+        LightScene scene,
+        Luminaire lamp,
+        int rays,
+        CancellationToken cancel = default
+    )
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(rays, 1);
         var tracer = new LightTracer(scene);
         var source = new RaySource(lamp);
         for (int i = 0; i < rays; i++)
         {
+            if (i % RaysBetweenLooks == 0)
+            {
+                cancel.ThrowIfCancellationRequested();
+            }
+
             var (at, way, weight) = source.Ray(i);
             tracer.Enter(at, way, weight, new Chance((uint)i));
         }

@@ -51,8 +51,11 @@ public sealed class LightModel
     /// <summary>The model of a box.</summary>
     /// <param name="scene">The box.</param>
     /// <param name="detail">How finely.</param>
-    public LightModel(LightScene scene, LightDetail detail)
-        : this(scene, detail, new PatchNet(scene, detail), new Nodes()) { }
+    /// <param name="cancel">
+    /// Ends this and what is asked of the model, until another is set as <see cref="Cancel"/>.
+    /// </param>
+    public LightModel(LightScene scene, LightDetail detail, CancellationToken cancel = default)
+        : this(scene, detail, new PatchNet(scene, detail, cancel), new Nodes()) => Cancel = cancel;
 
     private LightModel(LightScene scene, LightDetail detail, PatchNet net, Nodes lastMap)
     {
@@ -68,10 +71,25 @@ public sealed class LightModel
     /// </summary>
     /// <param name="canopies">The leaves.</param>
     public LightModel Under(ImmutableArray<Canopy> canopies) =>
-        new(scene with { Canopies = canopies }, detail, net, lastMap);
+        new(scene with { Canopies = canopies }, detail, net, lastMap) { Cancel = Cancel };
+
+    /// <summary>
+    /// Ends what is asked of the model with an <see cref="OperationCanceledException"/>, between two places.
+    /// </summary>
+    public CancellationToken Cancel { get; set; }
 
     /// <summary>The box.</summary>
     public LightScene Scene => scene;
+
+    /// <summary>
+    /// Lets go of what only the next lamp or the next map would use; light at places is there at once as
+    /// before.
+    /// </summary>
+    public void Release()
+    {
+        net.Release();
+        lastMap.Kept = null;
+    }
 
     /// <summary>A lamp with the diffuse light it makes.</summary>
     /// <param name="lamp">The lamp.</param>
@@ -80,6 +98,7 @@ public sealed class LightModel
         double[] direct = new double[net.Patches.Length];
         for (int i = 0; i < direct.Length; i++)
         {
+            Cancel.ThrowIfCancellationRequested();
             direct[i] = OnPatch(net.Patches[i].Receiver, lamp);
         }
 
@@ -98,6 +117,7 @@ public sealed class LightModel
     /// <param name="lamps">Lamps of <see cref="Light"/>.</param>
     public double[] At(Receiver receiver, IReadOnlyList<LitLamp> lamps)
     {
+        Cancel.ThrowIfCancellationRequested();
         double[] sums = new double[lamps.Count];
         double[]? factors = null;
         for (int i = 0; i < sums.Length; i++)
@@ -139,6 +159,7 @@ public sealed class LightModel
         bool isNear = Math.Abs(lamp.Lamp.Center.Z - highest) < nearest;
         for (int j = 0; j < grid.CellsY; j++)
         {
+            Cancel.ThrowIfCancellationRequested();
             double y = (j + 0.5) * scene.Depth / grid.CellsY;
             for (int i = 0; i < grid.CellsX; i++)
             {
@@ -199,6 +220,7 @@ public sealed class LightModel
         int n = net.Patches.Length;
         for (int k = 0; k < nodes.Length; k++)
         {
+            Cancel.ThrowIfCancellationRequested();
             var at = Node(grid, k, rises);
             if (IsInside(at))
             {
@@ -254,11 +276,14 @@ public sealed class LightModel
             return kept.Factors;
         }
 
-        double[] factors = net.GatherAll([
-            .. Enumerable
-                .Range(0, NodesX * NodesY)
-                .Select(k => new Receiver(Node(grid, k, rises), Point3.Up)),
-        ]);
+        double[] factors = net.GatherAll(
+            [
+                .. Enumerable
+                    .Range(0, NodesX * NodesY)
+                    .Select(k => new Receiver(Node(grid, k, rises), Point3.Up)),
+            ],
+            Cancel
+        );
         lastMap.Kept = (grid, rises, factors);
         return factors;
     }

@@ -18,17 +18,26 @@ internal sealed class PatchNet
     private readonly ImmutableArray<Glass> mirrors;
     private readonly (Box3[] Blocks, Canopy[] Canopies) straight;
     private readonly ImmutableArray<PatchFace> all;
-    private readonly double[] factors;
+    private double[]? factors;
 
-    public PatchNet(LightScene scene, LightDetail detail)
+    public PatchNet(LightScene scene, LightDetail detail, CancellationToken cancel)
     {
         this.scene = scene;
         mirrors = [.. Mirrors(scene).Select(m => m.With(scene))];
         straight = ([.. scene.Blocks.Select(b => b.Extent)], [.. scene.Canopies]);
         all = Bounded(scene, detail);
         Patches = [.. all.SelectMany(f => f.Patches)];
-        factors = GatherAll([.. Patches.Select(p => p.Receiver)]);
+        factors = Among(cancel);
     }
+
+    /// <summary>
+    /// Lets go of the factors among patches, which lamps that are lit need and places do not: a usual box has
+    /// 600 patches and 3 MB of them. The next lamp finds them again.
+    /// </summary>
+    public void Release() => factors = null;
+
+    private double[] Among(CancellationToken cancel) =>
+        GatherAll([.. Patches.Select(p => p.Receiver)], cancel);
 
     /// <summary>
     /// Patches no longer than asked for, or as much longer as keeps their number in bounds: the work grows
@@ -115,12 +124,15 @@ internal sealed class PatchNet
     public ImmutableArray<Patch> Patches { get; }
 
     /// <summary>Factors of all patches at each receiver, row by row, on all cores.</summary>
-    public double[] GatherAll(Receiver[] receivers)
+    /// <param name="receivers">Places and where they face.</param>
+    /// <param name="cancel">Ends it between two of them.</param>
+    public double[] GatherAll(Receiver[] receivers, CancellationToken cancel)
     {
         double[] rows = new double[receivers.Length * Patches.Length];
         Parallel.For(
             0,
             receivers.Length,
+            new ParallelOptions { CancellationToken = cancel },
             () => new Room(this),
             (i, _, room) =>
             {
@@ -189,6 +201,7 @@ internal sealed class PatchNet
         int n = Patches.Length;
         double[] light = direct.ToArray();
         double[] exitance = new double[n];
+        double[] known = factors ??= Among(CancellationToken.None);
         for (int i = 0; i < n; i++)
         {
             exitance[i] = Patches[i].Reflectance * light[i];
@@ -200,7 +213,7 @@ internal sealed class PatchNet
             double most = 0.0;
             for (int i = 0; i < n; i++)
             {
-                double sum = direct[i] + Dot(factors.AsSpan(i * n, n), exitance);
+                double sum = direct[i] + Dot(known.AsSpan(i * n, n), exitance);
                 double next = Patches[i].Reflectance * sum;
                 change = Math.Max(change, Math.Abs(next - exitance[i]));
                 most = Math.Max(most, next);

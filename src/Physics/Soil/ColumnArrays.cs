@@ -29,6 +29,7 @@ internal sealed class ColumnArrays
         Foot = new CurvePoint[elements];
         var geometry = columns.Geometry;
         Width = geometry.Width;
+        PerWidth = geometry.PerWidth;
         Knee = geometry.Knee;
         IsSteep = geometry.IsSteep;
         ResidualWater = geometry.ResidualWater;
@@ -76,6 +77,9 @@ internal sealed class ColumnArrays
 
     /// <summary>Thickness of the half cells of each node together, m.</summary>
     public double[] Width { get; }
+
+    /// <summary>One over <see cref="Width"/>, 1/m: each division costs as much as many products.</summary>
+    public double[] PerWidth { get; }
 
     /// <summary>Head below which a node is updated by its water content, m.</summary>
     public double[] Knee { get; }

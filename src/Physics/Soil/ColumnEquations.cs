@@ -24,10 +24,12 @@ internal sealed class ColumnEquations
     private readonly LowerBoundaryTerms foot;
     private readonly FeddesHeads[] stress;
     private readonly double[] elementMeters;
+    private readonly double[] perElement;
     private readonly int[] elementTable;
     private readonly CurveTable[] tables;
     private readonly double[] rootShare;
     private readonly int[] rootNodes;
+    private readonly int[] rootZones;
     private readonly double[] areaShare;
     private readonly double gravity;
     private readonly double[] frozenConductivity;
@@ -42,6 +44,7 @@ internal sealed class ColumnEquations
         foot = new LowerBoundaryTerms(boundaries.Foot, columns);
         var geometry = columns.Geometry;
         elementMeters = geometry.ElementMeters;
+        perElement = geometry.PerElement;
         elementTable = geometry.ElementTable;
         tables = geometry.Tables;
         isSteep = geometry.IsSteepElement;
@@ -51,6 +54,7 @@ internal sealed class ColumnEquations
         gravity = columns.HasGravity ? 1.0 : 0.0;
         stress = geometry.Stress;
         rootNodes = geometry.RootNodes;
+        rootZones = geometry.RootZones;
     }
 
     /// <summary>Fluxes of the last assembly.</summary>
@@ -231,7 +235,7 @@ internal sealed class ColumnEquations
         var (head, residual, diagonal) = (arrays.Head, arrays.Residual, arrays.Diagonal);
         for (int e = 0; e < elementMeters.Length; e++)
         {
-            double perMeter = 1.0 / elementMeters[e];
+            double perMeter = perElement[e];
             ref readonly var a = ref arrays.Top[e];
             ref readonly var b = ref arrays.Foot[e];
             double d = head[e + zones] - head[e];
@@ -258,11 +262,12 @@ internal sealed class ColumnEquations
             {
                 double drive = gravity - (d * perMeter);
                 bool same = d < SameHead * (SmallHead + Math.Abs(head[e]));
+                double per = same ? 0.0 : 1.0 / d;
                 double mean = same
                     ? 0.5 * (a.Conductivity + b.Conductivity)
-                    : (b.FluxPotential - a.FluxPotential) / d;
-                double meanA = same ? 0.5 * a.ConductivitySlope : (mean - a.Conductivity) / d;
-                double meanB = same ? 0.5 * b.ConductivitySlope : (b.Conductivity - mean) / d;
+                    : (b.FluxPotential - a.FluxPotential) * per;
+                double meanA = same ? 0.5 * a.ConductivitySlope : (mean - a.Conductivity) * per;
+                double meanB = same ? 0.5 * b.ConductivitySlope : (b.Conductivity - mean) * per;
                 q = mean * drive;
                 slopeA = (mean * perMeter) + (drive * meanA);
                 slopeB = (drive * meanB) - (mean * perMeter);
@@ -289,7 +294,8 @@ internal sealed class ColumnEquations
         double perMeter
     )
     {
-        double mean = (a.FluxPotential - b.FluxPotential) / fall;
+        double perFall = 1.0 / fall;
+        double mean = (a.FluxPotential - b.FluxPotential) * perFall;
         double above = mean - b.Conductivity;
         double least = b.Conductivity * fall * perMeter;
         double less = a.Conductivity - mean;
@@ -298,21 +304,22 @@ internal sealed class ColumnEquations
             return (a.Conductivity, a.ConductivitySlope, 0.0);
         }
 
-        double meanA = less / fall;
-        double meanB = above / fall;
+        double meanA = less * perFall;
+        double meanB = above * perFall;
         if (least >= above)
         {
             return (mean, meanA, meanB);
         }
 
-        double share = least / above;
-        double shareA = share * ((1.0 / fall) - (meanA / above));
+        double perAbove = 1.0 / above;
+        double share = least * perAbove;
+        double shareA = share * (perFall - (meanA * perAbove));
         double shareB =
             (
                 (b.ConductivitySlope * fall * perMeter)
                 - (b.Conductivity * perMeter)
                 - (share * (meanB - b.ConductivitySlope))
-            ) / above;
+            ) * perAbove;
         return (
             a.Conductivity - (share * less),
             a.ConductivitySlope - (shareA * less) - (share * (a.ConductivitySlope - meanA)),
@@ -323,11 +330,11 @@ internal sealed class ColumnEquations
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private void TakeUp(double demandMeters)
     {
-        int zones = columns.Zones;
         var head = IsFrozen ? arrays.OldHead : arrays.Head;
-        foreach (int i in rootNodes)
+        for (int k = 0; k < rootNodes.Length; k++)
         {
-            int zone = i % zones;
+            int i = rootNodes[k];
+            int zone = rootZones[k];
 
             // Uptake falls again where it is too wet: frozen too, or the step would not be convex.
             var (share, slope) = stress[zone].At(head[i]);

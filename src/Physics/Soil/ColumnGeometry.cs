@@ -29,11 +29,17 @@ internal sealed class ColumnGeometry
                 .Range(0, nodes)
                 .Where(i => RootShare[i] != 0.0 && columns.Profiles[i % columns.Zones].Roots is not null),
         ];
+        RootZones = [.. RootNodes.Select(i => i % columns.Zones)];
+        PerElement = [.. ElementMeters.Select(meters => 1.0 / meters)];
         Fill(columns);
+        PerWidth = [.. Width.Select(meters => 1.0 / meters)];
     }
 
     /// <summary>Thickness of the half cells of each node together, m.</summary>
     public double[] Width { get; }
+
+    /// <summary>One over it, 1/m.</summary>
+    public double[] PerWidth { get; }
 
     /// <summary>Head below which a node is updated by its water content, m.</summary>
     public double[] Knee { get; }
@@ -49,6 +55,9 @@ internal sealed class ColumnGeometry
 
     /// <summary>Thickness of the elements, m.</summary>
     public double[] ElementMeters { get; }
+
+    /// <summary>One over it, 1/m.</summary>
+    public double[] PerElement { get; }
 
     /// <summary>Table of each element.</summary>
     public int[] ElementTable { get; }
@@ -70,6 +79,9 @@ internal sealed class ColumnGeometry
 
     /// <summary>Nodes with roots.</summary>
     public int[] RootNodes { get; }
+
+    /// <summary>Zone of each of these.</summary>
+    public int[] RootZones { get; }
 
     private void Fill(SoilColumns columns)
     {

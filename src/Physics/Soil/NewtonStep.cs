@@ -17,9 +17,6 @@ internal sealed class NewtonStep
     private const int MostCuts = 60;
     private const double AlreadySolved = 1e-3;
 
-    // A head is known to its last digit only; times the conductance of a long step that is what no
-    // iteration mends.
-    private const double RoundOff = 1e-15;
     private const double LargeChange = 0.05;
     private const double LargestGrowth = 5.0;
     private const double LargestRiseMeters = 0.1;
@@ -50,7 +47,7 @@ internal sealed class NewtonStep
     public double WorstBalanceError { get; private set; }
 
     /// <summary>Node of that miss.</summary>
-    public int WorstNode { get; private set; }
+    public int WorstNode => Worst();
 
     /// <summary>Solves a step from the heads in the arrays.</summary>
     /// <returns>False when it did not come out; the heads are then of no use.</returns>
@@ -175,48 +172,40 @@ internal sealed class NewtonStep
     }
 
     /// <summary>True where the head passes any that a column can have: full pores with no way out.</summary>
-    private bool IsBurst()
-    {
-        foreach (double head in arrays.Head)
-        {
-            if (head > LargestHeadMeters)
-            {
-                return true;
-            }
-        }
+    private bool IsBurst() => NodeLoops.Largest(arrays.Head) > LargestHeadMeters;
 
-        return false;
-    }
-
-    /// <summary>Norm of the miss, and where it is worst.</summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
+    /// <summary>Norm of the miss, and how large it is where it is worst.</summary>
     private double Measure()
     {
-        var (residual, width) = (arrays.Residual, arrays.Width);
-        int footNode = (columns.Nodes - 1) * columns.Zones;
-        var (head, diagonal) = (arrays.Head, arrays.Diagonal);
-        double lowerBalanceError =
-            Math.Max(
-                0.0,
-                Math.Abs(equations.LowerResidual)
-                    - (RoundOff * equations.LowerDiagonal * Math.Abs(head[footNode]))
-            ) / width[footNode];
-        double sum = lowerBalanceError * lowerBalanceError * width[footNode];
-        WorstBalanceError = lowerBalanceError;
-        WorstNode = footNode;
-        for (int i = 0; i < footNode; i++)
+        int footNode = FootNode;
+        double lowest = LowestMiss();
+        var (sum, worst) = NodeLoops.Misses(arrays, footNode);
+        WorstBalanceError = Math.Max(lowest, worst);
+        return (lowest * lowest * arrays.Width[footNode]) + sum;
+    }
+
+    private int FootNode => (columns.Nodes - 1) * columns.Zones;
+
+    private double LowestMiss() =>
+        NodeLoops.Miss(
+            equations.LowerResidual,
+            equations.LowerDiagonal,
+            arrays.Head[FootNode],
+            arrays.PerWidth[FootNode]
+        );
+
+    /// <summary>Node of the worst miss of the last assembly, before anything was eliminated in it.</summary>
+    private int Worst()
+    {
+        int worst = FootNode;
+        double most = LowestMiss();
+        for (int i = 0; i < FootNode; i++)
         {
-            double noise = RoundOff * diagonal[i] * Math.Abs(head[i]);
-            double miss = Math.Max(0.0, Math.Abs(residual[i]) - noise) / width[i];
-            sum += miss * miss * width[i];
-            if (miss > WorstBalanceError)
-            {
-                WorstBalanceError = miss;
-                WorstNode = i;
-            }
+            double miss = Math.Abs(arrays.Residual[i]) * arrays.PerWidth[i];
+            (worst, most) = miss > most ? (i, miss) : (worst, most);
         }
 
-        return sum;
+        return worst;
     }
 
     private void Halve()
@@ -228,7 +217,10 @@ internal sealed class NewtonStep
         }
     }
 
-    /// <summary>Eliminates each zone from the surface down into the shared foot, then back.</summary>
+    /// <summary>
+    /// Eliminates each zone from the surface down into the shared foot, then back. The diagonal is left as
+    /// one over itself: divided by once, used twice.
+    /// </summary>
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private bool SolveLinear()
     {
@@ -237,11 +229,17 @@ internal sealed class NewtonStep
         var (diagonal, right, upper, lower) = (arrays.Diagonal, arrays.Right, arrays.Upper, arrays.Lower);
         var change = arrays.Change;
         Array.Copy(arrays.Residual, right, footNode);
-        for (int i = zones; i < footNode; i++)
+        for (int i = 0; i < footNode; i++)
         {
-            double factor = lower[i - zones] / diagonal[i - zones];
-            diagonal[i] -= factor * upper[i - zones];
-            right[i] -= factor * right[i - zones];
+            double pivot = diagonal[i];
+            if (i >= zones)
+            {
+                double factor = lower[i - zones] * diagonal[i - zones];
+                pivot -= factor * upper[i - zones];
+                right[i] -= factor * right[i - zones];
+            }
+
+            diagonal[i] = 1.0 / pivot;
         }
 
         double footDiagonal = equations.LowerDiagonal;
@@ -249,7 +247,7 @@ internal sealed class NewtonStep
         for (int zone = 0; zone < zones && !equations.IsFixed(footNode); zone++)
         {
             int i = footNode - zones + zone;
-            double factor = columns.AreaShare[zone] * lower[i] / diagonal[i];
+            double factor = columns.AreaShare[zone] * lower[i] * diagonal[i];
             footDiagonal -= factor * upper[i];
             footRight -= factor * right[i];
         }
@@ -267,7 +265,7 @@ internal sealed class NewtonStep
 
         for (int i = footNode - 1; i >= 0; i--)
         {
-            change[i] = -(right[i] + (upper[i] * change[i + zones])) / diagonal[i];
+            change[i] = -(right[i] + (upper[i] * change[i + zones])) * diagonal[i];
             if (!double.IsFinite(change[i]))
             {
                 return false;

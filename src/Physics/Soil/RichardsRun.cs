@@ -169,7 +169,7 @@ internal sealed class RichardsRun
     private bool TryStep(in SurfaceForcing forcing, ref double seconds)
     {
         Array.Copy(arrays.Head, arrays.OldHead, arrays.Head.Length);
-        for (int failures = 0; ;)
+        for (int failures = 0; ; )
         {
             bool isFrozen = (failures + (frozenSteps > 0 ? 2 : 0)) % 3 == 2;
             equations.Freeze(isFrozen);
@@ -229,23 +229,12 @@ internal sealed class RichardsRun
     /// Half the difference between this step's change and the last step's rate, as θ. Where the forcing is
     /// another each time, the last rate is no more than a guess, and the whole change counts if it is more.
     /// </summary>
-    [MethodImpl(MethodImplOptions.AggressiveOptimization)]
     private double LocalError(double seconds)
     {
-        var (water, old, rate, width) = (arrays.Water, arrays.OldWater, arrays.Rate, arrays.Width);
         int last = columns.Nodes * columns.Zones;
         int from = equations.IsFixed(0) ? columns.Zones : 0;
         int to = equations.IsFixed(last - 1) ? last - columns.Zones : last;
-        double worst = 0.0;
-        for (int i = from; i < to; i++)
-        {
-            double change = water[i] - old[i];
-            double bend = Math.Abs(change - (seconds * rate[i]));
-            bend = KeepsStep ? Math.Max(bend, Math.Abs(change)) : bend;
-            worst = Math.Max(worst, 0.5 * bend / width[i]);
-        }
-
-        return worst;
+        return 0.5 * NodeLoops.Bend(arrays, (from, to), seconds, KeepsStep ? 1.0 : 0.0);
     }
 
     [MethodImpl(MethodImplOptions.AggressiveOptimization)]
@@ -255,9 +244,10 @@ internal sealed class RichardsRun
         equations.IsKnown = true;
         var fluxes = equations.Fluxes;
         int footNode = (columns.Nodes - 1) * columns.Zones;
+        double perSecond = 1.0 / seconds;
         for (int i = 0; i < arrays.Water.Length; i++)
         {
-            arrays.Rate[i] = (arrays.Water[i] - arrays.OldWater[i]) / seconds;
+            arrays.Rate[i] = (arrays.Water[i] - arrays.OldWater[i]) * perSecond;
             arrays.OldWater[i] = arrays.Water[i] - (i < footNode ? Carried(arrays.Residual[i], i) : 0.0);
         }
 
@@ -304,10 +294,13 @@ internal sealed class RichardsRun
     private double Stored()
     {
         int footNode = (columns.Nodes - 1) * columns.Zones;
+        double[] water = arrays.Water;
+        var share = columns.AreaShare;
         double sum = equations.LowerWater;
-        for (int i = 0; i < footNode; i++)
+        for (int i = 0, zone = 0; i < footNode; i++)
         {
-            sum += columns.AreaShare[i % columns.Zones] * arrays.Water[i];
+            sum += share[zone] * water[i];
+            zone = zone + 1 < share.Length ? zone + 1 : 0;
         }
 
         return sum;

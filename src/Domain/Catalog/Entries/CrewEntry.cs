@@ -89,6 +89,12 @@ public sealed record CrewEntry : CatalogEntry
     /// <summary>Warmth that kills it, K.</summary>
     public Figure? HeatLimit => Number("heatLimit");
 
+    /// <summary>Life of an adult above the warmth that kills it, s.</summary>
+    public Figure? AdultLifeInHeat => Number("adultLifeInHeat");
+
+    /// <summary>From here on nothing that it lays grows up, K.</summary>
+    public Figure? BreedingEndsAt => BreedsTo ?? HatchStopsAt ?? GrowthZeroAt;
+
     /// <summary>Coolest warmth at which it breeds, K.</summary>
     public Figure? BreedsFrom => Number("breedsFrom");
 

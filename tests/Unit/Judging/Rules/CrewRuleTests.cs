@@ -1,4 +1,7 @@
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Findings;
+using Litterfall.Forecasting.Life;
+using Litterfall.UnitTests.House;
 using Xunit;
 
 namespace Litterfall.UnitTests.Judging.Rules;
@@ -70,10 +73,10 @@ public sealed class CrewRuleTests
             Trips.In($"{Crew(animal, 400)}\nroom: {inside}")
         );
 
-    /// <summary>The tropical springtail is taken to stop at 33 °C (own working value).</summary>
+    /// <summary>Young grown at 32 °C get no offspring (Manee et al. 2025, abstract).</summary>
     [Theory]
-    [InlineData("33 C", Severity.Caution)]
-    [InlineData("32.9 C", Severity.Note)]
+    [InlineData("32 C", Severity.Caution)]
+    [InlineData("31.9 C", Severity.Note)]
     public void The_tropical_springtail_lays_fewer_and_then_none(string warm, Severity severity) =>
         Assert.Equal(
             severity,
@@ -81,6 +84,44 @@ public sealed class CrewRuleTests
                 .In($"{Crew("coecobrya-type", 400)}\nroom: {{ temperature: {warm} }}")
                 .Finding("crew-too-warm")!
                 .Severity
+        );
+
+    /// <summary>Isopods breed from 17.5 °C (McQueen and Carnio 1974, abstract, on another species).</summary>
+    [Fact]
+    public void TooCoolToBreed()
+    {
+        Trips.Check("crew-too-cool", Severity.Caution, Held("17.5 C"), Held("17.6 C"));
+        Assert.Null(Held("17.5 C", "folsomia-candida").Finding("crew-too-cool"));
+    }
+
+    /// <summary>What a rule calls the end of breeding is where the model lets nothing grow up.</summary>
+    [Fact]
+    public void The_rules_and_the_model_end_breeding_at_the_same_warmth()
+    {
+        const double Inside = 0.05;
+        var crew = SampleFiles.Catalog.Of<CrewEntry>().ToList();
+        Assert.NotEmpty(crew);
+        foreach (var entry in crew)
+        {
+            var species = CrewKinds.Of(entry)!;
+            double ends = entry.BreedingEndsAt!.Value;
+            Assert.Equal(0.0, species.At(ends).NetPerDay);
+            Assert.Equal(0.0, species.At(ends + 3.0).NetPerDay);
+            Assert.True(species.At(ends - Inside).NetPerDay > 0.0, entry.Key);
+            if (entry.BreedsFrom is { } from)
+            {
+                Assert.Equal(0.0, species.At(from.Value).NetPerDay);
+                Assert.Equal(0.0, species.At(from.Value - 3.0).NetPerDay);
+                Assert.True(species.At(from.Value + Inside).NetPerDay > 0.0, entry.Key);
+            }
+        }
+    }
+
+    private static PosedDesign Held(string air, string animal = "trichorhina-tomentosa") =>
+        Trips.In(
+            $"{Crew(animal, 400)}\nheadspace: {{ hold: {{ air: {air}, humidity: 80 %, airChanges: 2 /h }} }}",
+            Trips.Cube,
+            Litter("3")
         );
 
     [Fact]
