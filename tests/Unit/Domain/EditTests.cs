@@ -49,6 +49,8 @@ public sealed class EditTests
         "bought",
         "tap",
         "clips",
+        "stir",
+        "vent",
         "rim",
         "brush",
         "lip",
