@@ -47,8 +47,8 @@ internal static class PieceThroughWall
                     Severity.Caution,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{name} ({i + 1}), {length.Value:0.#} cm long, reaches {beyond * 100:0.#} cm through a wall "
-                            + $"where it is placed."
+                        $"{name} ({i + 1}), {length.Value:0.#} cm long, reaches {beyond * 100:0.#} cm "
+                            + $"through a wall where it is placed."
                     ),
                     (length, room),
                     "Move it, turn it, or take a shorter piece.",
