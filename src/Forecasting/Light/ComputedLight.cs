@@ -76,7 +76,6 @@ internal sealed class ComputedLight
         var (mean, low, high) = ground.Means(thin, thick);
         double? onLitter = box.Terrain.Litter > 0.0 ? ground.LitterOverSoil() : null;
         var plants = box.Plants.Select((_, i) => PlantLights.Of(this, i)).ToImmutableArray();
-        field.Keep();
         return new LightFigures
         {
             Map = ground.Map,
