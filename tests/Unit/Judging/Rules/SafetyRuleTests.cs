@@ -126,4 +126,23 @@ public sealed class SafetyRuleTests
             Assert.True(finding.Measured!.Si > finding.Limit!.Si);
         }
     }
+
+    /// <summary>
+    /// July alone stands at 30 °C, all day over the alarm of 28 °C: 24 × 60 = 1440 minutes, more than 30. The
+    /// rest of the year does not make up for it. A sine of 25 ± 3.1 K is above 28 °C for
+    /// 24/π × arccos(3/3.1) = 1.95 h.
+    /// </summary>
+    [Theory]
+    [InlineData("room: { temperature: 22 C, months: { jul: { temperature: 30 C } } }", "in July", 1440.0)]
+    [InlineData("room: { temperature: 25 C, swing: 3.1 K }", "over the year", 117.0)]
+    public void The_warmest_part_of_the_year_decides(string room, string when, double minutes)
+    {
+        var finding = RuleCheck.Trips(
+            "overheats",
+            Severity.Stop,
+            Trips.In($"{Trips.Animals("dendrobates-tinctorius", 2)}\n{room}")
+        );
+        Assert.Contains(when, finding.Text, StringComparison.Ordinal);
+        Assert.Equal(minutes, finding.Measured!.Value, 0.5);
+    }
 }
