@@ -14,7 +14,7 @@ internal static class PieceThroughWall
     public static readonly Rule Rule = new(
         "piece-through-wall",
         Protects.Build,
-        "a piece of wood or stone of entered length and place reaches through a wall or is longer than the box",
+        "a piece of wood or stone of entered length and place reaches through a wall",
         Judge
     )
     {

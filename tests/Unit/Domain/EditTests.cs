@@ -48,6 +48,8 @@ public sealed class EditTests
         "purified",
         "bought",
         "tap",
+        "31 mA",
+        "9 m3/h",
         "clips",
         "stir",
         "vent",
