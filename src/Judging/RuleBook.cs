@@ -110,6 +110,7 @@ public static class RuleBook
         DrainAboveBarrier.Rule,
         NoDrain.Rule,
         DrainInterval.Rule,
+        HoseNotFilled.Rule,
         MistStays.Rule,
         VentedMoreThanMisted.Rule,
         AirTooDry.Rule,

@@ -33,7 +33,7 @@ internal sealed class BuildSheet
     public static PaperFile Write(PaperJob job)
     {
         var sheet = new BuildSheet(job);
-        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Build sheet"), sheet.Blocks, sheet.Rooms);
+        var sides = PageFrame.Sides(job.Wish.Size, job.Head(job.Told.IsRunning ? "Tank in service" : "Build sheet"), sheet.Blocks, sheet.Rooms);
         return job.Pdf("01-build-sheet.pdf", "Build sheet", sides);
     }
 
@@ -155,7 +155,7 @@ internal sealed class BuildSheet
 
         var inner = new List<Block>
         {
-            new Words($"STOP: do not build it so ({NumberText.Count(stops.Count, "reason", "reasons")}).")
+            new Words($"STOP: don't build this as drawn ({NumberText.Count(stops.Count, "reason", "reasons")}).")
             {
                 Bold = true,
                 Larger = 1.5,
@@ -182,10 +182,10 @@ internal sealed class BuildSheet
                 [.. Depths()],
                 [.. Liters()],
                 [.. Draining()],
-                [.. Packs()],
+                [.. job.Told.IsRunning ? [] : Packs()],
                 [.. Cuts()],
                 [.. Legend()],
-                [.. Order(style)],
+                [.. job.Steps.IsEmpty ? [] : Order(style)],
                 [.. Cautions(), Weights()],
             ],
             columns[0],
@@ -286,10 +286,12 @@ internal sealed class BuildSheet
     {
         if (DrainMark.Of(job.Numbers.Layers) is not { } mark || job.Numbers.Water is not { } water)
         {
-            return [];
+            return job.Mist is { Bursts.Length: > 0 }
+                ? Misted(Table.Of("Water", (0.36, "", false), (0.64, "", true))).Blocks
+                : [];
         }
 
-        var table = Table.Of("Water under the barrier", (0.36, "", false), (0.64, "", true));
+        var table = Misted(Table.Of("Water under the barrier", (0.36, "", false), (0.64, "", true)));
         table.Row("floor.drainage", "highest level", $"{Lengths.Depth(mark.Si, job.Inches)} over the base");
         if (!DrainMark.IsDrawnOff(job.Numbers.Design.Design))
         {
@@ -297,9 +299,11 @@ internal sealed class BuildSheet
                 "drain",
                 "leaves",
                 water.Balance.Outlet is { } outlet
-                    ? $"by itself, {NumberText.Milliliters(outlet.PerDay)} a day: "
-                        + $"{NumberText.Liters(outlet.Bottle)} in {Days(outlet.FillsIn)} days"
-                    : "by the outlet, on its own"
+                    ? Judged(
+                        $"by itself, {NumberText.Milliliters(outlet.PerDay)} a day: "
+                            + $"{NumberText.Liters(outlet.Bottle)} in {Days(outlet.FillsIn)}"
+                    )
+                    : "drains by itself through the outlet"
             );
         }
         else if (water is { FirstDrain: { } first, Balance.DrainEvery: { } every })
@@ -309,9 +313,9 @@ internal sealed class BuildSheet
             table.Row(
                 "drain",
                 "forecast first drain",
-                $"day {Days(first)}{Between(water.FirstDrainLow, water.FirstDrainHigh)}"
+                Judged($"day {Whole(first)}{Between(water.FirstDrainLow, water.FirstDrainHigh)}")
             );
-            table.Row("drain", "then every", $"{Days(every)} days{Between(band?.Low, band?.High)}{liters}");
+            table.Row("drain", "then every", $"{Days(every)}{Between(band?.Low, band?.High)}{liters}");
         }
         else
         {
@@ -321,13 +325,30 @@ internal sealed class BuildSheet
         return table.Blocks;
     }
 
-    private static string Days(Figure figure) => NumberText.Whole(figure);
+    /// <summary>The one misting program of all papers.</summary>
+    private Table Misted(Table table)
+    {
+        if (job.Mist is { Bursts.Length: > 0 } mist)
+        {
+            table.Row("misting", "misting", $"{mist.Times}: {mist.PerDay}");
+        }
+
+        return table;
+    }
+
+    private string Judged(string number) => job.Mist?.Judged(number) ?? number;
+
+    private static string Whole(Figure figure) => NumberText.Whole(figure);
+
+    /// <summary>"9 days"; "1 day".</summary>
+    private static string Days(Figure figure) =>
+        NumberText.Count((int)Math.Round(figure.Value, MidpointRounding.AwayFromZero), "day", "days");
 
     /// <summary>The band in words, where there is one.</summary>
     private static string Between(Figure? low, Figure? high) =>
         low is null ? ""
-        : high is null ? $" ({Days(low)} or never)"
-        : $" ({Days(low)} to {Days(high)})";
+        : high is null ? $" ({Whole(low)} or never)"
+        : $" ({Whole(low)}–{Whole(high)})";
 
     private IEnumerable<Block> Packs()
     {

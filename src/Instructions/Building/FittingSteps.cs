@@ -13,7 +13,7 @@ namespace Litterfall.Instructions.Building;
 /// <summary>Lid, vents, misting, lamps and everything that is plugged in.</summary>
 internal static class FittingSteps
 {
-    public static StepGroup? Of(DesignNumbers numbers)
+    public static StepGroup? Of(DesignNumbers numbers, MistingPlan? mist)
     {
         var writer = new StepWriter(numbers);
         Shelves(numbers, writer);
@@ -25,7 +25,7 @@ internal static class FittingSteps
         }
 
         Passages(numbers, writer);
-        Misting(numbers, writer);
+        Misting(numbers, mist, writer);
         for (var i = 0; i < numbers.Design.Design.Lamps.Count; i++)
         {
             Lamp(numbers, writer, i);
@@ -189,7 +189,7 @@ internal static class FittingSteps
         }
     }
 
-    private static void Misting(DesignNumbers numbers, StepWriter writer)
+    private static void Misting(DesignNumbers numbers, MistingPlan? mist, StepWriter writer)
     {
         var design = numbers.Design;
         if (design.Design.Misting is not { } misting)
@@ -213,22 +213,15 @@ internal static class FittingSteps
             return;
         }
 
-        var times = misting.Times.Select(
-            (t, i) =>
-                $"{NumberText.Clock(t.At)} for "
-                + writer.Of(
-                    design.Figure(
-                        $"misting.times[{NumberText.Integer(i)}].for",
-                        "misting time",
-                        t.For,
-                        Unit.Second
-                    )
-                )
-        );
+        foreach (var burst in mist!.Bursts)
+        {
+            writer.Of(burst.Entered);
+        }
+
+        writer.Milliliters(mist.Entered);
         writer.Step(
             "misting.times",
-            $"Set the timer: {string.Join("; ", times)}. Together "
-                + $"{writer.Milliliters(MistingDay.Program(design)!)} a day. Use water low in minerals.",
+            $"Set the timer: {mist.Times}. Together {mist.PerDay}. Use water low in minerals.",
             "Hard water spots the glass and clogs nozzles."
         );
     }

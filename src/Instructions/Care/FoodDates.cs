@@ -43,25 +43,29 @@ internal static class FoodDates
     );
 
     /// <summary>The dates of a design; none without small frogs.</summary>
-    /// <param name="numbers">The design.</param>
-    /// <param name="planting">Planting day.</param>
-    public static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting)
+    /// <param name="tank">The tank; none while a stop takes the day of its animals away.</param>
+    public static IEnumerable<CareDate> Of(TankPlan tank)
     {
+        var numbers = tank.Numbers;
         var design = numbers.Design.Design;
-        if (!BoxAnimal.Of(numbers.Design).Any(a => a.Class == AnimalClass.Amphibian && a.Resident.Count > 0))
+        if (
+            tank.Animals is { Held: not null }
+            || !BoxAnimal.Of(numbers.Design).Any(a => a.Class == AnimalClass.Amphibian && a.Resident.Count > 0)
+        )
         {
             yield break;
         }
 
-        var earliest = AnimalDates.Earliest(numbers, planting);
-        var animals = design.AnimalsIn is { } day && day > earliest ? day : earliest;
+        var earliest = tank.Animals?.Earliest ?? tank.Start;
+        var animals =
+            !tank.IsRunning && design.AnimalsIn is { } day && day > earliest ? day : earliest;
         if (numbers.Life is { Masses.FliesPerWeek: { Si: > 0 } flies })
         {
             double ahead = DegreeDays.DevelopmentDays(FlyKelvinDays, FlyThreshold, Shelf) + LayAndHarden;
             int cups = (int)Math.Ceiling(flies.Si / (FliesPerCup * (1.0 - Failing)) - 1e-9);
             yield return new CareDate(
                 "fly-cultures",
-                animals.AddDays(-(int)Math.Ceiling(ahead)),
+                tank.IsRunning ? animals : animals.AddDays(-(int)Math.Ceiling(ahead)),
                 "Set up fly cultures",
                 $"Set up {NumberText.Count(cups, "cup", "cups")} of small flies at "
                     + FormattableString.Invariant($"{Shelf:0.#} °C, and as many every ")
