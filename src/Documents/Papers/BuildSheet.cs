@@ -106,7 +106,7 @@ internal sealed class BuildSheet
         return Body(style, Rooms(style));
     }
 
-    private static void Captions(
+    private void Captions(
         Sketch sketch,
         (Drawing Drawing, double X) section,
         (Drawing Drawing, double X) plan,
@@ -117,8 +117,11 @@ internal sealed class BuildSheet
         foreach (var (name, (drawing, x)) in new[] { ("Section", section), ("Plan", plan) })
         {
             var words = $"{name}, {ViewScale.Words(drawing.Scale)}";
-            sketch.Text(new(x, bottom + 2.6), words, 9, Align.Start, Tone.Quiet);
-            Dimensions.ScaleBar(sketch, new(x + Lettering.Width(words, 9) + 4, bottom + 1), drawing.Scale);
+            var wide = Lettering.Width(words, 9) + 4;
+            var end = Inside.X + Inside.Width - wide - Dimensions.BarWidth(drawing.Scale, job.IsUs);
+            var start = Math.Min(x, end);
+            sketch.Text(new(start, bottom + 2.6), words, 9, Align.Start, Tone.Quiet);
+            Dimensions.ScaleBar(sketch, new(start + wide, bottom + 1), drawing.Scale, job.IsUs);
         }
     }
 
@@ -230,7 +233,7 @@ internal sealed class BuildSheet
     {
         var layers = job.Numbers.Layers.Where(l => l.Material is not null).ToList();
         var lossless = layers.TrueForAll(l => Math.Abs(l.ToBuy.Si - l.Loose.Si) < 1e-9);
-        var title = job.Boxes > 1 ? "Litres for one box" : "Litres";
+        var title = job.Boxes > 1 ? "Liters for one box" : "Liters";
         var table = lossless
             ? Table.Of(title, (0.62, "goods", false), (0.18, "in box", true), (0.2, "loose, to buy", true))
             : Table.Of(
@@ -357,7 +360,7 @@ internal sealed class BuildSheet
                 ? string.Create(CultureInfo.InvariantCulture, $"Packs for all {job.Boxes} boxes")
                 : "Packs",
             (0.8, "take or buy", false),
-            (0.2, "litres", true)
+            (0.2, "liters", true)
         );
         foreach (var need in job.Numbers.Packs)
         {
@@ -389,8 +392,9 @@ internal sealed class BuildSheet
             "Cut sizes (cut list gives tolerance and fit)",
             (0.1, "pcs", false),
             (0.36, "part", false),
-            (0.54, "mm", true)
+            (0.54, job.IsUs ? "" : "mm", true)
         );
+        var unit = job.IsUs ? " mm" : "";
         foreach (var cut in job.Numbers.Cuts)
         {
             var thick = cut.Thickness is { } t
@@ -402,7 +406,7 @@ internal sealed class BuildSheet
                 cut.Part.Replace('-', ' '),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{cut.Length.Si * 1000:0.0} × {cut.Width.Si * 1000:0.0}{thick}"
+                    $"{cut.Length.Si * 1000:0.0} × {cut.Width.Si * 1000:0.0}{thick}{unit}"
                 )
             );
         }
@@ -422,9 +426,11 @@ internal sealed class BuildSheet
                 $"{many}{plant.Name}, {(plant.Mounted ? "mounted" : "planted")}",
                 plant.PlaceIsOpen
                     ? "place left open"
-                    : FormattableString.Invariant(
-                        $"x {plant.X * 100:0}, y {plant.Y * 100:0}, z {plant.Z * 100:0} cm"
-                    )
+                : job.IsUs
+                    ? $"x {Lengths.Inches(plant.X)}, y {Lengths.Inches(plant.Y)}, z {Lengths.Inches(plant.Z)}"
+                : FormattableString.Invariant(
+                    $"x {plant.X * 100:0}, y {plant.Y * 100:0}, z {plant.Z * 100:0} cm"
+                )
             );
         }
 

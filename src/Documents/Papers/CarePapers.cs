@@ -164,7 +164,7 @@ internal static class CarePapers
             "built by, on",
             "soil batch",
             "culture lines",
-            "litres really used",
+            "liters really used",
             "dip level, date",
             "dip level, date",
             "dip level, date",

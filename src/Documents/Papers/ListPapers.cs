@@ -31,7 +31,7 @@ internal static class ListPapers
             (0.1, "pieces", true),
             (0.02, "", false),
             (0.45, "item", false),
-            (0.23, "litres or size", false),
+            (0.23, "liters or size", false),
             (0.1, "each", true),
             (0.1, "price", true)
         );

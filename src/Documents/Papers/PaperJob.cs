@@ -122,6 +122,9 @@ public sealed class PaperJob
     /// <summary>True when the depths of the floor were typed in inches.</summary>
     public bool Inches { get; }
 
+    /// <summary>True for a maker who thinks in inches: all papers tell US units first.</summary>
+    public bool IsUs => Imperial.IsUsed(Numbers.Design.Design);
+
     /// <summary>How many equal boxes.</summary>
     public int Boxes => Numbers.Design.Design.Boxes;
 
@@ -137,7 +140,10 @@ public sealed class PaperJob
                         ? "□ a sign this type does not have"
                         : "`litterfall why` tells where each number comes from"
                 )
-        );
+        )
+        {
+            IsUs = IsUs,
+        };
 
     /// <summary>A paper as PDF.</summary>
     public PaperFile Pdf(string name, string title, IEnumerable<Drawing> pages) =>

@@ -76,13 +76,14 @@ internal sealed class StepCards
             Dimensions.ScaleBar(
                 sketch,
                 new(Inside.X + Lettering.Width(caption, 9) + 4, Inside.Y + picture.Height + 1.4),
-                picture.Scale
+                picture.Scale,
+                job.IsUs
             );
             var left = Inside.X + picture.Width + 4;
             Flow.Set(
                 Beside(),
                 [new Room(left, Inside.Y, Inside.X + Inside.Width - left, picture.Height + 2)],
-                new Style(9, 0.6),
+                new Style(9, 0.6) { IsUs = style.IsUs },
                 sketch
             );
         }

@@ -75,7 +75,7 @@ public static class CutView
             Hole(sketch, part, hole, corner, scale);
         }
 
-        return sketch.Done(Beside + length + 4, 4 + width + Beside, scale);
+        return Legible.Whole(Legible.Of(sketch.Done(Beside + length + 4, 4 + width + Beside, scale)));
     }
 
     /// <summary>The holes of a part in words.</summary>

@@ -36,7 +36,9 @@ public sealed class DesignViews
     public Drawing Section((double Width, double Height) room, Moment moment)
     {
         var naming = SectionView.NamingOf(scene, room);
-        return SectionView.Draw(scene, SectionView.Fitting(scene, room, naming), moment, naming);
+        return Legible.Of(
+            SectionView.Draw(scene, SectionView.Fitting(scene, room, naming), moment, naming)
+        );
     }
 
     /// <summary>The section without names and figures, for a list.</summary>
@@ -112,7 +114,8 @@ public sealed class DesignViews
     {
         if (!drawn.TryGetValue(key, out var drawing))
         {
-            drawing = draw();
+            drawing = Legible.Of(draw());
+            drawing = scene.OnScreen ? drawing : Legible.Whole(drawing);
             drawn[key] = drawing;
         }
 

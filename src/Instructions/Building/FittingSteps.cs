@@ -285,9 +285,11 @@ internal static class FittingSteps
         }
 
         var items = list.Items.Select(i =>
-            i.WattsEach is { } w ? $"{i.Name} {writer.Of(w)}" : $"{i.Name} (watts on its plate)"
+            i.WattsEach is not { } w ? $"{i.Name} (watts on its plate)"
+            : i.Name.EndsWith(NumberText.Of(w), StringComparison.Ordinal) ? i.Name
+            : $"{i.Name} {writer.Of(w)}"
         );
-        var total = list.TotalWatts is { } sum ? $" Known together: {writer.Of(sum)}." : "";
+        var total = list.TotalWatts is { } sum ? $" Known total: {writer.Of(sum)}." : "";
         writer.Cite(
             (
                 TripLimits.IsUnitedStates(numbers.Design.Design) ? TripLimits.UnitedStates : TripLimits.Europe

@@ -99,7 +99,10 @@ internal static class PlantSteps
             return null;
         }
 
-        var higher = plant.At is null && !CornerDepths.Soil(numbers.Design).IsLevel;
+        var higher =
+            plant.At is null
+            && numbers.Design.Design.Floor.Soil is not null
+            && !CornerDepths.Soil(numbers.Design).IsLevel;
         return higher
             ? "It does not stand wet roots: take the higher end of the floor."
             : "It does not stand wet roots: keep the crown above the soil and the level low.";

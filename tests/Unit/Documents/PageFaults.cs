@@ -23,6 +23,12 @@ internal static class PageFaults
 
     private static readonly TimeSpan Soon = TimeSpan.FromSeconds(1);
 
+    private static readonly Regex Twice = new(
+        @"\b(?<same>\d+(?:\.\d+)? (?:W|mL|L|kg|mm|cm|in)) \k<same>\b",
+        RegexOptions.ExplicitCapture,
+        Soon
+    );
+
     private static readonly (string What, Regex Form)[] Wrong =
     [
         Form("every 1 of something", @"\bevery 1 (?:day|week|hour)s?\b"),
@@ -32,8 +38,8 @@ internal static class PageFaults
                 + @"pieces|nozzles|lamps|boxes|vents|pots|packs|doors|panes|holes|kits|lines|reasons|cautions|"
                 + @"steps|shelves|lamps|layers|springtails)\b"
         ),
-        Form("twice the same", @"(?<![\d.,×] ?)\b(?<same>\d+(?:\.\d+)? (?:W|mL|L|kg|mm|cm|in)) \k<same>\b(?! ×)"),
-        Form("parts of a tenth of a millimeter", @"\d\.\d\d+ ?mm\b"),
+        // Meshes are named to a hundredth of a millimeter; no tape is read so.
+        Form("parts of a tenth of a millimeter", @"(?:\d\.\d{3,}|(?:\d\d|[2-9])\.\d{2,}) ?mm\b"),
         Form("parts of a tenth of a liter", @"(?<!0)\.\d\d+ L\b"),
         Form("parts of a minute", @"\d\.\d+ min(?:ute)?s?\b"),
         Form("minutes past two hours", @"\b(?:1[2-9]\d|[2-9]\d\d|\d{4,}) minutes\b"),
@@ -50,6 +56,11 @@ internal static class PageFaults
             if (text.Points < SmallestPoints - 1e-9)
             {
                 yield return $"{text.Points} points: {text.Text}";
+            }
+
+            if (Twice.IsMatch(text.Text))
+            {
+                yield return $"twice the same: {text.Text}";
             }
 
             if (text.Text.Contains('…', StringComparison.Ordinal))

@@ -102,8 +102,32 @@ internal static class RandomFittings
         };
 
     /// <summary>Designs the checker takes, checked.</summary>
-    public static Gen<CheckedDesign> All { get; } =
-        Fitted.Select(Checked).Where(design => design is not null).Select(design => design!);
+    public static Gen<CheckedDesign> All { get; } = Taken(Fitted);
+
+    /// <summary>The same with held air and one lamp at most, which compute at once.</summary>
+    public static Gen<CheckedDesign> Quick { get; } =
+        Taken(
+            Fitted.Select(design =>
+                design with
+                {
+                    Headspace =
+                        design.Headspace
+                        ?? new Headspace
+                        {
+                            Hold = new HeldAir
+                            {
+                                Air = Typed<Temperature>(24, "C"),
+                                Humidity = Typed<Share>(90, "%"),
+                                AirChanges = Typed<AirChangeRate>(2, "/h"),
+                            },
+                        },
+                    Lamps = [.. design.Lamps.Take(1)],
+                }
+            )
+        );
+
+    private static Gen<CheckedDesign> Taken(Gen<Design> designs) =>
+        designs.Select(Checked).Where(design => design is not null).Select(design => design!);
 
     private static CheckedDesign? Checked(Design design)
     {
