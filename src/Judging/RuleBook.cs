@@ -155,6 +155,7 @@ public static class RuleBook
         PlantTooBright.Rule,
         MossTooBright.Rule,
         WrongPlace.Rule,
+        NothingToMountOn.Rule,
         WetRoots.Rule,
         DryRoots.Rule,
         Crowded.Rule,

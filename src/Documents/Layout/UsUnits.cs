@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Litterfall.Documents.Drawings;
 using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Layout;
@@ -26,6 +27,17 @@ public static partial class UsUnits
     /// <param name="text">A text.</param>
     public static string Of(string text) =>
         text.Any(char.IsAsciiDigit) ? Amount().Replace(text, Told) : text;
+
+    /// <summary>A drawing with its metric amounts told in US units first.</summary>
+    /// <param name="drawing">A drawing.</param>
+    public static Drawing Of(Drawing drawing) =>
+        drawing with
+        {
+            Marks =
+            [
+                .. drawing.Marks.Select(mark => mark is TextMark text ? text with { Text = Of(text.Text) } : mark),
+            ],
+        };
 
     private static string Told(Match match)
     {
@@ -114,7 +126,7 @@ public static partial class UsUnits
     /// </summary>
     [GeneratedRegex(
         @"(?<![\w.,/]|(?:in|°F|qt|gal|lb|oz|ft) \([^()]{0,30})(?<number>-?\d+(?:\.\d+)?)"
-            + @"(?:(?<between> ?[–×] ?| to | by | and | or )(?<number>-?\d+(?:\.\d+)?)){0,3} "
+            + @"(?:(?<between> ?[–×-] ?| to | by | and | or )(?<number>-?\d+(?:\.\d+)?)){0,3} "
             + @"(?<unit>mL/min|mm|cm²|cm|m²|mL|m|L|kg|g|°C|K)(?![\w²³/·])"
             + @"(?! \([^()]{0,30}(?: in|°F|qt|gal|lb|oz|ft)\))",
         RegexOptions.ExplicitCapture,

@@ -53,6 +53,7 @@ internal sealed class StepCards
     private Parts Shown =>
         group.Key switch
         {
+            "stand" => Parts.Box,
             "box" => Parts.Background,
             "drainage" => Parts.Background | Parts.Drainage,
             "soil" => Parts.Background | Parts.Drainage | Parts.Soil,
@@ -88,8 +89,15 @@ internal sealed class StepCards
             );
         }
 
-        return [.. group.Steps.SelectMany(Step)];
+        return [.. Zones(), .. group.Steps.SelectMany(Step)];
     }
+
+    /// <summary>Steps of the soil from above, with their edges and depths, on the card that pours them.
+    /// </summary>
+    private IEnumerable<Block> Zones() =>
+        group.Key == "soil" && ZoneView.Of(job.Numbers, job.IsUs, (Inside.Width, 46)) is { } zones
+            ? [.. Pictures.Grid([("Steps of the soil from above", zones)], 1), new Air(1.5)]
+            : [];
 
     /// <summary>Depths at the corners beside the picture, for the groups that pour.</summary>
     private List<Block> Beside()

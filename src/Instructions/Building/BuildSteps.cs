@@ -28,14 +28,19 @@ public static class BuildSteps
         [
             CleanSteps.Of(numbers),
             KitSteps.Of(numbers, bags),
+            LiftSteps.Of(numbers),
             BoxSteps.Of(numbers),
             DrainageSteps.Of(numbers, bags),
             SoilSteps.Of(numbers, bags),
             PlantSteps.Of(numbers, bags),
             FittingSteps.Of(numbers, tank.Mist),
-            LiftSteps.Of(numbers),
             WeekSteps.Of(tank),
         ];
-        return [.. groups.OfType<StepGroup>()];
+        return
+        [
+            .. groups
+                .OfType<StepGroup>()
+                .Select(g => g with { Steps = [.. g.Steps.Select(s => s with { Needs = StepOrder.Needs(g, s) })] }),
+        ];
     }
 }

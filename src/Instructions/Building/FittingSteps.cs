@@ -3,10 +3,12 @@ using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Instructions.Buying;
 using Litterfall.Instructions.Parts;
 using Litterfall.Judging.Rules;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Building;
 
@@ -31,9 +33,31 @@ internal static class FittingSteps
             Lamp(numbers, writer, i);
         }
 
-        Heating(numbers, writer);
         Electrics(numbers, writer);
-        return writer.Group("Lid, air, water, light", "fittings", "lid");
+        Crew(numbers, writer);
+        return writer.Group(
+            numbers.Design.Design.Crew.Count > 0 ? "Lid, air, water, light, crew" : "Lid, air, water, light",
+            "fittings",
+            "lid"
+        );
+    }
+
+    /// <summary>The crew comes last: nobody works over it any more.</summary>
+    private static void Crew(DesignNumbers numbers, StepWriter writer)
+    {
+        var under = numbers.Layers.Any(l => l.Kind == LayerKind.Litter) ? "under the leaves" : "on the soil";
+        foreach (var starter in CrewStarters.Of(numbers))
+        {
+            var packs = starter.Pack is { } pack
+                ? $" ({writer.Whole(starter.CupsPerBox)} × {pack.Name})"
+                : "";
+            writer.Step(
+                starter.Key,
+                $"Seed {writer.Whole(starter.CountPerBox)} {starter.Crew.Name}{packs} {under}, a "
+                    + "little in each corner.",
+                starter.Crew.Note is { } note ? Goods.Degrees(note) : null
+            );
+        }
     }
 
     private static void Lid(DesignNumbers numbers, StepWriter writer)
@@ -247,32 +271,6 @@ internal static class FittingSteps
             design.Find("lid.material") is SheetEntry
                 ? "A lamp that lies on the lid can crack it and heats the air below."
                 : null
-        );
-    }
-
-    private static void Heating(DesignNumbers numbers, StepWriter writer)
-    {
-        var design = numbers.Design;
-        if (design.Design.Heating is not { } heating)
-        {
-            return;
-        }
-
-        var watts = design.Figure("heating.watts", "power of the heating", heating.Watts, Unit.Watt);
-        var share = heating.Cover is { } cover
-            ? writer.Of(design.Figure("heating.cover", "heated share of the floor", cover, Unit.Percent))
-            : "half";
-        writer.Step(
-            "heating",
-            $"Lay the heat mat or cable, {writer.Of(watts)}, outside under {share} of the base, "
-                + $"with room for "
-                + "air below. "
-                + (
-                    heating.Thermostat
-                        ? "Hang the sensor of its thermostat in the warm half."
-                        : "Put it on a thermostat before it is switched on."
-                ),
-            "Soil over a mat dries and heats: the cool half is the way out."
         );
     }
 

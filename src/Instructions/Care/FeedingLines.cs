@@ -39,17 +39,25 @@ internal static class FeedingLines
             if (animal.Entry.Mass is { } mass)
             {
                 double joules = FrogNeeds.Usual.FoodJoulesPerDay(mass.Value, Warmth, Activity);
+                var isFlies = Diet.IsSmallFlies(animal);
+                var much = isFlies
+                    ? string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"about {joules / FrogNeeds.Usual.SmallFlyJoules:0} small flies"
+                    )
+                    : string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"as much as {Diet.CricketGrams(joules):0.0#} g of crickets, no longer than its head is "
+                    ) + "wide,";
                 yield return new CareLine(
                     "Food a day",
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"about {joules / FrogNeeds.Usual.SmallFlyJoules:0} small flies for each adult of "
-                            + $"{mass.Value:0.#} g "
-                            + $"({joules:0} J at {Warmth:0.#} °C), minus what it forages; remove what's "
-                            + $"left after "
-                            + $"an hour"
-                    ),
-                    Needs
+                    $"{much} for each adult of "
+                        + string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"{mass.Value:0.#} g ({joules:0} J at {Warmth:0.#} °C), minus what it forages; "
+                        )
+                        + "remove what's left after an hour",
+                    isFlies ? Needs : Diet.Crickets
                 );
             }
 
@@ -64,6 +72,12 @@ internal static class FeedingLines
                 "Supplements",
                 "The library holds a plan for frogs only: ask the breeder or a reptile veterinarian for one.",
                 null
+            );
+            yield return new CareLine(
+                "Ultraviolet",
+                "The library holds no need of this species: ask the breeder, and measure any UV-B lamp at the "
+                    + "highest perch with a UV index meter, with full shade in reach.",
+                Cautions.Recalled("ultraviolet is measured as an index where the animal sits, with shade in reach")
             );
         }
     }

@@ -59,7 +59,12 @@ internal static class FoodDates
         var earliest = tank.Animals?.Earliest ?? tank.Start;
         var animals =
             !tank.IsRunning && design.AnimalsIn is { } day && day > earliest ? day : earliest;
-        if (numbers.Life is { Masses.FliesPerWeek: { Si: > 0 } flies })
+        if (
+            numbers.Life is { Masses.FliesPerWeek: { Si: > 0 } flies }
+            && BoxAnimal
+                .Of(numbers.Design)
+                .All(a => a.Class != AnimalClass.Amphibian || Diet.IsSmallFlies(a))
+        )
         {
             double ahead = DegreeDays.DevelopmentDays(FlyKelvinDays, FlyThreshold, Shelf) + LayAndHarden;
             int cups = (int)Math.Ceiling(flies.Si / (FliesPerCup * (1.0 - Failing)) - 1e-9);

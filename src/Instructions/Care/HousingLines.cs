@@ -186,7 +186,7 @@ internal static class HousingLines
 
     private static CareLine Equipment(DesignNumbers numbers, BoxAnimal animal)
     {
-        var food = animal.Class == AnimalClass.Amphibian ? "food cultures" : "its food in stock";
+        var food = Diet.IsSmallFlies(animal) ? "food cultures" : "its food in stock";
         var items = ElectricalList.Of(numbers).Items.Select(i => i.Name).Distinct(StringComparer.Ordinal);
         var here = string.Join(", ", items);
         return new CareLine(

@@ -29,6 +29,14 @@ internal static class SamplePapers
             )
             .Value;
 
+    /// <summary>The words of a page without the check bar, which is a length of its own.</summary>
+    public static string Bare(Drawing page) =>
+        WrittenPapers.Text(page).Replace(
+            "print at 100 %: this bar is 100 mm long",
+            "",
+            StringComparison.Ordinal
+        );
+
     public static PaperWish Wish(PaperSize size) => new(size, null, "test", false);
 }
 

@@ -73,7 +73,7 @@ public sealed partial class BuildStepsTests
     public void A_kit_says_what_is_in_which_bag()
     {
         var groups = BuildSteps.Of(TankPlan.Of(Built.Kits));
-        Assert.Equal(["clean", "pack", "box"], groups.Take(3).Select(g => g.Key));
+        Assert.Equal(["clean", "pack", "stand"], groups.Take(3).Select(g => g.Key));
         var pack = string.Join('\n', groups[1].Steps.Select(s => s.Text));
         // Floor 292 × (292 − 15) mm = 8.088 dm² × 4 cm = 3.24 L.
         Assert.Contains("Bag A, for each of 8 kits: 3.2 L of expanded clay", pack, StringComparison.Ordinal);
