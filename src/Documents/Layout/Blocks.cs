@@ -35,7 +35,11 @@ public sealed class Heading(string text) : Block
         var points = style.Points + Larger;
         var baseline = at.Y + style.Gap(2.6) + points * Lettering.Point * 0.95;
         sketch.Add(
-            new TextMark(new Spot(at.X, baseline), Lettering.Cut(style.Said(text), width, points, true), points)
+            new TextMark(
+                new Spot(at.X, baseline),
+                Lettering.Cut(style.Said(text), width, points, true),
+                points
+            )
             {
                 Bold = true,
                 Tone = Tone.Ink,

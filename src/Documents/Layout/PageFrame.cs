@@ -70,8 +70,8 @@ public static class PageFrame
         // More than one side: as roomy as the fewest sides allow.
         var tightest = Pages(size, head, blocks, rooms, ladder[^1]);
         return ladder
-                .Select(s => Pages(size, head, blocks, rooms, s))
-                .FirstOrDefault(sides => sides.Count <= tightest.Count)
+            .Select(s => Pages(size, head, blocks, rooms, s))
+            .FirstOrDefault(sides => sides.Count <= tightest.Count)
             ?? tightest;
     }
 

@@ -25,8 +25,7 @@ public static partial class UsUnits
 
     /// <summary>The text with its metric amounts told in US units first.</summary>
     /// <param name="text">A text.</param>
-    public static string Of(string text) =>
-        text.Any(char.IsAsciiDigit) ? Amount().Replace(text, Told) : text;
+    public static string Of(string text) => text.Any(char.IsAsciiDigit) ? Amount().Replace(text, Told) : text;
 
     /// <summary>A drawing with its metric amounts told in US units first.</summary>
     /// <param name="drawing">A drawing.</param>
@@ -35,7 +34,9 @@ public static partial class UsUnits
         {
             Marks =
             [
-                .. drawing.Marks.Select(mark => mark is TextMark text ? text with { Text = Of(text.Text) } : mark),
+                .. drawing.Marks.Select(mark =>
+                    mark is TextMark text ? text with { Text = Of(text.Text) } : mark
+                ),
             ],
         };
 
@@ -59,7 +60,7 @@ public static partial class UsUnits
         return $"{words} {told.Unit} ({match.Value})";
     }
 
-    /// <summary>The numbers in the US unit that suits the largest of them; null where there is none.</summary>
+    /// <summary>The numbers in the US unit that suits the largest of them; null without one.</summary>
     private static (string[] Numbers, string Unit)? In(double[] values, string unit) =>
         unit switch
         {
@@ -68,16 +69,16 @@ public static partial class UsUnits
             "m" => Length(values, 1),
             "L" => Volume(values, 1),
             "mL" => Volume(values, 0.001),
-            "mL/min" => (Each(values, v => Plain(v * 0.001 / LitersPerQuart * OuncesPerQuart, 1)), "fl oz/min"),
+            "mL/min" => (
+                Each(values, v => Plain(v * 0.001 / LitersPerQuart * OuncesPerQuart, 1)),
+                "fl oz/min"
+            ),
             "kg" => Mass(values, 1),
             "g" => Mass(values, 0.001),
             "°C" => (Each(values, v => Plain(v * 1.8 + 32, 0)), "°F"),
             "K" => (Each(values, v => Plain(v * 1.8, 0)), "°F"),
             "cm²" => (Each(values, v => Plain(v * 1e-4 / (Inch * Inch), 0)), "sq in"),
-            "m²" => (
-                Each(values, v => Plain(v / (Inch * Inch * InchesPerFoot * InchesPerFoot), 1)),
-                "sq ft"
-            ),
+            "m²" => (Each(values, v => Plain(v / (Inch * Inch * InchesPerFoot * InchesPerFoot), 1)), "sq ft"),
             _ => null,
         };
 
@@ -108,10 +109,16 @@ public static partial class UsUnits
         var pounds = values.Max() * kilograms / KilogramsPerPound;
         return pounds >= 1
             ? (Each(values, v => Plain(v * kilograms / KilogramsPerPound, 1)), "lb")
-            : (Each(values, v => Plain(v * kilograms / KilogramsPerPound * OuncesPerPound, pounds < 0.01 ? 3 : 1)), "oz");
+            : (
+                Each(values, v =>
+                    Plain(v * kilograms / KilogramsPerPound * OuncesPerPound, pounds < 0.01 ? 3 : 1)
+                ),
+                "oz"
+            );
     }
 
-    private static string[] Each(double[] values, Func<double, string> told) => Array.ConvertAll(values, v => told(v));
+    private static string[] Each(double[] values, Func<double, string> told) =>
+        Array.ConvertAll(values, v => told(v));
 
     private static string Plain(double number, int digits)
     {

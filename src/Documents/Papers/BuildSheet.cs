@@ -33,7 +33,12 @@ internal sealed class BuildSheet
     public static PaperFile Write(PaperJob job)
     {
         var sheet = new BuildSheet(job);
-        var sides = PageFrame.Sides(job.Wish.Size, job.Head(job.Told.IsRunning ? "Tank in service" : "Build sheet"), sheet.Blocks, sheet.Rooms);
+        var sides = PageFrame.Sides(
+            job.Wish.Size,
+            job.Head(job.Told.IsRunning ? "Tank in service" : "Build sheet"),
+            sheet.Blocks,
+            sheet.Rooms
+        );
         return job.Pdf("01-build-sheet.pdf", "Build sheet", sides);
     }
 
@@ -158,7 +163,9 @@ internal sealed class BuildSheet
 
         var inner = new List<Block>
         {
-            new Words($"STOP: don't build this as drawn ({NumberText.Count(stops.Count, "reason", "reasons")}).")
+            new Words(
+                $"STOP: don't build this as drawn ({NumberText.Count(stops.Count, "reason", "reasons")})."
+            )
             {
                 Bold = true,
                 Larger = 1.5,
@@ -184,7 +191,7 @@ internal sealed class BuildSheet
             [
                 [.. Depths()],
                 [.. Liters()],
-                [.. Draining()],
+                [.. BuildSheetWater.Of(job)],
                 [.. job.Told.IsRunning ? [] : Packs()],
                 [.. Cuts()],
                 [.. Legend()],
@@ -282,77 +289,6 @@ internal sealed class BuildSheet
         }
     }
 
-    /// <summary>
-    /// When the water is to be drawn off; where an outlet keeps the level, that is said instead.
-    /// </summary>
-    private IEnumerable<Block> Draining()
-    {
-        if (DrainMark.Of(job.Numbers.Layers) is not { } mark || job.Numbers.Water is not { } water)
-        {
-            return job.Mist is { Bursts.Length: > 0 }
-                ? Misted(Table.Of("Water", (0.36, "", false), (0.64, "", true))).Blocks
-                : [];
-        }
-
-        var table = Misted(Table.Of("Water under the barrier", (0.36, "", false), (0.64, "", true)));
-        table.Row("floor.drainage", "highest level", $"{Lengths.Depth(mark.Si, job.Inches)} over the base");
-        if (!DrainMark.IsDrawnOff(job.Numbers.Design.Design))
-        {
-            table.Row(
-                "drain",
-                "leaves",
-                water.Balance.Outlet is { } outlet
-                    ? Judged(
-                        $"by itself, {NumberText.Milliliters(outlet.PerDay)} a day: "
-                            + $"{NumberText.Liters(outlet.Bottle)} in {Days(outlet.FillsIn)}"
-                    )
-                    : "drains by itself through the outlet"
-            );
-        }
-        else if (water is { FirstDrain: { } first, Balance.DrainEvery: { } every })
-        {
-            var band = water.Balance.DrainBand;
-            var liters = water.Balance.Usable is { } usable ? $", {NumberText.Liters(usable)} each" : "";
-            table.Row(
-                "drain",
-                "forecast first drain",
-                Judged($"day {Whole(first)}{Between(water.FirstDrainLow, water.FirstDrainHigh)}")
-            );
-            table.Row("drain", "then every", $"{Days(every)}{Between(band?.Low, band?.High)}{liters}");
-        }
-        else
-        {
-            table.Row("drain", "forecast first drain", "none in the first year; read the level");
-        }
-
-        return table.Blocks;
-    }
-
-    /// <summary>The one misting program of all papers.</summary>
-    private Table Misted(Table table)
-    {
-        if (job.Mist is { Bursts.Length: > 0 } mist)
-        {
-            table.Row("misting", "misting", $"{mist.Times}: {mist.PerDay}");
-        }
-
-        return table;
-    }
-
-    private string Judged(string number) => job.Mist?.Judged(number) ?? number;
-
-    private static string Whole(Figure figure) => NumberText.Whole(figure);
-
-    /// <summary>"9 days"; "1 day".</summary>
-    private static string Days(Figure figure) =>
-        NumberText.Count((int)Math.Round(figure.Value, MidpointRounding.AwayFromZero), "day", "days");
-
-    /// <summary>The band in words, where there is one.</summary>
-    private static string Between(Figure? low, Figure? high) =>
-        low is null ? ""
-        : high is null ? $" ({Whole(low)} or never)"
-        : $" ({Whole(low)}–{Whole(high)})";
-
     private IEnumerable<Block> Packs()
     {
         var table = Table.Of(
@@ -424,13 +360,13 @@ internal sealed class BuildSheet
                 plant.Key,
                 NumberText.Integer(plant.Number),
                 $"{many}{plant.Name}, {(plant.Mounted ? "mounted" : "planted")}",
-                plant.PlaceIsOpen
-                    ? "place left open"
-                : job.IsUs
-                    ? $"x {Lengths.Inches(plant.X)}, y {Lengths.Inches(plant.Y)}, z {Lengths.Inches(plant.Z)}"
-                : FormattableString.Invariant(
-                    $"x {plant.X * 100:0}, y {plant.Y * 100:0}, z {plant.Z * 100:0} cm"
-                )
+                plant.PlaceIsOpen ? "place left open"
+                    : job.IsUs
+                        ? $"x {Lengths.Inches(plant.X)}, y {Lengths.Inches(plant.Y)}, "
+                            + $"z {Lengths.Inches(plant.Z)}"
+                    : FormattableString.Invariant(
+                        $"x {plant.X * 100:0}, y {plant.Y * 100:0}, z {plant.Z * 100:0} cm"
+                    )
             );
         }
 

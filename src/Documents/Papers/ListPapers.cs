@@ -12,9 +12,7 @@ internal static class ListPapers
 {
     public static PaperFile Shopping(PaperJob job, ShoppingList list)
     {
-        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Shopping list"), _ =>
-            ShoppingBlocks(job, list)
-        );
+        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Shopping list"), _ => ShoppingBlocks(job, list));
         return job.Pdf("05-shopping-list.pdf", "Shopping list", sides);
     }
 

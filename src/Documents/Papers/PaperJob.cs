@@ -147,10 +147,8 @@ public sealed class PaperJob
 
     /// <summary>A paper as PDF.</summary>
     public PaperFile Pdf(string name, string title, IEnumerable<Drawing> pages) =>
-        new(
-            name,
-            [.. pages],
-            drawn => PdfWriter.Write($"{title} - {Numbers.Design.Design.Name}", Plan.Planting, drawn)
+        new(name, [.. pages], drawn =>
+            PdfWriter.Write($"{title} - {Numbers.Design.Design.Name}", Plan.Planting, drawn)
         );
 
     /// <summary>A paper as text in UTF-8 without a mark.</summary>

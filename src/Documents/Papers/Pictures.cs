@@ -24,12 +24,9 @@ internal static class Pictures
 
         /// <summary>The drawings as the reader gets them.</summary>
         private Drawing[] Shown(Style style) =>
-            said ??=
-                [
-                    .. row.Select(p =>
-                        style.IsUs ? Legible.Whole(Legible.Of(UsUnits.Of(p.Drawing))) : p.Drawing
-                    ),
-                ];
+            said ??= [
+                .. row.Select(p => style.IsUs ? Legible.Whole(Legible.Of(UsUnits.Of(p.Drawing))) : p.Drawing),
+            ];
 
         private double Tallest(Style style) => Shown(style).Max(d => d.Height);
 

@@ -118,7 +118,6 @@ internal static class SettingsPaper
         return string.Create(
                 CultureInfo.InvariantCulture,
                 $"{1e6 * misted:0} mL misted and {1000 * setting.Days.Vented:0} mL vented a day: "
-            )
-            + setting.Level;
+            ) + setting.Level;
     }
 }

@@ -36,9 +36,7 @@ public sealed class DesignViews
     public Drawing Section((double Width, double Height) room, Moment moment)
     {
         var naming = SectionView.NamingOf(scene, room);
-        return Legible.Of(
-            SectionView.Draw(scene, SectionView.Fitting(scene, room, naming), moment, naming)
-        );
+        return Legible.Of(SectionView.Draw(scene, SectionView.Fitting(scene, room, naming), moment, naming));
     }
 
     /// <summary>The section without names and figures, for a list.</summary>

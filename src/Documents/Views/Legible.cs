@@ -25,10 +25,7 @@ internal static class Legible
     {
         var marks = Apart(drawing);
         var fields = marks.OfType<TextMark>().Where(t => t.Text.Length > 0).Select(Field.Of).ToList();
-        return drawing with
-        {
-            Marks = [.. marks.Select(mark => Broken(mark, fields)).OfType<Mark>()],
-        };
+        return drawing with { Marks = [.. marks.Select(mark => Broken(mark, fields)).OfType<Mark>()] };
     }
 
     /// <summary>The same drawing, as large as its words need.</summary>
@@ -123,7 +120,10 @@ internal static class Legible
         {
             foreach (var (from, to) in Open(spots[i - 1], spots[i], fields))
             {
-                yield return new Contour([Along(spots[i - 1], spots[i], from), Along(spots[i - 1], spots[i], to)], false);
+                yield return new Contour(
+                    [Along(spots[i - 1], spots[i], from), Along(spots[i - 1], spots[i], to)],
+                    false
+                );
             }
         }
     }

@@ -8,8 +8,8 @@ using Litterfall.Quantities.Sizing;
 namespace Litterfall.Documents.Views;
 
 /// <summary>
-/// A stepped soil from above, to be poured from: each edge dimensioned from the left, each step with the depth
-/// it settles to and the depth it is poured.
+/// A stepped soil from above, to be poured from: each edge dimensioned from the left, each step with the
+/// depth it settles to and the depth it is poured.
 /// </summary>
 internal static class ZoneView
 {
@@ -57,11 +57,21 @@ internal static class ZoneView
                 6,
                 (Lengths.Edge((share - from) * length, inInches), sketch.Key)
             );
-            Depths(sketch, numbers, i, (new(0.5 * (start.X + end.X), foot.Y + 11 + (i % 2) * 2 * Line), inInches));
+            Depths(
+                sketch,
+                numbers,
+                i,
+                (new(0.5 * (start.X + end.X), foot.Y + 11 + (i % 2) * 2 * Line), inInches)
+            );
         }
 
         sketch.Key = "";
-        sketch.Text(new(Left, foot.Y + Below - 0.5), "front, left to right", Dimensions.Points, tone: Tone.Quiet);
+        sketch.Text(
+            new(Left, foot.Y + Below - 0.5),
+            "front, left to right",
+            Dimensions.Points,
+            tone: Tone.Quiet
+        );
         return Legible.Whole(Legible.Of(sketch.Done(wide + 2 * Left, 2 + tall + Below, scale)));
     }
 

@@ -40,7 +40,12 @@ public static class BuildSteps
         [
             .. groups
                 .OfType<StepGroup>()
-                .Select(g => g with { Steps = [.. g.Steps.Select(s => s with { Needs = StepOrder.Needs(g, s) })] }),
+                .Select(g =>
+                    g with
+                    {
+                        Steps = [.. g.Steps.Select(s => s with { Needs = StepOrder.Needs(g, s) })],
+                    }
+                ),
         ];
     }
 }

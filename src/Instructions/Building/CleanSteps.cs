@@ -188,7 +188,7 @@ internal static class CleanSteps
         Apart(numbers, writer);
     }
 
-    /// <summary>Quarantine of the plants for which none is entered; what is entered is told as done.</summary>
+    /// <summary>Quarantine of plants without an entered one; what is entered is told as done.</summary>
     private static void Apart(DesignNumbers numbers, StepWriter writer)
     {
         var plants = numbers.Design.Design.Plants;

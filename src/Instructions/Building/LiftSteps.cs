@@ -74,7 +74,8 @@ internal static class LiftSteps
                         ? "Hang the sensor of its thermostat in the warm half."
                         : "Put it on a thermostat before it is switched on."
                 ),
-            "Soil over a mat dries and heats: the cool half is the way out. It cannot be put under a full box."
+            "Soil over a mat dries and heats: the cool half is the way out. It cannot be put under a "
+                + "full box."
         );
     }
 

@@ -75,11 +75,7 @@ internal static class PlantSteps
     {
         var design = numbers.Design;
         var isWood = Mounts.Wood(design);
-        string?[] on =
-        [
-            design.Design.Background is null ? null : "the background",
-            isWood ? "wood" : null,
-        ];
+        string?[] on = [design.Design.Background is null ? null : "the background", isWood ? "wood" : null];
         var carriers = string.Join(" or ", on.OfType<string>());
         return carriers.Length == 0
             ? "not in soil; nothing in this design carries it"

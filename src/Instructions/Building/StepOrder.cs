@@ -27,7 +27,13 @@ internal static class StepOrder
             ("soil", "hardscape") => ["soil/floor.soil", "clean/hardscape"],
             ("soil", _) => ["box", "drainage"],
             ("plants", "floor.moss") => ["soil", "plants/plants"],
-            ("plants", "floor.litter") => ["soil", "clean/floor.litter", "plants/plants", "plants/floor.moss"],
+            ("plants", "floor.litter") =>
+            [
+                "soil",
+                "clean/floor.litter",
+                "plants/plants",
+                "plants/floor.moss",
+            ],
             ("plants", _) => ["soil", "drainage", "clean/plants"],
             ("fittings", "lid") => ["plants", "soil"],
             ("fittings", "lamps") => ["fittings/lid"],

@@ -26,8 +26,9 @@ internal static class AnimalCautions
     /// <summary>Signs that need a veterinarian; a shed skin is none.</summary>
     public static readonly Caution Vet = Signs(
         "amphibians and exotic animals",
-        $"red belly or legs, raw or open skin, cramps, anything hanging out of the vent, no food for more than "
-            + $"{Told.Unfed} (a froglet {Told.UnfedFroglet}). Shed skin, which they mostly eat, is normal."
+        $"red belly or legs, raw or open skin, cramps, anything hanging out of the vent, no food for more "
+            + $"than {Told.Unfed} (a froglet {Told.UnfedFroglet}). Shed skin, which they mostly eat, is "
+            + "normal."
     );
 
     private static readonly Caution VetForReptiles = Signs(
@@ -47,8 +48,8 @@ internal static class AnimalCautions
         new(
             "vet",
             "Sick animals",
-            $"This paper names no illness and no drug. See a veterinarian for {kind} at once for: weight down "
-                + $"by more than a tenth, {signs}",
+            $"This paper names no illness and no drug. See a veterinarian for {kind} at once for: weight "
+                + $"down by more than a tenth, {signs}",
             Protects.Animal,
             Cautions.Recalled("signs that need a veterinarian")
         );

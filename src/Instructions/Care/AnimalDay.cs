@@ -67,14 +67,13 @@ public sealed record AnimalDay(
     /// </summary>
     public string Words =>
         Held is { } stop ? $"No animals while this stop stands: {stop.TrimEnd('.')}"
-        : Better > Earliest ? $"No animals before {After(Earliest, " after planting")}, better {After(Better, "")}"
+        : Better > Earliest
+            ? $"No animals before {After(Earliest, " after planting")}, better {After(Better, "")}"
         : $"No animals before {After(Earliest, " after planting")}";
 
     private string After(DateOnly day, string more)
     {
         var weeks = (day.DayNumber - Planting.DayNumber + 6) / 7;
-        return NumberText.Count(weeks, "week", "weeks")
-            + more
-            + (IsDated ? $" ({NumberText.Day(day)})" : "");
+        return NumberText.Count(weeks, "week", "weeks") + more + (IsDated ? $" ({NumberText.Day(day)})" : "");
     }
 }

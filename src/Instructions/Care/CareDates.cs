@@ -159,11 +159,7 @@ public static class CareDates
             Interval = lead,
         };
 
-    private static IEnumerable<CareDate> Planting(
-        DesignNumbers numbers,
-        DateOnly planting,
-        MistingPlan? mist
-    )
+    private static IEnumerable<CareDate> Planting(DesignNumbers numbers, DateOnly planting, MistingPlan? mist)
     {
         var design = numbers.Design.Design;
         yield return new CareDate("planting", planting, "Planting day", Work(design), null, "planted");

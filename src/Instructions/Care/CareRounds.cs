@@ -82,11 +82,7 @@ internal static class CareRounds
         };
     }
 
-    private static IEnumerable<CareDate> Water(
-        DesignNumbers numbers,
-        DateOnly planting,
-        MistingPlan? mist
-    )
+    private static IEnumerable<CareDate> Water(DesignNumbers numbers, DateOnly planting, MistingPlan? mist)
     {
         if (DrainMark.Of(numbers.Layers) is not { } mark)
         {
@@ -212,10 +208,7 @@ internal static class CareRounds
     private static IEnumerable<CareDate> LampAged(TankPlan tank)
     {
         var planting = tank.Planting;
-        if (
-            Aged(tank.Numbers) is { } aged
-            && planting.AddDays(GrowIn.WholeDays(aged)) >= tank.Start
-        )
+        if (Aged(tank.Numbers) is { } aged && planting.AddDays(GrowIn.WholeDays(aged)) >= tank.Start)
         {
             yield return new CareDate(
                 "lamp-aged",

@@ -47,8 +47,8 @@ internal static class FeedingLines
                     )
                     : string.Create(
                         CultureInfo.InvariantCulture,
-                        $"as much as {Diet.CricketGrams(joules):0.0#} g of crickets, no longer than its head is "
-                    ) + "wide,";
+                        $"as much as {Diet.CricketGrams(joules):0.0#} g of crickets, no longer than its "
+                    ) + "head is wide,";
                 yield return new CareLine(
                     "Food a day",
                     $"{much} for each adult of "
@@ -75,9 +75,11 @@ internal static class FeedingLines
             );
             yield return new CareLine(
                 "Ultraviolet",
-                "The library holds no need of this species: ask the breeder, and measure any UV-B lamp at the "
-                    + "highest perch with a UV index meter, with full shade in reach.",
-                Cautions.Recalled("ultraviolet is measured as an index where the animal sits, with shade in reach")
+                "The library holds no need of this species: ask the breeder, and measure any UV-B lamp at "
+                    + "the highest perch with a UV index meter, with full shade in reach.",
+                Cautions.Recalled(
+                    "ultraviolet is measured as an index where the animal sits, with shade in reach"
+                )
             );
         }
     }

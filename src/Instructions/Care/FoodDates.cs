@@ -50,20 +50,19 @@ internal static class FoodDates
         var design = numbers.Design.Design;
         if (
             tank.Animals is { Held: not null }
-            || !BoxAnimal.Of(numbers.Design).Any(a => a.Class == AnimalClass.Amphibian && a.Resident.Count > 0)
+            || !BoxAnimal
+                .Of(numbers.Design)
+                .Any(a => a.Class == AnimalClass.Amphibian && a.Resident.Count > 0)
         )
         {
             yield break;
         }
 
         var earliest = tank.Animals?.Earliest ?? tank.Start;
-        var animals =
-            !tank.IsRunning && design.AnimalsIn is { } day && day > earliest ? day : earliest;
+        var animals = !tank.IsRunning && design.AnimalsIn is { } day && day > earliest ? day : earliest;
         if (
             numbers.Life is { Masses.FliesPerWeek: { Si: > 0 } flies }
-            && BoxAnimal
-                .Of(numbers.Design)
-                .All(a => a.Class != AnimalClass.Amphibian || Diet.IsSmallFlies(a))
+            && BoxAnimal.Of(numbers.Design).All(a => a.Class != AnimalClass.Amphibian || Diet.IsSmallFlies(a))
         )
         {
             double ahead = DegreeDays.DevelopmentDays(FlyKelvinDays, FlyThreshold, Shelf) + LayAndHarden;

@@ -56,8 +56,8 @@ internal static class HealthLines
         new(
             "See a veterinarian",
             animal.Class == AnimalClass.Invertebrate
-                    ? "No food or no movement for days, weak after a molt, wounds: ask a veterinarian for "
-                        + "exotic animals. This paper names no illness and no drug."
+                ? "No food or no movement for days, weak after a molt, wounds: ask a veterinarian for "
+                    + "exotic animals. This paper names no illness and no drug."
                 : AnimalCautions.Sick([animal]).Text,
             AnimalCautions.Vet.Source
         );

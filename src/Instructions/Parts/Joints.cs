@@ -11,8 +11,8 @@ internal static class Joints
     public static string Of(DesignNumbers numbers, string silicone) =>
         numbers.Design.Design.Box.Material is not { } material ? Glass(silicone)
         : material.StartsWith("acrylic", StringComparison.Ordinal)
-            ? "a solvent cement made for acrylic, run into the closed joint from a needle: silicone hardly bonds "
-                + "it"
+            ? "a solvent cement made for acrylic, run into the closed joint from a needle: silicone hardly "
+                + "bonds it"
         : material.StartsWith("polycarbonate", StringComparison.Ordinal)
             ? "a solvent cement made for polycarbonate, or screws and a gasket: silicone hardly bonds it"
         : material.StartsWith("pvc", StringComparison.Ordinal) ? "a solvent cement made for PVC"

@@ -141,8 +141,7 @@ public sealed record SettingsCard
 
             // What fills the hose is lost to each misting, so only the seconds that spray are scaled.
             var sprays = now.Design.Misting!.Times.Sum(t => Math.Max(0, t.For.Si - fill));
-            var seconds =
-                sprays > 0 ? sprays * Math.Clamp(off, 0.2, 4) : days.Vented / Math.Max(1e-9, flow);
+            var seconds = sprays > 0 ? sprays * Math.Clamp(off, 0.2, 4) : days.Vented / Math.Max(1e-9, flow);
             factor = Math.Clamp(
                 (seconds + misting.Times.Count * fill) / misting.Times.Sum(t => t.For.Si),
                 Mist.Ends.Least,

@@ -39,7 +39,8 @@ internal static class NothingToMountOn
         {
             yield return Rule.Found(
                 Severity.Caution,
-                $"{plant.Species.Name} is mounted, and there is neither a background nor wood to mount it on.",
+                $"{plant.Species.Name} is mounted, and there is neither a background nor wood to mount it "
+                    + "on.",
                 (null, null),
                 "Add a background or a piece of wood where it is to sit, or plant it if it stands soil.",
                 plant.Path,

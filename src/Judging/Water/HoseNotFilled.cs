@@ -65,6 +65,7 @@ internal static class HoseNotFilled
 
     private static string Lost(int count, int all) =>
         count < all
-            ? $"nothing leaves the nozzles in {NumberText.Integer(count)} of {NumberText.Integer(all)} mistings"
+            ? $"nothing leaves the nozzles in {NumberText.Integer(count)} of "
+                + $"{NumberText.Integer(all)} mistings"
             : "nothing leaves the nozzles";
 }

@@ -39,7 +39,8 @@ internal static class SoilWithoutAir
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"From day {from:0} the soil at root depth holds as little as {least.Value:0.#} % air, on "
-                    + $"{NumberText.Count((int)Math.Round(days.Value), "day", "days")} of the first year; roots want {WaterPolicy.LeastAir.Value:0} %."
+                    + $"{NumberText.Count((int)Math.Round(days.Value), "day", "days")} of the "
+                    + $"first year; roots want {WaterPolicy.LeastAir.Value:0} %."
             ),
             (least, WaterPolicy.LeastAir),
             n.Design.Design.Floor.Drainage is null

@@ -35,12 +35,9 @@ public sealed partial class OneTruthTests
             foreach (var (time, i) in misting.Times.Select((t, i) => (t, i)))
             {
                 var at = time.At.ToString("HH:mm", CultureInfo.InvariantCulture);
-                foreach (Match burst in Regex.Matches(
-                        text,
-                        at + BurstForm,
-                        RegexOptions.ExplicitCapture,
-                        Soon
-                    ))
+                foreach (
+                    Match burst in Regex.Matches(text, at + BurstForm, RegexOptions.ExplicitCapture, Soon)
+                )
                 {
                     told.Add(name[..3]);
                     Assert.Equal(time.For.Si, Number(burst.Groups["entered"]), 0.06);
@@ -138,7 +135,8 @@ public sealed partial class OneTruthTests
     private static double Number(Group group) => double.Parse(group.Value, CultureInfo.InvariantCulture);
 
     [GeneratedRegex(
-        @"(?:entered (?<entered>\d+) mL a day, advised (?<advised>\d+) mL a day|(?:s: |Together |as set, )(?<entered>\d+) mL a day)",
+        @"(?:entered (?<entered>\d+) mL a day, advised (?<advised>\d+) mL a day|"
+            + @"(?:s: |Together |as set, )(?<entered>\d+) mL a day)",
         RegexOptions.ExplicitCapture,
         1000
     )]

@@ -35,8 +35,8 @@ internal static class PageFaults
         Form(
             "one of many",
             @"(?<![\d.,/–×:] ?)\b1 (?:days|weeks|hours|minutes|seconds|animals|water cups|cups|plants|people|"
-                + @"pieces|nozzles|lamps|boxes|vents|pots|packs|doors|panes|holes|kits|lines|reasons|cautions|"
-                + @"steps|shelves|lamps|layers|springtails)\b"
+                + @"pieces|nozzles|lamps|boxes|vents|pots|packs|doors|panes|holes|kits|lines|reasons|"
+                + @"cautions|steps|shelves|lamps|layers|springtails)\b"
         ),
         // Meshes are named to a hundredth of a millimeter; no tape is read so.
         Form("parts of a tenth of a millimeter", @"(?:\d\.\d{3,}|(?:\d\d|[2-9])\.\d{2,}) ?mm\b"),
@@ -128,7 +128,10 @@ internal static class PageFaults
 
     private static TextBox Box(TextMark text)
     {
-        var (width, size) = (Lettering.Width(text.Text, text.Points, text.Bold), text.Points * Lettering.Point);
+        var (width, size) = (
+            Lettering.Width(text.Text, text.Points, text.Bold),
+            text.Points * Lettering.Point
+        );
         var start = text.Align switch
         {
             Align.Middle => -width / 2,

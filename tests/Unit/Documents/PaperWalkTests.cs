@@ -45,6 +45,8 @@ public sealed class PaperWalkTests
 
     private static IEnumerable<string> Faults(WrittenPapers papers) =>
         papers
-            .Files.SelectMany(f => f.Pages.SelectMany(page => PageFaults.Of(page).Select(w => $"{f.Name}: {w}")))
+            .Files.SelectMany(f =>
+                f.Pages.SelectMany(page => PageFaults.Of(page).Select(w => $"{f.Name}: {w}"))
+            )
             .Distinct(StringComparer.Ordinal);
 }

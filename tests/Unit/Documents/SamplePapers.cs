@@ -17,25 +17,20 @@ internal static class SamplePapers
     /// <summary>Papers of a sample.</summary>
     public static WrittenPapers Of(string path) =>
         Known
-            .GetOrAdd(
-                path,
-                p => new(() =>
+            .GetOrAdd(path, p => new(() =>
                 {
                     var result = Posed.Sample(p).Whole;
                     return new WrittenPapers(
                         new PaperJob(result, Wish(PaperSize.A4), SettingsCard.Of(result.Numbers))
                     );
-                })
-            )
+                }))
             .Value;
 
     /// <summary>The words of a page without the check bar, which is a length of its own.</summary>
     public static string Bare(Drawing page) =>
-        WrittenPapers.Text(page).Replace(
-            "print at 100 %: this bar is 100 mm long",
-            "",
-            StringComparison.Ordinal
-        );
+        WrittenPapers
+            .Text(page)
+            .Replace("print at 100 %: this bar is 100 mm long", "", StringComparison.Ordinal);
 
     public static PaperWish Wish(PaperSize size) => new(size, null, "test", false);
 }

@@ -4,8 +4,8 @@ using Litterfall.Documents.Layout;
 namespace Litterfall.UnitTests.Documents;
 
 /// <summary>
-/// US units by their definitions: 1 in = 25.4 mm, 1 qt = 0.946 352 946 L, 1 gal = 4 qt, 1 lb = 0.453 592 37 kg,
-/// °F = 1.8 °C + 32 (NIST Special Publication 811, from memory).
+/// US units by their definitions: 1 in = 25.4 mm, 1 qt = 0.946 352 946 L, 1 gal = 4 qt,
+/// 1 lb = 0.453 592 37 kg, °F = 1.8 °C + 32 (NIST Special Publication 811, from memory).
 /// </summary>
 public sealed partial class UsUnitsTests
 {
@@ -45,9 +45,10 @@ public sealed partial class UsUnitsTests
     private static string Around(string text, int at) =>
         text.Substring(Math.Max(0, at - 40), Math.Min(90, text.Length - Math.Max(0, at - 40)));
 
-    /// <summary>A metric amount that is neither in brackets nor followed by its US unit in brackets.</summary>
+    /// <summary>A metric amount neither in brackets nor followed by its US unit in brackets.</summary>
     [GeneratedRegex(
-        @"\d (?:mm|cm|m|mL|L|kg|g|°C|K)\b(?![/·])(?![^()]{0,20}\))(?! \([^()]{0,40}(?:in|°F|qt|gal|lb|oz|ft)\))",
+        @"\d (?:mm|cm|m|mL|L|kg|g|°C|K)\b(?![/·])(?![^()]{0,20}\))"
+            + @"(?! \([^()]{0,40}(?:in|°F|qt|gal|lb|oz|ft)\))",
         RegexOptions.None,
         2000
     )]

@@ -23,7 +23,10 @@ internal static class RandomFittings
         select new Doors
         {
             Kind = kind,
-            Count = kind == DoorKind.LiftOut ? 1 : kind == DoorKind.Sliding ? Math.Max(2, count) : count,
+            Count =
+                kind == DoorKind.LiftOut ? 1
+                : kind == DoorKind.Sliding ? Math.Max(2, count)
+                : count,
             Gap = gap,
             Thickness = thickness,
         };
@@ -110,8 +113,7 @@ internal static class RandomFittings
             Fitted.Select(design =>
                 design with
                 {
-                    Headspace =
-                        design.Headspace
+                    Headspace = design.Headspace
                         ?? new Headspace
                         {
                             Hold = new HeldAir

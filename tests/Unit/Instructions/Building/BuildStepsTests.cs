@@ -166,7 +166,10 @@ public sealed partial class BuildStepsTests
         Assert.Equal(2, list.Items.Length);
         Assert.Equal(18, list.TotalWatts!.Value, 1e-9);
         Assert.Equal(["mist pump with its timer"], list.Missing);
-        var step = BuildSteps.Of(TankPlan.Of(Built.Inches)).SelectMany(g => g.Steps).Single(s => s.Key == "electrics");
+        var step = BuildSteps
+            .Of(TankPlan.Of(Built.Inches))
+            .SelectMany(g => g.Steps)
+            .Single(s => s.Key == "electrics");
         Assert.Contains(step.Cautions, c =>
             c.Contains("class A ground-fault device, which trips at 4 to 6 mA", StringComparison.Ordinal)
         );
@@ -209,13 +212,14 @@ public sealed partial class BuildStepsTests
         var steps = BuildSteps
             .Of(
                 TankPlan.Of(
-                Posed
-                    .Run(
-                        "{ inside: { length: 40 cm, depth: 25 cm, height: 50 cm } }",
-                        "{ soil: { recipe: ready-rainforest, front: 3 cm, back: 18 cm } }"
-                    )
-                    .Numbers
-            ))
+                    Posed
+                        .Run(
+                            "{ inside: { length: 40 cm, depth: 25 cm, height: 50 cm } }",
+                            "{ soil: { recipe: ready-rainforest, front: 3 cm, back: 18 cm } }"
+                        )
+                        .Numbers
+                )
+            )
             .Single(g => g.Key == "soil")
             .Steps;
         var retainer = steps.Single(s => s.Key == "floor.soil.retainer");

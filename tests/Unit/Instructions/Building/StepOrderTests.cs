@@ -10,7 +10,8 @@ namespace Litterfall.UnitTests.Instructions.Building;
 
 /// <summary>
 /// The steps come in an order in which each can be done. The order below is that of a bench, by hand (common
-/// practice, no source): nothing heavy before the stand is level, nothing over a leak that was not looked for.
+/// practice, no source): nothing heavy before the stand is level, nothing over a leak that nobody
+/// looked for.
 /// </summary>
 public sealed class StepOrderTests
 {
@@ -81,10 +82,7 @@ public sealed class StepOrderTests
     }
 
     private static string Text(DesignNumbers numbers) =>
-        string.Join(
-            '\n',
-            BuildSteps.Of(TankPlan.Of(numbers)).SelectMany(g => g.Steps).Select(s => s.Text)
-        );
+        string.Join('\n', BuildSteps.Of(TankPlan.Of(numbers)).SelectMany(g => g.Steps).Select(s => s.Text));
 
     private static void IsInOrder(DesignNumbers numbers)
     {

@@ -52,7 +52,10 @@ public sealed class CareDatesTests
     public void Plants_wait_thirty_days_unless_the_shop_says_otherwise()
     {
         // 30 days before 14 Aug 2026: 15 Jul (keeper practice, recalled).
-        Assert.Equal(new DateOnly(2026, 7, 15), CareDates.Of(TankPlan.Of(Built.Foam)).Find("plants-in-quarantine")!.Day);
+        Assert.Equal(
+            new DateOnly(2026, 7, 15),
+            CareDates.Of(TankPlan.Of(Built.Foam)).Find("plants-in-quarantine")!.Day
+        );
     }
 
     [Fact]

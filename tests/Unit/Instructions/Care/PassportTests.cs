@@ -40,7 +40,10 @@ public sealed class PassportTests
     [Fact]
     public void Eight_kits_carry_eight_numbers()
     {
-        var numbers = Enumerable.Range(1, 8).Select(box => Passport.Of(TankPlan.Of(Built.Kits), box).Tank).ToArray();
+        var numbers = Enumerable
+            .Range(1, 8)
+            .Select(box => Passport.Of(TankPlan.Of(Built.Kits), box).Tank)
+            .ToArray();
         Assert.Equal(8, numbers.Distinct().Count());
         Assert.Equal(TankNumber.Of(Built.Kits), numbers[0]);
     }

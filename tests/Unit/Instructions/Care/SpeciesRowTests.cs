@@ -6,7 +6,7 @@ using Litterfall.UnitTests.Judging;
 
 namespace Litterfall.UnitTests.Instructions.Care;
 
-/// <summary>A care sheet says what the animal's own row of the library says, and nothing against it.</summary>
+/// <summary>A care sheet says what the animal's own row of the library says.</summary>
 public sealed class SpeciesRowTests
 {
     private static readonly string[] Flies = ["small flies", "fly-cultures", "Set up fly cultures"];
@@ -46,12 +46,20 @@ public sealed class SpeciesRowTests
         foreach (var species in new[] { "lepidodactylus-lugubris", "correlophus-ciliatus" })
         {
             var text = Told(species);
-            Assert.DoesNotContain("frog", text.Replace("plan for frogs only", "", StringComparison.Ordinal), StringComparison.OrdinalIgnoreCase);
+            Assert.DoesNotContain(
+                "frog",
+                text.Replace("plan for frogs only", "", StringComparison.Ordinal),
+                StringComparison.OrdinalIgnoreCase
+            );
             Assert.DoesNotContain("skin coming off", text, StringComparison.Ordinal);
             Assert.Contains("normal shed", text, StringComparison.Ordinal);
         }
 
-        Assert.Contains("Shed skin, which they mostly eat, is normal", Told("epipedobates-anthonyi"), StringComparison.Ordinal);
+        Assert.Contains(
+            "Shed skin, which they mostly eat, is normal",
+            Told("epipedobates-anthonyi"),
+            StringComparison.Ordinal
+        );
     }
 
     private static string Told(string species)
