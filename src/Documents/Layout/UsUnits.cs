@@ -25,7 +25,11 @@ public static partial class UsUnits
 
     /// <summary>The text with its metric amounts told in US units first.</summary>
     /// <param name="text">A text.</param>
-    public static string Of(string text) => text.Any(char.IsAsciiDigit) ? Amount().Replace(text, Told) : text;
+    public static string Of(string text) => text.Any(char.IsAsciiDigit) ? Amount().Replace(text, m => Told(m, IsAlone(m, text))) : text;
+
+    /// <summary>A cell that is one volume or mass is told in US units alone: no glazier reads it.</summary>
+    private static bool IsAlone(Match match, string text) =>
+        match.Length == text.Length && (match.Groups["unit"].Value is "L" or "mL" or "kg" or "g");
 
     /// <summary>A drawing with its metric amounts told in US units first.</summary>
     /// <param name="drawing">A drawing.</param>
@@ -40,7 +44,7 @@ public static partial class UsUnits
             ],
         };
 
-    private static string Told(Match match)
+    private static string Told(Match match, bool isAlone)
     {
         var unit = match.Groups["unit"].Value;
         string[] numbers = [.. match.Groups["number"].Captures.Select(c => c.Value)];
@@ -57,7 +61,7 @@ public static partial class UsUnits
             words += between[i - 1] + told.Numbers[i];
         }
 
-        return $"{words} {told.Unit} ({match.Value})";
+        return isAlone ? $"{words} {told.Unit}" : $"{words} {told.Unit} ({match.Value})";
     }
 
     /// <summary>The numbers in the US unit that suits the largest of them; null without one.</summary>

@@ -46,7 +46,7 @@ internal static class BuildSheetWater
                 "forecast first drain",
                 Judged(job, $"day {Whole(first)}{Between(water.FirstDrainLow, water.FirstDrainHigh)}")
             );
-            table.Row("drain", "then every", $"{Days(every)}{Between(band?.Low, band?.High)}{liters}");
+            table.Row("drain", "then again after", $"{Days(every)}{Between(band?.Low, band?.High)}{liters}");
         }
         else
         {
@@ -77,7 +77,7 @@ internal static class BuildSheetWater
 
     /// <summary>The band in words, where there is one.</summary>
     private static string Between(Figure? low, Figure? high) =>
-        low is null ? ""
+        low is null || (high is not null && Whole(low) == Whole(high)) ? ""
         : high is null ? $" ({Whole(low)} or never)"
         : $" ({Whole(low)}–{Whole(high)})";
 }

@@ -108,12 +108,15 @@ public sealed class DesignViews
         return Kept(("light section", Parts.All, scale), () => LightSectionView.Draw(scene, light, scale));
     }
 
-    private Drawing Kept((string, Parts, double) key, Func<Drawing> draw)
+    private Drawing Kept((string View, Parts, double) key, Func<Drawing> draw)
     {
         if (!drawn.TryGetValue(key, out var drawing))
         {
             drawing = Legible.Of(draw());
-            drawing = scene.OnScreen ? drawing : Legible.Whole(drawing);
+            drawing =
+                scene.OnScreen || key.View.StartsWith("light", StringComparison.Ordinal)
+                    ? drawing
+                    : Legible.Whole(drawing);
             drawn[key] = drawing;
         }
 

@@ -59,13 +59,32 @@ internal static class Legible
                 continue;
             }
 
-            var moved = Aside(text, placed, drawing);
+            var moved = Aside(Inside(text, drawing), placed, drawing);
             placed.Add(Field.Of(moved));
             marks.Add(moved);
         }
 
         return marks;
     }
+
+    /// <summary>A word that sticks out of the drawing is moved in, where it has room.</summary>
+    private static TextMark Inside(TextMark text, Drawing drawing)
+    {
+        var here = Field.Of(text);
+        return text with
+        {
+            At = text.At.Moved(
+                Shift(here.Left, here.Right, drawing.Width),
+                Shift(here.Top, here.Bottom, drawing.Height)
+            ),
+        };
+    }
+
+    private static double Shift(double low, double high, double end) =>
+        high - low > end ? 0
+        : low < 0 ? -low
+        : high > end ? end - high
+        : 0;
 
     private static TextMark Aside(TextMark text, List<Field> placed, Drawing drawing)
     {
@@ -76,19 +95,27 @@ internal static class Legible
         }
 
         var step = 0.5 * text.Points * Lettering.Point;
+        (double X, double Y)? outside = null;
         for (var ring = 1; ring <= Rings * 2; ring++)
         {
             foreach (var (dx, dy) in Around(ring * step))
             {
                 var there = here.Moved(dx, dy);
-                if (there.IsWithin(drawing) && !placed.Exists(there.Meets))
+                if (placed.Exists(there.Meets))
+                {
+                    continue;
+                }
+
+                if (there.IsWithin(drawing))
                 {
                     return text with { At = text.At.Moved(dx, dy) };
                 }
+
+                outside ??= (dx, dy);
             }
         }
 
-        return text;
+        return outside is { } far ? text with { At = text.At.Moved(far.X, far.Y) } : text;
     }
 
     private static IEnumerable<(double X, double Y)> Around(double far) =>

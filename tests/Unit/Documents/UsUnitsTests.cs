@@ -16,10 +16,12 @@ public sealed partial class UsUnitsTests
     [InlineData("22 to 25 °C", "72 to 77 °F (22 to 25 °C)")]
     [InlineData("1.8 K less", "3 °F (1.8 K) less")]
     // 9.9 ÷ 0.946353 = 10.46 qt, 2.615 gal.
-    [InlineData("9.9 L", "2.6 gal (9.9 L)")]
-    [InlineData("3.8 L", "4 qt (3.8 L)")]
+    [InlineData("9.9 L of clay", "2.6 gal (9.9 L) of clay")]
+    // A cell of a table that is nothing else.
+    [InlineData("9.9 L", "2.6 gal")]
+    [InlineData("with 3.8 L", "with 4 qt (3.8 L)")]
     [InlineData("120 mL a day", "4.1 fl oz (120 mL) a day")]
-    [InlineData("15.5 kg", "34.2 lb (15.5 kg)")]
+    [InlineData("weighs 15.5 kg", "weighs 34.2 lb (15.5 kg)")]
     // What already stands in both is left alone.
     [InlineData("18 in (457 mm)", "18 in (457 mm)")]
     [InlineData("5.1 cm (2 in)", "5.1 cm (2 in)")]
