@@ -65,7 +65,7 @@ public sealed partial class BuildSheetTests(PaperFolder papers)
                         Mixed(sample, row),
                         $"{Said(sample, Liters(Number(row, "finishedLitres")))} {outside}"
                     );
-            Assert.True(sheet.HasRow(Said(sample, name), cells), $"{name} {cells}\n{string.Join('\n', sheet.Lines)}");
+            Assert.True(HasRow(sample, name, cells), $"{name} {cells}\n{string.Join('\n', sheet.Lines)}");
         }
     }
 
@@ -81,14 +81,14 @@ public sealed partial class BuildSheetTests(PaperFolder papers)
             {
                 var taken = Said(sample, Liters(Math.Min(stock, Number(need!, "needLitres"))));
                 var name = $"{Text(names[Text(need!, "material")], "name")}: from stock";
-                Assert.True(sheet.HasRow(Said(sample, name), taken), $"{name} {taken}\n{string.Join('\n', sheet.Lines)}");
+                Assert.True(HasRow(sample, name, taken), $"{name} {taken}\n{string.Join('\n', sheet.Lines)}");
             }
 
             foreach (var pack in need!["buy"]!.AsArray())
             {
                 var name = $"{Number(pack!, "packs"):0} × {Text(pack!, "name")}";
                 var litres = Said(sample, Liters(Number(pack!, "litres")));
-                Assert.True(sheet.HasRow(Said(sample, name), litres), $"{name} {litres}\n{string.Join('\n', sheet.Lines)}");
+                Assert.True(HasRow(sample, name, litres), $"{name} {litres}\n{string.Join('\n', sheet.Lines)}");
             }
         }
     }
@@ -239,6 +239,9 @@ public sealed partial class BuildSheetTests(PaperFolder papers)
         Imperial.IsUsed(InProcess.Sample(sample).Numbers.Design.Design);
 
     private string Said(string sample, string words) => IsUs(sample) ? UsUnits.Of(words) : words;
+
+    private bool HasRow(string sample, string name, string cells) =>
+        papers.Of(sample).Pdf("01-build-sheet.pdf").Sides.Any(s => s.HasRow(Said(sample, name), cells));
 
     /// <summary>All sides of the sheet as one text.</summary>
     private string Whole(string sample) =>
