@@ -25,7 +25,8 @@ public static partial class UsUnits
 
     /// <summary>The text with its metric amounts told in US units first.</summary>
     /// <param name="text">A text.</param>
-    public static string Of(string text) => text.Any(char.IsAsciiDigit) ? Amount().Replace(text, m => Told(m, IsAlone(m, text))) : text;
+    public static string Of(string text) =>
+        text.Any(char.IsAsciiDigit) ? Amount().Replace(text, m => Told(m, IsAlone(m, text))) : text;
 
     /// <summary>A cell that is one volume or mass is told in US units alone: no glazier reads it.</summary>
     private static bool IsAlone(Match match, string text) =>

@@ -330,7 +330,6 @@ internal sealed class BuildSheet
             (0.36, "part", false),
             (0.54, job.IsUs ? "" : "mm", true)
         );
-        var unit = job.IsUs ? " mm" : "";
         foreach (var cut in job.Numbers.Cuts)
         {
             var thick = cut.Thickness is { } t
@@ -342,7 +341,7 @@ internal sealed class BuildSheet
                 cut.Part.Replace('-', ' '),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{cut.Length.Si * 1000:0.0} × {cut.Width.Si * 1000:0.0}{thick}{unit}"
+                    $"{cut.Length.Si * 1000:0.0} × {cut.Width.Si * 1000:0.0}{thick}{job.MillimetersBehind}"
                 )
             );
         }

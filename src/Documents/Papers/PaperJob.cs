@@ -125,6 +125,12 @@ public sealed class PaperJob
     /// <summary>True for a maker who thinks in inches: all papers tell US units first.</summary>
     public bool IsUs => Imperial.IsUsed(Numbers.Design.Design);
 
+    /// <summary>The unit in the head of a column of sizes; in each cell for a reader of inches.</summary>
+    public string MillimetersAhead => IsUs ? "" : ", mm";
+
+    /// <summary>The unit in each cell of a column of sizes, where its head has none.</summary>
+    public string MillimetersBehind => IsUs ? " mm" : "";
+
     /// <summary>How many equal boxes.</summary>
     public int Boxes => Numbers.Design.Design.Boxes;
 

@@ -1,11 +1,11 @@
 using System.Globalization;
 using Litterfall.Domain;
-using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Judging.Water;
 
@@ -47,7 +47,7 @@ internal static class DrainInterval
             Severity.Caution,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"The reservoir fills in {Days(every)} and must be emptied as often; "
+                $"The reservoir fills in {NumberText.Days(every)} and must be emptied as often; "
                     + $"{shortest.Value:0} days and more are no burden."
             ),
             (every, shortest),
@@ -58,10 +58,4 @@ internal static class DrainInterval
             design.Misting is null ? "habits.handMist" : "misting"
         );
     }
-
-    /// <summary>"1 day"; "2.5 days".</summary>
-    private static string Days(Figure time) =>
-        time.Value.ToString("0.#", CultureInfo.InvariantCulture) is var number && number == "1"
-            ? "1 day"
-            : $"{number} days";
 }

@@ -67,7 +67,7 @@ internal static class WaterAtBarrier
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"From {DrainMark.BelowBarrier.Value:0.#} cm below the barrier the water needs "
-                        + $"{Days(left)} to reach "
+                        + $"{NumberText.Days(left)} to reach "
                         + $"it; the level "
                         + $"is checked {Every(look)}, so it can stand in the soil unseen."
                 ),
@@ -94,10 +94,4 @@ internal static class WaterAtBarrier
         Math.Floor(time.Value + 1e-9) is > 1 and var days
             ? string.Create(CultureInfo.InvariantCulture, $"every {days:0} days")
             : "daily";
-
-    /// <summary>"1 day"; "2.5 days".</summary>
-    private static string Days(Figure time) =>
-        time.Value.ToString("0.#", CultureInfo.InvariantCulture) is var number && number == "1"
-            ? "1 day"
-            : $"{number} days";
 }

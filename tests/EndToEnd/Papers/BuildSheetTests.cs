@@ -88,7 +88,10 @@ public sealed partial class BuildSheetTests(PaperFolder papers)
             {
                 var name = $"{Number(pack!, "packs"):0} × {Text(pack!, "name")}";
                 var litres = Said(sample, Liters(Number(pack!, "litres")));
-                Assert.True(HasRow(sample, name, litres), $"{name} {litres}\n{string.Join('\n', sheet.Lines)}");
+                Assert.True(
+                    HasRow(sample, name, litres),
+                    $"{name} {litres}\n{string.Join('\n', sheet.Lines)}"
+                );
             }
         }
     }
@@ -235,8 +238,7 @@ public sealed partial class BuildSheetTests(PaperFolder papers)
     }
 
     /// <summary>Typed in inches, so told in US units first; the units have tests of their own.</summary>
-    private bool IsUs(string sample) =>
-        Imperial.IsUsed(InProcess.Sample(sample).Numbers.Design.Design);
+    private bool IsUs(string sample) => Imperial.IsUsed(InProcess.Sample(sample).Numbers.Design.Design);
 
     private string Said(string sample, string words) => IsUs(sample) ? UsUnits.Of(words) : words;
 

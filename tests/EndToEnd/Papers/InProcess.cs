@@ -47,7 +47,12 @@ internal static class InProcess
             .. PaperList.Write(
                 new PaperJob(
                     result,
-                    result.Numbers.Design.Design.Start is null ? wish : wish with { From = wish.From ?? Today },
+                    result.Numbers.Design.Design.Start is null
+                        ? wish
+                        : wish with
+                        {
+                            From = wish.From ?? Today,
+                        },
                     SettingsCard.Of(result.Numbers)
                 )
             ),

@@ -74,9 +74,8 @@ public sealed partial class PageTests(PaperFolder papers)
                 foreach (var key in new[] { "text", "fix" })
                 {
                     var words = finding[key]!.GetValue<string>();
-                    Assert.Contains(
-                        new[] { Bare(words), Bare(UsUnits.Of(words)) },
-                        w => said.Contains(w, StringComparison.Ordinal)
+                    Assert.Contains(new[] { Bare(words), Bare(UsUnits.Of(words)) }, w =>
+                        said.Contains(w, StringComparison.Ordinal)
                     );
                 }
             }

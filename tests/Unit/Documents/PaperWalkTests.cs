@@ -35,7 +35,9 @@ public sealed class PaperWalkTests
         else
         {
             var dice = new PCG(7, 4021);
-            var designs = Enumerable.Range(0, 300).Select(_ => RandomFittings.Quick.Generate(dice, null, out var _));
+            var designs = Enumerable
+                .Range(0, 300)
+                .Select(_ => RandomFittings.Quick.Generate(dice, null, out var _));
             Parallel.ForEach(designs.ToArray(), Look);
         }
 
