@@ -12,9 +12,7 @@ internal static class ListPapers
 {
     public static PaperFile Shopping(PaperJob job, ShoppingList list)
     {
-        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Shopping list"), _ =>
-            ShoppingBlocks(job, list)
-        );
+        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Shopping list"), _ => ShoppingBlocks(job, list));
         return job.Pdf("05-shopping-list.pdf", "Shopping list", sides);
     }
 
@@ -31,7 +29,7 @@ internal static class ListPapers
             (0.1, "pieces", true),
             (0.02, "", false),
             (0.45, "item", false),
-            (0.23, "litres or size", false),
+            (0.23, "liters or size", false),
             (0.1, "each", true),
             (0.1, "price", true)
         );

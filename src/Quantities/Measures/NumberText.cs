@@ -55,6 +55,10 @@ public static class NumberText
     public static string Count(int count, string one, string many) =>
         count == 1 ? $"1 {one}" : $"{Integer(count)} {many}";
 
+    /// <summary>"1 day", "2.5 days".</summary>
+    public static string Days(Figure time) =>
+        Plain(time.Value, "0.#") is var number && number == "1" ? "1 day" : $"{number} days";
+
     /// <summary>A whole number without separators.</summary>
     public static string Integer(long number) => number.ToString(CultureInfo.InvariantCulture);
 
