@@ -103,7 +103,7 @@ public sealed class CareSheetTests
     {
         var entry = Built.Foam.Design.Catalog.Find<AnimalEntry>(key)!;
         var animal = new BoxAnimal(Built.Foam.Design.Design.Animals[0], entry, "animals[0]", false);
-        var food = CareSheet.Of(Built.Foam, animal).Lines.Single(l => l.Head == "Food a day").Text;
+        var food = CareSheet.Of(TankPlan.Of(Built.Foam), animal).Lines.Single(l => l.Head == "Food a day").Text;
         Assert.StartsWith(expected, food, StringComparison.Ordinal);
     }
 
