@@ -34,8 +34,8 @@ internal static class PageFaults
         Form("every 1 of something", @"\bevery 1 (?:day|week|hour)s?\b"),
         Form(
             "one of many",
-            @"(?=1 )(?<![\d.,/–×:] ?)\b1 (?:days|weeks|hours|minutes|seconds|animals|water cups|cups|plants|people|"
-                + @"pieces|nozzles|lamps|boxes|vents|pots|packs|doors|panes|holes|kits|lines|reasons|"
+            @"(?=1 )(?<![\d.,/–×:] ?)\b1 (?:days|weeks|hours|minutes|seconds|animals|water cups|cups|plants|"
+                + @"people|pieces|nozzles|lamps|boxes|vents|pots|packs|doors|panes|holes|kits|lines|reasons|"
                 + @"cautions|steps|shelves|lamps|layers|springtails)\b"
         ),
         // Meshes are named to a hundredth of a millimeter; no tape is read so.
