@@ -137,12 +137,12 @@ public static partial class UsUnits
     /// inches follow in brackets.
     /// </summary>
     [GeneratedRegex(
-        @"(?<![\w.,/]|(?:in|°F|qt|gal|lb|oz|ft) \([^()]{0,30})(?<number>-?\d+(?:\.\d+)?)"
+        @"(?=[-\d])(?<![\w.,/]|(?:in|°F|qt|gal|lb|oz|ft) \([^()]{0,30})(?<number>-?\d+(?:\.\d+)?)"
             + @"(?:(?<between> ?[–×-] ?| to | by | and | or )(?<number>-?\d+(?:\.\d+)?)){0,3} "
             + @"(?<unit>mL/min|mm|cm²|cm|m²|mL|m|L|kg|g|°C|K)(?![\w²³/·])"
             + @"(?! \([^()]{0,30}(?: in|°F|qt|gal|lb|oz|ft)\))",
         RegexOptions.ExplicitCapture,
-        2000
+        60_000
     )]
     private static partial Regex Amount();
 }

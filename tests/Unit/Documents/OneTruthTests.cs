@@ -112,7 +112,7 @@ public sealed partial class OneTruthTests
         }
     }
 
-    private static readonly TimeSpan Soon = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan Soon = TimeSpan.FromMinutes(1);
 
     private const string BurstForm =
         @"(?: for (?<entered>[\d.]+) s|, entered (?<entered>[\d.]+) s, advised (?<advised>[\d.]+) s)";
@@ -138,14 +138,14 @@ public sealed partial class OneTruthTests
         @"(?:entered (?<entered>\d+) mL a day, advised (?<advised>\d+) mL a day|"
             + @"(?:s: |Together |as set, )(?<entered>\d+) mL a day)",
         RegexOptions.ExplicitCapture,
-        1000
+        60_000
     )]
     private static partial Regex Daily();
 
     [GeneratedRegex(
         @"No animals before \d+ weeks? after planting( \([^)]*\))?(, better \d+ weeks?( \([^)]*\))?)?",
         RegexOptions.ExplicitCapture,
-        1000
+        60_000
     )]
     private static partial Regex AnimalDays();
 }

@@ -21,7 +21,7 @@ internal static class PageFaults
     /// <summary>Boxes may touch by as much, in mm.</summary>
     private const double Touch = 0.15;
 
-    private static readonly TimeSpan Soon = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan Soon = TimeSpan.FromMinutes(1);
 
     private static readonly Regex Twice = new(
         @"\b(?<same>\d+(?:\.\d+)? (?:W|mL|L|kg|mm|cm|in)) \k<same>\b",
@@ -34,8 +34,8 @@ internal static class PageFaults
         Form("every 1 of something", @"\bevery 1 (?:day|week|hour)s?\b"),
         Form(
             "one of many",
-            @"(?<![\d.,/–×:] ?)\b1 (?:days|weeks|hours|minutes|seconds|animals|water cups|cups|plants|people|"
-                + @"pieces|nozzles|lamps|boxes|vents|pots|packs|doors|panes|holes|kits|lines|reasons|"
+            @"(?=1 )(?<![\d.,/–×:] ?)\b1 (?:days|weeks|hours|minutes|seconds|animals|water cups|cups|plants|"
+                + @"people|pieces|nozzles|lamps|boxes|vents|pots|packs|doors|panes|holes|kits|lines|reasons|"
                 + @"cautions|steps|shelves|lamps|layers|springtails)\b"
         ),
         // Meshes are named to a hundredth of a millimeter; no tape is read so.
@@ -154,7 +154,7 @@ internal static class PageFaults
     }
 
     private static (string, Regex) Form(string what, string form) =>
-        (what, new Regex(form, RegexOptions.ExplicitCapture, Soon));
+        (what, new Regex(form, RegexOptions.ExplicitCapture | RegexOptions.Compiled, Soon));
 
     /// <summary>What a text covers, mm.</summary>
     private readonly record struct TextBox(double Left, double Top, double Right, double Bottom)

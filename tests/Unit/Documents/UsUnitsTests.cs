@@ -52,7 +52,7 @@ public sealed partial class UsUnitsTests
         @"\d (?:mm|cm|m|mL|L|kg|g|°C|K)\b(?![/·])(?![^()]{0,20}\))"
             + @"(?! \([^()]{0,40}(?:in|°F|qt|gal|lb|oz|ft)\))",
         RegexOptions.None,
-        2000
+        60_000
     )]
     private static partial Regex Alone();
 }
