@@ -341,7 +341,7 @@ internal sealed class BuildSheet
                 cut.Part.Replace('-', ' '),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{cut.Length.Si * 1000:0.0} × {cut.Width.Si * 1000:0.0}{thick}{job.MillimetersBehind}"
+                    $"{NumberText.Tape(cut.Length.Si)} × {NumberText.Tape(cut.Width.Si)}{thick}{job.MillimetersBehind}"
                 )
             );
         }

@@ -51,7 +51,7 @@ internal static class CutPapers
         string.Create(
             CultureInfo.InvariantCulture,
             $"{index + 1:00}-{PaperJob.FileWord(cut.Part)}-"
-                + $"{cut.Length.Si * 1000:0.#}x{cut.Width.Si * 1000:0.#}mm"
+                + $"{NumberText.Tape(cut.Length.Si)}x{NumberText.Tape(cut.Width.Si)}mm"
         );
 
     private static PaperFile List(PaperJob job)
@@ -86,7 +86,7 @@ internal static class CutPapers
                 NumberText.Whole(cut.Count),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{cut.Length.Si * 1000:0.0} × {cut.Width.Si * 1000:0.0}{job.MillimetersBehind}"
+                    $"{NumberText.Tape(cut.Length.Si)} × {NumberText.Tape(cut.Width.Si)}{job.MillimetersBehind}"
                 ),
                 cut.Thickness is { } t ? CutView.Exact(t.Si) : "",
                 "",
@@ -170,7 +170,7 @@ internal static class CutPapers
                 NumberText.Whole(glass[i].Count),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{glass[i].Length.Si * 1000:0.0} × {glass[i].Width.Si * 1000:0.0}{job.MillimetersBehind}"
+                    $"{NumberText.Tape(glass[i].Length.Si)} × {NumberText.Tape(glass[i].Width.Si)}{job.MillimetersBehind}"
                 ),
                 glass[i].Thickness is { } t ? CutView.Exact(t.Si) : "tell us",
                 "",

@@ -120,7 +120,7 @@ internal static class ListPapers
                 : "";
             return string.Create(
                 CultureInfo.InvariantCulture,
-                $"{length.Si * 1000:0.#} × {width.Si * 1000:0.#}{third} mm"
+                $"{NumberText.Tape(length.Si)} × {NumberText.Tape(width.Si)}{third} mm"
             );
         }
 

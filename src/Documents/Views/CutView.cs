@@ -1,7 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Documents.Drawings;
+using Litterfall.Domain.Figures;
+using Litterfall.Domain.Units;
 using Litterfall.Quantities.Cutting;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Views;
 
@@ -19,6 +22,7 @@ public static class CutView
     /// </summary>
     public static Drawing TrueSize(CutPart part)
     {
+        part = OnTape(part);
         var (length, width) = (part.Length.Si * 1000, part.Width.Si * 1000);
         var sketch = new Sketch { Key = part.Key };
         sketch.Add(
@@ -60,6 +64,7 @@ public static class CutView
     /// <summary>The part with its dimensions, at the largest usual scale that fits.</summary>
     public static Drawing Dimensioned(CutPart part, (double Width, double Height) room)
     {
+        part = OnTape(part);
         var scale = Math.Min(
             ViewScale.Fitting(part.Length.Si, room.Width - Beside - 4),
             ViewScale.Fitting(part.Width.Si, room.Height - Beside - 4)
@@ -95,6 +100,24 @@ public static class CutView
 
         return Legible.Whole(Legible.Of(sketch.Done(Beside + length + 4, 4 + width + Beside, scale)));
     }
+
+    /// <summary>A part as it is marked with a tape: the papers and the file have the same size.</summary>
+    private static CutPart OnTape(CutPart part) =>
+        part with
+        {
+            Length = OnTape(part.Length),
+            Width = OnTape(part.Width),
+        };
+
+    private static Figure OnTape(Figure size) =>
+        Figure
+            .Computed(
+                $"{size.Name}, down to half a millimeter",
+                NumberText.OnTape(size.Si),
+                Unit.Millimeter.Dimension,
+                size
+            )
+            .As(size.Name ?? "size", Unit.Millimeter);
 
     /// <summary>The holes of a part in words.</summary>
     public static string Holes(CutPart part) =>

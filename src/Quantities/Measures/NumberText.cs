@@ -35,9 +35,16 @@ public static class NumberText
     /// <summary>"441.0 mm".</summary>
     public static string Millimeters(Figure length) => $"{Plain(length.Si * 1000, "0.0")} mm";
 
-    /// <summary>"441.0 × 291.0 mm".</summary>
-    public static string Size(Figure length, Figure width) =>
-        $"{Plain(length.Si * 1000, "0.0")} × {Plain(width.Si * 1000, "0.0")} mm";
+    /// <summary>"441 × 291.5 mm": what a tape shows, rounded down so that a part goes in.</summary>
+    public static string Size(Figure length, Figure width) => $"{Tape(length.Si)} × {Tape(width.Si)} mm";
+
+    /// <summary>Millimeters on a tape, half a millimeter at the finest, rounded down: "291.5".</summary>
+    /// <param name="meters">A length, m.</param>
+    public static string Tape(double meters) => Plain(OnTape(meters) * 1000, "0.#");
+
+    /// <summary>The length a tape shows, m: down to half a millimeter.</summary>
+    /// <param name="meters">A length, m.</param>
+    public static double OnTape(double meters) => Math.Floor((meters * 2000) + 1e-6) / 2000;
 
     /// <summary>"34.2 kg"; below 1 kg two decimals.</summary>
     public static string Kilograms(Figure mass) => $"{Plain(mass.Si, mass.Si < 1 ? "0.00" : "0.0")} kg";

@@ -52,8 +52,8 @@ public sealed partial class SvgTests(PaperFolder papers)
             // The outline comes first; openings cut out of it follow.
             var cut = Marks(files[i].Root).First(m => m.Attribute("data-layer")!.Value == "CUT");
             var points = Points(cut).ToList();
-            Near(cuts[i]!["lengthMm"]!, points.Max(p => p.X) - points.Min(p => p.X), files[i].Name);
-            Near(cuts[i]!["widthMm"]!, points.Max(p => p.Y) - points.Min(p => p.Y), files[i].Name);
+            Marked(cuts[i]!["lengthMm"]!, points.Max(p => p.X) - points.Min(p => p.X), files[i].Name);
+            Marked(cuts[i]!["widthMm"]!, points.Max(p => p.Y) - points.Min(p => p.Y), files[i].Name);
         }
     }
 
@@ -115,6 +115,11 @@ public sealed partial class SvgTests(PaperFolder papers)
         {
             for (var i = 0; document.Spans.ContainsKey($"{list}[{i}]"); i++)
             {
+                if (list == "vents" && skipped.Length > 0 && IsBeyond(document.Design.Vents[i]))
+                {
+                    continue;
+                }
+
                 Assert.True(keys.Any(k => k.StartsWith($"{list}[{i}]", Ordinal)), $"{list}[{i}]");
             }
         }
@@ -213,11 +218,14 @@ public sealed partial class SvgTests(PaperFolder papers)
     private static double Read(Match match, string group) =>
         double.Parse(match.Groups[group].Value, CultureInfo.InvariantCulture);
 
-    /// <summary>Coordinates have three decimals.</summary>
-    private static void Near(JsonNode expected, double actual, string name) =>
+    /// <summary>In front or back, where a section from side to side does not come.</summary>
+    private static bool IsBeyond(Vent vent) => vent.Side is Side.Front or Side.Back;
+
+    /// <summary>Down to half a millimeter, as a tape marks it.</summary>
+    private static void Marked(JsonNode computed, double actual, string name) =>
         Assert.True(
-            Math.Abs(expected.GetValue<double>() - actual) <= 0.0011,
-            $"{name}: {actual}, not {expected}"
+            actual <= computed.GetValue<double>() + 0.0011 && actual > computed.GetValue<double>() - 0.501,
+            $"{name}: {actual}, not {computed}"
         );
 
     [GeneratedRegex(

@@ -41,9 +41,9 @@ public sealed class NumberTextTests
         Assert.Equal(expected, NumberText.Depth(Number(centimeters, Unit.Centimeter), inches));
 
     [Fact]
-    public void Cut_sizes_are_millimeters_with_one_decimal() =>
+    public void Cut_sizes_are_what_a_tape_shows() =>
         Assert.Equal(
-            "597.6 × 445.0 mm",
+            "597.5 × 445 mm",
             NumberText.Size(Number(597.6, Unit.Millimeter), Number(445, Unit.Millimeter))
         );
 
