@@ -341,7 +341,7 @@ internal sealed class BuildSheet
                 cut.Part.Replace('-', ' '),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{NumberText.Tape(cut.Length.Si)} × {NumberText.Tape(cut.Width.Si)}{thick}{job.MillimetersBehind}"
+                    $"{NumberText.Tape(cut.Length.Si, cut.Width.Si)}{thick}{job.MillimetersBehind}"
                 )
             );
         }

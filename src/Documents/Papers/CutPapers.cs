@@ -86,7 +86,7 @@ internal static class CutPapers
                 NumberText.Whole(cut.Count),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{NumberText.Tape(cut.Length.Si)} × {NumberText.Tape(cut.Width.Si)}{job.MillimetersBehind}"
+                    $"{NumberText.Tape(cut.Length.Si, cut.Width.Si)}{job.MillimetersBehind}"
                 ),
                 cut.Thickness is { } t ? CutView.Exact(t.Si) : "",
                 "",
@@ -170,7 +170,7 @@ internal static class CutPapers
                 NumberText.Whole(glass[i].Count),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{NumberText.Tape(glass[i].Length.Si)} × {NumberText.Tape(glass[i].Width.Si)}{job.MillimetersBehind}"
+                    $"{NumberText.Tape(glass[i].Length.Si, glass[i].Width.Si)}{job.MillimetersBehind}"
                 ),
                 glass[i].Thickness is { } t ? CutView.Exact(t.Si) : "tell us",
                 "",

@@ -58,8 +58,8 @@ internal static class BoxSteps
             "box.panes",
             "Glue with two people: base flat, back pane on the base, the sides between back and front, "
                 + $"{Front(numbers)} last, in each joint "
-                + $"{Joints.Of(numbers, writer.Millimeters(OpeningPolicy.Joint))}. Tape the corners and check "
-                + $"both diagonals{Joints.Seam(numbers)}.",
+                + $"{Joints.Of(numbers, writer.Millimeters(OpeningPolicy.Joint))}. Tape the corners and "
+                + $"check both diagonals{Joints.Seam(numbers)}.",
             "Unequal diagonals show that it stands askew: the lid may not fit.",
             "Open window. Panes that hold water go to a glazier if you have not glued one before."
         );

@@ -67,7 +67,7 @@ internal static class FeedingLines
         }
     }
 
-    /// <summary>How many of each feeder an adult eats a day; crickets by mass where the library has none for it.</summary>
+    /// <summary>How many of each feeder an adult eats a day; else crickets by mass.</summary>
     private static CareLine Daily(TradeCatalog catalog, BoxAnimal animal, Figure mass)
     {
         double joules = FrogNeeds.Usual.FoodJoulesPerDay(mass.Si * 1000.0, Warmth, Activity);
@@ -88,7 +88,8 @@ internal static class FeedingLines
                 ? $"about {string.Join(", or ", counts)}"
                 : string.Create(
                     CultureInfo.InvariantCulture,
-                    $"as much as {Diet.CricketGrams(joules):0.0#} g of crickets, no longer than its head is wide,"
+                    $"as much as {Diet.CricketGrams(joules):0.0#} g of crickets, no longer than its head "
+                        + "is wide,"
                 );
         return new CareLine(
             "Food a day",

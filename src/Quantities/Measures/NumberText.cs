@@ -33,10 +33,15 @@ public static class NumberText
             : $"{Plain(length.Si * 100, "0.#")} cm";
 
     /// <summary>"441.0 mm".</summary>
-    public static string Millimeters(Figure length) => $"{Plain(length.Si * 1000, "0.0")} mm";
+    public static string Millimeters(Figure length) => $"{Plain(length.Si * 1000, "0.#")} mm";
 
     /// <summary>"441 × 291.5 mm": what a tape shows, rounded down so that a part goes in.</summary>
     public static string Size(Figure length, Figure width) => $"{Tape(length.Si)} × {Tape(width.Si)} mm";
+
+    /// <summary>Two edges on a tape without a unit: "441 × 291.5".</summary>
+    /// <param name="meters">Along, m.</param>
+    /// <param name="byMeters">Across, m.</param>
+    public static string Tape(double meters, double byMeters) => $"{Tape(meters)} × {Tape(byMeters)}";
 
     /// <summary>Millimeters on a tape, half a millimeter at the finest, rounded down: "291.5".</summary>
     /// <param name="meters">A length, m.</param>

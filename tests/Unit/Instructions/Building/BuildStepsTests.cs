@@ -37,7 +37,7 @@ public sealed partial class BuildStepsTests
             StringComparison.Ordinal
         );
         // 440 + 2 × 15 = 470 mm. 2 nozzles × 90 mL/min × 1 min = 180 mL.
-        Assert.Contains("470.0 × 470.0 mm. Turn 15.0 mm up", text, StringComparison.Ordinal);
+        Assert.Contains("470 × 470 mm. Turn 15 mm up", text, StringComparison.Ordinal);
         Assert.Contains("Together 180 mL a day.", text, StringComparison.Ordinal);
         // The level stays 1 cm below the barrier (common practice, no source): 5 − 1 = 4 cm.
         Assert.Contains("Mark it 4 cm over the base", text, StringComparison.Ordinal);

@@ -103,7 +103,8 @@ public sealed class CareSheetTests
     {
         var entry = Built.Foam.Design.Catalog.Find<AnimalEntry>(key)!;
         var animal = new BoxAnimal(Built.Foam.Design.Design.Animals[0], entry, "animals[0]", false);
-        var food = CareSheet.Of(TankPlan.Of(Built.Foam), animal).Lines.Single(l => l.Head == "Food a day").Text;
+        var sheet = CareSheet.Of(TankPlan.Of(Built.Foam), animal);
+        var food = sheet.Lines.Single(l => l.Head == "Food a day").Text;
         Assert.StartsWith(expected, food, StringComparison.Ordinal);
     }
 

@@ -20,7 +20,7 @@ public sealed class PassportTests
     {
         var facts = Passport.Of(TankPlan.Of(Built.Box)).Facts.ToDictionary(f => f.Head, f => f.Text);
         // 45 × 45 × 60 cm outside, 5 mm glass and base: 440 × 440 × 595 mm inside.
-        Assert.Equal("440.0 × 440.0 × 595.0 mm", facts["Inside"]);
+        Assert.Equal("440 × 440 × 595 mm", facts["Inside"]);
         // 5 cm of drainage less 1 cm.
         Assert.Equal("40 mm over the base, 1 cm below the barrier", facts["Drain mark"]);
         Assert.Equal("07:00 for 20 s; 13:00 for 20 s; 19:00 for 20 s: 180 mL a day", facts["Misting"]);

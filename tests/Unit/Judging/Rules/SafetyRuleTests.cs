@@ -44,7 +44,7 @@ public sealed class SafetyRuleTests
         );
         Assert.StartsWith("With its lamps the box is above 28 °C", finding.Text, StringComparison.Ordinal);
         Assert.Contains(
-            FormattableString.Invariant($"for {finding.Measured!.Value:0} minutes a day"),
+            FormattableString.Invariant($"for about {finding.Measured!.Value / 60:0} hours a day"),
             finding.Text,
             StringComparison.Ordinal
         );
