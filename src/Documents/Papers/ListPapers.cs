@@ -1,6 +1,7 @@
 using System.Globalization;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
+using Litterfall.Documents.Views;
 using Litterfall.Domain.Figures;
 using Litterfall.Instructions.Buying;
 using Litterfall.Quantities.Measures;
@@ -35,7 +36,8 @@ internal static class ListPapers
             (0.1, "each", true),
             (0.1, "price", true)
         );
-        foreach (var kind in list.Lines.GroupBy(l => l.Kind))
+        var inches = Imperial.IsUsed(job.Numbers.Design.Design);
+        foreach (var kind in list.Lines.GroupBy(l => l.Kind).OrderBy(g => g.Key))
         {
             table.Group("", "", Title(kind.Key), "", "", "");
             foreach (var line in kind)
@@ -47,7 +49,7 @@ internal static class ListPapers
                     Notes.Contains(line.Kind) && line.Note.Length > 0
                         ? $"{line.Item} ({line.Note})"
                         : line.Item,
-                    Measure(line),
+                    Measure(line, inches),
                     Money(line.PriceEach),
                     Money(line.Price)
                 );
@@ -65,6 +67,8 @@ internal static class ListPapers
     [
         ShoppingKind.Box,
         ShoppingKind.Fitting,
+        ShoppingKind.Electric,
+        ShoppingKind.Supply,
         ShoppingKind.Sealant,
         ShoppingKind.Crew,
     ];
@@ -96,12 +100,14 @@ internal static class ListPapers
             ShoppingKind.Hardscape => "Wood and stone",
             ShoppingKind.Box => "Box",
             ShoppingKind.Fitting => "Fittings",
+            ShoppingKind.Electric => "Power, timers, instruments",
             ShoppingKind.Lamp => "Lamps",
+            ShoppingKind.Supply => "Pins, cups, cleaning, safety",
             ShoppingKind.Plant => "Plants",
             _ => "Clean-up crew",
         };
 
-    private static string Measure(ShoppingLine line)
+    private static string Measure(ShoppingLine line, bool inches)
     {
         if (line.Liters is { } liters)
         {
@@ -124,6 +130,11 @@ internal static class ListPapers
                 CultureInfo.InvariantCulture,
                 $"{length.Si * 1000:0.#} × {width.Si * 1000:0.#}{third} mm"
             );
+        }
+
+        if (line.Length is { } alone)
+        {
+            return Lengths.Way(alone.Si, inches);
         }
 
         return line.Mass is { } mass ? NumberText.Kilograms(mass)

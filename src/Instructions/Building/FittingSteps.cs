@@ -364,9 +364,15 @@ internal static class FittingSteps
             return;
         }
 
-        var items = list.Items.Select(i =>
-            i.WattsEach is { } w ? $"{i.Name} {writer.Of(w)}" : $"{i.Name} (watts on its plate)"
-        );
+        foreach (var item in list.Items)
+        {
+            if (item.WattsEach is { } watts)
+            {
+                writer.Of(watts);
+            }
+        }
+
+        var items = list.Items.Select(i => $"{i.Name} ({i.Power})");
         var total = list.TotalWatts is { } sum ? $" Known together: {writer.Of(sum)}." : "";
         writer.Cite(
             (

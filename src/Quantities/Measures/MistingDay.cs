@@ -10,12 +10,6 @@ namespace Litterfall.Quantities.Measures;
 /// </summary>
 public static class MistingDay
 {
-    private static readonly Unit MilliliterPerMinute = new(
-        "mL/min",
-        Unit.Milliliter.ToSi / Unit.Minute.ToSi,
-        Unit.Milliliter.Dimension / Unit.Minute.Dimension
-    );
-
     /// <summary>What all put in; null without any.</summary>
     public static Figure? Water(CheckedDesign design) => Sum(design, ByHand(design));
 
@@ -52,7 +46,7 @@ public static class MistingDay
     private static Figure? Fogged(CheckedDesign design) =>
         design.Design.Fogger is { } fogger
             ? (
-                design.Figure("fogger.rate", "water the fogger throws", fogger.Rate, MilliliterPerMinute)
+                design.Figure("fogger.rate", "water the fogger throws", fogger.Rate, Unit.MilliliterPerMinute)
                 * Time(design, "fogger", fogger.Times)
             ).As("water fogged a day", Unit.Milliliter)
             : null;
@@ -93,6 +87,6 @@ public static class MistingDay
     /// <summary>Flow of one nozzle; null without a misting system.</summary>
     public static Figure? Each(CheckedDesign design) =>
         design.Design.Misting is { } misting
-            ? design.Figure("misting.each", "flow of each nozzle", misting.Each, MilliliterPerMinute)
+            ? design.Figure("misting.each", "flow of each nozzle", misting.Each, Unit.MilliliterPerMinute)
             : null;
 }
