@@ -31,10 +31,10 @@ internal static class ListPapers
             "",
             (0.1, "pieces", true),
             (0.02, "", false),
-            (0.45, "item", false),
-            (0.23, "litres or size", false),
-            (0.1, "each", true),
-            (0.1, "price", true)
+            (0.5, "item", false),
+            (0.2, "litres or size", false),
+            (0.09, "each", true),
+            (0.09, "price", true)
         );
         var inches = Imperial.IsUsed(job.Numbers.Design.Design);
         foreach (var kind in list.Lines.GroupBy(l => l.Kind).OrderBy(g => g.Key))

@@ -39,6 +39,12 @@ public static class Lengths
         : imperial ? string.Create(CultureInfo.InvariantCulture, $"{meters / Foot:0.0} ft ({meters:0.0#} m)")
         : string.Create(CultureInfo.InvariantCulture, $"{meters:0.0#} m");
 
+    /// <summary>Meters with at most two decimals, or whole inches: a way, not a size to cut to.</summary>
+    public static string Brief(double meters, bool imperial) =>
+        imperial
+            ? string.Create(CultureInfo.InvariantCulture, $"{meters / Inch:0} in")
+            : string.Create(CultureInfo.InvariantCulture, $"{meters:0.0#} m");
+
     /// <summary>Inches to the nearest sixteenth, the fraction in lowest terms.</summary>
     public static string Inches(double meters)
     {

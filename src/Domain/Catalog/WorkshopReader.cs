@@ -48,7 +48,9 @@ public static class WorkshopReader
         var workshop = catalog.Workshop!;
         var none = new EntryPlaces(folder, new TextSpan(0, 0, 1, 1), []);
         EntryPlaces At(string key) => workshop.Places.GetValueOrDefault(key) ?? none;
-        var prices = workshop.Prices.Keys.Where(key => catalog.Find(key) is not (PackEntry or EquipmentEntry));
+        var prices = workshop.Prices.Keys.Where(key =>
+            catalog.Find(key) is not (PackEntry or EquipmentEntry)
+        );
         var stock = workshop.StockLiters.Keys.Where(key => catalog.Find(key) is null);
         var parts = workshop.Entries.SelectMany(e => e.Parts.Select(p => (Recipe: e.Key, p.Material)));
         return

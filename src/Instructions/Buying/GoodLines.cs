@@ -3,6 +3,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Quantities.Equipping;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Instructions.Buying;
 
@@ -103,6 +104,12 @@ internal static class GoodLines
         Unit.Meter,
         "what is sold by length is priced by the meter"
     );
+
+    /// <summary>"; switches up to 1800 W" of the library's timer or thermostat.</summary>
+    public static string Switches(DesignNumbers numbers, string key) =>
+        numbers.Design.Catalog.Find<EquipmentEntry>(key)?.Load is { } load
+            ? $"; usual ones switch {NumberText.Of(load)}"
+            : "";
 
     /// <summary>So many for each box, for all boxes.</summary>
     public static Figure Each(DesignNumbers numbers, string name, Figure perBox) =>

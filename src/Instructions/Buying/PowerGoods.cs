@@ -33,12 +33,16 @@ internal static class PowerGoods
         {
             Item = "heat mat or cable",
             Pieces = GoodLines.Each(numbers, "heaters"),
-            Note = $"the design asks for {NumberText.Of(watts)}{Size(plan)}; fixed outside, room for air below",
+            Note =
+                $"the design asks for {NumberText.Of(watts)}{Size(plan)}; fixed outside, room for air "
+                + "below",
         };
         yield return new Good("thermostat", "heating")
         {
             Pieces = GoodLines.Each(numbers, "thermostats"),
-            Note = heating.Thermostat ? "" : "the design has none: heat never runs without",
+            Note =
+                (heating.Thermostat ? "sensor in the warm half" : "the design has none: never without")
+                + GoodLines.Switches(numbers, "thermostat"),
         };
     }
 
@@ -88,7 +92,7 @@ internal static class PowerGoods
         yield return new Good("plug-timer", "lamps")
         {
             Pieces = GoodLines.Each(numbers, "timers of lamps"),
-            Note = "for the lamps",
+            Note = "for the lamps" + GoodLines.Switches(numbers, "plug-timer"),
         };
     }
 

@@ -147,7 +147,7 @@ internal static class SupplyGoods
             };
         }
 
-        if (numbers.Sealants.Silicone.Si > 0)
+        if (numbers.Sealants.Silicone.Si > 0 || numbers.Design.Design.Box.Panes == PaneSource.Cut)
         {
             var liters = GoodLines.Spirit(numbers);
             yield return new Good("cleaning-spirit", "box")

@@ -1,4 +1,5 @@
 using Litterfall.Domain;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -27,10 +28,10 @@ internal static class WaterGoods
             return [];
         }
 
-        return [.. Pump(plan), .. Tube(numbers, plan)];
+        return [.. Pump(numbers, plan), .. Tube(numbers, plan)];
     }
 
-    private static IEnumerable<Good> Pump(MistPlan plan)
+    private static IEnumerable<Good> Pump(DesignNumbers numbers, MistPlan plan)
     {
         const string Where = "misting";
         yield return new Good(plan.Pump?.Key ?? "mist-pump", Where)
@@ -56,7 +57,9 @@ internal static class WaterGoods
         {
             Pieces = plan.Systems,
             Kind = ShoppingKind.Electric,
-            Note = "for the pump; a day timer with quarter hours floods the box",
+            Note =
+                "a day timer with quarter hours floods the box"
+                + GoodLines.Switches(numbers, "seconds-timer"),
         };
     }
 
@@ -76,25 +79,26 @@ internal static class WaterGoods
     private static IEnumerable<Good> Tube(DesignNumbers numbers, MistPlan plan)
     {
         const string Where = "misting";
-        var inches = Imperial.IsUsed(numbers.Design.Design);
-        yield return new Good(inches ? "mist-tube-quarter-inch" : "mist-tube-6", Where)
+        var key = Imperial.IsUsed(numbers.Design.Design) ? "mist-tube-quarter-inch" : "mist-tube-6";
+        var outer = numbers.Design.Catalog.Find<EquipmentEntry>(key)?.Outer;
+        var fits = outer is null ? "fits the tube" : $"for tube of {NumberText.Fine(outer)} outside";
+        yield return new Good(key, Where)
         {
             Pieces = plan.Systems,
             Length = plan.Tubing,
-            Note =
-                $"{NumberText.Of(EquipmentPolicy.Way)} of it from pump to box are assumed: measure yours",
+            Note = $"{NumberText.Of(EquipmentPolicy.Way)} of it from pump to box are assumed: measure yours",
         };
         yield return new Good("mist-nozzle", Where)
         {
             Pieces = GoodLines.Each(numbers, "nozzles for all boxes", plan.NozzlesEach),
             Note = "measure each in a cup for a minute",
         };
-        yield return new Good("mist-tee", Where) { Pieces = plan.Tees, Note = "for the tube above" };
-        yield return new Good("mist-elbow", Where) { Pieces = plan.Elbows, Note = "for the tube above" };
+        yield return new Good("mist-tee", Where) { Pieces = plan.Tees, Note = fits };
+        yield return new Good("mist-elbow", Where) { Pieces = plan.Elbows, Note = fits };
         yield return new Good("mist-end-cap", Where)
         {
             Pieces = GoodLines.Each(numbers, "end plugs"),
-            Note = "for the tube above",
+            Note = fits,
         };
         yield return new Good("tube-clip", Where)
         {

@@ -66,7 +66,7 @@ internal static class FoodDates
         };
     }
 
-    /// <summary>Cups of flies to set up each week for one box; null where nothing is known to eat them.</summary>
+    /// <summary>Cups of flies to set up each week for one box; null where nothing eats them.</summary>
     /// <param name="numbers">The design.</param>
     public static (FeederEntry Fly, Figure Cups)? Cups(DesignNumbers numbers)
     {

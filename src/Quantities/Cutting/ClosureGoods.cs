@@ -63,7 +63,9 @@ public static class ClosureGoods
             )
             {
                 Length = (Two * (box.OpeningLength + box.OpeningDepth)).As("frame of the lid", Unit.Meter),
-                Note = FormattableString.Invariant($"{width.Value:0.#} mm wide, with four corners; no wire ends inside"),
+                Note = FormattableString.Invariant(
+                    $"{width.Value:0.#} mm wide, with four corners; no wire ends inside"
+                ),
             };
             yield break;
         }

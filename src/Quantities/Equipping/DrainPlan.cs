@@ -65,10 +65,9 @@ public sealed record DrainPlan
                 ? EquipmentPick.Nearest(design.Catalog, ["drain-hose"], tail, e => e.Inner)
                 : null,
             HoseLength = EquipmentPolicy.HoseWay,
-            Standing =
-                drain is { Kind: DrainKind.Standpipe, Height: { } height }
-                    ? design.Figure("drain.height", "height of the standpipe", height, Unit.Millimeter)
-                    : null,
+            Standing = drain is { Kind: DrainKind.Standpipe, Height: { } height }
+                ? design.Figure("drain.height", "height of the standpipe", height, Unit.Millimeter)
+                : null,
         };
     }
 }

@@ -11,7 +11,7 @@ namespace Litterfall.Quantities.Equipping;
 /// <summary>
 /// Pump, tube and fittings of the misting system. Boxes planted on one bench share a pump as far as the
 /// largest pump of the library feeds them; each kit has one of its own. The tube runs from the tank to the
-/// pump, to the box, up its back and along its row of nozzles; each nozzle sits on a T, the last T is plugged.
+/// pump, to the box, up its back and along its row of nozzles; each nozzle sits on a T, the last is plugged.
 /// </summary>
 public sealed record MistPlan
 {
@@ -111,11 +111,8 @@ public sealed record MistPlan
             Elbows = (boxes * EquipmentPolicy.ElbowsEach).As("elbows", Unit.One),
             ClipsEach = EquipmentPick.Whole("clips of the tube", tubing, EquipmentPolicy.ClipSpan),
             TankNeed = tank,
-            Tank = EquipmentPick.Smallest(
-                design.Catalog,
-                "mist-tank",
-                tank ?? Figure.Number(0),
-                e => e.Volume
+            Tank = EquipmentPick.Smallest(design.Catalog, "mist-tank", tank ?? Figure.Number(0), e =>
+                e.Volume
             ),
         };
     }

@@ -21,7 +21,7 @@ public sealed record PowerPlan
     /// <summary>The smallest fogger that gives the rate of the design; null without one.</summary>
     public EquipmentEntry? Fogger { get; init; }
 
-    /// <summary>The device that protects people where the reader lives; null when the library has none.</summary>
+    /// <summary>The device that protects people where the reader lives; null without one.</summary>
     public EquipmentEntry? Protection { get; init; }
 
     /// <summary>The plan.</summary>

@@ -48,6 +48,10 @@ public static class NumberText
             ? $"{Plain(figure.Value, "0.#")} {Symbol(unit)}"
             : Plain(figure.Value, "0.#");
 
+    /// <summary>The same with at most two decimals, for sizes that must fit.</summary>
+    public static string Fine(Figure figure) =>
+        $"{Plain(figure.Value, "0.##")} {Symbol(figure.Unit ?? Unit.One)}";
+
     /// <summary>A whole number, rounded half away from zero.</summary>
     public static string Whole(Figure figure) => Plain(figure.Value, "0");
 

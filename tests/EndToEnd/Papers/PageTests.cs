@@ -8,7 +8,14 @@ namespace Litterfall.Tests.EndToEnd.Papers;
 public sealed partial class PageTests(PaperFolder papers)
 {
     // What one side cannot hold: safety text is never cut, and no list leaves a line out.
-    private static readonly string[] Long = ["01-build-sheet.pdf", "06-calendar.pdf", "08-cautions.pdf"];
+    private static readonly string[] Long =
+    [
+        "01-build-sheet.pdf",
+        "05-shopping-list.pdf",
+        "06-calendar.pdf",
+        "08-cautions.pdf",
+        "12-equipment.pdf",
+    ];
 
     public static TheoryData<string> Samples => CheckTests.Samples;
 

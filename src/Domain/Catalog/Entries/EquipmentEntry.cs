@@ -2,13 +2,13 @@ using Litterfall.Domain.Figures;
 
 namespace Litterfall.Domain.Catalog.Entries;
 
-/// <summary>What is bought beside panes, packs, lamps and living things: pumps, tubes, plugs, clips, cups.</summary>
+/// <summary>Pumps, tubes, plugs, clips, cups: what is bought beside panes, packs and living things.</summary>
 public sealed record EquipmentEntry : CatalogEntry
 {
     /// <inheritdoc/>
     public override EntryKind Kind => EntryKind.Equipment;
 
-    /// <summary>What it stands for in a build, such as "mist-pump"; lists pick among those of one part.</summary>
+    /// <summary>What it stands for, such as "mist-pump"; lists pick among those of one part.</summary>
     public CatalogText? Part => Text("part");
 
     /// <summary>What it is for, in words of the shop.</summary>

@@ -1,0 +1,61 @@
+using System.Globalization;
+using Litterfall.Documents.Drawings;
+
+namespace Litterfall.Documents.Views;
+
+/// <summary>Numbered balloons on a sketch and the list beside it that tells what each is.</summary>
+internal sealed class Balloons(Sketch sketch)
+{
+    private const double Points = 9;
+    private const double Radius = 2.6;
+    private const double Line = 3.9;
+    private const double Indent = 6.5;
+    private readonly List<(string Text, string Key)> listed = [];
+
+    /// <summary>A balloon at a point, with a leader to its part where that lies apart.</summary>
+    /// <param name="at">Its middle.</param>
+    /// <param name="part">The part it points at.</param>
+    /// <param name="text">What the part is.</param>
+    /// <param name="key">Key of the design.</param>
+    public void Add(Spot at, Spot part, string text, string key)
+    {
+        listed.Add((text, key));
+        var (dx, dy) = (part.X - at.X, part.Y - at.Y);
+        var far = Math.Sqrt(dx * dx + dy * dy);
+        sketch.Key = key;
+        if (far > Radius)
+        {
+            var from = at.Moved(dx / far * Radius, dy / far * Radius);
+            sketch.Line(from, part, Pen.Fine, Layers.Dimension);
+        }
+
+        sketch.Rings([new Ring(at, Radius)], new Pen(Tone.Ink, 0.2), Tone.Paper, Layers.Dimension);
+        sketch.Text(at.Moved(0, 1.15), Number(listed.Count), Points, Align.Middle);
+        sketch.Key = "";
+    }
+
+    /// <summary>The list, from its upper left corner; gives its height.</summary>
+    /// <param name="corner">Upper left corner.</param>
+    /// <param name="width">Its width.</param>
+    public double List(Spot corner, double width)
+    {
+        var y = corner.Y + 3.2;
+        for (var i = 0; i < listed.Count; i++)
+        {
+            sketch.Key = listed[i].Key;
+            sketch.Text(new(corner.X + Indent - 2, y), Number(i + 1), Points, Align.End, Tone.Quiet);
+            foreach (var words in Lettering.Wrap(listed[i].Text, width - Indent, Points))
+            {
+                sketch.Text(new(corner.X + Indent, y), words, Points);
+                y += Line;
+            }
+
+            y += 0.7;
+        }
+
+        sketch.Key = "";
+        return y - corner.Y;
+    }
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+}
