@@ -6,6 +6,7 @@ using Litterfall.Forecasting.Light;
 using Litterfall.Forecasting.Water;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Hygiene;
+using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Packs;
 using Litterfall.Quantities.Sizing;
 using Litterfall.Quantities.Stocking;
@@ -61,7 +62,7 @@ public sealed class DesignStages
         packs = new(() => GoodsCost.Packs(design, Layers));
         panes = new(() =>
             [
-                .. GlassCheck.Of(design, Box, Layers, known),
+                .. GlassCheck.Of(design, Box, Layers, known, WallPlan.LowestPanes(design, Box)),
                 .. HeldPanes.Of(design, Box),
                 .. PushedDoors.Of(design, Box),
                 .. HeldPanes.Shelves(design, Box),

@@ -68,6 +68,7 @@ public static class RuleBook
         PlasticLidSags.Rule,
         LidFit.Rule,
         VentDoesNotFit.Rule,
+        PieceThroughWall.Rule,
         LidRests.Assumed,
         NoWayForHose.Rule,
         ShelfOverloaded.Rule,

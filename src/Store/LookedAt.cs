@@ -2,8 +2,8 @@ namespace Litterfall.Store;
 
 /// <summary>
 /// Somebody's file as it may be opened without a byte of theirs changing: as it lies, or, where a journal
-/// must be played back or a log is part of it, a private copy of all of it. SQLite plays a journal back into the
-/// file it belongs to, and lays files beside one with a log, when it is only to be read, too.
+/// must be played back or a log is part of it, a private copy of all of it. SQLite plays a journal back
+/// into the file it belongs to, and lays files beside one with a log, when it is only to be read, too.
 /// </summary>
 internal sealed class LookedAt : IDisposable
 {

@@ -350,7 +350,8 @@ public sealed class DesignChecker
             Add("lid.share", "a pane has no open share", "a share on a mesh lid only");
         }
 
-        foreach (var (path, message, expected) in PaneChecks.Faults(design).Concat(OpeningChecks.Faults(design)))
+        var misfits = PaneChecks.Faults(design).Concat(OpeningChecks.Faults(design));
+        foreach (var (path, message, expected) in misfits)
         {
             Add(path, message, expected);
         }

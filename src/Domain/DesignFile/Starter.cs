@@ -221,7 +221,7 @@ public static class Starter
           moss: { material: long-fibre-sphagnum, depth: 1 cm, cover: 30 % }
           litter: { material: oak-leaves, depth: 3 cm }             # loose; boil or bake the leaves first
         hardscape: [ { material: cork-bark, mass: 0.5 kg } ]
-        lid: { material: glass, thickness: 4 mm, gap: 2 mm }   # or { material: steel-gauze-0.5, share: 15 % }
+        lid: { material: glass, thickness: 4 mm, gap: 2 mm, rests: ledges, strip: 30 mm, latched: true }
         drain: { kind: siphon }
         # misting: { nozzles: 2, each: 90 mL/min, times: [ { at: "07:30", for: 20 s } ] }
         room: { temperature: 22 C, humidity: 45 % }

@@ -76,30 +76,20 @@ internal sealed class ComputedLight
         var (mean, low, high) = ground.Means(thin, thick);
         double? onLitter = box.Terrain.Litter > 0.0 ? ground.LitterOverSoil() : null;
         var plants = box.Plants.Select((_, i) => PlantLights.Of(this, i)).ToImmutableArray();
-        field.Keep();
+        var band = Leafy(mean, low, high);
         return new LightFigures
         {
             Map = ground.Map,
-            GroundMean = Band(
-                "mean light on the ground",
-                Unit.Micromole,
-                mean.Micromoles * 1e-6,
-                Leafy(mean, low, high)
-            ),
-            GroundDaily = Band(
-                "mean light on the ground a day",
-                Unit.MolePerDay,
-                mean.Daily / 86400.0,
-                Leafy(mean, low, high)
-            ),
-            GroundLux = Band("mean illuminance of the ground", Unit.Lux, mean.Lux, Leafy(mean, low, high)),
+            GroundMean = Band("mean light on the ground", Unit.Micromole, mean.Micromoles * 1e-6, band),
+            GroundDaily = Band("mean light on the ground a day", Unit.MolePerDay, mean.Daily / 86400.0, band),
+            GroundLux = Band("mean illuminance of the ground", Unit.Lux, mean.Lux, band),
             LitterMean = onLitter is null
                 ? null
                 : Band(
                     "mean light on the leaf litter",
                     Unit.Micromole,
                     mean.Micromoles * 1e-6 * onLitter.Value,
-                    Leafy(mean, low, high)
+                    band
                 ),
             LitterDaily = onLitter is null
                 ? null
@@ -107,7 +97,7 @@ internal sealed class ComputedLight
                     "mean light on the leaf litter a day",
                     Unit.MolePerDay,
                     mean.Daily / 86400.0 * onLitter.Value,
-                    Leafy(mean, low, high)
+                    band
                 ),
             LeastOverMean = Computed(
                 "least over mean light on the ground",
@@ -117,7 +107,7 @@ internal sealed class ComputedLight
                     : 0.0
             ),
             MossMean = ground.Moss is { } moss
-                ? Band("mean light on the moss", Unit.Micromole, moss * 1e-6, Leafy(mean, low, high))
+                ? Band("mean light on the moss", Unit.Micromole, moss * 1e-6, band)
                 : null,
             Refuge = ground.Refuge(plants, Computed),
             Absolute = Parts("uncertainty of computed light", uncertainty),

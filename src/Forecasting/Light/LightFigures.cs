@@ -163,8 +163,14 @@ public sealed record LightFigures
     ) =>
         design.Design.Lamps.Count > 0
         && LightBox.Of(design, box, layers, ModelCoefficients.Of(design)) is { } light
-            ? Noted(light, shares, cancel).Figures()
+            ? Kept(Noted(light, shares, cancel).Figures())
             : null;
+
+    private static LightFigures Kept(LightFigures figures)
+    {
+        figures.Field.Keep();
+        return figures;
+    }
 
     private static ComputedLight Noted(LightBox light, LampShares.Traced shares, CancellationToken cancel)
     {
@@ -183,6 +189,10 @@ public sealed record LightFigures
     ) =>
         design.Design.Lamps.Count > 0
         && LightBox.Of(design, box, layers, ModelCoefficients.Of(design)) is { } light
-            ? new ComputedLight(design, light, LampShares.Untraced(design)).Figures(LightPolicy.CoarseMeters)
+            ? Kept(
+                new ComputedLight(design, light, LampShares.Untraced(design)).Figures(
+                    LightPolicy.CoarseMeters
+                )
+            )
             : null;
 }

@@ -94,7 +94,7 @@ internal static class LightLid
             : Split(pane, [.. Holes(of.Design, box, terrain)]);
     }
 
-    /// <summary>A pane or strip of the lid with its openings, as far as it lies over the planted room.</summary>
+    /// <summary>A pane or strip of the lid with its openings, where it lies over the planted room.</summary>
     private static IEnumerable<LidPart> Cell(
         (CheckedDesign Design, ModelCoefficients With) of,
         OpeningPlan plan,
@@ -175,55 +175,54 @@ internal static class LightLid
         ];
         for (int i = 0; i + 1 < rows.Length; i++)
         {
-            var (low, high) = (rows[i], rows[i + 1]);
-            if (high - low <= Sliver)
+            if (rows[i + 1] - rows[i] > Sliver)
             {
-                continue;
-            }
-
-            double at = part.Left;
-            foreach (
-                var hole in holes
-                    .Where(h => h.Front < high - 1e-9 && h.Back > low + 1e-9)
-                    .OrderBy(h => h.Left)
-            )
-            {
-                double left = Math.Clamp(hole.Left, at, part.Right);
-                double right = Math.Clamp(hole.Right, at, part.Right);
-                if (left - at > Sliver)
+                foreach (var piece in Row(part with { Front = rows[i], Back = rows[i + 1] }, holes))
                 {
-                    yield return part with
-                    {
-                        Left = at,
-                        Right = left,
-                        Front = low,
-                        Back = high,
-                    };
+                    yield return piece;
                 }
-
-                if (right - left > Sliver)
-                {
-                    yield return hole with
-                    {
-                        Left = left,
-                        Right = right,
-                        Front = low,
-                        Back = high,
-                    };
-                }
-
-                at = Math.Max(at, right);
             }
+        }
+    }
 
-            if (part.Right - at > Sliver)
+    /// <summary>A row of a part from left to right: what is before, in and behind each opening.</summary>
+    private static IEnumerable<LidPart> Row(LidPart row, IReadOnlyList<LidPart> holes)
+    {
+        double at = row.Left;
+        var inside = holes.Where(h => h.Front < row.Back - 1e-9 && h.Back > row.Front + 1e-9);
+        foreach (var hole in inside.OrderBy(h => h.Left))
+        {
+            double left = Math.Clamp(hole.Left, at, row.Right);
+            double right = Math.Clamp(hole.Right, at, row.Right);
+            if (left - at > Sliver)
             {
-                yield return part with
+                yield return row with
                 {
                     Left = at,
-                    Front = low,
-                    Back = high,
+                    Right = left,
                 };
             }
+
+            if (right - left > Sliver)
+            {
+                yield return hole with
+                {
+                    Left = left,
+                    Right = right,
+                    Front = row.Front,
+                    Back = row.Back,
+                };
+            }
+
+            at = Math.Max(at, right);
+        }
+
+        if (row.Right - at > Sliver)
+        {
+            yield return row with
+            {
+                Left = at,
+            };
         }
     }
 

@@ -57,8 +57,8 @@ internal static class BoxSteps
         writer.Step(
             "box.panes",
             "Glue with two people: base flat, back pane on the base, the sides between back and front, "
-                + $"{Front(numbers)} last, {writer.Millimeters(OpeningPolicy.Joint)} of neutral-cure silicone in "
-                + "each joint. Tape the corners, check both diagonals, and draw the inner seam in one go.",
+                + $"{Front(numbers)} last, {writer.Millimeters(OpeningPolicy.Joint)} of neutral-cure "
+                + "silicone in each joint. Tape the corners, check both diagonals, and draw the inner seam in one go.",
             "Unequal diagonals show that it stands askew: the lid may not fit.",
             "Open window. Panes that hold water go to a glazier if you have not glued one before."
         );

@@ -108,7 +108,7 @@ internal static class FittingSteps
             writer.Step(
                 "lid",
                 part.Part == "lid-front"
-                    ? $"Hang the front part of the lid, {writer.Size(part.Length, part.Width)}, on its hinges."
+                    ? $"Hang the front of the lid, {writer.Size(part.Length, part.Width)}, on its hinges."
                     : $"Lay on the next pane of the lid, {writer.Size(part.Length, part.Width)}."
             );
         }

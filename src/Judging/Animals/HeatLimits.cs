@@ -50,7 +50,9 @@ public static class HeatLimits
     {
         var critical = species.CriticalMaximum;
         var alarm = critical is not null
-            ? Figure.Min(Alarm, (critical - Margin).As("critical maximum less the margin", Unit.Celsius))
+            ? Figure
+                .Min(Alarm, (critical - Margin).As("critical maximum less the margin", Unit.Celsius))
+                .As($"heat limit of {species.Name}", Unit.Celsius)
             : Alarm;
         foreach (var floor in new[] { species.WarmestDay, Chosen(species) })
         {

@@ -62,8 +62,8 @@ internal static class DoorGap
         doors.Kind switch
         {
             DoorKind.Sliding or null =>
-                "Panes that slide past each other always leave the distance of their tracks: a brush strip on "
-                    + "the inner edge of the outer pane",
+                "Panes that slide past each other always leave the distance of their tracks: a brush strip "
+                    + "on the inner edge of the outer pane",
             DoorKind.Hinged => "A clear lip along the edge where the panes meet",
             DoorKind.LiftOut => "Foam or tape in its channels",
             _ => throw new InvalidOperationException("This kind of door is not known."),

@@ -161,7 +161,7 @@ internal static class VentDoesNotFit
                 sill.Si + ((vent.Width ?? vent.Diameter)?.Si ?? VentShape.UsualWidth.Si) / 2
             );
             return DesignFix.From(
-                $"vent {i + 1} over the sill, its middle at {FixEdit.Written(document, finding.Where, height)}",
+                $"vent {i + 1} over the sill, middle at {FixEdit.Written(document, finding.Where, height)}",
                 FixEdit.Length(document, finding.Where, height)
             );
         }

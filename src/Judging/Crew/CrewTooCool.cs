@@ -12,8 +12,8 @@ internal static class CrewTooCool
     public static readonly Rule Rule = new(
         "crew-too-cool",
         Protects.Build,
-        "the floor's warmest day of the year, as a mean of its hours, stays below the temperature from which a "
-            + "crew animal breeds",
+        "the floor's warmest day of the year, as a mean of its hours, stays below the temperature from which "
+            + "a crew animal breeds",
         Judge
     )
     {

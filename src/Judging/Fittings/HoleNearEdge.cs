@@ -87,7 +87,7 @@ internal static class HoleNearEdge
         {
             yield return Joint.Found(
                 Severity.Stop,
-                $"The hole for the {hole.For} cuts into {hole.To}: it can neither be drilled nor sealed there.",
+                $"The hole for the {hole.For} cuts into {hole.To}: it can be neither drilled nor sealed.",
                 (hole.Distance, null),
                 "Move the hole so that glass stays all round it.",
                 hole.Key,

@@ -22,7 +22,7 @@ internal static class NoWayForHose
     public static readonly Rule Rule = new(
         "no-way-for-hose",
         Protects.Build,
-        "nozzles are entered under a lid of glass or plastic, and neither a strip nor a hole lets their hose in",
+        "nozzles hang under a lid of glass or plastic, and neither a strip nor a hole lets their hose in",
         Judge
     )
     {

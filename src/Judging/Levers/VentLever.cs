@@ -46,6 +46,26 @@ internal sealed class VentLever : Lever
                         "mm"
                     )
                 );
+            if (vent.Area is null && LowerEdgeKept(design, vent, factor) is { } height)
+            {
+                yield return (FormattableString.Invariant($"vents[{i}].height"), Text(height, "mm"));
+            }
         }
+    }
+
+    /// <summary>A vent over the sill grows upward; mm over the base.</summary>
+    private static double? LowerEdgeKept(Design design, Vent vent, double factor)
+    {
+        if (
+            vent is not { Side: Side.Front, Height: { } height, Width: { } width }
+            || design.Box is not { Opening: Opening.Front, Sill: { } sill }
+            || height.Si - (width.Si / 2) < sill.Si - 1e-9
+        )
+        {
+            return null;
+        }
+
+        var wide = Math.Clamp(width.Si * factor, 0.001, WidestMeters);
+        return Math.Round((height.Si + ((wide - width.Si) / 2)) * 2000) / 2;
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Litterfall.Domain;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
@@ -112,7 +113,7 @@ public sealed class FirstBuild
             )
         );
         var vent = Text(length * FirstBuildPolicy.VentShare);
-        foreach (var (side, up) in new[] { ("front", sill), ("top", height - 0.01) })
+        foreach (var (side, up) in new[] { ("front", sill + 0.01), ("top", height - 0.01) })
         {
             Take(
                 DesignEdits.Add(
@@ -240,6 +241,18 @@ public sealed class FirstBuild
         }
     }
 
+    /// <summary>A vent in front begins at the upper edge of the sill, however wide it is.</summary>
+    private DesignDocument? OverSill(DesignDocument from, int vent, double width) =>
+        from.Design.Box.Sill is { } sill
+            ? DesignEdits
+                .Set(
+                    from,
+                    string.Create(CultureInfo.InvariantCulture, $"vents[{vent}].height"),
+                    Text(sill.Si + (width / 2))
+                )
+                .Value
+            : null;
+
     /// <summary>
     /// The mist at which the floor neither dries nor fills, with vents of a width; fog and dry air in hours
     /// of a day.
@@ -264,6 +277,10 @@ public sealed class FirstBuild
             }
 
             changed = edit.Value;
+            if (from.Design.Vents[i].Side == Side.Front && OverSill(changed, i, width) is { } raised)
+            {
+                changed = raised;
+            }
         }
 
         for (var turn = 0; ; turn++)

@@ -56,7 +56,8 @@ public sealed record LifespanSpringtail : CrewSpecies
     public required (
         (double Celsius, double Days) Cool,
         (double Celsius, double Days) Warm
-    ) Life { get; init; }
+    ) Life
+    { get; init; }
 
     /// <summary>Share of eggs that hatch up to <see cref="HatchBestTo"/>.</summary>
     public required double Hatch { get; init; }

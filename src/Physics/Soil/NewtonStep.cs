@@ -279,10 +279,19 @@ internal sealed class NewtonStep
     private void Update()
     {
         int footNode = (columns.Nodes - 1) * columns.Zones;
-        Array.Copy(arrays.Head, arrays.LastHead, arrays.Head.Length);
+        var (head, change, knee) = (arrays.Head, arrays.Change, arrays.Knee);
+        Array.Copy(head, arrays.LastHead, head.Length);
         for (int i = 0; i < footNode; i++)
         {
-            Move(i);
+            // Most changes are small ones of dry nodes, which no bound meets but the driest head.
+            if (head[i] <= knee[i] && Math.Abs(change[i]) <= LargeChange * Math.Abs(head[i]))
+            {
+                head[i] = Math.Max(head[i] + change[i], HydraulicCurve.DriestHeadMeters);
+            }
+            else
+            {
+                Move(i);
+            }
         }
 
         Move(footNode);

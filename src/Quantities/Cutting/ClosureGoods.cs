@@ -24,7 +24,7 @@ public sealed record ClosureGood(string Key, string Item, string Where)
     public string Note { get; init; } = "";
 }
 
-/// <summary>Clips, handles, hinges, tracks, channels, seals and frames, from the parts they belong to.</summary>
+/// <summary>Clips, handles, hinges, tracks, channels, seals and frames of what they belong to.</summary>
 public static class ClosureGoods
 {
     private static readonly Figure Two = Figure.Number(2);

@@ -74,36 +74,40 @@ public static class LidParts
                 CellKind.VentStrip => cell.Openings[0].Vent.Path,
                 _ => "lid",
             },
-            CutOuts =
-            [
-                .. cell
-                    .Openings.Where(o => !o.Vent.IsRound)
-                    .Select(o => new CutOut(
-                        From(o.Left, cell.Left, left),
-                        From(o.Low, cell.Low, low),
-                        o.Length,
-                        o.Width
-                    )
-                    {
-                        For = FormattableString.Invariant($"vent {o.Vent.Index + 1}"),
-                        Key = o.Vent.Path,
-                    }),
-            ],
-            Holes =
-            [
-                .. cell
-                    .Openings.Where(o => o.Vent.IsRound)
-                    .Select(o => new CutHole(
-                        From(o.Left + o.Length / Two, cell.Left, left),
-                        From(o.Low + o.Width / Two, cell.Low, low),
-                        o.Length,
-                        FormattableString.Invariant($"vent {o.Vent.Index + 1}"),
-                        o.Vent.Path
-                    )),
-            ],
+            CutOuts = CutOuts(cell, left, low),
+            Holes = Holes(cell, left, low),
             SeenFrom = cell.Openings.Length > 0 ? "seen from above, front edge below" : "",
         };
     }
+
+    private static ImmutableArray<CutOut> CutOuts(OpeningCell cell, Figure left, Figure low) =>
+        [
+            .. cell
+                .Openings.Where(o => !o.Vent.IsRound)
+                .Select(o => new CutOut(
+                    From(o.Left, cell.Left, left),
+                    From(o.Low, cell.Low, low),
+                    o.Length,
+                    o.Width
+                )
+                {
+                    For = FormattableString.Invariant($"vent {o.Vent.Index + 1}"),
+                    Key = o.Vent.Path,
+                }),
+        ];
+
+    private static ImmutableArray<CutHole> Holes(OpeningCell cell, Figure left, Figure low) =>
+        [
+            .. cell
+                .Openings.Where(o => o.Vent.IsRound)
+                .Select(o => new CutHole(
+                    From(o.Left + o.Length / Two, cell.Left, left),
+                    From(o.Low + o.Width / Two, cell.Low, low),
+                    o.Length,
+                    FormattableString.Invariant($"vent {o.Vent.Index + 1}"),
+                    o.Vent.Path
+                )),
+        ];
 
     private static Figure From(Figure place, Figure corner, Figure margin) =>
         (place - corner + margin).As("from the edge of the part", Unit.Millimeter);

@@ -47,6 +47,29 @@ public static class WallPlan
             ? Of(design, box, Side.Front).Cells.FirstOrDefault(c => c.Kind == CellKind.Doors)?.Width
             : null;
 
+    /// <summary>Walls of a cut box that end before a vent, and the height of their lowest pane, m.</summary>
+    /// <param name="design">The design.</param>
+    /// <param name="box">Its sizes.</param>
+    public static IReadOnlyDictionary<Side, Figure> LowestPanes(CheckedDesign design, BoxGeometry box)
+    {
+        var parted = new Dictionary<Side, Figure>();
+        if (design.Design.Box.Panes != PaneSource.Cut || design.Design.Vents.Count == 0)
+        {
+            return parted;
+        }
+
+        foreach (var side in new[] { Side.Front, Side.Back, Side.Left, Side.Right })
+        {
+            var plan = Of(design, box, side);
+            if (plan.Cells is [{ Kind: CellKind.Pane } lowest, _, ..])
+            {
+                parted[side] = lowest.Width;
+            }
+        }
+
+        return parted;
+    }
+
     /// <summary>Height of a wall pane as it is cut, m.</summary>
     /// <param name="box">A box with glass.</param>
     public static Figure Tall(BoxGeometry box) =>

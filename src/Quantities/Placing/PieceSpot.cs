@@ -69,7 +69,7 @@ public sealed record PieceSpot(int Number, string Name, string Key)
         var buried = piece.Buried?.Si ?? SizingPolicy.Buried.Si;
         return new PieceSpot(i + 1, entry.Name, FormattableString.Invariant($"hardscape[{i}]"))
         {
-            X = x,
+            X = piece.Length is null ? Within(x, length, terrain.Length) : x,
             Y = y,
             Foot = onBase && stone ? Math.Max(0, ground - (height * buried)) : ground - (height * buried),
             Length = length,
@@ -78,4 +78,8 @@ public sealed record PieceSpot(int Number, string Name, string Key)
             IsStone = stone,
         };
     }
+
+    /// <summary>A piece whose length nobody entered is drawn inside the box.</summary>
+    private static double Within(double middle, double length, double room) =>
+        length >= room ? room / 2 : Math.Clamp(middle, length / 2, room - (length / 2));
 }

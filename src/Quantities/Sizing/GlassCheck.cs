@@ -126,11 +126,13 @@ public static class GlassCheck
     /// <param name="box">Its sizes.</param>
     /// <param name="layers">Its layers.</param>
     /// <param name="bent">Panes whose bending is known.</param>
+    /// <param name="parted">Walls that end before a vent, and the height of their lowest pane, m.</param>
     public static ImmutableArray<PaneCheck> Of(
         CheckedDesign design,
         BoxGeometry box,
         ImmutableArray<FloorLayer> layers,
-        BentPanes bent
+        BentPanes bent,
+        IReadOnlyDictionary<Side, Figure> parted
     )
     {
         var ground = layers
@@ -146,8 +148,7 @@ public static class GlassCheck
         var sheet = design.Find<SheetEntry>("box.material") ?? design.Catalog.Find<SheetEntry>("float-glass");
         if (
             sheet
-            is not
-            {
+            is not {
                 AllowablePermanent: { } permanent,
                 AllowableFreeEdge: { } free,
                 YoungsModulus: { } young,
@@ -182,8 +183,19 @@ public static class GlassCheck
                     inputs
                 ),
             Check("side", box.InsideDepth, box.InsideHeight, held, inputs),
+            .. parted.Where(p => p.Key != Side.Top).Select(p => Parted(p.Key, p.Value, box, inputs)),
         ];
     }
+
+    /// <summary>The lowest pane of a wall that ends before a vent: its upper edge is free.</summary>
+    private static PaneCheck Parted(Side side, Figure height, BoxGeometry box, PaneInputs inputs) =>
+        Check(
+            $"lower {side.ToString().ToLowerInvariant()}",
+            side is Side.Left or Side.Right ? box.InsideDepth : box.InsideLength,
+            height,
+            PlateEdge.TopFree,
+            inputs
+        );
 
     private sealed record PaneInputs(BoxGeometry Box, Figure Flood, Figure Soil, BentPanes Bent)
     {

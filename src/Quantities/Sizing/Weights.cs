@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
@@ -211,7 +212,11 @@ public sealed record Weights
         var outer = box.OutsideLength * box.OutsideDepth! * box.OutsideHeight!;
         var inner = box.InsideLength * box.InsideDepth * box.InsideHeight;
         var glass = panes.DoorOpening is { } open ? outer - inner - open * box.Walls! : outer - inner;
-        return Figure.NotNegative(glass * density).As("mass of the box", Unit.Kilogram);
+        // Without a lid a box that opens in front has a top glued between its walls.
+        var closed = design.Design is { Lid: null, Box.Opening: Opening.Front }
+            ? glass + box.InsideLength * box.InsideDepth * box.Walls!
+            : glass;
+        return Figure.NotNegative(closed * density).As("mass of the box", Unit.Kilogram);
     }
 
     /// <summary>Density of a sheet named in the design; float glass where none is named.</summary>

@@ -88,8 +88,8 @@ public sealed class ShoppingListTests
         Assert.Equal(2, inches.Single(l => l.Key == "mist-nozzle").Pieces!.Si);
         Assert.Contains(inches, l => l.Key == "siphon");
         Assert.Contains(inches, l => l.Kind == ShoppingKind.Lamp);
-        // A vent with an area only, 60 cm², is made 3 cm high and 20 cm long; mesh of 25 mm more on each side.
-        var vent = inches.Single(l => l.Where == "vents");
+        // A vent with an area only, 60 cm², is made 3 cm high and 20 cm long; mesh is 25 mm more all round.
+        var vent = inches.Single(l => l is { Where: "vents", Kind: ShoppingKind.Mesh });
         Assert.Equal(0.25 * 0.08, vent.Area!.Si, 1e-9);
         // 14.4 L of foam; a can gives 25 L (common practice): one can.
         var foam = ShoppingList.Of(Built.Foam).Lines.Single(l => l.Key == "pack-expanding-foam-can");

@@ -1,6 +1,8 @@
+using System.Globalization;
 using Litterfall.App.Files;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Findings;
+using Litterfall.Judging;
 using Litterfall.Judging.Animals;
 using Xunit;
 
@@ -41,6 +43,21 @@ public sealed class SafetyRuleTests
             )
         );
         Assert.StartsWith("With its lamps the box is above 28 °C", finding.Text, StringComparison.Ordinal);
+        Assert.Contains(
+            FormattableString.Invariant($"for {finding.Measured!.Value:0} minutes a day"),
+            finding.Text,
+            StringComparison.Ordinal
+        );
+        // What it reaches less 28 °C, both told to a tenth.
+        double most = Told(finding.Text, "reaches ", " °C");
+        Assert.Equal(most - 28.0, Told(finding.Fix, "cooler: ", " K"), 0.11);
+    }
+
+    private static double Told(string text, string before, string after)
+    {
+        int from = text.IndexOf(before, StringComparison.Ordinal) + before.Length;
+        int to = text.IndexOf(after, from, StringComparison.Ordinal);
+        return double.Parse(text[from..to], CultureInfo.InvariantCulture);
     }
 
     [Theory]
@@ -124,6 +141,96 @@ public sealed class SafetyRuleTests
             Assert.NotNull(finding);
             Assert.StartsWith(fix, finding.Fix, StringComparison.Ordinal);
             Assert.True(finding.Measured!.Si > finding.Limit!.Si);
+        }
+    }
+
+    /// <summary>
+    /// July alone stands at 30 °C, all day over the alarm of 28 °C: 24 × 60 = 1440 minutes, more than 30. The
+    /// rest of the year does not make up for it. A sine of 25 ± 3.1 K is above 28 °C for
+    /// 24/π × arccos(3/3.1) = 1.95 h.
+    /// </summary>
+    [Theory]
+    [InlineData(
+        "room: { temperature: 22 C, months: { jul: { temperature: 30 C } } }",
+        "in July",
+        1440.0,
+        "Keep it at 28 °C or cooler: 2 K less"
+    )]
+    [InlineData(
+        "room: { temperature: 25 C, swing: 3.1 K }",
+        "over the year",
+        117.0,
+        "Keep it at 28 °C or cooler: 0.1 K less"
+    )]
+    public void The_warmest_part_of_the_year_decides(string room, string when, double minutes, string fix)
+    {
+        var finding = RuleCheck.Trips(
+            "overheats",
+            Severity.Stop,
+            Trips.In($"{Trips.Animals("dendrobates-tinctorius", 2)}\n{room}")
+        );
+        Assert.Contains(when, finding.Text, StringComparison.Ordinal);
+        Assert.Equal(minutes, finding.Measured!.Value, 0.5);
+        Assert.StartsWith(fix, finding.Fix, StringComparison.Ordinal);
+    }
+
+    /// <summary>Strawberry frog: critical maximum 29.1 °C (Pottier et al. 2022), limit 25 °C.</summary>
+    [Theory]
+    [InlineData("29 C", false)]
+    [InlineData("29.2 C", true)]
+    public void That_an_animal_may_die_is_said_at_its_critical_maximum(string room, bool isSaid)
+    {
+        var finding = Trips
+            .In($"{Trips.Animals("oophaga-pumilio", 2)}\nroom: {{ temperature: {room} }}")
+            .Finding("overheats")!;
+        Assert.Equal(isSaid, finding.Text.Contains("it may die", StringComparison.Ordinal));
+    }
+
+    /// <summary>
+    /// A pair is allowed; one male with two females of the strawberry frog. Where the number fits, the sexes
+    /// are what is wrong; where it does not, the number goes first.
+    /// </summary>
+    [Theory]
+    [InlineData("dendrobates-tinctorius", 2, "females: 2", "Change the group so that there is not")]
+    [InlineData("oophaga-pumilio", 3, "males: 2, females: 1", "Change the group so that there is not")]
+    [InlineData("dendrobates-tinctorius", 4, "females: 4", "Keep 2 in this box")]
+    [InlineData("dendrobates-tinctorius", 3, "", "Keep 2 in this box")]
+    public void A_group_that_fights_is_told_what_to_change(
+        string animal,
+        int count,
+        string sexes,
+        string fix
+    ) =>
+        Assert.StartsWith(
+            fix,
+            Trips.In(Trips.Animals(animal, count, sexes)).Finding("group-rule-broken")!.Fix,
+            StringComparison.Ordinal
+        );
+
+    /// <summary>
+    /// The fix writes the number that every guide allows, 3, where just one entry asks for animals: those
+    /// that live there, or those the box is sold for. Of two entries nobody knows which to take.
+    /// </summary>
+    [Theory]
+    [InlineData("animals: [ { animal: dendrobates-auratus, count: 4 } ]", "3 animals")]
+    [InlineData("ratedFor: [ { animal: dendrobates-auratus, count: 4 } ]", "3 animals")]
+    [InlineData(
+        "animals: [ { animal: dendrobates-auratus, count: 2 }, { animal: dendrobates-auratus, count: 2 } ]",
+        null
+    )]
+    [InlineData(
+        "ratedFor: [ { animal: dendrobates-auratus, count: 2 }, { animal: dendrobates-auratus, count: 2 } ]",
+        null
+    )]
+    public void Fewer_animals_are_written_where_one_entry_asks(string animals, string? words)
+    {
+        var design = Trips.In(animals, Inch);
+        var fix = RuleBook.Fix(design.Finding("stocking-rule-broken")!, design.Design);
+        Assert.Equal(words, fix?.Words);
+        if (fix is not null)
+        {
+            var asked = fix.Document.Design;
+            Assert.Equal(3, asked.Animals.Count > 0 ? asked.Animals[0].Count : asked.RatedFor[0].Count);
         }
     }
 }

@@ -62,7 +62,8 @@ internal static class RandomBoxes
         var strip = random.Next(2) == 0 ? Line($", strip: {random.Next(20, 45)} mm, latched: true") : "";
         var panes = random.Next(3) == 0 ? Line($", panes: {random.Next(2, 4)}") : "";
         var flap = random.Next(4) == 0 ? Line($", hinged: {Math.Min(120, depth / 4)} mm") : "";
-        return $"lid: {{ material: {sheet}, thickness: {random.Next(3, 7)} mm, {fit}{strip}{panes}{flap} }}\n";
+        var thick = random.Next(3, 7);
+        return $"lid: {{ material: {sheet}, thickness: {thick} mm, {fit}{strip}{panes}{flap} }}\n";
     }
 
     private static string Vents(Random random, (int Length, int Depth, int Height) box)
