@@ -29,7 +29,6 @@ internal static class EquipmentPaper
         if (plumbing is not null)
         {
             blocks.Add(new Heading("Water, a sketch not to scale") { KeepsWithNext = true });
-            blocks.Add(new Air(2));
             blocks.Add(new Sketched(plumbing));
             if (job.Boxes > 1)
             {
@@ -42,7 +41,6 @@ internal static class EquipmentPaper
         if (wiring is not null)
         {
             blocks.Add(new Heading("Plugs, a sketch") { KeepsWithNext = true });
-            blocks.Add(new Air(2));
             blocks.Add(new Sketched(wiring));
             foreach (var line in ElectricalList.Protection(job.Numbers.Design.Design))
             {
@@ -53,7 +51,8 @@ internal static class EquipmentPaper
         blocks.Add(
             new Words(
                 "Sizes, flows and watts of pumps, tubes and devices are from memory, source not checked: "
-                    + "what stands on the part you buy comes first. How many to buy stands in the shopping list."
+                    + "what stands on the part you buy comes first. How many to buy stands in the shopping "
+                    + "list."
             )
             {
                 Tone = Tone.Quiet,
@@ -64,9 +63,11 @@ internal static class EquipmentPaper
 
     private sealed class Sketched(Drawing drawing) : Block
     {
-        public override double Height(double width, Style style) => drawing.Height + style.Gap(1);
+        private const double Above = 2;
+
+        public override double Height(double width, Style style) => Above + drawing.Height + style.Gap(1);
 
         public override void Draw(Sketch sketch, Spot at, double width, Style style) =>
-            sketch.Place(drawing, at);
+            sketch.Place(drawing, at.Moved(0, Above));
     }
 }

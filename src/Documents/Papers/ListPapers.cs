@@ -13,9 +13,7 @@ internal static class ListPapers
 {
     public static PaperFile Shopping(PaperJob job, ShoppingList list)
     {
-        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Shopping list"), _ =>
-            ShoppingBlocks(job, list)
-        );
+        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Shopping list"), _ => ShoppingBlocks(job, list));
         return job.Pdf("05-shopping-list.pdf", "Shopping list", sides);
     }
 
@@ -27,31 +25,43 @@ internal static class ListPapers
 
     private static List<Block> ShoppingBlocks(PaperJob job, ShoppingList list)
     {
-        var table = Table.Of(
-            "",
-            (0.1, "pieces", true),
-            (0.02, "", false),
-            (0.5, "item", false),
-            (0.2, "litres or size", false),
-            (0.09, "each", true),
-            (0.09, "price", true)
-        );
+        var isPriced = list.Total is not null;
+        var table = isPriced
+            ? Table.Of(
+                "",
+                (0.1, "pieces", true),
+                (0.02, "", false),
+                (0.5, "item", false),
+                (0.2, "litres or size", false),
+                (0.09, "each", true),
+                (0.09, "price", true)
+            )
+            : Table.Of(
+                "",
+                (0.1, "pieces", true),
+                (0.02, "", false),
+                (0.66, "item", false),
+                (0.22, "litres or size", false)
+            );
+        string[] none = isPriced ? ["", ""] : [];
         var inches = Imperial.IsUsed(job.Numbers.Design.Design);
         foreach (var kind in list.Lines.GroupBy(l => l.Kind).OrderBy(g => g.Key))
         {
-            table.Group("", "", Title(kind.Key), "", "", "");
+            table.Group(["", "", Title(kind.Key), "", .. none]);
             foreach (var line in kind)
             {
+                string[] prices = isPriced ? [Money(line.PriceEach), Money(line.Price)] : [];
                 table.Tick(
                     line.Where,
-                    line.Pieces is { } pieces ? NumberText.Whole(pieces) : "",
-                    "",
-                    Notes.Contains(line.Kind) && line.Note.Length > 0
-                        ? $"{line.Item} ({line.Note})"
-                        : line.Item,
-                    Measure(line, inches),
-                    Money(line.PriceEach),
-                    Money(line.Price)
+                    [
+                        line.Pieces is { } pieces ? NumberText.Whole(pieces) : "",
+                        "",
+                        Notes.Contains(line.Kind) && line.Note.Length > 0
+                            ? $"{line.Item} ({line.Note})"
+                            : line.Item,
+                        Measure(line, inches),
+                        .. prices,
+                    ]
                 );
             }
         }

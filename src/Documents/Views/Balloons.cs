@@ -9,6 +9,8 @@ internal sealed class Balloons(Sketch sketch)
     private const double Points = 9;
     private const double Radius = 2.6;
     private const double Line = 3.9;
+    private const double Ascent = 3.2;
+    private const double Between = 0.7;
     private const double Indent = 6.5;
     private readonly List<(string Text, string Key)> listed = [];
 
@@ -34,27 +36,36 @@ internal sealed class Balloons(Sketch sketch)
         sketch.Key = "";
     }
 
-    /// <summary>The list, from its upper left corner; gives its height.</summary>
-    /// <param name="corner">Upper left corner.</param>
-    /// <param name="width">Its width.</param>
-    public double List(Spot corner, double width)
+    /// <summary>The list: as much as the first room holds, the rest in the second; gives its height.</summary>
+    /// <param name="first">Upper left corner, width and lower end of the first room.</param>
+    /// <param name="second">Upper left corner and width of the second.</param>
+    public double List((Spot Corner, double Width, double End) first, (Spot Corner, double Width) second)
     {
-        var y = corner.Y + 3.2;
+        var (corner, width) = (first.Corner, first.Width);
+        var y = corner.Y;
         for (var i = 0; i < listed.Count; i++)
         {
-            sketch.Key = listed[i].Key;
-            sketch.Text(new(corner.X + Indent - 2, y), Number(i + 1), Points, Align.End, Tone.Quiet);
-            foreach (var words in Lettering.Wrap(listed[i].Text, width - Indent, Points))
+            var lines = Lettering.Wrap(listed[i].Text, width - Indent, Points);
+            if (corner == first.Corner && y + lines.Count * Line > first.End)
             {
-                sketch.Text(new(corner.X + Indent, y), words, Points);
+                (corner, width) = second;
+                y = corner.Y;
+                lines = Lettering.Wrap(listed[i].Text, width - Indent, Points);
+            }
+
+            sketch.Key = listed[i].Key;
+            sketch.Text(new(corner.X + Indent - 2, y + Ascent), Number(i + 1), Points, Align.End, Tone.Quiet);
+            foreach (var words in lines)
+            {
+                sketch.Text(new(corner.X + Indent, y + Ascent), words, Points);
                 y += Line;
             }
 
-            y += 0.7;
+            y += Between;
         }
 
         sketch.Key = "";
-        return y - corner.Y;
+        return y;
     }
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);

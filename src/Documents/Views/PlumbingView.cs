@@ -38,12 +38,12 @@ public sealed class PlumbingView
         balloons = new Balloons(sketch);
     }
 
-    /// <summary>The sketch; null for a box without misting, drain and drainage.</summary>
+    /// <summary>The sketch; null for a box without misting and drain.</summary>
     /// <param name="numbers">The design.</param>
     public static Drawing? Draw(DesignNumbers numbers)
     {
         var design = numbers.Design.Design;
-        return design is { Misting: null, Drain: null, Floor.Drainage: null }
+        return design is { Misting: null, Drain: null }
             ? null
             : new PlumbingView(numbers).Drawn();
     }
@@ -65,7 +65,10 @@ public sealed class PlumbingView
             Drain(drain);
         }
 
-        var list = balloons.List(new(ListAt, 0), Width - ListAt);
+        var list = balloons.List(
+            (new(ListAt, 0), Width - ListAt, Ground + 4),
+            (new(0, Ground + 4), ListAt - 5)
+        );
         return sketch.Done(Width, Math.Max(Ground + 3, list));
     }
 

@@ -20,6 +20,7 @@ public sealed class WiringView
     private const double Loop = 41;
     private const double Part = 50;
     private const double Labels = 65;
+    private const double Shift = 4.5;
     private const int MostLamps = 2;
     private static readonly Pen Cable = new(Tone.Ink, 0.35);
     private readonly DesignNumbers numbers;
@@ -81,7 +82,7 @@ public sealed class WiringView
     private List<(string Key, string Text, string Through)> Columns(ElectricalList list)
     {
         var lamps = list.Items.Where(i => IsLamp(i.Key)).ToList();
-        var day = Name("plug-timer");
+        const string day = "on a day timer";
         var columns = new List<(string, string, string)>();
         if (lamps.Count > MostLamps)
         {
@@ -96,9 +97,9 @@ public sealed class WiringView
         {
             var through = item.Key switch
             {
-                "misting" => Name("seconds-timer"),
-                "heating" => Name("thermostat"),
-                "fan" => Name("fan-supply"),
+                "misting" => "on a timer of seconds",
+                "heating" => "on its thermostat",
+                "fan" => "on its low-voltage supply",
                 _ => day,
             };
             var name = item.Key switch
@@ -106,6 +107,7 @@ public sealed class WiringView
                 "misting" => "mist pump",
                 "fogger" => "fogger",
                 "fan" => "fan",
+                "heating" => "heat mat or cable",
                 _ => item.Name,
             };
             columns.Add((item.Key, $"{name}: {item.Power}", through));
@@ -121,7 +123,7 @@ public sealed class WiringView
         bool isFirst
     )
     {
-        var x = left + room / 2;
+        var x = left + room / 2 - Shift;
         sketch.Key = column.Key;
         sketch.Rectangle(new(x - 4, Strip + 1.2), 8, 4.6, Pen.Thin, Tone.Field);
         sketch.Rectangle(new(x - 4, Strip + 7), 8, 7, Pen.Thin, Tone.Paper);
@@ -157,7 +159,8 @@ public sealed class WiringView
         }
 
         var wide = Math.Min(room - 3, 60);
-        Write(new(x - wide / 2, Labels), wide, $"{column.Text}, through the {column.Through}");
+        var words = new Spot(left + (room - wide) / 2, Labels);
+        Write(words, wide, $"{column.Text}, {column.Through}");
         sketch.Key = "";
     }
 
@@ -211,7 +214,4 @@ public sealed class WiringView
     }
 
     private static bool IsLamp(string key) => key.StartsWith("lamps", StringComparison.Ordinal);
-
-    private string Name(string key) =>
-        numbers.Design.Catalog.Find<EquipmentEntry>(key)?.Name ?? key.Replace('-', ' ');
 }

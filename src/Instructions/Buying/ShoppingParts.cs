@@ -89,21 +89,9 @@ internal static class ShoppingParts
     private static IEnumerable<ShoppingLine> Sealants(DesignNumbers numbers)
     {
         var seal = numbers.Sealants;
-        if (seal.Silicone.Si > 0 && seal.Cartridges is { } cartridges)
+        if (SiliconeGoods.Of(numbers) is { } silicone)
         {
-            yield return GoodLines.Priced(
-                numbers,
-                "pack-silicone-neutral-cartridge",
-                new ShoppingLine
-                {
-                    Kind = ShoppingKind.Sealant,
-                    Key = "silicone-neutral",
-                    Item = "neutral-cure silicone, cartridge",
-                    Pieces = cartridges,
-                    Where = "floor.barrier",
-                    Note = "no mildew inhibitor",
-                }
-            );
+            yield return silicone;
         }
 
         if (seal.FoamCans is { } cans)

@@ -12,9 +12,6 @@ namespace Litterfall.Instructions.Buying;
 /// <summary>What plants, animals, cleaning and safe work need.</summary>
 internal static class SupplyGoods
 {
-    /// <summary>Foam that is bought as board, carved and covered.</summary>
-    private const string FoamBoard = "foam-board";
-
     public static IEnumerable<ShoppingLine> Of(DesignNumbers numbers) =>
         Cover(numbers)
             .Concat(Mounts(numbers))
@@ -26,21 +23,12 @@ internal static class SupplyGoods
 
     private static IEnumerable<Good> Cover(DesignNumbers numbers)
     {
-        var (design, box) = (numbers.Design, numbers.Box);
-        if (
-            box.BackgroundThickness is not { } thick
-            || design.Find<BackgroundEntry>("background.material") is not { } entry
-            || (entry.PouredFrom is null && entry.Key != FoamBoard)
-        )
+        if (SiliconeGoods.Covered(numbers) is not { } area)
         {
             yield break;
         }
 
-        var area = Figure
-            .NotNegative(
-                (box.GrossFloor - box.OpenFloor) / thick * (box.InsideHeight - box.BackgroundFrom!)
-            )
-            .As("face of the background", Unit.SquareMeter);
+        var design = numbers.Design;
         var boxes = design.Count("boxes", "number of boxes", design.Design.Boxes);
         var loose = (boxes * area * EquipmentPolicy.CoverDepth * EquipmentPolicy.CoverLoose).As(
             "loose cover of the background",
@@ -52,18 +40,6 @@ internal static class SupplyGoods
             Liters = loose,
             Note = "dry and fine; pressed on wet silicone",
         };
-        if (design.Catalog.Find<BackgroundEntry>("background-cover")?.AdhesiveCoverage is { } coverage)
-        {
-            yield return new Good("pack-silicone-neutral-cartridge", "background")
-            {
-                Pieces = EquipmentPick.Whole(
-                    "cartridges for the cover",
-                    (boxes * area).As("faces to cover", Unit.SquareMeter),
-                    coverage
-                ),
-                Note = "bed of the pressed cover, beside that of the sealing; no mildew inhibitor",
-            };
-        }
     }
 
     private static IEnumerable<Good> Mounts(DesignNumbers numbers)
@@ -117,10 +93,10 @@ internal static class SupplyGoods
         };
     }
 
-    /// <summary>The first cups of flies, where the animals eat them.</summary>
+    /// <summary>The first cups of flies, where animals of the box eat them; kits are sold without.</summary>
     private static IEnumerable<ShoppingLine> Flies(DesignNumbers numbers)
     {
-        if (FoodDates.Cups(numbers) is { } flies)
+        if (numbers.Design.Design.Animals.Count > 0 && FoodDates.Cups(numbers) is { } flies)
         {
             yield return new ShoppingLine
             {
@@ -147,7 +123,7 @@ internal static class SupplyGoods
             };
         }
 
-        if (numbers.Sealants.Silicone.Si > 0 || numbers.Design.Design.Box.Panes == PaneSource.Cut)
+        if (SiliconeGoods.Of(numbers) is not null)
         {
             var liters = GoodLines.Spirit(numbers);
             yield return new Good("cleaning-spirit", "box")

@@ -138,6 +138,36 @@ public sealed class EquipmentTests
         Assert.DoesNotContain(items, i => i.Key == "lamps[0]" && i.IsByLibrary);
     }
 
+    /// <summary>
+    /// LD-201: ledges 2 × 440 and 2 × 560 mm, mesh of 450 × 80 and 550 × 90 mm (25 mm over each side): 2.00,
+    /// 1.06 and 1.28 m, 4.34 m of a bead of 28 mL/m (common practice): 122 mL. Cork of 0.59 × 0.445 m at
+    /// 310 mL for 1.1 m² and a few spots: less than 200 mL more, one cartridge of 310 mL in all.
+    /// </summary>
+    [Fact]
+    public void Silicone_of_everything_is_one_line()
+    {
+        var lines = ShoppingList.Of(Posed.Sample("samples/ld-201-flat.viv.yaml").Numbers).Lines;
+        var line = Assert.Single(lines, l => l.Key == "pack-silicone-neutral-cartridge");
+        Assert.Contains("joints, ledges and mesh 122 mL", line.Note, StringComparison.Ordinal);
+        Assert.Equal(1, line.Pieces!.Si);
+    }
+
+    /// <summary>
+    /// The tall box: a back of 438 and a side of 398 mm, 40 mm thick, by 894 mm: 0.747 m². Pressed 3 mm deep
+    /// from twice as much (own choices) 4.48 L; a bed of 310 mL for 0.155 m² (library) 1.495 L of silicone.
+    /// </summary>
+    [Fact]
+    public void A_back_of_foam_gets_its_cover()
+    {
+        var lines = ShoppingList.Of(Posed.Sample("samples/tall-raised-floor.viv.yaml").Numbers).Lines;
+        var area = (0.438 + 0.398) * 0.894;
+        Assert.Equal(area * 0.003 * 2, lines.Single(l => l.Key == "cover-fiber").Liters!.Si, 1e-9);
+        var silicone = lines.Single(l => l.Key == "pack-silicone-neutral-cartridge");
+        Assert.Contains("bed of the cover 1495 mL", silicone.Note, StringComparison.Ordinal);
+        // With 75 mL under ledges and mesh and a few spots more than five cartridges of 310 mL.
+        Assert.Equal(6, silicone.Pieces!.Si);
+    }
+
     /// <summary>An own pump of 20 W at 41.00 and tube at 1.20 a meter.</summary>
     [Fact]
     public void An_own_entry_overrides_and_a_price_names_equipment()
