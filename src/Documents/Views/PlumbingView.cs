@@ -117,7 +117,7 @@ public sealed class PlumbingView
         balloons.Add(new(46, 46), new(46, 52), $"{Name("check-valve")}, arrow to the box", Key);
     }
 
-    private string Pump(MistPlan plan)
+    private static string Pump(MistPlan plan)
     {
         var power = plan.Pump?.Power is { } watts ? $", {NumberText.Of(watts)} by the library" : "";
         var many = plan.PumpsEach.Si > 1 ? $"{NumberText.Whole(plan.PumpsEach)} × " : "";

@@ -79,7 +79,7 @@ public sealed class WiringView
         sketch.Key = "";
     }
 
-    private List<(string Key, string Text, string Through)> Columns(ElectricalList list)
+    private static List<(string Key, string Text, string Through)> Columns(ElectricalList list)
     {
         var lamps = list.Items.Where(i => IsLamp(i.Key)).ToList();
         const string day = "on a day timer";

@@ -104,7 +104,7 @@ internal static class WaterGoods
         {
             Pieces = (plan.Systems * plan.ClipsEach).As("clips of the tube", Unit.One),
         };
-        if (!numbers.Design.Design.Passages.Any())
+        if (numbers.Design.Design.Passages.Count == 0)
         {
             yield return new Good("grommet", Where)
             {
