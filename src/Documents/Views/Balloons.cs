@@ -36,7 +36,7 @@ internal sealed class Balloons(Sketch sketch)
         sketch.Key = "";
     }
 
-    /// <summary>The list: as much as the first room holds, the rest in the second; gives its height.</summary>
+    /// <summary>The list: what the first room holds, the rest in the second; gives its height.</summary>
     /// <param name="first">Upper left corner, width and lower end of the first room.</param>
     /// <param name="second">Upper left corner and width of the second.</param>
     public double List((Spot Corner, double Width, double End) first, (Spot Corner, double Width) second)

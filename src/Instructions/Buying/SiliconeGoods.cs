@@ -67,7 +67,7 @@ internal static class SiliconeGoods
         );
     }
 
-    /// <summary>Face of a background of foam, which gets a pressed cover, in one box; null without one.</summary>
+    /// <summary>Face of a background of foam, which gets a pressed cover, of one box; null without.</summary>
     public static Figure? Covered(DesignNumbers numbers)
     {
         var (design, box) = (numbers.Design, numbers.Box);
