@@ -19,6 +19,31 @@ public sealed record Misting
     /// <summary>Times.</summary>
     [Means("When it mists, and for how long."), AtMost(PlausibleCounts.Mistings)]
     public Seq<MistTime> Times { get; init; } = [];
+
+    /// <summary>Hose.</summary>
+    [Means("The hose from the pump to the nozzles; left out, it counts as full.")]
+    public MistHose? Hose { get; init; }
+}
+
+/// <summary>The hose of a misting system: what it takes to fill never leaves the nozzles.</summary>
+[Means("The hose from the pump to the nozzles.")]
+public sealed record MistHose
+{
+    /// <summary>Length.</summary>
+    [Means("Length of all hose from the pump to the last nozzle.")]
+    public required Typed<Length> Length { get; init; }
+
+    /// <summary>Inner diameter.</summary>
+    [Means("Inner diameter.")]
+    public required Typed<Length> Bore { get; init; }
+
+    /// <summary>Flow into the empty hose.</summary>
+    [Means("Flow of the pump into the empty hose; that of all nozzles together if left out.")]
+    public Typed<Flow>? Fill { get; init; }
+
+    /// <summary>Check valve.</summary>
+    [Means("true when a check valve or anti-drip nozzles keep it full between mistings.")]
+    public bool CheckValve { get; init; }
 }
 
 /// <summary>One misting.</summary>

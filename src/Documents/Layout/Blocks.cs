@@ -35,7 +35,11 @@ public sealed class Heading(string text) : Block
         var points = style.Points + Larger;
         var baseline = at.Y + style.Gap(2.6) + points * Lettering.Point * 0.95;
         sketch.Add(
-            new TextMark(new Spot(at.X, baseline), Lettering.Cut(text, width, points, true), points)
+            new TextMark(
+                new Spot(at.X, baseline),
+                Lettering.Cut(style.Said(text), width, points, true),
+                points
+            )
             {
                 Bold = true,
                 Tone = Tone.Ink,
@@ -121,7 +125,7 @@ public sealed class Words(string text) : Block
     private List<string> Wrapped(double width, Style style)
     {
         var room = width - Signs.Width(Sign, style);
-        var lines = Lettering.Wrap(text, room, style.Points + Larger, Bold);
+        var lines = Lettering.Wrap(style.Said(text), room, style.Points + Larger, Bold);
         if (lines.Count > MostLines)
         {
             lines[MostLines - 1] = Lettering.Cut(
@@ -228,7 +232,7 @@ public sealed class TableRow(ImmutableArray<TableColumn> columns, ImmutableArray
                     .. cells.Select(
                         (cell, c) =>
                             Lettering.Wrap(
-                                cell,
+                                style.Said(cell),
                                 columns[c].Share * width - Gutter,
                                 style.Points,
                                 IsHead || IsGroup
@@ -272,7 +276,7 @@ public sealed class Blank(string label) : Block
     public override void Draw(Sketch sketch, Spot at, double width, Style style)
     {
         var baseline = at.Y + style.Line * 0.8 + style.Gap(1.6);
-        var words = Lettering.Cut(label, width * 0.6, style.Points);
+        var words = Lettering.Cut(style.Said(label), width * 0.6, style.Points);
         sketch.Text(new(at.X, baseline), words, style.Points, Align.Start, Tone.Quiet);
         var from = at.X + Lettering.Width(words, style.Points) + 2;
         sketch.Line(new(from, baseline + 0.6), new(at.X + width, baseline + 0.6), new Pen(Tone.Quiet, 0.2));

@@ -7,7 +7,11 @@ namespace Litterfall.Documents.Layout;
 /// <param name="Name">Name of the build.</param>
 /// <param name="Mark">Number of the tank and the date.</param>
 /// <param name="Foot">What the numbers rest on.</param>
-public sealed record PageHead(string Title, string Name, string Mark, string Foot);
+public sealed record PageHead(string Title, string Name, string Mark, string Foot)
+{
+    /// <summary>True for a reader of inches.</summary>
+    public bool IsUs { get; init; }
+}
 
 /// <summary>Head, foot and the 100 mm bar of a page; the rest is room for blocks.</summary>
 public static class PageFrame
@@ -52,7 +56,7 @@ public static class PageFrame
         IReadOnlyList<Style>? styles = null
     )
     {
-        var ladder = styles ?? Style.RoomyToTight;
+        Style[] ladder = [.. (styles ?? Style.RoomyToTight).Select(s => s with { IsUs = head.IsUs })];
         var style = ladder.FirstOrDefault(s =>
         {
             var set = blocks(s, null);
@@ -66,8 +70,8 @@ public static class PageFrame
         // More than one side: as roomy as the fewest sides allow.
         var tightest = Pages(size, head, blocks, rooms, ladder[^1]);
         return ladder
-                .Select(s => Pages(size, head, blocks, rooms, s))
-                .FirstOrDefault(sides => sides.Count <= tightest.Count)
+            .Select(s => Pages(size, head, blocks, rooms, s))
+            .FirstOrDefault(sides => sides.Count <= tightest.Count)
             ?? tightest;
     }
 

@@ -28,6 +28,13 @@ public sealed record Style(double Points, double Air)
         .. RoomyToTight,
     ];
 
+    /// <summary>True for a reader of inches, who gets US units first.</summary>
+    public bool IsUs { get; init; }
+
+    /// <summary>A text as this reader gets it.</summary>
+    /// <param name="text">The text.</param>
+    public string Said(string text) => IsUs ? UsUnits.Of(text) : text;
+
     /// <summary>True at the tightest, where tables may run on in the next column.</summary>
     public bool Breaks => Air < 0.5;
 

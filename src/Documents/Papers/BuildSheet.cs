@@ -33,7 +33,12 @@ internal sealed class BuildSheet
     public static PaperFile Write(PaperJob job)
     {
         var sheet = new BuildSheet(job);
-        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Build sheet"), sheet.Blocks, sheet.Rooms);
+        var sides = PageFrame.Sides(
+            job.Wish.Size,
+            job.Head(job.Told.IsRunning ? "Tank in service" : "Build sheet"),
+            sheet.Blocks,
+            sheet.Rooms
+        );
         return job.Pdf("01-build-sheet.pdf", "Build sheet", sides);
     }
 
@@ -106,7 +111,7 @@ internal sealed class BuildSheet
         return Body(style, Rooms(style));
     }
 
-    private static void Captions(
+    private void Captions(
         Sketch sketch,
         (Drawing Drawing, double X) section,
         (Drawing Drawing, double X) plan,
@@ -117,8 +122,11 @@ internal sealed class BuildSheet
         foreach (var (name, (drawing, x)) in new[] { ("Section", section), ("Plan", plan) })
         {
             var words = $"{name}, {ViewScale.Words(drawing.Scale)}";
-            sketch.Text(new(x, bottom + 2.6), words, 9, Align.Start, Tone.Quiet);
-            Dimensions.ScaleBar(sketch, new(x + Lettering.Width(words, 9) + 4, bottom + 1), drawing.Scale);
+            var wide = Lettering.Width(words, 9) + 4;
+            var end = Inside.X + Inside.Width - wide - Dimensions.BarWidth(drawing.Scale, job.IsUs);
+            var start = Math.Min(x, end);
+            sketch.Text(new(start, bottom + 2.6), words, 9, Align.Start, Tone.Quiet);
+            Dimensions.ScaleBar(sketch, new(start + wide, bottom + 1), drawing.Scale, job.IsUs);
         }
     }
 
@@ -155,7 +163,9 @@ internal sealed class BuildSheet
 
         var inner = new List<Block>
         {
-            new Words($"STOP: do not build it so ({NumberText.Count(stops.Count, "reason", "reasons")}).")
+            new Words(
+                $"STOP: don't build this as drawn ({NumberText.Count(stops.Count, "reason", "reasons")})."
+            )
             {
                 Bold = true,
                 Larger = 1.5,
@@ -181,11 +191,11 @@ internal sealed class BuildSheet
             [
                 [.. Depths()],
                 [.. Liters()],
-                [.. Draining()],
-                [.. Packs()],
+                [.. BuildSheetWater.Of(job)],
+                [.. job.Told.IsRunning ? [] : Packs()],
                 [.. Cuts()],
                 [.. Legend()],
-                [.. Order(style)],
+                [.. job.Steps.IsEmpty ? [] : Order(style)],
                 [.. Cautions(), Weights()],
             ],
             columns[0],
@@ -230,7 +240,7 @@ internal sealed class BuildSheet
     {
         var layers = job.Numbers.Layers.Where(l => l.Material is not null).ToList();
         var lossless = layers.TrueForAll(l => Math.Abs(l.ToBuy.Si - l.Loose.Si) < 1e-9);
-        var title = job.Boxes > 1 ? "Litres for one box" : "Litres";
+        var title = job.Boxes > 1 ? "Liters for one box" : "Liters";
         var table = lossless
             ? Table.Of(title, (0.62, "goods", false), (0.18, "in box", true), (0.2, "loose, to buy", true))
             : Table.Of(
@@ -279,56 +289,6 @@ internal sealed class BuildSheet
         }
     }
 
-    /// <summary>
-    /// When the water is to be drawn off; where an outlet keeps the level, that is said instead.
-    /// </summary>
-    private IEnumerable<Block> Draining()
-    {
-        if (DrainMark.Of(job.Numbers.Layers) is not { } mark || job.Numbers.Water is not { } water)
-        {
-            return [];
-        }
-
-        var table = Table.Of("Water under the barrier", (0.36, "", false), (0.64, "", true));
-        table.Row("floor.drainage", "highest level", $"{Lengths.Depth(mark.Si, job.Inches)} over the base");
-        if (!DrainMark.IsDrawnOff(job.Numbers.Design.Design))
-        {
-            table.Row(
-                "drain",
-                "leaves",
-                water.Balance.Outlet is { } outlet
-                    ? $"by itself, {NumberText.Milliliters(outlet.PerDay)} a day: "
-                        + $"{NumberText.Liters(outlet.Bottle)} in {Days(outlet.FillsIn)} days"
-                    : "by the outlet, on its own"
-            );
-        }
-        else if (water is { FirstDrain: { } first, Balance.DrainEvery: { } every })
-        {
-            var band = water.Balance.DrainBand;
-            var liters = water.Balance.Usable is { } usable ? $", {NumberText.Liters(usable)} each" : "";
-            table.Row(
-                "drain",
-                "forecast first drain",
-                $"day {Days(first)}{Between(water.FirstDrainLow, water.FirstDrainHigh)}"
-            );
-            table.Row("drain", "then every", $"{Days(every)} days{Between(band?.Low, band?.High)}{liters}");
-        }
-        else
-        {
-            table.Row("drain", "forecast first drain", "none in the first year; read the level");
-        }
-
-        return table.Blocks;
-    }
-
-    private static string Days(Figure figure) => NumberText.Whole(figure);
-
-    /// <summary>The band in words, where there is one.</summary>
-    private static string Between(Figure? low, Figure? high) =>
-        low is null ? ""
-        : high is null ? $" ({Days(low)} or never)"
-        : $" ({Days(low)} to {Days(high)})";
-
     private IEnumerable<Block> Packs()
     {
         var table = Table.Of(
@@ -336,7 +296,7 @@ internal sealed class BuildSheet
                 ? string.Create(CultureInfo.InvariantCulture, $"Packs for all {job.Boxes} boxes")
                 : "Packs",
             (0.8, "take or buy", false),
-            (0.2, "litres", true)
+            (0.2, "liters", true)
         );
         foreach (var need in job.Numbers.Packs)
         {
@@ -368,7 +328,7 @@ internal sealed class BuildSheet
             "Cut sizes (cut list gives tolerance and fit)",
             (0.1, "pcs", false),
             (0.36, "part", false),
-            (0.54, "mm", true)
+            (0.54, job.IsUs ? "" : "mm", true)
         );
         foreach (var cut in job.Numbers.Cuts)
         {
@@ -381,7 +341,7 @@ internal sealed class BuildSheet
                 cut.Part.Replace('-', ' '),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{cut.Length.Si * 1000:0.0} × {cut.Width.Si * 1000:0.0}{thick}"
+                    $"{cut.Length.Si * 1000:0.0} × {cut.Width.Si * 1000:0.0}{thick}{job.MillimetersBehind}"
                 )
             );
         }
@@ -399,8 +359,10 @@ internal sealed class BuildSheet
                 plant.Key,
                 NumberText.Integer(plant.Number),
                 $"{many}{plant.Name}, {(plant.Mounted ? "mounted" : "planted")}",
-                plant.PlaceIsOpen
-                    ? "place left open"
+                plant.PlaceIsOpen ? "place left open"
+                    : job.IsUs
+                        ? $"x {Lengths.Inches(plant.X)}, y {Lengths.Inches(plant.Y)}, "
+                            + $"z {Lengths.Inches(plant.Z)}"
                     : FormattableString.Invariant(
                         $"x {plant.X * 100:0}, y {plant.Y * 100:0}, z {plant.Z * 100:0} cm"
                     )

@@ -16,7 +16,7 @@ internal static class CarePapers
     /// <summary>A sheet for each animal.</summary>
     public static IEnumerable<PaperFile> Sheets(PaperJob job) =>
         CareSheet
-            .All(job.Numbers)
+            .All(job.Told)
             .DistinctBy(s => s.Species, StringComparer.Ordinal)
             .Select((sheet, i) => Sheet(job, sheet, i));
 
@@ -32,7 +32,7 @@ internal static class CarePapers
     /// <summary>The passport, with its number as a code to scan.</summary>
     public static PaperFile Passport(PaperJob job)
     {
-        var passport = Instructions.Care.Passport.Of(job.Numbers, job.Wish.From);
+        var passport = Instructions.Care.Passport.Of(job.Told);
         var sides = PageFrame.Sides(
             job.Wish.Size,
             job.Head("Tank passport"),
@@ -164,7 +164,7 @@ internal static class CarePapers
             "built by, on",
             "soil batch",
             "culture lines",
-            "litres really used",
+            "liters really used",
             "dip level, date",
             "dip level, date",
             "dip level, date",

@@ -69,7 +69,7 @@ internal static class CutPapers
             (0.05, "no.", false),
             (0.13, "part", false),
             (0.06, "pcs", true),
-            (0.2, "length × width, mm", true),
+            (0.2, $"length × width{job.MillimetersAhead}", true),
             (0.1, "thickness", true),
             (0.02, "", false),
             (0.18, "material", false),
@@ -86,7 +86,7 @@ internal static class CutPapers
                 NumberText.Whole(cut.Count),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{cut.Length.Si * 1000:0.0} × {cut.Width.Si * 1000:0.0}"
+                    $"{cut.Length.Si * 1000:0.0} × {cut.Width.Si * 1000:0.0}{job.MillimetersBehind}"
                 ),
                 cut.Thickness is { } t ? CutView.Exact(t.Si) : "",
                 "",
@@ -156,7 +156,7 @@ internal static class CutPapers
             (0.06, "no.", false),
             (0.2, "pane", false),
             (0.1, "pieces", true),
-            (0.24, "length × width, mm", true),
+            (0.24, $"length × width{job.MillimetersAhead}", true),
             (0.12, "thickness", true),
             (0.02, "", false),
             (0.26, "edges", false)
@@ -170,7 +170,7 @@ internal static class CutPapers
                 NumberText.Whole(glass[i].Count),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{glass[i].Length.Si * 1000:0.0} × {glass[i].Width.Si * 1000:0.0}"
+                    $"{glass[i].Length.Si * 1000:0.0} × {glass[i].Width.Si * 1000:0.0}{job.MillimetersBehind}"
                 ),
                 glass[i].Thickness is { } t ? CutView.Exact(t.Si) : "tell us",
                 "",

@@ -51,8 +51,8 @@ internal static class EquipmentPaper
         blocks.Add(
             new Words(
                 "Sizes, flows and watts of pumps, tubes and devices are from memory, source not checked: "
-                    + "what stands on the part you buy comes first. How many to buy stands in the shopping "
-                    + "list."
+                    + "what stands on the part you buy comes first."
+                    + (job.Told.IsRunning ? "" : " How many to buy stands in the shopping list.")
             )
             {
                 Tone = Tone.Quiet,

@@ -64,9 +64,11 @@ internal sealed class LightPaper
                 var (words, drawing, x) in new[] { ("Ground", plan, Inside.X), ("Section", section, left) }
             )
             {
+                var caption = $"{words}, {ViewScale.Words(drawing.Scale)}";
+                var end = Inside.X + Inside.Width - Lettering.Width(caption, 9);
                 sketch.Text(
-                    new(x + 8, Inside.Y + top + 2.6),
-                    $"{words}, {ViewScale.Words(drawing.Scale)}",
+                    new(Math.Min(x + 8, end), Inside.Y + top + 2.6),
+                    caption,
                     9,
                     Align.Start,
                     Tone.Quiet

@@ -32,7 +32,7 @@ internal static class ListPapers
                 (0.1, "pieces", true),
                 (0.02, "", false),
                 (0.5, "item", false),
-                (0.2, "litres or size", false),
+                (0.2, "liters or size", false),
                 (0.09, "each", true),
                 (0.09, "price", true)
             )
@@ -41,7 +41,7 @@ internal static class ListPapers
                 (0.1, "pieces", true),
                 (0.02, "", false),
                 (0.66, "item", false),
-                (0.22, "litres or size", false)
+                (0.22, "liters or size", false)
             );
         string[] none = isPriced ? ["", ""] : [];
         var inches = Imperial.IsUsed(job.Numbers.Design.Design);

@@ -20,7 +20,39 @@ namespace Litterfall.Documents.Papers;
 /// <summary>
 /// One file of the papers: its name below the folder, with "/" between folders, and its bytes.
 /// </summary>
-public sealed record PaperFile(string Name, byte[] Bytes);
+public sealed class PaperFile
+{
+    private readonly Lazy<byte[]> bytes;
+
+    /// <summary>A file of bytes.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="bytes">Its bytes.</param>
+    public PaperFile(string name, byte[] bytes)
+    {
+        Name = name;
+        this.bytes = new(bytes);
+    }
+
+    /// <summary>A paper of pages, written when its bytes are asked for.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="pages">Its pages.</param>
+    /// <param name="write">Writes them.</param>
+    public PaperFile(string name, ImmutableArray<Drawing> pages, Func<ImmutableArray<Drawing>, byte[]> write)
+    {
+        Name = name;
+        Pages = pages;
+        bytes = new(() => write(pages));
+    }
+
+    /// <summary>Its name below the folder.</summary>
+    public string Name { get; }
+
+    /// <summary>Its pages; empty for a file that is no paper.</summary>
+    public ImmutableArray<Drawing> Pages { get; } = [];
+
+    /// <summary>Its bytes.</summary>
+    public byte[] Bytes => bytes.Value;
+}
 
 /// <summary>How the papers are wanted.</summary>
 /// <param name="Size">Sheet.</param>
@@ -45,10 +77,11 @@ public sealed class PaperJob
         Settings = settings;
         Result = result;
         Wish = wish;
-        Plan = CareDates.Of(result.Numbers, wish.From);
+        Told = TankPlan.Of(result.Numbers, result.Findings, settings, wish.From);
+        Plan = CareDates.Of(Told);
         Tank = TankNumber.Of(result.Numbers);
         Views = new DesignViews(result.Numbers);
-        Steps = BuildSteps.Of(result.Numbers);
+        Steps = BuildSteps.Of(Told);
         Corners = CornerDepths.Of(result.Numbers);
         Inches = Imperial.AreDepths(result.Numbers.Design.Design);
     }
@@ -58,6 +91,12 @@ public sealed class PaperJob
 
     /// <summary>Its settings season by season; null where it has none.</summary>
     public SettingsCard? Settings { get; }
+
+    /// <summary>What all papers tell alike.</summary>
+    public TankPlan Told { get; }
+
+    /// <summary>Its misting, in the words of all papers; null without a misting system.</summary>
+    public MistingPlan? Mist => Told.Mist;
 
     /// <summary>How the papers are wanted.</summary>
     public PaperWish Wish { get; }
@@ -83,6 +122,15 @@ public sealed class PaperJob
     /// <summary>True when the depths of the floor were typed in inches.</summary>
     public bool Inches { get; }
 
+    /// <summary>True for a maker who thinks in inches: all papers tell US units first.</summary>
+    public bool IsUs => Imperial.IsUsed(Numbers.Design.Design);
+
+    /// <summary>The unit in the head of a column of sizes; in each cell for a reader of inches.</summary>
+    public string MillimetersAhead => IsUs ? "" : ", mm";
+
+    /// <summary>The unit in each cell of a column of sizes, where its head has none.</summary>
+    public string MillimetersBehind => IsUs ? " mm" : "";
+
     /// <summary>How many equal boxes.</summary>
     public int Boxes => Numbers.Design.Design.Boxes;
 
@@ -98,11 +146,16 @@ public sealed class PaperJob
                         ? "□ a sign this type does not have"
                         : "`litterfall why` tells where each number comes from"
                 )
-        );
+        )
+        {
+            IsUs = IsUs,
+        };
 
     /// <summary>A paper as PDF.</summary>
     public PaperFile Pdf(string name, string title, IEnumerable<Drawing> pages) =>
-        new(name, PdfWriter.Write($"{title} - {Numbers.Design.Design.Name}", Plan.Planting, pages));
+        new(name, [.. pages], drawn =>
+            PdfWriter.Write($"{title} - {Numbers.Design.Design.Name}", Plan.Planting, drawn)
+        );
 
     /// <summary>A paper as text in UTF-8 without a mark.</summary>
     public static PaperFile Text(string name, string text) => new(name, Encoding.UTF8.GetBytes(text));

@@ -29,10 +29,13 @@ public static class PaperList
         return
         [
             () => [BuildSheet.Write(job)],
-            () => [StepCards.Write(job)],
+            () => job.Steps.IsEmpty ? [] : [StepCards.Write(job)],
             () => CutPapers.Write(job),
-            () => [ListPapers.Shopping(job, shopping)],
-            () => [new PaperFile("05-shopping-list.csv", ShoppingTable.Write(shopping, style))],
+            () => job.Told.IsRunning ? [] : [ListPapers.Shopping(job, shopping)],
+            () =>
+                job.Told.IsRunning
+                    ? []
+                    : [new PaperFile("05-shopping-list.csv", ShoppingTable.Write(shopping, style))],
             () => [new PaperFile("03-cut-list.csv", CutTable.Write(job.Numbers, style))],
             () => [ListPapers.Calendar(job)],
             () =>

@@ -20,10 +20,18 @@ internal static class Pictures
         private const double Points = 9;
         private const double LineHeight = 3.8;
 
-        private double Tallest => row.Max(p => p.Drawing.Height);
+        private Drawing[]? said;
+
+        /// <summary>The drawings as the reader gets them.</summary>
+        private Drawing[] Shown(Style style) =>
+            said ??= [
+                .. row.Select(p => style.IsUs ? Legible.Whole(Legible.Of(UsUnits.Of(p.Drawing))) : p.Drawing),
+            ];
+
+        private double Tallest(Style style) => Shown(style).Max(d => d.Height);
 
         public override double Height(double width, Style style) =>
-            Tallest + 1.2 + (LineHeight * row.Max(p => Label(p, width).Count)) + style.Gap(1);
+            Tallest(style) + 1.2 + (LineHeight * row.Max(p => Label(p, width).Count)) + style.Gap(1);
 
         public override void Draw(Sketch sketch, Spot at, double width, Style style)
         {
@@ -31,8 +39,9 @@ internal static class Pictures
             for (var i = 0; i < row.Length; i++)
             {
                 var x = i * room;
-                sketch.Place(row[i].Drawing, at.Moved(x, Tallest - row[i].Drawing.Height));
-                var bottom = at.Y + Tallest + Gap;
+                var drawing = Shown(style)[i];
+                sketch.Place(drawing, at.Moved(x, Tallest(style) - drawing.Height));
+                var bottom = at.Y + Tallest(style) + Gap;
                 foreach (var line in Label(row[i], width))
                 {
                     sketch.Text(new(at.X + x, bottom), line, Points, Align.Start, Tone.Quiet);

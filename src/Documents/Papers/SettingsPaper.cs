@@ -2,7 +2,9 @@ using System.Globalization;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
 using Litterfall.Forecasting.Climate;
+using Litterfall.Instructions.Parts;
 using Litterfall.Judging.Levers;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Papers;
 
@@ -17,24 +19,24 @@ internal static class SettingsPaper
             yield break;
         }
 
-        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Settings card"), _ => Blocks(card));
+        var sides = PageFrame.Sides(job.Wish.Size, job.Head("Settings card"), _ => Blocks(job, card));
         yield return job.Pdf("10-settings-card.pdf", "Settings card", sides);
     }
 
-    private static List<Block> Blocks(SettingsCard card)
+    private static List<Block> Blocks(PaperJob job, SettingsCard card)
     {
         var blocks = new List<Block>();
         foreach (var setting in card.Settings)
         {
             var table = Table.Of(Title(setting.Season), (0.3, "", false), (0.7, "", false));
-            table.Row("misting", "mist", Mist(card, setting));
+            table.Row("misting", "mist", Mist(job, setting));
             if (card.HasVents)
             {
                 table.Row("vents", "vents", Vents(setting.OpenShare));
             }
 
             table.Row("headspace", "then expect", Expect(setting.Days));
-            table.Row("water", "water", Water(setting));
+            table.Row("water", "water", Water(job, setting));
             if (!setting.IsDampEnough)
             {
                 table.Row(
@@ -79,14 +81,18 @@ internal static class SettingsPaper
     private static string Title(string season) =>
         season.StartsWith("in ", StringComparison.Ordinal) ? season[3..] : "From planting";
 
-    private static string Mist(SettingsCard card, SeasonSetting setting) =>
-        string.Join(
-            ", ",
-            card.Times.Select(
-                (at, i) =>
-                    string.Create(CultureInfo.InvariantCulture, $"{at:HH:mm} {setting.MistSeconds[i]:0} s")
+    private static string Mist(PaperJob job, SeasonSetting setting)
+    {
+        var isOther = setting.IsOther(job.Numbers.Design.Design.Misting!);
+        return string.Join(
+            "; ",
+            job.Mist!.Bursts.Select(
+                (b, i) =>
+                    NumberText.Clock(b.At)
+                    + MistingPlan.Span(b.Entered, isOther ? setting.MistSeconds[i] : null)
             )
         );
+    }
 
     private static string Vents(double share) =>
         share >= 1
@@ -105,14 +111,13 @@ internal static class SettingsPaper
                 + $"{days.Fog.Select(f => f.Hours).DefaultIfEmpty(0).Max():0.#} h a day"
         );
 
-    private static string Water(SeasonSetting setting) =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"{1000 * setting.Days.Misted:0} mL misted and {1000 * setting.Days.Vented:0} mL vented a day"
-        )
-        + (
-            setting.IsBalanced ? ": the level stays"
-            : setting.Days.Misted > setting.Days.Vented ? ": the level rises"
-            : ": the floor dries"
-        );
+    private static string Water(PaperJob job, SeasonSetting setting)
+    {
+        var besides = (MistingDay.Water(job.Numbers.Design)?.Si ?? 0) - job.Mist!.Entered.Si;
+        var misted = setting.Cubic(job.Numbers.Design) + besides;
+        return string.Create(
+                CultureInfo.InvariantCulture,
+                $"{1e6 * misted:0} mL misted and {1000 * setting.Days.Vented:0} mL vented a day: "
+            ) + setting.Level;
+    }
 }

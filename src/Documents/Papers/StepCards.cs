@@ -53,6 +53,7 @@ internal sealed class StepCards
     private Parts Shown =>
         group.Key switch
         {
+            "stand" => Parts.Box,
             "box" => Parts.Background,
             "drainage" => Parts.Background | Parts.Drainage,
             "soil" => Parts.Background | Parts.Drainage | Parts.Soil,
@@ -76,19 +77,27 @@ internal sealed class StepCards
             Dimensions.ScaleBar(
                 sketch,
                 new(Inside.X + Lettering.Width(caption, 9) + 4, Inside.Y + picture.Height + 1.4),
-                picture.Scale
+                picture.Scale,
+                job.IsUs
             );
             var left = Inside.X + picture.Width + 4;
             Flow.Set(
                 Beside(),
                 [new Room(left, Inside.Y, Inside.X + Inside.Width - left, picture.Height + 2)],
-                new Style(9, 0.6),
+                new Style(9, 0.6) { IsUs = style.IsUs },
                 sketch
             );
         }
 
-        return [.. group.Steps.SelectMany(Step)];
+        return [.. Zones(), .. group.Steps.SelectMany(Step)];
     }
+
+    /// <summary>Steps of the soil from above, with their edges and depths, on the card that pours them.
+    /// </summary>
+    private IEnumerable<Block> Zones() =>
+        group.Key == "soil" && ZoneView.Of(job.Numbers, job.IsUs, (Inside.Width, 46)) is { } zones
+            ? [.. Pictures.Grid([("Steps of the soil from above", zones)], 1), new Air(1.5)]
+            : [];
 
     /// <summary>Depths at the corners beside the picture, for the groups that pour.</summary>
     private List<Block> Beside()

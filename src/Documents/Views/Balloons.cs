@@ -1,10 +1,11 @@
 using System.Globalization;
 using Litterfall.Documents.Drawings;
+using Litterfall.Documents.Layout;
 
 namespace Litterfall.Documents.Views;
 
 /// <summary>Numbered balloons on a sketch and the list beside it that tells what each is.</summary>
-internal sealed class Balloons(Sketch sketch)
+internal sealed class Balloons(Sketch sketch, bool isUs)
 {
     private const double Points = 9;
     private const double Radius = 2.6;
@@ -21,7 +22,7 @@ internal sealed class Balloons(Sketch sketch)
     /// <param name="key">Key of the design.</param>
     public void Add(Spot at, Spot part, string text, string key)
     {
-        listed.Add((text, key));
+        listed.Add((isUs ? UsUnits.Of(text) : text, key));
         var (dx, dy) = (part.X - at.X, part.Y - at.Y);
         var far = Math.Sqrt(dx * dx + dy * dy);
         sketch.Key = key;

@@ -93,7 +93,7 @@ public static class CutView
             Opening(sketch, part, cut, corner, scale);
         }
 
-        return sketch.Done(Beside + length + 4, 4 + width + Beside, scale);
+        return Legible.Whole(Legible.Of(sketch.Done(Beside + length + 4, 4 + width + Beside, scale)));
     }
 
     /// <summary>The holes of a part in words.</summary>

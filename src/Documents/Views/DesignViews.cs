@@ -36,7 +36,7 @@ public sealed class DesignViews
     public Drawing Section((double Width, double Height) room, Moment moment)
     {
         var naming = SectionView.NamingOf(scene, room);
-        return SectionView.Draw(scene, SectionView.Fitting(scene, room, naming), moment, naming);
+        return Legible.Of(SectionView.Draw(scene, SectionView.Fitting(scene, room, naming), moment, naming));
     }
 
     /// <summary>The section without names and figures, for a list.</summary>
@@ -108,11 +108,15 @@ public sealed class DesignViews
         return Kept(("light section", Parts.All, scale), () => LightSectionView.Draw(scene, light, scale));
     }
 
-    private Drawing Kept((string, Parts, double) key, Func<Drawing> draw)
+    private Drawing Kept((string View, Parts, double) key, Func<Drawing> draw)
     {
         if (!drawn.TryGetValue(key, out var drawing))
         {
-            drawing = draw();
+            drawing = Legible.Of(draw());
+            drawing =
+                scene.OnScreen || key.View.StartsWith("light", StringComparison.Ordinal)
+                    ? drawing
+                    : Legible.Whole(drawing);
             drawn[key] = drawing;
         }
 

@@ -117,18 +117,29 @@ internal static class Dimensions
     }
 
     /// <summary>A bar of round length at the scale of the drawing.</summary>
-    public static void ScaleBar(Sketch sketch, Spot at, double scale)
+    public static void ScaleBar(Sketch sketch, Spot at, double scale, bool inInches)
     {
-        var length = new[] { 500, 200, 100, 50, 20, 10 }.First(mm => mm * scale <= 32 || mm == 10);
-        var width = length * scale;
+        var (millimeters, words) = Bar(scale, inInches);
+        var width = millimeters * scale;
         sketch.Key = "";
         sketch.Rectangle(at, width / 2, 1.2, Pen.Thin, Tone.Ink);
         sketch.Rectangle(at.Moved(width / 2, 0), width / 2, 1.2, Pen.Thin);
-        sketch.Text(
-            at.Moved(width + 1.5, 1.6),
-            FormattableString.Invariant($"{length / 10.0:0.#} cm"),
-            Points
-        );
+        sketch.Text(at.Moved(width + 1.5, 1.6), words, Points);
+    }
+
+    /// <summary>How wide the bar and its figure are, mm on paper.</summary>
+    public static double BarWidth(double scale, bool inInches)
+    {
+        var (millimeters, words) = Bar(scale, inInches);
+        return millimeters * scale + 1.5 + Lettering.Width(words, Points);
+    }
+
+    /// <summary>The longest round length that is no longer than 32 mm on paper.</summary>
+    private static (double Millimeters, string Words) Bar(double scale, bool inInches)
+    {
+        var unit = inInches ? 25.4 : 10.0;
+        var length = new[] { 50, 20, 10, 5, 2, 1 }.First(n => n * unit * scale <= 32 || n == 1);
+        return (length * unit, FormattableString.Invariant($"{length} {(inInches ? "in" : "cm")}"));
     }
 
     private static void Spread(List<double> lines, double pitch, (double Top, double Bottom) reach)

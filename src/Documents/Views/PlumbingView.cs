@@ -35,7 +35,7 @@ public sealed class PlumbingView
     {
         this.numbers = numbers;
         inches = Imperial.IsUsed(numbers.Design.Design);
-        balloons = new Balloons(sketch);
+        balloons = new Balloons(sketch, inches);
     }
 
     /// <summary>The sketch; null for a box without misting and drain.</summary>
@@ -43,9 +43,7 @@ public sealed class PlumbingView
     public static Drawing? Draw(DesignNumbers numbers)
     {
         var design = numbers.Design.Design;
-        return design is { Misting: null, Drain: null }
-            ? null
-            : new PlumbingView(numbers).Drawn();
+        return design is { Misting: null, Drain: null } ? null : new PlumbingView(numbers).Drawn();
     }
 
     private Drawing Drawn()
@@ -110,7 +108,11 @@ public sealed class PlumbingView
         sketch.Line(new(48, 51.5), new(48, 56.5), Pen.Strong);
         sketch.Key = "";
         Measure(new(22.5, 52.4), EquipmentPolicy.Suction.Si);
-        Measure(new(47.5, 63), EquipmentPolicy.Way.Si);
+        if (!plan.IsEntered)
+        {
+            Measure(new(47.5, 63), EquipmentPolicy.Way.Si);
+        }
+
         balloons.Add(new(8.5, 76), new(8.5, 76), Named(plan.Tank, "water tank"), Key);
         balloons.Add(new(8.5, 82.5), new(15.5, 81.5), Name("mist-filter"), Key);
         balloons.Add(new(34, 54), new(34, 54), Pump(plan), Key);
@@ -162,9 +164,13 @@ public sealed class PlumbingView
         );
     }
 
-    private string Bought(MistPlan plan) =>
-        $"{Name(inches ? "mist-tube-quarter-inch" : "mist-tube-6")}: {Lengths.Way(plan.Tubing.Si, inches)} "
-        + $"with {NumberText.Whole(EquipmentPolicy.Slack)} % for bends; the way from pump to box is assumed";
+    private string Bought(MistPlan plan)
+    {
+        var way = plan.IsEntered ? "" : "; the way from pump to box is assumed";
+        return $"{Name(inches ? "mist-tube-quarter-inch" : "mist-tube-6")}: "
+            + $"{Lengths.Way(plan.Tubing.Si, inches)} with {NumberText.Whole(EquipmentPolicy.Slack)} % for "
+            + $"bends{way}";
+    }
 
     private void Nozzles(MistPlan plan)
     {

@@ -137,7 +137,10 @@ public sealed partial class SectionView
             : 0.012;
 
     private Spot At(double across, double up) =>
-        new(Sides + (across + wall) * scale * 1000, Above + (lampRoom + Terrain.Height - up) * scale * 1000);
+        new(
+            Sides + (across + wall) * scale * 1000,
+            Math.Max(1, Above + (lampRoom + Terrain.Height - up) * scale * 1000)
+        );
 
     private double X(double across) => lengthwise ? across : Terrain.Length / 2;
 

@@ -85,6 +85,13 @@ public static class PlausibleRanges
                 2000 * MilliliterAMinute,
                 "1 mL/min to 2 L/min for each nozzle"
             ),
+            [(typeof(MistHose), "length")] = new(0, 100, "up to 100 m (330 ft)"),
+            [(typeof(MistHose), "bore")] = new(0.0005, 0.05, "0.5 to 50 mm (2 in)"),
+            [(typeof(MistHose), "fill")] = new(
+                MilliliterAMinute,
+                20_000 * MilliliterAMinute,
+                "1 mL/min to 20 L/min"
+            ),
             [(typeof(Fogger), "rate")] = new(LiterAnHour / 1000, 2 * LiterAnHour, "1 mL/h to 2 L/h"),
             [(typeof(MistTime), "for")] = new(0, Day, "up to 24 h"),
             [(typeof(Fan), "flow")] = new(0, 500.0 / 3600, "up to 500 m3/h"),

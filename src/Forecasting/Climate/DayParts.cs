@@ -4,6 +4,7 @@ using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Light;
 using Litterfall.Physics.Air;
 using Litterfall.Physics.Coupling;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Forecasting.Climate;
 
@@ -122,10 +123,11 @@ internal sealed class DayParts
         if (design.Design.Misting is { } misting)
         {
             var flow = misting.Nozzles * misting.Each.Si * 1000 * change.Mist;
-            foreach (var time in misting.Times)
+            var fill = MistingDay.Fill(design)?.Si ?? 0;
+            foreach (var time in misting.Times.Where(t => t.For.Si > fill))
             {
                 var at = time.At.ToTimeSpan().TotalSeconds;
-                mists.Add((at, at + Math.Min(time.For.Si, DaySeconds), flow));
+                mists.Add((at + fill, at + Math.Min(time.For.Si, DaySeconds), flow));
             }
         }
 
@@ -144,7 +146,7 @@ internal sealed class DayParts
             fans.Add((on, fan.Off?.ToTimeSpan().TotalSeconds ?? on));
         }
 
-        foreach (var time in design.Design.Fogger?.Times ?? [])
+        foreach (var time in (design.Design.Fogger?.Times ?? []).Where(t => t.For.Si > 0))
         {
             var at = time.At.ToTimeSpan().TotalSeconds;
             fogs.Add((at, at + Math.Min(time.For.Si, DaySeconds), design.Design.Fogger!.Rate.Si * 1000));

@@ -59,7 +59,8 @@ public static class FloorWaits
             .Select(f => Sentence(f.Text));
 
     /// <summary>The first sentence of a text.</summary>
-    private static string Sentence(string text) =>
+    /// <param name="text">The text.</param>
+    public static string Sentence(string text) =>
         text.IndexOf(". ", StringComparison.Ordinal) is >= 0 and var end ? text[..(end + 1)] : text;
 
     private static WaitReason Bred(DateOnly planting, CrewReadiness ready) =>

@@ -51,14 +51,15 @@ internal static class BoxSteps
             "box.panes",
             $"Check each pane against the glass drawing: size, thickness, edges{Hole(numbers)}. Wipe the "
                 + "edges with alcohol and mask them with tape.",
-            "Silicone does not hold on grease, and a pane that is too large cannot be recut.",
+            "Nothing bonds to grease, and a pane that is too large cannot be recut.",
             Edge
         );
         writer.Step(
             "box.panes",
             "Glue with two people: base flat, back pane on the base, the sides between back and front, "
-                + $"{Front(numbers)} last, {writer.Millimeters(OpeningPolicy.Joint)} of neutral-cure "
-                + "silicone in each joint. Tape the corners, check both diagonals, and draw the inner seam in one go.",
+                + $"{Front(numbers)} last, in each joint "
+                + $"{Joints.Of(numbers, writer.Millimeters(OpeningPolicy.Joint))}. Tape the corners and check "
+                + $"both diagonals{Joints.Seam(numbers)}.",
             "Unequal diagonals show that it stands askew: the lid may not fit.",
             "Open window. Panes that hold water go to a glazier if you have not glued one before."
         );

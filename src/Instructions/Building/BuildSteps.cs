@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
-using Litterfall.Forecasting;
+using Litterfall.Instructions.Care;
 
 namespace Litterfall.Instructions.Building;
 
@@ -14,21 +14,38 @@ public static class BuildSteps
     /// The groups in working order; for a kit the first two are done in the workshop and say what is packed
     /// in which bag, and the later ones are written for the person who builds it.
     /// </summary>
-    public static ImmutableArray<StepGroup> Of(DesignNumbers numbers)
+    /// <param name="tank">The tank; one in service is not built again and has none.</param>
+    public static ImmutableArray<StepGroup> Of(TankPlan tank)
     {
+        if (tank.IsRunning)
+        {
+            return [];
+        }
+
+        var numbers = tank.Numbers;
         var bags = numbers.Design.Design.Form == BuildForm.Kit ? KitBags.Of(numbers) : [];
         StepGroup?[] groups =
         [
             CleanSteps.Of(numbers),
             KitSteps.Of(numbers, bags),
+            LiftSteps.Of(numbers),
             BoxSteps.Of(numbers),
             DrainageSteps.Of(numbers, bags),
             SoilSteps.Of(numbers, bags),
             PlantSteps.Of(numbers, bags),
-            FittingSteps.Of(numbers),
-            LiftSteps.Of(numbers),
-            WeekSteps.Of(numbers),
+            FittingSteps.Of(numbers, tank.Mist),
+            WeekSteps.Of(tank),
         ];
-        return [.. groups.OfType<StepGroup>()];
+        return
+        [
+            .. groups
+                .OfType<StepGroup>()
+                .Select(g =>
+                    g with
+                    {
+                        Steps = [.. g.Steps.Select(s => s with { Needs = StepOrder.Needs(g, s) })],
+                    }
+                ),
+        ];
     }
 }

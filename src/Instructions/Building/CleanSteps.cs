@@ -185,12 +185,32 @@ internal static class CleanSteps
         Dip(numbers, writer);
         writer.Cite(Recipe);
         writer.Step("plants", $"Rinse each plant five times in fresh water. Let it stand {Told.Day} in air.");
+        Apart(numbers, writer);
+    }
+
+    /// <summary>Quarantine of plants without an entered one; what is entered is told as done.</summary>
+    private static void Apart(DesignNumbers numbers, StepWriter writer)
+    {
+        var plants = numbers.Design.Design.Plants;
+        var done = plants
+            .Select((p, i) => (p.Quarantined, Name: PlantSteps.Name(numbers, i)))
+            .Where(p => p.Quarantined is not null)
+            .Select(p => $"{p.Name} {p.Quarantined!.Value.Text}")
+            .Distinct(StringComparer.Ordinal)
+            .ToArray();
+        var known = done.Length > 0 ? $"Kept apart already, as entered: {string.Join("; ", done)}. " : "";
+        if (plants.All(p => p.Quarantined is not null))
+        {
+            writer.Step("plants", $"{known}Look once more for slugs, snails and eggs.");
+            return;
+        }
+
         writer.Cite(Recipe);
         writer.Step(
             "plants",
-            $"Keep the plants apart for {writer.Whole(CareIntervals.PlantQuarantine)} days. Look for "
-                + $"slugs, snails "
-                + "and eggs, at night too.",
+            $"{known}Keep the {(done.Length > 0 ? "other " : "")}plants apart for "
+                + $"{writer.Whole(CareIntervals.PlantQuarantine)} days. Look for slugs, snails and eggs, at "
+                + "night too.",
             "Systemic pesticides fade in time, eggs hatch and show."
         );
     }

@@ -3,18 +3,20 @@ using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Instructions.Buying;
 using Litterfall.Instructions.Parts;
 using Litterfall.Judging.Rules;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Openings;
+using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Building;
 
 /// <summary>Lid, vents, misting, lamps and everything that is plugged in.</summary>
 internal static class FittingSteps
 {
-    public static StepGroup? Of(DesignNumbers numbers)
+    public static StepGroup? Of(DesignNumbers numbers, MistingPlan? mist)
     {
         var writer = new StepWriter(numbers);
         Shelves(numbers, writer);
@@ -26,15 +28,37 @@ internal static class FittingSteps
         }
 
         Passages(numbers, writer);
-        Misting(numbers, writer);
+        Misting(numbers, mist, writer);
         for (var i = 0; i < numbers.Design.Design.Lamps.Count; i++)
         {
             Lamp(numbers, writer, i);
         }
 
-        Heating(numbers, writer);
         Electrics(numbers, writer);
-        return writer.Group("Lid, air, water, light", "fittings", "lid");
+        Crew(numbers, writer);
+        return writer.Group(
+            numbers.Design.Design.Crew.Count > 0 ? "Lid, air, water, light, crew" : "Lid, air, water, light",
+            "fittings",
+            "lid"
+        );
+    }
+
+    /// <summary>The crew comes last: nobody works over it any more.</summary>
+    private static void Crew(DesignNumbers numbers, StepWriter writer)
+    {
+        var under = numbers.Layers.Any(l => l.Kind == LayerKind.Litter) ? "under the leaves" : "on the soil";
+        foreach (var starter in CrewStarters.Of(numbers))
+        {
+            var packs = starter.Pack is { } pack
+                ? $" ({writer.Whole(starter.CupsPerBox)} × {pack.Name})"
+                : "";
+            writer.Step(
+                starter.Key,
+                $"Seed {writer.Whole(starter.CountPerBox)} {starter.Crew.Name}{packs} {under}, a "
+                    + "little in each corner.",
+                starter.Crew.Note is { } note ? Goods.Degrees(note) : null
+            );
+        }
     }
 
     private static void Lid(DesignNumbers numbers, StepWriter writer)
@@ -262,7 +286,7 @@ internal static class FittingSteps
         }
     }
 
-    private static void Misting(DesignNumbers numbers, StepWriter writer)
+    private static void Misting(DesignNumbers numbers, MistingPlan? mist, StepWriter writer)
     {
         var design = numbers.Design;
         if (design.Design.Misting is not { } misting)
@@ -286,22 +310,15 @@ internal static class FittingSteps
             return;
         }
 
-        var times = misting.Times.Select(
-            (t, i) =>
-                $"{NumberText.Clock(t.At)} for "
-                + writer.Of(
-                    design.Figure(
-                        $"misting.times[{NumberText.Integer(i)}].for",
-                        "misting time",
-                        t.For,
-                        Unit.Second
-                    )
-                )
-        );
+        foreach (var burst in mist!.Bursts)
+        {
+            writer.Of(burst.Entered);
+        }
+
+        writer.Milliliters(mist.Entered);
         writer.Step(
             "misting.times",
-            $"Set the timer: {string.Join("; ", times)}. Together "
-                + $"{writer.Milliliters(MistingDay.Program(design)!)} a day. Use water low in minerals.",
+            $"Set the timer: {mist.Times}. Together {mist.PerDay}. Use water low in minerals.",
             "Hard water spots the glass and clogs nozzles."
         );
     }
@@ -330,32 +347,6 @@ internal static class FittingSteps
         );
     }
 
-    private static void Heating(DesignNumbers numbers, StepWriter writer)
-    {
-        var design = numbers.Design;
-        if (design.Design.Heating is not { } heating)
-        {
-            return;
-        }
-
-        var watts = design.Figure("heating.watts", "power of the heating", heating.Watts, Unit.Watt);
-        var share = heating.Cover is { } cover
-            ? writer.Of(design.Figure("heating.cover", "heated share of the floor", cover, Unit.Percent))
-            : "half";
-        writer.Step(
-            "heating",
-            $"Lay the heat mat or cable, {writer.Of(watts)}, outside under {share} of the base, "
-                + $"with room for "
-                + "air below. "
-                + (
-                    heating.Thermostat
-                        ? "Hang the sensor of its thermostat in the warm half."
-                        : "Put it on a thermostat before it is switched on."
-                ),
-            "Soil over a mat dries and heats: the cool half is the way out."
-        );
-    }
-
     private static void Electrics(DesignNumbers numbers, StepWriter writer)
     {
         var list = ElectricalList.Of(numbers);
@@ -372,8 +363,12 @@ internal static class FittingSteps
             }
         }
 
-        var items = list.Items.Select(i => $"{i.Name} ({i.Power})");
-        var total = list.TotalWatts is { } sum ? $" Known together: {writer.Of(sum)}." : "";
+        var items = list.Items.Select(i =>
+            i.WattsEach is { } w && i.Name.EndsWith(NumberText.Of(w), StringComparison.Ordinal)
+                ? i.Name
+                : $"{i.Name} ({i.Power})"
+        );
+        var total = list.TotalWatts is { } sum ? $" Known total: {writer.Of(sum)}." : "";
         writer.Cite(
             (
                 TripLimits.IsUnitedStates(numbers.Design.Design) ? TripLimits.UnitedStates : TripLimits.Europe

@@ -4,14 +4,15 @@ using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
-using Litterfall.Instructions.Buying;
 using Litterfall.Instructions.Parts;
+using Litterfall.Judging.Rules;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
+using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Instructions.Building;
 
-/// <summary>Plants, moss, leaves and crew.</summary>
+/// <summary>Plants, moss and leaves.</summary>
 internal static class PlantSteps
 {
     public static StepGroup? Of(DesignNumbers numbers, ImmutableArray<KitBag> bags)
@@ -28,29 +29,17 @@ internal static class PlantSteps
                 "waterCups",
                 $"Hang {NumberText.Count(cups, "water cup", "water cups")} in the plants, with a "
                     + $"little water.",
-                "Egg feeders raise each tadpole in its own water."
+                BoxAnimal.Of(numbers.Design).Any(a => a.Entry.WaterCupsPerPair is not null)
+                    ? "Egg feeders raise each tadpole in its own water."
+                    : null
             );
         }
 
         Cover(numbers, writer, bags);
-        var under = numbers.Layers.Any(l => l.Kind == LayerKind.Litter) ? "under the leaves" : "on the soil";
-        foreach (var starter in CrewStarters.Of(numbers))
-        {
-            var packs = starter.Pack is { } pack
-                ? $" ({writer.Whole(starter.CupsPerBox)} × {pack.Name})"
-                : "";
-            writer.Step(
-                starter.Key,
-                $"Seed {writer.Whole(starter.CountPerBox)} {starter.Crew.Name}{packs} {under}, a "
-                    + "little in each corner.",
-                starter.Crew.Note is { } note ? Goods.Degrees(note) : null
-            );
-        }
-
         return writer.Group(Title(numbers.Design.Design), "plants", "plants");
     }
 
-    /// <summary>"Plants, moss, leaves, crew", without what the design lacks.</summary>
+    /// <summary>"Plants, moss, leaves", without what the design lacks.</summary>
     private static string Title(Design design)
     {
         string?[] parts =
@@ -58,7 +47,6 @@ internal static class PlantSteps
             design.Plants.Count > 0 ? "plants" : null,
             design.Floor.Moss is null ? null : "moss",
             design.Floor.Litter is null ? null : "leaves",
-            design.Crew.Count > 0 ? "crew" : null,
         ];
         return NumberText.Capital(string.Join(", ", parts.OfType<string>()));
     }
@@ -77,9 +65,24 @@ internal static class PlantSteps
         var count = plant.Count == 1 ? "" : $"{NumberText.Integer(plant.Count)} × ";
         var place = plant.At is { } at ? $" {At(numbers, writer, key, at)}" : ", its place left open";
         var verb = plant.Mounted ? "Mount" : "Plant";
-        var where = plant.Mounted ? ", on wood or background, not in soil" : ", roots in the soil";
+        var where = plant.Mounted ? $", {Mounting(numbers)}" : ", roots in the soil";
         string[] cautions = Irritant(entry) is { } warning ? [warning] : [];
         writer.Step(key, $"{verb} {count}{entry.Name}{place}{where}.", Why(numbers, entry, plant), cautions);
+    }
+
+    /// <summary>What carries a mounted plant, and how it is held until its roots do.</summary>
+    private static string Mounting(DesignNumbers numbers)
+    {
+        var design = numbers.Design;
+        var isWood = Mounts.Wood(design);
+        string?[] on = [design.Design.Background is null ? null : "the background", isWood ? "wood" : null];
+        var carriers = string.Join(" or ", on.OfType<string>());
+        return carriers.Length == 0
+            ? "not in soil; nothing in this design carries it"
+            : $"on {carriers}, not in soil: "
+                + (design.Design.Background is null ? "" : "a pin of plastic or stainless steel, ")
+                + (isWood ? "a tie of plastic-coated wire, " : "")
+                + "or a dot of gel superglue on dry bark, roots free";
     }
 
     private static string? Why(DesignNumbers numbers, PlantEntry entry, Planting plant)
@@ -99,7 +102,10 @@ internal static class PlantSteps
             return null;
         }
 
-        var higher = plant.At is null && !CornerDepths.Soil(numbers.Design).IsLevel;
+        var higher =
+            plant.At is null
+            && numbers.Design.Design.Floor.Soil is not null
+            && !CornerDepths.Soil(numbers.Design).IsLevel;
         return higher
             ? "It does not stand wet roots: take the higher end of the floor."
             : "It does not stand wet roots: keep the crown above the soil and the level low.";
@@ -128,9 +134,14 @@ internal static class PlantSteps
             string[] cautions = Goods.IsSphagnum(moss) ? [Goods.MossCaution] : [];
             writer.Step(
                 "floor.moss",
-                $"Lay {KitBags.Name(bags, "floor.moss")}{writer.Liters(mossLayer.Finished)} of {moss.Name}, "
-                    + $"{writer.Depth(mossLayer.Depth)} deep, {Share(numbers, writer, "moss")}. Loose, not "
-                    + "pressed.",
+                $"{(IsAlive(moss) ? "Press on" : "Lay")} {KitBags.Name(bags, "floor.moss")}"
+                    + $"{writer.Liters(mossLayer.Finished)} of {moss.Name}, "
+                    + $"{writer.Depth(mossLayer.Depth)} deep, {Share(numbers, writer, "moss")}. "
+                    + (
+                        IsAlive(moss)
+                            ? "Its underside must touch damp soil everywhere."
+                            : "Loose, not pressed."
+                    ),
                 null,
                 cautions
             );
@@ -138,15 +149,23 @@ internal static class PlantSteps
 
         if (numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Litter) is { Material: { } leaves } litter)
         {
+            var free =
+                numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Moss) is { Material: { } green }
+                && IsAlive(green)
+                    ? " Keep the living moss free of leaves: under them it goes dark and rots."
+                    : "";
             writer.Step(
                 "floor.litter",
                 $"Scatter {KitBags.Name(bags, "floor.litter")}{writer.Liters(litter.Finished)} of "
                     + $"{leaves.Name}, {writer.Depth(litter.Depth)} loose, "
-                    + $"{Share(numbers, writer, "litter")}.",
+                    + $"{Share(numbers, writer, "litter")}.{free}",
                 "Leaves feed the crew and hide the animals. Two kinds last longer than one."
             );
         }
     }
+
+    /// <summary>Dried moss is laid loose, living moss is pressed on.</summary>
+    private static bool IsAlive(CatalogEntry moss) => !Goods.RepelsWater(moss);
 
     private static string Share(DesignNumbers numbers, StepWriter writer, string layer)
     {

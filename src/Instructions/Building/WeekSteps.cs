@@ -13,13 +13,14 @@ namespace Litterfall.Instructions.Building;
 /// <summary>The first weeks after planting.</summary>
 internal static class WeekSteps
 {
-    public static StepGroup? Of(DesignNumbers numbers)
+    public static StepGroup? Of(TankPlan tank)
     {
+        var numbers = tank.Numbers;
         var writer = new StepWriter(numbers);
-        Mist(numbers, writer);
+        Mist(numbers, tank.Mist, writer);
         Smell(numbers, writer);
         Level(numbers, writer);
-        Animals(numbers, writer);
+        Animals(tank, writer);
         return writer.Group("First weeks", "weeks", "whole");
     }
 
@@ -47,14 +48,15 @@ internal static class WeekSteps
             numbers.Design.Catalog.Find<HardscapeEntry>(piece.Material)?.Seat?.Text != "base";
     }
 
-    private static void Mist(DesignNumbers numbers, StepWriter writer)
+    private static void Mist(DesignNumbers numbers, MistingPlan? mist, StepWriter writer)
     {
         var design = numbers.Design;
-        if (MistingDay.Program(design) is { Si: > 0 } day)
+        if (mist is { Entered: { Si: > 0 } day })
         {
+            writer.Milliliters(day);
             writer.Step(
                 "misting",
-                $"Let it mist as set, {writer.Milliliters(day)} a day{ByHand()}, and look every day for a "
+                $"Let it mist as set, {mist.PerDay}{ByHand()}, and look every day for a "
                     + "week: leaves wet after misting, dry before the next."
             );
             return;
@@ -130,23 +132,18 @@ internal static class WeekSteps
             : "Draw off any water that shows.";
     }
 
-    private static void Animals(DesignNumbers numbers, StepWriter writer)
+    private static void Animals(TankPlan tank, StepWriter writer)
     {
-        var design = numbers.Design.Design;
-        if (design.Animals.Count + design.RatedFor.Count == 0)
+        if (tank.Animals is not { } day)
         {
             return;
         }
 
-        var (earliest, better) = (GrowIn.EarliestAnimals, CareIntervals.BetterAnimals);
-        var days = design.Planted is { } planted
-            ? $" ({NumberText.Day(AnimalDates.Earliest(numbers, planted))}, better "
-                + $"{NumberText.Day(planted.AddDays((int)better.Value))})"
-            : "";
+        var design = tank.Numbers.Design.Design;
+        writer.Of(day.Waits);
         writer.Step(
             "animals",
-            $"No animals before {Weeks(writer, earliest)} after planting, better {Weeks(writer, better)}"
-                + $"{days}: {CareDates.Signs(design)}.",
+            day.Held is null ? $"{day.Words}: {CareDates.Signs(design)}." : $"{day.Words}.",
             design.Crew.Count > 0 ? "The crew must be breeding before something eats it." : null
         );
     }
@@ -155,11 +152,5 @@ internal static class WeekSteps
     {
         writer.Of(span);
         return GrowIn.WholeDays(span);
-    }
-
-    private static string Weeks(StepWriter writer, Figure days)
-    {
-        writer.Of(days);
-        return NumberText.Count((int)(days.Value / 7), "week", "weeks");
     }
 }

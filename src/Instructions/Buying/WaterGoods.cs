@@ -79,14 +79,20 @@ internal static class WaterGoods
     private static IEnumerable<Good> Tube(DesignNumbers numbers, MistPlan plan)
     {
         const string Where = "misting";
-        var key = Imperial.IsUsed(numbers.Design.Design) ? "mist-tube-quarter-inch" : "mist-tube-6";
+        var inches = Imperial.IsUsed(numbers.Design.Design);
+        var key = inches ? "mist-tube-quarter-inch" : "mist-tube-6";
         var outer = numbers.Design.Catalog.Find<EquipmentEntry>(key)?.Outer;
-        var fits = outer is null ? "fits the tube" : $"for tube of {NumberText.Fine(outer)} outside";
+        var fits =
+            outer is null ? "fits the tube"
+            : inches ? $"for tube of {NumberText.InInches(outer.Si)} outside"
+            : $"for tube of {NumberText.Of(outer)} outside";
         yield return new Good(key, Where)
         {
             Pieces = plan.Systems,
             Length = plan.Tubing,
-            Note = $"{NumberText.Of(EquipmentPolicy.Way)} of it from pump to box are assumed: measure yours",
+            Note = plan.IsEntered
+                ? "the hose of the design, the way to the tank, and what bends take"
+                : $"{NumberText.Of(EquipmentPolicy.Way)} of it from pump to box are assumed: measure yours",
         };
         yield return new Good("mist-nozzle", Where)
         {

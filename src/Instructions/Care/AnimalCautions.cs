@@ -23,16 +23,36 @@ internal static class AnimalCautions
     /// <summary>Air temperature at which lamps go off and something is done at once.</summary>
     public static readonly Figure HeatAlarm = Limit("alarm of heat", 28);
 
-    public static readonly Caution Vet = new(
-        "vet",
-        "Sick animals",
-        "This paper names no illness and no drug. See a veterinarian for amphibians and exotic animals at "
-            + "once for: weight down by more than a tenth, red belly or legs, skin coming off, cramps, "
-            + "anything "
-            + $"hanging out of the vent, no food for more than {Told.Unfed} (a froglet {Told.UnfedFroglet}).",
-        Protects.Animal,
-        Cautions.Recalled("signs that need a veterinarian")
+    /// <summary>Signs that need a veterinarian; a shed skin is none.</summary>
+    public static readonly Caution Vet = Signs(
+        "amphibians and exotic animals",
+        $"red belly or legs, raw or open skin, cramps, anything hanging out of the vent, no food for more "
+            + $"than {Told.Unfed} (a froglet {Told.UnfedFroglet}). Shed skin, which they mostly eat, is "
+            + "normal."
     );
+
+    private static readonly Caution VetForReptiles = Signs(
+        "reptiles",
+        $"old skin that stays on toes, tail or eyes, cramps, anything hanging out of the vent, no food for "
+            + $"more than {Told.Unfed}. A skin that comes off whole or in pieces is a normal shed."
+    );
+
+    /// <summary>The signs of the animals of a design.</summary>
+    /// <param name="animals">Its animals.</param>
+    public static Caution Sick(IReadOnlyList<BoxAnimal> animals) =>
+        animals.Any(a => a.Class == AnimalClass.Reptile) && animals.All(a => a.Class != AnimalClass.Amphibian)
+            ? VetForReptiles
+            : Vet;
+
+    private static Caution Signs(string kind, string signs) =>
+        new(
+            "vet",
+            "Sick animals",
+            $"This paper names no illness and no drug. See a veterinarian for {kind} at once for: weight "
+                + $"down by more than a tenth, {signs}",
+            Protects.Animal,
+            Cautions.Recalled("signs that need a veterinarian")
+        );
 
     public static readonly Caution Supplements = new(
         "supplements",
@@ -47,7 +67,7 @@ internal static class AnimalCautions
     public static readonly Caution Residues = new(
         "residues",
         "Pesticide and fertilizer",
-        "Nursery plants can hold systemic insecticide that harms springtails and frogs. Keep new plants "
+        "Nursery plants can hold systemic insecticide that harms springtails and animals. Keep new plants "
             + $"apart {Practice.PlantsApart}, wash off all soil, pick out fertilizer prills, use no slug "
             + $"pellets.",
         Protects.Animal,

@@ -10,36 +10,20 @@ namespace Litterfall.Instructions.Care;
 /// <summary>When animals may move in, and when their quarantine has to begin for that.</summary>
 public static class AnimalDates
 {
-    /// <summary>
-    /// Earliest day for animals: 28 days after planting, or later while foam and silicone still cure, or
-    /// until the crew
-    /// bears what they take.
-    /// </summary>
-    public static DateOnly Earliest(DesignNumbers numbers, DateOnly planting)
-    {
-        var grown = GrowIn.Ends(numbers.Sealants, planting);
-        return
-            numbers.Life?.CrewReady is { } ready
-            && planting.AddDays(GrowIn.WholeDays(ready)) is var bred
-            && bred > grown
-            ? bred
-            : grown;
-    }
-
     /// <summary>"8 weeks".</summary>
     private static string Better =>
         NumberText.Count((int)(CareIntervals.BetterAnimals.Value / 7), "week", "weeks");
 
-    internal static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting)
+    internal static IEnumerable<CareDate> Of(TankPlan plan)
     {
+        var numbers = plan.Numbers;
         var design = numbers.Design.Design;
-        if (design.Animals.Count + design.RatedFor.Count == 0)
+        if (plan.Animals is not { Held: null } day)
         {
             yield break;
         }
 
-        var earliest = Earliest(numbers, planting);
-        var eight = planting.AddDays(GrowIn.WholeDays(CareIntervals.BetterAnimals));
+        var (earliest, eight) = (day.Earliest, day.Better);
         yield return new CareDate(
             "animals-earliest",
             earliest,
@@ -50,7 +34,7 @@ public static class AnimalDates
             "animals"
         )
         {
-            Interval = Waits(numbers, planting, earliest),
+            Interval = day.Waits,
         };
         if (eight > earliest)
         {
@@ -67,7 +51,6 @@ public static class AnimalDates
             };
         }
 
-        var better = eight > earliest ? eight : earliest;
         if (design.AnimalsIn is { } planned)
         {
             yield return new CareDate(
@@ -83,7 +66,7 @@ public static class AnimalDates
             );
         }
 
-        foreach (var date in Quarantines(numbers, design.AnimalsIn ?? better))
+        foreach (var date in Quarantines(numbers, design.AnimalsIn ?? day.Better))
         {
             yield return date;
         }
@@ -100,11 +83,6 @@ public static class AnimalDates
                 )
             : "";
 
-    private static Figure Waits(DesignNumbers numbers, DateOnly planting, DateOnly earliest) =>
-        numbers.Life?.CrewReady is { } ready && planting.AddDays(GrowIn.WholeDays(ready)) == earliest
-            ? ready
-            : GrowIn.EarliestAnimals;
-
     /// <summary>Start and end of the quarantine of the animals that are sold with the box.</summary>
     private static IEnumerable<CareDate> Quarantines(DesignNumbers numbers, DateOnly moveIn)
     {
@@ -117,22 +95,30 @@ public static class AnimalDates
             var (resident, entry, path, _) = animals[i];
             var time = CareIntervals.Of(resident);
             var slug = $"{entry.Key}-{NumberText.Integer(i + 1)}";
-            if (!(resident.Quarantined is { } done && done.Si >= time.Si))
+            if (resident.Quarantined is { } typed)
             {
-                yield return new CareDate(
-                    $"quarantine-start-{slug}",
-                    moveIn.AddDays(-GrowIn.WholeDays(time)),
-                    $"Quarantine begins: {entry.Name}",
-                    $"In quarantine by today, in a bare tank with tools of its own. A new arrival restarts "
-                        + $"it."
-                        + Tests(animals[i].Class),
-                    null,
-                    path
-                )
+                var left = Left(typed.Si, time);
+                if (left > 0)
                 {
-                    Interval = time,
-                };
+                    yield return Rest(entry.Name, slug, (moveIn, left), typed.Text, time, path);
+                }
+
+                continue;
             }
+
+            yield return new CareDate(
+                $"quarantine-start-{slug}",
+                moveIn.AddDays(-GrowIn.WholeDays(time)),
+                $"Quarantine begins: {entry.Name}",
+                $"In quarantine by today, in a bare tank with tools of its own. A new arrival restarts "
+                    + $"it."
+                    + Tests(animals[i].Class),
+                null,
+                path
+            )
+            {
+                Interval = time,
+            };
 
             foreach (var check in Checks(animals[i], slug, (moveIn, GrowIn.WholeDays(time))))
             {
@@ -153,6 +139,32 @@ public static class AnimalDates
         }
     }
 
+    /// <summary>Whole days of a quarantine that are still to come; a day is not counted.</summary>
+    private static int Left(double done, Figure time) =>
+        (int)Math.Ceiling((time.Si - done) / 86400.0 - 1.0 - 1e-9) is > 0 and var days ? days + 1 : 0;
+
+    /// <summary>What is left of a quarantine that has begun.</summary>
+    private static CareDate Rest(
+        string name,
+        string slug,
+        (DateOnly Day, int Left) move,
+        string done,
+        Figure time,
+        string path
+    ) =>
+        new(
+            $"quarantine-release-{slug}",
+            move.Day,
+            $"Quarantine ends: {name}",
+            $"{done} of it are entered; {NumberText.Count(move.Left, "day", "days")} more make "
+                + $"{NumberText.Whole(time)}. {Release(time)}",
+            null,
+            path
+        )
+        {
+            Interval = time,
+        };
+
     private static string Release(Figure time) =>
         $"{NumberText.Whole(time)} days in quarantine, tests clear, no unexplained death among the group in "
         + $"the last {Told.NoDeath}: released. If any condition isn't met, keep them in quarantine.";
@@ -166,7 +178,7 @@ public static class AnimalDates
         (DateOnly MoveIn, int Days) quarantine
     )
     {
-        if (animal.Class == AnimalClass.Invertebrate || animal.Resident.Quarantined is not null)
+        if (animal.Class == AnimalClass.Invertebrate)
         {
             yield break;
         }

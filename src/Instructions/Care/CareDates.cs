@@ -5,6 +5,7 @@ using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Life;
+using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Instructions.Care;
@@ -75,30 +76,28 @@ public static class CareDates
     /// <summary>Planting day of a design that names none: Monday, 5 January 2026.</summary>
     public static readonly DateOnly StandIn = new(2026, 1, 5);
 
-    /// <summary>The plan of a design.</summary>
-    /// <param name="numbers">The design.</param>
-    /// <param name="from">Planting day; the design's own when null.</param>
+    /// <summary>The dates of a tank; of one in service only those from now on.</summary>
+    /// <param name="tank">The tank.</param>
     /// <param name="plantQuarantine">Quarantine of plants in days; ours when null.</param>
-    public static CarePlan Of(DesignNumbers numbers, DateOnly? from = null, Figure? plantQuarantine = null)
+    public static CarePlan Of(TankPlan tank, Figure? plantQuarantine = null)
     {
-        var planting = from ?? numbers.Design.Design.Planted ?? StandIn;
-        var note =
-            from is null && numbers.Design.Design.Planted is null
-                ? $"The design names no planting day; dates count from {NumberText.Day(StandIn)} instead."
-                : null;
+        var (numbers, planting) = (tank.Numbers, tank.Planting);
         var dates = new List<CareDate>();
-        dates.AddRange(Before(numbers, planting, plantQuarantine ?? CareIntervals.PlantQuarantine));
-        dates.AddRange(Planting(numbers, planting));
-        dates.AddRange(AnimalDates.Of(numbers, planting));
-        dates.AddRange(CareRounds.Of(numbers, planting));
+        if (!tank.IsRunning)
+        {
+            dates.AddRange(Before(numbers, planting, plantQuarantine ?? CareIntervals.PlantQuarantine));
+            dates.AddRange(Planting(numbers, planting, tank.Mist));
+            dates.AddRange(AnimalDates.Of(tank));
+        }
+
+        dates.AddRange(CareRounds.Of(tank));
         return new CarePlan(
             planting,
-            note,
+            tank.Note,
             [.. dates.OrderBy(d => d.Day).ThenBy(d => d.Key, StringComparer.Ordinal)]
         );
     }
 
-    /// <summary>A span as whole days, rounded up.</summary>
     private static IEnumerable<CareDate> Before(DesignNumbers numbers, DateOnly planting, Figure quarantine)
     {
         var design = numbers.Design.Design;
@@ -113,7 +112,7 @@ public static class CareDates
             );
         }
 
-        if (design.Plants.Any(p => !(p.Quarantined is { } q && q.Si >= quarantine.Si)))
+        if (design.Plants.Any(p => p.Quarantined is null))
         {
             yield return Back(
                 "plants-in-quarantine",
@@ -121,7 +120,10 @@ public static class CareDates
                 quarantine,
                 (
                     "Plants into quarantine",
-                    "All plants cleaned, dipped and in quarantine by today. Later means planting later."
+                    design.Plants.All(p => p.Quarantined is null)
+                        ? "All plants cleaned, dipped and in quarantine by today. Later means planting later."
+                        : "The plants whose quarantine is not entered: cleaned, dipped and in quarantine by "
+                            + "today. Later means planting later."
                 ),
                 "plants"
             );
@@ -157,7 +159,7 @@ public static class CareDates
             Interval = lead,
         };
 
-    private static IEnumerable<CareDate> Planting(DesignNumbers numbers, DateOnly planting)
+    private static IEnumerable<CareDate> Planting(DesignNumbers numbers, DateOnly planting, MistingPlan? mist)
     {
         var design = numbers.Design.Design;
         yield return new CareDate("planting", planting, "Planting day", Work(design), null, "planted");
@@ -176,6 +178,18 @@ public static class CareDates
                     + (design.Floor.Litter is null ? "on the soil." : "under the leaves."),
                 null,
                 "crew"
+            );
+        }
+
+        if (mist is { Bursts.Length: > 0 })
+        {
+            yield return new CareDate(
+                "misting-set",
+                planting,
+                "Set the misting",
+                $"{mist.Times}: {mist.PerDay}.",
+                null,
+                "misting"
             );
         }
 
@@ -199,7 +213,7 @@ public static class CareDates
         string?[] signs =
         [
             design.Plants.Count > 0 ? "plants rooted" : null,
-            design.Crew.Any(c => c.Count > 0) ? "crew to be seen" : null,
+            design.Crew.Any(c => c.Count > 0) ? "springtails and isopods visible" : null,
             design.Floor.Drainage is null ? null : "level steady",
             "humidity held",
             "no sour smell",

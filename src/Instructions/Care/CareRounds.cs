@@ -5,6 +5,7 @@ using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Life;
+using Litterfall.Instructions.Parts;
 using Litterfall.Physics.Light;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Sizing;
@@ -16,14 +17,14 @@ internal static class CareRounds
 {
     private const double FourFifths = 0.8;
 
-    public static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting) =>
+    public static IEnumerable<CareDate> Of(TankPlan tank) =>
         [
-            .. Water(numbers, planting),
-            .. Glass(numbers, planting),
-            .. LampAged(numbers, planting),
-            .. Floor(numbers, planting),
-            .. Living(numbers, planting),
-            .. FoodDates.Of(numbers, planting),
+            .. Water(tank.Numbers, tank.Start, tank.Mist),
+            .. Glass(tank.Numbers, tank.Start),
+            .. LampAged(tank),
+            .. Floor(tank),
+            .. Living(tank),
+            .. FoodDates.Of(tank),
         ];
 
     /// <summary>Days between top-ups, whole weeks and at least one; null without leaves.</summary>
@@ -81,7 +82,7 @@ internal static class CareRounds
         };
     }
 
-    private static IEnumerable<CareDate> Water(DesignNumbers numbers, DateOnly planting)
+    private static IEnumerable<CareDate> Water(DesignNumbers numbers, DateOnly planting, MistingPlan? mist)
     {
         if (DrainMark.Of(numbers.Layers) is not { } mark)
         {
@@ -98,8 +99,8 @@ internal static class CareRounds
                     .As("time between emptyings of the bottle", Unit.Day),
                 (
                     "Empty the bottle, read the level",
-                    $"About {NumberText.Milliliters(outlet.PerDay)} a day leave by the outlet. A level over "
-                        + $"{NumberText.Whole(mark)} mm means that it is blocked."
+                    $"Through the outlet: {Judged($"about {NumberText.Milliliters(outlet.PerDay)} a day")}. "
+                        + $"A level over {NumberText.Whole(mark)} mm means that it is blocked."
                 ),
                 "drain"
             )
@@ -116,8 +117,15 @@ internal static class CareRounds
             );
         if (FirstDrain(numbers, planting, mark) is { } drain)
         {
-            yield return drain;
+            yield return mist?.Level is null
+                ? drain
+                : drain with
+                {
+                    Text = $"{drain.Text} {NumberText.Capital(Judged("forecast"))}.",
+                };
         }
+
+        string Judged(string number) => mist?.Judged(number) ?? number;
     }
 
     /// <summary>
@@ -194,15 +202,19 @@ internal static class CareRounds
         }
     }
 
-    private static IEnumerable<CareDate> LampAged(DesignNumbers numbers, DateOnly planting)
+    /// <summary>"Lamp at 80 % output".</summary>
+    private static string LampOutput => FormattableString.Invariant($"Lamp at {100 * FourFifths:0} % output");
+
+    private static IEnumerable<CareDate> LampAged(TankPlan tank)
     {
-        if (Aged(numbers) is { } aged)
+        var planting = tank.Planting;
+        if (Aged(tank.Numbers) is { } aged && planting.AddDays(GrowIn.WholeDays(aged)) >= tank.Start)
         {
             yield return new CareDate(
                 "lamp-aged",
                 planting.AddDays(GrowIn.WholeDays(aged)),
-                "Lamp down to four fifths",
-                "By its life a lamp gives four fifths of its light by now: measure, and replace it before "
+                LampOutput,
+                "By its life a lamp gives about as much of its light by now: measure, and replace it before "
                     + "plants thin.",
                 null,
                 "lamps"
@@ -246,14 +258,19 @@ internal static class CareRounds
             );
     }
 
-    private static IEnumerable<CareDate> Floor(DesignNumbers numbers, DateOnly planting)
+    private static IEnumerable<CareDate> Floor(TankPlan tank)
     {
-        var design = numbers.Design.Design;
-        if (design.Floor.Soil is not null)
+        var design = tank.Numbers.Design.Design;
+        if (design.Floor.Soil is null)
+        {
+            yield break;
+        }
+
+        if (!tank.IsRunning)
         {
             yield return new CareDate(
                 "settle-check",
-                planting.AddDays(GrowIn.WholeDays(CareIntervals.SettleCheck)),
+                tank.Planting.AddDays(GrowIn.WholeDays(CareIntervals.SettleCheck)),
                 "Check the settled soil",
                 "Measure the soil at the four corners and write it down. Fill up where it sank too far.",
                 null,
@@ -262,25 +279,33 @@ internal static class CareRounds
             {
                 Interval = CareIntervals.SettleCheck,
             };
-            var review = CareIntervals.LayerReview;
-            yield return new CareDate(
-                "layer-review",
-                planting.AddDays(GrowIn.WholeDays(review)),
-                "Review the layers",
-                "Dig a small hole and smell it, look for mud and roots "
-                    + (design.Floor.Barrier is null ? "at the base" : "in the barrier")
-                    + ", time how fast water sinks. Plan a rebuild if it stands.",
-                CareRepeat.Days(GrowIn.WholeDays(CareIntervals.LaterReview)),
-                "floor"
-            )
-            {
-                Interval = review,
-            };
         }
+
+        var again = GrowIn.WholeDays(CareIntervals.LaterReview);
+        var review = tank.Planting.AddDays(GrowIn.WholeDays(CareIntervals.LayerReview));
+        while (review < tank.Start)
+        {
+            review = review.AddDays(again);
+        }
+
+        yield return new CareDate(
+            "layer-review",
+            review,
+            "Review the layers",
+            "Dig a small hole and smell it, look for mud and roots "
+                + (design.Floor.Barrier is null ? "at the base" : "in the barrier")
+                + ", time how fast water sinks. Plan a rebuild if it stands.",
+            CareRepeat.Days(again),
+            "floor"
+        )
+        {
+            Interval = CareIntervals.LayerReview,
+        };
     }
 
-    private static IEnumerable<CareDate> Living(DesignNumbers numbers, DateOnly planting)
+    private static IEnumerable<CareDate> Living(TankPlan tank)
     {
+        var (numbers, planting) = (tank.Numbers, tank.Start);
         var design = numbers.Design.Design;
         if (LitterTopUp(numbers) is { } topUp)
         {
@@ -311,19 +336,20 @@ internal static class CareRounds
 
         if (design.Crew.Any(c => c.Count > 0))
         {
-            yield return Reseed(numbers, planting);
+            yield return Reseed(tank);
         }
     }
 
     /// <summary>
     /// Where the animals eat the crew up, as often as keeps it up, from their first day on; else by habit.
     /// </summary>
-    private static CareDate Reseed(DesignNumbers numbers, DateOnly planting)
+    private static CareDate Reseed(TankPlan tank)
     {
+        var numbers = tank.Numbers;
         bool isComputed = numbers.Life is { Reseed: not null, ReseedEvery: not null };
         return Round(
             "crew-reseed",
-            isComputed ? numbers.Life!.AnimalsFrom : planting,
+            isComputed ? tank.Animals?.Earliest ?? tank.Start : tank.Start,
             isComputed ? numbers.Life!.ReseedEvery! : CareIntervals.Reseed,
             (
                 "Seed crew again",

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Domain.Figures;
-using Litterfall.Forecasting;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Stocking;
 
@@ -30,19 +29,22 @@ public sealed record CareSheet(
 )
 {
     /// <summary>One sheet for each animal that lives in the box or that it is rated for.</summary>
-    public static ImmutableArray<CareSheet> All(DesignNumbers numbers) =>
-        [.. BoxAnimal.Of(numbers.Design).Select(animal => Of(numbers, animal))];
+    /// <param name="tank">The tank.</param>
+    public static ImmutableArray<CareSheet> All(TankPlan tank) =>
+        [.. BoxAnimal.Of(tank.Numbers.Design).Select(animal => Of(tank, animal))];
 
     /// <summary>The sheet of one animal.</summary>
-    public static CareSheet Of(DesignNumbers numbers, BoxAnimal animal) =>
+    /// <param name="tank">The tank.</param>
+    /// <param name="animal">The animal.</param>
+    public static CareSheet Of(TankPlan tank, BoxAnimal animal) =>
         new(
             animal.Entry.Name,
             animal.Path,
             animal.Resident.Count,
             animal.IsRatedOnly,
             [
-                .. HousingLines.Of(numbers, animal),
-                .. FeedingLines.Of(numbers.Design.Catalog, animal),
+                .. HousingLines.Of(tank, animal),
+                .. FeedingLines.Of(tank.Numbers.Design.Catalog, animal),
                 .. HealthLines.Of(animal),
             ],
             Hand(animal)

@@ -37,7 +37,7 @@ public static class Cautions
             When(goods.Any(Goods.IsSphagnum), PeopleCautions.Sphagnum),
             AnimalCautions.Toxins(animals),
             When(animals.Length > 0 || crew, AnimalCautions.Heat(numbers, animals)),
-            When(animals.Length > 0, AnimalCautions.Vet),
+            When(animals.Length > 0, AnimalCautions.Sick(animals)),
             When(vertebrates.Length > 0, AnimalCautions.Supplements),
             When(design.Plants.Count > 0, AnimalCautions.Residues),
             AnimalCautions.Papers(numbers, animals),

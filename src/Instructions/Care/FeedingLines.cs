@@ -39,9 +39,9 @@ internal static class FeedingLines
 
         if (animal.Class == AnimalClass.Amphibian)
         {
-            if (animal.Entry.Mass is { } mass && Daily(catalog, mass) is { } daily)
+            if (animal.Entry.Mass is { } mass)
             {
-                yield return daily;
+                yield return Daily(catalog, animal, mass);
             }
 
             foreach (var line in Powders())
@@ -56,16 +56,25 @@ internal static class FeedingLines
                 "The library holds a plan for frogs only: ask the breeder or a reptile veterinarian for one.",
                 null
             );
+            yield return new CareLine(
+                "Ultraviolet",
+                "The library holds no need of this species: ask the breeder, and measure any UV-B lamp at "
+                    + "the highest perch with a UV index meter, with full shade in reach.",
+                Cautions.Recalled(
+                    "ultraviolet is measured as an index where the animal sits, with shade in reach"
+                )
+            );
         }
     }
 
-    /// <summary>How many of each feeder an adult eats a day; null where no feeder is small enough.</summary>
-    private static CareLine? Daily(TradeCatalog catalog, Figure mass)
+    /// <summary>How many of each feeder an adult eats a day; crickets by mass where the library has none for it.</summary>
+    private static CareLine Daily(TradeCatalog catalog, BoxAnimal animal, Figure mass)
     {
         double joules = FrogNeeds.Usual.FoodJoulesPerDay(mass.Si * 1000.0, Warmth, Activity);
         var counts = catalog
             .Of<FeederEntry>()
             .Where(f => f is { Called: not null, DryMass.Si: > 0 } && !(f.LightestEater?.Si > mass.Si))
+            .Where(f => f.Key != Diet.SmallFly || Diet.IsSmallFlies(animal))
             .OrderBy(f => f.LightestEater?.Si ?? 0)
             .Select(f =>
                 string.Create(
@@ -74,18 +83,22 @@ internal static class FeedingLines
                 )
             )
             .ToArray();
-        return counts.Length == 0
-            ? null
-            : new CareLine(
-                "Food a day",
-                string.Create(
+        var much =
+            counts.Length > 0
+                ? $"about {string.Join(", or ", counts)}"
+                : string.Create(
                     CultureInfo.InvariantCulture,
-                    $"about {string.Join(", or ", counts)} for each adult of {mass.Si * 1000.0:0.#} g "
-                        + $"({joules:0} J at {Warmth:0.#} °C), minus what it forages; remove what's left "
-                        + $"after an hour"
-                ),
-                Needs
-            );
+                    $"as much as {Diet.CricketGrams(joules):0.0#} g of crickets, no longer than its head is wide,"
+                );
+        return new CareLine(
+            "Food a day",
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{much} for each adult of {mass.Si * 1000.0:0.#} g ({joules:0} J at {Warmth:0.#} °C), minus "
+                    + $"what it forages; remove what's left after an hour"
+            ),
+            counts.Length > 0 ? Needs : Diet.Crickets
+        );
     }
 
     private static IEnumerable<CareLine> Powders()

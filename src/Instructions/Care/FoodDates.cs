@@ -13,9 +13,6 @@ namespace Litterfall.Instructions.Care;
 /// <summary>When fly cultures are set up, how many a week, and when vitamins are due.</summary>
 internal static class FoodDates
 {
-    /// <summary>The feeder whose cultures are dated.</summary>
-    private const string SmallFly = "drosophila-melanogaster";
-
     public static readonly Figure Vitamins = Figure.Given(
         "time between vitamins for adults",
         Unit.Day.ToSiValue(14),
@@ -31,22 +28,27 @@ internal static class FoodDates
     );
 
     /// <summary>The dates of a design; none without small frogs.</summary>
-    /// <param name="numbers">The design.</param>
-    /// <param name="planting">Planting day.</param>
-    public static IEnumerable<CareDate> Of(DesignNumbers numbers, DateOnly planting)
+    /// <param name="tank">The tank; none while a stop takes the day of its animals away.</param>
+    public static IEnumerable<CareDate> Of(TankPlan tank)
     {
+        var numbers = tank.Numbers;
         var design = numbers.Design.Design;
-        if (!BoxAnimal.Of(numbers.Design).Any(a => a.Class == AnimalClass.Amphibian && a.Resident.Count > 0))
+        if (
+            tank.Animals is { Held: not null }
+            || !BoxAnimal
+                .Of(numbers.Design)
+                .Any(a => a.Class == AnimalClass.Amphibian && a.Resident.Count > 0)
+        )
         {
             yield break;
         }
 
-        var earliest = AnimalDates.Earliest(numbers, planting);
-        var animals = design.AnimalsIn is { } day && day > earliest ? day : earliest;
+        var earliest = tank.Animals?.Earliest ?? tank.Start;
+        var animals = !tank.IsRunning && design.AnimalsIn is { } day && day > earliest ? day : earliest;
         if (
             numbers.Life is { Masses.FliesPerWeek: { Si: > 0 } flies }
             && Cups(numbers) is { } set
-            && Cultures(set, flies, animals) is { } cultures
+            && Cultures(set, flies, (animals, tank.IsRunning)) is { } cultures
         )
         {
             yield return cultures;
@@ -72,10 +74,11 @@ internal static class FoodDates
     {
         if (
             numbers.Life is not { Masses.FliesPerWeek: { Si: > 0 } flies }
+            || !BoxAnimal.Of(numbers.Design).Any(a => a.Class == AnimalClass.Amphibian)
             || !BoxAnimal
                 .Of(numbers.Design)
-                .Any(a => a.Class == AnimalClass.Amphibian && a.Resident.Count > 0)
-            || numbers.Design.Catalog.Find<FeederEntry>(SmallFly)
+                .All(a => a.Class != AnimalClass.Amphibian || Diet.IsSmallFlies(a))
+            || numbers.Design.Catalog.Find<FeederEntry>(Diet.SmallFly)
                 is not { PerCulture: { Si: > 0 } adults, FailingShare: { Si: < 1 } failing } fly
         )
         {
@@ -87,12 +90,15 @@ internal static class FoodDates
     }
 
     /// <summary>When to set up fly cultures; null where the entry does not say what that needs.</summary>
-    private static CareDate? Cultures((FeederEntry Fly, Figure Cups) set, Figure flies, DateOnly animals)
+    private static CareDate? Cultures(
+        (FeederEntry Fly, Figure Cups) set,
+        Figure flies,
+        (DateOnly Day, bool AreIn) animals
+    )
     {
         if (
             set.Fly
-                is not
-                {
+                is not {
                     WarmthToAdults: { Si: > 0 } warmth,
                     DevelopmentZero: { } zero,
                     Shelf: { } shelf,
@@ -111,7 +117,7 @@ internal static class FoodDates
         int cups = (int)set.Cups.Si;
         return new CareDate(
             "fly-cultures",
-            animals.AddDays(-(int)Math.Ceiling(days)),
+            animals.AreIn ? animals.Day : animals.Day.AddDays(-(int)Math.Ceiling(days)),
             "Set up fly cultures",
             $"Set up {NumberText.Count(cups, "cup", "cups")} of small flies at "
                 + FormattableString.Invariant($"{celsius:0.#} °C, and as many every ")

@@ -55,15 +55,10 @@ internal static class HealthLines
     private static CareLine Signs(BoxAnimal animal) =>
         new(
             "See a veterinarian",
-            animal.Class == AnimalClass.Reptile
-                    ? "This paper names no illness and no drug. See a veterinarian for reptiles at once for: "
-                        + "weight down by more than a tenth, old skin that stays on, cramps, "
-                        + "anything hanging "
-                        + $"out of the vent, no food for more than {Told.Unfed}."
-                : animal.Class == AnimalClass.Invertebrate
-                    ? "No food or no movement for days, weak after a molt, wounds: ask a veterinarian for "
-                        + "exotic animals. This paper names no illness and no drug."
-                : AnimalCautions.Vet.Text,
+            animal.Class == AnimalClass.Invertebrate
+                ? "No food or no movement for days, weak after a molt, wounds: ask a veterinarian for "
+                    + "exotic animals. This paper names no illness and no drug."
+                : AnimalCautions.Sick([animal]).Text,
             AnimalCautions.Vet.Source
         );
 
@@ -84,7 +79,7 @@ internal static class HealthLines
         }
 
         var text = cites is "I" or "II"
-            ? $"CITES appendix {cites}: keep the proof of legal origin and captive breeding with this "
+            ? $"CITES Appendix {cites}: keep the proof of legal origin and captive breeding with this "
                 + "sheet; it passes on with the animal. Lists change: check the current one."
             : $"CITES: {cites}. Lists change: check the current one.";
         return new CareLine(

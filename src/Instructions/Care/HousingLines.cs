@@ -13,8 +13,9 @@ namespace Litterfall.Instructions.Care;
 /// <summary>Climate, space, group and equipment of one animal in this box.</summary>
 internal static class HousingLines
 {
-    public static IEnumerable<CareLine> Of(DesignNumbers numbers, BoxAnimal animal)
+    public static IEnumerable<CareLine> Of(TankPlan tank, BoxAnimal animal)
     {
+        var numbers = tank.Numbers;
         var inches = Imperial.IsUsed(numbers.Design.Design);
         var entry = animal.Entry;
         return new[]
@@ -29,6 +30,8 @@ internal static class HousingLines
             Size(entry),
             Group(animal),
             Space(numbers, animal),
+            tank.Animals is { } day ? new CareLine("Moves in", $"{day.Words}.", day.Waits.Origin) : null,
+            Misting(numbers, tank.Mist),
             Water(numbers, animal),
             Equipment(numbers, animal),
             Note(entry),
@@ -146,6 +149,19 @@ internal static class HousingLines
             + $"{NumberText.Integer(count)}.";
     }
 
+    private static CareLine? Misting(DesignNumbers numbers, MistingPlan? mist)
+    {
+        string?[] ways =
+        [
+            mist is { Bursts.Length: > 0 } ? $"{mist.Times}: {mist.PerDay}" : null,
+            MistingDay.ByHand(numbers.Design) is { } hand
+                ? $"{NumberText.Milliliters(hand)} a day by hand"
+                : null,
+        ];
+        var told = string.Join("; ", ways.OfType<string>());
+        return told.Length > 0 ? new CareLine("Misting", told + ".", null) : null;
+    }
+
     private static CareLine Water(DesignNumbers numbers, BoxAnimal animal)
     {
         var parts = new List<string>
@@ -170,7 +186,7 @@ internal static class HousingLines
 
     private static CareLine Equipment(DesignNumbers numbers, BoxAnimal animal)
     {
-        var food = animal.Class == AnimalClass.Amphibian ? "food cultures" : "its food in stock";
+        var food = Diet.IsSmallFlies(animal) ? "food cultures" : "its food in stock";
         var items = ElectricalList.Of(numbers).Items.Select(i => i.Name).Distinct(StringComparer.Ordinal);
         var here = string.Join(", ", items);
         return new CareLine(

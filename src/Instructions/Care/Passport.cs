@@ -37,12 +37,12 @@ public sealed record Passport(
     private const int MostDates = 6;
 
     /// <summary>The passport of one box.</summary>
-    /// <param name="numbers">The design.</param>
-    /// <param name="from">Planting day; the design's own when null.</param>
+    /// <param name="tank">The tank.</param>
     /// <param name="box">1 for the first of equal boxes.</param>
-    public static Passport Of(DesignNumbers numbers, DateOnly? from = null, int box = 1)
+    public static Passport Of(TankPlan tank, int box = 1)
     {
-        var plan = CareDates.Of(numbers, from);
+        var numbers = tank.Numbers;
+        var plan = CareDates.Of(tank);
         return new Passport(
             TankNumber.Of(numbers, box),
             numbers.Design.Design.Name,
@@ -51,11 +51,11 @@ public sealed record Passport(
             [
                 .. BoxFacts(numbers),
                 .. FloorFacts(numbers),
-                .. WaterFacts(numbers),
+                .. WaterFacts(numbers, tank.Mist),
                 .. LightFacts(numbers),
                 .. LifeFacts(numbers),
             ],
-            [.. plan.Dates.Where(d => d.Day > plan.Planting).Take(MostDates)]
+            [.. plan.Dates.Where(d => d.Day > tank.Start).Take(MostDates)]
         );
     }
 
@@ -129,7 +129,7 @@ public sealed record Passport(
         + $"{NumberText.Depth(corners.FrontRight, inches)} front, "
         + $"{NumberText.Depth(corners.BackRight, inches)} back";
 
-    private static IEnumerable<PassportFact> WaterFacts(DesignNumbers numbers)
+    private static IEnumerable<PassportFact> WaterFacts(DesignNumbers numbers, MistingPlan? mist)
     {
         var inches = Imperial.IsUsed(numbers.Design.Design);
         yield return Fact(
@@ -155,9 +155,19 @@ public sealed record Passport(
             );
         }
 
-        if (MistingDay.Program(numbers.Design) is { } mist)
+        if (mist is not null)
         {
-            yield return Fact("water", "Misting", $"{NumberText.Milliliters(mist)} a day", mist);
+            yield return Fact(
+                "water",
+                "Misting",
+                (mist.Bursts.Length > 0 ? $"{mist.Times}: " : "") + mist.PerDay,
+                mist.Entered
+            );
+        }
+
+        if (MistingDay.Fogged(numbers.Design) is { } fog)
+        {
+            yield return Fact("water", "Fogger", $"{NumberText.Milliliters(fog)} a day", fog);
         }
 
         if (MistingDay.ByHand(numbers.Design) is { } hand)

@@ -46,9 +46,9 @@ internal static class PeopleCautions
     public static readonly Caution Germs = new(
         "germs",
         "Germs from animals",
-        "Frogs and reptiles can carry Salmonella, even healthy ones, and tank water can carry Mycobacterium "
-            + "marinum. Wash hands after every contact. Nothing from the tank goes into a kitchen sink or "
-            + "bath. "
+        "Amphibians and reptiles can carry Salmonella, even healthy ones, and tank water can carry "
+            + "Mycobacterium marinum. Wash hands after every contact. Nothing from the tank goes into a "
+            + "kitchen sink or bath. "
             + "Homes with children under five, old people or people with weakened immune systems: ask a "
             + "doctor "
             + "first.",

@@ -77,8 +77,8 @@ public static class Overheats
             Severity.Stop,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"With its lamps the box is above {limit.Value:0.#} °C for {60 * hours:0} minutes a day "
-                    + $"{season.Name}, more than {Longest.Value:0}, and reaches "
+                $"With its lamps the box is above {limit.Value:0.#} °C for {Long(60 * hours)} a day "
+                    + $"{season.Name}, more than {Longest.Value:0} minutes, and reaches "
                     + $"{season.Days.Celsius.Most:0.#} °C: heat stress for {species.Species.Name}. "
             )
                 + HeatLimits.Kind(species.Species)
@@ -97,6 +97,14 @@ public static class Overheats
             ),
             HeatWords.Room
         );
+
+    /// <summary>"40 minutes"; past two hours "about 20 hours".</summary>
+    private static string Long(double minutes) =>
+        minutes < 2 * MinutesPerHour
+            ? string.Create(CultureInfo.InvariantCulture, $"{minutes:0} minutes")
+            : string.Create(CultureInfo.InvariantCulture, $"about {minutes / MinutesPerHour:0} hours");
+
+    private const double MinutesPerHour = 60;
 
     /// <summary>Said only where a measured limit is reached.</summary>
     private static string Lethal(StockedSpecies species, double kelvin)
@@ -123,8 +131,8 @@ public static class Overheats
             Severity.Stop,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"It is above {limit.Value:0.#} °C for {time.Value:0} minutes a day {day.Name}, more than "
-                    + $"{Longest.Value:0}: heat stress for {species.Species.Name}. "
+                $"It is above {limit.Value:0.#} °C for {Long(time.Value)} a day {day.Name}, more than "
+                    + $"{Longest.Value:0} minutes: heat stress for {species.Species.Name}. "
             )
                 + HeatLimits.Kind(species.Species)
                 + Lethal(species, day.Warmest.Si)

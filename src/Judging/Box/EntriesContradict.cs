@@ -111,14 +111,20 @@ internal static class EntriesContradict
         {
             yield return Rule.Found(
                 Severity.Caution,
-                $"The lid has a gap of {gap.Text}, as one set into the opening, and an overlap of "
-                    + $"{overlap.Text}, as one that lies on it. It is cut with the overlap.",
+                $"The lid has a gap of {Written(gap)}, as one set into the opening, and an overlap of "
+                    + $"{Written(overlap)}, as one that lies on it. It is cut with the overlap.",
                 (null, null),
                 "Keep one: gap for a lid set in, overlap for a lid that lies on the rim.",
                 "lid"
             );
         }
     }
+
+    /// <summary>As a tape shows it: tenths of a millimeter, or inches as typed.</summary>
+    private static string Written(Typed<Length> typed) =>
+        typed.Text.EndsWith("mm", StringComparison.Ordinal)
+            ? string.Create(CultureInfo.InvariantCulture, $"{typed.Si * 1000:0.#} mm")
+            : typed.Text;
 
     private static IEnumerable<Finding> Plants(DesignNumbers n)
     {

@@ -40,12 +40,12 @@ internal static class VentLetsFliesOut
             wide
                 ? string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{what} is open by {size.Value:0.##} mm: over {Gaps.Froglet.Value:0.#} mm froglets "
+                    $"{what} is open by {Size(size)} mm: over {Gaps.Froglet.Value:0.#} mm froglets "
                         + $"can get out."
                 )
                 : string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{what} is open by {size.Value:0.##} mm: over {Gaps.Fly.Value:0.#} mm small wingless "
+                    $"{what} is open by {Size(size)} mm: over {Gaps.Fly.Value:0.#} mm small wingless "
                         + $"flies can get out."
                 ),
             (size, wide ? Gaps.Froglet : Gaps.Fly),
@@ -107,4 +107,8 @@ internal static class VentLetsFliesOut
             .Computed("square root of the area", Math.Sqrt(area.Si), Unit.Meter.Dimension, area)
             .As("edge of a square of that area", Unit.Millimeter);
     }
+
+    /// <summary>Hundredths where they decide, else tenths.</summary>
+    private static string Size(Figure size) =>
+        size.Value.ToString(size.Value < Gaps.Froglet.Value ? "0.##" : "0.#", CultureInfo.InvariantCulture);
 }

@@ -5,6 +5,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Judging.Floor;
 
@@ -58,21 +59,11 @@ internal static class NoDrain
     /// <summary>Days in which the misting alone fills the reservoir; null without misting.</summary>
     private static Figure? DaysToFill(DesignNumbers n)
     {
-        if (
-            n.Design.Design.Misting is not { } misting
-            || misting.Times.Sum(t => t.For.Si) * misting.Each.Si <= 0
-        )
+        if (MistingDay.Misted(n.Design) is not { Si: > 0 } daily)
         {
             return null;
         }
 
-        var perDay = misting.Nozzles * misting.Each.Si * misting.Times.Sum(t => t.For.Si);
-        var daily = Figure.Given(
-            "water misted in a day",
-            perDay,
-            Unit.Liter,
-            new Citation("design", "misting: nozzles × flow of each × seconds a day", Provenance.Entered)
-        );
         return (
             n.Weights.ReservoirWater
             / daily

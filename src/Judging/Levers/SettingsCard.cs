@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using Litterfall.Domain;
 using Litterfall.Domain.Checking;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
+using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Judging.Levers;
@@ -20,7 +22,28 @@ public sealed record SeasonSetting(
     ClimateDays Days,
     bool IsBalanced,
     bool IsDampEnough
-);
+)
+{
+    /// <summary>True where it mists otherwise than the design.</summary>
+    /// <param name="misting">The misting of the design.</param>
+    public bool IsOther(Misting misting) =>
+        misting.Times.Where((t, i) => Math.Abs(t.For.Si - MistSeconds[i]) >= 0.5).Any();
+
+    /// <summary>What leaves the nozzles a day, m³.</summary>
+    /// <param name="design">The design.</param>
+    public double Cubic(CheckedDesign design)
+    {
+        var fill = MistingDay.Fill(design)?.Si ?? 0;
+        var misting = design.Design.Misting!;
+        return misting.Nozzles * misting.Each.Si * MistSeconds.Sum(s => Math.Max(0, s - fill));
+    }
+
+    /// <summary>What it does to the water in the floor.</summary>
+    public string Level =>
+        IsBalanced ? "the level stays"
+        : Days.Misted > Days.Vented ? "the level rises"
+        : "the floor dries";
+}
 
 /// <summary>
 /// Settings for each season that differs: the vents as open as humidity allows, and mist that balances
@@ -34,12 +57,10 @@ public sealed record SettingsCard
     private const double LongestDipHours = 4;
     private const double Balance = 0.1;
     private const int Rounds = 4;
+    private const double KilogramsPerCubicMeter = 1000;
     private static readonly double[] Shares = [1.0, 0.75, 0.5, 0.25];
     private static readonly MistLever Mist = new();
     private static readonly VentLever Vents = new();
-
-    /// <summary>Times of day at which it mists.</summary>
-    public required ImmutableArray<TimeOnly> Times { get; init; }
 
     /// <summary>True when the vents can be covered in part.</summary>
     public required bool HasVents { get; init; }
@@ -64,7 +85,6 @@ public sealed record SettingsCard
             .Max();
         return new SettingsCard
         {
-            Times = [.. design.Design.Misting!.Times.Select(t => t.At)],
             HasVents = hasVents,
             Settings =
             [
@@ -106,17 +126,27 @@ public sealed record SettingsCard
     {
         var factor = 1.0;
         var (now, days) = (design, season.Days);
+        var misting = design.Design.Misting!;
+        var fill = MistingDay.Fill(design)?.Si ?? 0;
+        var flow = misting.Nozzles * misting.Each.Si * KilogramsPerCubicMeter;
         for (var round = 0; round < Rounds; round++)
         {
             now = Mist.Turned(design, factor) ?? design;
             days = BoxClimate.Shortly(new BoxSetup(now, numbers.Stages.Setup), season.First) ?? season.Days;
             var off = days.Vented / Math.Max(1e-6, days.Misted);
-            if (round == Rounds - 1 || Math.Abs(off - 1) < 0.03)
+            if (round == Rounds - 1 || Math.Abs(off - 1) < (round == 0 ? Balance : 0.03))
             {
                 break;
             }
 
-            factor = Math.Clamp(factor * Math.Clamp(off, 0.2, 4), Mist.Ends.Least, Mist.Ends.Most);
+            // What fills the hose is lost to each misting, so only the seconds that spray are scaled.
+            var sprays = now.Design.Misting!.Times.Sum(t => Math.Max(0, t.For.Si - fill));
+            var seconds = sprays > 0 ? sprays * Math.Clamp(off, 0.2, 4) : days.Vented / Math.Max(1e-9, flow);
+            factor = Math.Clamp(
+                (seconds + misting.Times.Count * fill) / misting.Times.Sum(t => t.For.Si),
+                Mist.Ends.Least,
+                Mist.Ends.Most
+            );
         }
 
         return new SeasonSetting(

@@ -69,7 +69,7 @@ internal static class UltravioletBehindGlass
                     Severity.Caution,
                     $"{lamp.Name} is over a pane: glass passes almost no UV-B, and none is counted.",
                     (null, null),
-                    "Give vitamin D3 with the food, as for most frogs, or set it over mesh and measure "
+                    "Give vitamin D3 with the food, or set it over mesh and measure "
                         + "with a UV index "
                         + "meter.",
                     lamp.Path,

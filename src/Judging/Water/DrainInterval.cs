@@ -5,6 +5,7 @@ using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Judging.Water;
 
@@ -46,7 +47,7 @@ internal static class DrainInterval
             Severity.Caution,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"The reservoir fills in {every.Value:0.#} days and must be emptied as often; "
+                $"The reservoir fills in {NumberText.Days(every)} and must be emptied as often; "
                     + $"{shortest.Value:0} days and more are no burden."
             ),
             (every, shortest),

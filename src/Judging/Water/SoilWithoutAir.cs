@@ -3,6 +3,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Judging.Water;
 
@@ -38,7 +39,8 @@ internal static class SoilWithoutAir
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"From day {from:0} the soil at root depth holds as little as {least.Value:0.#} % air, on "
-                    + $"{days.Value:0} days of the first year; roots want {WaterPolicy.LeastAir.Value:0} %."
+                    + $"{NumberText.Count((int)Math.Round(days.Value), "day", "days")} of the "
+                    + $"first year; roots want {WaterPolicy.LeastAir.Value:0} %."
             ),
             (least, WaterPolicy.LeastAir),
             n.Design.Design.Floor.Drainage is null

@@ -67,15 +67,12 @@ internal static class WaterAtBarrier
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"From {DrainMark.BelowBarrier.Value:0.#} cm below the barrier the water needs "
-                        + $"{left.Value:0.#} days to reach "
+                        + $"{NumberText.Days(left)} to reach "
                         + $"it; the level "
-                        + $"is looked at every {look.Value:0.#} days, so it can stand in the soil unseen."
+                        + $"is checked {Every(look)}, so it can stand in the soil unseen."
                 ),
                 (left, look),
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"Look at the level every {Math.Max(1, Math.Floor(left.Value)):0} days, or mist less."
-                ),
+                $"Check the level {Every(left)}, or mist less.",
                 "habits.levelCheck"
             );
         }
@@ -91,4 +88,10 @@ internal static class WaterAtBarrier
             )
             : null;
     }
+
+    /// <summary>"daily"; "every 3 days".</summary>
+    private static string Every(Figure time) =>
+        Math.Floor(time.Value + 1e-9) is > 1 and var days
+            ? string.Create(CultureInfo.InvariantCulture, $"every {days:0} days")
+            : "daily";
 }

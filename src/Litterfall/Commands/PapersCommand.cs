@@ -105,7 +105,11 @@ internal static class PapersCommand
         }
 
         var result = DesignRun.Execute(reading.Value!);
-        var job = new PaperJob(result, wish, SettingsCard.Of(result.Numbers));
+        var job = new PaperJob(
+            result,
+            reading.Value!.Design.Start is null ? wish : wish with { From = wish.From ?? Today() },
+            SettingsCard.Of(result.Numbers)
+        );
         // Everything is made before the first file is touched.
         var papers = PaperList.Write(job).ToList();
         foreach (var paper in papers)
@@ -127,6 +131,9 @@ internal static class PapersCommand
 
         return result.Stops ? Exit.Stopped : Exit.Done;
     }
+
+    /// <summary>Papers of a tank in service count from the day they are made.</summary>
+    private static DateOnly Today() => DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().Date);
 
     /// <summary>
     /// Papers of earlier runs that this design no longer has; they are named, never deleted.

@@ -50,6 +50,9 @@ public sealed record MistPlan
     /// <summary>Tube of one system with what bends and cuts take, in whole decimeters, m.</summary>
     public required Figure Tubing { get; init; }
 
+    /// <summary>True where the design tells the length of its hose; else the ways are assumed.</summary>
+    public bool IsEntered { get; init; }
+
     /// <summary>T fittings of all boxes.</summary>
     public required Figure Tees { get; init; }
 
@@ -86,8 +89,8 @@ public sealed record MistPlan
         var need = (EquipmentPolicy.PumpMargin * all).As("flow asked of the pump", Unit.MilliliterPerMinute);
         var pump = EquipmentPick.Smallest(design.Catalog, Pumps, need, e => e.Flow);
         var (rise, along) = Ways(box);
-        var tubing = Tube(box, sharing, rise, along);
-        var tank = MistingDay.Program(design) is { Si: > 0 } day
+        var tubing = Tube(design, box, sharing, (rise, along));
+        var tank = MistingDay.Misted(design) is { Si: > 0 } day
             ? (sharing * day * EquipmentPolicy.TankDays).As(
                 "water of a tank until it is filled again",
                 Unit.Liter
@@ -107,6 +110,7 @@ public sealed record MistPlan
             Rise = rise,
             Along = along,
             Tubing = tubing,
+            IsEntered = misting.Hose is not null,
             Tees = (boxes * nozzles + boxes - systems).As("T fittings, a nozzle or branch each", Unit.One),
             Elbows = (boxes * EquipmentPolicy.ElbowsEach).As("elbows", Unit.One),
             ClipsEach = EquipmentPick.Whole("clips of the tube", tubing, EquipmentPolicy.ClipSpan),
@@ -151,17 +155,24 @@ public sealed record MistPlan
             ).As("tube to and along the nozzles", Unit.Meter)
         );
 
-    private static Figure Tube(BoxGeometry box, Figure sharing, Figure rise, Figure along)
+    private static Figure Tube(
+        CheckedDesign design,
+        BoxGeometry box,
+        Figure sharing,
+        (Figure Rise, Figure Along) ways
+    )
     {
         var next = (box.OutsideLength ?? box.InsideLength) + EquipmentPolicy.Between;
-        var bare = (
-            EquipmentPolicy.Suction
-            + EquipmentPolicy.Way
-            + rise
-            + sharing * along
-            + (sharing - Figure.Number(1)) * next.As("tube from box to box", Unit.Meter)
-        ).As("tube as it runs", Unit.Meter);
-        var slack = (bare + bare * EquipmentPolicy.Slack).As("tube with bends and cuts", Unit.Meter);
+        var bare = design.Design.Misting!.Hose is { } hose
+            ? EquipmentPolicy.Suction
+                + design.Figure("misting.hose.length", "length of the hose", hose.Length, Unit.Meter)
+            : EquipmentPolicy.Suction
+                + EquipmentPolicy.Way
+                + ways.Rise
+                + sharing * ways.Along
+                + (sharing - Figure.Number(1)) * next.As("tube from box to box", Unit.Meter);
+        var run = bare.As("tube as it runs", Unit.Meter);
+        var slack = (run + run * EquipmentPolicy.Slack).As("tube with bends and cuts", Unit.Meter);
         return Figure
             .Computed(
                 $"{slack.Name}, up to the next decimeter",

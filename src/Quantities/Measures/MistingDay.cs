@@ -11,14 +11,11 @@ namespace Litterfall.Quantities.Measures;
 public static class MistingDay
 {
     /// <summary>What all put in; null without any.</summary>
-    public static Figure? Water(CheckedDesign design) => Sum(design, ByHand(design));
+    public static Figure? Water(CheckedDesign design) => Sum(design);
 
-    /// <summary>What misting system and fogger put in on their own; null without either.</summary>
-    public static Figure? Program(CheckedDesign design) => Sum(design, null);
-
-    private static Figure? Sum(CheckedDesign design, Figure? byHand)
+    private static Figure? Sum(CheckedDesign design)
     {
-        Figure?[] all = [Misted(design), byHand, Fogged(design)];
+        Figure?[] all = [Misted(design), ByHand(design), Fogged(design)];
         Figure[] ways = [.. all.OfType<Figure>()];
         return ways.Length switch
         {
@@ -43,7 +40,8 @@ public static class MistingDay
             : null;
 
     /// <summary>Rate of the fogger × time a day; null without a fogger.</summary>
-    private static Figure? Fogged(CheckedDesign design) =>
+    /// <param name="design">The design.</param>
+    public static Figure? Fogged(CheckedDesign design) =>
         design.Design.Fogger is { } fogger
             ? (
                 design.Figure("fogger.rate", "water the fogger throws", fogger.Rate, Unit.MilliliterPerMinute)
@@ -51,26 +49,47 @@ public static class MistingDay
             ).As("water fogged a day", Unit.Milliliter)
             : null;
 
-    private static Figure Time(CheckedDesign design, string owner, Domain.Lists.Seq<Domain.MistTime> times) =>
+    private static Figure Time(
+        CheckedDesign design,
+        string owner,
+        Domain.Lists.Seq<Domain.MistTime> times,
+        Figure? fill = null
+    ) =>
         Figure
             .Total(
                 times
                     .Select(
                         (t, i) =>
-                            design.Figure(
+                        {
+                            var span = design.Figure(
                                 string.Create(CultureInfo.InvariantCulture, $"{owner}.times[{i}].for"),
                                 string.Create(CultureInfo.InvariantCulture, $"{owner} {i + 1}"),
                                 t.For,
                                 Unit.Second
-                            )
+                            );
+                            return fill is null
+                                ? span
+                                : Figure
+                                    .NotNegative(span - fill)
+                                    .As(
+                                        string.Create(
+                                            CultureInfo.InvariantCulture,
+                                            $"{owner} {i + 1} with the hose full"
+                                        ),
+                                        Unit.Second
+                                    );
+                        }
                     )
                     .ToArray(),
                 Unit.Second.Dimension
             )
             .As($"{owner} time a day", Unit.Second);
 
-    /// <summary>Nozzles × flow of each × seconds a day; null without a misting system.</summary>
-    private static Figure? Misted(CheckedDesign design)
+    /// <summary>
+    /// Nozzles × flow of each × seconds a day in which the hose is full; null without a misting system.
+    /// </summary>
+    /// <param name="design">The design.</param>
+    public static Figure? Misted(CheckedDesign design)
     {
         if (design.Design.Misting is not { } misting)
         {
@@ -80,8 +99,41 @@ public static class MistingDay
         return (
             design.Count("misting.nozzles", "nozzles", misting.Nozzles)
             * Each(design)!
-            * Time(design, "misting", misting.Times)
+            * Time(design, "misting", misting.Times, Fill(design))
         ).As("water misted a day", Unit.Milliliter);
+    }
+
+    /// <summary>
+    /// Time each misting takes to fill the hose before the nozzles spray, in s: its volume ÷ the flow that
+    /// fills it; null where a check valve keeps it full or no hose is entered. What stays in the hose at the
+    /// end drains back to the tank of the pump.
+    /// </summary>
+    /// <param name="design">The design.</param>
+    public static Figure? Fill(CheckedDesign design)
+    {
+        if (design.Design.Misting is not { Hose: { CheckValve: false } hose } misting)
+        {
+            return null;
+        }
+
+        var length = design.Figure("misting.hose.length", "length of the hose", hose.Length, Unit.Meter);
+        var bore = design.Figure("misting.hose.bore", "bore of the hose", hose.Bore, Unit.Millimeter);
+        var volume = Figure
+            .Computed(
+                "π ÷ 4 × bore of the hose² × length of the hose",
+                Math.PI / 4 * bore.Si * bore.Si * length.Si,
+                Unit.Milliliter.Dimension,
+                bore,
+                length
+            )
+            .As("water in the hose", Unit.Milliliter);
+        var flow = hose.Fill is { } fill
+            ? design.Figure("misting.hose.fill", "flow into the empty hose", fill, Unit.MilliliterPerMinute)
+            : (design.Count("misting.nozzles", "nozzles", misting.Nozzles) * Each(design)!).As(
+                "flow of all nozzles",
+                Unit.MilliliterPerMinute
+            );
+        return flow.Si > 0 ? (volume / flow).As("time to fill the hose", Unit.Second) : null;
     }
 
     /// <summary>Flow of one nozzle; null without a misting system.</summary>

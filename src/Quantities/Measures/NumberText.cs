@@ -48,16 +48,16 @@ public static class NumberText
             ? $"{Plain(figure.Value, "0.#")} {Symbol(unit)}"
             : Plain(figure.Value, "0.#");
 
-    /// <summary>The same with at most two decimals, for sizes that must fit.</summary>
-    public static string Fine(Figure figure) =>
-        $"{Plain(figure.Value, "0.##")} {Symbol(figure.Unit ?? Unit.One)}";
-
     /// <summary>A whole number, rounded half away from zero.</summary>
     public static string Whole(Figure figure) => Plain(figure.Value, "0");
 
     /// <summary>"3 plants", "1 plant".</summary>
     public static string Count(int count, string one, string many) =>
         count == 1 ? $"1 {one}" : $"{Integer(count)} {many}";
+
+    /// <summary>"1 day", "2.5 days".</summary>
+    public static string Days(Figure time) =>
+        Plain(time.Value, "0.#") is var number && number == "1" ? "1 day" : $"{number} days";
 
     /// <summary>A whole number without separators.</summary>
     public static string Integer(long number) => number.ToString(CultureInfo.InvariantCulture);

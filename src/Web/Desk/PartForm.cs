@@ -71,7 +71,7 @@ public sealed partial record PartForm(
             .. Walls(document),
             .. Openings(document),
             .. Inside(document),
-            Misting(document),
+            .. Misting(document),
             .. Lamps(document),
             .. Living(document),
             .. Around(document),
@@ -297,10 +297,10 @@ public sealed partial record PartForm(
         );
     }
 
-    private static PartForm Misting(DesignDocument document)
+    private static IEnumerable<PartForm> Misting(DesignDocument document)
     {
         var times = document.Design.Misting?.Times.Count ?? 0;
-        return Part(
+        yield return Part(
             document,
             "misting",
             "Misting",
@@ -329,6 +329,20 @@ public sealed partial record PartForm(
                     ),
             ]
         );
+        if (document.Design.Misting is not null)
+        {
+            yield return Part(
+                document,
+                "misting.hose",
+                "Mist hose",
+                true,
+                "{ length: 2 m, bore: 4 mm }",
+                new("length", "length of all hose", FieldForm.Quantity),
+                new("bore", "inner diameter", FieldForm.Quantity),
+                new("fill", "pump's flow into the empty hose", FieldForm.Quantity),
+                new("checkValve", "a check valve keeps it full", FieldForm.Flag)
+            );
+        }
     }
 
     private static PartForm Part(

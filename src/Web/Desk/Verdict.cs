@@ -1,5 +1,6 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
+using Litterfall.Instructions.Care;
 using Litterfall.Judging;
 using Litterfall.Web.Library;
 
@@ -37,9 +38,12 @@ public static class Verdict
             );
         }
 
-        if (stops == 0 && result.Numbers.Life is { } life && result.Numbers.Design.Design.Animals.Count > 0)
+        if (
+            result.Numbers.Design.Design.Animals.Count > 0
+            && TankPlan.Of(result.Numbers, result.Findings).Animals is { Held: null } day
+        )
         {
-            parts.Add(FormattableString.Invariant($"animals from {life.AnimalsFrom:d MMMM yyyy}"));
+            parts.Add(FormattableString.Invariant($"animals from {day.Earliest:d MMMM yyyy}"));
         }
 
         return string.Join("; ", parts) + ".";

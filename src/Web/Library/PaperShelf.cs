@@ -47,11 +47,15 @@ public sealed class PaperShelf
         }
 
         var size = wish.Sheet == "letter" ? PaperSize.Letter : PaperSize.A4;
+        // Papers of a tank in service count from the day they are made.
+        DateOnly? today = design.Design.Start is null
+            ? null
+            : DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().Date);
         var key = string.Create(
             CultureInfo.InvariantCulture,
-            $"{id}|{size}|{wish.Slips}|{design.Catalog.GetHashCode()}|{DesignHash.Of(stored.Text)}"
+            $"{today:O}|{id}|{size}|{wish.Slips}|{design.Catalog.GetHashCode()}|{DesignHash.Of(stored.Text)}"
         );
-        var paper = new PaperWish(size, null, options.Version, false) { Slips = wish.Slips };
+        var paper = new PaperWish(size, today, options.Version, false) { Slips = wish.Slips };
         var job = Ask(key, stop => Written(design, paper, stop));
         try
         {
@@ -72,7 +76,16 @@ public sealed class PaperShelf
         var result = DesignRun.Execute(new DesignNumbers(design), stop);
         var settings = SettingsCard.Of(result.Numbers);
         stop.ThrowIfCancellationRequested();
-        return PaperList.Write(new PaperJob(result, wish, settings), stop);
+        var papers = PaperList.Write(new PaperJob(result, wish, settings), stop);
+        foreach (var paper in papers)
+        {
+            stop.ThrowIfCancellationRequested();
+
+            // Written out here, in the turn of the machine that was asked for.
+            _ = paper.Bytes;
+        }
+
+        return papers;
     }
 
     /// <summary>Asks for papers that are kept, on their way, or begun now.</summary>

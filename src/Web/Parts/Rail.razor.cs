@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
+using Litterfall.Instructions.Care;
 using Litterfall.Judging;
 using Litterfall.Judging.Levers;
 using Litterfall.Judging.Rules;
@@ -49,6 +50,9 @@ public sealed partial class Rail
         Work.Look.Faults.Length > 0 ? "The design cannot be computed as written."
         : Work.Look.Whole is not { } whole ? "Computing…"
         : Verdict.Of(whole, Taste) + (Work.Look.WholeIsOld ? " (computing anew…)" : "");
+
+    private AnimalDay? AnimalDay =>
+        Work.Look.Whole is { } whole ? TankPlan.Of(whole.Numbers, whole.Findings).Animals : null;
 
     private string Waiting => Work.Look.Faults.Length > 0 ? "not computed" : "computing…";
 

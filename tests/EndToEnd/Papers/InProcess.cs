@@ -23,6 +23,9 @@ internal static class InProcess
 
     public static PaperWish Letter => new(PaperSize.Letter, null, Version, false);
 
+    /// <summary>The day on which the tank in service was read: 21 March 2026.</summary>
+    public static DateOnly Today { get; } = new(2026, 3, 21);
+
     private static readonly ConcurrentDictionary<string, Lazy<DesignResult>> Known = new(
         StringComparer.Ordinal
     );
@@ -40,7 +43,20 @@ internal static class InProcess
         Papers(Compute(design), wish);
 
     private static IReadOnlyList<PaperFile> Papers(DesignResult result, PaperWish wish) =>
-        [.. PaperList.Write(new PaperJob(result, wish, SettingsCard.Of(result.Numbers)))];
+        [
+            .. PaperList.Write(
+                new PaperJob(
+                    result,
+                    result.Numbers.Design.Design.Start is null
+                        ? wish
+                        : wish with
+                        {
+                            From = wish.From ?? Today,
+                        },
+                    SettingsCard.Of(result.Numbers)
+                )
+            ),
+        ];
 
     private static DesignResult Compute(string design)
     {

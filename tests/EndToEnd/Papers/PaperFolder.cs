@@ -35,11 +35,17 @@ public sealed class PaperFolder : IDisposable
     public void Dispose() => Directory.Delete(root, true);
 
     internal static WrittenPapers Write(string sample, string folder, params string[] more) =>
-        Written(folder, Cli.Run(["papers", sample, "--out", folder, .. more]));
+        Written(folder, Cli.Run(["papers", sample, "--out", folder, .. Day(sample, more), .. more]));
 
     /// <summary>The same by a process of its own.</summary>
     internal static WrittenPapers Start(string sample, string folder) =>
-        Written(folder, Cli.Start("papers", sample, "--out", folder));
+        Written(folder, Cli.Start(["papers", sample, "--out", folder, .. Day(sample, [])]));
+
+    /// <summary>Papers of a tank in service count from today; the tests have one day for it.</summary>
+    private static string[] Day(string sample, string[] more) =>
+        sample.Contains("t-17", StringComparison.Ordinal) && !more.Contains("--from")
+            ? ["--from", InProcess.Today.ToString("O", System.Globalization.CultureInfo.InvariantCulture)]
+            : [];
 
     private static WrittenPapers Written(string folder, Ended ended)
     {

@@ -128,6 +128,20 @@ internal sealed record SampleFacts(double Length, double Depth, string[] Rows, d
             ],
             [6, 6, 10, 10]
         ),
+        // Steps of 8, 6 and 9 cm from left to right: 4 + 8 + 1 + 3 and 4 + 9 + 1 + 3; poured 8 / 0.85 = 9.41.
+        ["wide-sliding-doors"] = new(
+            1200,
+            600,
+            [
+                "drainage 4.0 4.0 4.0 4.0",
+                "soil 8.0 9.0 8.0 9.0",
+                "soil, as poured 9.4 10.6 9.4 10.6",
+                "moss 1.0 1.0 1.0 1.0",
+                "litter 3.0 3.0 3.0 3.0",
+                "top over base 16.0 17.0 16.0 17.0",
+            ],
+            [8, 9, 8, 9]
+        ),
     };
 
     /// <summary>True when the frame is the one inside the walls.</summary>

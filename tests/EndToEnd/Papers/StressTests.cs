@@ -131,7 +131,7 @@ public sealed class StressTests
         using var scratch = new Scratch();
         var papers = PosedPapers.Of(scratch, Design("1000 boxes"));
         var sheet = PdfPaper.Open(papers.Files[0].Bytes).Sides[0];
-        Assert.True(sheet.Says("Litres for one box"));
+        Assert.True(sheet.Says("Liters for one box"));
         Assert.True(sheet.Says("Packs for all 1000 boxes"));
     }
 

@@ -50,7 +50,7 @@ public sealed class CalendarFileTests
     [MemberData(nameof(Names))]
     public void Names_survive_folding_and_escaping(string name)
     {
-        var calendar = Read(CalendarFile.Write(CareDates.Of(Built.Foam), Tank, name));
+        var calendar = Read(CalendarFile.Write(CareDates.Of(TankPlan.Of(Built.Foam)), Tank, name));
         foreach (var e in calendar["events"]!.AsArray())
         {
             Assert.EndsWith("\n" + name, e!["text"]!.GetValue<string>(), StringComparison.Ordinal);
@@ -63,7 +63,7 @@ public sealed class CalendarFileTests
     [MemberData(nameof(Names))]
     public void Lines_end_with_CRLF_and_are_at_most_75_octets_of_whole_characters(string name)
     {
-        var bytes = CalendarFile.Write(CareDates.Of(Built.Foam), Tank, name);
+        var bytes = CalendarFile.Write(CareDates.Of(TankPlan.Of(Built.Foam)), Tank, name);
         var strict = new UTF8Encoding(false, true);
         var text = strict.GetString(bytes);
         Assert.EndsWith("END:VCALENDAR\r\n", text, StringComparison.Ordinal);
@@ -85,7 +85,7 @@ public sealed class CalendarFileTests
     [Fact]
     public void Every_date_of_the_plan_is_an_all_day_event_with_exclusive_end()
     {
-        var plan = CareDates.Of(Built.Foam);
+        var plan = CareDates.Of(TankPlan.Of(Built.Foam));
         var calendar = Read(CalendarFile.Write(plan, Tank, "posed"));
         Assert.Equal("2.0", calendar["version"]!.GetValue<string>());
         Assert.Contains("Litterfall", calendar["product"]!.GetValue<string>(), StringComparison.Ordinal);
@@ -111,7 +111,7 @@ public sealed class CalendarFileTests
     public void The_worked_example_opens_on_its_days()
     {
         // Own worked example: planting Fri 14 Aug 2026, foam done Fri 7 Aug, grow-in over Fri 25 Sep.
-        var events = Read(CalendarFile.Write(CareDates.Of(Built.Foam), Tank, "posed"))["events"]!
+        var events = Read(CalendarFile.Write(CareDates.Of(TankPlan.Of(Built.Foam)), Tank, "posed"))["events"]!
             .AsArray()
             .ToDictionary(e => Word(e, "uid"), e => Word(e, "start"));
         Assert.Equal("2026-08-14", events[$"{Tank}-planting@litterfall"]);
@@ -122,7 +122,7 @@ public sealed class CalendarFileTests
     [Fact]
     public async Task The_same_plan_gives_the_same_bytes()
     {
-        var plan = CareDates.Of(Built.Foam);
+        var plan = CareDates.Of(TankPlan.Of(Built.Foam));
         var first = CalendarFile.Write(plan, Tank, "posed");
         // A stamp from the clock would differ after a second.
         await Task.Delay(TimeSpan.FromMilliseconds(1100), TestContext.Current.CancellationToken);

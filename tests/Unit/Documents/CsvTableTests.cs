@@ -130,7 +130,7 @@ public sealed class CsvTableTests
         var cuts = Rows(CutTable.Write(Built.Kits, CsvStyle.Semicolon), "';'");
         // Barrier of the kits: 292 + 2 × 10 by 292 − 15 + 2 × 10 mm, eight pieces.
         Assert.Equal(["barrier", "plastic-fly-screen", "8", "312", "297"], cuts[1][1..6]);
-        var plan = CareDates.Of(Built.Kits);
+        var plan = CareDates.Of(TankPlan.Of(Built.Kits));
         var dates = Rows(CareDateTable.Write(plan, TankNumber.Of(Built.Kits)), "','");
         Assert.Equal(plan.Dates.Length + 1, dates.Count);
         Assert.Contains(dates, row => row[1] == "planting" && row[2] == "2026-09-18");

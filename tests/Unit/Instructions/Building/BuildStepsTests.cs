@@ -3,6 +3,7 @@ using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Forecasting;
 using Litterfall.Instructions.Building;
+using Litterfall.Instructions.Care;
 using Litterfall.Instructions.Parts;
 using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
@@ -71,8 +72,8 @@ public sealed partial class BuildStepsTests
     [Fact]
     public void A_kit_says_what_is_in_which_bag()
     {
-        var groups = BuildSteps.Of(Built.Kits);
-        Assert.Equal(["clean", "pack", "box"], groups.Take(3).Select(g => g.Key));
+        var groups = BuildSteps.Of(TankPlan.Of(Built.Kits));
+        Assert.Equal(["clean", "pack", "stand"], groups.Take(3).Select(g => g.Key));
         var pack = string.Join('\n', groups[1].Steps.Select(s => s.Text));
         // Floor 292 × (292 − 15) mm = 8.088 dm² × 4 cm = 3.24 L.
         Assert.Contains("Bag A, for each of 8 kits: 3.2 L of expanded clay", pack, StringComparison.Ordinal);
@@ -87,7 +88,7 @@ public sealed partial class BuildStepsTests
     [Fact]
     public void A_box_without_drainage_has_no_drainage_card_and_no_dip_tube()
     {
-        var groups = BuildSteps.Of(Built.Arid);
+        var groups = BuildSteps.Of(TankPlan.Of(Built.Arid));
         Assert.DoesNotContain(groups, g =>
             g.Key == "drainage" && g.Steps.Any(s => s.Text.Contains("dip tube", StringComparison.Ordinal))
         );
@@ -112,7 +113,7 @@ public sealed partial class BuildStepsTests
     public void Every_design_gets_short_whole_sentences_with_their_figures()
     {
         DesignNumbers[] designs = [Built.Box, Built.Foam, Built.Kits, Built.Inches, Built.Arid];
-        foreach (var group in designs.SelectMany(d => BuildSteps.Of(d)))
+        foreach (var group in designs.SelectMany(d => BuildSteps.Of(TankPlan.Of(d))))
         {
             Assert.NotEmpty(group.Steps);
             foreach (var step in group.Steps)
@@ -135,7 +136,7 @@ public sealed partial class BuildStepsTests
     [Fact]
     public void Dusty_goods_carry_the_mask_and_sphagnum_the_gloves()
     {
-        var steps = BuildSteps.Of(Built.Foam).SelectMany(g => g.Steps).ToArray();
+        var steps = BuildSteps.Of(TankPlan.Of(Built.Foam)).SelectMany(g => g.Steps).ToArray();
         Assert.All(
             steps.Where(s =>
                 s.Text.StartsWith("Pour ", StringComparison.Ordinal)
@@ -150,7 +151,7 @@ public sealed partial class BuildStepsTests
     public void Foam_carries_the_warning_of_a_burst_tank()
     {
         var foam = BuildSteps
-            .Of(Built.Foam)
+            .Of(TankPlan.Of(Built.Foam))
             .SelectMany(g => g.Steps)
             .Single(s => s.Text.StartsWith("Lay the box on its back", StringComparison.Ordinal));
         Assert.Contains(foam.Cautions, c => c.Contains("burst", StringComparison.Ordinal));
@@ -166,7 +167,10 @@ public sealed partial class BuildStepsTests
         // 18 W of the lamp as typed, 24 W of a small mist pump as recalled in the library.
         Assert.Equal(18 + 24, list.TotalWatts!.Value, 1e-9);
         Assert.Empty(list.Missing);
-        var step = BuildSteps.Of(Built.Inches).SelectMany(g => g.Steps).Single(s => s.Key == "electrics");
+        var step = BuildSteps
+            .Of(TankPlan.Of(Built.Inches))
+            .SelectMany(g => g.Steps)
+            .Single(s => s.Key == "electrics");
         Assert.Contains(step.Cautions, c =>
             c.Contains("class A ground-fault device, which trips at 4 to 6 mA", StringComparison.Ordinal)
         );
@@ -208,12 +212,14 @@ public sealed partial class BuildStepsTests
         // 15 cm over 25 cm of depth: arc tangent 0.6 = 31 degrees; above 25 it slides (common practice).
         var steps = BuildSteps
             .Of(
-                Posed
-                    .Run(
-                        "{ inside: { length: 40 cm, depth: 25 cm, height: 50 cm } }",
-                        "{ soil: { recipe: ready-rainforest, front: 3 cm, back: 18 cm } }"
-                    )
-                    .Numbers
+                TankPlan.Of(
+                    Posed
+                        .Run(
+                            "{ inside: { length: 40 cm, depth: 25 cm, height: 50 cm } }",
+                            "{ soil: { recipe: ready-rainforest, front: 3 cm, back: 18 cm } }"
+                        )
+                        .Numbers
+                )
             )
             .Single(g => g.Key == "soil")
             .Steps;
@@ -226,7 +232,7 @@ public sealed partial class BuildStepsTests
     }
 
     private static string Text(DesignNumbers numbers) =>
-        string.Join('\n', BuildSteps.Of(numbers).SelectMany(g => g.Steps).Select(s => s.Text));
+        string.Join('\n', BuildSteps.Of(TankPlan.Of(numbers)).SelectMany(g => g.Steps).Select(s => s.Text));
 
     /// <summary>A number with a unit.</summary>
     [GeneratedRegex(@"\d (L|mL|cm|mm|kg|W)\b", RegexOptions.ExplicitCapture, 1000)]

@@ -20,7 +20,7 @@ public sealed class CareDatesTests
         "posed: four weeks"
     );
 
-    private static readonly CarePlan Foam = CareDates.Of(Built.Foam, null, FourWeeks);
+    private static readonly CarePlan Foam = CareDates.Of(TankPlan.Of(Built.Foam), FourWeeks);
 
     // Own worked example. Planting Fri 14 Aug 2026; cure 7 days (foam), plants 4 weeks, cultures 8 weeks,
     // grow-in 6 weeks; no clear day between ready and next.
@@ -52,13 +52,16 @@ public sealed class CareDatesTests
     public void Plants_wait_thirty_days_unless_the_shop_says_otherwise()
     {
         // 30 days before 14 Aug 2026: 15 Jul (keeper practice, recalled).
-        Assert.Equal(new DateOnly(2026, 7, 15), CareDates.Of(Built.Foam).Find("plants-in-quarantine")!.Day);
+        Assert.Equal(
+            new DateOnly(2026, 7, 15),
+            CareDates.Of(TankPlan.Of(Built.Foam)).Find("plants-in-quarantine")!.Day
+        );
     }
 
     [Fact]
     public void The_callers_day_goes_before_the_designs_and_the_stand_in_is_said()
     {
-        var moved = CareDates.Of(Built.Foam, new DateOnly(2027, 3, 1));
+        var moved = CareDates.Of(TankPlan.Of(Built.Foam, default, null, new DateOnly(2027, 3, 1)));
         Assert.Equal(new DateOnly(2027, 3, 1), moved.Find("planting")!.Day);
         Assert.Null(moved.Note);
         var numbers = Posed
@@ -67,7 +70,7 @@ public sealed class CareDatesTests
                 "{ soil: { recipe: ready-rainforest, depth: 5 cm } }"
             )
             .Numbers;
-        var plan = CareDates.Of(numbers);
+        var plan = CareDates.Of(TankPlan.Of(numbers));
         Assert.Equal(new DateOnly(2026, 1, 5), plan.Planting);
         Assert.Equal(DayOfWeek.Monday, plan.Planting.DayOfWeek);
         Assert.Contains("names no planting day", plan.Note, StringComparison.Ordinal);
@@ -106,10 +109,10 @@ public sealed class CareDatesTests
         Assert.Null(Built.Inches.Life!.EatenUp);
         Assert.Equal(
             new CareRepeat(39, CareUnit.Week),
-            CareDates.Of(Built.Inches).Find("crew-reseed")!.Repeat
+            CareDates.Of(TankPlan.Of(Built.Inches)).Find("crew-reseed")!.Repeat
         );
         // The arid box waters by hand and has no reservoir, so there is no level to read.
-        Assert.Null(CareDates.Of(Built.Arid).Find("level-check"));
+        Assert.Null(CareDates.Of(TankPlan.Of(Built.Arid)).Find("level-check"));
         Assert.Equal(new CareRepeat(10, CareUnit.Day), CareRepeat.Days(10));
         Assert.Equal("every 2 weeks", CareRepeat.Days(14).Words);
         Assert.Equal("every day", CareRepeat.Days(1).Words);
@@ -141,7 +144,7 @@ public sealed class CareDatesTests
                 "planted: 2026-08-14\nheadspace: { hold: { air: 24 C, humidity: 90 %, airChanges: 1 } }"
             )
             .Numbers;
-        var topUp = CareDates.Of(numbers).Find("litter-top-up")!;
+        var topUp = CareDates.Of(TankPlan.Of(numbers)).Find("litter-top-up")!;
         Assert.Equal(new CareRepeat(14, CareUnit.Week), topUp.Repeat);
         Assert.Equal(new DateOnly(2026, 8, 14).AddDays(98), topUp.Day);
     }
@@ -163,10 +166,10 @@ public sealed class CareDatesTests
     {
         // 30,000 h to seven tenths, 12 h a day: four fifths at ln 0.8 / ln 0.7
         // = 0.62562 of them (the law of the light forecast), 18,768.6 ÷ 12 = 1564.05 days.
-        var plan = CareDates.Of(Built.Inches);
+        var plan = CareDates.Of(TankPlan.Of(Built.Inches));
         Assert.Equal(plan.Planting.AddDays(1564), plan.Find("lamp-aged")!.Day);
         // 107.7 ÷ (24 − 12.34) = 9.24 d, and 3 to lay and harden: set up 13 days ahead, rounded up.
-        var animals = AnimalDates.Earliest(Built.Inches, plan.Planting);
+        var animals = TankPlan.Of(Built.Inches).Animals!.Earliest;
         var flies = plan.Find("fly-cultures")!;
         Assert.Equal(animals.AddDays(-13), flies.Day);
         Assert.Equal(new CareRepeat(1, CareUnit.Week), flies.Repeat);
@@ -184,6 +187,6 @@ public sealed class CareDatesTests
     {
         // Foam: 7 days to planting, 14 to animals, so 7 days after planting; the 28 days of grow-in are
         // longer.
-        Assert.Equal(new DateOnly(2026, 9, 11), AnimalDates.Earliest(Built.Foam, new DateOnly(2026, 8, 14)));
+        Assert.Equal(new DateOnly(2026, 9, 11), TankPlan.Of(Built.Foam).Animals!.Earliest);
     }
 }

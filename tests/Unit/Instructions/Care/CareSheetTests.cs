@@ -18,7 +18,7 @@ public sealed class CareSheetTests
         // Advice on care, life expectancy, accessories and where to find a vet, and the animal's origin,
         // species, age and sex: Animal Welfare (Licensing of Activities Involving Animals) (England)
         // Regulations 2018, schedule 3, paragraphs 2 and 3 (from memory).
-        var sheet = Assert.Single(CareSheet.All(Built.Foam));
+        var sheet = Assert.Single(CareSheet.All(TankPlan.Of(Built.Foam)));
         string[] heads =
         [
             "Day",
@@ -49,7 +49,7 @@ public sealed class CareSheetTests
     public void Space_uses_the_boxs_own_numbers()
     {
         // Inside 60 × 45 × 60 cm = 162 L, 81 L each; open floor 60 × (45 − 4) = 2460 cm², 1230 each.
-        var space = CareSheet.All(Built.Foam)[0].Lines.Single(l => l.Head == "Space").Text;
+        var space = CareSheet.All(TankPlan.Of(Built.Foam))[0].Lines.Single(l => l.Head == "Space").Text;
         Assert.Contains("162.0 L", space, StringComparison.Ordinal);
         Assert.Contains("2460 cm²", space, StringComparison.Ordinal);
         Assert.Contains("81.0 L and 1230 cm² for each of 2", space, StringComparison.Ordinal);
@@ -59,7 +59,7 @@ public sealed class CareSheetTests
     public void A_maker_in_inches_reads_fahrenheit_too()
     {
         // 22 °C = 71.6 °F, 26 °C = 78.8 °F: °F = 1.8 °C + 32, exact by definition.
-        var day = CareSheet.All(Built.Inches)[0].Lines.Single(l => l.Head == "Day").Text;
+        var day = CareSheet.All(TankPlan.Of(Built.Inches))[0].Lines.Single(l => l.Head == "Day").Text;
         Assert.Equal("22 to 26 °C (72 to 79 °F)", day);
     }
 
@@ -72,7 +72,7 @@ public sealed class CareSheetTests
         foreach (var entry in animals)
         {
             var animal = new BoxAnimal(Built.Foam.Design.Design.Animals[0], entry, "animals[0]", false);
-            var sheet = CareSheet.Of(Built.Foam, animal);
+            var sheet = CareSheet.Of(TankPlan.Of(Built.Foam), animal);
             Assert.All(sheet.Lines, line =>
             {
                 Assert.NotEqual("", line.Text);
@@ -103,7 +103,7 @@ public sealed class CareSheetTests
     {
         var entry = Built.Foam.Design.Catalog.Find<AnimalEntry>(key)!;
         var animal = new BoxAnimal(Built.Foam.Design.Design.Animals[0], entry, "animals[0]", false);
-        var food = CareSheet.Of(Built.Foam, animal).Lines.Single(l => l.Head == "Food a day").Text;
+        var food = CareSheet.Of(TankPlan.Of(Built.Foam), animal).Lines.Single(l => l.Head == "Food a day").Text;
         Assert.StartsWith(expected, food, StringComparison.Ordinal);
     }
 
@@ -117,8 +117,8 @@ public sealed class CareSheetTests
                 "ratedFor: [ { animal: ranitomeya-imitator, count: 2 } ]"
             )
             .Numbers;
-        Assert.True(Assert.Single(CareSheet.All(numbers)).IsRatedOnly);
-        Assert.DoesNotContain(CareDates.Of(numbers).Dates, d =>
+        Assert.True(Assert.Single(CareSheet.All(TankPlan.Of(numbers))).IsRatedOnly);
+        Assert.DoesNotContain(CareDates.Of(TankPlan.Of(numbers)).Dates, d =>
             d.Key.StartsWith("quarantine", StringComparison.Ordinal)
         );
     }

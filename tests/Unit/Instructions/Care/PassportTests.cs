@@ -18,12 +18,12 @@ public sealed class PassportTests
     [Fact]
     public void It_carries_true_sizes_levels_and_settings()
     {
-        var facts = Passport.Of(Built.Box).Facts.ToDictionary(f => f.Head, f => f.Text);
+        var facts = Passport.Of(TankPlan.Of(Built.Box)).Facts.ToDictionary(f => f.Head, f => f.Text);
         // 45 × 45 × 60 cm outside, 5 mm glass and base: 440 × 440 × 595 mm inside.
         Assert.Equal("440.0 × 440.0 × 595.0 mm", facts["Inside"]);
         // 5 cm of drainage less 1 cm.
         Assert.Equal("40 mm over the base, 1 cm below the barrier", facts["Drain mark"]);
-        Assert.Equal("180 mL a day", facts["Misting"]);
+        Assert.Equal("07:00 for 20 s; 13:00 for 20 s; 19:00 for 20 s: 180 mL a day", facts["Misting"]);
         Assert.Contains("9.7 L", facts["Drainage"], StringComparison.Ordinal);
         Assert.Equal("none", facts["Drain"]);
     }
@@ -31,7 +31,7 @@ public sealed class PassportTests
     [Fact]
     public void Its_next_dates_lie_after_planting()
     {
-        var passport = Passport.Of(Built.Foam);
+        var passport = Passport.Of(TankPlan.Of(Built.Foam));
         Assert.Equal(new DateOnly(2026, 8, 14), passport.Planting);
         Assert.Equal(6, passport.Next.Length);
         Assert.All(passport.Next, d => Assert.True(d.Day > passport.Planting));
@@ -40,7 +40,10 @@ public sealed class PassportTests
     [Fact]
     public void Eight_kits_carry_eight_numbers()
     {
-        var numbers = Enumerable.Range(1, 8).Select(box => Passport.Of(Built.Kits, null, box).Tank).ToArray();
+        var numbers = Enumerable
+            .Range(1, 8)
+            .Select(box => Passport.Of(TankPlan.Of(Built.Kits), box).Tank)
+            .ToArray();
         Assert.Equal(8, numbers.Distinct().Count());
         Assert.Equal(TankNumber.Of(Built.Kits), numbers[0]);
     }

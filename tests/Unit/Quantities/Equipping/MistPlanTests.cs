@@ -30,6 +30,15 @@ public sealed class MistPlanTests
     public void Tube_of_one_box() =>
         Assert.Equal(3.6, Plan("misting: { nozzles: 2, each: 90 mL/min }").Tubing.Si, 1e-9);
 
+    /// <summary>A hose of 2.4 m as entered and 0.5 m to the tank: 2.9 m, a tenth more 3.19 m, 3.2 m.</summary>
+    [Fact]
+    public void A_hose_that_is_entered_is_bought()
+    {
+        var plan = Plan("misting: { nozzles: 2, each: 90 mL/min, hose: { length: 2.4 m, bore: 4 mm } }");
+        Assert.Equal(3.2, plan.Tubing.Si, 1e-9);
+        Assert.True(plan.IsEntered);
+    }
+
     /// <summary>
     /// Two boxes on a bench: 0.766 m more in the second and 0.60 + 0.10 m to reach it, 4.682 m; a tenth more
     /// is 5.150 m, up to 5.2 m. A T for each of four nozzles and one for the branch, two elbows each.
