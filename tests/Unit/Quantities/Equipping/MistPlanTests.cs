@@ -30,7 +30,7 @@ public sealed class MistPlanTests
     public void Tube_of_one_box() =>
         Assert.Equal(3.6, Plan("misting: { nozzles: 2, each: 90 mL/min }").Tubing.Si, 1e-9);
 
-    /// <summary>A hose of 2.4 m as entered and 0.5 m to the tank: 2.9 m, a tenth more 3.19 m, 3.2 m.</summary>
+    /// <summary>A hose of 2.4 m as entered, 0.5 m to the tank: 2.9 m, a tenth more 3.19, so 3.2 m.</summary>
     [Fact]
     public void A_hose_that_is_entered_is_bought()
     {
