@@ -1,6 +1,7 @@
 using System.Globalization;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
+using Litterfall.Documents.Views;
 using Litterfall.Domain.Figures;
 using Litterfall.Instructions.Buying;
 using Litterfall.Quantities.Measures;
@@ -24,30 +25,43 @@ internal static class ListPapers
 
     private static List<Block> ShoppingBlocks(PaperJob job, ShoppingList list)
     {
-        var table = Table.Of(
-            "",
-            (0.1, "pieces", true),
-            (0.02, "", false),
-            (0.45, "item", false),
-            (0.23, "liters or size", false),
-            (0.1, "each", true),
-            (0.1, "price", true)
-        );
-        foreach (var kind in list.Lines.GroupBy(l => l.Kind))
+        var isPriced = list.Total is not null;
+        var table = isPriced
+            ? Table.Of(
+                "",
+                (0.1, "pieces", true),
+                (0.02, "", false),
+                (0.5, "item", false),
+                (0.2, "liters or size", false),
+                (0.09, "each", true),
+                (0.09, "price", true)
+            )
+            : Table.Of(
+                "",
+                (0.1, "pieces", true),
+                (0.02, "", false),
+                (0.66, "item", false),
+                (0.22, "liters or size", false)
+            );
+        string[] none = isPriced ? ["", ""] : [];
+        var inches = Imperial.IsUsed(job.Numbers.Design.Design);
+        foreach (var kind in list.Lines.GroupBy(l => l.Kind).OrderBy(g => g.Key))
         {
-            table.Group("", "", Title(kind.Key), "", "", "");
+            table.Group(["", "", Title(kind.Key), "", .. none]);
             foreach (var line in kind)
             {
+                string[] prices = isPriced ? [Money(line.PriceEach), Money(line.Price)] : [];
                 table.Tick(
                     line.Where,
-                    line.Pieces is { } pieces ? NumberText.Whole(pieces) : "",
-                    "",
-                    Notes.Contains(line.Kind) && line.Note.Length > 0
-                        ? $"{line.Item} ({line.Note})"
-                        : line.Item,
-                    Measure(line),
-                    Money(line.PriceEach),
-                    Money(line.Price)
+                    [
+                        line.Pieces is { } pieces ? NumberText.Whole(pieces) : "",
+                        "",
+                        Notes.Contains(line.Kind) && line.Note.Length > 0
+                            ? $"{line.Item} ({line.Note})"
+                            : line.Item,
+                        Measure(line, inches),
+                        .. prices,
+                    ]
                 );
             }
         }
@@ -63,6 +77,8 @@ internal static class ListPapers
     [
         ShoppingKind.Box,
         ShoppingKind.Fitting,
+        ShoppingKind.Electric,
+        ShoppingKind.Supply,
         ShoppingKind.Sealant,
         ShoppingKind.Crew,
     ];
@@ -94,12 +110,14 @@ internal static class ListPapers
             ShoppingKind.Hardscape => "Wood and stone",
             ShoppingKind.Box => "Box",
             ShoppingKind.Fitting => "Fittings",
+            ShoppingKind.Electric => "Power, timers, instruments",
             ShoppingKind.Lamp => "Lamps",
+            ShoppingKind.Supply => "Pins, cups, cleaning, safety",
             ShoppingKind.Plant => "Plants",
             _ => "Clean-up crew",
         };
 
-    private static string Measure(ShoppingLine line)
+    private static string Measure(ShoppingLine line, bool inches)
     {
         if (line.Liters is { } liters)
         {
@@ -122,6 +140,11 @@ internal static class ListPapers
                 CultureInfo.InvariantCulture,
                 $"{NumberText.Tape(length.Si)} × {NumberText.Tape(width.Si)}{third} mm"
             );
+        }
+
+        if (line.Length is { } alone)
+        {
+            return Lengths.Way(alone.Si, inches);
         }
 
         return line.Mass is { } mass ? NumberText.Kilograms(mass)

@@ -51,6 +51,7 @@ public static class PaperList
             () => [CarePapers.Passport(job)],
             () => SettingsPaper.Write(job),
             () => LightPaper.Write(job),
+            () => EquipmentPaper.Write(job),
             () => job.Wish.Slips ? [Slips.Write(job)] : [],
             () => DrawingFiles.Write(job),
             () => DrawingFiles.Light(job),

@@ -27,6 +27,7 @@ public static class ShoppingTable
         "currency",
         "where",
         "note",
+        "use",
     ];
 
     /// <summary>The file.</summary>
@@ -52,6 +53,7 @@ public static class ShoppingTable
             CsvCell.Of(line.Price is null ? null : currency),
             CsvCell.Of(line.Where),
             CsvCell.Of(line.Note),
+            CsvCell.Of(line.Use),
         ];
 
     private static CsvCell In(Figure? figure, Unit unit) =>

@@ -8,6 +8,7 @@ namespace Litterfall.Documents.Views;
 public static class Lengths
 {
     private const double Inch = 0.0254;
+    private const double Foot = 12 * Inch;
 
     /// <summary>Whole millimeters, or inches with the millimeters.</summary>
     public static string Edge(double meters, bool imperial) =>
@@ -28,6 +29,21 @@ public static class Lengths
     /// <summary>The same without its unit, for a table that names it once.</summary>
     public static string Bare(double meters, bool imperial) =>
         Short(meters, imperial).Replace(imperial ? " in" : " cm", "", StringComparison.Ordinal);
+
+    /// <summary>
+    /// What is cut from a coil or rod: meters with one decimal, or feet with the meters; below a meter as an
+    /// edge.
+    /// </summary>
+    public static string Way(double meters, bool imperial) =>
+        meters < 1 ? Edge(meters, imperial)
+        : imperial ? string.Create(CultureInfo.InvariantCulture, $"{meters / Foot:0.0} ft ({meters:0.0#} m)")
+        : string.Create(CultureInfo.InvariantCulture, $"{meters:0.0#} m");
+
+    /// <summary>Meters with at most two decimals, or whole inches: a way, not a size to cut to.</summary>
+    public static string Brief(double meters, bool imperial) =>
+        imperial
+            ? string.Create(CultureInfo.InvariantCulture, $"{meters / Inch:0} in")
+            : string.Create(CultureInfo.InvariantCulture, $"{meters:0.0#} m");
 
     /// <summary>Inches to the nearest sixteenth, the fraction in lowest terms.</summary>
     public static string Inches(double meters)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Domain;
 using Litterfall.Forecasting;
+using Litterfall.Quantities.Equipping;
 using Litterfall.Quantities.Placing;
 
 namespace Litterfall.Documents.Views;
@@ -51,7 +52,10 @@ internal sealed class Scene
         var count = Math.Min(Design.Misting?.Nozzles ?? 0, 12);
         for (var i = 0; i < count; i++)
         {
-            yield return (Terrain.Length * (i + 0.5) / count, Terrain.DepthOfBox * 0.6);
+            yield return (
+                Terrain.Length * (i + 0.5) / count,
+                Terrain.DepthOfBox * EquipmentPolicy.NozzleRow.Si
+            );
         }
     }
 

@@ -105,6 +105,12 @@ internal static class BlankEntries
                 Name = "",
                 Values = [],
             },
+            EntryKind.Equipment => new EquipmentEntry
+            {
+                Key = "",
+                Name = "",
+                Values = [],
+            },
             EntryKind.Hardscape => new HardscapeEntry
             {
                 Key = "",

@@ -48,7 +48,9 @@ public static class WorkshopReader
         var workshop = catalog.Workshop!;
         var none = new EntryPlaces(folder, new TextSpan(0, 0, 1, 1), []);
         EntryPlaces At(string key) => workshop.Places.GetValueOrDefault(key) ?? none;
-        var prices = workshop.Prices.Keys.Where(key => catalog.Find<PackEntry>(key) is null);
+        var prices = workshop.Prices.Keys.Where(key =>
+            catalog.Find(key) is not (PackEntry or EquipmentEntry)
+        );
         var stock = workshop.StockLiters.Keys.Where(key => catalog.Find(key) is null);
         var parts = workshop.Entries.SelectMany(e => e.Parts.Select(p => (Recipe: e.Key, p.Material)));
         return
@@ -57,7 +59,7 @@ public static class WorkshopReader
                 .Order(StringComparer.Ordinal)
                 .Select(key =>
                     At($"{PriceOf}{key}")
-                        .Fault(null, $"'{key}' is not a pack", Hint(catalog, key, EntryKind.Pack))
+                        .Fault(null, $"'{key}' is not a pack or equipment", Near(catalog, key))
                 ),
             .. stock
                 .Order(StringComparer.Ordinal)
@@ -113,6 +115,9 @@ public static class WorkshopReader
             yield return at.Fault("thetaR", $"{own.Key}: thetaR is not below thetaS", "a smaller thetaR");
         }
     }
+
+    private static string Near(TradeCatalog catalog, string key) =>
+        Hint(catalog, key, EntryKind.Pack, EntryKind.Equipment);
 
     private static string Hint(TradeCatalog catalog, string key, params EntryKind[] kinds)
     {

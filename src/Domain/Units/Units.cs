@@ -153,6 +153,12 @@ public sealed partial record Unit
     /// <summary>Times an hour, such as air changes.</summary>
     public static readonly Unit PerHour = new("1/h", 1 / 3600.0, Dimension.None / T);
 
+    /// <summary>Milliliter per minute.</summary>
+    public static readonly Unit MilliliterPerMinute = new("mL/min", 1e-6 / 60, L3 / T);
+
+    /// <summary>Cubic meter per hour.</summary>
+    public static readonly Unit CubicMeterPerHour = new("m3/h", 1 / 3600.0, L3 / T);
+
     private static readonly FrozenDictionary<string, Unit> BySymbol = new Unit[]
     {
         One,
@@ -225,6 +231,9 @@ public sealed partial record Unit
         new("mL/m", 1e-6, L2),
         new("m/can", 1, L1),
         new("umol/m2/s/klx", 1e-9, Dimension.None / (T * Lm)),
+        MilliliterPerMinute,
+        new("mL/h", 1e-6 / 3600, L3 / T),
+        CubicMeterPerHour,
     }.ToFrozenDictionary(unit => unit.Symbol, StringComparer.Ordinal);
 
     /// <summary>The unit with this symbol, or null.</summary>

@@ -355,10 +355,18 @@ internal static class FittingSteps
             return;
         }
 
+        foreach (var item in list.Items)
+        {
+            if (item.WattsEach is { } watts)
+            {
+                writer.Of(watts);
+            }
+        }
+
         var items = list.Items.Select(i =>
-            i.WattsEach is not { } w ? $"{i.Name} (watts on its plate)"
-            : i.Name.EndsWith(NumberText.Of(w), StringComparison.Ordinal) ? i.Name
-            : $"{i.Name} {writer.Of(w)}"
+            i.WattsEach is { } w && i.Name.EndsWith(NumberText.Of(w), StringComparison.Ordinal)
+                ? i.Name
+                : $"{i.Name} ({i.Power})"
         );
         var total = list.TotalWatts is { } sum ? $" Known total: {writer.Of(sum)}." : "";
         writer.Cite(

@@ -35,11 +35,17 @@ public enum ShoppingKind
     /// <summary>The box itself.</summary>
     Box,
 
-    /// <summary>Drain fittings, nozzles, pumps, heating.</summary>
+    /// <summary>Drain fittings, nozzles, pumps, tracks, clips.</summary>
     Fitting,
+
+    /// <summary>Heating, fans, timers, plugs and what protects them.</summary>
+    Electric,
 
     /// <summary>Lamps.</summary>
     Lamp,
+
+    /// <summary>Pins, cups, labels, bleach, gloves.</summary>
+    Supply,
 
     /// <summary>Plants.</summary>
     Plant,
@@ -101,6 +107,9 @@ public sealed record ShoppingLine
 
     /// <summary>What the buyer should know.</summary>
     public string Note { get; init; } = "";
+
+    /// <summary>What equipment is for; empty for anything else.</summary>
+    public string Use { get; init; } = "";
 }
 
 /// <summary>What to buy for all boxes of a design.</summary>

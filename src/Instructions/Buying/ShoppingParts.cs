@@ -21,8 +21,11 @@ internal static class ShoppingParts
             .. Closures(numbers),
             .. Sealants(numbers),
             .. Hardscape(numbers),
-            .. Fittings(numbers),
+            .. WaterGoods.Of(numbers),
+            .. BoxGoods.Of(numbers),
+            .. PowerGoods.Of(numbers),
             .. Lamps(numbers),
+            .. SupplyGoods.Of(numbers),
             .. Plants(numbers),
             .. Crew(numbers),
         ];
@@ -68,44 +71,32 @@ internal static class ShoppingParts
         var boxes = numbers.Design.Count("boxes", "number of boxes", numbers.Design.Design.Boxes);
         foreach (var good in ClosureGoods.Of(numbers.Design, numbers.Box, numbers.Doors))
         {
-            yield return new ShoppingLine
-            {
-                Kind = ShoppingKind.Fitting,
-                Key = good.Key,
-                Item = good.Item,
-                Pieces = good.Count is { } count
-                    ? (count * boxes).As($"pieces of {good.Item}", Unit.One)
-                    : boxes.As($"lengths of {good.Item}", Unit.One),
-                Length = good.Length,
-                Where = good.Where,
-                Note = good.Note,
-            };
+            yield return GoodLines.Line(
+                numbers,
+                new Good(good.Key, good.Where)
+                {
+                    Item = good.Item,
+                    Pieces = good.Count is { } count
+                        ? (count * boxes).As($"pieces of {good.Item}", Unit.One)
+                        : boxes.As($"lengths of {good.Item}", Unit.One),
+                    Length = good.Length,
+                    Note = good.Note,
+                }
+            );
         }
     }
 
     private static IEnumerable<ShoppingLine> Sealants(DesignNumbers numbers)
     {
         var seal = numbers.Sealants;
-        if (seal.Silicone.Si > 0 && seal.Cartridges is { } cartridges)
+        if (SiliconeGoods.Of(numbers) is { } silicone)
         {
-            yield return Priced(
-                numbers,
-                "pack-silicone-neutral-cartridge",
-                new ShoppingLine
-                {
-                    Kind = ShoppingKind.Sealant,
-                    Key = "silicone-neutral",
-                    Item = "neutral-cure silicone, cartridge",
-                    Pieces = cartridges,
-                    Where = "floor.barrier",
-                    Note = "no mildew inhibitor",
-                }
-            );
+            yield return silicone;
         }
 
         if (seal.FoamCans is { } cans)
         {
-            yield return Priced(
+            yield return GoodLines.Priced(
                 numbers,
                 "pack-expanding-foam-can",
                 new ShoppingLine
@@ -119,37 +110,6 @@ internal static class ShoppingParts
                 }
             );
         }
-    }
-
-    /// <summary>The line as a catalog pack with the workshop's price, where it has one.</summary>
-    private static ShoppingLine Priced(DesignNumbers numbers, string pack, ShoppingLine line)
-    {
-        if (numbers.Design.Catalog.Find(pack) is not { } entry)
-        {
-            return line;
-        }
-
-        line = line with { Key = entry.Key, Item = entry.Name };
-        if (
-            line.Pieces is not { } pieces
-            || numbers.Design.Catalog.Workshop?.Prices.GetValueOrDefault(pack) is not { } price
-        )
-        {
-            return line;
-        }
-
-        var tier = price.Breaks.LastOrDefault(b => b.FromPacks <= pieces.Si) ?? price.Breaks[0];
-        var each = Figure.Given(
-            $"price of {entry.Name}",
-            (double)tier.Price,
-            Unit.Money,
-            new Citation("workshop", price.Place, Provenance.Entered)
-        );
-        return line with
-        {
-            PriceEach = each,
-            Price = (pieces * each).As($"price of all {entry.Name}", Unit.Money),
-        };
     }
 
     private static IEnumerable<ShoppingLine> Hardscape(DesignNumbers numbers)
@@ -173,71 +133,6 @@ internal static class ShoppingParts
             };
         }
     }
-
-    private static IEnumerable<ShoppingLine> Fittings(DesignNumbers numbers)
-    {
-        var design = numbers.Design.Design;
-        if (design.Drain is { } drain)
-        {
-            yield return Fitting(
-                numbers,
-                drain.Kind switch
-                {
-                    DrainKind.Bulkhead => ("bulkhead", "bulkhead fitting with seal, tap and hose"),
-                    DrainKind.Standpipe => ("standpipe", "bulkhead fitting with standpipe and hose"),
-                    _ => ("siphon", "siphon hose and bulb"),
-                },
-                "drain"
-            );
-        }
-
-        if (design.Floor.Drainage is not null)
-        {
-            yield return Fitting(
-                numbers,
-                ("dip-tube", "clear dip tube, as long as the box is high"),
-                "drain"
-            );
-        }
-
-        if (design.Misting is { } misting)
-        {
-            yield return Fitting(
-                numbers,
-                ("mist-nozzle", "mist nozzle with holder"),
-                "misting",
-                misting.Nozzles
-            );
-            yield return Fitting(
-                numbers,
-                ("mist-pump", "mist pump, timer, hose and water tank"),
-                "misting"
-            ) with
-            {
-                Note = "one pump can serve several boxes: measure each nozzle then",
-            };
-        }
-
-        if (design.Heating is not null)
-        {
-            yield return Fitting(numbers, ("heating", "heat mat or cable with thermostat"), "heating");
-        }
-    }
-
-    private static ShoppingLine Fitting(
-        DesignNumbers numbers,
-        (string Key, string Item) what,
-        string where,
-        int perBox = 1
-    ) =>
-        new()
-        {
-            Kind = ShoppingKind.Fitting,
-            Key = what.Key,
-            Item = what.Item,
-            Pieces = Boxes(numbers, $"pieces of {what.Item}", perBox),
-            Where = where,
-        };
 
     private static IEnumerable<ShoppingLine> Lamps(DesignNumbers numbers)
     {
@@ -306,7 +201,7 @@ internal static class ShoppingParts
                     + $"counted: "
                     + "look before you seed; order for the planting day",
             };
-            yield return starter.Pack is { } pack ? Priced(numbers, pack.Key, line) : line;
+            yield return starter.Pack is { } pack ? GoodLines.Priced(numbers, pack.Key, line) : line;
         }
     }
 }

@@ -4,6 +4,7 @@ using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Life;
 using Litterfall.Physics.Crew;
+using Litterfall.Quantities.Equipping;
 using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Stocking;
 
@@ -46,9 +47,8 @@ internal static class FoodDates
         var animals = !tank.IsRunning && design.AnimalsIn is { } day && day > earliest ? day : earliest;
         if (
             numbers.Life is { Masses.FliesPerWeek: { Si: > 0 } flies }
-            && BoxAnimal.Of(numbers.Design).All(a => a.Class != AnimalClass.Amphibian || Diet.IsSmallFlies(a))
-            && numbers.Design.Catalog.Find<FeederEntry>(Diet.SmallFly) is { } fly
-            && Cultures(fly, flies, (animals, tank.IsRunning)) is { } cultures
+            && Cups(numbers) is { } set
+            && Cultures(set, flies, (animals, tank.IsRunning)) is { } cultures
         )
         {
             yield return cultures;
@@ -68,18 +68,41 @@ internal static class FoodDates
         };
     }
 
-    /// <summary>When to set up fly cultures; null where the entry does not say what that needs.</summary>
-    private static CareDate? Cultures(FeederEntry fly, Figure flies, (DateOnly Day, bool AreIn) animals)
+    /// <summary>Cups of flies to set up each week for one box; null where nothing eats them.</summary>
+    /// <param name="numbers">The design.</param>
+    public static (FeederEntry Fly, Figure Cups)? Cups(DesignNumbers numbers)
     {
         if (
-            fly
+            numbers.Life is not { Masses.FliesPerWeek: { Si: > 0 } flies }
+            || !BoxAnimal.Of(numbers.Design).Any(a => a.Class == AnimalClass.Amphibian)
+            || !BoxAnimal
+                .Of(numbers.Design)
+                .All(a => a.Class != AnimalClass.Amphibian || Diet.IsSmallFlies(a))
+            || numbers.Design.Catalog.Find<FeederEntry>(Diet.SmallFly)
+                is not { PerCulture: { Si: > 0 } adults, FailingShare: { Si: < 1 } failing } fly
+        )
+        {
+            return null;
+        }
+
+        var living = (adults * (Figure.Number(1) - failing)).As("flies of a cup, less failures", Unit.One);
+        return (fly, EquipmentPick.Whole("cups of small flies a week", flies, living));
+    }
+
+    /// <summary>When to set up fly cultures; null where the entry does not say what that needs.</summary>
+    private static CareDate? Cultures(
+        (FeederEntry Fly, Figure Cups) set,
+        Figure flies,
+        (DateOnly Day, bool AreIn) animals
+    )
+    {
+        if (
+            set.Fly
                 is not {
                     WarmthToAdults: { Si: > 0 } warmth,
                     DevelopmentZero: { } zero,
                     Shelf: { } shelf,
                     LayAndHarden: { } laying,
-                    PerCulture: { Si: > 0 } adults,
-                    FailingShare: { Si: < 1 } failing,
                 }
             || shelf.Si <= zero.Si
         )
@@ -91,7 +114,7 @@ internal static class FoodDates
         double days =
             DegreeDays.DevelopmentDays(Unit.Day.FromSi(warmth.Si), Unit.Celsius.FromSi(zero.Si), celsius)
             + Unit.Day.FromSi(laying.Si);
-        int cups = (int)Math.Ceiling(flies.Si / (adults.Si * (1.0 - failing.Si)) - 1e-9);
+        int cups = (int)set.Cups.Si;
         return new CareDate(
             "fly-cultures",
             animals.AreIn ? animals.Day : animals.Day.AddDays(-(int)Math.Ceiling(days)),

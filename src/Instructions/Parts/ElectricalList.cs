@@ -6,6 +6,7 @@ using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
+using Litterfall.Quantities.Equipping;
 using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Instructions.Parts;
@@ -15,7 +16,17 @@ namespace Litterfall.Instructions.Parts;
 /// <param name="Count">How many per box.</param>
 /// <param name="WattsEach">Power of one; null when neither the design nor the library has it.</param>
 /// <param name="Key">Key of the design.</param>
-public sealed record ElectricalItem(string Name, Figure Count, Figure? WattsEach, string Key);
+public sealed record ElectricalItem(string Name, Figure Count, Figure? WattsEach, string Key)
+{
+    /// <summary>True where the design gives no power and the library's usual one stands for it.</summary>
+    public bool IsByLibrary { get; init; }
+
+    /// <summary>"24 W by the library", or that its plate tells.</summary>
+    public string Power =>
+        WattsEach is { } watts
+            ? NumberText.Of(watts) + (IsByLibrary ? " by the library" : "")
+            : "watts on its plate";
+}
 
 /// <summary>Everything on or near the box that is plugged in, and how it must be protected.</summary>
 /// <param name="Items">The parts; empty when nothing is plugged in.</param>
@@ -50,19 +61,7 @@ public sealed record ElectricalList(
             items.Add(Lamp(design, i));
         }
 
-        if (design.Design.Misting is not null)
-        {
-            items.Add(new ElectricalItem("mist pump with its timer", One("misting pumps"), null, "misting"));
-        }
-
-        if (design.Design.Heating is { } heating)
-        {
-            var watts = design.Figure("heating.watts", "power of the heating", heating.Watts, Unit.Watt);
-            items.Add(
-                new ElectricalItem("heat mat or cable under the floor", One("heaters"), watts, "heating")
-            );
-        }
-
+        items.AddRange(Others(numbers));
         var known = items.Where(i => i.WattsEach is not null).Select(i => i.Count * i.WattsEach!).ToArray();
         return new ElectricalList(
             items.ToImmutable(),
@@ -75,6 +74,43 @@ public sealed record ElectricalList(
         );
     }
 
+    private static IEnumerable<ElectricalItem> Others(DesignNumbers numbers)
+    {
+        var design = numbers.Design;
+        var plan = PowerPlan.Of(design);
+        if (MistPlan.Of(design, numbers.Box) is { } mist)
+        {
+            var watts = mist.Pump?.Power is { } one
+                ? (mist.PumpsEach * one).As("power of the mist pump", Unit.Watt)
+                : null;
+            yield return ByLibrary("mist pump with its timer", watts, "misting");
+        }
+
+        if (design.Design.Fogger is not null)
+        {
+            yield return ByLibrary("fogger with its timer", plan.Fogger?.Power, "fogger");
+        }
+
+        if (design.Design.Fan is not null)
+        {
+            yield return ByLibrary("fan with its supply", plan.Fan?.Power, "fan");
+        }
+
+        if (design.Design.Heating is { } heating)
+        {
+            var watts = design.Figure("heating.watts", "power of the heating", heating.Watts, Unit.Watt);
+            yield return new ElectricalItem(
+                "heat mat or cable under the floor",
+                One("heaters"),
+                watts,
+                "heating"
+            );
+        }
+    }
+
+    private static ElectricalItem ByLibrary(string name, Figure? watts, string key) =>
+        new(name, One($"{name}, pieces"), watts, key) { IsByLibrary = watts is not null };
+
     private static ElectricalItem Lamp(CheckedDesign design, int lamp)
     {
         var path = string.Create(CultureInfo.InvariantCulture, $"lamps[{lamp}]");
@@ -82,7 +118,10 @@ public sealed record ElectricalList(
         var watts = design.Design.Lamps[lamp].Watts is { } typed
             ? design.Figure($"{path}.watts", $"power of {entry.Name}", typed, Unit.Watt)
             : entry.Power;
-        return new ElectricalItem(entry.Name, One("lamps of this row"), watts, path);
+        return new ElectricalItem(entry.Name, One("lamps of this row"), watts, path)
+        {
+            IsByLibrary = watts is not null && design.Design.Lamps[lamp].Watts is null,
+        };
     }
 
     private static Figure One(string name) =>

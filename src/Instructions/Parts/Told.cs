@@ -1,5 +1,6 @@
 using Litterfall.Domain.Figures;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Equipping;
 using static Litterfall.Domain.Figures.Citation;
 using static Litterfall.Judging.Rules.PracticeNumber;
 
@@ -40,7 +41,11 @@ internal static class Told
     public static readonly PracticeNumber GlueLines = One(5, "cm", Habit("lines of silicone 5 cm apart"));
 
     /// <summary>Feet of a raised floor.</summary>
-    public static readonly PracticeNumber Feet = One(15, "cm", Habit("a raised floor on feet every 15 cm"));
+    public static readonly PracticeNumber Feet = One(
+        EquipmentPolicy.FeetSpan.Value,
+        "cm",
+        EquipmentPolicy.FeetSpan.Origin
+    );
 
     /// <summary>Spots of silicone along a barrier.</summary>
     public static readonly PracticeNumber Spots = One(

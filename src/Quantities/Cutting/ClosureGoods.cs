@@ -9,7 +9,7 @@ using Litterfall.Quantities.Sizing;
 namespace Litterfall.Quantities.Cutting;
 
 /// <summary>Something bought that holds, guides or closes a lid, door or vent of one box.</summary>
-/// <param name="Key">A plain word for it.</param>
+/// <param name="Key">Key of the library's equipment.</param>
 /// <param name="Item">Its name.</param>
 /// <param name="Where">Key of the design it follows from.</param>
 public sealed record ClosureGood(string Key, string Item, string Where)
@@ -58,12 +58,14 @@ public static class ClosureGoods
                 : OpeningPolicy.FrameWidth;
             yield return new ClosureGood(
                 "lid-frame",
-                "frame profile for the mesh lid, with corners",
+                "frame profile for the mesh lid",
                 "lid.frame"
             )
             {
                 Length = (Two * (box.OpeningLength + box.OpeningDepth)).As("frame of the lid", Unit.Meter),
-                Note = FormattableString.Invariant($"{width.Value:0.#} mm wide; no wire ends inside"),
+                Note = FormattableString.Invariant(
+                    $"{width.Value:0.#} mm wide, with four corners; no wire ends inside"
+                ),
             };
             yield break;
         }
@@ -150,14 +152,14 @@ public static class ClosureGoods
             return null;
         }
 
-        var name = kind switch
+        var (key, name) = kind switch
         {
-            DoorSeal.Brush => "brush strip for the gap of the doors",
-            DoorSeal.Lip => "clear lip for the gap of the doors",
-            _ => "foam or tape for the gap of the doors",
+            DoorSeal.Brush => ("door-seal-brush", "brush strip for the gap of the doors"),
+            DoorSeal.Lip => ("door-seal-lip", "clear lip for the gap of the doors"),
+            _ => ("door-seal-tape", "foam or tape for the gap of the doors"),
         };
         var joints = Math.Max(1, doors.Count - 1);
-        return new ClosureGood("door-seal", name, "box.doors.seal")
+        return new ClosureGood(key, name, "box.doors.seal")
         {
             Length = (
                 Figure.Number(joints) * doors.OpeningHeight + Two * doors.Width * Figure.Number(doors.Count)

@@ -10,12 +10,6 @@ namespace Litterfall.Quantities.Measures;
 /// </summary>
 public static class MistingDay
 {
-    private static readonly Unit MilliliterPerMinute = new(
-        "mL/min",
-        Unit.Milliliter.ToSi / Unit.Minute.ToSi,
-        Unit.Milliliter.Dimension / Unit.Minute.Dimension
-    );
-
     /// <summary>What all put in; null without any.</summary>
     public static Figure? Water(CheckedDesign design) => Sum(design);
 
@@ -50,7 +44,7 @@ public static class MistingDay
     public static Figure? Fogged(CheckedDesign design) =>
         design.Design.Fogger is { } fogger
             ? (
-                design.Figure("fogger.rate", "water the fogger throws", fogger.Rate, MilliliterPerMinute)
+                design.Figure("fogger.rate", "water the fogger throws", fogger.Rate, Unit.MilliliterPerMinute)
                 * Time(design, "fogger", fogger.Times)
             ).As("water fogged a day", Unit.Milliliter)
             : null;
@@ -134,10 +128,10 @@ public static class MistingDay
             )
             .As("water in the hose", Unit.Milliliter);
         var flow = hose.Fill is { } fill
-            ? design.Figure("misting.hose.fill", "flow into the empty hose", fill, MilliliterPerMinute)
+            ? design.Figure("misting.hose.fill", "flow into the empty hose", fill, Unit.MilliliterPerMinute)
             : (design.Count("misting.nozzles", "nozzles", misting.Nozzles) * Each(design)!).As(
                 "flow of all nozzles",
-                MilliliterPerMinute
+                Unit.MilliliterPerMinute
             );
         return flow.Si > 0 ? (volume / flow).As("time to fill the hose", Unit.Second) : null;
     }
@@ -145,6 +139,6 @@ public static class MistingDay
     /// <summary>Flow of one nozzle; null without a misting system.</summary>
     public static Figure? Each(CheckedDesign design) =>
         design.Design.Misting is { } misting
-            ? design.Figure("misting.each", "flow of each nozzle", misting.Each, MilliliterPerMinute)
+            ? design.Figure("misting.each", "flow of each nozzle", misting.Each, Unit.MilliliterPerMinute)
             : null;
 }

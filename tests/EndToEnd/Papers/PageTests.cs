@@ -17,6 +17,7 @@ public sealed partial class PageTests(PaperFolder papers)
         "05-shopping-list.pdf",
         "06-calendar.pdf",
         "08-cautions.pdf",
+        "12-equipment.pdf",
     ];
 
     public static TheoryData<string> Samples => CheckTests.Samples;

@@ -41,6 +41,7 @@ public sealed class CatalogTests
     [InlineData("lamp", 20)]
     [InlineData("grid", 1)]
     [InlineData("feeder", 4)]
+    [InlineData("equipment", 90)]
     public void Every_kind_is_there(string kind, int atLeast) =>
         Assert.True(Catalog.Entries.Count(e => e.Kind.Word() == kind) >= atLeast);
 

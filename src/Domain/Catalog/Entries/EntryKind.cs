@@ -20,6 +20,9 @@ public enum EntryKind
     /// <summary>An animal of the clean-up crew.</summary>
     Crew,
 
+    /// <summary>A pump, tube, plug, clip or cup: what is bought beside panes, packs and plants.</summary>
+    Equipment,
+
     /// <summary>An insect raised or bought as food.</summary>
     Feeder,
 
