@@ -53,7 +53,7 @@ internal sealed class StepCards
     private Parts Shown =>
         group.Key switch
         {
-            "stand" => Parts.Box,
+            "glue" or "stand" => Parts.Box,
             "box" => Parts.Background,
             "drainage" => Parts.Background | Parts.Drainage,
             "soil" => Parts.Background | Parts.Drainage | Parts.Soil,

@@ -6,7 +6,6 @@ using Litterfall.Forecasting;
 using Litterfall.Instructions.Parts;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
-using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Sizing;
 
 namespace Litterfall.Instructions.Building;
@@ -26,7 +25,6 @@ internal static class BoxSteps
     public static StepGroup? Of(DesignNumbers numbers)
     {
         var writer = new StepWriter(numbers);
-        Glue(numbers, writer);
         Measure(numbers, writer);
         DrillSteps.Of(numbers, writer);
         LeakTest(numbers, writer);
@@ -38,45 +36,6 @@ internal static class BoxSteps
             "background"
         );
     }
-
-    /// <summary>Only where the panes are cut for this build; the build-up is that of the cut list.</summary>
-    private static void Glue(DesignNumbers numbers, StepWriter writer)
-    {
-        if (!numbers.Cuts.Any(c => c.Part.StartsWith("pane-", StringComparison.Ordinal)))
-        {
-            return;
-        }
-
-        writer.Step(
-            "box.panes",
-            $"Check each pane against the glass drawing: size, thickness, edges{Hole(numbers)}. Wipe the "
-                + "edges with alcohol and mask them with tape.",
-            "Nothing bonds to grease, and a pane that is too large cannot be recut.",
-            Edge
-        );
-        writer.Step(
-            "box.panes",
-            "Glue with two people: base flat, back pane on the base, the sides between back and front, "
-                + $"{Front(numbers)} last, in each joint "
-                + $"{Joints.Of(numbers, writer.Millimeters(OpeningPolicy.Joint))}. Tape the corners and "
-                + $"check both diagonals{Joints.Seam(numbers)}.",
-            "Unequal diagonals show that it stands askew: the lid may not fit.",
-            "Open window. Panes that hold water go to a glazier if you have not glued one before."
-        );
-        if (numbers.Sealants.CureBeforePlanting is { } cure)
-        {
-            writer.Step(
-                "box.panes",
-                $"Let it stand untouched for {Days(writer, cure)} before water or soil goes in."
-            );
-        }
-    }
-
-    private static string Front(DesignNumbers numbers) =>
-        numbers.Cuts.Any(c => c.Part == "pane-front-sill") ? "the front sill" : "front pane";
-
-    private static string Hole(DesignNumbers numbers) =>
-        numbers.Cuts.Any(c => c.Holes.Length > 0) ? " and the hole" : "";
 
     private static void Measure(DesignNumbers numbers, StepWriter writer)
     {

@@ -28,6 +28,7 @@ public static class BuildSteps
         [
             CleanSteps.Of(numbers),
             KitSteps.Of(numbers, bags),
+            GlueSteps.Of(numbers),
             LiftSteps.Of(numbers),
             BoxSteps.Of(numbers),
             DrainageSteps.Of(numbers, bags),

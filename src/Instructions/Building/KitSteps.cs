@@ -105,8 +105,10 @@ internal static class KitSteps
         var boxes = numbers.Design.Design.Boxes;
         var items = ShoppingParts
             .Of(numbers)
-            .Where(line => line.Kind is ShoppingKind.Fitting or ShoppingKind.Electric or ShoppingKind.Lamp
-                && line.Pieces is not null)
+            .Where(line =>
+                line.Kind is ShoppingKind.Fitting or ShoppingKind.Electric or ShoppingKind.Lamp
+                && line.Pieces is not null
+            )
             .Select(line => $"{NumberText.Integer((long)(line.Pieces!.Si / boxes))} {line.Item}")
             .ToList();
         if (numbers.Sealants.Silicone.Si > 0)

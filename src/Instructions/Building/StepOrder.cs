@@ -16,7 +16,7 @@ internal static class StepOrder
         (group.Key, Part(step.Key)) switch
         {
             ("stand", "heating") => ["stand/shelf"],
-            ("stand", "box") => ["stand/shelf", "stand/heating"],
+            ("stand", "box") => ["glue", "stand/shelf", "stand/heating"],
             ("box", "drain") => ["stand"],
             ("box", "background") => ["stand", "box/box", "box/drain"],
             ("box", _) => ["stand"],

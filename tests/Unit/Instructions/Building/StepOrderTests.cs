@@ -18,6 +18,7 @@ public sealed class StepOrderTests
     /// <summary>First and then, as "group" or "group/key"; only what a design has counts.</summary>
     private static readonly (string First, string Then)[] Bench =
     [
+        ("glue", "stand/box"),
         ("stand/shelf", "stand/heating"),
         ("stand/heating", "stand/box"),
         ("stand", "box"),
