@@ -89,7 +89,7 @@ internal static class FeedingLines
                 : string.Create(
                     CultureInfo.InvariantCulture,
                     $"as much as {Diet.CricketGrams(joules):0.0#} g of crickets, no longer than its head "
-                        + "is wide,"
+                        + $"is wide,"
                 );
         return new CareLine(
             "Food a day",
