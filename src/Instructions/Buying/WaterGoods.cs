@@ -65,9 +65,10 @@ internal static class WaterGoods
 
     private static string PumpNote(MistPlan plan)
     {
+        var unit = Unit.MilliliterPerMinute.Symbol;
         var asked =
-            $"the nozzles take {NumberText.Whole(plan.NozzleFlow)}; ask for {NumberText.Whole(plan.Need)} "
-            + $"{Unit.MilliliterPerMinute.Symbol} at their pressure";
+            $"the nozzles take {NumberText.Whole(plan.NozzleFlow)} {unit}; ask for "
+            + $"{NumberText.Whole(plan.Need)} {unit} at their pressure";
         var gives = plan.Pump is { Flow: { } flow, Pressure: { } pressure, Power: { } power }
             ? $"; usual: {NumberText.Of(flow)} at {NumberText.Of(pressure)}, {NumberText.Of(power)}"
             : "";
