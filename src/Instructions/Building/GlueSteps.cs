@@ -6,7 +6,7 @@ using Litterfall.Quantities.Openings;
 
 namespace Litterfall.Instructions.Building;
 
-/// <summary>Gluing a box whose panes are cut for this build, at the bench; the build-up of the cut list.</summary>
+/// <summary>Gluing a box whose panes are cut for this build, at the bench.</summary>
 internal static class GlueSteps
 {
     private const string Edge = "Glass cuts: gloves and goggles, dry hands, no lifting by the rim.";
@@ -60,8 +60,8 @@ internal static class GlueSteps
         var list = parts.Select(p => $"{Name(p.Part)}, {writer.Size(p.Length, p.Width)}");
         writer.Step(
             "box.panes",
-            $"When these hold, glue in from below up: {string.Join("; ", list)}. Check that each vent stays open "
-                + "at its full height.",
+            $"When these hold, glue in from below up: {string.Join("; ", list)}. Check that each vent stays "
+                + "open at its full height.",
             "The openings are what is left between them."
         );
     }
