@@ -98,7 +98,8 @@ internal static class FoodDates
     {
         if (
             set.Fly
-                is not {
+                is not
+                {
                     WarmthToAdults: { Si: > 0 } warmth,
                     DevelopmentZero: { } zero,
                     Shelf: { } shelf,

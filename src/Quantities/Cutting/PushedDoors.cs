@@ -51,7 +51,8 @@ public static class PushedDoors
         if (
             DoorPanes.Of(design, box) is not { } door
             || door.Sheet
-                is not {
+                is not
+                {
                     YoungsModulus: { } young,
                     Poisson: { } poisson,
                     AllowablePermanent: { } permanent,
