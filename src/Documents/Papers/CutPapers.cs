@@ -9,6 +9,7 @@ using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Measures;
+using Litterfall.Quantities.Openings;
 
 namespace Litterfall.Documents.Papers;
 
@@ -100,6 +101,7 @@ internal static class CutPapers
         return
         [
             .. table.Blocks,
+            .. Assumed(job),
             new Words(
                 "Sizes are the finished part, clearance and upturn included; no kerf is added. "
                     + "Measure the box "
@@ -119,6 +121,18 @@ internal static class CutPapers
                 columns
             ),
         ];
+    }
+
+    /// <summary>What the design leaves open, so that the reader can object before cutting.</summary>
+    private static IEnumerable<Block> Assumed(PaperJob job)
+    {
+        var assumed = OpeningPlans.Assumed(job.Numbers.Design, job.Numbers.Box);
+        if (assumed.Length > 0)
+        {
+            yield return new Words(
+                $"Assumed, because the design leaves it open: {string.Join("; ", assumed)}."
+            );
+        }
     }
 
     private static string Weighs(CutPart cut) =>

@@ -66,7 +66,9 @@ public sealed class PlanView
         Background();
         Steps();
         Moss();
+        Basins();
         Pieces();
+        Shelves();
         Vents();
         Cut();
         Plants();
@@ -78,6 +80,52 @@ public sealed class PlanView
             Above + (Depth + 2 * wall) * scale * 1000 + Below,
             scale
         );
+    }
+
+    /// <summary>Open water, each with its depth.</summary>
+    private void Basins()
+    {
+        foreach (var basin in WaterBasins.Of(scene.Numbers.Design, scene.Numbers.Box))
+        {
+            sketch.Key = basin.Path;
+            var (x, y) = basin.Middle;
+            var (half, deep) = (basin.Length.Si / 2, basin.Width.Si / 2);
+            sketch.Area(
+                Box(x - half, y - deep, x + half, y + deep),
+                new Pen(Tone.Water, 0.35),
+                Tone.Water,
+                0.15
+            );
+            sketch.Text(
+                At(x, y).Moved(0, 1),
+                $"water {Lengths.Short(basin.Depth.Si, DepthInches)}",
+                Dimensions.Points,
+                Align.Middle,
+                Tone.Water
+            );
+        }
+    }
+
+    /// <summary>Shelves inside, seen from above.</summary>
+    private void Shelves()
+    {
+        for (var i = 0; i < scene.Design.Shelves.Count; i++)
+        {
+            var shelf = scene.Design.Shelves[i];
+            sketch.Key = FormattableString.Invariant($"shelves[{i}]");
+            var (length, deep) = (shelf.Length?.Si ?? Length, shelf.Depth.Si);
+            var x = Math.Clamp(
+                (shelf.At?.X.Si ?? Length / 2) - (length / 2),
+                0,
+                Math.Max(0, Length - length)
+            );
+            var y = Math.Clamp(
+                (shelf.At?.Y.Si ?? Depth - (deep / 2)) - (deep / 2),
+                0,
+                Math.Max(0, Depth - deep)
+            );
+            sketch.Area(Box(x, y, x + length, y + deep), new Pen(Tone.Ink, 0.3, 1.4));
+        }
     }
 
     private void Background()

@@ -32,21 +32,7 @@ internal static class VentDoesNotFit
             yield break;
         }
 
-        var plans = new List<OpeningPlan>();
-        foreach (var side in new[] { Side.Front, Side.Back, Side.Left, Side.Right })
-        {
-            plans.Add(WallPlan.Of(n.Design, n.Box, side));
-        }
-
-        if (LidPlan.Of(n.Design, n.Box) is { } lid)
-        {
-            plans.Add(lid);
-        }
-        else if (n.Design.Design.Box.Opening == Opening.Front)
-        {
-            plans.Add(WallPlan.Of(n.Design, n.Box, Side.Top));
-        }
-        else
+        if (n.Design.Design is { Lid: null, Box.Opening: Opening.Top })
         {
             foreach (var vent in VentShape.Of(n.Design, n.Box).Where(v => v.Side == Side.Top))
             {
@@ -54,7 +40,7 @@ internal static class VentDoesNotFit
             }
         }
 
-        foreach (var plan in plans)
+        foreach (var plan in OpeningPlans.All(n.Design, n.Box))
         {
             foreach (var vent in plan.Outside)
             {

@@ -105,8 +105,7 @@ public sealed record VentShape(int Index, Side Side)
             Across = Placed(design, box, (vent, path), side),
             Make = vent.Make ?? Usual(design, vent, side),
             IsPlaced =
-                vent.Along is null
-                || (vent.Length is null && vent.Diameter is null)
+                (vent.Length is null && vent.Diameter is null)
                 || (side == Side.Top ? vent.Behind is null : vent.Height is null),
             Mesh = design.Find<MeshEntry>($"{path}.mesh"),
         };

@@ -19,7 +19,7 @@ public sealed class AssemblyTests
     private const double Joint = 1.5;
 
     private static readonly int Boxes =
-        Environment.GetEnvironmentVariable("LITTERFALL_LONG") == "1" ? 1000 : 60;
+        Environment.GetEnvironmentVariable("LITTERFALL_LONG") == "1" ? 1000 : 30;
 
     [Fact]
     public void Cut_files_make_the_walls_and_the_lid_again()

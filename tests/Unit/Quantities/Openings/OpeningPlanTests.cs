@@ -32,17 +32,18 @@ public sealed class OpeningPlanTests
         foreach (var (text, design) in Designs.Value)
         {
             var box = BoxGeometry.Of(design);
-            foreach (var plan in Plans(design, box))
+            foreach (var plan in OpeningPlans.All(design, box))
             {
                 Fills(plan, text);
                 vents += plan.Cells.Sum(c => c.Openings.Length);
             }
 
-            var placed = Plans(design, box)
+            var placed = OpeningPlans
+                .All(design, box)
                 .SelectMany(p => p.Cells)
                 .SelectMany(c => c.Openings)
                 .Select(o => o.Vent.Index);
-            var outside = Plans(design, box).SelectMany(p => p.Outside).Select(v => v.Index);
+            var outside = OpeningPlans.All(design, box).SelectMany(p => p.Outside).Select(v => v.Index);
             // A vent is built once, or told to be impossible.
             Assert.Empty(placed.Intersect(outside));
             Assert.Equal(placed.Count(), placed.Distinct().Count());
@@ -147,23 +148,6 @@ public sealed class OpeningPlanTests
         // Without a lid the top is a pane glued between the walls: 1188 − 3 by 588 − 3 mm.
         Assert.Equal(1185, result.Number("cuts[pane-top].lengthMm"), 1e-6);
         Assert.Equal(585, result.Number("cuts[pane-top].widthMm"), 1e-6);
-    }
-
-    private static IEnumerable<OpeningPlan> Plans(CheckedDesign design, BoxGeometry box)
-    {
-        foreach (var side in new[] { Side.Front, Side.Back, Side.Left, Side.Right })
-        {
-            yield return WallPlan.Of(design, box, side);
-        }
-
-        if (LidPlan.Of(design, box) is { } lid)
-        {
-            yield return lid;
-        }
-        else if (design.Design.Box.Opening == Opening.Front)
-        {
-            yield return WallPlan.Of(design, box, Side.Top);
-        }
     }
 
     private static void Fills(OpeningPlan plan, string text)
