@@ -79,21 +79,7 @@ internal static class CutPapers
         var cuts = job.Numbers.Cuts;
         for (var i = 0; i < cuts.Length; i++)
         {
-            var cut = cuts[i];
-            table.Row(
-                cut.Key,
-                NumberText.Integer(i + 1),
-                cut.Part.Replace('-', ' '),
-                NumberText.Whole(cut.Count),
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{NumberText.Tape(cut.Length.Si, cut.Width.Si)}{job.MillimetersBehind}"
-                ),
-                cut.Thickness is { } t ? CutView.Exact(t.Si) : "",
-                "",
-                job.Numbers.Design.Catalog.Find(cut.Material)?.Name ?? cut.Material,
-                $"{Tolerance(job, cut)}{cut.Note}{CutView.Holes(cut)}{Weighs(cut)}"
-            );
+            Row(job, table, cuts[i], i + 1);
         }
 
         var columns = cuts.Length <= 4 ? 2 : 3;
@@ -122,6 +108,19 @@ internal static class CutPapers
             ),
         ];
     }
+
+    private static void Row(PaperJob job, Table table, CutPart cut, int number) =>
+        table.Row(
+            cut.Key,
+            NumberText.Integer(number),
+            cut.Part.Replace('-', ' '),
+            NumberText.Whole(cut.Count),
+            $"{NumberText.Tape(cut.Length.Si, cut.Width.Si)}{job.MillimetersBehind}",
+            cut.Thickness is { } t ? CutView.Exact(t.Si) : "",
+            "",
+            job.Numbers.Design.Catalog.Find(cut.Material)?.Name ?? cut.Material,
+            $"{Tolerance(job, cut)}{cut.Note}{CutView.Holes(cut)}{Weighs(cut)}"
+        );
 
     /// <summary>What the design leaves open, so that the reader can object before cutting.</summary>
     private static IEnumerable<Block> Assumed(PaperJob job)
