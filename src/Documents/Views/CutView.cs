@@ -123,14 +123,15 @@ public static class CutView
     public static string Holes(CutPart part) =>
         string.Concat(
             part.Holes.Select(h =>
-                $"; hole Ø {Exact(h.Diameter.Si)} for the {h.For}, {Exact(h.FromLeft.Si)} from the left, "
+                $"; hole Ø {Exact(h.Diameter.Si)} for {h.Named}, {Exact(h.FromLeft.Si)} from the left, "
                 + $"{Exact(h.FromBottom.Si)} from below"
             )
         )
         + string.Concat(
             part.CutOuts.Select(c =>
                 $"; {(IsNotch(c, part) ? "notch" : "opening")} {Exact(c.Length.Si)} × {Exact(c.Width.Si)} "
-                + $"for {c.For}, {Exact(c.FromLeft.Si)} from the left, {Exact(c.FromBottom.Si)} from below"
+                + $"for {c.For}, inner corners rounded, {Exact(c.FromLeft.Si)} from the left, "
+                + $"{Exact(c.FromBottom.Si)} from below"
             )
         );
 

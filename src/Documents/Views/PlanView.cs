@@ -82,7 +82,10 @@ public sealed class PlanView
         );
     }
 
-    /// <summary>Open water, each with its depth.</summary>
+    /// <summary>A basin drawn shorter than this, mm, has no room for its words.</summary>
+    private const double BasinLabel = 24;
+
+    /// <summary>Open water, with its depth where there is room.</summary>
     private void Basins()
     {
         foreach (var basin in WaterBasins.Of(scene.Numbers.Design, scene.Numbers.Box))
@@ -96,13 +99,16 @@ public sealed class PlanView
                 Tone.Water,
                 0.15
             );
-            sketch.Text(
-                At(x, y).Moved(0, 1),
-                $"water {Lengths.Short(basin.Depth.Si, DepthInches)}",
-                Dimensions.Points,
-                Align.Middle,
-                Tone.Water
-            );
+            if (basin.Length.Si * scale * 1000 > BasinLabel)
+            {
+                sketch.Text(
+                    At(x, y).Moved(0, 1),
+                    $"water {Lengths.Short(basin.Depth.Si, DepthInches)}",
+                    Dimensions.Points,
+                    Align.Middle,
+                    Tone.Water
+                );
+            }
         }
     }
 

@@ -114,7 +114,11 @@ internal static class LightLid
         {
             part = part with
             {
-                Pane = Sheet(of.Design.Catalog.Find<SheetEntry>("acrylic-sheet"), Thick(of), of.With),
+                Pane = Sheet(
+                    of.Design.Catalog.Find<SheetEntry>(OpeningPolicy.StripSheet),
+                    Thick(of),
+                    of.With
+                ),
             };
         }
 

@@ -69,7 +69,7 @@ internal static class HoleNearEdge
                     Severity.Caution,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"The hole for the {hole.For} leaves {hole.Distance.Value:0.#} mm of glass to "
+                        $"The hole for {hole.For} leaves {hole.Distance.Value:0.#} mm of glass to "
                             + $"{hole.To}; a glazier wants {least.Value:0.#} mm."
                     ),
                     (hole.Distance, least),
@@ -87,7 +87,7 @@ internal static class HoleNearEdge
         {
             yield return Joint.Found(
                 Severity.Stop,
-                $"The hole for the {hole.For} cuts into {hole.To}: it can be neither drilled nor sealed.",
+                $"The hole for {hole.For} cuts into {hole.To}: it can be neither drilled nor sealed.",
                 (hole.Distance, null),
                 "Move the hole so that glass stays all round it.",
                 hole.Key,
@@ -150,7 +150,7 @@ internal static class HoleNearEdge
                 other.FromLeft,
                 other.FromBottom
             );
-            ways.Add((apart - radius - other.Diameter / Figure.Number(2), $"the hole for the {other.For}"));
+            ways.Add((apart - radius - other.Diameter / Figure.Number(2), $"the hole for {other.Named}"));
         }
 
         var (way, to) = ways.MinBy(w => w.Way.Si);
@@ -158,7 +158,7 @@ internal static class HoleNearEdge
             way.As("glass left beside the hole", Unit.Millimeter),
             to,
             thickness,
-            hole.For,
+            hole.Named,
             hole.Key
         );
     }

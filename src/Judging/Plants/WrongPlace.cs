@@ -40,8 +40,7 @@ internal static class WrongPlace
                         + "mounted: it can dry out.",
                 (null, null),
                 inSoil
-                    ? "Mount it on wood, cork or background (mounted: true), or set it on top of the soil "
-                        + "in moss."
+                    ? "Mount it on wood, cork or background, or set it on top of the soil " + "in moss."
                     : "Plant it in the ground (mounted: false), or take an epiphyte for this place.",
                 plant.Path,
                 root!.Origin

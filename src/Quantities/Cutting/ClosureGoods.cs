@@ -56,11 +56,7 @@ public static class ClosureGoods
             var width = lid.Frame is { } typed
                 ? design.Figure("lid.frame", "width of the frame", typed, Unit.Millimeter)
                 : OpeningPolicy.FrameWidth;
-            yield return new ClosureGood(
-                "lid-frame",
-                "frame profile for the mesh lid",
-                "lid.frame"
-            )
+            yield return new ClosureGood("lid-frame", "frame profile for the mesh lid", "lid.frame")
             {
                 Length = (Two * (box.OpeningLength + box.OpeningDepth)).As("frame of the lid", Unit.Meter),
                 Note = FormattableString.Invariant(

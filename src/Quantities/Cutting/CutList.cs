@@ -50,7 +50,11 @@ public sealed record CutPart
 }
 
 /// <summary>A hole: its middle from the left and from the lower edge, and its diameter, in meters.</summary>
-public sealed record CutHole(Figure FromLeft, Figure FromBottom, Figure Diameter, string For, string Key);
+public sealed record CutHole(Figure FromLeft, Figure FromBottom, Figure Diameter, string For, string Key)
+{
+    /// <summary>What it is for in a sentence: "the drain", "vent 2".</summary>
+    public string Named => For.StartsWith("vent ", StringComparison.Ordinal) ? For : $"the {For}";
+}
 
 /// <summary>A rectangle cut out of a part: its left and lower edge and its size, in meters.</summary>
 public sealed record CutOut(Figure FromLeft, Figure FromBottom, Figure Length, Figure Width)

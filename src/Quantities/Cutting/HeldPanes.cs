@@ -68,7 +68,7 @@ public static class HeldPanes
 
         var thickness = design.Figure("lid.thickness", "lid thickness", typed, Unit.Millimeter);
         var plan = LidPlan.Of(design, box)!;
-        var acrylic = design.Catalog.Find<SheetEntry>("acrylic-sheet");
+        var acrylic = design.Catalog.Find<SheetEntry>(OpeningPolicy.StripSheet);
         // Panes of one size are one check; a strip with its opening bends as its edges beside it do.
         var cells = plan.Cells.DistinctBy(c =>
             (c.Kind, Math.Round(c.Length.Si, 6), Math.Round(c.Width.Si, 6), c.LowHangs, c.HighHangs)

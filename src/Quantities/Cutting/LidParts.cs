@@ -15,7 +15,6 @@ namespace Litterfall.Quantities.Cutting;
 /// </summary>
 public static class LidParts
 {
-    private const string Plastic = "acrylic-sheet";
     private static readonly Figure Two = Figure.Number(2);
 
     /// <summary>The parts; none without a lid.</summary>
@@ -55,7 +54,7 @@ public static class LidParts
             : (Edge(design, !cell.LowHangs), Edge(design, !cell.HighHangs));
         var part = CutList.Part(
             cell.Name,
-            isStrip ? Plastic : entry.Key,
+            isStrip ? OpeningPolicy.StripSheet : entry.Key,
             design,
             CutList.Fit($"{cell.Name} length", cell.Length + left + right),
             isStrip && high.Si <= 0 && low.Si <= 0
@@ -133,7 +132,7 @@ public static class LidParts
         return cell.Kind switch
         {
             CellKind.HoseStrip => "for hoses and cables, taped or latched",
-            CellKind.VentStrip => "carries the mesh of the vent; round the corners of the opening",
+            CellKind.VentStrip => "carries the mesh of the vent",
             _ when cell.Name == "lid-front" => $"{rests}; folds up on hinges or tape",
             _ => rests,
         };
@@ -174,7 +173,11 @@ public static class LidParts
                 }
                 : pane with
                 {
-                    CutOuts = [.. pane.CutOuts, Notch(pane, along, hole, (passage.For, path))],
+                    CutOuts =
+                    [
+                        .. pane.CutOuts,
+                        Notch(pane, along, (hole, Lies(design, true)), (passage.For, path)),
+                    ],
                 };
         }
     }
@@ -182,15 +185,24 @@ public static class LidParts
     private static CutHole InStrip(CutPart strip, Figure along, Figure hole, (string For, string Key) what) =>
         new(along, (strip.Width / Two).As("middle of the strip", Unit.Millimeter), hole, what.For, what.Key);
 
-    private static CutOut Notch(CutPart pane, Figure along, Figure hole, (string For, string Key) what) =>
-        new(
-            Figure.NotNegative(along - hole / Two).As("left edge of the notch", Unit.Millimeter),
-            Figure.NotNegative(pane.Width - hole).As("front edge of the notch", Unit.Millimeter),
-            hole,
-            hole
+    /// <summary>As deep inside the box as it is wide: what lies on the rim is added.</summary>
+    private static CutOut Notch(
+        CutPart pane,
+        Figure along,
+        (Figure Hole, Figure OnRim) size,
+        (string For, string Key) what
+    )
+    {
+        var deep = (size.Hole + size.OnRim).As("depth of the notch", Unit.Millimeter);
+        return new CutOut(
+            Figure.NotNegative(along - size.Hole / Two).As("left edge of the notch", Unit.Millimeter),
+            Figure.NotNegative(pane.Width - deep).As("front edge of the notch", Unit.Millimeter),
+            size.Hole,
+            deep
         )
         {
             For = what.For,
             Key = what.Key,
         };
+    }
 }

@@ -6,6 +6,9 @@ namespace Litterfall.Quantities.Openings;
 /// <summary>Clearances and widths of parts that close openings: common practice and own choices.</summary>
 public static class OpeningPolicy
 {
+    /// <summary>Sheet of the strips of a lid: light, and mesh is fixed on it.</summary>
+    public const string StripSheet = "acrylic-sheet";
+
     /// <summary>Silicone between two panes.</summary>
     public static readonly Figure Joint = Figure.Given(
         "silicone joint between panes",

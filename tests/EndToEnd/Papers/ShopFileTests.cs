@@ -151,7 +151,7 @@ public sealed partial class ShopFileTests(PaperFolder papers)
 
     /// <summary>Down to half a millimeter, as a tape marks it.</summary>
     private static void Marked(double computed, double actual, string name) =>
-        Assert.True(actual <= computed + 0.01 && actual > computed - 0.51, $"{name}: {actual} of {computed}");
+        Near(Math.Floor((2 * computed) + 1e-3) / 2, actual, 0.01, name);
 
     private static void Near(double expected, double actual, double tolerance, string name) =>
         Assert.True(Math.Abs(expected - actual) <= tolerance, $"{name}: {actual}, expected {expected}");

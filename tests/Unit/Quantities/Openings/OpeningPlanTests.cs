@@ -109,6 +109,22 @@ public sealed class OpeningPlanTests
         Assert.Equal(560, result.Number("cuts[ledge-long].lengthMm"), 1e-6);
     }
 
+    /// <summary>6 mm of the pane lie on the rim: a notch of 10 mm for a cable is cut 16 mm deep.</summary>
+    [Fact]
+    public void A_notch_reaches_through_the_overlap()
+    {
+        var result = Posed.Run(
+            "{ outside: { length: 60 cm, depth: 45 cm, height: 45 cm }, glass: { walls: 5 mm } }",
+            "{ soil: { recipe: ready-rainforest, depth: 4 cm } }",
+            "lid: { material: glass, thickness: 4 mm, overlap: 6 mm }\n"
+                + "passages: [ { for: cable, hole: 10 mm, through: 6 mm, sealed: true } ]"
+        );
+        var notch = Assert.Single(result.Numbers.Cuts.First(c => c.Part == "lid").CutOuts);
+        Assert.Equal(0.016, notch.Width.Si, 1e-9);
+        // The pane is 440 + 2 · 6 = 452 mm deep; the notch begins 436 mm from its front edge.
+        Assert.Equal(0.436, notch.FromBottom.Si, 1e-9);
+    }
+
     /// <summary>
     /// A cut box of 600 × 450 × 450 mm, 5 mm: the back pane is 600 × (450 − 5 − 1.5) = 443.5 mm. A vent of
     /// 400 × 30 mm, its middle 380 mm over the base: lower edge 365 − 1.5 = 363.5, so the lower pane is 363.5
