@@ -12,6 +12,7 @@ namespace Litterfall.Documents.Papers;
 internal static class CarePapers
 {
     private const double Module = 0.8;
+    private const string Weak = "* rests on a value from memory, source not checked, or on common practice";
 
     /// <summary>A sheet for each animal.</summary>
     public static IEnumerable<PaperFile> Sheets(PaperJob job) =>
@@ -104,13 +105,18 @@ internal static class CarePapers
             foreach (var finding in findings)
             {
                 blocks.Add(
-                    new Words($"{finding.Text} {finding.Fix} [{finding.Provenance.Word()}]")
+                    new Words($"{finding.Text} {finding.Fix}{(finding.Provenance.IsWeak() ? " *" : "")}")
                     {
                         Sign = Signs.Of(severity),
                         Key = finding.Where,
                     }
                 );
             }
+        }
+
+        if (job.Result.Findings.Any(f => f.Severity > Severity.Note && f.Provenance.IsWeak()))
+        {
+            blocks.Add(new Words(Weak) { Tone = Tone.Quiet });
         }
 
         blocks.Add(new Heading("Cautions that always go with such a build") { KeepsWithNext = true });

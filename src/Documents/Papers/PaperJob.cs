@@ -143,8 +143,8 @@ public sealed class PaperJob
             $"Litterfall {Wish.Version}  ·  design {DesignHash.Of(Numbers.Design.Document.Text)}  ·  "
                 + (
                     Lettering.Clean(Numbers.Design.Design.Name).Contains(Lettering.Unknown)
-                        ? "□ a sign this type does not have"
-                        : "`litterfall why` tells where each number comes from"
+                        ? "□ a character missing from the font"
+                        : "the bench shows where each number comes from"
                 )
         )
         {

@@ -108,7 +108,7 @@ public static class CheckText
 
     private static string Weak(Provenance provenance) =>
         provenance == Provenance.Recalled
-            ? "a value recalled, not yet read"
+            ? "a value from memory, source not checked"
             : "common practice, no published source";
 
     private static TextTable Sizes(DesignNumbers n)
@@ -258,7 +258,7 @@ public static class CheckText
         AddIf(table, "cure before animals", n.Sealants.CureBeforeAnimals, Unit.Day, "days");
         table.Add("dry", Of(n.Weights.Dry, Unit.Kilogram, 1), "kg");
         table.Add("planted", Of(n.Weights.Planted, Unit.Kilogram, 1), "kg");
-        table.Add("wet at its worst", Of(n.Weights.Wet, Unit.Kilogram, 1), "kg");
+        table.Add("heaviest (waterlogged)", Of(n.Weights.Wet, Unit.Kilogram, 1), "kg");
         AddIf(table, "on its footprint", n.Shelf.Pressure, Unit.Kilopascal, "kPa");
         AddIf(table, "per meter of shelf", n.Shelf.PerMeter, Unit.KilogramPerMeter, "kg");
         if (n.Float is { } f)

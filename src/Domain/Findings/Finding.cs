@@ -47,8 +47,15 @@ public sealed record Finding(
     string Fix
 )
 {
-    /// <summary>Where in the design the finding points, e.g. "floor.soil".</summary>
+    /// <summary>
+    /// Path of the key whose control resolves it, written yet or not, e.g. "lid.latched".
+    /// </summary>
     public string Where { get; init; } = "";
+
+    /// <summary>
+    /// The key or part the sentence speaks of, e.g. "plants[2]"; it may be resolved elsewhere, at a lamp.
+    /// </summary>
+    public string About { get; init; } = "";
 
     /// <summary>Source of the rule where it has no numeric limit.</summary>
     public Citation Rule { get; init; } = Citation.OwnDerivation;

@@ -35,7 +35,7 @@ internal static class StockingEveryRuleBroken
                 ),
                 (species.First.Asked, limit),
                 StockingFix.Of(limit),
-                species.First.Where
+                $"{species.First.Item}.count"
             );
         }
     }

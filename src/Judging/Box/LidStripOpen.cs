@@ -30,8 +30,8 @@ internal static class LidStripOpen
                 n.WithAnimals(Severity.Caution, Severity.Note),
                 "The strip at the back of the lid is neither taped nor latched: frogs can leave by it.",
                 (null, null),
-                "Tape or latch the strip and write latched: true.",
-                "lid.strip",
+                "Tape or latch the strip, then enter that it is.",
+                "lid.latched",
                 Habit
             );
         }

@@ -56,7 +56,7 @@ internal static class PlasticLidSags
                         + $"over {LongestSpan.Value:0} cm can sag and bow in a humid box, and the edges open."
                 ),
                 (span, LongestSpan),
-                "Set a bar under its middle (braced), or take glass.",
+                "Set a bar under its middle and enter it, or take glass.",
                 "lid.braced"
             );
         }

@@ -33,7 +33,7 @@ internal static class HeatWithoutThermostat
                 "No thermostat switches the heating: on a warm day it goes on heating, and heat "
                     + "harms frogs sooner than cold (from memory).",
                 (null, null),
-                "Set a thermostat with its sensor in the soil above the mat, and write thermostat: true.",
+                "Set a thermostat with its sensor in the soil above the mat, and enter that there is one.",
                 "heating.thermostat",
                 Practice
             );

@@ -47,8 +47,8 @@ internal static class PassageGap
                         + $"{(wide ? Gaps.Froglet : Gaps.Fly).Value:0.#} mm {Who(wide, passage.In)}."
                 ),
                 (gap, wide ? Gaps.Froglet : Gaps.Fly),
-                "Close it with a grommet, sponge or silicone, and write sealed: true.",
-                $"passages[{i}].hole"
+                "Close it with a grommet, sponge or silicone, and enter that it is sealed.",
+                $"passages[{i}].sealed"
             );
         }
     }

@@ -37,8 +37,7 @@ internal static class ToughenedDrilled
                 Severity.Stop,
                 "A bulkhead is drilled into toughened glass: the pane breaks into crumbs under the drill.",
                 (null, null),
-                "Take a siphon or standpipe, or have the hole made before the pane is toughened "
-                    + "(panes: cut).",
+                "Take a siphon or standpipe, or have panes cut and drilled before they are toughened.",
                 "drain.kind",
                 Standard
             );

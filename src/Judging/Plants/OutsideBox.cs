@@ -52,17 +52,25 @@ internal static class OutsideBox
                     Severity.Caution,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{plant.Species.Name} is placed at {key} = {place.Value:0.#} cm, outside the box: "
+                        $"{plant.Species.Name} is placed {place.Value:0.#} cm {From(key)}, outside the box: "
                             + $"{edge.Name} is {edge.Si * 100:0.#} cm."
                     ),
                     (place, edge),
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"Give {key} between zero and {edge.Si * 100:0.#} cm."
+                        $"Place it between zero and {edge.Si * 100:0.#} cm {From(key)}."
                     ),
-                    $"{plant.Path}.at"
+                    $"{plant.Path}.at.{key}"
                 );
             }
         }
     }
+
+    private static string From(string axis) =>
+        axis switch
+        {
+            "x" => "from the left",
+            "y" => "from the front",
+            _ => "above the floor",
+        };
 }

@@ -34,19 +34,20 @@ public sealed record Rule(
     /// <param name="text">One plain sentence with the measured value and the limit.</param>
     /// <param name="values">What the design has and what the rule allows; null where not measured.</param>
     /// <param name="fix">What would make it disappear.</param>
-    /// <param name="where">The key in the design it points at, e.g. "floor.soil".</param>
+    /// <param name="control">The key whose control resolves it, and the part it speaks of.</param>
     /// <param name="source">Source of the rule where it has no numeric limit.</param>
     public Finding Found(
         Severity severity,
         string text,
         (Figure? Measured, Figure? Limit) values,
         string fix,
-        string where,
+        Control control,
         Citation? source = null
     ) =>
         new(Slug, severity, Protects, text, values.Measured, values.Limit, fix)
         {
-            Where = where,
+            Where = control.Key,
+            About = control.About.Length > 0 ? control.About : control.Key,
             Rule = source ?? Citation.OwnDerivation,
         };
 }
