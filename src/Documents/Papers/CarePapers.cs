@@ -4,6 +4,7 @@ using Litterfall.Documents.Layout;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Instructions.Care;
+using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Papers;
@@ -114,7 +115,8 @@ internal static class CarePapers
             }
         }
 
-        if (job.Result.Findings.Any(f => f.Severity > Severity.Note && f.Provenance.IsWeak()))
+        blocks.AddRange(Accepted(job));
+        if (job.Result.Open.Any(f => f.Severity > Severity.Note && f.Provenance.IsWeak()))
         {
             blocks.Add(new Words(Weak) { Tone = Tone.Quiet });
         }
@@ -126,6 +128,23 @@ internal static class CarePapers
         }
 
         return blocks;
+    }
+
+    /// <summary>What somebody accepts, and why; nothing where nobody accepts anything.</summary>
+    public static IEnumerable<Block> Accepted(PaperJob job)
+    {
+        var head = new Heading("Accepted") { KeepsWithNext = true };
+        return
+            job.Accepted.Select(finding => new Words(AcceptedWords.Of(finding))
+            {
+                Sign = Signs.Of(finding.Severity),
+                After = 0.2,
+                Key = finding.Where,
+            })
+                is var words
+            && words.Any()
+            ? [head, .. words]
+            : [];
     }
 
     private static Room[] PassportRooms(PaperJob job)

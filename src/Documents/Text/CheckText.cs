@@ -65,7 +65,7 @@ public static class CheckText
             return;
         }
 
-        foreach (var finding in result.Findings)
+        foreach (var finding in result.Open)
         {
             var word = finding.Severity switch
             {
@@ -90,6 +90,11 @@ public static class CheckText
             );
         }
 
+        foreach (var finding in result.Findings.Where(f => !f.IsOpen))
+        {
+            text.Append(Terminal.Wrapped(Terminal.Clean(AcceptedWords.Of(finding)), "  "));
+        }
+
         text.Append('\n');
     }
 
@@ -101,9 +106,14 @@ public static class CheckText
         var unit = fix.To.Unit!;
         return string.Create(
                 CultureInfo.InvariantCulture,
-                $"Checked: gone with {fix.To.Name!.Split(" at ")[0]} of {unit.FromSi(fix.To.Si):0.#} "
+                $"Tested: solved by {fix.To.Name!.Split(" at ")[0]} of {unit.FromSi(fix.To.Si):0.#} "
                     + $"{unit.Symbol} instead of {unit.FromSi(fix.From.Si):0.#}"
-            ) + (fix.Brings.IsEmpty ? "." : $"; that brings {string.Join(", ", fix.Brings)}.");
+            )
+            + (
+                fix.Brings.IsEmpty
+                    ? "."
+                    : $"; it leads to: {string.Join(", ", fix.Brings.Select(RuleBook.Words))}."
+            );
     }
 
     private static string Weak(Provenance provenance) =>

@@ -57,6 +57,15 @@ public sealed record Finding(
     /// </summary>
     public string About { get; init; } = "";
 
+    /// <summary>Who accepts it and why; null where it is open.</summary>
+    public Acceptance? Accepted { get; init; }
+
+    /// <summary>True while nobody accepts it.</summary>
+    public bool IsOpen => Accepted is null;
+
+    /// <summary>False for a stop that protects an animal or a person: nobody can accept that.</summary>
+    public bool MayBeAccepted => Severity != Severity.Stop || Protects == Protects.Build;
+
     /// <summary>Source of the rule where it has no numeric limit.</summary>
     public Citation Rule { get; init; } = Citation.OwnDerivation;
 

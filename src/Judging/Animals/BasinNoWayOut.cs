@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -37,6 +38,13 @@ internal static class BasinNoWayOut
     )
     {
         Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            finding.Where.StartsWith("basins", StringComparison.Ordinal)
+                ? DesignFix.From(
+                    "a ramp out of the basin",
+                    DesignEdits.Set(design.Document, finding.Where, "ramp")
+                )
+                : null,
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)

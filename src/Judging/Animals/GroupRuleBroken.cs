@@ -16,7 +16,7 @@ internal static class GroupRuleBroken
     )
     {
         Needs = Stage.Quantities,
-        Fix = (finding, design) => FewerAnimals.Fix(finding, design.Document),
+        Fixes = (finding, design) => FewerAnimals.Fixes(finding, design.Document),
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)

@@ -1,3 +1,4 @@
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -16,6 +17,11 @@ internal static class LidStripOpen
     )
     {
         Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            DesignFix.From(
+                "the strip taped or latched",
+                DesignEdits.Set(design.Document, finding.Where, "true")
+            ),
     };
 
     private static readonly Citation Habit = Citation.Habit(

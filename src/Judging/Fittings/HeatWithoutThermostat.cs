@@ -1,3 +1,4 @@
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -16,6 +17,11 @@ internal static class HeatWithoutThermostat
     )
     {
         Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            DesignFix.From(
+                "a thermostat for the heating",
+                DesignEdits.Set(design.Document, finding.Where, "true")
+            ),
     };
 
     private static readonly Citation Practice = new(

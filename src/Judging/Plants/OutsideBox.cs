@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -17,6 +18,17 @@ internal static class OutsideBox
     )
     {
         Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            finding is { Measured: { } place, Limit: { } edge }
+                ? DesignFix.From(
+                    "this plant inside the box",
+                    FixEdit.Length(
+                        design.Document,
+                        finding.Where,
+                        Math.Clamp(place.Si, 0, Math.Floor(edge.Si * 100) / 100)
+                    )
+                )
+                : null,
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)

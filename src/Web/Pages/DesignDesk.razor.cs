@@ -35,8 +35,8 @@ public sealed partial class DesignDesk
     /// <summary>On a phone what follows is a sheet that is pulled up; its handle tells the verdict.</summary>
     private string PullWords =>
         work?.Look is { Whole: { } whole, WholeIsOld: false } ? Verdict.Of(whole, taste)
-        : work?.Look.Faults.Length > 0 ? "Cannot be computed as written"
-        : "Computing…";
+        : work?.Look.Faults.Length > 0 ? "Cannot be calculated as entered"
+        : "Calculating…";
 
     /// <summary>Why the first build looks so, as long as nothing was changed.</summary>
     private string[]? FirstReasons => work is { Version: 2 } ? first : null;

@@ -4,8 +4,6 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Instructions.Care;
 using Litterfall.Judging;
-using Litterfall.Judging.Levers;
-using Litterfall.Judging.Rules;
 using Litterfall.Quantities.Sizing;
 using Litterfall.Web.Desk;
 using Litterfall.Web.Library;
@@ -16,11 +14,8 @@ namespace Litterfall.Web.Parts;
 /// <summary>What follows from the design: the verdict, findings, four panels, quantities.</summary>
 public sealed partial class Rail
 {
-    private const int Most = 5;
     private const int Year = 365;
-    private readonly Dictionary<Finding, DesignFix?> fixes = [];
-    private Domain.DesignFile.DesignDocument? fixedFor;
-    private bool all;
+    private string? told;
 
     /// <summary>The library.</summary>
     [Inject]
@@ -42,24 +37,28 @@ public sealed partial class Rail
     [Parameter]
     public EventCallback<string?> OnSelect { get; set; }
 
+    /// <summary>A field is gone to; gives its path.</summary>
+    [Parameter]
+    public EventCallback<string> OnGoTo { get; set; }
+
     /// <summary>A number is asked where it comes from.</summary>
     [Parameter]
     public EventCallback<string> OnAsk { get; set; }
 
     private string VerdictText =>
-        Work.Look.Faults.Length > 0 ? "The design cannot be computed as written."
-        : Work.Look.Whole is not { } whole ? "Computing…"
-        : Verdict.Of(whole, Taste) + (Work.Look.WholeIsOld ? " (computing anew…)" : "");
+        Work.Look.Faults.Length > 0 ? "The design cannot be calculated as entered."
+        : Work.Look.Whole is not { } whole ? "Calculating…"
+        : Verdict.Of(whole, Taste) + (Work.Look.WholeIsOld ? " (recalculating…)" : "");
 
     private AnimalDay? AnimalDay =>
         Work.Look.Whole is { } whole ? TankPlan.Of(whole.Numbers, whole.Findings).Animals : null;
 
-    private string Waiting => Work.Look.Faults.Length > 0 ? "not computed" : "computing…";
+    private string Waiting => Work.Look.Faults.Length > 0 ? "Not calculated" : "Calculating…";
 
     private string VerdictClass =>
         Work.Look.Whole is not { } whole || Work.Look.WholeIsOld ? "old"
         : whole.Stops ? "stop"
-        : whole.Findings.Any(f => f.Severity == Severity.Caution) ? "caution"
+        : whole.Open.Any(f => f.Severity == Severity.Caution) ? "caution"
         : "well";
 
     private Forecasting.DesignNumbers? Month => Work.Look.Month;
@@ -116,37 +115,22 @@ public sealed partial class Rail
 
     private (double, double, string)? Band(Func<AnimalEntry, Figure?> low, Func<AnimalEntry, Figure?> high) =>
         Month is { } month && SpeciesBand.Of(month.Design, low, high) is { } band
-            ? (band.Low, band.High, "wanted")
+            ? (band.Low, band.High, "target")
             : null;
 
-    /// <summary>Looked for once for each finding of a document.</summary>
-    private DesignFix? Quick(Finding finding)
+    /// <summary>True where something weighs enough to be solved, and may be.</summary>
+    private bool CanImprove =>
+        Work.Look.Whole is { } whole
+        && (whole.Stops || whole.Open.Any(f => f.Severity == Severity.Caution && Work.Look.FixesOf(f).Any()));
+
+    private async Task MakeBuildableAsync()
     {
-        if (Work.Look.WholeIsOld)
-        {
-            return null;
-        }
-
-        if (!ReferenceEquals(fixedFor, Work.Document))
-        {
-            fixedFor = Work.Document;
-            fixes.Clear();
-        }
-
-        if (!fixes.TryGetValue(finding, out var fix))
-        {
-            fix = Work.Look.Whole is { } whole ? RuleBook.Fix(finding, whole.Numbers.Design) : null;
-            fixes[finding] = fix;
-        }
-
-        return fix;
+        told = null;
+        told = await Work.MakeBuildableAsync();
     }
 
-    private void TryLever(LeverFix fix)
-    {
-        if (Work.Look.Whole is { } whole && LeverSearch.Turned(whole.Numbers.Design, fix) is { } turned)
-        {
-            Work.Try(turned.Document, $"{fix.Lever} {Taste.Show(fix.To, fix.To.Unit!)}");
-        }
-    }
+    private Task GoToAsync(string path) =>
+        OnGoTo.HasDelegate ? OnGoTo.InvokeAsync(path)
+        : PartFields.PartOf(path) is { } part ? OnSelect.InvokeAsync(part)
+        : Task.CompletedTask;
 }

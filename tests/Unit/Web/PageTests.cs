@@ -106,7 +106,7 @@ public sealed class PageTests : IAsyncDisposable
         await work.Settled;
         string? asked = null;
         var rail = page.Render<Rail>(p => p.Add(r => r.Work, work).Add(r => r.OnAsk, k => asked = k));
-        Assert.NotEqual("Computing…", rail.Find(".verdict").TextContent);
+        Assert.NotEqual("Calculating…", rail.Find(".verdict").TextContent);
         Assert.True(rail.FindAll(".findings li").Count > 0);
         rail.FindAll(".num")[0].Click();
         Assert.NotNull(asked);

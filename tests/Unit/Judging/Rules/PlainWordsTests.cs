@@ -52,10 +52,7 @@ public sealed class PlainWordsTests
     private static void Check(PosedDesign posed, string slug) => Assert.All(posed.FindingsOf(slug), finding =>
         {
             Assert.Empty(FileSyntax.In(Said(finding)));
-            if (RuleBook.Fix(finding, posed.Design) is { } fix)
-            {
-                Assert.Empty(FileSyntax.In(fix.Words));
-            }
+            Assert.All(RuleBook.Fixes(finding, posed.Design), fix => Assert.Empty(FileSyntax.In(fix.Words)));
         });
 
     private static string Said(Finding finding) => $"{finding.Text} {finding.Fix}";
