@@ -166,6 +166,14 @@ public sealed record Design
     [Means("Findings that are accepted, each with a reason."), AtMost(PlausibleCounts.Acceptances)]
     public Seq<Acceptance> Accepted { get; init; } = [];
 
+    /// <summary>What the maker wants remembered with the build; printed on the build sheet.</summary>
+    [Means("Notes of the maker, one to a line; printed on the build sheet."), AtMost(PlausibleCounts.Notes)]
+    public Seq<string> Notes { get; init; } = [];
+
+    /// <summary>Names of picture files.</summary>
+    [Means("Photos of the tank or its place, names of picture files."), AtMost(PlausibleCounts.Photos)]
+    public Seq<string> Photos { get; init; } = [];
+
     /// <summary>Workshop folder.</summary>
     [Means("Folder with the workshop's own entries and prices, seen from this file; or none.")]
     public string? Workshop { get; init; }
