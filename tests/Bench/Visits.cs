@@ -39,7 +39,7 @@ public abstract class Visits(Browser browser) : IAsyncDisposable
     {
         await page.WaitForSelectorAsync("#sheet[data-live]");
         await page.WaitForSelectorAsync(".findings li", new() { State = WaitForSelectorState.Attached });
-        await Assertions.Expect(page.Locator(".verdict")).Not.ToContainTextAsync("omputing");
+        await Assertions.Expect(page.Locator(".verdict")).Not.ToContainTextAsync("alculating");
     }
 
     /// <summary>Nothing on the page has changed for a third of a second, and its type is there.</summary>
