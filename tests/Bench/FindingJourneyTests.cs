@@ -4,11 +4,14 @@ using UglyToad.PdfPig;
 
 namespace Litterfall.Tests.Bench;
 
-/// <summary>Findings are accepted with a reason, or solved: one by one, or all at once as one trial.</summary>
+/// <summary>
+/// Findings are accepted with a reason, or solved: one by one, or all at once as one trial.
+/// </summary>
 public sealed class FindingJourneyTests(Browser browser, SharedBench shared) : Visits(browser)
 {
     /// <summary>
-    /// Four stops: a metal barrier under frogs, soil over the sill, doors a froglet gets through, an open vent.
+    /// Four stops: a metal barrier under frogs, soil over the sill, doors a froglet gets through, an open
+    /// vent.
     /// </summary>
     private const string Faulty = """
         litterfall: 1
@@ -16,7 +19,8 @@ public sealed class FindingJourneyTests(Browser browser, SharedBench shared) : V
         box: { outside: { length: 45 cm, depth: 45 cm, height: 45 cm }, glass: { walls: 5 mm, base: 5 mm },
           opening: front, sill: 8 cm, doors: { count: 2, gap: 3 mm } }
         floor: { drainage: { material: expanded-clay-8-16, depth: 5 cm },
-          barrier: { material: steel-gauze-0.5 }, soil: { recipe: ready-rainforest, front: 7 cm, back: 9 cm } }
+          barrier: { material: steel-gauze-0.5 },
+          soil: { recipe: ready-rainforest, front: 7 cm, back: 9 cm } }
         vents: [ { length: 30 cm, width: 1 cm, height: 20 cm, side: front } ]
         animals: [ { animal: epipedobates-anthonyi, count: 2 } ]
         crew: [ { animal: folsomia-candida, count: 20 } ]

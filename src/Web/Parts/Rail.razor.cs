@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
+using Litterfall.Domain.Units;
 using Litterfall.Instructions.Care;
 using Litterfall.Judging;
 using Litterfall.Quantities.Sizing;
@@ -65,16 +66,18 @@ public sealed partial class Rail
 
     private ImmutableArray<double> Levels =>
         Month?.Water.Forecast is { } forecast
-            ? [.. forecast.Days.Take(Year).Select(d => d.LevelMeters * 1000)]
+            ? [.. forecast.Days.Take(Year).Select(d => LevelUnit.FromSi(d.LevelMeters))]
             : [];
 
     private (double, string)? Barrier =>
         Month?.Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage) is { } drainage
-            ? (drainage.Depth.Si * 1000, "barrier")
+            ? (LevelUnit.FromSi(drainage.Depth.Si), "barrier")
             : null;
 
     private ImmutableArray<double> Airs =>
-        Month?.Climate?.Computed is { } climate ? [.. climate.Days.ByHour.Select(h => h.Celsius)] : [];
+        Month?.Climate?.Computed is { } climate
+            ? [.. climate.Days.ByHour.Select(h => Warmth(h.Celsius))]
+            : [];
 
     private ImmutableArray<double> Humidities =>
         Month?.Climate?.Computed is { } climate ? [.. climate.Days.ByHour.Select(h => 100 * h.Humidity)] : [];
@@ -83,7 +86,7 @@ public sealed partial class Rail
         Month?.Climate?.Computed is { } climate ? [.. climate.Days.FogByHour.Select(h => 100 * h)] : [];
 
     /// <summary>Tight and loose gaps: what nobody measures of a box moves its air between them.</summary>
-    private (ImmutableArray<double>, ImmutableArray<double>) AirSpread => Spread(h => h.Celsius);
+    private (ImmutableArray<double>, ImmutableArray<double>) AirSpread => Spread(h => Warmth(h.Celsius));
 
     private (ImmutableArray<double>, ImmutableArray<double>) HumidSpread => Spread(h => 100 * h.Humidity);
 
@@ -98,7 +101,16 @@ public sealed partial class Rail
 
     private IEnumerable<string> Panes => Month?.Climate?.Fog.Select(f => f.Pane) ?? [];
 
-    private (double, double, string)? AnimalBand => Band(a => a.CoolestNight, a => a.WarmestDay);
+    private (double, double, string)? AnimalBand =>
+        Band(a => a.CoolestNight, a => a.WarmestDay) is var (low, high, words)
+            ? (Warmth(low), Warmth(high), words)
+            : null;
+
+    private Unit LevelUnit => Taste.For(Unit.Millimeter);
+
+    private Unit AirUnit => Taste.For(Unit.Celsius);
+
+    private double Warmth(double celsius) => AirUnit.FromSi(Unit.Celsius.ToSiValue(celsius));
 
     private (double, double, string)? HumidBand => Band(a => a.LeastHumidity, a => a.LargestHumidity);
 
