@@ -26,7 +26,7 @@ internal static class CrewFix
         return DesignFix.From(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{count:0} " + $"{FixEdit.Named(design, $"crew[{crew}].animal")}"
+                $"{count:0} {FixEdit.Named(design, $"crew[{crew}].animal")}"
             ),
             DesignEdits.Set(
                 document,
