@@ -89,7 +89,7 @@ public sealed partial class FindingList
     private static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 
     private static string Trust(Provenance provenance) =>
-        provenance == Provenance.Recalled ? "from memory, source not checked" : provenance.Word();
+        provenance == Provenance.Recalled ? "from memory, source not checked" : provenance.Spoken();
 
     private string Title(string source) => Library.Titles.GetValueOrDefault(source, source);
 
