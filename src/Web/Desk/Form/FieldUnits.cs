@@ -94,7 +94,12 @@ public static partial class FieldUnits
 
     /// <summary>The unit a text ends with; empty where it has none.</summary>
     /// <param name="text">Such as "5 1/2 in".</param>
-    public static string UnitOf(string text) => Tail().Match(text.Trim()).Groups["unit"].Value.Trim();
+    public static string UnitOf(string text)
+    {
+        var rest = Head().Replace(text.Trim(), "").Trim();
+        // Feet and inches: the last of both.
+        return rest.Length > 1 && rest[0] is '\'' or '′' ? Head().Replace(rest[1..].Trim(), "").Trim() : rest;
+    }
 
     private static double Step(QuantityKind kind, string unit, double number) =>
         kind == QuantityKinds.Length
@@ -138,8 +143,8 @@ public static partial class FieldUnits
     [GeneratedRegex(@"^[-−+]?\s*(\d+([.,]\d+)?|\d+\s*/\s*\d+|\d+[ -]\d+/\d+|\d*\s*[½¼¾⅛⅜⅝⅞])$")]
     private static partial Regex Bare();
 
-    [GeneratedRegex(@"(?<unit>[^\d\s.,½¼¾⅛⅜⅝⅞][^\d½¼¾⅛⅜⅝⅞]*\d?)$")]
-    private static partial Regex Tail();
+    [GeneratedRegex(@"^[-−+]?\s*(\d+[ -]\d+/\d+|\d+/\d+|\d+([.,]\d+)?\s*[½¼¾⅛⅜⅝⅞]?|[½¼¾⅛⅜⅝⅞])")]
+    private static partial Regex Head();
 
     [GeneratedRegex(@"\s*(?:[,;](?!\d)|[;]|\band\b)\s*")]
     private static partial Regex Apart();
