@@ -35,9 +35,11 @@ public static class EntryWords
     private static (string Common, string Science) Names(CatalogEntry entry)
     {
         var open = entry.Name.IndexOf('(', StringComparison.Ordinal);
-        if (entry is AnimalEntry or CrewEntry && open > 0)
+        var inside = open > 0 ? entry.Name[(open + 1)..].TrimEnd(')') : "";
+        var isLiving = entry is AnimalEntry or CrewEntry or PlantEntry;
+        if (isLiving && inside.Length > 0 && (entry is not PlantEntry || char.IsLower(inside[0])))
         {
-            return (Upper(entry.Name[(open + 1)..].TrimEnd(')')), entry.Name[..open].Trim());
+            return (Upper(inside), entry.Name[..open].Trim());
         }
 
         return entry is PlantEntry && entry.Synonyms is [var common, ..]

@@ -70,6 +70,15 @@ public sealed partial class DesignDesk
         }
     }
 
+    /// <summary>Shape first, color second.</summary>
+    private Severity? VerdictMark =>
+        VerdictClass switch
+        {
+            "stop" => Severity.Stop,
+            "caution" => Severity.Caution,
+            _ => null,
+        };
+
     private PartForm? Chosen =>
         selected is null ? null : Parts.FirstOrDefault(p => p.Key == selected);
 

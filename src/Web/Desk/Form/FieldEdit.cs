@@ -1,5 +1,6 @@
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
+using Litterfall.Domain.Units;
 using Litterfall.Web.Library;
 
 namespace Litterfall.Web.Desk.Form;
@@ -65,8 +66,17 @@ public static class FieldEdit
         }
 
         var written = TypedLength.TextAt(document, field.Path);
-        return written is "none" ? "" : DesignKeys.ValueAt(document.Design, field.Path) ?? written;
+        return written is "none" ? "" : Shown(DesignKeys.ValueAt(document.Design, field.Path) ?? written, field);
     }
+
+    /// <summary>Degrees as people write them.</summary>
+    private static string Shown(string text, PartField field) =>
+        field.Key!.Quantity == QuantityKinds.Temperature
+        && text.Length > 2
+        && text[^1] is 'C' or 'F'
+        && text[^2] == ' '
+            ? $"{text[..^1]}°{text[^1]}"
+            : text;
 
     private static IEnumerable<string> Several(DesignDocument document, string path)
     {
@@ -113,7 +123,7 @@ public static class FieldEdit
         var value = FieldUnits.WithUnit(typed, TextOf(document, field), key, taste);
         if (
             SoilSteps.ShareAt(field.Path) is { } step
-            && Domain.Units.QuantityText.TryParse(key.Quantity!, value, out var share, out _)
+            && QuantityText.TryParse(key.Quantity!, value, out var share, out _)
         )
         {
             return SoilSteps.Shared(document, step, share);
