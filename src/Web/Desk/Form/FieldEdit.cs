@@ -129,11 +129,39 @@ public static class FieldEdit
             return SoilSteps.Shared(document, step, share);
         }
 
-        var reading = At(document, field.Path, value);
+        var reading = At(Freed(document, field), field.Path, value);
         return key.Name == "temperature" && !reading.IsGood
             ? new(null, [reading.Faults[0] with { Expected = RangeHelp }])
             : reading;
     }
+
+    /// <summary>
+    /// A step is level or slopes: what is typed of one way takes the other out, the slope's far end takes
+    /// the depth that was.
+    /// </summary>
+    private static DesignDocument Freed(DesignDocument document, PartField field)
+    {
+        var key = field.Key!;
+        if (key.Owner != typeof(Domain.SoilZone))
+        {
+            return document;
+        }
+
+        var step = field.Path[..^key.Name.Length];
+        if (key.Name == "depth")
+        {
+            return Without(Without(document, step + "front"), step + "back");
+        }
+
+        var depth = TypedLength.TextAt(document, step + "depth");
+        var other = step + (key.Name == "front" ? "back" : "front");
+        return depth.Length > 0 && DesignEdits.Set(document, other, depth) is { Value: { } with, IsGood: true }
+            ? Without(with, step + "depth")
+            : document;
+    }
+
+    private static DesignDocument Without(DesignDocument document, string path) =>
+        document.Spans.ContainsKey(path) ? DesignEdits.Remove(document, path).Value ?? document : document;
 
     /// <summary>A place is written whole: with one of its edges alone it would not read.</summary>
     private static Reading<DesignDocument> At(DesignDocument document, string path, string text)

@@ -142,6 +142,19 @@ public sealed class FieldTests
             Assert.Equal(1, document.Design.Floor.Soil!.Zones.Sum(z => z.Share.Si), 1e-9);
     }
 
+    /// <summary>A level step that gets a depth in front slopes to the depth it had; made level it has one.</summary>
+    [Fact]
+    public void A_step_is_level_or_slopes()
+    {
+        var stepped = FormSwitch.Soil.Turn(Read(Text), "steps").Value!;
+        var sloped = FieldEdit.Set(stepped, Field(stepped, "floor.soil.zones[1].front"), "5", Taste.Metric).Value!;
+        var zone = sloped.Design.Floor.Soil!.Zones[1];
+        Assert.Equal(("5 cm", "7 cm", null), (zone.Front?.Text, zone.Back?.Text, zone.Depth?.Text));
+        var level = FieldEdit.Set(sloped, Field(sloped, "floor.soil.zones[1].depth"), "6 cm", Taste.Metric).Value!;
+        zone = level.Design.Floor.Soil!.Zones[1];
+        Assert.Equal((null, null, "6 cm"), (zone.Front?.Text, zone.Back?.Text, zone.Depth?.Text));
+    }
+
     /// <summary>A sloped soil made level has the mean of both depths: (4 + 9) / 2 = 6.5 cm.</summary>
     [Fact]
     public void A_slope_made_level_keeps_its_soil()
