@@ -7,7 +7,10 @@ namespace Litterfall.Tests.Bench;
 public sealed class DeskCardTests(Browser browser, SharedBench shared) : Visits(browser)
 {
     private const string InWindow = """
-        e => { const b = e.getBoundingClientRect(); return b.top >= -1 && b.left >= -1 && b.bottom <= innerHeight + 1 && b.right <= innerWidth + 1; }
+        e => {
+            const b = e.getBoundingClientRect();
+            return b.top >= -1 && b.left >= -1 && b.bottom <= innerHeight + 1 && b.right <= innerWidth + 1;
+        }
         """;
 
     private async Task<IPage> SizedAsync(string url, int width, int height)
@@ -19,7 +22,9 @@ public sealed class DeskCardTests(Browser browser, SharedBench shared) : Visits(
         return page;
     }
 
-    /// <summary>The fields of what is taken by its handle are in the window, and so are drawing and verdict.</summary>
+    /// <summary>
+    /// The fields of what is taken by its handle are in the window, and so are drawing and verdict.
+    /// </summary>
     [Theory]
     [InlineData(1440, 900)]
     [InlineData(1366, 768)]
@@ -50,7 +55,10 @@ public sealed class DeskCardTests(Browser browser, SharedBench shared) : Visits(
             await Assertions.Expect(field).ToBeVisibleAsync();
             Assert.True(await field.EvaluateAsync<bool>(InWindow), $"field of {what}");
             Assert.True(await page.Locator("#sheet").EvaluateAsync<bool>(InWindow), $"drawing with {what}");
-            Assert.True(await page.Locator(".verdict").First.EvaluateAsync<bool>(InWindow), $"verdict with {what}");
+            Assert.True(
+                await page.Locator(".verdict").First.EvaluateAsync<bool>(InWindow),
+                $"verdict with {what}"
+            );
         }
 
         await Browser.AxeAsync(page, $"card at {width}");
@@ -93,7 +101,16 @@ public sealed class DeskCardTests(Browser browser, SharedBench shared) : Visits(
     {
         var page = await SizedAsync(await shared.CopyAsync(Usual), 1366, 768);
         await page.Locator("[role=tab][aria-selected=true]").FocusAsync();
-        foreach (var (key, view) in new[] { ("ArrowRight", "Plan"), ("ArrowRight", "Front"), ("Home", "Section"), ("ArrowLeft", null), ("End", null) })
+        foreach (
+            var (key, view) in new[]
+            {
+                ("ArrowRight", "Plan"),
+                ("ArrowRight", "Front"),
+                ("Home", "Section"),
+                ("ArrowLeft", null),
+                ("End", null),
+            }
+        )
         {
             await page.Keyboard.PressAsync(key);
             var chosen = page.Locator("[role=tab][aria-selected=true]");
@@ -125,7 +142,12 @@ public sealed class DeskCardTests(Browser browser, SharedBench shared) : Visits(
         await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
         await StillAsync(page);
         var drawn = await page.Locator("#sheet > svg").First.GetAttributeAsync("viewBox");
-        Assert.True(Wide(drawn!) < Wide(await page.Locator("#sheet > svg").First.GetAttributeAsync("data-whole") ?? "0 0 9999 9") - 1);
+        Assert.True(
+            Wide(drawn!)
+                < Wide(
+                    await page.Locator("#sheet > svg").First.GetAttributeAsync("data-whole") ?? "0 0 9999 9"
+                ) - 1
+        );
         await page.ClickAsync("[data-zoom=fit]");
         Assert.Equal(Wide(whole!), Wide((await grips.GetAttributeAsync("viewBox"))!), 0.2);
 
@@ -169,7 +191,9 @@ public sealed class DeskCardTests(Browser browser, SharedBench shared) : Visits(
         await Assertions.Expect(page.Locator("#f-floor-litter-depth")).ToHaveValueAsync("4.5 cm");
     }
 
-    /// <summary>From the list by its common name, by dragging, and one more beside it: each its own.</summary>
+    /// <summary>
+    /// From the list by its common name, by dragging, and one more beside it: each its own.
+    /// </summary>
     [Fact]
     public async Task A_plant_is_chosen_dragged_and_doubled()
     {
@@ -180,10 +204,14 @@ public sealed class DeskCardTests(Browser browser, SharedBench shared) : Visits(
         await page.FillAsync("#pick-find", "jewel");
         await Assertions.Expect(page.Locator(".entry").First).ToContainTextAsync("jewel");
         await Browser.AxeAsync(page, "picture list");
-        await page.Locator(".entry").First.DragToAsync(
-            page.Locator("#sheet"),
-            new() { TargetPosition = new() { X = 300, Y = 160 } }
-        );
+        await page.Locator(".entry")
+            .First.DragToAsync(
+                page.Locator("#sheet"),
+                new()
+                {
+                    TargetPosition = new() { X = 300, Y = 160 },
+                }
+            );
         await Assertions.Expect(page.Locator("#f-plants-3-at-x")).ToBeVisibleAsync();
         var x = await page.InputValueAsync("#f-plants-3-at-x");
         await page.ClickAsync("button:text-is('One more')");
@@ -217,8 +245,12 @@ public sealed class DeskCardTests(Browser browser, SharedBench shared) : Visits(
         await page.FillAsync("#mix-part-0", "3");
         await page.FillAsync("#mix-name", "Bench mix");
         await page.ClickAsync("text=Use this mix");
-        await Assertions.Expect(page.Locator("#f-floor-soil-recipe option:checked")).ToHaveTextAsync("Bench mix");
-        await Assertions.Expect(page.Locator(".verdict").First).Not.ToHaveClassAsync(new System.Text.RegularExpressions.Regex("old"));
+        await Assertions
+            .Expect(page.Locator("#f-floor-soil-recipe option:checked"))
+            .ToHaveTextAsync("Bench mix");
+        await Assertions
+            .Expect(page.Locator(".verdict").First)
+            .Not.ToHaveClassAsync(new System.Text.RegularExpressions.Regex("old"));
         await Assertions.Expect(page.Locator(".fault")).ToHaveCountAsync(0);
     }
 }

@@ -44,7 +44,9 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
         await page.ClickAsync(".part.add:has-text('plant')");
         await page.FillAsync("#pick-find", "pilea depressa");
         await page.ClickAsync(".entry");
-        await Assertions.Expect(page.Locator("#f-plants-0-plant, [id^=f-plants-][id$=-plant]").First).ToBeVisibleAsync();
+        await Assertions
+            .Expect(page.Locator("#f-plants-0-plant, [id^=f-plants-][id$=-plant]").First)
+            .ToBeVisibleAsync();
         await Browser.AxeAsync(page, "desk");
 
         if (isPhone)
@@ -157,9 +159,7 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
         await page.ClickAsync("button:has-text('findings')");
         await page.Locator("button:has-text('residual-current')").First.ClickAsync();
         var trial = page.Locator(".trial");
-        await Assertions
-            .Expect(trial)
-            .ToContainTextAsync("gone: Lamps and the misting pump");
+        await Assertions.Expect(trial).ToContainTextAsync("gone: Lamps and the misting pump");
         await Browser.AxeAsync(page, "trial");
         await trial.Locator("text=Keep it").ClickAsync();
         await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
@@ -223,8 +223,6 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
             .ToContainTextAsync("as many for each square meter of floor");
         await Browser.AxeAsync(page, "another size");
         await page.ClickAsync("text=Make the copy");
-        await Assertions
-            .Expect(page.Locator("h1"))
-            .ToContainTextAsync("120 cm long");
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync("120 cm long");
     }
 }

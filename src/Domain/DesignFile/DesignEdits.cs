@@ -106,7 +106,8 @@ public static class DesignEdits
     private static string Flow(TreeNode node, string text, string[] without) =>
         node switch
         {
-            TreeMap map => $"{{ {string.Join(
+            TreeMap map =>
+                $"{{ {string.Join(
                 ", ",
                 map.Members.Where(m => !without.Contains(m.Key.Text))
                     .Select(m => $"{m.Key.Text}: {Flow(m.Value, text, [])}")
@@ -114,7 +115,8 @@ public static class DesignEdits
             TreeList list => $"[ {string.Join(", ", list.Items.Select(i => Flow(i, text, [])))} ]",
             TreeScalar scalar => YamlText.Scalar(
                 scalar.Text,
-                text[scalar.Span.Start] is '"' or '\'' || YamlText.ReadsAsOther(scalar.Text) && !IsPlainKind(scalar.Text)
+                text[scalar.Span.Start] is '"' or '\''
+                    || YamlText.ReadsAsOther(scalar.Text) && !IsPlainKind(scalar.Text)
             ),
             _ => text[node.Span.Start..node.Span.End],
         };

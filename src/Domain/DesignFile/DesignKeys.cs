@@ -79,7 +79,8 @@ public static class DesignKeys
     public static ImmutableArray<DesignKey> Of(Type record) => Known.GetOrAdd(record, Read);
 
     /// <summary>
-    /// The value at a path as the file would write it, also one that is not written and stands by itself; null
+    /// The value at a path as the file would write it, also one that is not written and stands by itself;
+    /// null
     /// where there is none.
     /// </summary>
     /// <param name="design">The design.</param>

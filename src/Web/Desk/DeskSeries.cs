@@ -40,9 +40,7 @@ public static class DeskSeries
     /// <summary>Fog on the worst pane, % of each hour.</summary>
     /// <param name="look">What is computed.</param>
     public static ImmutableArray<double> Fogs(DeskLook look) =>
-        look.Month?.Climate?.Computed is { } climate
-            ? [.. climate.Days.FogByHour.Select(h => 100 * h)]
-            : [];
+        look.Month?.Climate?.Computed is { } climate ? [.. climate.Days.FogByHour.Select(h => 100 * h)] : [];
 
     /// <summary>Springtails by week.</summary>
     /// <param name="look">What is computed.</param>

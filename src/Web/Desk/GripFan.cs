@@ -18,10 +18,7 @@ public static class GripFan
     /// <summary>Where each handle is shown.</summary>
     /// <param name="grips">The handles.</param>
     /// <param name="room">Width and height of the sheet they stay on, mm.</param>
-    public static ImmutableArray<Spot> Spread(
-        IReadOnlyList<Grip> grips,
-        (double Width, double Height) room
-    )
+    public static ImmutableArray<Spot> Spread(IReadOnlyList<Grip> grips, (double Width, double Height) room)
     {
         var (x, y) = (new double[grips.Count], new double[grips.Count]);
         for (var i = 0; i < grips.Count; i++)

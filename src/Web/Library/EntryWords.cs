@@ -5,7 +5,9 @@ namespace Litterfall.Web.Library;
 /// <summary>Names of the library as people say them: the common name first.</summary>
 public static class EntryWords
 {
-    /// <summary>Common name with the scientific one behind it, such as "Nerve plant (Fittonia albivenis)".</summary>
+    /// <summary>
+    /// Common name with the scientific one behind it, such as "Nerve plant (Fittonia albivenis)".
+    /// </summary>
     /// <param name="entry">An entry.</param>
     public static string Of(CatalogEntry entry)
     {

@@ -4,7 +4,9 @@ using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Web.Library;
 
-/// <summary>A mix of the workshop's own, by loose parts; its water curve is estimated from the parts.</summary>
+/// <summary>
+/// A mix of the workshop's own, by loose parts; its water curve is estimated from the parts.
+/// </summary>
 public static class OwnMix
 {
     private const int LongestName = 80;
@@ -40,8 +42,7 @@ public static class OwnMix
                     NumberStyles.Float,
                     CultureInfo.InvariantCulture,
                     out var share
-                )
-                || share is not (> 0 and <= MostParts)
+                ) || share is not (> 0 and <= MostParts)
             )
             {
                 return (null, $"{EntryWords.Of(entry)}: give its loose parts as a number above 0, e.g. 2.");
@@ -73,10 +74,9 @@ public static class OwnMix
     {
         var word = string.Join(
             '-',
-            new string([.. name.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : ' ')]).Split(
-                ' ',
-                StringSplitOptions.RemoveEmptyEntries
-            )
+            new string([
+                .. name.ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : ' '),
+            ]).Split(' ', StringSplitOptions.RemoveEmptyEntries)
         );
         var stem = word.Length > 0 ? $"own-{word}" : "own-mix";
         var key = stem;

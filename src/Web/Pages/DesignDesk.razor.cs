@@ -79,8 +79,7 @@ public sealed partial class DesignDesk
             _ => null,
         };
 
-    private PartForm? Chosen =>
-        selected is null ? null : Parts.FirstOrDefault(p => p.Key == selected);
+    private PartForm? Chosen => selected is null ? null : Parts.FirstOrDefault(p => p.Key == selected);
 
     /// <summary>Why the first build looks so, as long as nothing was changed.</summary>
     private string[]? FirstReasons => work is { Version: 2 } ? first : null;

@@ -214,7 +214,7 @@ public sealed partial class DeskDrawing
     /// <param name="across">Where, mm of the drawing.</param>
     /// <param name="down">Where, mm of the drawing.</param>
     [JSInvokable]
-    public Task DropNew(string list, string entry, double across, double down)
+    public Task PutDown(string list, string entry, double across, double down)
     {
         if (frame is not { } drawn || Work.Look.Shape is not { } shape)
         {
@@ -265,8 +265,9 @@ public sealed partial class DeskDrawing
         spots = isSame
             ?
             [
-                .. found.Select((g, i) =>
-                    new Spot(g.At.X + spots[i].X - grips[i].At.X, g.At.Y + spots[i].Y - grips[i].At.Y)
+                .. found.Select(
+                    (g, i) =>
+                        new Spot(g.At.X + spots[i].X - grips[i].At.X, g.At.Y + spots[i].Y - grips[i].At.Y)
                 ),
             ]
             : GripFan.Spread(found, (width, height));

@@ -1,6 +1,5 @@
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog.Entries;
-
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Store;
@@ -81,12 +80,7 @@ public sealed partial class FieldBox
     }
 
     private Task CheckAsync(string word, bool isOn) =>
-        SetAsync(
-            string.Join(
-                '\n',
-                Field.Key!.Words.Where(w => w == word ? isOn : Lines.Contains(w))
-            )
-        );
+        SetAsync(string.Join('\n', Field.Key!.Words.Where(w => w == word ? isOn : Lines.Contains(w))));
 
     /// <summary>A file that is chosen here is kept at the bench and named by the field.</summary>
     private async Task BringAsync(InputFileChangeEventArgs chosen)
@@ -94,7 +88,8 @@ public sealed partial class FieldBox
         var file = chosen.File;
         if (file.Size > BenchLibrary.LargestFile)
         {
-            fault = $"{FileNames.Short(file.Name)} is too large; expected at most "
+            fault =
+                $"{FileNames.Short(file.Name)} is too large; expected at most "
                 + $"{BenchLibrary.LargestFile / 1024 / 1024} MB.";
             return;
         }

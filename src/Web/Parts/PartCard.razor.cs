@@ -50,7 +50,9 @@ public sealed partial class PartCard
 
     /// <summary>The part of which one more can be added as this one is.</summary>
     private string? Twin =>
-        Part is { IsList: true, IsThere: true } ? Part.Key[..Part.Key.IndexOf('[', StringComparison.Ordinal)] : null;
+        Part is { IsList: true, IsThere: true }
+            ? Part.Key[..Part.Key.IndexOf('[', StringComparison.Ordinal)]
+            : null;
 
     /// <inheritdoc/>
     protected override void OnParametersSet()
@@ -61,7 +63,9 @@ public sealed partial class PartCard
         }
     }
 
-    /// <summary>Each plant is a thing of its own: how many there are is how many stand in the strip.</summary>
+    /// <summary>
+    /// Each plant is a thing of its own: how many there are is how many stand in the strip.
+    /// </summary>
     private static bool IsCountOfPlants(PartField field) =>
         field.Key is { Name: "count" } key && key.Owner == typeof(Domain.Planting);
 

@@ -46,21 +46,10 @@ public sealed partial class Rail
     [Parameter]
     public EventCallback<string> OnAsk { get; set; }
 
-    private string VerdictText =>
-        Work.Look.Faults.Length > 0 ? "The design cannot be computed as written."
-        : Work.Look.Whole is not { } whole ? "Computing…"
-        : Verdict.Of(whole, Taste) + (Work.Look.WholeIsOld ? " (computing anew…)" : "");
-
     private AnimalDay? AnimalDay =>
         Work.Look.Whole is { } whole ? TankPlan.Of(whole.Numbers, whole.Findings).Animals : null;
 
     private string Waiting => Work.Look.Faults.Length > 0 ? "not computed" : "computing…";
-
-    private string VerdictClass =>
-        Work.Look.Whole is not { } whole || Work.Look.WholeIsOld ? "old"
-        : whole.Stops ? "stop"
-        : whole.Findings.Any(f => f.Severity == Severity.Caution) ? "caution"
-        : "well";
 
     private Forecasting.DesignNumbers? Month => Work.Look.Month;
 

@@ -235,7 +235,7 @@ for (const kind of ["pointerup", "pointercancel"]) {
         const isOver = box && e.clientX > box.left && e.clientX < box.right && e.clientY > box.top && e.clientY < box.bottom;
         if (kind === "pointerup" && isOver) {
             const at = spotOf(drops.sheet, e);
-            drops.desk.invokeMethodAsync("DropNew", entry.dataset.list, entry.dataset.add, at.x, at.y).catch(() => { });
+            drops.desk.invokeMethodAsync("PutDown", entry.dataset.list, entry.dataset.add, at.x, at.y).catch(() => { });
         }
     });
 }

@@ -80,7 +80,13 @@ public sealed class PageTests : IAsyncDisposable
     {
         using var work = await DeskAsync();
         var box = page.Render<FieldBox>(p =>
-            p.Add(b => b.Field, FormBook.Of(work.Document).SelectMany(f => f.AllFields).First(f => f.Path == "floor.soil.depth"))
+            p.Add(
+                    b => b.Field,
+                    FormBook
+                        .Of(work.Document)
+                        .SelectMany(f => f.AllFields)
+                        .First(f => f.Path == "floor.soil.depth")
+                )
                 .Add(b => b.Work, work)
         );
         await box.Find("input").ChangeAsync(new() { Value = "five" });

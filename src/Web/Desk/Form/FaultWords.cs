@@ -2,7 +2,9 @@ using Litterfall.Domain.Faults;
 
 namespace Litterfall.Web.Desk.Form;
 
-/// <summary>Faults of a design as a field tells them: without line and key, which nobody sees there.</summary>
+/// <summary>
+/// Faults of a design as a field tells them: without line and key, which nobody sees there.
+/// </summary>
 public static class FaultWords
 {
     /// <summary>One sentence.</summary>

@@ -66,7 +66,9 @@ public static class FieldEdit
         }
 
         var written = TypedLength.TextAt(document, field.Path);
-        return written is "none" ? "" : Shown(DesignKeys.ValueAt(document.Design, field.Path) ?? written, field);
+        return written is "none"
+            ? ""
+            : Shown(DesignKeys.ValueAt(document.Design, field.Path) ?? written, field);
     }
 
     /// <summary>Degrees as people write them.</summary>
@@ -80,7 +82,11 @@ public static class FieldEdit
 
     private static IEnumerable<string> Several(DesignDocument document, string path)
     {
-        for (var i = 0; DesignKeys.ValueAt(document.Design, FormattableString.Invariant($"{path}[{i}]")) is { } one; i++)
+        for (
+            var i = 0;
+            DesignKeys.ValueAt(document.Design, FormattableString.Invariant($"{path}[{i}]")) is { } one;
+            i++
+        )
         {
             yield return one;
         }
@@ -155,7 +161,8 @@ public static class FieldEdit
 
         var depth = TypedLength.TextAt(document, step + "depth");
         var other = step + (key.Name == "front" ? "back" : "front");
-        return depth.Length > 0 && DesignEdits.Set(document, other, depth) is { Value: { } with, IsGood: true }
+        return
+            depth.Length > 0 && DesignEdits.Set(document, other, depth) is { Value: { } with, IsGood: true }
             ? Without(with, step + "depth")
             : document;
     }

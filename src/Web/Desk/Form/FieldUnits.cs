@@ -11,6 +11,8 @@ namespace Litterfall.Web.Desk.Form;
 public static partial class FieldUnits
 {
     private const double Inch = 0.0254;
+    private const int Patience = 100;
+    private const int And = 5;
 
     /// <summary>
     /// What is typed with a unit behind it: a bare number takes the one that stood there before, else the
@@ -54,10 +56,40 @@ public static partial class FieldUnits
 
     /// <summary>Readings of one edge, apart by commas, semicolons or "and".</summary>
     /// <param name="text">As typed.</param>
-    public static IReadOnlyList<string> Readings(string text) =>
-        [.. Apart().Split(text).Select(t => t.Trim().Trim('[', ']', '"').Trim()).Where(t => t.Length > 0)];
+    public static IReadOnlyList<string> Readings(string text)
+    {
+        var list = new List<string>();
+        var from = 0;
+        for (var i = 0; i <= text.Length; i++)
+        {
+            var isAnd = string.CompareOrdinal(text, i, " and ", 0, And) == 0;
+            if (i < text.Length && text[i] != ';' && !isAnd && !(text[i] == ',' && IsApart(text, i)))
+            {
+                continue;
+            }
 
-    /// <summary>The value a step further, in the unit it is written in; null where it has no number.</summary>
+            var one = text[from..i].Trim().Trim('[', ']').Trim();
+            if (one.Length > 0)
+            {
+                list.Add(one);
+            }
+
+            from = i + (isAnd ? And : 1);
+        }
+
+        return list;
+    }
+
+    /// <summary>A comma between digits is a decimal comma.</summary>
+    private static bool IsApart(string text, int comma) =>
+        comma + 1 >= text.Length
+        || !char.IsAsciiDigit(text[comma + 1])
+        || comma == 0
+        || !char.IsAsciiDigit(text[comma - 1]);
+
+    /// <summary>
+    /// The value a step further, in the unit it is written in; null where it has no number.
+    /// </summary>
     /// <param name="text">What stands there.</param>
     /// <param name="key">The key.</param>
     /// <param name="steps">How many steps, down where negative.</param>
@@ -82,13 +114,17 @@ public static partial class FieldUnits
             return TypedLength.Write(Math.Max(0, quarters) * Inch / 4, "in", "in");
         }
 
-        var word = kind.Words.FirstOrDefault(w => string.Equals(w.Word, unit, StringComparison.OrdinalIgnoreCase));
+        var word = kind.Words.FirstOrDefault(w =>
+            string.Equals(w.Word, unit, StringComparison.OrdinalIgnoreCase)
+        );
         var (factor, offset) = word.Word is null ? (kind.BareFactor ?? 1, 0) : (word.Factor, word.Offset);
         var (number, step) = ((si - offset) / factor, Step(kind, unit, (si - offset) / factor));
         var next = (Math.Round(number / step) + steps) * step;
         var least = kind == QuantityKinds.Temperature ? -40 : 0;
-        return string
-            .Create(CultureInfo.InvariantCulture, $"{Math.Round(Math.Max(least, next), 4):0.####} {unit}")
+        return string.Create(
+                CultureInfo.InvariantCulture,
+                $"{Math.Round(Math.Max(least, next), 4):0.####} {unit}"
+            )
             .TrimEnd();
     }
 
@@ -103,16 +139,30 @@ public static partial class FieldUnits
 
     private static double Step(QuantityKind kind, string unit, double number) =>
         kind == QuantityKinds.Length
-            ? unit == "mm" ? (number < 30 ? 1 : 5) : unit == "m" ? 0.05 : 0.5
-        : kind == QuantityKinds.Temperature || kind == QuantityKinds.TemperatureDifference ? 0.5
-        : kind == QuantityKinds.Share ? 5
-        : kind == QuantityKinds.LuminousFlux ? 100
-        : kind == QuantityKinds.Duration ? (unit is "s" or "sec" or "min" ? 5 : 1)
-        : kind == QuantityKinds.Mass && unit == "g" || kind == QuantityKinds.Illuminance ? 50
-        : kind == QuantityKinds.Mass || kind == QuantityKinds.AirChangeRate ? 0.1
-        : kind == QuantityKinds.Flow || kind == QuantityKinds.ElectricCurrent || kind == QuantityKinds.Angle ? 5
-        : kind == QuantityKinds.Elevation ? 100
-        : 1;
+            ? unit == "mm"
+                ? (number < 30 ? 1 : 5)
+                : unit == "m"
+                    ? 0.05
+                    : 0.5
+            : kind == QuantityKinds.Temperature || kind == QuantityKinds.TemperatureDifference
+                ? 0.5
+                : kind == QuantityKinds.Share
+                    ? 5
+                    : kind == QuantityKinds.LuminousFlux
+                        ? 100
+                        : kind == QuantityKinds.Duration
+                            ? (unit is "s" or "sec" or "min" ? 5 : 1)
+                            : kind == QuantityKinds.Mass && unit == "g" || kind == QuantityKinds.Illuminance
+                                ? 50
+                                : kind == QuantityKinds.Mass || kind == QuantityKinds.AirChangeRate
+                                    ? 0.1
+                                    : kind == QuantityKinds.Flow
+                                    || kind == QuantityKinds.ElectricCurrent
+                                    || kind == QuantityKinds.Angle
+                                        ? 5
+                                        : kind == QuantityKinds.Elevation
+                                            ? 100
+                                            : 1;
 
     private static string Usual(DesignKey key, Taste taste)
     {
@@ -140,19 +190,25 @@ public static partial class FieldUnits
     private static double Number(string text) =>
         double.Parse(text.Replace(',', '.'), NumberStyles.Float, CultureInfo.InvariantCulture);
 
-    [GeneratedRegex(@"^[-−+]?\s*(\d+([.,]\d+)?|\d+\s*/\s*\d+|\d+[ -]\d+/\d+|\d*\s*[½¼¾⅛⅜⅝⅞])$")]
+    [GeneratedRegex(
+        @"^[-−+]?\s*(\d+([.,]\d+)?|\d+\s*/\s*\d+|\d+[ -]\d+/\d+|\d*\s*[½¼¾⅛⅜⅝⅞])$",
+        RegexOptions.ExplicitCapture,
+        Patience
+    )]
     private static partial Regex Bare();
 
-    [GeneratedRegex(@"^[-−+]?\s*(\d+[ -]\d+/\d+|\d+/\d+|\d+([.,]\d+)?\s*[½¼¾⅛⅜⅝⅞]?|[½¼¾⅛⅜⅝⅞])")]
+    [GeneratedRegex(
+        @"^[-−+]?\s*(\d+[ -]\d+/\d+|\d+/\d+|\d+([.,]\d+)?\s*[½¼¾⅛⅜⅝⅞]?|[½¼¾⅛⅜⅝⅞])",
+        RegexOptions.ExplicitCapture,
+        Patience
+    )]
     private static partial Regex Head();
 
-    [GeneratedRegex(@"\s*(?:[,;](?!\d)|[;]|\band\b)\s*")]
-    private static partial Regex Apart();
-
     [GeneratedRegex(
-        @"^(?<low>-?\d+([.,]\d+)?)\s*(?<first>°?\s*[CFK])?\s*(?:-|–|—|to|\.\.)\s*(?<high>-?\d+([.,]\d+)?)"
+        @"^(?<low>-?\d+([.,]\d+)?)\s*(?<first>°?\s*[CFK])?\s*(-|–|—|to|\.\.)\s*(?<high>-?\d+([.,]\d+)?)"
             + @"\s*(?<unit>°?\s*[CFK])?$",
-        RegexOptions.IgnoreCase
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
+        Patience
     )]
     private static partial Regex RangeForm();
 }

@@ -99,10 +99,7 @@ public static class FormBook
     private static PartForm Root(string key, string name, PartGroup group, ImmutableArray<string> keys) =>
         new(key, name, group)
         {
-            Fields =
-            [
-                .. keys.Select(k => Field(DesignKeys.Of(typeof(Design)).First(d => d.Name == k), k)),
-            ],
+            Fields = [.. keys.Select(k => Field(DesignKeys.Of(typeof(Design)).First(d => d.Name == k), k))],
         };
 
     private static PartForm Box(DesignDocument document)
@@ -222,8 +219,7 @@ public static class FormBook
             _ => FormWords.Of(Key(typeof(Design), key))!,
         };
 
-    private static DesignKey Key(Type owner, string name) =>
-        DesignKeys.Of(owner).First(k => k.Name == name);
+    private static DesignKey Key(Type owner, string name) => DesignKeys.Of(owner).First(k => k.Name == name);
 
     /// <summary>Fields of a record: its own values, and those of records that are places or glass.</summary>
     internal static IEnumerable<PartField> FieldsOf(Type type, string path)
@@ -256,11 +252,7 @@ public static class FormBook
         );
 
     private static PartField Field(DesignKey key, string path) =>
-        new(path, FormWords.Of(key) ?? key.Name, FormOf(key))
-        {
-            Key = key,
-            IsRare = FormWords.IsRare(key),
-        };
+        new(path, FormWords.Of(key) ?? key.Name, FormOf(key)) { Key = key, IsRare = FormWords.IsRare(key) };
 
     private static FieldForm FormOf(DesignKey key) =>
         key.Form switch

@@ -72,6 +72,5 @@ internal static class FormSections
         yield return new(at, title, []) { Begin = FormBegin.Of(key.Record!), IsList = true };
     }
 
-    private static string Item(string at, int i) =>
-        string.Create(CultureInfo.InvariantCulture, $"{at}[{i}]");
+    private static string Item(string at, int i) => string.Create(CultureInfo.InvariantCulture, $"{at}[{i}]");
 }

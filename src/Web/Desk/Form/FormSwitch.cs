@@ -32,12 +32,13 @@ public sealed record FormSwitch(
     /// <summary>Whether the soil is level, slopes or goes in steps.</summary>
     public static readonly FormSwitch Soil = new(
         [Level, Slope, Steps],
-        d => d.Design.Floor.Soil switch
-        {
-            { Zones.Count: > 0 } => Steps,
-            { Front: not null } or { Back: not null } => Slope,
-            _ => Level,
-        },
+        d =>
+            d.Design.Floor.Soil switch
+            {
+                { Zones.Count: > 0 } => Steps,
+                { Front: not null } or { Back: not null } => Slope,
+                _ => Level,
+            },
         Shaped
     );
 
@@ -112,11 +113,7 @@ public sealed record FormSwitch(
     }
 
     /// <summary>From a little below the mean to a little above, so that it is seen to slope.</summary>
-    private static Reading<DesignDocument> Slopes(
-        DesignDocument bare,
-        DesignDocument document,
-        string like
-    )
+    private static Reading<DesignDocument> Slopes(DesignDocument bare, DesignDocument document, string like)
     {
         var meters = MeanMeters(document.Design.Floor.Soil) ?? 0.07;
         var front = DesignEdits.Set(bare, "floor.soil.front", TypedLength.Write(0.8 * meters, like, "cm"));
@@ -132,7 +129,8 @@ public sealed record FormSwitch(
             ? ""
             : new[] { soil.Depth?.Text, soil.Front?.Text, soil.Back?.Text }
                 .Concat(soil.Zones.SelectMany(z => new[] { z.Depth?.Text, z.Front?.Text }))
-                .FirstOrDefault(t => t is not null) ?? "";
+                .FirstOrDefault(t => t is not null)
+                ?? "";
         return MeanMeters(soil) is { } meters ? TypedLength.Write(meters, like, "cm") : "";
     }
 

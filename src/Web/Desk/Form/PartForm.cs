@@ -139,7 +139,9 @@ public sealed record PartForm(string Key, string Name, PartGroup Group)
     /// <summary>What it begins with, in flow form; null where it begins by itself.</summary>
     public string? Begin { get; init; }
 
-    /// <summary>Kinds of the library from which one more is chosen; empty where there is nothing to choose.</summary>
+    /// <summary>
+    /// Kinds of the library from which one more is chosen; empty where there is nothing to choose.
+    /// </summary>
     public ImmutableArray<string> Kinds { get; init; } = [];
 
     /// <summary>The key that names its entry of the library; null where it has none.</summary>

@@ -92,7 +92,8 @@ public static class Specimens
             with = DesignEdits.Add(
                 so,
                 "plants",
-                $"{single}, at: {{ x: {TypedLength.Write(x, like, "cm")}, y: {TypedLength.Write(y, like, "cm")}{z} }} }}"
+                $"{single}, at: {{ x: {TypedLength.Write(x, like, "cm")}, "
+                    + $"y: {TypedLength.Write(y, like, "cm")}{z} }} }}"
             );
         }
 

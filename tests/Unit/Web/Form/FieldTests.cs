@@ -23,7 +23,8 @@ public sealed class FieldTests
     private const string Text =
         "litterfall: 1\nname: field\nbox: { inside: { length: 60 cm, depth: 45 cm, height: 60 cm } }\n"
         + "floor: { soil: { recipe: ready-rainforest, depth: 7 cm } }\n"
-        + "room: { temperature: 21 C, humidity: 50 % }\nplants: [ { plant: fittonia-albivenis, count: 3 } ]\n";
+        + "room: { temperature: 21 C, humidity: 50 % }\n"
+        + "plants: [ { plant: fittonia-albivenis, count: 3 } ]\n";
 
     private static PartField Field(DesignDocument document, string path) =>
         FormBook.Of(document).SelectMany(p => p.AllFields).First(f => f.Path == path);
@@ -72,7 +73,9 @@ public sealed class FieldTests
         );
     }
 
-    /// <summary>A bare number keeps the unit that stood there; where nothing stood, the reader's own.</summary>
+    /// <summary>
+    /// A bare number keeps the unit that stood there; where nothing stood, the reader's own.
+    /// </summary>
     [Fact]
     public void A_unit_is_not_typed_twice()
     {
@@ -142,15 +145,21 @@ public sealed class FieldTests
             Assert.Equal(1, document.Design.Floor.Soil!.Zones.Sum(z => z.Share.Si), 1e-9);
     }
 
-    /// <summary>A level step that gets a depth in front slopes to the depth it had; made level it has one.</summary>
+    /// <summary>
+    /// A level step that gets a depth in front slopes to the depth it had; made level it has one.
+    /// </summary>
     [Fact]
     public void A_step_is_level_or_slopes()
     {
         var stepped = FormSwitch.Soil.Turn(Read(Text), "steps").Value!;
-        var sloped = FieldEdit.Set(stepped, Field(stepped, "floor.soil.zones[1].front"), "5", Taste.Metric).Value!;
+        var sloped = FieldEdit
+            .Set(stepped, Field(stepped, "floor.soil.zones[1].front"), "5", Taste.Metric)
+            .Value!;
         var zone = sloped.Design.Floor.Soil!.Zones[1];
         Assert.Equal(("5 cm", "7 cm", null), (zone.Front?.Text, zone.Back?.Text, zone.Depth?.Text));
-        var level = FieldEdit.Set(sloped, Field(sloped, "floor.soil.zones[1].depth"), "6 cm", Taste.Metric).Value!;
+        var level = FieldEdit
+            .Set(sloped, Field(sloped, "floor.soil.zones[1].depth"), "6 cm", Taste.Metric)
+            .Value!;
         zone = level.Design.Floor.Soil!.Zones[1];
         Assert.Equal((null, null, "6 cm"), (zone.Front?.Text, zone.Back?.Text, zone.Depth?.Text));
     }

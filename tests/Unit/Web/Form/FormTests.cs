@@ -15,7 +15,8 @@ public sealed class FormTests
 {
     private const string Bare =
         "litterfall: 1\nname: form\nbox: { inside: { length: 60 cm, depth: 45 cm, height: 60 cm }, "
-        + "glass: { walls: 5 mm }, opening: front }\nfloor: { soil: { recipe: ready-rainforest, depth: 7 cm } }\n";
+        + "glass: { walls: 5 mm }, opening: front }\n"
+        + "floor: { soil: { recipe: ready-rainforest, depth: 7 cm } }\n";
 
     /// <summary>Entries to choose where a part begins with one.</summary>
     private static readonly Dictionary<string, string> Entries = new(StringComparer.Ordinal)
@@ -61,7 +62,10 @@ public sealed class FormTests
             }
 
             foreach (
-                var section in FormBook.Of(document).SelectMany(p => p.AllSections).Where(s => s.Begin is not null)
+                var section in FormBook
+                    .Of(document)
+                    .SelectMany(p => p.AllSections)
+                    .Where(s => s.Begin is not null)
             )
             {
                 if (section.IsList && document.Spans.ContainsKey(section.Path))
@@ -80,7 +84,9 @@ public sealed class FormTests
         return document;
     }
 
-    /// <summary>The same design written in the other ways: outside edges, a raised floor, steps, a slope.</summary>
+    /// <summary>
+    /// The same design written in the other ways: outside edges, a raised floor, steps, a slope.
+    /// </summary>
     private static IEnumerable<DesignDocument> Ways()
     {
         var full = Full();
@@ -97,7 +103,9 @@ public sealed class FormTests
         }
     }
 
-    /// <summary>The schema is what an editor of files is offered; nothing of it is missing at the bench.</summary>
+    /// <summary>
+    /// The schema is what an editor of files is offered; nothing of it is missing at the bench.
+    /// </summary>
     [Fact]
     public void Every_key_of_the_schema_is_a_field()
     {
@@ -163,13 +171,18 @@ public sealed class FormTests
         }
     }
 
-    /// <summary>Each written number can be stepped, each empty one takes a bare number, and all read back.</summary>
+    /// <summary>
+    /// Each written number can be stepped, each empty one takes a bare number, and all read back.
+    /// </summary>
     [Fact]
     public void Every_quantity_takes_a_step_and_a_bare_number()
     {
         var document = Full();
         foreach (
-            var field in FormBook.Of(document).SelectMany(p => p.AllFields).Where(f => f.Form == FieldForm.Quantity)
+            var field in FormBook
+                .Of(document)
+                .SelectMany(p => p.AllFields)
+                .Where(f => f.Form == FieldForm.Quantity)
         )
         {
             var now = FieldEdit.TextOf(document, field);
@@ -197,7 +210,9 @@ public sealed class FormTests
         Assert.Equal("lid", FormBook.Find(Read(Bare), "lid.latched")!.Key);
     }
 
-    /// <summary>Handles of all samples and views can be told apart by a finger of 44 px, 10 mm of the drawing.</summary>
+    /// <summary>
+    /// Handles of all samples and views can be told apart by a finger of 44 px, 10 mm of the drawing.
+    /// </summary>
     [Theory]
     [InlineData(150, 95)]
     [InlineData(81, 84)]
@@ -251,6 +266,5 @@ public sealed class FormTests
             .Where(p => !p.Value!.ToJsonString().Contains("$ref", StringComparison.Ordinal))
             .Select(p => p.Key);
 
-    private static bool IsOtherSpelling(string key) =>
-        key.StartsWith("RoomYear.", StringComparison.Ordinal);
+    private static bool IsOtherSpelling(string key) => key.StartsWith("RoomYear.", StringComparison.Ordinal);
 }
