@@ -29,7 +29,8 @@ public static class EntryPicture
     private static string Plant(string habit) =>
         Says(habit, "tank", "bromeliad", "atmospheric", "rosette")
             ? "<path d='"
-                + "M16 27q-8-4-12-14q7 3 12 14q-4-10-4-18q5 7 4 18q0-11 5-18q1 9-5 18q4-11 12-14q-4 10-12 14'/>"
+                + "M16 27q-8-4-12-14q7 3 12 14q-4-10-4-18q5 7 4 18"
+                + "q0-11 5-18q1 9-5 18q4-11 12-14q-4 10-12 14'/>"
         : Says(habit, "climber", "hemiepiphyte", "vine")
             ? "<path d='M16 30q-4-8 0-14t0-14M16 24q-6 0-7-5q6 0 7 5M16 18q6 0 7-5q-6 0-7 5"
                 + "M16 12q-6 0-7-5q6 0 7 5'/>"
