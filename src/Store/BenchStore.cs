@@ -50,7 +50,11 @@ public sealed record SaveOutcome(StoredDesign Saved, StoredDesign? Other);
 /// <summary>
 /// Everything the bench keeps, by task. Each task is one transaction on disk before it returns.
 /// </summary>
-public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMarks marks, TimeProvider clock)
+public sealed partial class BenchStore(
+    IDbContextFactory<BenchContext> contexts,
+    StoreMarks marks,
+    TimeProvider clock
+)
 {
     private const int BusyRetries = 5;
 
@@ -106,9 +110,7 @@ public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMa
         const string mark = "__EFMigrationsLock";
         if (
             await db
-                .Database.SqlQuery<int>(
-                    $"SELECT COUNT(*) AS Value FROM sqlite_master WHERE name = {mark}"
-                )
+                .Database.SqlQuery<int>($"SELECT COUNT(*) AS Value FROM sqlite_master WHERE name = {mark}")
                 .SingleAsync(cancel) > 0
         )
         {
@@ -224,8 +226,7 @@ public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMa
             {
                 return await Saved(id, basis, change, cancel);
             }
-            catch (Exception e)
-                when (attempt < BusyRetries && StoreTrouble.IsRace(e))
+            catch (Exception e) when (attempt < BusyRetries && StoreTrouble.IsRace(e))
             {
                 // Somebody was quicker with this number: look again at what is there.
             }

@@ -7,12 +7,13 @@ using Litterfall.Web.Desk;
 using Litterfall.Web.Library;
 using Litterfall.Web.Sharing;
 using Microsoft.AspNetCore.Builder;
-using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Components.Server.Circuits;
+using Microsoft.AspNetCore.Diagnostics;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.FileProviders;
 
 namespace Litterfall.Web;
 
@@ -65,15 +66,36 @@ public static class BenchHost
         services.AddSingleton<PaperShelf>();
         services.AddSingleton<PaperSources>();
         services.AddSingleton(DeskRoom.OfMachine());
+        services.AddSingleton(new BenchPlace());
+        services.AddSingleton<PairedDevices>(all =>
+            new(
+                all.GetRequiredService<BenchStore>(),
+                options.DeviceKey,
+                all.GetRequiredService<TimeProvider>()
+            )
+        );
+        services.AddSingleton<DeviceGate>();
         services.AddScoped<Tastes>();
         services.AddScoped<Presence>();
         services.AddScoped<CircuitHandler>(all => all.GetRequiredService<Presence>());
     }
 
-    /// <summary>Pages and files.</summary>
+    /// <summary>The door, then pages and files.</summary>
     /// <param name="app">The application.</param>
-    public static void Map(WebApplication app)
+    /// <param name="isOpen">True where other machines can reach it.</param>
+    /// <param name="files">Style sheets, scripts and type.</param>
+    public static void Map(WebApplication app, bool isOpen, IFileProvider files)
     {
+        var door = new BenchDoor(isOpen, app.Services.GetRequiredService<DeviceGate>());
+        app.Use(next => context => door.PassAsync(context, next));
+        app.UseStaticFiles(
+            new StaticFileOptions
+            {
+                FileProvider = files,
+                // A newer program may answer at the same address tomorrow.
+                OnPrepareResponse = sent => sent.Context.Response.Headers.CacheControl = "no-cache",
+            }
+        );
         app.UseExceptionHandler(failed => failed.Run(FailedAsync));
         app.UseStatusCodePages(NothingAsync);
         app.UseAntiforgery();
