@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.IO.Compression;
 using System.Text;
 using Litterfall.Documents.Papers;
 using Litterfall.Store;
@@ -100,8 +99,7 @@ public static class BenchHost
         app.UseStatusCodePages(NothingAsync);
         app.UseAntiforgery();
         app.MapGet("/design/{id:guid}/file", FileAsync);
-        app.MapGet("/design/{id:guid}/paper/{name}", PaperAsync);
-        app.MapGet("/design/{id:guid}/papers.zip", PapersAsync);
+        PaperRoutes.Map(app);
         app.MapGet("/export.zip", ExportAsync);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
@@ -151,54 +149,6 @@ public static class BenchHost
                 "application/yaml",
                 $"{PaperJob.FileWord(design.Name)}.viv.yaml"
             );
-    }
-
-    private static async Task<IResult> PaperAsync(
-        Guid id,
-        string name,
-        string? sheet,
-        string? slips,
-        PaperSources from,
-        CancellationToken cancel
-    )
-    {
-        var files = await from.Shelf.FilesAsync(id, (sheet, slips == "true"), from, cancel);
-        var found = files?.FirstOrDefault(f => f.Name == name);
-        return found is null
-            ? Results.NotFound()
-            : Results.File(
-                found.Bytes,
-                name.EndsWith(".pdf", StringComparison.Ordinal)
-                    ? "application/pdf"
-                    : "application/octet-stream",
-                name.EndsWith(".pdf", StringComparison.Ordinal) ? null : Path.GetFileName(name)
-            );
-    }
-
-    private static async Task<IResult> PapersAsync(
-        Guid id,
-        string? sheet,
-        string? slips,
-        PaperSources from,
-        CancellationToken cancel
-    )
-    {
-        if (await from.Shelf.FilesAsync(id, (sheet, slips == "true"), from, cancel) is not { } files)
-        {
-            return Results.NotFound();
-        }
-
-        using var bytes = new MemoryStream();
-        using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true))
-        {
-            foreach (var file in files)
-            {
-                await using var entry = zip.CreateEntry(file.Name, CompressionLevel.Fastest).Open();
-                await entry.WriteAsync(file.Bytes, cancel);
-            }
-        }
-
-        return Results.File(bytes.ToArray(), "application/zip", "papers.zip");
     }
 
     private static async Task<IResult> ExportAsync(
