@@ -62,6 +62,8 @@ public static class BenchHost
         );
         services.AddSingleton<BenchStore>();
         services.AddSingleton<BenchLibrary>();
+        services.AddSingleton<SmallDrawings>();
+        services.AddSingleton<UploadAllowance>();
         services.AddSingleton<PaperShelf>();
         services.AddSingleton<PaperSources>();
         services.AddSingleton(DeskRoom.OfMachine());
@@ -99,6 +101,7 @@ public static class BenchHost
         app.UseStatusCodePages(NothingAsync);
         app.UseAntiforgery();
         app.MapGet("/design/{id:guid}/file", FileAsync);
+        app.MapGet("/design/{id:guid}/small.svg", SmallAsync);
         PaperRoutes.Map(app);
         app.MapGet("/export.zip", ExportAsync);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
@@ -149,6 +152,26 @@ public static class BenchHost
                 "application/yaml",
                 $"{PaperJob.FileWord(design.Name)}.viv.yaml"
             );
+    }
+
+    private static async Task<IResult> SmallAsync(
+        Guid id,
+        string? version,
+        SmallDrawings small,
+        HttpContext context
+    )
+    {
+        if (await small.OfAsync(id, context.RequestAborted) is not { } svg)
+        {
+            return Results.NotFound();
+        }
+
+        if (version is not null)
+        {
+            context.Response.Headers.CacheControl = "private, max-age=86400";
+        }
+
+        return Results.File(svg, "image/svg+xml");
     }
 
     private static async Task<IResult> ExportAsync(

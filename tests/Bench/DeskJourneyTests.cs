@@ -19,7 +19,7 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
         await Browser.AxeAsync(page, "empty bench");
         await page.FillAsync("#size", "60 x 45 x 60 cm");
         await page.SelectOptionAsync("#who", "dendrobates-leucomelas");
-        await page.ClickAsync("text=Draw it");
+        await page.ClickAsync("text=Create design");
         await page.WaitForSelectorAsync(".findings li", new() { State = WaitForSelectorState.Attached });
         await Browser.FitsAsync(page);
         if (isPhone)
@@ -42,9 +42,11 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
         await Browser.AxeAsync(page, "desk");
 
         await page.ClickAsync("a:has-text('Papers')");
-        await page.WaitForSelectorAsync(".papers li");
+        await page.WaitForSelectorAsync(".sheets li");
         await Browser.AxeAsync(page, "papers");
-        var download = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("text=All papers (zip)"));
+        var download = await page.RunAndWaitForDownloadAsync(() =>
+            page.ClickAsync("text=Download everything (zip)")
+        );
         var path = await download.PathAsync();
         using var zip = ZipFile.OpenRead(path);
         using var sheet = zip.Entries.Single(e => e.Name == "01-build-sheet.pdf").Open();
@@ -146,9 +148,7 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
         await page.ClickAsync("button:has-text('findings')");
         await page.Locator("button:has-text('residual-current')").First.ClickAsync();
         var trial = page.Locator(".trial");
-        await Assertions
-            .Expect(trial)
-            .ToContainTextAsync("gone: Lamps and the misting pump");
+        await Assertions.Expect(trial).ToContainTextAsync("gone: Lamps and the misting pump");
         await Browser.AxeAsync(page, "trial");
         await trial.Locator("text=Keep it").ClickAsync();
         await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
@@ -211,8 +211,6 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
             .ToContainTextAsync("as many for each square meter of floor");
         await Browser.AxeAsync(page, "another size");
         await page.ClickAsync("text=Make the copy");
-        await Assertions
-            .Expect(page.Locator("h1"))
-            .ToContainTextAsync("120 cm long");
+        await Assertions.Expect(page.Locator("h1")).ToContainTextAsync("120 cm long");
     }
 }

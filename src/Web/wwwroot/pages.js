@@ -7,3 +7,9 @@ new MutationObserver(async () => {
         await new Promise(r => setTimeout(r, 2000));
     }
 }).observe(lost, { attributes: true, attributeFilter: ["hidden"] });
+
+// A picture that is not there gives way to a drawing.
+document.addEventListener("error", e => {
+    const other = e.target.dataset?.else;
+    if (other) { delete e.target.dataset.else; e.target.src = other; }
+}, true);

@@ -162,10 +162,10 @@ public sealed class BenchStoreTests : IDisposable
     {
         var store = await OpenAsync();
         var design = await store.AddAsync("kept", Text, "begun", Stop);
-        await store.PutAwayAsync(design.Id, true, Stop);
+        await store.ArchiveAsync(design.Id, true, Stop);
         Assert.Empty(await store.DesignsAsync(Stop));
         Assert.NotNull(await store.DesignAsync(design.Id, Stop));
-        await store.PutAwayAsync(design.Id, false, Stop);
+        await store.ArchiveAsync(design.Id, false, Stop);
         Assert.Single(await store.DesignsAsync(Stop));
     }
 

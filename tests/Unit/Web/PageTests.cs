@@ -62,7 +62,7 @@ public sealed class PageTests : IAsyncDisposable
         await ReadyAsync();
         var home = page.Render<Home>();
         home.WaitForElement(".examples svg");
-        Assert.Equal("What shall live where?", home.Find("h1").TextContent);
+        Assert.Equal("What are you building?", home.Find("h1").TextContent);
         Assert.Empty(home.FindAll(".designs"));
         home.Find("#size").Change("60 by 45");
         await home.Find("form.wish").SubmitAsync();
@@ -72,6 +72,59 @@ public sealed class PageTests : IAsyncDisposable
             StringComparison.Ordinal
         );
         Assert.Equal("60 by 45", home.Find("#size").GetAttribute("value"));
+    }
+
+    /// <summary>A slip of the pen is told with the smallest size, and makes no design.</summary>
+    [Theory]
+    [InlineData("1 x 1 x 1 cm", "The length of 1 cm is too small.")]
+    [InlineData("5 x 60 x 60 mm", "The length of 5 mm is too small.")]
+    [InlineData("5 mm", "does not have three edges.")]
+    [InlineData("60 x 45 x 600 in", "The height of 600 in is too large.")]
+    public async Task A_size_that_no_tank_has_is_refused_with_the_smallest(string size, string words)
+    {
+        var store = await ReadyAsync();
+        var home = page.Render<Home>();
+        home.WaitForElement(".examples svg");
+        home.Find("#size").Change(size);
+        await home.Find("form.wish").SubmitAsync();
+        var said = home.Find("#wish-fault").TextContent;
+        Assert.Contains(words, said, StringComparison.Ordinal);
+        Assert.Contains("8 cm to 3 m (3 1/4 in to 118 in)", said, StringComparison.Ordinal);
+        Assert.Empty(await store.DesignsAsync(Stop));
+    }
+
+    [Fact]
+    public async Task The_archive_keeps_designs_and_gives_them_back_after_loading_anew()
+    {
+        var store = await ReadyAsync();
+        await store.AddAsync("page", Text, "begun", Stop);
+        await store.AddAsync("other", Text, "begun", Stop);
+        var home = page.Render<Home>();
+        home.WaitForElement("[aria-label='Archive page']");
+        await home.Find("[aria-label='Archive page']").ClickAsync();
+        home.WaitForState(() => home.FindAll(".designs li").Count == 1);
+        Assert.Contains("Archive (1)", home.Markup, StringComparison.Ordinal);
+        page.Services.GetRequiredService<Microsoft.AspNetCore.Components.NavigationManager>()
+            .NavigateTo("/?list=archive");
+        var archive = page.Render<Home>();
+        archive.WaitForElement("[aria-label='Restore page']");
+        await archive.Find("[aria-label='Restore page']").ClickAsync();
+        archive.WaitForState(() => archive.FindAll(".designs li").Count == 0);
+        Assert.Equal(2, (await store.DesignsAsync(Stop)).Count);
+    }
+
+    [Fact]
+    public async Task A_design_is_found_by_its_customer()
+    {
+        var store = await ReadyAsync();
+        var one = await store.AddAsync("page", Text, "begun", Stop);
+        await store.AddAsync("other", Text, "begun", Stop);
+        await store.NoteOrderAsync(one.Id, new("Quoted", "Mira Holm", new DateOnly(2027, 3, 4)), Stop);
+        var home = page.Render<Home>();
+        home.WaitForState(() => home.FindAll(".designs li").Count == 2);
+        home.Find("#find").Input("holm quoted");
+        home.WaitForState(() => home.FindAll(".designs li").Count == 1);
+        Assert.Contains("due 4 Mar 2027", home.Find(".designs li").TextContent, StringComparison.Ordinal);
     }
 
     [Fact]
