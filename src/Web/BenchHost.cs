@@ -119,19 +119,25 @@ public static class BenchHost
         );
     }
 
-    /// <summary>What is not here is told with a way back.</summary>
+    /// <summary>What is not here is told in the look of the bench, with a way back.</summary>
     private static Task NothingAsync(StatusCodeContext status)
     {
         var response = status.HttpContext.Response;
+        var words =
+            response.StatusCode == StatusCodes.Status404NotFound
+                ? ("There is no such page here", "The address may be mistyped, or what it showed is gone.")
+                : ("The bench does not take this", "Go back and try it from its page.");
         response.ContentType = "text/html; charset=utf-8";
         return response.WriteAsync(
-            "<!DOCTYPE html><html lang=\"en\"><title>Not here · Litterfall</title><h1>"
-                + (
-                    response.StatusCode == StatusCodes.Status404NotFound
-                        ? "There is no such page here"
-                        : "The bench does not take this"
-                )
-                + "</h1><p><a href=\"/\">All designs</a></p></html>"
+            $"""
+            <!DOCTYPE html><html lang="en"><head><meta charset="utf-8" /><title>Not here · Litterfall</title>
+            <meta name="viewport" content="width=device-width, initial-scale=1" /><meta name="color-scheme" content="light dark" />
+            <link rel="icon" href="data:," /><link rel="stylesheet" href="/_content/Litterfall.Web/bench.css" />
+            <link rel="stylesheet" href="/_content/Litterfall.Web/pages.css" /></head>
+            <body><header class="bar"><a class="brand" href="/">Litterfall</a><nav aria-label="bench"><a href="/">Designs</a>
+            <a href="/library">Library</a><a href="/measure">Measure</a><a href="/units">Units</a><a href="/devices">Devices</a></nav></header>
+            <main id="main"><h1>{words.Item1}</h1><p>{words.Item2}</p><p><a class="button main" href="/">All designs</a></p></main></body></html>
+            """
         );
     }
 

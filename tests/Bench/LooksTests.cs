@@ -34,7 +34,7 @@ public sealed class LooksTests(Browser browser, SharedBench bench) : Visits(brow
         await LookAsync(page, design + "/resize", "another size", "form");
         var id = design.Split('/')[^1];
         await LookAsync(page, $"{bench.Url}/compare?a={id}&b={id}", "side by side", ".beside svg");
-        await LookAsync(page, bench.Url + "/library", "library", "table");
+        await LookAsync(page, bench.Url + "/library", "library", ".entries a");
         await LookAsync(page, bench.Url + "/library/folsomia-candida", "library entry", "table");
         await LookAsync(page, bench.Url + "/measure", "measure", "form");
         await LookAsync(page, bench.Url + "/units", "units", "form");

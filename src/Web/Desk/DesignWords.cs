@@ -10,6 +10,7 @@ namespace Litterfall.Web.Desk;
 public static class DesignWords
 {
     private const int LongestValue = 60;
+    private static readonly string[] Named = ["plants", "animals", "ratedFor", "crew", "hardscape", "lamps"];
 
     /// <summary>"Soil: depth 5 cm → 6 cm", "Added: Fittonia", "Removed: Lamp".</summary>
     /// <param name="one">Before.</param>
@@ -140,14 +141,16 @@ public static class DesignWords
                 )),
         ];
 
-    /// <summary>One of several is called by what it is: "Pilea", not "Plant 2".</summary>
+    /// <summary>One of several is called by what it is: "Pilea", not "Plant 2"; a vent by its side.</summary>
     private static string NameOf(DesignDocument document, PartForm form, TradeCatalog catalog)
     {
-        var entry = form.Key.EndsWith(']')
-            ? form.Fields.FirstOrDefault(f => f.Form == FieldForm.Entry)
-            : null;
+        var list = form.Key.EndsWith(']') ? form.Key[..form.Key.LastIndexOf('[')] : "";
+        var side = TypedLength.TextAt(document, form.Key + ".side");
+        var entry = Named.Contains(list) ? form.Fields.FirstOrDefault(f => f.Form == FieldForm.Entry) : null;
         var key = entry is null ? "" : TypedLength.TextAt(document, entry.Path);
-        return Short(key.Length > 0 && catalog.Find(key) is { } found ? found.Name : form.Name);
+        return key.Length > 0 && catalog.Find(key) is { } found ? Short(found.Name)
+            : list.Length > 0 && side.Length > 0 ? $"{Short(form.Name)}, {side}"
+            : Short(form.Name);
     }
 
     private static ImmutableDictionary<string, string> Values(DesignDocument document, PartForm form)

@@ -18,6 +18,7 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
     private volatile TradeCatalog? with;
     private volatile bool hasFiles;
     private volatile string? loaded;
+    private volatile ImmutableHashSet<string> own = [];
     private ImmutableDictionary<string, byte[]> files = ImmutableDictionary<string, byte[]>.Empty;
 
     /// <summary>An own entry came in or was taken back.</summary>
@@ -45,6 +46,7 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
             var reading = Read(entries.Select(e => e.Json));
             with = reading.Value is { } workshop ? options.Catalog.With(workshop) : options.Catalog;
             loaded = told;
+            own = [.. entries.Select(e => e.Key)];
             Stamp();
         }
 
@@ -54,6 +56,61 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
             hasFiles = true;
             Stamp();
         }
+    }
+
+    /// <summary>True for an entry of the workshop's own made at the bench.</summary>
+    /// <param name="key">Key of the entry.</param>
+    public bool IsOwn(string key) => own.Contains(key);
+
+    /// <summary>True for an entry that came with the program.</summary>
+    /// <param name="key">Key of the entry.</param>
+    public bool IsOurs(string key) => options.Catalog.Find(key)?.Key == key;
+
+    /// <summary>A key like a word that no entry has.</summary>
+    /// <param name="word">Letters, digits and hyphens.</param>
+    public string FreeKey(string word)
+    {
+        var key = word;
+        for (var i = 2; Catalog.Find(key) is not null; i++)
+        {
+            key = FormattableString.Invariant($"{word}-{i}");
+        }
+
+        return key;
+    }
+
+    /// <summary>An own entry as it was saved; null where there is none.</summary>
+    /// <param name="key">Key of the entry.</param>
+    public async Task<string?> OwnTextAsync(string key) =>
+        (await store.EntriesAsync()).FirstOrDefault(e => e.Key == key)?.Json;
+
+    /// <summary>Names of designs that name an entry.</summary>
+    /// <param name="key">Key of the entry.</param>
+    public async Task<List<string>> UsersAsync(string key)
+    {
+        var names = new List<string>();
+        foreach (var design in await store.DesignsAsync())
+        {
+            if (
+                await store.DesignAsync(design.Id) is { } stored
+                && stored
+                    .Text.Split([' ', ',', ':', '[', ']', '{', '}', '"', '\'', '\n', '\r', '\t'])
+                    .Contains(key, StringComparer.Ordinal)
+            )
+            {
+                names.Add(design.Name);
+            }
+        }
+
+        return names;
+    }
+
+    /// <summary>Takes an own entry back; one sentence where another one rests on it.</summary>
+    /// <param name="key">Key of the entry.</param>
+    public async Task<string?> RemoveAsync(string key)
+    {
+        var faults = await AddAsync(key, "", "deleted");
+        return faults.IsEmpty ? null : $"Another entry of yours rests on it: {faults[0].Message}.";
     }
 
     private void Stamp() =>

@@ -27,6 +27,7 @@ public sealed partial class Papers
     private string sheet = "a4";
     private bool slips;
     private bool isNone;
+    private bool isMissing;
     private int done;
     private int of;
     private int? shown;
@@ -45,6 +46,7 @@ public sealed partial class Papers
     {
         taste = await Tastes.LoadAsync();
         name = (await Store.DesignAsync(Id))?.Name;
+        isMissing = name is null;
         sheet = taste.Chosen("length") == Unit.InchUnit.Symbol ? "letter" : "a4";
         _ = AskAsync(sheet, slips);
     }

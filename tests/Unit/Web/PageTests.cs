@@ -229,6 +229,54 @@ public sealed class PageTests : IAsyncDisposable
         Assert.Contains("10 L", value.Origin.Place, StringComparison.Ordinal);
     }
 
+    /// <summary>Every entry is counted, and found by its common and by its scientific name.</summary>
+    [Fact]
+    public async Task The_library_lists_all_and_finds_by_any_name()
+    {
+        await ReadyAsync();
+        var all = page.Services.GetRequiredService<BenchLibrary>().Catalog.Entries.Count();
+        var list = page.Render<LibraryPage>();
+        list.WaitForState(() => list.Find("p[role=status]").TextContent == $"{all} entries");
+        Assert.True(all > 413);
+        foreach (var words in new[] { "dyeing poison", "tinctorius dendrobates" })
+        {
+            list.Find("#find").Input(words);
+            list.WaitForState(() => list.Find("p[role=status]").TextContent == "1 entry");
+        }
+
+        list.Find("#find").Input("no such thing at all");
+        list.WaitForState(() => list.Find("p[role=status]").TextContent == "0 entries");
+    }
+
+    [Fact]
+    public async Task An_own_entry_replaces_ours_or_is_added_and_can_be_deleted_and_brought_back()
+    {
+        await ReadyAsync();
+        var library = page.Services.GetRequiredService<BenchLibrary>();
+        var entry = page.Render<LibraryEntry>(p => p.Add(e => e.Key, "folsomia-candida"));
+        entry.WaitForElement("#own-name");
+        entry.Find("#own-name").Change("our springtail");
+        await entry.FindAll("form")[0].SubmitAsync();
+        entry.WaitForState(() => library.IsOwn("folsomia-candida"));
+        Assert.Equal("our springtail", library.Catalog.Find("folsomia-candida")!.Name);
+
+        await entry.FindAll("button").Single(b => b.TextContent == "Delete your entry").ClickAsync();
+        Assert.Contains("No design uses it.", entry.Markup, StringComparison.Ordinal);
+        await entry.FindAll("button").Single(b => b.TextContent == "Delete").ClickAsync();
+        entry.WaitForState(() => !library.IsOwn("folsomia-candida"));
+        Assert.NotEqual("our springtail", library.Catalog.Find("folsomia-candida")!.Name);
+        await entry.FindAll("button").Single(b => b.TextContent == "Undo").ClickAsync();
+        entry.WaitForState(() => library.IsOwn("folsomia-candida"));
+        Assert.Equal("our springtail", library.Catalog.Find("folsomia-candida")!.Name);
+
+        entry.FindAll("input[name=way]")[1].Change(true);
+        entry.Find("#own-name").Change("Second springtail");
+        await entry.FindAll("form")[0].SubmitAsync();
+        entry.WaitForState(() => library.IsOwn("second-springtail"));
+        Assert.False(library.IsOurs("second-springtail"));
+        Assert.True(library.IsOurs("folsomia-candida"));
+    }
+
     public async ValueTask DisposeAsync()
     {
         await page.DisposeAsync();
