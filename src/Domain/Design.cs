@@ -162,6 +162,14 @@ public sealed record Design
     [Means("What is used to clean plants and tools.")]
     public Hygiene? Hygiene { get; init; }
 
+    /// <summary>What the maker wants remembered with the build; printed on the build sheet.</summary>
+    [Means("Notes of the maker, one to a line; printed on the build sheet."), AtMost(PlausibleCounts.Notes)]
+    public Seq<string> Notes { get; init; } = [];
+
+    /// <summary>Names of picture files.</summary>
+    [Means("Photos of the tank or its place, names of picture files."), AtMost(PlausibleCounts.Photos)]
+    public Seq<string> Photos { get; init; } = [];
+
     /// <summary>Workshop folder.</summary>
     [Means("Folder with the workshop's own entries and prices, seen from this file; or none.")]
     public string? Workshop { get; init; }

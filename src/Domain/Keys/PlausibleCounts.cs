@@ -35,4 +35,10 @@ public static class PlausibleCounts
 
     /// <summary>Most steps of the soil.</summary>
     public const int Steps = 12;
+
+    /// <summary>Most lines of notes.</summary>
+    public const int Notes = 40;
+
+    /// <summary>Most photos.</summary>
+    public const int Photos = 24;
 }
