@@ -19,7 +19,7 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
         await Browser.AxeAsync(page, "empty bench");
         await page.FillAsync("#size", "60 x 45 x 60 cm");
         await page.SelectOptionAsync("#who", "dendrobates-leucomelas");
-        await page.ClickAsync("text=Draw it");
+        await page.ClickAsync("text=Create design");
         await SettledAsync(page);
         await Browser.FitsAsync(page);
         if (isPhone)
@@ -55,9 +55,11 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
         }
 
         await page.ClickAsync("a:has-text('Build documents')");
-        await page.WaitForSelectorAsync(".papers li");
+        await page.WaitForSelectorAsync(".sheets li");
         await Browser.AxeAsync(page, "papers");
-        var download = await page.RunAndWaitForDownloadAsync(() => page.ClickAsync("text=All papers (zip)"));
+        var download = await page.RunAndWaitForDownloadAsync(() =>
+            page.ClickAsync("text=Download everything (zip)")
+        );
         var path = await download.PathAsync();
         using var zip = ZipFile.OpenRead(path);
         using var sheet = zip.Entries.Single(e => e.Name == "01-build-sheet.pdf").Open();
