@@ -158,12 +158,14 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
     public async Task A_fix_is_tried_beside_the_design_and_kept()
     {
         var page = await DeskAsync(await shared.CopyAsync(Usual));
-        await page.ClickAsync("button:has-text('findings')");
+        await page.ClickAsync("button:has-text('Show all')");
         await page.Locator("button:has-text('residual-current')").First.ClickAsync();
         var trial = page.Locator(".trial");
-        await Assertions.Expect(trial).ToContainTextAsync("gone: Lamps and the misting pump");
+        await Assertions
+            .Expect(trial)
+            .ToContainTextAsync("Solved: Lamps and the misting pump");
         await Browser.AxeAsync(page, "trial");
-        await trial.Locator("text=Keep it").ClickAsync();
+        await trial.Locator("text=Apply").ClickAsync();
         await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
         await Assertions.Expect(page.Locator(".findings")).Not.ToContainTextAsync("no-trip-device");
     }
@@ -209,7 +211,7 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
         await Assertions.Expect(page.Locator("h1")).ToContainTextAsync("brought");
         await Assertions
             .Expect(page.Locator("[aria-labelledby=p-light]"))
-            .ToContainTextAsync("on the ground");
+            .ToContainTextAsync("On the ground");
     }
 
     [Fact]

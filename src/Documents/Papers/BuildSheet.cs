@@ -431,6 +431,11 @@ internal sealed class BuildSheet
             }
         }
 
+        foreach (var block in CarePapers.Accepted(job))
+        {
+            yield return block;
+        }
+
         yield return new Heading("Always (see the caution sheet)") { KeepsWithNext = true };
         yield return new Words(
             string.Join("; ", Instructions.Care.Cautions.Of(job.Numbers).Select(c => c.Title)) + "."

@@ -74,6 +74,14 @@ public static class DesignEdits
     /// <param name="path">Its path.</param>
     public static Reading<DesignDocument> Remove(DesignDocument document, string path)
     {
+        var removed = RemoveNode(document, path);
+        return removed.Value is { } without && path.EndsWith(']')
+            ? AcceptedPaths.Follow(without, path)
+            : removed;
+    }
+
+    private static Reading<DesignDocument> RemoveNode(DesignDocument document, string path)
+    {
         if (Tree(document) is not { } root || Find(root, path) is not { } node)
         {
             return Missing(document, path);
@@ -83,7 +91,7 @@ public static class DesignEdits
         var parent = cut < 0 ? root : Find(root, path[..cut]);
         return parent switch
         {
-            TreeList { Items.Count: 1 } or TreeMap { Members.Count: 1 } when cut > 0 => Remove(
+            TreeList { Items.Count: 1 } or TreeMap { Members.Count: 1 } when cut > 0 => RemoveNode(
                 document,
                 path[..cut]
             ),

@@ -51,7 +51,7 @@ public sealed partial class DesignDesk
     private string VerdictClass =>
         work!.Look.Whole is not { } whole || work.Look.WholeIsOld || work.Look.Faults.Length > 0 ? "old"
         : whole.Stops ? "stop"
-        : whole.Findings.Any(f => f.Severity == Severity.Caution) ? "caution"
+        : whole.Open.Any(f => f.Severity == Severity.Caution) ? "caution"
         : "well";
 
     /// <summary>All parts of the design, with what each is called.</summary>
