@@ -6,7 +6,7 @@ namespace Litterfall.Documents.Perspective;
 /// <summary>Turns meshes into parts of a picture: light and dark are painted into their corners.</summary>
 internal static class Bake
 {
-    private static readonly Vector3 Moon = new(0.30f, 0.36f, 0.46f);
+    private static readonly Vector3 Moon = new(0.36f, 0.42f, 0.53f);
     private static readonly Vector3 Warm = new(1.015f, 1f, 0.965f);
 
     /// <summary>A body, with its ink line around it.</summary>
@@ -54,11 +54,14 @@ internal static class Bake
         };
 
     /// <summary>Glass, fog or water.</summary>
-    public static ScenePart Film(string name, Mesh mesh) =>
+    /// <param name="name">Its name.</param>
+    /// <param name="mesh">The film.</param>
+    /// <param name="inDark">How much of it is left in the dark, share.</param>
+    public static ScenePart Film(string name, Mesh mesh, float inDark = 1) =>
         Part(PartKind.Film, name, mesh) with
         {
             Lit = [.. mesh.Colors.Select((c, i) => Hue.Word(c, mesh.Alphas[i]))],
-            Dark = [.. mesh.Colors.Select((c, i) => Hue.Word(Night(c) * 1.25f, mesh.Alphas[i]))],
+            Dark = [.. mesh.Colors.Select((c, i) => Hue.Word(Night(c) * 1.25f, mesh.Alphas[i] * inDark))],
         };
 
     private static ScenePart Part(PartKind kind, string name, Mesh mesh) =>
@@ -77,6 +80,6 @@ internal static class Bake
     private static Vector3 Night(Vector3 color)
     {
         var grey = Vector3.Dot(color, new(0.3f, 0.59f, 0.11f));
-        return (Vector3.Lerp(color, new(grey), 0.5f) * Moon) + new Vector3(0.035f, 0.045f, 0.06f);
+        return (Vector3.Lerp(color, new(grey), 0.5f) * Moon) + new Vector3(0.02f, 0.03f, 0.045f);
     }
 }

@@ -6,7 +6,7 @@ using Litterfall.Quantities.Placing;
 namespace Litterfall.Documents.Perspective;
 
 /// <summary>Animals at their true size, as simple bodies by kind; where they sit is chance.</summary>
-internal sealed class Beasts(Scene scene)
+internal sealed class Beasts(Scene scene, LitterFigure litter)
 {
     private const int MostDrawn = 24;
     private readonly Terrain terrain = scene.Terrain;
@@ -60,7 +60,7 @@ internal sealed class Beasts(Scene scene)
         var (sin, cos) = MathF.SinCos(turn);
         if (isClimbing)
         {
-            var low = (float)(terrain.Ground(x, terrain.Back) + terrain.Litter) + half;
+            var low = litter.Top(x, terrain.Back) + half;
             var z = low + (dice.Next() * Math.Max(0, (float)terrain.Height - half - low - 0.02f));
             var wall = (float)terrain.Back - 0.001f;
             mesh.Take(body, v => new(x + (v.X * cos) - (v.Y * sin), wall - v.Z, z + (v.X * sin) + (v.Y * cos)));
@@ -68,7 +68,7 @@ internal sealed class Beasts(Scene scene)
         }
 
         var y = (float)terrain.Front + half + (dice.Next() * 0.72f * Math.Max(0, (float)(terrain.Back - terrain.Front) - (2 * half)));
-        var ground = (float)(terrain.Ground(x, y) + terrain.Moss + terrain.Litter) + 0.003f;
+        var ground = litter.Top(x, y) + 0.003f;
         foreach (var piece in scene.Pieces)
         {
             if (Math.Abs(piece.X - x) < piece.Length * 0.35 && Math.Abs(piece.Y - y) < piece.Depth * 0.3)

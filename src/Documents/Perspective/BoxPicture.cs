@@ -21,11 +21,11 @@ public sealed class BoxPicture
 
     private const float MountMeters = 0.02f;
     private readonly Scene scene;
-    private readonly LightFigures? light;
     private readonly SceneLight shine;
     private readonly Panes panes;
     private readonly FloorFigure floor;
     private readonly Fixtures fixtures;
+    private readonly LitterFigure litter;
     private readonly Dictionary<PictureWish, ImmutableArray<ScenePart>> still = [];
 
     /// <summary>Places everything once.</summary>
@@ -33,12 +33,12 @@ public sealed class BoxPicture
     /// <param name="light">Its computed light; null without lamps, or while it is not computed.</param>
     public BoxPicture(DesignNumbers numbers, LightFigures? light)
     {
-        this.light = light;
         scene = new Scene(numbers);
         shine = new SceneLight(light, scene.Terrain);
         panes = new Panes(scene);
         floor = new FloorFigure(scene);
         fixtures = new Fixtures(scene, light);
+        litter = new LitterFigure(scene);
     }
 
     /// <summary>The box at an hour.</summary>
@@ -47,7 +47,7 @@ public sealed class BoxPicture
     public BoxScene At(PictureWish wish, Moment? moment)
     {
         var (low, high) = Bounds();
-        return new BoxScene([.. Still(wish), .. Live(moment)], low, high, IsLit(moment));
+        return new BoxScene([.. Still(wish), .. Live(moment)], low, high, IsLit(moment)) { Turn = Turn };
     }
 
     /// <summary>What no hour changes.</summary>
@@ -63,7 +63,6 @@ public sealed class BoxPicture
         var (films, solid) = panes.Draw();
         var inside = new Mesh();
         floor.Still(inside);
-        var litter = new LitterFigure(scene);
         var (drainage, moss, leaves) = (new Mesh(), new Mesh(), new Mesh());
         floor.Drainage(drainage);
         litter.Beds(moss, leaves);
@@ -73,7 +72,7 @@ public sealed class BoxPicture
         Plants(inside, wish.Months);
         if (wish.HasAnimals)
         {
-            new Beasts(scene).Draw(inside);
+            new Beasts(scene, litter).Draw(inside);
         }
 
         fixtures.Draw(inside);
@@ -89,7 +88,8 @@ public sealed class BoxPicture
         parts.AddRange(Bake.Body("around", housing, _ => 1));
         parts.Add(Bake.Lamp("lamps", shining));
         parts.AddRange(films.Where(f => f.Film.Points.Count > 0).Select(f => Bake.Film(f.Name, f.Film)));
-        parts.Add(Bake.Film("gleam", panes.Gleam()));
+        parts.Add(Bake.Film("shade", Shade(wish.Months)));
+        parts.Add(Bake.Film("gleam", panes.Gleam(), 0.3f));
         return still[wish] = parts.ToImmutable();
     }
 
@@ -120,6 +120,16 @@ public sealed class BoxPicture
         }
 
         return [.. parts.Select(p => p with { IsLive = true })];
+    }
+
+    /// <summary>From the front to the side that is glass, degrees to the right.</summary>
+    public float Turn
+    {
+        get
+        {
+            var covered = Terrain.Covered(scene.Design);
+            return covered.Contains(Side.Right) && !covered.Contains(Side.Left) ? -Camera.UsualTurn : Camera.UsualTurn;
+        }
     }
 
     /// <summary>True while the lamps burn; without lamps, by day.</summary>
@@ -153,6 +163,50 @@ public sealed class BoxPicture
         var inside = plants.Count > 0 ? $"; plants: {string.Join(", ", plants)}" : "";
         var pieces = scene.Pieces.Length > 0 ? $"; wood and stone: {string.Join(", ", scene.Pieces.Select(p => p.Name))}" : "";
         return $"Picture of {scene.Design.Name}, {age}, {light_}{fog}{inside}{pieces}.";
+    }
+
+    /// <summary>Soft shade on the ground under plants and wood.</summary>
+    private Mesh Shade(double months)
+    {
+        var mesh = new Mesh();
+        foreach (var plant in Specimen.Of(scene.Numbers.Design, scene.Terrain, scene.Plants))
+        {
+            if (!plant.Spot.Mounted)
+            {
+                var r = (float)Math.Min(0.16, plant.Size(months) * 0.55);
+                Blot(mesh, (plant.X, plant.Y), (r, r));
+            }
+        }
+
+        foreach (var piece in scene.Pieces)
+        {
+            Blot(mesh, (piece.X, piece.Y), ((float)piece.Length * 0.62f, (float)piece.Depth * 0.66f));
+        }
+
+        return mesh;
+    }
+
+    private void Blot(Mesh mesh, (double X, double Y) at, (float X, float Y) radius)
+    {
+        const int Around = 20;
+        var t = scene.Terrain;
+        Vector3 On(double x, double y)
+        {
+            var (cx, cy) = (Math.Clamp(x, t.Left + 0.001, t.Right - 0.001), Math.Clamp(y, t.Front + 0.001, t.Back - 0.001));
+            return new((float)cx, (float)cy, Math.Min(litter.Top(cx, cy) + 0.009f, (float)t.Height - 0.002f));
+        }
+
+        var middle = mesh.Point(On(at.X, at.Y), Hue.Of(0x1E2420), 0.42f);
+        for (var k = 0; k < Around; k++)
+        {
+            var (sin, cos) = MathF.SinCos(k * MathF.Tau / Around);
+            mesh.Point(On(at.X + (cos * radius.X), at.Y + (sin * radius.Y)), Hue.Of(0x1E2420), 0);
+        }
+
+        for (var k = 0; k < Around; k++)
+        {
+            mesh.Triangle(middle, middle + 1 + k, middle + 1 + ((k + 1) % Around));
+        }
     }
 
     private static string Counted(int count, string name) =>

@@ -56,11 +56,8 @@ public sealed record ScenePart(PartKind Kind, string Name)
 /// <param name="IsLit">True while its lamps burn, or the room is light and there are none.</param>
 public sealed record BoxScene(ImmutableArray<ScenePart> Parts, Vector3 Low, Vector3 High, bool IsLit)
 {
-    /// <summary>Ground of the picture by day, 0xAABBGGRR.</summary>
-    public const uint DayPaper = 0xFFE9F1F6;
-
-    /// <summary>Ground of the picture in the dark.</summary>
-    public const uint NightPaper = 0xFF3A322B;
+    /// <summary>Where it is usually seen from: degrees from the front to the right.</summary>
+    public float Turn { get; init; } = Camera.UsualTurn;
 
     /// <summary>Triangles of all parts.</summary>
     public int TriangleCount => Parts.Sum(p => p.Triangles.Length / 3);

@@ -22,16 +22,16 @@ public sealed record Camera(Vector3 Eye, Vector3 Target, float FieldDegrees)
     /// <summary>A camera that has a whole scene in its picture.</summary>
     /// <param name="scene">The scene.</param>
     /// <param name="aspect">Width over height of the picture.</param>
-    /// <param name="turnDegrees">From the front, to the right.</param>
+    /// <param name="turnDegrees">From the front, to the right; its usual side where left out.</param>
     /// <param name="riseDegrees">From level, up.</param>
     public static Camera Fit(
         BoxScene scene,
         float aspect,
-        float turnDegrees = UsualTurn,
+        float? turnDegrees = null,
         float riseDegrees = UsualRise
     )
     {
-        var (turnSin, turnCos) = MathF.SinCos(float.DegreesToRadians(turnDegrees));
+        var (turnSin, turnCos) = MathF.SinCos(float.DegreesToRadians(turnDegrees ?? scene.Turn));
         var (riseSin, riseCos) = MathF.SinCos(float.DegreesToRadians(riseDegrees));
         var back = new Vector3(turnSin * riseCos, -turnCos * riseCos, riseSin);
         var right = new Vector3(turnCos, turnSin, 0);

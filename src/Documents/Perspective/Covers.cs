@@ -10,7 +10,7 @@ internal static class Covers
     {
         var isScale = p.Plant.Leaf == "scale";
         var count = isScale ? 46 : 64;
-        var wide = p.Size * 1.15f;
+        var wide = p.Size * 0.9f;
         for (var i = 0; i < count; i++)
         {
             var far = MathF.Sqrt((i + 0.5f) / count);

@@ -24,13 +24,38 @@ internal sealed class LitterFigure(Scene scene)
     /// <summary>Height of moss and litter over the soil, m.</summary>
     private float MossTop => (float)terrain.Moss;
 
+    /// <summary>Where the moss begins, from front to back, m.</summary>
+    private double MossFrom => terrain.Back - (Share(LayerKind.Moss) * (terrain.Back - terrain.Front));
+
+    /// <summary>Top of what the leaves lie on, m over the base.</summary>
+    private float Under(double x, double y) =>
+        (float)(terrain.Ground(x, y) + (y >= MossFrom - 1e-6 ? terrain.Moss : 0));
+
+    /// <summary>Top of the floor with moss and leaves, m over the base.</summary>
+    public float Top(double x, double y) => Under(x, y) + (float)terrain.Litter;
+
     /// <summary>The moss: a bed over the strip at the back that the plan shows.</summary>
     public IEnumerable<Column> Moss() =>
-        terrain.Moss <= 0 ? [] : Bed(Share(LayerKind.Moss), (0, (float)terrain.Moss));
+        terrain.Moss <= 0
+            ? []
+            : Bed(((float)MossFrom, (float)terrain.Back), (0, (float)terrain.Moss));
 
     /// <summary>The loose leaves: a bed on soil and moss, from the back where they cover a part.</summary>
-    public IEnumerable<Column> Litter() =>
-        terrain.Litter <= 0 ? [] : Bed(Share(LayerKind.Litter), (MossTop, (float)terrain.Litter));
+    public IEnumerable<Column> Litter()
+    {
+        if (terrain.Litter <= 0)
+        {
+            return [];
+        }
+
+        var start = (float)(terrain.Back - (Share(LayerKind.Litter) * (terrain.Back - terrain.Front)));
+        var moss = terrain.Moss > 0 ? Math.Max(start, (float)MossFrom) : (float)terrain.Back;
+        return
+        [
+            .. Bed((start, moss), (0, (float)terrain.Litter)),
+            .. Bed((moss, (float)terrain.Back), (MossTop, (float)terrain.Litter)),
+        ];
+    }
 
     /// <summary>Draws the beds, each closed all around.</summary>
     public void Beds(Mesh moss, Mesh litter)
@@ -54,10 +79,43 @@ internal sealed class LitterFigure(Scene scene)
         {
             var leaves = new Mesh();
             Leaves(leaves, new Dice("litter"));
+            Slivers(leaves, new Dice("slivers"));
             mesh.Take(leaves);
         }
 
         Cushions(mesh);
+    }
+
+    /// <summary>Leaves seen on edge behind the panes.</summary>
+    private void Slivers(Mesh mesh, Dice dice)
+    {
+        var share = (float)Share(LayerKind.Litter);
+        var (l, r) = ((float)terrain.Left, (float)terrain.Right);
+        var (f, b) = ((float)terrain.Front, (float)terrain.Back);
+        var start = b - (share * (b - f));
+        foreach (
+            var (from, to, out_) in new[]
+            {
+                (new Vector3(l, start, 0), new Vector3(r, start, 0), -Vector3.UnitY),
+                (new(r, start, 0), new(r, b, 0), Vector3.UnitX),
+                (new(l, b, 0), new(l, start, 0), -Vector3.UnitX),
+            }
+        )
+        {
+            var along = Vector3.Normalize(to - from);
+            var count = (int)(Vector3.Distance(from, to) * 130);
+            for (var i = 0; i < count; i++)
+            {
+                var at = Vector3.Lerp(from, to, dice.Between(0.02f, 0.98f));
+                var foot = Under(at.X, at.Y);
+                at += (out_ * 0.0004f) + new Vector3(0, 0, foot + ((float)terrain.Litter * dice.Between(0.08f, 0.9f)));
+                var half = along * dice.Between(0.008f, 0.024f);
+                var bow = new Vector3(0, 0, dice.Between(-0.004f, 0.004f));
+                var thick = new Vector3(0, 0, dice.Between(0.0006f, 0.0014f));
+                var color = Hue.Times(Browns[i % Browns.Length], dice.About(0.2f));
+                mesh.Quad(at - half - bow, at - thick + bow, at + half - bow, at + thick + bow, color);
+            }
+        }
     }
 
     private double Share(LayerKind kind)
@@ -67,16 +125,13 @@ internal sealed class LitterFigure(Scene scene)
         return Math.Clamp(typed?.Si ?? 1, 0, 1);
     }
 
-    /// <summary>
-    /// A layer of one depth on the ground over a strip at the back; beside basins, not in them.
-    /// </summary>
-    private IEnumerable<Column> Bed(double share, (float Low, float Deep) layer)
+    /// <summary>A layer of one depth on the ground between two lines; beside basins, not in them.</summary>
+    private IEnumerable<Column> Bed((float From, float To) strip, (float Low, float Deep) layer)
     {
-        var start = (float)(terrain.Back - (share * (terrain.Back - terrain.Front)));
         foreach (var soil in ground.Soil().DefaultIfEmpty(Bare()))
         {
-            var front = Math.Max(soil.Front, start);
-            if (soil.Back - front < 1e-4f || soil.Right <= terrain.Left || soil.Left >= terrain.Right)
+            var (front, back) = (Math.Max(soil.Front, strip.From), Math.Min(soil.Back, strip.To));
+            if (back - front < 1e-4f || soil.Right <= terrain.Left || soil.Left >= terrain.Right)
             {
                 continue;
             }
@@ -84,9 +139,10 @@ internal sealed class LitterFigure(Scene scene)
             yield return soil with
             {
                 Front = front,
+                Back = back,
                 Foot = soil.Top(front) + layer.Low,
                 FrontTop = soil.Top(front) + layer.Low + layer.Deep,
-                BackTop = soil.BackTop + layer.Low + layer.Deep,
+                BackTop = soil.Top(back) + layer.Low + layer.Deep,
             };
         }
     }
@@ -199,7 +255,7 @@ internal sealed class LitterFigure(Scene scene)
         {
             var x = (float)terrain.Left + (w * dice.Between(0.02f, 0.98f));
             var y = (float)terrain.Back - (d * share * dice.Between(0.02f, 0.98f));
-            var z = (float)(terrain.Ground(x, y) + terrain.Moss + terrain.Litter);
+            var z = Under(x, y) + (float)terrain.Litter;
             if (ground.Basins.Any(b => Math.Abs(b.Middle.X - x) < b.Length.Si / 2 && Math.Abs(b.Middle.Y - y) < b.Width.Si / 2))
             {
                 continue;
@@ -207,18 +263,18 @@ internal sealed class LitterFigure(Scene scene)
 
             var (sin, cos) = MathF.SinCos(dice.Between(0, MathF.Tau));
             var l = length * dice.Between(0.7f, 1.05f);
-            var way = new Vector3(cos, sin, dice.Between(-0.05f, 0.3f));
+            var way = new Vector3(cos, sin, dice.Between(0.02f, 0.2f));
             var leaf = new Leaf(isRound ? LeafShape.Round : LeafShape.Oval, l, width * l / length)
             {
                 Color = Hue.Times(Browns[i % Browns.Length], dice.About(0.08f)),
-                Droop = dice.Between(-0.3f, 0.8f),
-                Fold = dice.Between(-0.15f, 0.4f),
-                Pieces = 4,
-                Edge = 0.5f,
+                Droop = dice.Between(-0.25f, 0.4f),
+                Fold = dice.Between(0, 0.3f),
+                Pieces = 6,
+                Edge = 0.7f,
             };
-            var foot = new Vector3(x - (cos * l / 2), y - (sin * l / 2), z + dice.Between(-0.006f, 0.004f));
+            var foot = new Vector3(x - (cos * l / 2), y - (sin * l / 2), z + dice.Between(0.001f, 0.007f));
             var one = new Mesh();
-            Perspective.Leaves.Add(one, foot, way, leaf, new(dice.Between(-0.35f, 0.35f), dice.Between(-0.35f, 0.35f), 1));
+            Perspective.Leaves.Add(one, foot, way, leaf, new(dice.Between(-0.2f, 0.2f), dice.Between(-0.2f, 0.2f), 1));
             mesh.Take(one, Kept);
         }
     }

@@ -155,13 +155,18 @@ internal sealed class Mesh(bool hasSides = false)
     ];
 
     /// <summary>
-    /// A round body from rings of points, each ring turning left seen from the end; its ink line around it.
+    /// A round body from rings of points, all turning the same way; its ink line around it.
     /// </summary>
     /// <param name="rings">Rings of as many points each.</param>
     /// <param name="colors">The color of a place on a ring: ring and point.</param>
     /// <param name="isCapped">True where the ends are closed.</param>
     public void Skin(Vector3[][] rings, Func<int, int, Vector3> colors, bool isCapped = true)
     {
+        if (Vector3.Dot(Facing(rings[0]), Middle(rings[1]) - Middle(rings[0])) < 0)
+        {
+            rings = [.. rings.Select(r => r.AsEnumerable().Reverse().ToArray())];
+        }
+
         var sides = rings[0].Length;
         for (var r = 0; r + 1 < rings.Length; r++)
         {
@@ -204,9 +209,22 @@ internal sealed class Mesh(bool hasSides = false)
         ];
     }
 
+    /// <summary>Which way a ring turns, as a direction along its axis.</summary>
+    private static Vector3 Facing(Vector3[] ring)
+    {
+        var middle = Middle(ring);
+        var sum = Vector3.Zero;
+        for (var s = 0; s < ring.Length; s++)
+        {
+            sum += Vector3.Cross(ring[s] - middle, ring[(s + 1) % ring.Length] - middle);
+        }
+
+        return sum;
+    }
+
     private void Cap(Vector3[] ring, Vector3 color, bool isFirst)
     {
-        ReadOnlySpan<Vector3> around = isFirst ? [.. ring.Reverse()] : ring;
+        ReadOnlySpan<Vector3> around = isFirst ? ring.AsEnumerable().Reverse().ToArray() : ring;
         Fan(Middle(ring), around, color);
     }
 

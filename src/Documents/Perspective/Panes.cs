@@ -212,7 +212,7 @@ internal sealed class Panes
                     .Select(t => at + new Vector3(t.Cos * r, y, t.Sin * r)),
             ];
         var knob = new Mesh(hasSides: true);
-        knob.Skin([Ring(-0.012f, 0.0075f), Ring(0, 0.006f)], (_, _) => Hue.Of(0x6F7B76));
+        knob.Skin([Ring(-0.009f, 0.0055f), Ring(0, 0.0045f)], (_, _) => Hue.Of(0x93A19B));
         solid.Take(knob);
     }
 

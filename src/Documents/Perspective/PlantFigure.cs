@@ -46,12 +46,7 @@ internal static class PlantFigure
         }
 
         var isHanging = p.Plant.Habit == PlantHabit.Trailing;
-        var tall = isHanging ? -local.Points.Min(v => v.Z) : local.Points.Max(v => v.Z);
-        var room = isHanging
-            ? p.Foot.Z - p.Ground(p.Foot.X, p.Foot.Y)
-            : (float)p.Terrain.Height - HeadMeters - p.Foot.Z;
-        var wanted = Math.Min(p.Size, Math.Max(room, 0.02f));
-        var scale = tall > 1e-4f && (!isHanging || tall > wanted) ? wanted / tall : 1;
+        var scale = isHanging ? Hung(local, p) : Risen(local, p);
         var turn = p.Dice.Between(0, MathF.Tau);
         var lean = p.Plant.Spot.Mounted && !isHanging && p.Plant.Habit != PlantHabit.Antler ? Lean : 0;
         var (sin, cos) = MathF.SinCos(turn);
@@ -67,6 +62,28 @@ internal static class PlantFigure
                 return p.Kept(p.Foot + moved);
             }
         );
+    }
+
+    /// <summary>As long as the plant is, or as there is room below it.</summary>
+    private static float Hung(Mesh local, PlantPlace p)
+    {
+        var long_ = -local.Points.Min(v => v.Z);
+        var room = Math.Max(0.02f, p.Foot.Z - p.Ground(p.Foot.X, p.Foot.Y));
+        var wanted = Math.Min(p.Size, room);
+        return long_ > wanted ? wanted / long_ : 1;
+    }
+
+    /// <summary>
+    /// As high as the plant is, rosettes as high or wide; no higher than there is room under the lid.
+    /// </summary>
+    private static float Risen(Mesh local, PlantPlace p)
+    {
+        var tall = local.Points.Max(v => v.Z);
+        var wide = p.Plant.Habit is PlantHabit.Tank or PlantHabit.Star or PlantHabit.Air or PlantHabit.Nest
+            ? local.Points.Max(v => v.X) - local.Points.Min(v => v.X)
+            : 0;
+        var room = Math.Max(0.02f, (float)p.Terrain.Height - HeadMeters - p.Foot.Z);
+        return Math.Min(p.Size / Math.Max(1e-4f, Math.Max(tall, wide)), room / Math.Max(1e-4f, tall));
     }
 
     private static void Shape(Mesh mesh, PlantPlace p)

@@ -210,16 +210,16 @@ internal static class Rosettes
         for (var k = 1; k < 7; k++)
         {
             var (at, along) = Leaves.On(spine, k / 8f);
-            var side = Leaves.Side(along, Vector3.UnitZ) * (leaf.Width * 0.42f);
-            var lift = Vector3.Cross(Vector3.Normalize(side), along) * (leaf.Width * 0.09f);
-            var half = along * (leaf.Length * 0.022f);
-            mesh.Quad(
-                at - side + lift + half,
-                at + side + lift + half,
-                at + side + lift - half,
-                at - side + lift - half,
-                Hue.Of("dark bands")
-            );
+            var side = Leaves.Side(along, Vector3.UnitZ) * (leaf.Width * 0.46f);
+            var above = Vector3.Cross(Vector3.Normalize(side), along);
+            var lift = above * (leaf.Width * 0.46f * leaf.Fold);
+            var half = along * (leaf.Length * 0.026f);
+            var up = above * 0.0006f;
+            foreach (var hand in new[] { -1f, 1f })
+            {
+                var rim = at + (side * hand) + lift + up - (half * 0.8f);
+                mesh.Quad(at + half + up, rim + half, rim - half, at - half + up, Hue.Of("dark bands"));
+            }
         }
     }
 

@@ -14,7 +14,7 @@ internal static class Stems
             "round" => (14, 9, 0.16f, 0.13f, 0.3f),
             "lace" => (9, 10, 0.3f, 0.12f, 0.35f),
             "ribbon" => (10, 5, 0.42f, 0.07f, 0.35f),
-            _ => (15, 19, 0.13f, 0.055f, 0.06f),
+            _ => (16, 26, 0.125f, 0.043f, 0.05f),
         };
         for (var i = 0; i < count; i++)
         {
@@ -210,7 +210,7 @@ internal static class Stems
             var line = Line(p, (wall, normal, right), (i - ((stems - 1) / 2f)) * 0.36f, p.Size * (1 - (0.16f * i)));
             Leaves.Stalk(mesh, line, 0.003f, Hue.Times(p.Color, 0.6f));
             var length = Length(line);
-            var nodes = Math.Max(3, (int)(length / leafLong * (isFlat ? 1.5f : 0.85f)));
+            var nodes = Math.Max(3, (int)(length / leafLong * (isFlat ? 1.5f : 1.25f)));
             for (var k = 1; k <= nodes; k++)
             {
                 var (at, along) = Leaves.On(line, k / (float)nodes);
@@ -229,11 +229,11 @@ internal static class Stems
             "oval" => LeafShape.Oval,
             _ => LeafShape.Heart,
         };
-        var leaf = new Leaf(shape, of.Long * p.Dice.Between(0.75f, 1.12f), of.Long * 0.72f)
+        var leaf = new Leaf(shape, of.Long * p.Dice.Between(0.75f, 1.12f), of.Long * 0.8f)
         {
             Color = p.Tint(),
             Mark = p.Plant.Leaf == "holed" ? Hue.Times(p.Color, 0.6f) : p.Mark,
-            MarkShare = p.Plant.Leaf == "holed" ? 0.3f : 0.42f,
+            MarkShare = p.Plant.Leaf == "holed" ? 0.3f : of.IsFlat ? 0.42f : 0.26f,
             Droop = of.IsFlat ? 0.02f : 0.5f,
             Fold = of.IsFlat ? 0.02f : 0.18f,
             Pieces = of.IsFlat ? 4 : 6,

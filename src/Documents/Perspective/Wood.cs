@@ -8,7 +8,7 @@ namespace Litterfall.Documents.Perspective;
 internal sealed class Wood(Scene scene)
 {
     private const int Sides = 9;
-    private static readonly Vector3 Bark = Hue.Of(0x7B6047);
+    private static readonly Vector3 Bark = Hue.Of(0x97775A);
 
     /// <summary>Draws all pieces.</summary>
     public void Draw(Mesh mesh)
@@ -114,11 +114,12 @@ internal sealed class Wood(Scene scene)
             }
         }
 
+        float[] streaks = [.. Enumerable.Range(0, Round).Select(_ => dice.Between(0.84f, 1.18f))];
         for (var i = 0; i < Long; i++)
         {
             for (var k = 0; k < Round; k++)
             {
-                body.Quad(outer[i, k], outer[i, k + 1], outer[i + 1, k + 1], outer[i + 1, k], Hue.Times(Bark, dice.Between(0.82f, 1.22f)));
+                body.Quad(outer[i, k], outer[i, k + 1], outer[i + 1, k + 1], outer[i + 1, k], Hue.Times(Bark, streaks[k] * dice.About(0.06f)));
                 body.Quad(inner[i, k], inner[i + 1, k], inner[i + 1, k + 1], inner[i, k + 1], Hue.Times(Bark, 0.55f));
                 body.Edge(outer[i, k], outer[i + 1, k], Hue.Times(Bark, 0.4f), dice.Between(0.1f, 0.6f));
             }
@@ -173,7 +174,8 @@ internal sealed class Wood(Scene scene)
                 ? new((float)piece.X + v.X + (v.Z * 0.12f), (float)piece.Y + v.Y, (float)piece.Foot + v.Z)
                 : new((float)piece.X + v.Z, (float)piece.Y + v.X, (float)(piece.Foot + (piece.Height / 2)) + v.Y);
 
-        body.Skin(outer, (_, _) => Hue.Times(Bark, dice.Between(0.8f, 1.22f)), isCapped: false);
+        float[] streaks = [.. Enumerable.Range(0, Sides + 3).Select(_ => dice.Between(0.84f, 1.18f))];
+        body.Skin(outer, (_, s) => Hue.Times(Bark, streaks[s] * dice.About(0.06f)), isCapped: false);
         for (var r = 0; r < Rings; r++)
         {
             for (var s = 0; s < Sides + 3; s++)
