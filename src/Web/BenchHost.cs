@@ -64,6 +64,7 @@ public static class BenchHost
         services.AddSingleton<BenchLibrary>();
         services.AddSingleton<PaperShelf>();
         services.AddSingleton<PaperSources>();
+        services.AddSingleton<StillShelf>();
         services.AddSingleton(DeskRoom.OfMachine());
         services.AddScoped<Tastes>();
         services.AddScoped<Presence>();
@@ -81,6 +82,7 @@ public static class BenchHost
         app.MapGet("/design/{id:guid}/paper/{name}", PaperAsync);
         app.MapGet("/design/{id:guid}/papers.zip", PapersAsync);
         app.MapGet("/export.zip", ExportAsync);
+        ViewRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

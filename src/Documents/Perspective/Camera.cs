@@ -24,11 +24,13 @@ public sealed record Camera(Vector3 Eye, Vector3 Target, float FieldDegrees)
     /// <param name="aspect">Width over height of the picture.</param>
     /// <param name="turnDegrees">From the front, to the right; its usual side where left out.</param>
     /// <param name="riseDegrees">From level, up.</param>
+    /// <param name="zoom">How many times nearer than the whole box needs.</param>
     public static Camera Fit(
         BoxScene scene,
         float aspect,
         float? turnDegrees = null,
-        float riseDegrees = UsualRise
+        float riseDegrees = UsualRise,
+        float zoom = 1
     )
     {
         var (turnSin, turnCos) = MathF.SinCos(float.DegreesToRadians(turnDegrees ?? scene.Turn));
@@ -54,7 +56,7 @@ public sealed record Camera(Vector3 Eye, Vector3 Target, float FieldDegrees)
             target += (right * ((across.Max() + across.Min()) / 2 * far)) + (up * ((upward.Max() + upward.Min()) / 2 * far));
         }
 
-        return new Camera(target + (back * far), target, UsualField);
+        return new Camera(target + (back * (far / zoom)), target, UsualField);
     }
 
     /// <summary>

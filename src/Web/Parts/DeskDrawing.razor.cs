@@ -25,6 +25,7 @@ public sealed partial class DeskDrawing
         ("plan", "Plan"),
         ("front", "Front"),
         ("light", "Light"),
+        ("view", "View"),
     ];
 
     /// <summary>Half of 44 px, mm.</summary>
