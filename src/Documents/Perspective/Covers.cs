@@ -82,7 +82,7 @@ internal static class Covers
         }
 
         var next = at + (way * step);
-        next.Z = p.Ground(next.X, next.Y) + (0.35f * p.Size * p.Dice.Between(0.3f, 1));
+        next.Z = p.Ground(next.X, next.Y) + (Math.Min(0.016f, 0.35f * p.Size) * p.Dice.Between(0.3f, 1));
         return next;
     }
 

@@ -23,7 +23,7 @@ internal sealed class FloorFigure(Scene scene)
         var body = new Mesh();
         foreach (var column in ground.Drainage())
         {
-            Block(body, column, (_, _) => Hue.Times(Clay, 0.62f));
+            Block(body, column, (_, _) => Hue.Times(GrainColor(), 0.62f));
         }
 
         mesh.Take(body);
@@ -191,6 +191,16 @@ internal sealed class FloorFigure(Scene scene)
         }
     }
 
+    private Vector3 GrainColor()
+    {
+        var key = scene.Design.Floor.Drainage?.Material ?? "";
+        return key.Contains("clay", StringComparison.Ordinal) ? Clay
+            : key.Contains("lava", StringComparison.Ordinal) ? Hue.Of(0x7E4F45)
+            : key.Contains("perlite", StringComparison.Ordinal) || key.Contains("pumice", StringComparison.Ordinal)
+                ? Hue.Of(0xE2DED2)
+            : Hue.Of(0xA49A88);
+    }
+
     /// <summary>Grains of the drainage layer, round behind the glass.</summary>
     private void Grains(Mesh mesh, Vector3 a, Vector3 b, Vector3 normal)
     {
@@ -200,11 +210,7 @@ internal sealed class FloorFigure(Scene scene)
         }
 
         var dice = new Dice($"grains {normal}");
-        var key = scene.Design.Floor.Drainage?.Material ?? "";
-        var color = key.Contains("clay", StringComparison.Ordinal) ? Clay
-            : key.Contains("lava", StringComparison.Ordinal) ? Hue.Of(0x7E4F45)
-            : key.Contains("perlite", StringComparison.Ordinal) || key.Contains("pumice", StringComparison.Ordinal) ? Hue.Of(0xE2DED2)
-            : Hue.Of(0xA49A88);
+        var color = GrainColor();
         var radius = Math.Clamp(0.0055f, (float)terrain.Drainage / 8, (float)terrain.Drainage / 3);
         var along = b - a;
         var length = along.Length();

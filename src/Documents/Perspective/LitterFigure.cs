@@ -250,7 +250,7 @@ internal sealed class LitterFigure(Scene scene)
         var (length, width, isRound) = Kind(scene.Design.Floor.Litter!.Material);
         var (w, d) = ((float)(terrain.Right - terrain.Left), (float)(terrain.Back - terrain.Front));
         var share = (float)Share(LayerKind.Litter);
-        var count = Math.Clamp((int)(w * d * share / (length * width) * 2.6f), 12, MostLeaves);
+        var count = Math.Clamp((int)(w * d * share / (length * width) * 3.4f), 12, MostLeaves);
         for (var i = 0; i < count; i++)
         {
             var x = (float)terrain.Left + (w * dice.Between(0.02f, 0.98f));

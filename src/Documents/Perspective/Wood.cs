@@ -145,11 +145,10 @@ internal sealed class Wood(Scene scene)
         }
     }
 
-    /// <summary>A tube of bark, open at both ends; upright where the box is taller than it is long.</summary>
-    private void Hollow(Mesh body, PieceSpot piece, Dice dice)
+    /// <summary>A tube of bark, open at both ends.</summary>
+    private static void Hollow(Mesh body, PieceSpot piece, Dice dice)
     {
-        var isUpright = scene.Terrain.Height > scene.Terrain.Length * 1.3;
-        var long_ = isUpright ? (float)Math.Min(piece.Length, scene.Terrain.Height * 0.7) : (float)piece.Length;
+        var long_ = (float)piece.Length;
         var radius = (float)Math.Min(piece.Height, piece.Depth) / 2;
         const int Rings = 9;
         var outer = new Vector3[Rings + 1][];
@@ -162,7 +161,7 @@ internal sealed class Wood(Scene scene)
             {
                 var (sin, cos) = MathF.SinCos(s * MathF.Tau / (Sides + 3));
                 var rough = dice.About(0.09f);
-                var along = long_ * ((r / (float)Rings) - (isUpright ? 0 : 0.5f)) * (r is 0 or Rings ? dice.About(0.02f) : 1);
+                var along = long_ * ((r / (float)Rings) - 0.5f) * (r is 0 or Rings ? dice.About(0.02f) : 1);
                 var a = new Vector3(cos * radius * rough, sin * radius * rough, along);
                 var b = new Vector3(cos * radius * 0.78f, sin * radius * 0.78f, along);
                 (outer[r][s], inner[r][s]) = (Set(a), Set(b));
@@ -170,9 +169,7 @@ internal sealed class Wood(Scene scene)
         }
 
         Vector3 Set(Vector3 v) =>
-            isUpright
-                ? new((float)piece.X + v.X + (v.Z * 0.12f), (float)piece.Y + v.Y, (float)piece.Foot + v.Z)
-                : new((float)piece.X + v.Z, (float)piece.Y + v.X, (float)(piece.Foot + (piece.Height / 2)) + v.Y);
+            new((float)piece.X + v.Z, (float)piece.Y + v.X, (float)(piece.Foot + (piece.Height / 2)) + v.Y);
 
         float[] streaks = [.. Enumerable.Range(0, Sides + 3).Select(_ => dice.Between(0.84f, 1.18f))];
         body.Skin(outer, (_, s) => Hue.Times(Bark, streaks[s] * dice.About(0.06f)), isCapped: false);

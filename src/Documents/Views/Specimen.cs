@@ -69,6 +69,8 @@ internal sealed record Specimen(PlantSpot Spot, int Index)
     /// <summary>More of one line are not drawn: they would cover each other.</summary>
     private const int Most = 60;
 
+    private const double DrawnMonths = 12;
+    private const double Least = 0.012;
     private const double UsualGrown = 0.15;
     private const double GoldenAngle = 2.39996;
 
@@ -96,6 +98,17 @@ internal sealed record Specimen(PlantSpot Spot, int Index)
     /// <summary>Its size so long after planting, m.</summary>
     /// <param name="months">Months since planting.</param>
     public double Size(double months) => PlantAge.Size(Grown, months);
+
+    /// <summary>Its size in drawings: after a year, no higher than the box lets it, m.</summary>
+    /// <param name="terrain">The ground.</param>
+    public double Drawn(Terrain terrain) =>
+        Math.Max(
+            Least,
+            Math.Min(
+                Size(DrawnMonths),
+                Habit == PlantHabit.Trailing ? Z - terrain.Ground(X, Y) : terrain.Height - Z
+            )
+        );
 
     /// <summary>Every plant of a design.</summary>
     /// <param name="design">The design.</param>
