@@ -66,6 +66,7 @@ public static class BenchHost
         services.AddSingleton<UploadAllowance>();
         services.AddSingleton<PaperShelf>();
         services.AddSingleton<PaperSources>();
+        services.AddSingleton<StillShelf>();
         services.AddSingleton(DeskRoom.OfMachine());
         services.AddSingleton(new BenchPlace());
         services.AddSingleton<PairedDevices>(all =>
@@ -104,6 +105,7 @@ public static class BenchHost
         app.MapGet("/design/{id:guid}/small.svg", SmallAsync);
         PaperRoutes.Map(app);
         app.MapGet("/export.zip", ExportAsync);
+        ViewRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

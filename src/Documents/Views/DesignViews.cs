@@ -108,7 +108,7 @@ public sealed class DesignViews
     /// <param name="room">Room on the screen.</param>
     /// <param name="light">The light.</param>
     public Drawing LightPlan((double Width, double Height) room, LightFigures light) =>
-        LightPlanView.Draw(scene, light, LightPlanView.Fitting(scene, room));
+        Legible.Of(LightPlanView.Draw(scene, light, LightPlanView.Fitting(scene, room)));
 
     /// <summary>What can be taken hold of in a map of light.</summary>
     /// <param name="room">Room on the screen.</param>

@@ -25,6 +25,7 @@ public sealed partial class DeskDrawing
         ("plan", "Plan"),
         ("front", "Front"),
         ("light", "Light"),
+        ("view", "View"),
     ];
 
     /// <summary>How near to a finger something lies under it, mm.</summary>
