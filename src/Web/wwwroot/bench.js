@@ -217,7 +217,7 @@ document.addEventListener("pointermove", e => {
     if (!carried || e.pointerId !== carried.id) return;
     if (!carried.ghost) {
         if (Math.hypot(e.clientX - carried.x, e.clientY - carried.y) < 10) return;
-        carried.ghost = carried.entry.querySelector(".pic")?.cloneNode(true) ?? document.createElement("span");
+        carried.ghost = carried.entry.querySelector(".entrypic")?.cloneNode(true) ?? document.createElement("span");
         carried.ghost.className = "ghost";
         document.body.append(carried.ghost);
     }
