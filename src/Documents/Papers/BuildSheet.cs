@@ -197,6 +197,7 @@ internal sealed class BuildSheet
                 [.. Legend()],
                 [.. job.Steps.IsEmpty ? [] : Order(style)],
                 [.. Cautions(), Weights()],
+                [.. Notes()],
             ],
             columns[0],
             style
@@ -396,6 +397,20 @@ internal sealed class BuildSheet
                 After = 0.2,
                 KeepsWithNext = i == 0,
             };
+        }
+    }
+
+    private IEnumerable<Block> Notes()
+    {
+        var notes = job.Numbers.Design.Design.Notes;
+        if (notes.Count > 0)
+        {
+            yield return new Heading("Notes") { KeepsWithNext = true };
+        }
+
+        foreach (var note in notes)
+        {
+            yield return new Words(note) { Key = "notes" };
         }
     }
 

@@ -31,17 +31,27 @@ internal static class CarePapers
         return job.Pdf("08-cautions.pdf", "Cautions", sides);
     }
 
-    /// <summary>The passport, with its number as a code to scan.</summary>
-    public static PaperFile Passport(PaperJob job)
+    /// <summary>A passport for each box, with its number as a code to scan.</summary>
+    public static PaperFile Passport(PaperJob job) =>
+        job.Pdf(
+            "09-tank-passport.pdf",
+            "Tank passport",
+            Enumerable.Range(1, job.Boxes).SelectMany(box => Passport(job, box))
+        );
+
+    private static IReadOnlyList<Drawing> Passport(PaperJob job, int box)
     {
-        var passport = Instructions.Care.Passport.Of(job.Told);
-        var sides = PageFrame.Sides(
+        var passport = Instructions.Care.Passport.Of(job.Told, box);
+        var title = job.Boxes == 1 ? "Tank passport" : $"Tank passport, {TankLabels.Which(job, box)}";
+        return PageFrame.Sides(
             job.Wish.Size,
-            job.Head("Tank passport"),
+            job.Head(title) with
+            {
+                Mark = $"{passport.Tank}  ·  {NumberText.Day(job.Plan.Planting)}",
+            },
             (_, sketch) => PassportBlocks(job, passport, sketch),
             _ => PassportRooms(job)
         );
-        return job.Pdf("09-tank-passport.pdf", "Tank passport", sides);
     }
 
     private static PaperFile Sheet(PaperJob job, CareSheet sheet, int index)

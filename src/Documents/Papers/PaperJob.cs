@@ -47,6 +47,12 @@ public sealed class PaperFile
     /// <summary>Its name below the folder.</summary>
     public string Name { get; }
 
+    /// <summary>What it is, for people; empty where only its name says so.</summary>
+    public string Title { get; init; } = "";
+
+    /// <summary>Millimeters in the file for each millimeter of the thing; null for what has no scale.</summary>
+    public double? Scale { get; init; }
+
     /// <summary>Its pages; empty for a file that is no paper.</summary>
     public ImmutableArray<Drawing> Pages { get; } = [];
 
@@ -155,7 +161,10 @@ public sealed class PaperJob
     public PaperFile Pdf(string name, string title, IEnumerable<Drawing> pages) =>
         new(name, [.. pages], drawn =>
             PdfWriter.Write($"{title} - {Numbers.Design.Design.Name}", Plan.Planting, drawn)
-        );
+        )
+        {
+            Title = title,
+        };
 
     /// <summary>A paper as text in UTF-8 without a mark.</summary>
     public static PaperFile Text(string name, string text) => new(name, Encoding.UTF8.GetBytes(text));
