@@ -35,6 +35,7 @@ public sealed class FindingJourneyTests(Browser browser, SharedBench shared) : V
         await page.ClickAsync("button:has-text('Show all')");
         var finding = page.Locator(".findings li", new() { HasText = "one person does not lift it" });
         await finding.Locator("text=Accept with my reason").ClickAsync();
+        await Assertions.Expect(finding.Locator("input").First).ToBeFocusedAsync();
         // The field is focused; an empty reason is told and loses nothing.
         await page.Keyboard.PressAsync("Enter");
         await Assertions.Expect(finding.Locator(".fault")).ToContainTextAsync("Enter a reason");
@@ -47,8 +48,8 @@ public sealed class FindingJourneyTests(Browser browser, SharedBench shared) : V
             .ToContainTextAsync("We carry it on a cart");
         await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
 
-        await page.ClickAsync("a:has-text('Papers')");
-        await page.WaitForSelectorAsync(".papers li");
+        await page.ClickAsync("a:has-text('Build documents')");
+        await page.WaitForSelectorAsync(".sheets li");
         var link = page.Locator("a[href*='01-build-sheet']").First;
         var answer = await page.APIRequest.GetAsync(
             new Uri(new Uri(page.Url), await link.GetAttributeAsync("href")!).ToString()
