@@ -5,7 +5,9 @@ using Microsoft.Playwright;
 
 namespace Litterfall.Tests.Bench;
 
-/// <summary>The finished box in space: opens, turns, follows the hour, and fetches nothing from outside.</summary>
+/// <summary>
+/// The finished box in space: opens, turns, follows the hour, and fetches nothing from outside.
+/// </summary>
 public sealed class ViewTests(Browser browser, SharedBench shared) : Visits(browser)
 {
     private const string Stand = ".stand[data-state=space]";
@@ -21,7 +23,13 @@ public sealed class ViewTests(Browser browser, SharedBench shared) : Visits(brow
         Assert.DoesNotContain(asked, u => u.Contains("three", StringComparison.Ordinal));
         await OpenAsync(page);
         Assert.Contains(asked, u => u.EndsWith("/view/three.js", StringComparison.Ordinal));
-        Assert.All(asked, u => Assert.StartsWith(shared.Url, u.Replace("ws:", "http:", StringComparison.Ordinal), StringComparison.Ordinal));
+        Assert.All(asked, u =>
+            Assert.StartsWith(
+                shared.Url,
+                u.Replace("ws:", "http:", StringComparison.Ordinal),
+                StringComparison.Ordinal
+            )
+        );
         Assert.True(await InkAsync(page) > 0.2, "the picture is nearly empty");
         await SnapAsync(page, "desk");
 
@@ -62,7 +70,9 @@ public sealed class ViewTests(Browser browser, SharedBench shared) : Visits(brow
         await ShownAfterAsync(page, () => FieldAsync(page, "f-floor-litter-depth", "Leaf litter", "6 cm"));
     }
 
-    /// <summary>What it costs to draw, for the record; software alone draws here, a graphics card is faster.</summary>
+    /// <summary>
+    /// What it costs to draw, for the record; software alone draws here, a graphics card is faster.
+    /// </summary>
     [Fact]
     public async Task Forty_plants_are_few_calls()
     {
@@ -83,7 +93,9 @@ public sealed class ViewTests(Browser browser, SharedBench shared) : Visits(brow
         await SnapAsync(page, "foyer");
     }
 
-    /// <summary>A browser that draws nothing in space has the still of the server, with the same controls.</summary>
+    /// <summary>
+    /// A browser that draws nothing in space has the still of the server, with the same controls.
+    /// </summary>
     [Fact]
     public async Task Without_a_graphics_card_a_still_stands_in_its_place()
     {
@@ -102,7 +114,11 @@ public sealed class ViewTests(Browser browser, SharedBench shared) : Visits(brow
         var first = await still.GetAttributeAsync("src");
         await page.Locator("input[name=view-month] >> nth=4").CheckAsync();
         await Assertions.Expect(still).Not.ToHaveAttributeAsync("src", first!);
-        Assert.Contains("months after planting", await still.GetAttributeAsync("alt"), StringComparison.Ordinal);
+        Assert.Contains(
+            "months after planting",
+            await still.GetAttributeAsync("alt"),
+            StringComparison.Ordinal
+        );
         await SnapAsync(page, "still");
     }
 
@@ -111,18 +127,35 @@ public sealed class ViewTests(Browser browser, SharedBench shared) : Visits(brow
     {
         using var client = new HttpClient();
         var address = await shared.CopyAsync(Usual);
-        foreach (var (query, width, height) in new[] { ("width=360", 360, 288), ("width=480&height=360&month=0&animals=true", 480, 360), ("", 960, 768), ("width=640&hour=30&turn=-40&rise=30&zoom=1.5", 640, 512) })
+        foreach (
+            var (query, width, height) in new[]
+            {
+                ("width=360", 360, 288),
+                ("width=480&height=360&month=0&animals=true", 480, 360),
+                ("", 960, 768),
+                ("width=640&hour=30&turn=-40&rise=30&zoom=1.5", 640, 512),
+            }
+        )
         {
-            var bytes = await client.GetByteArrayAsync($"{address}/still.png?{query}", TestContext.Current.CancellationToken);
+            var bytes = await client.GetByteArrayAsync(
+                $"{address}/still.png?{query}",
+                TestContext.Current.CancellationToken
+            );
             // PNG (ISO/IEC 15948): width and height stand in the first chunk, from byte 16.
             Assert.Equal(width, BinaryPrimitives.ReadInt32BigEndian(bytes.AsSpan(16)));
             Assert.Equal(height, BinaryPrimitives.ReadInt32BigEndian(bytes.AsSpan(20)));
         }
 
-        var answer = await client.GetAsync($"{address}/still.png?width=360", TestContext.Current.CancellationToken);
+        var answer = await client.GetAsync(
+            $"{address}/still.png?width=360",
+            TestContext.Current.CancellationToken
+        );
         var again = new HttpRequestMessage(HttpMethod.Get, $"{address}/still.png?width=360");
         again.Headers.IfNoneMatch.Add(answer.Headers.ETag!);
-        Assert.Equal(HttpStatusCode.NotModified, (await client.SendAsync(again, TestContext.Current.CancellationToken)).StatusCode);
+        Assert.Equal(
+            HttpStatusCode.NotModified,
+            (await client.SendAsync(again, TestContext.Current.CancellationToken)).StatusCode
+        );
     }
 
     [Theory]
@@ -137,9 +170,15 @@ public sealed class ViewTests(Browser browser, SharedBench shared) : Visits(brow
     {
         using var client = new HttpClient();
         var address = await shared.CopyAsync(Usual);
-        var answer = await client.GetAsync($"{address}/still.png?{query}", TestContext.Current.CancellationToken);
+        var answer = await client.GetAsync(
+            $"{address}/still.png?{query}",
+            TestContext.Current.CancellationToken
+        );
         Assert.Equal(HttpStatusCode.BadRequest, answer.StatusCode);
-        Assert.Equal(sentence + "\n", await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken));
+        Assert.Equal(
+            sentence + "\n",
+            await answer.Content.ReadAsStringAsync(TestContext.Current.CancellationToken)
+        );
     }
 
     private static async Task OpenAsync(IPage page)
@@ -161,21 +200,27 @@ public sealed class ViewTests(Browser browser, SharedBench shared) : Visits(brow
 
     /// <summary>Share of the picture that something is drawn on.</summary>
     private static Task<double> InkAsync(IPage page) =>
-        page.EvaluateAsync<double>(Pixels + "return all.filter((_, i) => i % 4 === 3 && all[i] > 0).length / (all.length / 4); }");
+        page.EvaluateAsync<double>(
+            Pixels + "return all.filter((_, i) => i % 4 === 3 && all[i] > 0).length / (all.length / 4); }"
+        );
 
     /// <summary>Mean lightness of what is drawn, 0 to 255.</summary>
     private static Task<double> LightnessAsync(IPage page) =>
         page.EvaluateAsync<double>(
             Pixels
                 + "let [sum, n] = [0, 0]; for (let i = 0; i < all.length; i += 4) "
-                + "if (all[i + 3] > 200) { sum += all[i] + all[i + 1] + all[i + 2]; n++; } return sum / 3 / n; }"
+                + "if (all[i + 3] > 200) { sum += all[i] + all[i + 1] + all[i + 2]; n++; } "
+                + "return sum / 3 / n; }"
         );
 
     private const string Pixels =
-        "() => { const canvas = document.querySelector('.stand canvas'); const flat = document.createElement('canvas'); "
-        + "[flat.width, flat.height] = [320, 200]; const pen = flat.getContext('2d'); pen.drawImage(canvas, 0, 0, 320, 200); "
+        "() => { const canvas = document.querySelector('.stand canvas'); "
+        + "const flat = document.createElement('canvas'); [flat.width, flat.height] = [320, 200]; "
+        + "const pen = flat.getContext('2d'); pen.drawImage(canvas, 0, 0, 320, 200); "
         + "const all = pen.getImageData(0, 0, 320, 200).data; ";
 
     private static Task SnapAsync(IPage page, string name) =>
-        Album is null ? Task.CompletedTask : page.ScreenshotAsync(new() { Path = Path.Combine(Album, $"view-{name}.png") });
+        Album is null
+            ? Task.CompletedTask
+            : page.ScreenshotAsync(new() { Path = Path.Combine(Album, $"view-{name}.png") });
 }

@@ -25,11 +25,23 @@ internal static class Bake
         for (var i = 0; i < mesh.Points.Count; i++)
         {
             var here = light(mesh.Points[i]);
-            lit.Add(Hue.Word(Vector3.Clamp(mesh.Colors[i] * here * (here > 1 ? Warm : Vector3.One), Vector3.Zero, Vector3.One)));
+            lit.Add(
+                Hue.Word(
+                    Vector3.Clamp(
+                        mesh.Colors[i] * here * (here > 1 ? Warm : Vector3.One),
+                        Vector3.Zero,
+                        Vector3.One
+                    )
+                )
+            );
             dark.Add(Hue.Word(Night(mesh.Colors[i])));
         }
 
-        yield return Part(PartKind.Solid, name, mesh) with { Lit = lit.MoveToImmutable(), Dark = dark.MoveToImmutable() };
+        yield return Part(PartKind.Solid, name, mesh) with
+        {
+            Lit = lit.MoveToImmutable(),
+            Dark = dark.MoveToImmutable(),
+        };
         if (mesh.HullPoints.Count > 0)
         {
             yield return new ScenePart(PartKind.Hull, $"{name} outline")

@@ -16,7 +16,9 @@ internal sealed class SceneLight
     private const float Darkest = 0.68f;
     private const float Lightest = 1.16f;
 
-    /// <summary>The eye sees differences far smaller than they are; this keeps shade readable in print.</summary>
+    /// <summary>
+    /// The eye sees differences far smaller than they are; this keeps shade readable in print.
+    /// </summary>
     private const double EyePower = 0.42;
 
     private const double ReferenceShare = 0.8;

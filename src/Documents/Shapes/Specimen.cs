@@ -4,7 +4,7 @@ using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Quantities.Placing;
 
-namespace Litterfall.Documents.Views;
+namespace Litterfall.Documents.Shapes;
 
 /// <summary>How a plant looks.</summary>
 internal enum PlantHabit
@@ -122,7 +122,9 @@ internal sealed record Specimen(PlantSpot Spot, int Index)
         [
             .. spots.SelectMany(
                 (spot, i) =>
-                    Enumerable.Range(0, Math.Clamp(spot.Count, 0, Most)).Select(k => One(design, terrain, spot, (i, k)))
+                    Enumerable
+                        .Range(0, Math.Clamp(spot.Count, 0, Most))
+                        .Select(k => One(design, terrain, spot, (i, k)))
             ),
         ];
 
@@ -195,7 +197,9 @@ internal sealed record Specimen(PlantSpot Spot, int Index)
             ("orchid", PlantHabit.Tuft),
             ("fern", PlantHabit.Fern),
         ];
-        return known.FirstOrDefault(k => words.Contains(k.Word, StringComparison.Ordinal)) is { Word: not null } found
+        return
+            known.FirstOrDefault(k => words.Contains(k.Word, StringComparison.Ordinal))
+                is { Word: not null } found
             ? found.Habit
             : PlantHabit.Leafy;
     }
