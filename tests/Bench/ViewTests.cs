@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Diagnostics;
 using System.Net;
 using System.Text.Json;
 using Microsoft.Playwright;
@@ -83,14 +84,47 @@ public sealed class ViewTests(Browser browser, SharedBench shared) : Visits(brow
             async () => {
                 const view = document.querySelector(".stand").view;
                 view.cost();
-                for (let i = 0; i < 20; i++) { view.move(6, 0, 1); await new Promise(requestAnimationFrame); }
-                return view.cost();
+                const from = performance.now();
+                for (let i = 0; i < 30; i++) { view.move(6, 0, 1); await new Promise(requestAnimationFrame); }
+                return { ...view.cost(), frame: (performance.now() - from) / 30 };
             }
             """
         );
         TestContext.Current.SendDiagnosticMessage("view: {0}", cost.GetRawText());
         Assert.True(cost.GetProperty("calls").GetInt32() < 60, cost.GetRawText());
         await SnapAsync(page, "foyer");
+    }
+
+    [Fact]
+    public async Task On_a_phone_it_fits_and_turns_under_a_finger()
+    {
+        var page = await DeskAsync(await shared.CopyAsync(Usual), isPhone: true);
+        await OpenAsync(page);
+        await Browser.FitsAsync(page);
+        await SnapAsync(page, "phone");
+        var before = await TurnAsync(page);
+        var box = (await page.Locator(Stand).BoundingBoxAsync())!;
+        var finger = await page.Context.NewCDPSessionAsync(page);
+        foreach (
+            var (kind, step) in new[]
+            {
+                ("touchStart", 0),
+                ("touchMove", 1),
+                ("touchMove", 2),
+                ("touchEnd", 2),
+            }
+        )
+        {
+            var points =
+                kind == "touchEnd" ? [] : new[] { new { x = box.X + 100 + (40 * step), y = box.Y + 120 } };
+            await finger.SendAsync(
+                "Input.dispatchTouchEvent",
+                new Dictionary<string, object> { ["type"] = kind, ["touchPoints"] = points }
+            );
+        }
+
+        await Assertions.Expect(page.Locator(Stand)).Not.ToHaveAttributeAsync("data-turn", before);
+        await Browser.AxeAsync(page, "view on a phone");
     }
 
     /// <summary>
@@ -183,8 +217,10 @@ public sealed class ViewTests(Browser browser, SharedBench shared) : Visits(brow
 
     private static async Task OpenAsync(IPage page)
     {
+        var clock = Stopwatch.StartNew();
         await page.ClickAsync("#tab-view");
         await page.WaitForSelectorAsync($"{Stand}[data-shown]");
+        TestContext.Current.SendDiagnosticMessage("view after {0} ms", clock.ElapsedMilliseconds);
     }
 
     private static async Task<string> TurnAsync(IPage page) =>

@@ -64,7 +64,10 @@ internal sealed class Beasts(Scene scene, LitterFigure litter)
             of.Entry.Habit?.Text == "climber"
             && dice.Next() < 0.6f
             && AnimalShapes.Of(of.Entry) != AnimalShape.Crab;
-        var half = of.Length * 0.7f;
+        var half = Math.Min(
+            body.Points.Max(p => new Vector2(p.X, p.Y).Length()),
+            (float)Math.Min(terrain.Right - terrain.Left, terrain.Back - terrain.Front) / 2
+        );
         var x =
             (float)terrain.Left
             + half

@@ -35,9 +35,9 @@ public sealed record Camera(Vector3 Eye, Vector3 Target, float FieldDegrees)
     {
         var (turnSin, turnCos) = MathF.SinCos(float.DegreesToRadians(turnDegrees ?? scene.Turn));
         var (riseSin, riseCos) = MathF.SinCos(float.DegreesToRadians(riseDegrees));
-        var back = new Vector3(turnSin * riseCos, -turnCos * riseCos, riseSin);
-        var right = new Vector3(turnCos, turnSin, 0);
-        var up = Vector3.Cross(back, right);
+        var away = new Vector3(turnSin * riseCos, -turnCos * riseCos, riseSin);
+        var level = new Vector3(turnCos, turnSin, 0);
+        var rising = Vector3.Cross(away, level);
         var corners = Mesh.Corners(scene.Low, scene.High);
         var tall = MathF.Tan(float.DegreesToRadians(UsualField) / 2) * Margin;
         var wide = tall * aspect;
@@ -47,22 +47,22 @@ public sealed record Camera(Vector3 Eye, Vector3 Target, float FieldDegrees)
         {
             far = corners.Max(c =>
                 Math.Max(
-                    Vector3.Dot(c - target, back) + (MathF.Abs(Vector3.Dot(c - target, right)) / wide),
-                    Vector3.Dot(c - target, back) + (MathF.Abs(Vector3.Dot(c - target, up)) / tall)
+                    Vector3.Dot(c - target, away) + (MathF.Abs(Vector3.Dot(c - target, level)) / wide),
+                    Vector3.Dot(c - target, away) + (MathF.Abs(Vector3.Dot(c - target, rising)) / tall)
                 )
             );
             var across = corners
-                .Select(c => Vector3.Dot(c - target, right) / (far - Vector3.Dot(c - target, back)))
+                .Select(c => Vector3.Dot(c - target, level) / (far - Vector3.Dot(c - target, away)))
                 .ToArray();
             var upward = corners
-                .Select(c => Vector3.Dot(c - target, up) / (far - Vector3.Dot(c - target, back)))
+                .Select(c => Vector3.Dot(c - target, rising) / (far - Vector3.Dot(c - target, away)))
                 .ToArray();
             target +=
-                (right * ((across.Max() + across.Min()) / 2 * far))
-                + (up * ((upward.Max() + upward.Min()) / 2 * far));
+                (level * ((across.Max() + across.Min()) / 2 * far))
+                + (rising * ((upward.Max() + upward.Min()) / 2 * far));
         }
 
-        return new Camera(target + (back * (far / zoom)), target, UsualField);
+        return new Camera(target + (away * (far / zoom)), target, UsualField);
     }
 
     private readonly Vector3 right = Across(Eye - Target);

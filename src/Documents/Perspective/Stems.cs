@@ -65,7 +65,7 @@ internal static class Stems
             var way = Rosettes.Way(i, 0.8f, p.Dice);
             var arm = Leaves.Spine(Vector3.Zero, way, p.Size * 0.55f, 0.7f, 5);
             var color = p.Tint();
-            Leaves.Stalk(mesh, arm, p.Size * 0.07f, color);
+            Leaves.Stalk(mesh, arm, p.Size * 0.035f, color);
             Fork(mesh, (arm[^1], arm[^1] - arm[^2]), p, (color, p.Size * 0.36f, 2));
         }
     }

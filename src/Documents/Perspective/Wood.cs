@@ -37,7 +37,7 @@ internal sealed class Wood(Scene scene)
         mesh.Take(body);
     }
 
-    private void Draw(Mesh body, PieceSpot piece, string key, Dice dice)
+    private static void Draw(Mesh body, PieceSpot piece, string key, Dice dice)
     {
         switch (key)
         {
