@@ -20,6 +20,12 @@ public sealed class BenchContext(DbContextOptions<BenchContext> options) : DbCon
     /// <summary>Choices of the user.</summary>
     public DbSet<ChoiceRow> Choices => Set<ChoiceRow>();
 
+    /// <summary>Whom designs are for and how far they are.</summary>
+    public DbSet<OrderRow> Orders => Set<OrderRow>();
+
+    /// <summary>Devices that may come in.</summary>
+    public DbSet<DeviceRow> Devices => Set<DeviceRow>();
+
     /// <inheritdoc/>
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
@@ -50,5 +56,21 @@ public sealed class BenchContext(DbContextOptions<BenchContext> options) : DbCon
             row.HasIndex(f => f.Name);
         });
         modelBuilder.Entity<ChoiceRow>().HasKey(c => c.Key);
+        modelBuilder.Entity<OrderRow>(row =>
+        {
+            row.HasKey(o => o.DesignId);
+            row.Property(o => o.Status).HasMaxLength(40);
+            row.Property(o => o.Customer).HasMaxLength(200);
+            row.HasOne<DesignRow>()
+                .WithOne()
+                .HasForeignKey<OrderRow>(o => o.DesignId)
+                .OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<DeviceRow>(row =>
+        {
+            row.HasKey(d => d.Id);
+            row.Property(d => d.Id).HasMaxLength(32);
+            row.Property(d => d.Name).HasMaxLength(100);
+        });
     }
 }

@@ -24,7 +24,11 @@ public sealed record StoredDesign(Guid Id, string Name, int Version, int Parent,
 /// <param name="Version">The version that is worked on.</param>
 /// <param name="Changed">When it was last changed, UTC.</param>
 /// <param name="Verdict">Its verdict; null until it was computed.</param>
-public sealed record ListedDesign(Guid Id, string Name, int Version, DateTime Changed, string? Verdict);
+public sealed record ListedDesign(Guid Id, string Name, int Version, DateTime Changed, string? Verdict)
+{
+    /// <summary>Whom it is for and how far it is.</summary>
+    public DesignOrder Order { get; init; } = DesignOrder.None;
+}
 
 /// <summary>A version as the history shows it.</summary>
 /// <param name="Number">Its number.</param>
@@ -50,7 +54,11 @@ public sealed record SaveOutcome(StoredDesign Saved, StoredDesign? Other);
 /// <summary>
 /// Everything the bench keeps, by task. Each task is one transaction on disk before it returns.
 /// </summary>
-public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMarks marks, TimeProvider clock)
+public sealed partial class BenchStore(
+    IDbContextFactory<BenchContext> contexts,
+    StoreMarks marks,
+    TimeProvider clock
+)
 {
     private const int BusyRetries = 5;
 
@@ -106,9 +114,7 @@ public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMa
         const string mark = "__EFMigrationsLock";
         if (
             await db
-                .Database.SqlQuery<int>(
-                    $"SELECT COUNT(*) AS Value FROM sqlite_master WHERE name = {mark}"
-                )
+                .Database.SqlQuery<int>($"SELECT COUNT(*) AS Value FROM sqlite_master WHERE name = {mark}")
                 .SingleAsync(cancel) > 0
         )
         {
@@ -117,18 +123,6 @@ public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMa
 
         await db.Database.MigrateAsync(cancel);
         await ChooseAsync(StoreSchema.WrittenBy, marks.Engine, cancel);
-    }
-
-    /// <summary>Designs that are not put away, the last changed first.</summary>
-    public async Task<IReadOnlyList<ListedDesign>> DesignsAsync(CancellationToken cancel = default)
-    {
-        await using var db = await contexts.CreateDbContextAsync(cancel);
-        var rows = await db
-            .Designs.AsNoTracking()
-            .Where(d => !d.IsAway)
-            .OrderByDescending(d => d.ChangedTicks)
-            .ToListAsync(cancel);
-        return [.. rows.Select(d => new ListedDesign(d.Id, d.Name, d.Head, At(d.ChangedTicks), d.Verdict))];
     }
 
     /// <summary>A new design.</summary>
@@ -224,8 +218,7 @@ public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMa
             {
                 return await Saved(id, basis, change, cancel);
             }
-            catch (Exception e)
-                when (attempt < BusyRetries && StoreTrouble.IsRace(e))
+            catch (Exception e) when (attempt < BusyRetries && StoreTrouble.IsRace(e))
             {
                 // Somebody was quicker with this number: look again at what is there.
             }
@@ -261,15 +254,6 @@ public sealed class BenchStore(IDbContextFactory<BenchContext> contexts, StoreMa
         return await db
             .Versions.Where(v => v.DesignId == id && v.Parent == version)
             .MaxAsync(v => (int?)v.Number, cancel);
-    }
-
-    /// <summary>Puts a design away, or brings it back; its versions stay.</summary>
-    public async Task PutAwayAsync(Guid id, bool isAway, CancellationToken cancel = default)
-    {
-        await using var db = await contexts.CreateDbContextAsync(cancel);
-        await db
-            .Designs.Where(d => d.Id == id)
-            .ExecuteUpdateAsync(s => s.SetProperty(d => d.IsAway, isAway), cancel);
     }
 
     /// <summary>Keeps the verdict of a version for the list, if it is still the one worked on.</summary>

@@ -55,6 +55,19 @@ public static class StoreCheck
                 + Day("Ticks")
         ),
         ("Choices", "typeof(Key) <> 'text' OR typeof(Value) <> 'text'"),
+        (
+            "Orders",
+            "typeof(DesignId) <> 'text' OR typeof(Status) <> 'text' OR typeof(Customer) <> 'text' "
+                + "OR typeof(DueDay) NOT IN ('integer', 'null') "
+                + "OR COALESCE(DueDay, 0) NOT BETWEEN 0 AND 3652058"
+        ),
+        (
+            "Devices",
+            "typeof(Id) <> 'text' OR typeof(Name) <> 'text' OR "
+                + Day("PairedTicks")
+                + " OR "
+                + Day("SeenTicks")
+        ),
     ];
 
     /// <summary>

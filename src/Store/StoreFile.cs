@@ -104,6 +104,7 @@ public static class StoreFile
 
             // What was read is looked at once more as it lies on this disk.
             RefuseDamaged(aside);
+            Unpair(aside);
             Disk.Keep(aside);
             var kept = File.Exists(real) ? Keep(real, now) : null;
             Disk.Replace(aside, real);
@@ -113,6 +114,26 @@ public static class StoreFile
         {
             File.Delete(aside);
         }
+    }
+
+    /// <summary>
+    /// Devices that were let in when the copy was made may have been turned away since: after a restore each
+    /// is paired anew.
+    /// </summary>
+    private static void Unpair(string restored)
+    {
+        using var db = new SqliteConnection(Connection(restored, SqliteOpenMode.ReadWrite));
+        db.Open();
+        if (
+            StoreSchema.Scalar(db, "SELECT EXISTS (SELECT 1 FROM sqlite_master WHERE name = 'Devices')") is 0L
+            || StoreSchema.Scalar(db, "SELECT EXISTS (SELECT 1 FROM Devices)") is 0L
+        )
+        {
+            return;
+        }
+
+        Run(db, "DELETE FROM Devices");
+        Run(db, $"DELETE FROM Choices WHERE Key = '{StoreSchema.Sum}'");
     }
 
     private static void RefuseDamaged(string copy)

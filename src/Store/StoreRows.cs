@@ -103,3 +103,35 @@ public sealed class ChoiceRow
     /// <summary>What was chosen.</summary>
     public required string Value { get; set; }
 }
+
+/// <summary>Whom a design is for and how far it is; a design without a row has neither.</summary>
+public sealed class OrderRow
+{
+    /// <summary>Its design.</summary>
+    public Guid DesignId { get; set; }
+
+    /// <summary>How far it is, one word; empty where nobody said.</summary>
+    public required string Status { get; set; }
+
+    /// <summary>Who it is for; empty where nobody said.</summary>
+    public required string Customer { get; set; }
+
+    /// <summary>Day it is due, counted from 0001-01-01; null for none.</summary>
+    public int? DueDay { get; set; }
+}
+
+/// <summary>A phone, tablet or other computer that may come in.</summary>
+public sealed class DeviceRow
+{
+    /// <summary>Number of the device, 32 hexadecimal digits; never used again.</summary>
+    public required string Id { get; set; }
+
+    /// <summary>As its people call it.</summary>
+    public required string Name { get; set; }
+
+    /// <summary>When it was paired, UTC ticks.</summary>
+    public long PairedTicks { get; set; }
+
+    /// <summary>When it was last here, UTC ticks; kept by the day, not by the second.</summary>
+    public long SeenTicks { get; set; }
+}

@@ -14,6 +14,8 @@ internal static class StoreSum
         ("Entries", "Id"),
         ("Files", "Id"),
         ("Choices", "Key"),
+        ("Orders", "DesignId"),
+        ("Devices", "Id"),
     ];
 
     /// <summary>SHA-256 over every value of every row, in hexadecimal.</summary>

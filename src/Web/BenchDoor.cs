@@ -6,9 +6,10 @@ namespace Litterfall.Web;
 
 /// <summary>
 /// Who may come in: pages, downloads and the live connection answer to the names of this machine only, and to
-/// pages of their own. Every answer says what a browser may do with it.
+/// pages of their own; of other machines, to paired devices alone. Every answer says what a browser may do
+/// with it.
 /// </summary>
-public sealed class BenchDoor(bool isOpen)
+public sealed class BenchDoor(bool isOpen, DeviceGate gate)
 {
     /// <summary>Live connections that one other machine may hold.</summary>
     public const int MostFromOne = 64;
@@ -33,7 +34,7 @@ public sealed class BenchDoor(bool isOpen)
         // At the last moment: an answer that fails half-way begins anew, and needs them too.
         context.Response.OnStarting(() =>
         {
-            Head(context.Response.Headers);
+            Head(context.Response);
             return Task.CompletedTask;
         });
         if (Refusal(context.Request) is { } refusal)
@@ -42,14 +43,13 @@ public sealed class BenchDoor(bool isOpen)
             return;
         }
 
-        if (!context.Request.Path.StartsWithSegments(Live, StringComparison.Ordinal) || !IsHeld(context))
-        {
-            await next(context);
-            return;
-        }
-
-        await LiveAsync(context, next);
+        await gate.PassAsync(context, within => WithinAsync(within, next));
     }
+
+    private Task WithinAsync(HttpContext context, RequestDelegate next) =>
+        context.Request.Path.StartsWithSegments(Live, StringComparison.Ordinal) && IsHeld(context)
+            ? LiveAsync(context, next)
+            : next(context);
 
     /// <summary>Counts what an address holds open while it does.</summary>
     private async Task LiveAsync(HttpContext context, RequestDelegate next)
@@ -111,6 +111,12 @@ public sealed class BenchDoor(bool isOpen)
             : null;
     }
 
+    /// <summary>A name by which this machine speaks of itself.</summary>
+    internal static bool IsOwn(string host) =>
+        Own.Contains(host, StringComparer.OrdinalIgnoreCase)
+        || string.Equals(host, Dns.GetHostName(), StringComparison.OrdinalIgnoreCase)
+        || string.Equals(host, $"{Dns.GetHostName()}.local", StringComparison.OrdinalIgnoreCase);
+
     private static bool IsPage(HttpRequest request) =>
         HttpMethods.IsGet(request.Method)
         && request.Path.Value is { } path
@@ -123,23 +129,23 @@ public sealed class BenchDoor(bool isOpen)
     /// </summary>
     private bool IsName(string host) =>
         Own.Contains(host, StringComparer.OrdinalIgnoreCase)
-        || (
-            isOpen
-            && (
-                IPAddress.TryParse(host.Trim('[', ']'), out _)
-                || string.Equals(host, Dns.GetHostName(), StringComparison.OrdinalIgnoreCase)
-                || string.Equals(host, $"{Dns.GetHostName()}.local", StringComparison.OrdinalIgnoreCase)
-            )
-        );
+        || (isOpen && (IPAddress.TryParse(host.Trim('[', ']'), out _) || IsOwn(host)));
 
-    private static void Head(IHeaderDictionary headers)
+    private static void Head(HttpResponse response)
     {
+        var headers = response.Headers;
         headers.ContentSecurityPolicy = Policy;
         headers.XContentTypeOptions = "nosniff";
         headers.XFrameOptions = "DENY";
         headers["Referrer-Policy"] = "same-origin";
         headers["Cross-Origin-Opener-Policy"] = "same-origin";
         headers["Cross-Origin-Resource-Policy"] = "same-origin";
+        headers["Permissions-Policy"] = "camera=(), geolocation=(), microphone=(), usb=()";
+        if (headers.CacheControl.Count == 0)
+        {
+            // Designs of the shop stay in no cache between; what may be kept says so itself.
+            headers.CacheControl = "no-store";
+        }
     }
 
     private static Task SayAsync(HttpContext context, int code, string words)

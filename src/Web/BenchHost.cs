@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.IO.Compression;
 using System.Text;
 using Litterfall.Documents.Papers;
 using Litterfall.Store;
@@ -13,6 +12,7 @@ using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 using Microsoft.EntityFrameworkCore;
 using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.FileProviders;
 
 namespace Litterfall.Web;
 
@@ -62,25 +62,48 @@ public static class BenchHost
         );
         services.AddSingleton<BenchStore>();
         services.AddSingleton<BenchLibrary>();
+        services.AddSingleton<SmallDrawings>();
+        services.AddSingleton<UploadAllowance>();
         services.AddSingleton<PaperShelf>();
         services.AddSingleton<PaperSources>();
         services.AddSingleton<StillShelf>();
         services.AddSingleton(DeskRoom.OfMachine());
+        services.AddSingleton(new BenchPlace());
+        services.AddSingleton<PairedDevices>(all =>
+            new(
+                all.GetRequiredService<BenchStore>(),
+                options.DeviceKey,
+                all.GetRequiredService<TimeProvider>()
+            )
+        );
+        services.AddSingleton<DeviceGate>();
         services.AddScoped<Tastes>();
         services.AddScoped<Presence>();
         services.AddScoped<CircuitHandler>(all => all.GetRequiredService<Presence>());
     }
 
-    /// <summary>Pages and files.</summary>
+    /// <summary>The door, then pages and files.</summary>
     /// <param name="app">The application.</param>
-    public static void Map(WebApplication app)
+    /// <param name="isOpen">True where other machines can reach it.</param>
+    /// <param name="files">Style sheets, scripts and type.</param>
+    public static void Map(WebApplication app, bool isOpen, IFileProvider files)
     {
+        var door = new BenchDoor(isOpen, app.Services.GetRequiredService<DeviceGate>());
+        app.Use(next => context => door.PassAsync(context, next));
+        app.UseStaticFiles(
+            new StaticFileOptions
+            {
+                FileProvider = files,
+                // A newer program may answer at the same address tomorrow.
+                OnPrepareResponse = sent => sent.Context.Response.Headers.CacheControl = "no-cache",
+            }
+        );
         app.UseExceptionHandler(failed => failed.Run(FailedAsync));
         app.UseStatusCodePages(NothingAsync);
         app.UseAntiforgery();
         app.MapGet("/design/{id:guid}/file", FileAsync);
-        app.MapGet("/design/{id:guid}/paper/{name}", PaperAsync);
-        app.MapGet("/design/{id:guid}/papers.zip", PapersAsync);
+        app.MapGet("/design/{id:guid}/small.svg", SmallAsync);
+        PaperRoutes.Map(app);
         app.MapGet("/export.zip", ExportAsync);
         ViewRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
@@ -98,19 +121,25 @@ public static class BenchHost
         );
     }
 
-    /// <summary>What is not here is told with a way back.</summary>
+    /// <summary>What is not here is told in the look of the bench, with a way back.</summary>
     private static Task NothingAsync(StatusCodeContext status)
     {
         var response = status.HttpContext.Response;
+        var words =
+            response.StatusCode == StatusCodes.Status404NotFound
+                ? ("There is no such page here", "The address may be mistyped, or what it showed is gone.")
+                : ("The bench does not take this", "Go back and try it from its page.");
         response.ContentType = "text/html; charset=utf-8";
         return response.WriteAsync(
-            "<!DOCTYPE html><html lang=\"en\"><title>Not here · Litterfall</title><h1>"
-                + (
-                    response.StatusCode == StatusCodes.Status404NotFound
-                        ? "There is no such page here"
-                        : "The bench does not take this"
-                )
-                + "</h1><p><a href=\"/\">All designs</a></p></html>"
+            $"""
+            <!DOCTYPE html><html lang="en"><head><meta charset="utf-8" /><title>Not here · Litterfall</title>
+            <meta name="viewport" content="width=device-width, initial-scale=1" /><meta name="color-scheme" content="light dark" />
+            <link rel="icon" href="data:," /><link rel="stylesheet" href="/_content/Litterfall.Web/bench.css" />
+            <link rel="stylesheet" href="/_content/Litterfall.Web/pages.css" /></head>
+            <body><header class="bar"><a class="brand" href="/">Litterfall</a><nav aria-label="bench"><a href="/">Designs</a>
+            <a href="/library">Library</a><a href="/measure">Measure</a><a href="/units">Units</a><a href="/devices">Devices</a></nav></header>
+            <main id="main"><h1>{words.Item1}</h1><p>{words.Item2}</p><p><a class="button main" href="/">All designs</a></p></main></body></html>
+            """
         );
     }
 
@@ -133,52 +162,24 @@ public static class BenchHost
             );
     }
 
-    private static async Task<IResult> PaperAsync(
+    private static async Task<IResult> SmallAsync(
         Guid id,
-        string name,
-        string? sheet,
-        string? slips,
-        PaperSources from,
-        CancellationToken cancel
+        string? version,
+        SmallDrawings small,
+        HttpContext context
     )
     {
-        var files = await from.Shelf.FilesAsync(id, (sheet, slips == "true"), from, cancel);
-        var found = files?.FirstOrDefault(f => f.Name == name);
-        return found is null
-            ? Results.NotFound()
-            : Results.File(
-                found.Bytes,
-                name.EndsWith(".pdf", StringComparison.Ordinal)
-                    ? "application/pdf"
-                    : "application/octet-stream",
-                name.EndsWith(".pdf", StringComparison.Ordinal) ? null : Path.GetFileName(name)
-            );
-    }
-
-    private static async Task<IResult> PapersAsync(
-        Guid id,
-        string? sheet,
-        string? slips,
-        PaperSources from,
-        CancellationToken cancel
-    )
-    {
-        if (await from.Shelf.FilesAsync(id, (sheet, slips == "true"), from, cancel) is not { } files)
+        if (await small.OfAsync(id, context.RequestAborted) is not { } svg)
         {
             return Results.NotFound();
         }
 
-        using var bytes = new MemoryStream();
-        using (var zip = new ZipArchive(bytes, ZipArchiveMode.Create, leaveOpen: true))
+        if (version is not null)
         {
-            foreach (var file in files)
-            {
-                await using var entry = zip.CreateEntry(file.Name, CompressionLevel.Fastest).Open();
-                await entry.WriteAsync(file.Bytes, cancel);
-            }
+            context.Response.Headers.CacheControl = "private, max-age=86400";
         }
 
-        return Results.File(bytes.ToArray(), "application/zip", "papers.zip");
+        return Results.File(svg, "image/svg+xml");
     }
 
     private static async Task<IResult> ExportAsync(

@@ -113,7 +113,7 @@ public sealed class FaultTests(Browser browser, SharedBench shared) : Visits(bro
     [InlineData("/compare?a=x&va=-1&b=y&vb=99999999999", "is not here")]
     [InlineData("/nowhere", "There is no such page here")]
     [InlineData("/design/00000000-0000-0000-0000-000000000001", "There is no such design here")]
-    [InlineData("/design/00000000-0000-0000-0000-000000000001/papers", "there are no papers")]
+    [InlineData("/design/00000000-0000-0000-0000-000000000001/papers", "there are no documents")]
     public async Task An_address_of_nothing_gets_a_page_of_ours(string address, string words)
     {
         var page = await PageAsync();

@@ -34,7 +34,7 @@ public sealed class LooksTests(Browser browser, SharedBench bench) : Visits(brow
         await LookAsync(page, design + "/resize", "another size", "form");
         var id = design.Split('/')[^1];
         await LookAsync(page, $"{bench.Url}/compare?a={id}&b={id}", "side by side", ".beside svg");
-        await LookAsync(page, bench.Url + "/library", "library", "table");
+        await LookAsync(page, bench.Url + "/library", "library", ".entries a");
         await LookAsync(page, bench.Url + "/library/folsomia-candida", "library entry", "table");
         await LookAsync(page, bench.Url + "/measure", "measure", "form");
         await LookAsync(page, bench.Url + "/units", "units", "form");
@@ -48,7 +48,7 @@ public sealed class LooksTests(Browser browser, SharedBench bench) : Visits(brow
         var page = await PageAsync();
         await GoAsync(page, bench.Url + "/units");
         await page.SelectOptionAsync("#unit-temperature", "F");
-        await Assertions.Expect(page.Locator("main [role=status]").Last).ToContainTextAsync("remembered");
+        await Assertions.Expect(page.Locator("main [role=status]").Last).ToContainTextAsync("Saved");
         await page.GotoAsync(await bench.CopyAsync(Usual));
         await Assertions.Expect(page.Locator("[aria-labelledby=p-air]")).ToContainTextAsync("°F");
     }
@@ -105,7 +105,7 @@ public sealed class LooksTests(Browser browser, SharedBench bench) : Visits(brow
         var (one, other) = (await PageAsync(), await PageAsync());
         await GoAsync(one, bench.Url + "/units");
         await one.ClickAsync("text=All US");
-        await Assertions.Expect(one.Locator("main [role=status]").Last).ToContainTextAsync("remembered");
+        await Assertions.Expect(one.Locator("main [role=status]").Last).ToContainTextAsync("Saved");
         await GoAsync(other, bench.Url + "/units");
         await other.WaitForLoadStateAsync(LoadState.NetworkIdle);
         await Assertions.Expect(other.Locator("#unit-temperature")).ToHaveValueAsync("");

@@ -85,7 +85,7 @@ public sealed class SafetyTests(Browser browser, SharedBench shared) : Visits(br
                 break;
             default:
                 await GoAsync(page, url);
-                await page.Locator("ul.designs button:text-is('Put away')").Last.ClickAsync();
+                await page.Locator("ul.designs button:text-is('Archive')").Last.ClickAsync();
                 break;
         }
 

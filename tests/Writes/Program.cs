@@ -30,7 +30,7 @@ for (var round = 0; round < 3; round++)
     Tell($"SELECT COUNT(*) FROM Files WHERE Name = 'lamp {round}.ies' AND LENGTH(Bytes) = 3000000");
     await store.ChooseAsync($"unit-{round}", "in");
     Tell($"SELECT COUNT(*) FROM Choices WHERE Key = 'unit-{round}' AND Value = 'in'");
-    await store.PutAwayAsync(design.Id, isAway: true);
+    await store.ArchiveAsync(design.Id, isArchived: true);
     Tell($"{row} AND IsAway = 1");
 }
 

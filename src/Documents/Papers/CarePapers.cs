@@ -4,6 +4,7 @@ using Litterfall.Documents.Layout;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Instructions.Care;
+using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Papers;
@@ -12,6 +13,7 @@ namespace Litterfall.Documents.Papers;
 internal static class CarePapers
 {
     private const double Module = 0.8;
+    private const string Weak = "* rests on a value from memory, source not checked, or on common practice";
 
     /// <summary>A sheet for each animal.</summary>
     public static IEnumerable<PaperFile> Sheets(PaperJob job) =>
@@ -29,17 +31,27 @@ internal static class CarePapers
         return job.Pdf("08-cautions.pdf", "Cautions", sides);
     }
 
-    /// <summary>The passport, with its number as a code to scan.</summary>
-    public static PaperFile Passport(PaperJob job)
+    /// <summary>A passport for each box, with its number as a code to scan.</summary>
+    public static PaperFile Passport(PaperJob job) =>
+        job.Pdf(
+            "09-tank-passport.pdf",
+            "Tank passport",
+            Enumerable.Range(1, job.Boxes).SelectMany(box => Passport(job, box))
+        );
+
+    private static IReadOnlyList<Drawing> Passport(PaperJob job, int box)
     {
-        var passport = Instructions.Care.Passport.Of(job.Told);
-        var sides = PageFrame.Sides(
+        var passport = Instructions.Care.Passport.Of(job.Told, box);
+        var title = job.Boxes == 1 ? "Tank passport" : $"Tank passport, {TankLabels.Which(job, box)}";
+        return PageFrame.Sides(
             job.Wish.Size,
-            job.Head("Tank passport"),
+            job.Head(title) with
+            {
+                Mark = $"{passport.Tank}  ·  {NumberText.Day(job.Plan.Planting)}",
+            },
             (_, sketch) => PassportBlocks(job, passport, sketch),
             _ => PassportRooms(job)
         );
-        return job.Pdf("09-tank-passport.pdf", "Tank passport", sides);
     }
 
     private static PaperFile Sheet(PaperJob job, CareSheet sheet, int index)
@@ -104,13 +116,19 @@ internal static class CarePapers
             foreach (var finding in findings)
             {
                 blocks.Add(
-                    new Words($"{finding.Text} {finding.Fix} [{finding.Provenance.Word()}]")
+                    new Words($"{finding.Text} {finding.Fix}{(finding.Provenance.IsWeak() ? " *" : "")}")
                     {
                         Sign = Signs.Of(severity),
                         Key = finding.Where,
                     }
                 );
             }
+        }
+
+        blocks.AddRange(Accepted(job));
+        if (job.Result.Open.Any(f => f.Severity > Severity.Note && f.Provenance.IsWeak()))
+        {
+            blocks.Add(new Words(Weak) { Tone = Tone.Quiet });
         }
 
         blocks.Add(new Heading("Cautions that always go with such a build") { KeepsWithNext = true });
@@ -120,6 +138,23 @@ internal static class CarePapers
         }
 
         return blocks;
+    }
+
+    /// <summary>What somebody accepts, and why; nothing where nobody accepts anything.</summary>
+    public static IEnumerable<Block> Accepted(PaperJob job)
+    {
+        var head = new Heading("Accepted") { KeepsWithNext = true };
+        return
+            job.Accepted.Select(finding => new Words(AcceptedWords.Of(finding))
+            {
+                Sign = Signs.Of(finding.Severity),
+                After = 0.2,
+                Key = finding.Where,
+            })
+                is var words
+            && words.Any()
+            ? [head, .. words]
+            : [];
     }
 
     private static Room[] PassportRooms(PaperJob job)

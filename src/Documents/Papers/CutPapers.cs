@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Dxf;
 using Litterfall.Documents.Layout;
@@ -32,10 +33,16 @@ internal static class CutPapers
             var drawing = CutView.TrueSize(cuts[i]);
             var name = FileName(cuts[i], i);
             yield return PaperJob.Text($"cut/{name}.dxf", DxfWriter.Write(drawing, withText: false));
-            yield return PaperJob.Text(
+            yield return new PaperFile(
                 $"cut/{name}.svg",
-                SvgWriter.Write(drawing, $"{cuts[i].Part}, millimeters, 1:1")
-            );
+                Encoding.UTF8.GetBytes(SvgWriter.Write(drawing, $"{cuts[i].Part}, millimeters, 1:1"))
+            )
+            {
+                Title =
+                    $"{NumberText.Capital(cuts[i].Part.Replace('-', ' '))}, "
+                    + NumberText.Size(cuts[i].Length, cuts[i].Width),
+                Scale = 1,
+            };
         }
 
         var glass = cuts.Where(c => Glasslike.Contains(c.Material)).ToList();

@@ -1,6 +1,8 @@
+using System.Text;
 using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Dxf;
 using Litterfall.Documents.Svg;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Papers;
 
@@ -20,10 +22,7 @@ internal static class DrawingFiles
             }
         )
         {
-            yield return PaperJob.Text(
-                $"drawings/{name}.svg",
-                SvgWriter.Write(drawing, $"{name} of {job.Numbers.Design.Design.Name}")
-            );
+            yield return Svg(job, name, drawing);
             yield return PaperJob.Text($"drawings/{name}-mm.dxf", DxfWriter.Write(WithBar(drawing), true));
         }
     }
@@ -41,13 +40,20 @@ internal static class DrawingFiles
         {
             if (drawing is not null)
             {
-                yield return PaperJob.Text(
-                    $"drawings/{name}.svg",
-                    SvgWriter.Write(drawing, $"{name} of {job.Numbers.Design.Design.Name}")
-                );
+                yield return Svg(job, name, drawing);
             }
         }
     }
+
+    private static PaperFile Svg(PaperJob job, string name, Drawing drawing) =>
+        new(
+            $"drawings/{name}.svg",
+            Encoding.UTF8.GetBytes(SvgWriter.Write(drawing, $"{name} of {job.Numbers.Design.Design.Name}"))
+        )
+        {
+            Title = NumberText.Capital(name.Replace('-', ' ')),
+            Scale = drawing.Scale,
+        };
 
     /// <summary>The drawing with a line of 100 mm of the thing below it.</summary>
     private static Drawing WithBar(Drawing drawing)

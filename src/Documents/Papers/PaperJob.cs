@@ -47,6 +47,12 @@ public sealed class PaperFile
     /// <summary>Its name below the folder.</summary>
     public string Name { get; }
 
+    /// <summary>What it is, for people; empty where only its name says so.</summary>
+    public string Title { get; init; } = "";
+
+    /// <summary>Millimeters in the file for each millimeter of the thing; null for what has no scale.</summary>
+    public double? Scale { get; init; }
+
     /// <summary>Its pages; empty for a file that is no paper.</summary>
     public ImmutableArray<Drawing> Pages { get; } = [];
 
@@ -143,8 +149,8 @@ public sealed class PaperJob
             $"Litterfall {Wish.Version}  ·  design {DesignHash.Of(Numbers.Design.Document.Text)}  ·  "
                 + (
                     Lettering.Clean(Numbers.Design.Design.Name).Contains(Lettering.Unknown)
-                        ? "□ a sign this type does not have"
-                        : "`litterfall why` tells where each number comes from"
+                        ? "□ a character missing from the font"
+                        : "the bench shows where each number comes from"
                 )
         )
         {
@@ -155,13 +161,19 @@ public sealed class PaperJob
     public PaperFile Pdf(string name, string title, IEnumerable<Drawing> pages) =>
         new(name, [.. pages], drawn =>
             PdfWriter.Write($"{title} - {Numbers.Design.Design.Name}", Plan.Planting, drawn)
-        );
+        )
+        {
+            Title = title,
+        };
 
     /// <summary>A paper as text in UTF-8 without a mark.</summary>
     public static PaperFile Text(string name, string text) => new(name, Encoding.UTF8.GetBytes(text));
 
-    /// <summary>Findings of one severity.</summary>
-    public IEnumerable<Finding> Of(Severity severity) => Result.Findings.Where(f => f.Severity == severity);
+    /// <summary>Open findings of one severity.</summary>
+    public IEnumerable<Finding> Of(Severity severity) => Result.Open.Where(f => f.Severity == severity);
+
+    /// <summary>Findings that somebody accepts, with the reason.</summary>
+    public IEnumerable<Finding> Accepted => Result.Findings.Where(f => !f.IsOpen);
 
     /// <summary>A number with so many decimals.</summary>
     public static string Number(double value, string form) =>

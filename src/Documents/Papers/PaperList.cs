@@ -10,13 +10,20 @@ public static class PaperList
     /// <summary>Writes them; the same design and wish give the same bytes.</summary>
     /// <param name="job">What they are written from.</param>
     /// <param name="cancel">Cancels between papers.</param>
-    public static IReadOnlyList<PaperFile> Write(PaperJob job, CancellationToken cancel = default)
+    /// <param name="progress">Told how many of how many kinds of paper are written.</param>
+    public static IReadOnlyList<PaperFile> Write(
+        PaperJob job,
+        CancellationToken cancel = default,
+        Action<int, int>? progress = null
+    )
     {
         var files = new List<PaperFile>();
-        foreach (var some in Parts(job))
+        var parts = Parts(job).ToList();
+        for (var i = 0; i < parts.Count; i++)
         {
             cancel.ThrowIfCancellationRequested();
-            files.AddRange(some());
+            progress?.Invoke(i, parts.Count);
+            files.AddRange(parts[i]());
         }
 
         return files;
@@ -48,7 +55,7 @@ public static class PaperList
                 ],
             () => CarePapers.Sheets(job),
             () => [CarePapers.Cautions(job)],
-            () => [CarePapers.Passport(job)],
+            () => [CarePapers.Passport(job), TankLabels.Write(job)],
             () => SettingsPaper.Write(job),
             () => LightPaper.Write(job),
             () => EquipmentPaper.Write(job),

@@ -63,8 +63,17 @@ public sealed class FrontView
     internal static ImmutableArray<Grip> Grips(Scene scene, double scale)
     {
         var view = new FrontView(scene, scale);
-        return PlanGrips.Of(scene, p => view.At(p.X, p.Z), scale * 1000, isFront: true);
+        return
+        [
+            .. FloorAndDoorGrips.Steps(scene, view.At, scale * 1000),
+            .. FloorAndDoorGrips.Opening(scene, view.At, scale * 1000),
+            .. PlanGrips.Of(scene, p => view.At(p.X, p.Z), scale * 1000, isFront: true),
+        ];
     }
+
+    /// <summary>Where the inside of the box lies in the front view at a scale.</summary>
+    internal static DrawnFrame Frame(Scene scene, double scale) =>
+        new(new FrontView(scene, scale).At(0, 0), scale * 1000, 'x', 'z');
 
     private Spot At(double x, double z) =>
         new(Left + (x + wall) * scale * 1000, Above + (lampRoom + Terrain.Height - z) * scale * 1000);

@@ -48,6 +48,10 @@ internal sealed class LightPlanView
         ];
     }
 
+    /// <summary>Where the inside of the box lies in the map at a scale.</summary>
+    internal static DrawnFrame Frame(Scene scene, LightFigures light, double scale) =>
+        new(new LightPlanView(scene, light, scale).At(0, 0), scale * 1000, 'x', 'y');
+
     /// <summary>A lamp by the place of its middle.</summary>
     private Grip Hung(LampLight lamp)
     {

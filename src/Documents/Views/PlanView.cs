@@ -53,6 +53,10 @@ public sealed class PlanView
         return PlanGrips.Of(scene, p => view.At(p.X, p.Y), scale * 1000, isFront: false);
     }
 
+    /// <summary>Where the inside of the box lies in the plan at a scale.</summary>
+    internal static DrawnFrame Frame(Scene scene, double scale) =>
+        new(new PlanView(scene, scale).At(0, 0), scale * 1000, 'x', 'y');
+
     private Spot At(double x, double y) =>
         new(Sides + (x + wall) * scale * 1000, Above + (Depth + wall - y) * scale * 1000);
 

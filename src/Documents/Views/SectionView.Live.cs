@@ -17,12 +17,20 @@ public sealed partial class SectionView
         return
         [
             .. view.FloorGrips(),
+            .. view.lengthwise ? FloorAndDoorGrips.Steps(scene, view.At, view.PerMeter) : [],
             .. view.FittingGrips(),
             .. scene.Plants.SelectMany(p => view.Placed(p.Key, p.Name, (p.X, p.Y, p.Z), p.Mounted)),
             .. scene.Pieces.SelectMany(p =>
                 view.Placed(p.Key, $"piece {Letter(p.Number)}", (p.X, p.Y, p.Foot), false)
             ),
         ];
+    }
+
+    /// <summary>Where the inside of the box lies in the section at a scale.</summary>
+    internal static DrawnFrame Frame(Scene scene, double scale, Naming naming)
+    {
+        var view = new SectionView(scene, Parts.All, scale, naming);
+        return new(view.At(0, 0), view.PerMeter, view.lengthwise ? 'x' : 'y', 'z');
     }
 
     /// <summary>Free water up to its level.</summary>

@@ -10,6 +10,7 @@ using Litterfall.Domain.Faults;
 using Litterfall.Store;
 using Litterfall.Web;
 using Litterfall.Web.Library;
+using Litterfall.Web.Sharing;
 using Microsoft.AspNetCore.DataProtection;
 
 namespace Litterfall.App.Commands;
@@ -18,6 +19,9 @@ namespace Litterfall.App.Commands;
 internal static class BenchCommand
 {
     private const string UsualAddress = "127.0.0.1:5080";
+
+    // Files come through the live connection, in pieces of their own limit; a request itself is small.
+    private const long LargestBody = 2 * 1024 * 1024;
 
     private static readonly (string File, string About)[] Samples =
     [
@@ -35,7 +39,9 @@ internal static class BenchCommand
         var demo = new Option<bool>("--demo") { Description = "Fill an empty bench with the demo workshop." };
         var listen = new Option<string>("--listen")
         {
-            Description = "Address and port; only this machine can reach it unless told otherwise.",
+            Description =
+                "Address and port, such as 0.0.0.0:5080 for the whole network; other machines come in when "
+                + "they are paired.",
             HelpName = "ADDRESS",
             DefaultValueFactory = _ => UsualAddress,
         };
@@ -45,11 +51,8 @@ internal static class BenchCommand
             HelpName = "FILE",
         };
         var open = new Option<bool>("--open") { Description = "Show the bench in the browser." };
-        var network = new Option<bool>("--open-network")
-        {
-            Description =
-                "Let other machines of the network in; everybody there can read and change all designs.",
-        };
+        // Asked for before devices were paired; shortcuts that still say it go on working.
+        var network = new Option<bool>("--open-network") { Hidden = true };
         var workshop = Arguments.Workshop();
         Arguments.RefuseOptionsAsValues(listen, store);
         var command = new Command("bench", "The bench in a browser: design by hand and eye.")
@@ -64,12 +67,7 @@ internal static class BenchCommand
         command.SetAction(
             (parsed, cancel) =>
                 RunAsync(
-                    new(
-                        parsed.GetValue(demo),
-                        parsed.GetValue(open),
-                        parsed.GetValue(network),
-                        parsed.GetValue(workshop)
-                    ),
+                    new(parsed.GetValue(demo), parsed.GetValue(open), parsed.GetValue(workshop)),
                     parsed.GetValue(listen)!,
                     parsed.GetValue(store) ?? StoreFile.Usual,
                     cancel
@@ -79,7 +77,7 @@ internal static class BenchCommand
     }
 
     /// <summary>How a bench is wanted.</summary>
-    private sealed record BenchWish(bool Demo, bool Open, bool IsForNetwork, string? Workshop);
+    private sealed record BenchWish(bool Demo, bool Open, string? Workshop);
 
     private static async Task<int> RunAsync(
         BenchWish wish,
@@ -94,14 +92,6 @@ internal static class BenchCommand
         )
         {
             return Wrong($"'{listen}' is no address with a port", $"--listen {UsualAddress}");
-        }
-
-        if (!IPAddress.IsLoopback(end.Address) && !wish.IsForNetwork)
-        {
-            return Wrong(
-                $"{listen} lets other machines in, where everybody can read and change all designs",
-                "--open-network beside it if that is meant, or --listen " + UsualAddress
-            );
         }
 
         var shop = Files(wish.Demo, wish.Workshop);
@@ -124,12 +114,16 @@ internal static class BenchCommand
 
         await using var app = Application(
             end,
-            new BenchOptions(Shop.Embedded(), Examples(), Version()) { Workshop = [.. shop.Value!] },
+            new BenchOptions(Shop.Embedded(), Examples(), Version())
+            {
+                Workshop = [.. shop.Value!],
+                DeviceKey = [.. DeviceKey.Of(path)],
+            },
             path
         );
         try
         {
-            return await ServeAsync(app, wish, (listen, path), cancel);
+            return await ServeAsync(app, wish, (listen, end, path), cancel);
         }
         catch (OperationCanceledException)
         {
@@ -141,13 +135,14 @@ internal static class BenchCommand
     private static async Task<int> ServeAsync(
         WebApplication app,
         BenchWish wish,
-        (string Listen, string Path) at,
+        (string Listen, IPEndPoint End, string Path) at,
         CancellationToken cancel
     )
     {
         var store = app.Services.GetRequiredService<BenchStore>();
         await store.OpenAsync(cancel);
         await app.Services.GetRequiredService<BenchLibrary>().LoadAsync(cancel);
+        await app.Services.GetRequiredService<PairedDevices>().LoadAsync(cancel);
         if (wish.Demo)
         {
             await FillAsync(store, cancel);
@@ -171,22 +166,36 @@ internal static class BenchCommand
             );
         }
 
-        Console.Out.WriteLine($"The bench: {app.Urls.First()}  (stop it with Ctrl-C; kept in {at.Path})");
-        if (wish.IsForNetwork)
+        var here = Reach.Here(at.End, app.Urls);
+        Console.Out.WriteLine($"The bench: {here}  (stop it with Ctrl-C; kept in {at.Path})");
+        if (!IPAddress.IsLoopback(at.End.Address))
         {
-            Console.Out.WriteLine(
-                "Open to the network: everybody who reaches this address can read and change all designs, "
-                    + "unencrypted."
-            );
+            TellOthers(app, at.End);
         }
 
         if (wish.Open)
         {
-            Browser.Open(app.Urls.First());
+            Browser.Open(here);
         }
 
         await app.WaitForShutdownAsync(cancel);
         return Exit.Done;
+    }
+
+    /// <summary>
+    /// Other machines come in when they are paired; a machine without a screen has this line only.
+    /// </summary>
+    private static void TellOthers(WebApplication app, IPEndPoint end)
+    {
+        var place = app.Services.GetRequiredService<BenchPlace>();
+        place.Urls = Reach.Others(end, app.Urls);
+        var url = place.Urls.FirstOrDefault() ?? "http://ADDRESS-OF-THIS-MACHINE";
+        var (code, _) = app.Services.GetRequiredService<PairedDevices>().NewCode();
+        Console.Out.WriteLine(
+            $"Other machines: paired devices only. Pair the first one within ten minutes at {url}"
+                + $"{DeviceGate.PairPath}/{code} , others on the page Devices. Nothing is encrypted: use a network "
+                + "that you trust."
+        );
     }
 
     /// <summary>Started twice by two clicks, the bench that runs already is shown.</summary>
@@ -222,7 +231,11 @@ internal static class BenchCommand
         {
             server.AddServerHeader = false;
             server.Limits.MaxConcurrentUpgradedConnections = BenchDoor.MostFromHere;
-            server.Listen(end);
+            server.Limits.MaxRequestBodySize = LargestBody;
+            foreach (var one in Reach.Ends(end))
+            {
+                server.Listen(one);
+            }
         });
         builder.Logging.ClearProviders();
         builder.Logging.AddSimpleConsole().SetMinimumLevel(LogLevel.Warning);
@@ -233,17 +246,7 @@ internal static class BenchCommand
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(2));
         BenchHost.Add(builder.Services, options, StoreFile.Contexts(path));
         var app = builder.Build();
-        var door = new BenchDoor(!IPAddress.IsLoopback(end.Address));
-        app.Use(next => context => door.PassAsync(context, next));
-        app.UseStaticFiles(
-            new StaticFileOptions
-            {
-                FileProvider = new PageFiles(),
-                // A newer program may answer at the same address tomorrow.
-                OnPrepareResponse = sent => sent.Context.Response.Headers.CacheControl = "no-cache",
-            }
-        );
-        BenchHost.Map(app);
+        BenchHost.Map(app, !IPAddress.IsLoopback(end.Address), new PageFiles());
         return app;
     }
 

@@ -8,7 +8,7 @@ namespace Litterfall.App.Files;
 /// Style sheet, scripts and fonts of the bench, from inside the program: it is one file, and needs none
 /// beside it.
 /// </summary>
-internal sealed class PageFiles : IFileProvider
+public sealed class PageFiles : IFileProvider
 {
     private const string Prefix = "page";
     private static readonly Assembly Program = Assembly.GetExecutingAssembly();

@@ -89,6 +89,45 @@ namespace Litterfall.Store.Migrations
                 b.ToTable("Files");
             });
 
+            modelBuilder.Entity("Litterfall.Store.DeviceRow", b =>
+            {
+                b.Property<string>("Id").HasMaxLength(32).HasColumnType("TEXT");
+
+                b.Property<string>("Name").IsRequired().HasMaxLength(100).HasColumnType("TEXT");
+
+                b.Property<long>("PairedTicks").HasColumnType("INTEGER");
+
+                b.Property<long>("SeenTicks").HasColumnType("INTEGER");
+
+                b.HasKey("Id");
+
+                b.ToTable("Devices");
+            });
+
+            modelBuilder.Entity("Litterfall.Store.OrderRow", b =>
+            {
+                b.Property<Guid>("DesignId").HasColumnType("TEXT");
+
+                b.Property<string>("Customer").IsRequired().HasMaxLength(200).HasColumnType("TEXT");
+
+                b.Property<int?>("DueDay").HasColumnType("INTEGER");
+
+                b.Property<string>("Status").IsRequired().HasMaxLength(40).HasColumnType("TEXT");
+
+                b.HasKey("DesignId");
+
+                b.ToTable("Orders");
+            });
+
+            modelBuilder.Entity("Litterfall.Store.OrderRow", b =>
+            {
+                b.HasOne("Litterfall.Store.DesignRow", null)
+                    .WithOne()
+                    .HasForeignKey("Litterfall.Store.OrderRow", "DesignId")
+                    .OnDelete(DeleteBehavior.Restrict)
+                    .IsRequired();
+            });
+
             modelBuilder.Entity("Litterfall.Store.VersionRow", b =>
             {
                 b.Property<Guid>("DesignId").HasColumnType("TEXT");

@@ -26,6 +26,16 @@ public static class BenchExport
         "note",
     ];
 
+    private static readonly string[] OrderColumns =
+    [
+        "design",
+        "name",
+        "archived",
+        "status",
+        "customer",
+        "due",
+    ];
+
     /// <summary>A zip of design files, their versions as a table, own files, entries and choices.</summary>
     /// <param name="contexts">The bench.</param>
     /// <param name="cancel">Cancels between files.</param>
@@ -54,6 +64,7 @@ public static class BenchExport
 
             await FilesAsync(zip, db, cancel);
             Put(zip, "versions.csv", CsvTable.Write(Columns, rows));
+            Put(zip, "orders.csv", CsvTable.Write(OrderColumns, await OrdersAsync(db, designs, cancel)));
             Put(
                 zip,
                 "entries.json",
@@ -103,6 +114,34 @@ public static class BenchExport
             CsvCell.Of(v.Hash),
             CsvCell.Of(v.Note),
         ];
+
+    private static async Task<List<ImmutableArray<CsvCell>>> OrdersAsync(
+        BenchContext db,
+        List<DesignRow> designs,
+        CancellationToken cancel
+    )
+    {
+        var orders = await db.Orders.AsNoTracking().ToDictionaryAsync(o => o.DesignId, cancel);
+        return
+        [
+            .. designs.Select(d =>
+            {
+                var order = orders.GetValueOrDefault(d.Id);
+                return ImmutableArray.Create(
+                    CsvCell.Of($"{d.Id}"),
+                    CsvCell.Of(d.Name),
+                    CsvCell.Of(d.IsAway ? "yes" : ""),
+                    CsvCell.Of(order?.Status ?? ""),
+                    CsvCell.Of(order?.Customer ?? ""),
+                    CsvCell.Of(
+                        order?.DueDay is { } day
+                            ? DateOnly.FromDayNumber(day).ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
+                            : ""
+                    )
+                );
+            }),
+        ];
+    }
 
     private static async Task FilesAsync(ZipArchive zip, BenchContext db, CancellationToken cancel)
     {

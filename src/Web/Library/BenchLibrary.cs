@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Security.Cryptography;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
@@ -16,6 +17,8 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
 
     private volatile TradeCatalog? with;
     private volatile bool hasFiles;
+    private volatile string? loaded;
+    private volatile ImmutableHashSet<string> own = [];
     private ImmutableDictionary<string, byte[]> files = ImmutableDictionary<string, byte[]>.Empty;
 
     /// <summary>An own entry came in or was taken back.</summary>
@@ -28,18 +31,98 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
     public IReadOnlyDictionary<string, string> Titles =>
         Catalog.Sources.ToDictionary(s => s.Key, s => s.Value.Title, StringComparer.Ordinal);
 
-    /// <summary>Reads the own entries of the store.</summary>
+    /// <summary>
+    /// Changes with what designs are computed from beside their own text: entries and files.
+    /// </summary>
+    public string Mark { get; private set; } = "";
+
+    /// <summary>Reads the own entries of the store; what is there already stays the same object.</summary>
     public async Task LoadAsync(CancellationToken cancel = default)
     {
         var entries = await store.EntriesAsync(cancel);
-        var reading = Read(entries.Select(e => e.Json));
-        with = reading.Value is { } workshop ? options.Catalog.With(workshop) : options.Catalog;
+        var told = string.Join('\n', entries.Select(e => $"{e.Id} {e.Key}"));
+        if (told != loaded)
+        {
+            var reading = Read(entries.Select(e => e.Json));
+            with = reading.Value is { } workshop ? options.Catalog.With(workshop) : options.Catalog;
+            loaded = told;
+            own = [.. entries.Select(e => e.Key)];
+            Stamp();
+        }
+
         if (!hasFiles)
         {
             files = (await store.FilesAsync(cancel)).ToImmutableDictionary(f => f.Name, f => f.Bytes);
             hasFiles = true;
+            Stamp();
         }
     }
+
+    /// <summary>True for an entry of the workshop's own made at the bench.</summary>
+    /// <param name="key">Key of the entry.</param>
+    public bool IsOwn(string key) => own.Contains(key);
+
+    /// <summary>True for an entry that came with the program.</summary>
+    /// <param name="key">Key of the entry.</param>
+    public bool IsOurs(string key) => options.Catalog.Find(key)?.Key == key;
+
+    /// <summary>A key like a word that no entry has.</summary>
+    /// <param name="word">Letters, digits and hyphens.</param>
+    public string FreeKey(string word)
+    {
+        var key = word;
+        for (var i = 2; Catalog.Find(key) is not null; i++)
+        {
+            key = FormattableString.Invariant($"{word}-{i}");
+        }
+
+        return key;
+    }
+
+    /// <summary>An own entry as it was saved; null where there is none.</summary>
+    /// <param name="key">Key of the entry.</param>
+    public async Task<string?> OwnTextAsync(string key) =>
+        (await store.EntriesAsync()).FirstOrDefault(e => e.Key == key)?.Json;
+
+    /// <summary>Names of designs that name an entry.</summary>
+    /// <param name="key">Key of the entry.</param>
+    public async Task<List<string>> UsersAsync(string key)
+    {
+        var names = new List<string>();
+        foreach (var design in await store.DesignsAsync())
+        {
+            if (
+                await store.DesignAsync(design.Id) is { } stored
+                && stored
+                    .Text.Split([' ', ',', ':', '[', ']', '{', '}', '"', '\'', '\n', '\r', '\t'])
+                    .Contains(key, StringComparer.Ordinal)
+            )
+            {
+                names.Add(design.Name);
+            }
+        }
+
+        return names;
+    }
+
+    /// <summary>Takes an own entry back; one sentence where another one rests on it.</summary>
+    /// <param name="key">Key of the entry.</param>
+    public async Task<string?> RemoveAsync(string key)
+    {
+        var faults = await AddAsync(key, "", "deleted");
+        return faults.IsEmpty ? null : $"Another entry of yours rests on it: {faults[0].Message}.";
+    }
+
+    private void Stamp() =>
+        Mark = Fingerprint.Of(
+            string.Join(
+                '\n',
+                files
+                    .OrderBy(f => f.Key, StringComparer.Ordinal)
+                    .Select(f => $"{f.Key} {Convert.ToHexStringLower(SHA256.HashData(f.Value))}")
+                    .Prepend(loaded ?? "")
+            )
+        )[..16];
 
     /// <summary>Adds an entry or a measured value; tells what is wrong with it instead.</summary>
     /// <param name="key">Key of the entry.</param>
@@ -69,6 +152,8 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
 
         await store.AddEntryAsync(key, json, note, cancel);
         with = catalog;
+        loaded = null;
+        await LoadAsync(cancel);
         Changed?.Invoke(this, EventArgs.Empty);
         return [];
     }
@@ -100,6 +185,7 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
 
         await store.AddFileAsync(plain, bytes);
         files = files.SetItem(plain, bytes);
+        Stamp();
         Changed?.Invoke(this, EventArgs.Empty);
         return null;
     }
@@ -112,9 +198,8 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
             return DesignChecker.Check(document, Catalog);
         }
 
-        var named = DesignFilesReader.Read(
-            document,
-            (name, _) => files.GetValueOrDefault(FileNames.Plain(name))
+        var named = DesignFilesReader.Read(document, (name, _) =>
+            files.GetValueOrDefault(FileNames.Plain(name))
         );
         return named.IsGood
             ? DesignChecker.Check(document, Catalog, named.Value)

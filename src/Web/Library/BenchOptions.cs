@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Security.Cryptography;
 using Litterfall.Domain.Catalog;
 
 namespace Litterfall.Web.Library;
@@ -11,6 +12,9 @@ public sealed record BenchOptions(TradeCatalog Catalog, ImmutableArray<BenchExam
 {
     /// <summary>Files of the workshop's folder: own entries, prices, stock; none without one.</summary>
     public ImmutableArray<CatalogFile> Workshop { get; init; } = [];
+
+    /// <summary>Secret by which the tickets of paired devices are signed; one of its own if left out.</summary>
+    public ImmutableArray<byte> DeviceKey { get; init; } = [.. RandomNumberGenerator.GetBytes(32)];
 }
 
 /// <summary>A design to begin with.</summary>

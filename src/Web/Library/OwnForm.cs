@@ -7,8 +7,8 @@ public sealed class OwnForm
 {
     private readonly Dictionary<string, string> typed = new(StringComparer.Ordinal);
 
-    /// <summary>Key of the entry.</summary>
-    public string Key { get; set; } = "";
+    /// <summary>True where the copy is added; false where it replaces what it was made from.</summary>
+    public bool IsNew { get; set; }
 
     /// <summary>Its name.</summary>
     public string Name { get; set; } = "";
@@ -23,8 +23,9 @@ public sealed class OwnForm
     public void Set(string name, string? text) => typed[name] = text ?? "";
 
     /// <summary>The values typed in, or one sentence on what does not read.</summary>
+    /// <param name="was">Name of the entry it is made from.</param>
     /// <param name="values">Value and where it comes from, by name.</param>
-    public string? Read(out IReadOnlyDictionary<string, (double Number, string Place)> values)
+    public string? Read(string was, out IReadOnlyDictionary<string, (double Number, string Place)> values)
     {
         var read = new Dictionary<string, (double, string)>(StringComparer.Ordinal);
         values = read;
@@ -36,14 +37,25 @@ public sealed class OwnForm
                 || !double.IsFinite(number)
             )
             {
-                return $"{name}: '{text}' is no number; expected one such as 0.14, in the unit shown.";
+                return $"{LibraryWords.Plain(name)}: '{text}' is no number; expected one such as 0.14, in the unit "
+                    + "shown.";
             }
 
             read[name] = (number, Place.Trim().Length > 0 ? Place.Trim() : "entered at the bench");
         }
 
-        return read.Count == 0 && Place.Trim().Length == 0
-            ? "Nothing is changed; write in at least one value."
+        if (Name.Trim().Length == 0)
+        {
+            return "It needs a name.";
+        }
+
+        if (IsNew && string.Equals(Name.Trim(), was, StringComparison.OrdinalIgnoreCase))
+        {
+            return "An entry that is added needs a name of its own.";
+        }
+
+        return read.Count == 0 && Name.Trim() == was
+            ? "Nothing is changed; fill in at least one value, or another name."
             : null;
     }
 }

@@ -6,6 +6,7 @@ using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
 using Litterfall.Judging;
 using Litterfall.Judging.Levers;
+using Litterfall.Store;
 using Litterfall.Web.Sharing;
 
 namespace Litterfall.Web.Library;
@@ -17,6 +18,9 @@ namespace Litterfall.Web.Library;
 public sealed class PaperShelf
 {
     private const int Most = 12;
+
+    // What is computed before the first paper takes as long as so many papers.
+    private const int First = 12;
     private readonly Lock gate = new();
     private readonly Dictionary<string, Job> kept = new(StringComparer.Ordinal);
     private readonly List<string> order = [];
@@ -29,11 +33,13 @@ public sealed class PaperShelf
     /// <param name="wish">Sheet, and whether with the slips.</param>
     /// <param name="from">What papers are written from.</param>
     /// <param name="cancel">Who asked has left.</param>
-    public async Task<IReadOnlyList<PaperFile>?> FilesAsync(
+    /// <param name="progress">Told how many of how many steps are done; 0 of 0 while others take turns.</param>
+    public async Task<PaperSet?> SetAsync(
         Guid id,
         (string? Sheet, bool Slips) wish,
         PaperSources from,
-        CancellationToken cancel = default
+        CancellationToken cancel = default,
+        IProgress<(int Done, int Of)>? progress = null
     )
     {
         var (store, library, options, _) = from;
@@ -53,30 +59,37 @@ public sealed class PaperShelf
             : DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().Date);
         var key = string.Create(
             CultureInfo.InvariantCulture,
-            $"{today:O}|{id}|{size}|{wish.Slips}|{design.Catalog.GetHashCode()}|{DesignHash.Of(stored.Text)}"
+            $"{today:O}|{id}|{size}|{wish.Slips}|{library.Mark}|{DesignHash.Of(stored.Text)}"
         );
         var paper = new PaperWish(size, today, options.Version, false) { Slips = wish.Slips };
-        var job = Ask(key, stop => Written(design, paper, stop));
+        var job = Ask(key, (stop, told) => Written(design, paper, Fingerprint.Of(key)[..16], stop, told));
+        job.Progressed += progress is null ? null : progress.Report;
         try
         {
             return await job.Papers.WaitAsync(cancel);
         }
         finally
         {
+            job.Progressed -= progress is null ? null : progress.Report;
             Leave(key, job);
         }
     }
 
-    private static IReadOnlyList<PaperFile> Written(
+    private static PaperSet Written(
         CheckedDesign design,
         PaperWish wish,
-        CancellationToken stop
+        string mark,
+        CancellationToken stop,
+        Action<int, int> told
     )
     {
+        told(0, First + 1);
         var result = DesignRun.Execute(new DesignNumbers(design), stop);
         var settings = SettingsCard.Of(result.Numbers);
         stop.ThrowIfCancellationRequested();
-        var papers = PaperList.Write(new PaperJob(result, wish, settings), stop);
+        var papers = PaperList.Write(new PaperJob(result, wish, settings), stop, (done, of) =>
+            told(First + done, First + of)
+        );
         foreach (var paper in papers)
         {
             stop.ThrowIfCancellationRequested();
@@ -85,20 +98,21 @@ public sealed class PaperShelf
             _ = paper.Bytes;
         }
 
-        return papers;
+        return new(papers, mark, design.Design.Boxes, BatchRow.Of(result));
     }
 
     /// <summary>Asks for papers that are kept, on their way, or begun now.</summary>
-    private Job Ask(string key, Func<CancellationToken, IReadOnlyList<PaperFile>> write)
+    private Job Ask(string key, Func<CancellationToken, Action<int, int>, PaperSet> write)
     {
         lock (gate)
         {
             if (!kept.TryGetValue(key, out var job))
             {
-                var stop = new CancellationTokenSource();
-                job = new(
-                    Turns.OfMachine.RunAsync(WorkKind.Whole, () => write(stop.Token), stop.Token),
-                    stop
+                var made = job = new();
+                job.Papers = Turns.OfMachine.RunAsync(
+                    WorkKind.Whole,
+                    () => write(made.Stop.Token, made.Tell),
+                    made.Stop.Token
                 );
                 kept[key] = job;
                 order.Add(key);
@@ -136,12 +150,16 @@ public sealed class PaperShelf
         }
     }
 
-    private sealed class Job(Task<IReadOnlyList<PaperFile>> papers, CancellationTokenSource stop)
+    private sealed class Job
     {
-        public Task<IReadOnlyList<PaperFile>> Papers { get; } = papers;
+        public event Action<(int Done, int Of)>? Progressed;
 
-        public CancellationTokenSource Stop { get; } = stop;
+        public Task<PaperSet> Papers { get; set; } = null!;
+
+        public CancellationTokenSource Stop { get; } = new();
 
         public int Askers { get; set; }
+
+        public void Tell(int done, int of) => Progressed?.Invoke((done, of));
     }
 }

@@ -1,21 +1,13 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Litterfall.Documents.Svg;
-using Litterfall.Documents.Views;
-using Litterfall.Domain;
-using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.DesignFile;
-using Litterfall.Domain.Faults;
-using Litterfall.Domain.Keys;
-using Litterfall.Forecasting;
-using Litterfall.Judging;
 using Litterfall.Judging.Starting;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Store;
 using Litterfall.Web.Desk;
 using Litterfall.Web.Library;
 using Litterfall.Web.Sharing;
+using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 
 namespace Litterfall.Web.Pages;
@@ -24,27 +16,85 @@ namespace Litterfall.Web.Pages;
 public sealed partial class Home
 {
     private const int MostFiles = 20;
-    private static readonly (double, double) Room = (60, 48);
+    private const string Question = "What are you building?";
     private IReadOnlyList<ListedDesign> designs = [];
     private ImmutableArray<AnimalEntry> animals = [];
     private ImmutableArray<(BenchExample Example, string Svg)> drawn = [];
     private string size = "";
     private string animal = "";
+    private string find = "";
+    private string sort = "changed";
     private string? fault;
-    private Guid? away;
+    private string? importFault;
+    private string? told;
     private string? trying;
+    private ListedDesign? last;
+    private int archived;
+    private bool isLoaded;
     private bool listens;
     private IDisposable? watch;
     private readonly CancellationTokenSource leaving = new();
+
+    /// <summary>"archive" for the archive; designs otherwise.</summary>
+    [SupplyParameterFromQuery(Name = "list")]
+    public string? List { get; set; }
+
+    private bool IsArchive => List == "archive";
+
+    private bool IsEmpty => isLoaded && designs.Count == 0 && archived == 0;
+
+    private DateOnly Today => DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
+
+    private List<ListedDesign> Shown
+    {
+        get
+        {
+            var words = find.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+            var found = designs.Where(d =>
+                words.All(w => Told(d).Contains(w, StringComparison.OrdinalIgnoreCase))
+            );
+            return
+            [
+                .. sort switch
+                {
+                    "due" => found.OrderBy(d => d.Order.Due ?? DateOnly.MaxValue),
+                    "name" => found.OrderBy(d => d.Name, StringComparer.OrdinalIgnoreCase),
+                    _ => found,
+                },
+            ];
+        }
+    }
+
+    private static string Told(ListedDesign d) =>
+        $"{d.Name}\n{d.Order.Customer}\n{d.Order.Status}\n{d.Verdict}";
 
     /// <inheritdoc/>
     protected override async Task OnInitializedAsync()
     {
         await Library.LoadAsync();
-        animals = [.. Library.Catalog.Of<AnimalEntry>().OrderBy(e => e.Name, StringComparer.Ordinal)];
-        drawn = [.. Options.Examples.Take(6).Select(e => (e, Drawn(e)))];
-        designs = await Store.DesignsAsync();
+        animals =
+        [
+            .. Library
+                .Catalog.Of<AnimalEntry>()
+                .OrderBy(e => Names.CommonFirst(e.Name), StringComparer.OrdinalIgnoreCase),
+        ];
+        drawn =
+        [
+            .. Options
+                .Examples.Take(6)
+                .Select(e => (e, Small.Svg(e.Name, e.Text) is { } svg ? Inked.Of(svg) : "")),
+        ];
         watch = Store.Watch((_, _) => _ = InvokeAsync(AgainAsync));
+    }
+
+    /// <inheritdoc/>
+    protected override Task OnParametersSetAsync() => ReadAsync();
+
+    private async Task ReadAsync()
+    {
+        designs = await Store.DesignsAsync(IsArchive, leaving.Token);
+        archived = await Store.ArchivedAsync(leaving.Token);
+        isLoaded = true;
     }
 
     /// <summary>Files are taken once the page listens for them; chosen before, they would be lost.</summary>
@@ -57,23 +107,11 @@ public sealed partial class Home
         }
     }
 
-    private string Drawn(BenchExample example)
-    {
-        var document = DesignReader.Read(example.Name, example.Text).Value;
-        if (document is null || Library.Check(document) is not { Value: { } design, IsGood: true })
-        {
-            return "";
-        }
-
-        var views = new DesignViews(DesignNumbers.Shape(design), onScreen: true);
-        return Inked.Of(SvgWriter.Write(views.Small(Room), example.Name));
-    }
-
     private async Task MakeAsync()
     {
         var edges = size.Trim();
-        var who = animal.Length > 0 ? $", {Common(Library.Catalog.Find(animal)!.Name)}" : "";
-        var name = string.Create(CultureInfo.InvariantCulture, $"box {designs.Count + 1}{who}");
+        var who = animal.Length > 0 ? $", {Names.Common(Library.Catalog.Find(animal)!.Name)}" : "";
+        var name = string.Create(CultureInfo.InvariantCulture, $"Tank {designs.Count + archived + 1}{who}");
         var text = Starter.Write(
             new StarterWish(null, edges, null, animal.Length > 0 ? animal : null),
             Library.Catalog,
@@ -81,12 +119,20 @@ public sealed partial class Home
         );
         if (text.Value is null || !text.IsGood)
         {
-            fault = $"{text.Faults[0].Message}; expected {text.Faults[0].Expected}.";
+            fault =
+                $"{text.Faults[0].Message}. Type length x depth x height with a unit, such as 60 x 45 x 60 cm or "
+                + $"24 x 18 x 24 in. {TankSize.Words}";
+            return;
+        }
+
+        if (TankSize.Refusal(DesignReader.Read(name, text.Value).Value!) is { } refusal)
+        {
+            fault = refusal;
             return;
         }
 
         fault = null;
-        trying = "drawing the box";
+        trying = "laying it out";
         var today = DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
         var bare = DesignEdits.Set(
             DesignReader.Read(name, text.Value).Value!,
@@ -124,10 +170,6 @@ public sealed partial class Home
         }
     }
 
-    /// <summary>The name in brackets, where there is one.</summary>
-    private static string Common(string name) =>
-        name.IndexOf('(', StringComparison.Ordinal) is > 0 and var at ? name[(at + 1)..].TrimEnd(')') : name;
-
     /// <inheritdoc/>
     public void Dispose()
     {
@@ -140,7 +182,7 @@ public sealed partial class Home
     {
         try
         {
-            designs = await Store.DesignsAsync(leaving.Token);
+            await ReadAsync();
             StateHasChanged();
         }
         catch (Exception e) when (e is OperationCanceledException || StoreTrouble.Words(e) is not null)
@@ -181,27 +223,32 @@ public sealed partial class Home
         }
     }
 
-    private async Task PutAwayAsync(Guid id)
+    private async Task ArchiveAsync(ListedDesign design)
     {
-        await Store.PutAwayAsync(id, true);
-        away = id;
-        designs = await Store.DesignsAsync();
+        await Store.ArchiveAsync(design.Id, !IsArchive);
+        (last, told) = (
+            design,
+            IsArchive
+                ? $"{design.Name} is back among the designs."
+                : $"{design.Name} is in the archive; nothing is deleted."
+        );
+        await ReadAsync();
     }
 
-    private async Task BringBackAsync()
+    private async Task RestoreAsync(ListedDesign design)
     {
-        await Store.PutAwayAsync(away!.Value, false);
-        away = null;
-        designs = await Store.DesignsAsync();
+        await Store.ArchiveAsync(design.Id, false);
+        (last, told) = (null, $"{design.Name} is back among the designs.");
+        await ReadAsync();
     }
 
     /// <summary>Files that a design names first, then the design.</summary>
     private async Task ImportAsync(InputFileChangeEventArgs chosen)
     {
-        fault = null;
+        importFault = null;
         if (chosen.FileCount > MostFiles)
         {
-            fault = $"{chosen.FileCount} files were chosen; expected at most {MostFiles} at a time.";
+            importFault = $"{chosen.FileCount} files were chosen; expected at most {MostFiles} at a time.";
             return;
         }
 
@@ -212,7 +259,14 @@ public sealed partial class Home
             var most = isDesign ? DesignReader.LargestFile : BenchLibrary.LargestFile;
             if (file.Size > most)
             {
-                fault = $"{FileNames.Short(file.Name)} is too large; expected at most {most / 1024} kB.";
+                importFault =
+                    $"{FileNames.Short(file.Name)} is too large; expected at most {most / 1024} kB.";
+                return;
+            }
+
+            if (Uploads.Refusal(file.Size) is { } tooMuch)
+            {
+                importFault = tooMuch;
                 return;
             }
 
@@ -225,7 +279,7 @@ public sealed partial class Home
             }
             else if (await Library.AddFileAsync(file.Name, bytes.ToArray()) is { } trouble)
             {
-                fault = trouble;
+                importFault = trouble;
                 return;
             }
         }
@@ -242,20 +296,11 @@ public sealed partial class Home
         if (reading.Value is not { } document || !reading.IsGood)
         {
             var first = reading.Faults[0];
-            fault = $"{first.File}, line {first.Line}: {first.Message}; expected {first.Expected}.";
+            importFault = $"{first.File}, line {first.Line}: {first.Message}; expected {first.Expected}.";
             return;
         }
 
         var stored = await Store.AddAsync(document.Design.Name, document.Text, $"brought from {file}");
         Go.NavigateTo($"/design/{stored.Id}");
-    }
-
-    private static string Age(DateTime when)
-    {
-        var age = DateTime.UtcNow - when;
-        return age.TotalMinutes < 1 ? "just now"
-            : age.TotalHours < 1 ? $"{age.TotalMinutes:0} min ago"
-            : age.TotalDays < 1 ? $"{age.TotalHours:0} h ago"
-            : when.ToString("d MMM yyyy", CultureInfo.InvariantCulture);
     }
 }

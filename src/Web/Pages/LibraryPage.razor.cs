@@ -1,68 +1,71 @@
-using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Store;
 using Litterfall.Web.Library;
-using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 
 namespace Litterfall.Web.Pages;
 
-/// <summary>The library, one entry of it, and own entries.</summary>
+/// <summary>All entries of the library, by kind and found by any of their names.</summary>
 public sealed partial class LibraryPage
 {
-    private CatalogEntry? entry;
-    private OwnForm form = new();
+    private const string Own = "yours";
     private string find = "";
     private string kind = "";
-    private string own = "";
-    private string? told;
-    private bool good;
+    private int count;
+    private List<Row> rows = [];
+    private List<(string Word, string Name)> kinds = [];
     private string? fileTold;
     private bool fileGood;
 
-    /// <summary>Key of one entry; null for all.</summary>
-    [Parameter]
-    public string? Key { get; set; }
-
-    private List<CatalogEntry> found =>
-        [
-            .. Library
-                .Catalog.Entries.Where(e => (kind.Length == 0 || e.Kind.Word() == kind) && Fits(e))
-                .OrderBy(e => e.Name, StringComparer.Ordinal),
-        ];
-
     /// <inheritdoc/>
-    protected override async Task OnParametersSetAsync()
+    protected override async Task OnInitializedAsync()
     {
         await Library.LoadAsync();
-        Take();
-        told = null;
+        kinds =
+        [
+            .. Library
+                .Catalog.Entries.Select(e => e.Kind)
+                .Distinct()
+                .Select(k => (k.Word(), LibraryWords.Kind(k)))
+                .OrderBy(k => k.Item2, StringComparer.Ordinal),
+        ];
+        Find("", "");
     }
 
-    private void Take()
+    private void Find(string? text, string? of)
     {
-        entry = Key is null ? null : Library.Catalog.Find(Key);
-        own = entry is null ? "" : OwnEntry.Json(entry);
-        form = entry is null ? new() : new() { Key = entry.Key, Name = entry.Name };
+        (find, kind) = (text ?? "", of ?? "");
+        var words = find.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        var found = Library
+            .Catalog.Entries.Where(e =>
+                (kind.Length == 0 || (kind == Own ? Library.IsOwn(e.Key) : e.Kind.Word() == kind))
+                && words.All(w => Fits(e, w))
+            )
+            .ToList();
+        count = found.Count;
+        rows =
+        [
+            .. found
+                .GroupBy(e => LibraryWords.Kind(e.Kind))
+                .OrderBy(g => g.Key, StringComparer.Ordinal)
+                .SelectMany(g =>
+                    g.OrderBy(e => Names.CommonFirst(e.Name), StringComparer.OrdinalIgnoreCase)
+                        .Select(e => new Row(g.Key, e))
+                        .Prepend(new Row($"{g.Key} ({g.Count()})", null))
+                ),
+        ];
     }
 
-    private bool Fits(CatalogEntry e) =>
-        find.Length == 0
-        || e.Name.Contains(find, StringComparison.OrdinalIgnoreCase)
-        || e.Key.Contains(find, StringComparison.OrdinalIgnoreCase)
-        || e.Synonyms.Any(s => s.Contains(find, StringComparison.OrdinalIgnoreCase));
+    private static bool Fits(CatalogEntry e, string word) =>
+        e.Name.Contains(word, StringComparison.OrdinalIgnoreCase)
+        || e.Key.Contains(word, StringComparison.OrdinalIgnoreCase)
+        || e.Synonyms.Any(s => s.Contains(word, StringComparison.OrdinalIgnoreCase));
 
-    private async Task SaveFormAsync()
-    {
-        if (form.Read(out var values) is { } fault)
-        {
-            (good, told) = (false, fault);
-            return;
-        }
-
-        await SaveTextAsync(OwnEntry.Json(entry!, (form.Key.Trim(), form.Name.Trim()), values));
-    }
+    private static int Read(CatalogEntry e) =>
+        e.Values.Count(v =>
+            v.Origin.Provenance is Provenance.Read or Provenance.Measured or Provenance.Digitized
+        );
 
     private async Task FileAsync(InputFileChangeEventArgs chosen)
     {
@@ -73,67 +76,22 @@ public sealed partial class LibraryPage
             return;
         }
 
-        string? trouble = null;
-        var unsaved = await Attempt.AtAsync(async () =>
-        {
-            using var stream = file.OpenReadStream(BenchLibrary.LargestFile);
-            using var bytes = new MemoryStream();
-            await stream.CopyToAsync(bytes);
-            trouble = await Library.AddFileAsync(file.Name, bytes.ToArray());
-        });
+        var trouble = Uploads.Refusal(file.Size);
+        var unsaved = trouble is not null
+            ? null
+            : await Attempt.AtAsync(async () =>
+            {
+                using var stream = file.OpenReadStream(BenchLibrary.LargestFile);
+                using var bytes = new MemoryStream();
+                await stream.CopyToAsync(bytes);
+                trouble = await Library.AddFileAsync(file.Name, bytes.ToArray());
+            });
         trouble ??= unsaved;
         (fileGood, fileTold) = (
             trouble is null,
-            trouble ?? $"{name} is kept; a lamp or room names it by this name."
+            trouble ?? $"Saved. A lamp or room can choose {name} by this name."
         );
     }
 
-    private Task SaveAsync() => SaveTextAsync(own);
-
-    private async Task SaveTextAsync(string json)
-    {
-        string? faults = null;
-        var unsaved = await Attempt.AtAsync(async () =>
-            faults = await OwnEntry.AddAsync(Library, json, "own entry")
-        );
-        faults ??= unsaved;
-        (good, told) = (faults is null, faults ?? "Saved: it counts from now on, on every desk.");
-        if (good)
-        {
-            Take();
-        }
-    }
-
-    /// <summary>"envelopeDensity" as "envelope density".</summary>
-    private static string Plain(string name)
-    {
-        var words = new System.Text.StringBuilder();
-        for (var i = 0; i < name.Length; i++)
-        {
-            var begins =
-                i > 0
-                && (
-                    (char.IsUpper(name[i]) && !char.IsUpper(name[i - 1]) && !char.IsDigit(name[i - 1]))
-                    || (char.IsDigit(name[i]) && char.IsLower(name[i - 1]))
-                );
-            words
-                .Append(begins ? " " : "")
-                .Append(
-                    begins && i + 1 < name.Length && char.IsLower(name[i + 1])
-                        ? char.ToLowerInvariant(name[i])
-                        : name[i]
-                );
-        }
-
-        return words.ToString();
-    }
-
-    private static string Word(Provenance provenance) =>
-        provenance switch
-        {
-            Provenance.Recalled => "recalled, not yet read",
-            Provenance.CommonPractice => "common practice, no source",
-            Provenance.OwnChoice => "own choice",
-            _ => provenance.ToString().ToLowerInvariant(),
-        };
+    private sealed record Row(string Group, CatalogEntry? Entry);
 }

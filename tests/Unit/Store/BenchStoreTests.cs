@@ -2,6 +2,9 @@ using System.IO.Compression;
 using Litterfall.Store;
 using Litterfall.Web.Library;
 using Microsoft.Data.Sqlite;
+using Microsoft.EntityFrameworkCore;
+using Microsoft.EntityFrameworkCore.Infrastructure;
+using Microsoft.EntityFrameworkCore.Migrations;
 
 namespace Litterfall.UnitTests.Store;
 
@@ -159,10 +162,10 @@ public sealed class BenchStoreTests : IDisposable
     {
         var store = await OpenAsync();
         var design = await store.AddAsync("kept", Text, "begun", Stop);
-        await store.PutAwayAsync(design.Id, true, Stop);
+        await store.ArchiveAsync(design.Id, true, Stop);
         Assert.Empty(await store.DesignsAsync(Stop));
         Assert.NotNull(await store.DesignAsync(design.Id, Stop));
-        await store.PutAwayAsync(design.Id, false, Stop);
+        await store.ArchiveAsync(design.Id, false, Stop);
         Assert.Single(await store.DesignsAsync(Stop));
     }
 
@@ -170,5 +173,69 @@ public sealed class BenchStoreTests : IDisposable
     {
         SqliteConnection.ClearAllPools();
         Directory.Delete(folder, recursive: true);
+    }
+
+    /// <summary>A file of an older program opens, whatever tables came since; so does a copy of it.</summary>
+    [Fact]
+    public async Task A_file_of_an_older_program_opens()
+    {
+        await using (var db = StoreFile.Contexts(Path).CreateDbContext())
+        {
+            await db.GetService<IMigrator>().MigrateAsync("20261128193845_Files", cancellationToken: Stop);
+            await db.Database.ExecuteSqlAsync(
+                $"""
+                INSERT INTO Designs (Id, Name, Head, CreatedTicks, ChangedTicks, IsAway, Stamp)
+                VALUES ('0193AAAA-0000-7000-8000-000000000001', 'kept', 1, 1, 1, 0, 0)
+                """,
+                Stop
+            );
+            await db.Database.ExecuteSqlAsync(
+                $"""
+                INSERT INTO Versions (DesignId, Number, Parent, Text, Hash, Note, Engine, Library, Ticks)
+                VALUES ('0193AAAA-0000-7000-8000-000000000001', 1, 0, {Text}, {Fingerprint.Of(
+                    Text
+                )}, '', '', '', 1)
+                """,
+                Stop
+            );
+        }
+
+        SqliteConnection.ClearAllPools();
+        StoreFile.Backup(Path, Path + ".copy");
+        Assert.Null(StoreFile.Trouble(Path + ".copy"));
+        StoreFile.Restore(Path, Path + ".copy", TimeProvider.System.GetUtcNow());
+        var store = await OpenAsync();
+        Assert.Equal("kept", Assert.Single(await store.DesignsAsync(Stop)).Name);
+        Assert.Empty(await store.DevicesAsync(Stop));
+    }
+
+    /// <summary>Who was turned away after the copy was made does not come back with it.</summary>
+    [Fact]
+    public async Task After_a_restore_each_device_is_paired_anew()
+    {
+        var store = await OpenAsync();
+        await store.AddAsync("kept", Text, "begun", Stop);
+        await store.AddDeviceAsync("0123456789abcdef0123456789abcdef", "Phone", Stop);
+        StoreFile.Backup(Path, Path + ".copy");
+        Assert.Null(StoreFile.Trouble(Path + ".copy"));
+        SqliteConnection.ClearAllPools();
+        StoreFile.Restore(Path, Path + ".copy", TimeProvider.System.GetUtcNow());
+        Assert.Empty(await (await OpenAsync()).DevicesAsync(Stop));
+    }
+
+    /// <summary>The secret is made once, and only its user reads it.</summary>
+    [Fact]
+    public void The_secret_of_devices_lies_beside_the_file()
+    {
+        var key = DeviceKey.Of(Path);
+        Assert.Equal(32, key.Length);
+        Assert.Equal(key, DeviceKey.Of(Path));
+        if (!OperatingSystem.IsWindows())
+        {
+            Assert.Equal(
+                UnixFileMode.UserRead | UnixFileMode.UserWrite,
+                File.GetUnixFileMode(Path + ".devices")
+            );
+        }
     }
 }

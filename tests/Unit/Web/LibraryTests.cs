@@ -127,14 +127,14 @@ public sealed class LibraryTests : IDisposable
     [Fact]
     public void A_form_keeps_what_does_not_read_and_names_it()
     {
-        var form = new OwnForm { Place = "weighed" };
+        var form = new OwnForm { Name = "mix", Place = "weighed" };
         form.Set("dryDensity", "heavy");
-        Assert.Contains("'heavy' is no number", form.Read(out _), StringComparison.Ordinal);
+        Assert.Contains("'heavy' is no number", form.Read("mix", out _), StringComparison.Ordinal);
         Assert.Equal("heavy", form.Text("dryDensity"));
         form.Set("dryDensity", "0,14");
-        Assert.Null(form.Read(out var values));
+        Assert.Null(form.Read("mix", out var values));
         Assert.Equal((0.14, "weighed"), values["dryDensity"]);
-        Assert.Contains("Nothing is changed", new OwnForm().Read(out _), StringComparison.Ordinal);
+        Assert.Contains("Nothing is changed", new OwnForm { Name = "mix" }.Read("mix", out _), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -159,7 +159,7 @@ public sealed class LibraryTests : IDisposable
         await keeper.StopAsync(Stop);
         var verdicts = (await store.DesignsAsync(Stop)).ToDictionary(d => d.Name, d => d.Verdict);
         Assert.Contains("caution", verdicts["lit"], StringComparison.Ordinal);
-        Assert.Equal("Cannot be computed as written.", verdicts["not to be read"]);
+        Assert.Equal("Cannot be calculated as entered.", verdicts["not to be read"]);
     }
 
     [Fact]
