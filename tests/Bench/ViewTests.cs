@@ -64,7 +64,7 @@ public sealed class ViewTests(Browser browser, SharedBench shared) : Visits(brow
         Assert.True(await LightnessAsync(page) < 0.6 * day, "the night is not dark");
         await SnapAsync(page, "night");
         await ShownAfterAsync(page, () => page.Locator(".ribbon input[type=range]").FillAsync("12"));
-        await ShownAfterAsync(page, () => page.Locator("input[name=view-month] >> nth=0").CheckAsync());
+        await ShownAfterAsync(page, () => page.SelectOptionAsync("#view-month", "0"));
         await SnapAsync(page, "planted");
         await ShownAfterAsync(page, () => page.Locator(".viewtools .check input").CheckAsync());
         await SnapAsync(page, "animals");
@@ -146,7 +146,7 @@ public sealed class ViewTests(Browser browser, SharedBench shared) : Visits(brow
         await Assertions.Expect(still).ToHaveJSPropertyAsync("complete", true);
         await page.WaitForFunctionAsync("() => document.querySelector('.stand img').naturalWidth === 960");
         var first = await still.GetAttributeAsync("src");
-        await page.Locator("input[name=view-month] >> nth=4").CheckAsync();
+        await page.SelectOptionAsync("#view-month", "24");
         await Assertions.Expect(still).Not.ToHaveAttributeAsync("src", first!);
         Assert.Contains(
             "months after planting",

@@ -153,9 +153,16 @@ public sealed partial class BoxView
         return true;
     }
 
-    private Task AgeAsync(int month)
+    private Task AgeAsync(ChangeEventArgs e)
     {
-        months = month;
+        if (
+            int.TryParse(e.Value as string, NumberStyles.None, CultureInfo.InvariantCulture, out var month)
+            && Months.Contains(month)
+        )
+        {
+            months = month;
+        }
+
         return ShowAsync();
     }
 
