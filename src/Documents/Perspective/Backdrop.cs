@@ -47,10 +47,10 @@ internal sealed class Backdrop(Scene scene)
     }
 
     private static Vector3 Tint(string key) =>
-        key.Contains("cork", StringComparison.Ordinal) ? Hue.Of(0x9C7C5B)
-        : key.Contains("fern", StringComparison.Ordinal) ? Hue.Of(0x75604E)
-        : key.Contains("coir", StringComparison.Ordinal) ? Hue.Of(0xA07F58)
-        : Hue.Of(0x9A9284);
+        key.Contains("cork", StringComparison.Ordinal) ? Hue.Of(0x8C6C4D)
+        : key.Contains("fern", StringComparison.Ordinal) ? Hue.Of(0x68533F)
+        : key.Contains("coir", StringComparison.Ordinal) ? Hue.Of(0x8E6E4A)
+        : Hue.Of(0x8A8274);
 
     private (Vector3 Low, Vector3 High) Slab(Side side, float foot)
     {

@@ -13,6 +13,8 @@ public sealed class StillTests
     private const uint Red = 0xFF0000FF;
     private const uint Blue = 0xFFFF0000;
 
+    private static CancellationToken Cancel => TestContext.Current.CancellationToken;
+
     /// <summary>
     /// From 2 m before the origin, 90° from top to bottom: a meter at the origin is a quarter.
     /// </summary>
@@ -122,7 +124,7 @@ public sealed class StillTests
     public void A_still_has_the_size_that_was_asked_for(int width, int height)
     {
         using var picture = SKBitmap.Decode(
-            StillWriter.Png(Scene(Square(PartKind.Solid, Red, 0)), width, height, Ahead)
+            StillWriter.Png(Scene(Square(PartKind.Solid, Red, 0)), width, height, Ahead, Cancel)
         );
         Assert.Equal((width, height), (picture.Width, picture.Height));
     }
@@ -133,7 +135,9 @@ public sealed class StillTests
     [InlineData(2401, 100)]
     [InlineData(100, 2401)]
     public void A_size_beyond_its_bounds_is_refused(int width, int height) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => StillWriter.Png(Scene(), width, height, Ahead));
+        Assert.Throws<ArgumentOutOfRangeException>(() =>
+            StillWriter.Png(Scene(), width, height, Ahead, Cancel)
+        );
 
     [Fact]
     public void A_still_that_nobody_waits_for_stops() =>
@@ -145,7 +149,7 @@ public sealed class StillTests
         new([.. parts], -Vector3.One, Vector3.One, true);
 
     private static SKBitmap Draw(params ScenePart[] parts) =>
-        SKBitmap.Decode(StillWriter.Png(Scene(parts), 400, 400, Ahead));
+        SKBitmap.Decode(StillWriter.Png(Scene(parts), 400, 400, Ahead, Cancel));
 
     /// <summary>A square of 1 m at right angles to the view, nearer or farther than the origin.</summary>
     private static ScenePart Square(PartKind kind, uint color, float y)
