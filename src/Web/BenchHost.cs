@@ -64,6 +64,7 @@ public static class BenchHost
         services.AddSingleton<BenchLibrary>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
+        services.AddSingleton<Photos>();
         services.AddSingleton<PaperShelf>();
         services.AddSingleton<PaperSources>();
         services.AddSingleton(DeskRoom.OfMachine());
@@ -102,6 +103,7 @@ public static class BenchHost
         app.UseAntiforgery();
         app.MapGet("/design/{id:guid}/file", FileAsync);
         app.MapGet("/design/{id:guid}/small.svg", SmallAsync);
+        app.MapGet("/photo/{name}", PhotoAsync);
         PaperRoutes.Map(app);
         app.MapGet("/export.zip", ExportAsync);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
@@ -178,6 +180,17 @@ public static class BenchHost
         }
 
         return Results.File(svg, "image/svg+xml");
+    }
+
+    private static async Task<IResult> PhotoAsync(string name, Photos photos, HttpContext context)
+    {
+        if (await photos.FindAsync(name, context.RequestAborted) is not { } picture)
+        {
+            return Results.NotFound();
+        }
+
+        context.Response.Headers.CacheControl = "private, max-age=604800, immutable";
+        return Results.File(picture, "image/jpeg");
     }
 
     private static async Task<IResult> ExportAsync(
