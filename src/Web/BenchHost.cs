@@ -133,12 +133,16 @@ public static class BenchHost
         return response.WriteAsync(
             $"""
             <!DOCTYPE html><html lang="en"><head><meta charset="utf-8" /><title>Not here · Litterfall</title>
-            <meta name="viewport" content="width=device-width, initial-scale=1" /><meta name="color-scheme" content="light dark" />
-            <link rel="icon" href="data:," /><link rel="stylesheet" href="/_content/Litterfall.Web/bench.css" />
+            <meta name="viewport" content="width=device-width, initial-scale=1" />
+            <meta name="color-scheme" content="light dark" />
+            <link rel="icon" href="data:," />
+            <link rel="stylesheet" href="/_content/Litterfall.Web/bench.css" />
             <link rel="stylesheet" href="/_content/Litterfall.Web/pages.css" /></head>
-            <body><header class="bar"><a class="brand" href="/">Litterfall</a><nav aria-label="bench"><a href="/">Designs</a>
-            <a href="/library">Library</a><a href="/measure">Measure</a><a href="/units">Units</a><a href="/devices">Devices</a></nav></header>
-            <main id="main"><h1>{words.Item1}</h1><p>{words.Item2}</p><p><a class="button main" href="/">All designs</a></p></main></body></html>
+            <body><header class="bar"><a class="brand" href="/">Litterfall</a>
+            <nav aria-label="bench"><a href="/">Designs</a><a href="/library">Library</a>
+            <a href="/measure">Measure</a><a href="/units">Units</a><a href="/devices">Devices</a></nav></header>
+            <main id="main"><h1>{words.Item1}</h1><p>{words.Item2}</p>
+            <p><a class="button main" href="/">All designs</a></p></main></body></html>
             """
         );
     }

@@ -3,7 +3,7 @@ namespace Litterfall.Web.Library;
 /// <summary>Names of living things as people say them.</summary>
 public static class Names
 {
-    /// <summary>"Dendrobates leucomelas (bumblebee frog)" as "Bumblebee frog (Dendrobates leucomelas)".</summary>
+    /// <summary>"Ranitomeya imitator (mimic frog)" as "Mimic frog (Ranitomeya imitator)".</summary>
     /// <param name="name">As the library has it.</param>
     public static string CommonFirst(string name)
     {

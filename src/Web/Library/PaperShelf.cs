@@ -33,7 +33,7 @@ public sealed class PaperShelf
     /// <param name="wish">Sheet, and whether with the slips.</param>
     /// <param name="from">What papers are written from.</param>
     /// <param name="cancel">Who asked has left.</param>
-    /// <param name="progress">Told how many of how many steps are done; 0 of 0 while others take turns.</param>
+    /// <param name="progress">Told how many of how many steps are done.</param>
     public async Task<PaperSet?> SetAsync(
         Guid id,
         (string? Sheet, bool Slips) wish,

@@ -4,7 +4,7 @@ using Litterfall.Domain.Units;
 
 namespace Litterfall.Web.Measuring;
 
-/// <summary>The design of a measured tank: what was read, what was assumed, and a note that tells them apart.</summary>
+/// <summary>The design of a measured tank, with a note of what was read and what was assumed.</summary>
 public static class TankText
 {
     private const string Plain = "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789 ./%-";
@@ -229,7 +229,7 @@ public static class TankText
         }
     }
 
-    /// <summary>True for a tank with nothing in it yet: it gets usual layers to begin with (own choice).</summary>
+    /// <summary>True for a tank with nothing in it yet: it gets usual layers (own choice).</summary>
     private static bool IsBare(TankDraft draft) =>
         !Has(draft.Drainage) && !Has(draft.SoilFront) && !Has(draft.Leaves);
 

@@ -144,7 +144,7 @@ public sealed partial class Measure
         )
         {
             dipTold =
-                "The water poured in, the rise of the level and a design with a drainage layer of grains are needed.";
+                "The water, the rise of the level and a design with a drainage layer of grains are needed.";
             return;
         }
 
@@ -198,7 +198,7 @@ public sealed partial class Measure
 
     private static string Word(Unit unit) => Taste.Symbol(unit).Trim();
 
-    /// <summary>What was typed, in SI; the unit of the reader, unless another stands behind the number.</summary>
+    /// <summary>What was typed, in SI; in the unit of the reader where no other is typed.</summary>
     private static double? Amount<T>(string text, Unit unit)
         where T : struct, IQuantity<T> =>
         text.Trim().Length > 0

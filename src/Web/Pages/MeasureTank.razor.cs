@@ -12,7 +12,7 @@ using Microsoft.JSInterop;
 
 namespace Litterfall.Web.Pages;
 
-/// <summary>Reads a tank that stands there, page by page with a tape in the hand, and makes a design of it.</summary>
+/// <summary>Reads a tank that stands there, page by page, and makes a design of it.</summary>
 public sealed partial class MeasureTank
 {
     private const int MostPhotos = 6;

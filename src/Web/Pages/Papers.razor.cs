@@ -59,7 +59,7 @@ public sealed partial class Papers
         asking.Dispose();
     }
 
-    /// <summary>Asks for the documents; what was asked for before and is not there yet is let go of.</summary>
+    /// <summary>Asks for the documents; what was asked for before and is not there is let go of.</summary>
     private async Task AskAsync(string size, bool withSources)
     {
         await asking.CancelAsync();

@@ -122,8 +122,8 @@ public sealed class MeasuringTests
     }
 
     /// <summary>
-    /// A camera held upright stores the picture lying, tells the turn in its Exif (Orientation 6: turn by 90°
-    /// clockwise; Exif 2.32, 4.6.4, from memory), and where it was. What is kept is upright and tells nothing.
+    /// A camera held upright stores the picture lying and tells the turn in its Exif (Orientation 6: turn
+    /// by 90° clockwise; Exif 2.32, 4.6.4, from memory), and where it was. What is kept tells neither.
     /// </summary>
     [Fact]
     public void A_photo_is_kept_small_upright_and_without_its_place()
