@@ -140,7 +140,8 @@ public static class BenchHost
             <link rel="stylesheet" href="/_content/Litterfall.Web/pages.css" /></head>
             <body><header class="bar"><a class="brand" href="/">Litterfall</a>
             <nav aria-label="bench"><a href="/">Designs</a><a href="/library">Library</a>
-            <a href="/measure">Measure</a><a href="/units">Units</a><a href="/devices">Devices</a></nav></header>
+            <a href="/measure">Measure</a><a href="/units">Units</a>
+            <a href="/devices">Devices</a></nav></header>
             <main id="main"><h1>{words.Item1}</h1><p>{words.Item2}</p>
             <p><a class="button main" href="/">All designs</a></p></main></body></html>
             """

@@ -25,7 +25,7 @@ internal static class PaperRoutes
         PaperAsk ask,
         PaperSources from,
         CancellationToken cancel
-    ) => from.Shelf.SetAsync(id, (ask.Sheet, ask.Slips == "true"), from, cancel);
+    ) => from.Shelf.SetAsync(id, (ask.Sheet, ask.Slips == "true"), from, cancel: cancel);
 
     private static async Task<IResult> PaperAsync(
         Guid id,

@@ -8,7 +8,7 @@ namespace Litterfall.Tests.Bench;
 /// </summary>
 public sealed class PagesTests(Browser browser, SharedBench bench) : Visits(browser)
 {
-    /// <summary>44 px: WCAG 2.2, 2.5.5, target size (enhanced); links within a sentence are excepted.</summary>
+    /// <summary>44 px: WCAG 2.2, 2.5.5, target size; links within a sentence are excepted.</summary>
     private const string SmallTargets = """
         () => [...document.querySelectorAll(
             "main button, main a.button, main select, main summary, nav a, main label > input, main input")]
@@ -199,7 +199,7 @@ public sealed class PagesTests(Browser browser, SharedBench bench) : Visits(brow
     }
 
     /// <summary>
-    /// Another device comes by the address of this machine in its network, with the code of the page Devices;
+    /// Another device comes by the network address of this machine, with the code of the page Devices;
     /// turned away, its open page is told so.
     /// </summary>
     [Fact]

@@ -120,8 +120,8 @@ public sealed partial class Home
         if (text.Value is null || !text.IsGood)
         {
             fault =
-                $"{text.Faults[0].Message}. Type length x depth x height with a unit, such as 60 x 45 x 60 cm "
-                + $"or 24 x 18 x 24 in. {TankSize.Words}";
+                $"{text.Faults[0].Message}. Type length x depth x height with a unit, such as 60 x 45 x 60 "
+                + $"cm or 24 x 18 x 24 in. {TankSize.Words}";
             return;
         }
 

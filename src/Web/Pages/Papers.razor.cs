@@ -69,7 +69,7 @@ public sealed partial class Papers
         var token = asking.Token;
         try
         {
-            var made = await Sources.Shelf.SetAsync(Id, (size, withSources), Sources, token, new Told(this));
+            var made = await Sources.Shelf.SetAsync(Id, (size, withSources), Sources, new Told(this), token);
             isNone = made is null;
             if (made is not null)
             {

@@ -47,7 +47,7 @@ public sealed class PapersTests : IAsyncDisposable
     private Task<PaperSet?> SetAsync(Guid id, string sheet = "a4")
     {
         var from = services.GetRequiredService<PaperSources>();
-        return from.Shelf.SetAsync(id, (sheet, false), from, Stop);
+        return from.Shelf.SetAsync(id, (sheet, false), from, cancel: Stop);
     }
 
     private async Task<Guid> DesignAsync()
