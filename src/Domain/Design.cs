@@ -162,6 +162,10 @@ public sealed record Design
     [Means("What is used to clean plants and tools.")]
     public Hygiene? Hygiene { get; init; }
 
+    /// <summary>Findings that are accepted.</summary>
+    [Means("Findings that are accepted, each with a reason."), AtMost(PlausibleCounts.Acceptances)]
+    public Seq<Acceptance> Accepted { get; init; } = [];
+
     /// <summary>What the maker wants remembered with the build; printed on the build sheet.</summary>
     [Means("Notes of the maker, one to a line; printed on the build sheet."), AtMost(PlausibleCounts.Notes)]
     public Seq<string> Notes { get; init; } = [];
@@ -183,4 +187,29 @@ public enum BuildForm
 
     /// <summary>Packed to be built by the customer.</summary>
     Kit,
+}
+
+/// <summary>A finding that somebody accepts, and why.</summary>
+[Means("A finding that is accepted, and why; a stop that protects an animal or a person cannot be.")]
+public sealed record Acceptance
+{
+    /// <summary>Name of the finding.</summary>
+    [Means("Name of the finding, as in a check.")]
+    public required string Finding { get; init; }
+
+    /// <summary>Which of several like findings.</summary>
+    [Means("The part or key it speaks of, where one of several like findings is meant, as plants[2].")]
+    public string? For { get; init; }
+
+    /// <summary>Why.</summary>
+    [Means("Why it is accepted.")]
+    public required string Reason { get; init; }
+
+    /// <summary>When.</summary>
+    [Means("Day it was accepted, as 2026-08-14.")]
+    public required DateOnly On { get; init; }
+
+    /// <summary>By whom.</summary>
+    [Means("Who accepted it.")]
+    public string? By { get; init; }
 }

@@ -157,6 +157,26 @@ public sealed record RoomYear
     /// <summary>December.</summary>
     [Means("December."), Also("12", "december")]
     public RoomAir? Dec { get; init; }
+
+    /// <summary>The air of a month; null where it does not differ.</summary>
+    /// <param name="month">1 for January.</param>
+    public RoomAir? Of(int month) =>
+        month switch
+        {
+            1 => Jan,
+            2 => Feb,
+            3 => Mar,
+            4 => Apr,
+            5 => May,
+            6 => Jun,
+            7 => Jul,
+            8 => Aug,
+            9 => Sep,
+            10 => Oct,
+            11 => Nov,
+            12 => Dec,
+            _ => null,
+        };
 }
 
 /// <summary>Who can reach the box besides its keeper.</summary>

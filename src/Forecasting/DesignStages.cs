@@ -74,6 +74,7 @@ public sealed class DesignStages
         dip = new(() => PlantDip.Of(design));
         var sameLight = earlier is not null && StageInputs.SameLight(earlier.Design, design);
         var sameAir = earlier is not null && StageInputs.SameAir(earlier.Design, design);
+        IsTakenOver = sameLight && sameAir;
         light = sameLight
             ? earlier!.light
             : new(() => LightFigures.Of(design, Box, Layers, Setup.Shares, cancel));
@@ -83,6 +84,9 @@ public sealed class DesignStages
         waters = sameAir ? earlier!.waters : Each(WaterOf);
         lives = Each(LifeOf);
     }
+
+    /// <summary>True where air, water and light are those of the earlier version.</summary>
+    public bool IsTakenOver { get; }
 
     /// <summary>The design made ready to run.</summary>
     public BoxSetup Setup { get; }

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -351,9 +352,21 @@ public static class CheckReport
             ("place", new ReportText(f.Source.Place)),
             ("provenance", new ReportText(f.Provenance.Word())),
             ("where", new ReportText(f.Where)),
+            ("about", new ReportText(f.About)),
+            ("title", new ReportText(RuleBook.Title(f.Slug))),
+            ("accepted", Acceptance(f)),
             ("fix", new ReportText(f.Fix)),
             ("levers", List(f.Levers.Select(LeverNode)))
         );
+
+    private static ReportNode Acceptance(Finding f) =>
+        f.Accepted is not { } accepted
+            ? new ReportAbsent("nobody accepts it")
+            : ReportObject.Of(
+                ("reason", new ReportText(accepted.Reason)),
+                ("on", new ReportText(accepted.On.ToString("O", CultureInfo.InvariantCulture))),
+                ("by", accepted.By is { } by ? new ReportText(by) : new ReportAbsent("no name is entered"))
+            );
 
     private static ReportNode LeverNode(LeverFix fix) =>
         ReportObject.Of(

@@ -13,8 +13,11 @@ public sealed record DesignResult(
     ReportObject Report
 )
 {
-    /// <summary>True when something must stop the build.</summary>
-    public bool Stops => Findings.Any(f => f.Severity == Severity.Stop);
+    /// <summary>Findings that nobody accepts.</summary>
+    public IEnumerable<Finding> Open => Findings.Where(f => f.IsOpen);
+
+    /// <summary>True when something must stop the build that nobody accepts.</summary>
+    public bool Stops => Open.Any(f => f.Severity == Severity.Stop);
 }
 
 /// <summary>The main path from a checked design to quantities and findings.</summary>

@@ -183,6 +183,9 @@ public static class RuleBook
         EntriesContradict.Rule,
         BasinAssumed.Rule,
         PriceMissing.Rule,
+        Acceptances.Refused,
+        Acceptances.Unknown,
+        Acceptances.Idle,
     ];
 
     /// <summary>
@@ -193,12 +196,17 @@ public static class RuleBook
     /// <param name="cancel">Cancels between rules.</param>
     public static ImmutableArray<Finding> Judge(DesignNumbers numbers, CancellationToken cancel = default) =>
         [
-            .. All.SelectMany(rule =>
-                {
-                    cancel.ThrowIfCancellationRequested();
-                    return Judge(numbers, rule);
-                })
-                .OrderByDescending(f => f.Severity),
+            .. Acceptances
+                .Mark(
+                    All.SelectMany(rule =>
+                    {
+                        cancel.ThrowIfCancellationRequested();
+                        return Judge(numbers, rule);
+                    }),
+                    numbers.Design.Design
+                )
+                .OrderBy(f => !f.IsOpen)
+                .ThenByDescending(f => f.Severity),
         ];
 
     /// <summary>What one rule finds; only the stages it needs are computed.</summary>
@@ -212,18 +220,35 @@ public static class RuleBook
     public static Rule? Find(string slug) =>
         All.FirstOrDefault(rule => string.Equals(rule.Slug, slug, StringComparison.Ordinal));
 
+    /// <summary>What a rule is called on screens and papers: "Crew eaten up".</summary>
+    /// <param name="slug">Name of the rule.</param>
+    public static string Title(string slug)
+    {
+        var words = Words(slug);
+        return words.Length == 0 ? "" : $"{char.ToUpperInvariant(words[0])}{words[1..]}";
+    }
+
+    /// <summary>The name of a rule as words: "crew eaten up".</summary>
+    /// <param name="slug">Name of the rule.</param>
+    public static string Words(string slug) =>
+        slug.Replace('-', ' ').Replace("uvb", "UV-B", StringComparison.Ordinal);
+
     /// <summary>
-    /// A change that answers a finding, where its rule has one that changes the design and still reads; null
-    /// otherwise.
+    /// Changes that may answer a finding, the best first, where its rule has any that change the design and
+    /// still read. None is checked yet.
     /// </summary>
     /// <param name="finding">The finding.</param>
     /// <param name="design">The design it was found in.</param>
-    public static DesignFix? Fix(Finding finding, CheckedDesign design) =>
-        Find(finding.Slug)?.Fix?.Invoke(finding, design) is { } fix
-        && fix.Document.Text != design.Document.Text
-        && DesignChecker.Check(fix.Document, design.Catalog, design.Files).IsGood
-            ? fix
-            : null;
+    public static IEnumerable<DesignFix> Fixes(Finding finding, CheckedDesign design) =>
+        Find(finding.Slug) is { } rule
+            ? (rule.Fixes?.Invoke(finding, design) ?? [])
+                .Prepend(rule.Fix?.Invoke(finding, design))
+                .OfType<DesignFix>()
+                .Where(fix =>
+                    fix.Document.Text != design.Document.Text
+                    && DesignChecker.Check(fix.Document, design.Catalog, design.Files).IsGood
+                )
+            : [];
 
     /// <summary>
     /// The finding as it is shown: a stop for the build's sake that rests on a recalled value or on common

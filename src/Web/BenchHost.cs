@@ -67,6 +67,7 @@ public static class BenchHost
         services.AddSingleton<Photos>();
         services.AddSingleton<PaperShelf>();
         services.AddSingleton<PaperSources>();
+        services.AddSingleton<StillShelf>();
         services.AddSingleton(DeskRoom.OfMachine());
         services.AddSingleton(new BenchPlace());
         services.AddSingleton<PairedDevices>(all =>
@@ -106,6 +107,7 @@ public static class BenchHost
         app.MapGet("/photo/{name}", PhotoAsync);
         PaperRoutes.Map(app);
         app.MapGet("/export.zip", ExportAsync);
+        ViewRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

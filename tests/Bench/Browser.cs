@@ -13,6 +13,7 @@ public sealed class Browser : IAsyncLifetime
     [
         "--no-sandbox",
         "--disable-gpu",
+        "--enable-unsafe-swiftshader",
         "--disable-quic",
         "--no-first-run",
         "--disable-background-networking",

@@ -20,28 +20,41 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
         await page.FillAsync("#size", "60 x 45 x 60 cm");
         await page.SelectOptionAsync("#who", "dendrobates-leucomelas");
         await page.ClickAsync("text=Create design");
-        await page.WaitForSelectorAsync(".findings li", new() { State = WaitForSelectorState.Attached });
+        await SettledAsync(page);
         await Browser.FitsAsync(page);
         if (isPhone)
         {
-            // What follows is pulled up and put down again with a thumb.
-            await page.TapAsync(".pull");
+            // The verdict opens what is behind it, and puts it down again.
+            await page.TapAsync(".verdictline .verdict");
             await Assertions.Expect(page.Locator(".findings li").First).ToBeVisibleAsync();
-            await Browser.AxeAsync(page, "pulled up");
-            await page.TapAsync(".pull");
+            await Browser.AxeAsync(page, "findings");
+            await page.TapAsync(".verdictline .verdict");
         }
 
         // A field with its unit as typed; the drawing follows.
-        await page.ClickAsync(".part:text-is('Leaf litter'), .part.add:has-text('leaf litter')");
+        await PartAsync(page, "Leaf litter");
         await page.FillAsync("#f-floor-litter-depth", "1 1/2 in");
         await page.Keyboard.PressAsync("Tab");
         await Assertions.Expect(page.Locator(".sheet").First).ToContainTextAsync("litter");
+        if (isPhone)
+        {
+            await page.ClickAsync(".partsbutton");
+        }
+
         await page.ClickAsync(".part.add:has-text('plant')");
-        await page.SelectOptionAsync("select[id^='f-plants-']", "pilea-depressa");
-        await Assertions.Expect(page.Locator(".part", new() { HasText = "Pilea" }).First).ToBeVisibleAsync();
+        await page.FillAsync("#pick-find", "pilea depressa");
+        await page.ClickAsync(".entry");
+        await Assertions
+            .Expect(page.Locator("#f-plants-0-plant, [id^=f-plants-][id$=-plant]").First)
+            .ToBeVisibleAsync();
         await Browser.AxeAsync(page, "desk");
 
-        await page.ClickAsync("a:has-text('Papers')");
+        if (isPhone)
+        {
+            await page.ClickAsync(".cardhead button:text-is('Close')");
+        }
+
+        await page.ClickAsync("a:has-text('Build documents')");
         await page.WaitForSelectorAsync(".sheets li");
         await Browser.AxeAsync(page, "papers");
         var download = await page.RunAndWaitForDownloadAsync(() =>
@@ -94,7 +107,7 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
         var page = await DeskAsync(await shared.CopyAsync(Usual));
         await page.WaitForSelectorAsync(".leaves li");
         await page.ClickAsync("[role=tab]:text-is('Light')");
-        await Assertions.Expect(page.Locator(".under")).ToContainTextAsync("drag a lamp");
+        await Assertions.Expect(page.Locator(".under")).ToContainTextAsync("Drag a lamp");
         var lamp = page.Locator(".grip[data-way=both]").Last;
         var dot = await lamp.Locator(".dot").BoundingBoxAsync();
         var (x, y) = (dot!.X + (dot.Width / 2), dot.Y + (dot.Height / 2));
@@ -145,12 +158,14 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
     public async Task A_fix_is_tried_beside_the_design_and_kept()
     {
         var page = await DeskAsync(await shared.CopyAsync(Usual));
-        await page.ClickAsync("button:has-text('findings')");
+        await page.ClickAsync("button:has-text('Show all')");
         await page.Locator("button:has-text('residual-current')").First.ClickAsync();
         var trial = page.Locator(".trial");
-        await Assertions.Expect(trial).ToContainTextAsync("gone: Lamps and the misting pump");
+        await Assertions
+            .Expect(trial)
+            .ToContainTextAsync("Solved: Lamps and the misting pump");
         await Browser.AxeAsync(page, "trial");
-        await trial.Locator("text=Keep it").ClickAsync();
+        await trial.Locator("text=Apply").ClickAsync();
         await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
         await Assertions.Expect(page.Locator(".findings")).Not.ToContainTextAsync("no-trip-device");
     }
@@ -196,14 +211,15 @@ public sealed class DeskJourneyTests(Browser browser, SharedBench shared) : Visi
         await Assertions.Expect(page.Locator("h1")).ToContainTextAsync("brought");
         await Assertions
             .Expect(page.Locator("[aria-labelledby=p-light]"))
-            .ToContainTextAsync("on the ground");
+            .ToContainTextAsync("On the ground");
     }
 
     [Fact]
     public async Task Another_size_is_made_with_its_reasons()
     {
         var page = await DeskAsync(await shared.CopyAsync("LD-203 museum foyer"));
-        await page.ClickAsync("text=Another size");
+        await page.ClickAsync("summary:text-is('More')");
+        await page.ClickAsync("text=Resize a copy");
         await page.FillAsync("#l", "120 cm");
         await page.ClickAsync("text=Show what changes");
         await Assertions

@@ -20,13 +20,23 @@ public static partial class UsUnits
     private const double KilogramsPerPound = 0.45359237;
     private const double OuncesPerPound = 16;
 
+    private const double LargestDifference = 200;
+
     /// <summary>Below it a sixteenth says nothing, m.</summary>
     private const double SmallestForSixteenths = 0.0015;
 
     /// <summary>The text with its metric amounts told in US units first.</summary>
     /// <param name="text">A text.</param>
-    public static string Of(string text) =>
-        text.Any(char.IsAsciiDigit) ? Amount().Replace(text, m => Told(m, IsAlone(m, text))) : text;
+    public static string Of(string text) => Of(text, _ => true);
+
+    /// <summary>The same for those metric units alone that the reader does not use.</summary>
+    /// <param name="text">A text.</param>
+    /// <param name="isTold">True for a metric unit that is told in the US one.</param>
+    public static string Of(string text, Func<string, bool> isTold) =>
+        text.Any(char.IsAsciiDigit)
+            ? Amount()
+                .Replace(text, m => isTold(m.Groups["unit"].Value) ? Told(m, IsAlone(m, text)) : m.Value)
+            : text;
 
     /// <summary>A cell that is one volume or mass is told in US units alone: no glazier reads it.</summary>
     private static bool IsAlone(Match match, string text) =>
@@ -81,11 +91,15 @@ public static partial class UsUnits
             "kg" => Mass(values, 1),
             "g" => Mass(values, 0.001),
             "°C" => (Each(values, v => Plain(v * 1.8 + 32, 0)), "°F"),
-            "K" => (Each(values, v => Plain(v * 1.8, 0)), "°F"),
+            // Above it the color of a lamp is meant.
+            "K" when values.Max() < LargestDifference => (Each(values, Difference), "°F"),
             "cm²" => (Each(values, v => Plain(v * 1e-4 / (Inch * Inch), 0)), "sq in"),
             "m²" => (Each(values, v => Plain(v / (Inch * Inch * InchesPerFoot * InchesPerFoot), 1)), "sq ft"),
             _ => null,
         };
+
+    /// <summary>A difference of less than one degree keeps its tenth.</summary>
+    private static string Difference(double kelvins) => Plain(kelvins * 1.8, kelvins * 1.8 < 0.95 ? 1 : 0);
 
     private static (string[], string)? Length(double[] values, double meters)
     {

@@ -197,6 +197,7 @@ internal sealed class BuildSheet
                 [.. Legend()],
                 [.. job.Steps.IsEmpty ? [] : Order(style)],
                 [.. Cautions(), Weights()],
+                [.. Notes()],
             ],
             columns[0],
             style
@@ -399,6 +400,20 @@ internal sealed class BuildSheet
         }
     }
 
+    private IEnumerable<Block> Notes()
+    {
+        var notes = job.Numbers.Design.Design.Notes;
+        if (notes.Count > 0)
+        {
+            yield return new Heading("Notes") { KeepsWithNext = true };
+        }
+
+        foreach (var note in notes)
+        {
+            yield return new Words(note) { Key = "notes" };
+        }
+    }
+
     private IEnumerable<Block> Cautions()
     {
         var findings = job.Of(Severity.Caution).ToList();
@@ -414,6 +429,11 @@ internal sealed class BuildSheet
                     Key = finding.Where,
                 };
             }
+        }
+
+        foreach (var block in CarePapers.Accepted(job))
+        {
+            yield return block;
         }
 
         yield return new Heading("Always (see the caution sheet)") { KeepsWithNext = true };

@@ -4,6 +4,7 @@ using Litterfall.Documents.Layout;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Instructions.Care;
+using Litterfall.Judging;
 using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Papers;
@@ -12,6 +13,7 @@ namespace Litterfall.Documents.Papers;
 internal static class CarePapers
 {
     private const double Module = 0.8;
+    private const string Weak = "* rests on a value from memory, source not checked, or on common practice";
 
     /// <summary>A sheet for each animal.</summary>
     public static IEnumerable<PaperFile> Sheets(PaperJob job) =>
@@ -114,13 +116,19 @@ internal static class CarePapers
             foreach (var finding in findings)
             {
                 blocks.Add(
-                    new Words($"{finding.Text} {finding.Fix} [{finding.Provenance.Word()}]")
+                    new Words($"{finding.Text} {finding.Fix}{(finding.Provenance.IsWeak() ? " *" : "")}")
                     {
                         Sign = Signs.Of(severity),
                         Key = finding.Where,
                     }
                 );
             }
+        }
+
+        blocks.AddRange(Accepted(job));
+        if (job.Result.Open.Any(f => f.Severity > Severity.Note && f.Provenance.IsWeak()))
+        {
+            blocks.Add(new Words(Weak) { Tone = Tone.Quiet });
         }
 
         blocks.Add(new Heading("Cautions that always go with such a build") { KeepsWithNext = true });
@@ -130,6 +138,23 @@ internal static class CarePapers
         }
 
         return blocks;
+    }
+
+    /// <summary>What somebody accepts, and why; nothing where nobody accepts anything.</summary>
+    public static IEnumerable<Block> Accepted(PaperJob job)
+    {
+        var head = new Heading("Accepted") { KeepsWithNext = true };
+        return
+            job.Accepted.Select(finding => new Words(AcceptedWords.Of(finding))
+            {
+                Sign = Signs.Of(finding.Severity),
+                After = 0.2,
+                Key = finding.Where,
+            })
+                is var words
+            && words.Any()
+            ? [head, .. words]
+            : [];
     }
 
     private static Room[] PassportRooms(PaperJob job)

@@ -115,7 +115,7 @@ internal sealed class LightPaper
         var table = Table.Of("Ground", (0.4, "", false), (0.6, "", false));
         table.Row("lamps", "mean", $"{Band(light.GroundMean, Unit.Micromole, "0")} µmol/m²/s");
         table.Row("lamps", "a day", $"{Band(light.GroundDaily, Unit.MolePerDay, "0.0#")} mol/m²/d");
-        table.Row("lamps", "illuminance", $"{Number(light.GroundLux.Value.Si, "0")} lx on the mean");
+        table.Row("lamps", "illuminance", $"{Number(light.GroundLux.Value.Si, "0")} lx on average");
         table.Row("lamps", "least over mean", Number(light.LeastOverMean.Si, "0.00"));
         table.Row(
             "hardscape",
@@ -172,7 +172,7 @@ internal sealed class LightPaper
         yield return new Words(
             "One reading of a lux meter, facing up, lamps at full light and the room dark, turns the whole "
                 + "map: enter it "
-                + "as light.reading."
+                + "as the reading of the light."
         )
         {
             Tone = Tone.Quiet,

@@ -149,8 +149,8 @@ public sealed class PaperJob
             $"Litterfall {Wish.Version}  ·  design {DesignHash.Of(Numbers.Design.Document.Text)}  ·  "
                 + (
                     Lettering.Clean(Numbers.Design.Design.Name).Contains(Lettering.Unknown)
-                        ? "□ a sign this type does not have"
-                        : "`litterfall why` tells where each number comes from"
+                        ? "□ a character missing from the font"
+                        : "the bench shows where each number comes from"
                 )
         )
         {
@@ -169,8 +169,11 @@ public sealed class PaperJob
     /// <summary>A paper as text in UTF-8 without a mark.</summary>
     public static PaperFile Text(string name, string text) => new(name, Encoding.UTF8.GetBytes(text));
 
-    /// <summary>Findings of one severity.</summary>
-    public IEnumerable<Finding> Of(Severity severity) => Result.Findings.Where(f => f.Severity == severity);
+    /// <summary>Open findings of one severity.</summary>
+    public IEnumerable<Finding> Of(Severity severity) => Result.Open.Where(f => f.Severity == severity);
+
+    /// <summary>Findings that somebody accepts, with the reason.</summary>
+    public IEnumerable<Finding> Accepted => Result.Findings.Where(f => !f.IsOpen);
 
     /// <summary>A number with so many decimals.</summary>
     public static string Number(double value, string form) =>

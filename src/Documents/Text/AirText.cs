@@ -21,12 +21,12 @@ internal static class AirText
         table.Add(
             "air",
             Range(climate.AirMin, climate.AirMax, Unit.Celsius, "0.#"),
-            $"°C, {Of(climate.AirMean, Unit.Celsius, "0.#")} on the mean"
+            $"°C, {Of(climate.AirMean, Unit.Celsius, "0.#")} on average"
         );
         table.Add(
             "humidity",
             Range(climate.HumidityMin, climate.HumidityMax, Unit.Percent, "0"),
-            $"%, {Of(climate.HumidityMean, Unit.Percent, "0")} on the mean"
+            $"%, {Of(climate.HumidityMean, Unit.Percent, "0")} on average"
         );
         table.Add(
             "air changes",
@@ -66,7 +66,7 @@ internal static class AirText
     private static string Rest(ClimateSeason season) =>
         $"°C, humidity {Text(100 * season.Days.Humidity.Least, "0")} to "
         + $"{Text(100 * season.Days.Humidity.Most, "0")} %, {Text(1000 * season.Days.Vented, "0")} "
-        + $"mL vented a day, "
+        + $"mL lost through vents a day, "
         + $"dew {Text(season.WorstFog, "0.#")} h";
 
     private static string Range(Banded low, Banded high, Unit unit, string form) =>
@@ -74,8 +74,8 @@ internal static class AirText
 
     private static string Between(Banded number, Unit unit, string form) =>
         number is { Low: { } low, High: { } high }
-            ? $"; {Text(unit.FromSi(low.Si), form)} to {Text(unit.FromSi(high.Si), form)} by what "
-                + $"nobody measures"
+            ? $"; {Text(unit.FromSi(low.Si), form)} to {Text(unit.FromSi(high.Si), form)} (model "
+                + $"uncertainty)"
             : "";
 
     private static string Of(Banded number, Unit unit, string form) =>

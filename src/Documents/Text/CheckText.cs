@@ -65,7 +65,7 @@ public static class CheckText
             return;
         }
 
-        foreach (var finding in result.Findings)
+        foreach (var finding in result.Open)
         {
             var word = finding.Severity switch
             {
@@ -90,6 +90,11 @@ public static class CheckText
             );
         }
 
+        foreach (var finding in result.Findings.Where(f => !f.IsOpen))
+        {
+            text.Append(Terminal.Wrapped(Terminal.Clean(AcceptedWords.Of(finding)), "  "));
+        }
+
         text.Append('\n');
     }
 
@@ -101,14 +106,19 @@ public static class CheckText
         var unit = fix.To.Unit!;
         return string.Create(
                 CultureInfo.InvariantCulture,
-                $"Checked: gone with {fix.To.Name!.Split(" at ")[0]} of {unit.FromSi(fix.To.Si):0.#} "
+                $"Tested: solved by {fix.To.Name!.Split(" at ")[0]} of {unit.FromSi(fix.To.Si):0.#} "
                     + $"{unit.Symbol} instead of {unit.FromSi(fix.From.Si):0.#}"
-            ) + (fix.Brings.IsEmpty ? "." : $"; that brings {string.Join(", ", fix.Brings)}.");
+            )
+            + (
+                fix.Brings.IsEmpty
+                    ? "."
+                    : $"; it leads to: {string.Join(", ", fix.Brings.Select(RuleBook.Words))}."
+            );
     }
 
     private static string Weak(Provenance provenance) =>
         provenance == Provenance.Recalled
-            ? "a value recalled, not yet read"
+            ? "a value from memory, source not checked"
             : "common practice, no published source";
 
     private static TextTable Sizes(DesignNumbers n)
@@ -258,7 +268,7 @@ public static class CheckText
         AddIf(table, "cure before animals", n.Sealants.CureBeforeAnimals, Unit.Day, "days");
         table.Add("dry", Of(n.Weights.Dry, Unit.Kilogram, 1), "kg");
         table.Add("planted", Of(n.Weights.Planted, Unit.Kilogram, 1), "kg");
-        table.Add("wet at its worst", Of(n.Weights.Wet, Unit.Kilogram, 1), "kg");
+        table.Add("heaviest (waterlogged)", Of(n.Weights.Wet, Unit.Kilogram, 1), "kg");
         AddIf(table, "on its footprint", n.Shelf.Pressure, Unit.Kilopascal, "kPa");
         AddIf(table, "per meter of shelf", n.Shelf.PerMeter, Unit.KilogramPerMeter, "kg");
         if (n.Float is { } f)

@@ -33,7 +33,7 @@ internal static class LifeText
         if (life.Masses.LitterLow is { } low)
         {
             table.Add(
-                "leaves low after",
+                "leaf litter runs low after",
                 Number(low),
                 $"days; {Number(life.Masses.TopUp)} g of dry leaves go in a year"
             );

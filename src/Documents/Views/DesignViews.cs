@@ -58,6 +58,26 @@ public sealed class DesignViews
     public ImmutableArray<Grip> FrontGrips((double Width, double Height) room) =>
         FrontView.Grips(scene, FrontView.Fitting(scene, room));
 
+    /// <summary>Where the inside of the box lies in a drawing of a room.</summary>
+    /// <param name="view">section, plan, front or light.</param>
+    /// <param name="room">Room on the screen.</param>
+    /// <param name="light">The light, for its map.</param>
+    public DrawnFrame Frame(string view, (double Width, double Height) room, LightFigures? light)
+    {
+        var naming = SectionView.NamingOf(scene, room);
+        return view switch
+        {
+            "plan" => PlanView.Frame(scene, PlanView.Fitting(scene, room)),
+            "front" => FrontView.Frame(scene, FrontView.Fitting(scene, room)),
+            "light" when light is not null => LightPlanView.Frame(
+                scene,
+                light,
+                LightPlanView.Fitting(scene, room)
+            ),
+            _ => SectionView.Frame(scene, SectionView.Fitting(scene, room, naming), naming),
+        };
+    }
+
     /// <summary>From above.</summary>
     public Drawing Plan((double Width, double Height) room)
     {
@@ -88,7 +108,7 @@ public sealed class DesignViews
     /// <param name="room">Room on the screen.</param>
     /// <param name="light">The light.</param>
     public Drawing LightPlan((double Width, double Height) room, LightFigures light) =>
-        LightPlanView.Draw(scene, light, LightPlanView.Fitting(scene, room));
+        Legible.Of(LightPlanView.Draw(scene, light, LightPlanView.Fitting(scene, room)));
 
     /// <summary>What can be taken hold of in a map of light.</summary>
     /// <param name="room">Room on the screen.</param>

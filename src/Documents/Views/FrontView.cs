@@ -62,8 +62,17 @@ public sealed class FrontView
     internal static ImmutableArray<Grip> Grips(Scene scene, double scale)
     {
         var view = new FrontView(scene, scale);
-        return PlanGrips.Of(scene, p => view.At(p.X, p.Z), scale * 1000, isFront: true);
+        return
+        [
+            .. FloorAndDoorGrips.Steps(scene, view.At, scale * 1000),
+            .. FloorAndDoorGrips.Opening(scene, view.At, scale * 1000),
+            .. PlanGrips.Of(scene, p => view.At(p.X, p.Z), scale * 1000, isFront: true),
+        ];
     }
+
+    /// <summary>Where the inside of the box lies in the front view at a scale.</summary>
+    internal static DrawnFrame Frame(Scene scene, double scale) =>
+        new(new FrontView(scene, scale).At(0, 0), scale * 1000, 'x', 'z');
 
     private Spot At(double x, double z) =>
         new(Left + (x + wall) * scale * 1000, Above + (lampRoom + Terrain.Height - z) * scale * 1000);
@@ -73,15 +82,10 @@ public sealed class FrontView
 
     private Drawing Draw()
     {
+        Pieces();
+        Plants();
         Layers();
-        foreach (var plant in scene.Plants.OrderByDescending(p => p.Y))
-        {
-            sketch.Key = plant.Key;
-            var foot = At(plant.X, plant.Z);
-            Symbols.Side(sketch, plant.Form, foot, plant.Size * scale * 1000);
-            Symbols.Balloon(sketch, foot.Moved(0, -1), plant.Number);
-        }
-
+        Marked();
         sketch.Key = "box.glass";
         sketch.Area(Box(-wall, -baseGlass, Length + wall, Terrain.Height), new Pen(Tone.Ink, 0.4));
         sketch.Area(Box(0, 0, Length, Terrain.Height), Pen.Thin);
@@ -96,6 +100,50 @@ public sealed class FrontView
         );
     }
 
+    private void Pieces()
+    {
+        foreach (var piece in scene.Pieces.OrderByDescending(p => p.Y))
+        {
+            sketch.Key = piece.Key;
+            var corner = At(piece.X - (piece.Length / 2), piece.Foot + piece.Height);
+            PieceMarks.Side(
+                sketch,
+                scene.MaterialOf(piece),
+                piece.IsStone,
+                (corner, piece.Length * scale * 1000, piece.Height * scale * 1000)
+            );
+        }
+    }
+
+    private void Plants()
+    {
+        var marks = new PlantMarks(sketch, At(0, Terrain.Height), At(Length, 0));
+        foreach (var plant in scene.Specimens.OrderByDescending(p => p.Y))
+        {
+            sketch.Key = plant.Spot.Key;
+            marks.Side(plant, At(plant.X, plant.Z), plant.Drawn(Terrain) * scale * 1000);
+        }
+
+        foreach (var (entry, key, along, across) in AnimalMarks.Of(scene.Numbers.Design))
+        {
+            sketch.Key = key;
+            var (x, y) = (
+                Terrain.Left + (along * (Terrain.Right - Terrain.Left)),
+                Terrain.Front + (across * (Terrain.Back - Terrain.Front))
+            );
+            var top = Terrain.Ground(x, y) + Terrain.Moss + Terrain.Litter;
+            AnimalMarks.Side(sketch, entry, At(x, top), AnimalShapes.Length(entry) * scale * 1000, across > 0.45);
+        }
+    }
+
+    /// <summary>Numbers of plants and letters of pieces.</summary>
+    private void Marked()
+    {
+        var taken = new List<(Spot, string)>();
+        Symbols.Numbers(sketch, scene, p => At(p.X, p.Z).Moved(0, -1), taken);
+        Symbols.Letters(sketch, scene, p => At(p.X, p.Foot + (0.7 * p.Height)), taken);
+    }
+
     private void Layers()
     {
         var steps = Terrain.Steps().ToList();
@@ -104,6 +152,7 @@ public sealed class FrontView
             sketch.Key = "floor.drainage.depth";
             var band = Box(Terrain.Left, 0, Terrain.Right, Terrain.Drainage);
             var layer = scene.Numbers.Layers.First(l => l.Kind == LayerKind.Drainage);
+            sketch.Area(band, null, Tone.Paper);
             if (layer.Material is not null)
             {
                 Hatching.Fill(sketch, band, Hatching.Of(layer), 2.4);
@@ -120,6 +169,7 @@ public sealed class FrontView
             var band = Box(steps[i], Terrain.Drainage, steps[i + 1], Terrain.Drainage + soil);
             if (soil > 0 && scene.Numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Soil) is { } layer)
             {
+                sketch.Area(band, null, Tone.Paper);
                 Hatching.Fill(sketch, band, Hatching.Of(layer), 2.4);
                 sketch.Area(band, new Pen(Tone.Earth, 0.3));
             }

@@ -14,10 +14,15 @@ internal static class Legible
 
     private const double Under = 0.06;
 
+    /// <summary>What a line may touch of a word's field, mm; a plate is as much larger.</summary>
+    private const double Inset = 0.2;
+
     /// <summary>Air kept around a word, mm.</summary>
     private const double Air = 0.35;
 
     private const int Rings = 6;
+
+    private const double PlateStrength = 0.9;
 
     /// <summary>The same drawing, made legible.</summary>
     /// <param name="drawing">A drawing.</param>
@@ -25,7 +30,53 @@ internal static class Legible
     {
         var marks = Apart(drawing);
         var fields = marks.OfType<TextMark>().Where(t => t.Text.Length > 0).Select(Field.Of).ToList();
-        return drawing with { Marks = [.. marks.Select(mark => Broken(mark, fields)).OfType<Mark>()] };
+        return drawing with { Marks = Plated([.. marks.Select(mark => Broken(mark, fields)).OfType<Mark>()]) };
+    }
+
+    /// <summary>Words last, each on a plate of paper where a line of another thing runs under it.</summary>
+    private static ImmutableArray<Mark> Plated(List<Mark> marks)
+    {
+        var drawn = ImmutableArray.CreateBuilder<Mark>(marks.Count + 16);
+        drawn.AddRange(marks.Where(m => m is not TextMark));
+        foreach (var text in marks.OfType<TextMark>())
+        {
+            var field = Field.Of(text);
+            if (text.Text.Length > 0 && IsStruck(marks, text, field))
+            {
+                drawn.Add(
+                    new PathMark([new(field.Corners(), true)], [])
+                    {
+                        Fill = Tone.Paper,
+                        Strength = PlateStrength,
+                        Key = text.Key,
+                        Layer = Layers.Label,
+                    }
+                );
+            }
+
+            drawn.Add(text);
+        }
+
+        return drawn.ToImmutable();
+    }
+
+    /// <summary>True where the last that is drawn there is a line of another thing, not a filling over it.</summary>
+    private static bool IsStruck(List<Mark> marks, TextMark text, in Field field)
+    {
+        var isStruck = false;
+        foreach (var mark in marks.OfType<PathMark>())
+        {
+            if (mark is { Strength: >= 1 } && (mark.Fill ?? (object?)mark.Shade) is not null && field.IsCovered(mark))
+            {
+                isStruck = false;
+            }
+            else if (mark.Pen is not null && (mark.Key != text.Key || mark.Key.Length == 0) && field.IsCrossed(mark))
+            {
+                isStruck = true;
+            }
+        }
+
+        return isStruck;
     }
 
     /// <summary>The same drawing, as large as its words need.</summary>
@@ -199,6 +250,76 @@ internal static class Legible
             Left < other.Right && other.Left < Right && Top < other.Bottom && other.Top < Bottom;
 
         public Field Moved(double dx, double dy) => new(Left + dx, Top + dy, Right + dx, Bottom + dy);
+
+        public ImmutableArray<Spot> Corners() =>
+            Sketch.Corners(new(Left - Inset, Top), Right - Left + (2 * Inset), Bottom - Top + Inset);
+
+        /// <summary>True where a filled contour or ring covers all of it.</summary>
+        public bool IsCovered(PathMark mark)
+        {
+            Spot[] corners = [new(Left, Top), new(Right, Top), new(Right, Bottom), new(Left, Bottom)];
+            return mark.Rings.Any(r => corners.All(c => Far(c, r.Center) <= r.Radius))
+                || mark.Contours.Any(c => c.Closed && corners.All(k => IsIn(c.Spots, k)));
+        }
+
+        /// <summary>True where a line of a mark runs through it.</summary>
+        public bool IsCrossed(PathMark mark)
+        {
+            var inner = new Field(Left + Inset, Top + Inset, Right - Inset, Bottom - Inset);
+            foreach (var contour in mark.Contours)
+            {
+                for (var i = contour.Closed ? 0 : 1; i < contour.Spots.Length; i++)
+                {
+                    var from = contour.Spots[i == 0 ? contour.Spots.Length - 1 : i - 1];
+                    if (inner.Bare(from, contour.Spots[i]))
+                    {
+                        return true;
+                    }
+                }
+            }
+
+            return mark.Rings.Any(r => inner.IsOnRim(r));
+        }
+
+        private bool IsOnRim(Ring ring)
+        {
+            var (x, y) = (Math.Clamp(ring.Center.X, Left, Right), Math.Clamp(ring.Center.Y, Top, Bottom));
+            var far = Math.Max(
+                Math.Max(Far(new(Left, Top), ring.Center), Far(new(Right, Top), ring.Center)),
+                Math.Max(Far(new(Left, Bottom), ring.Center), Far(new(Right, Bottom), ring.Center))
+            );
+            return Far(new(x, y), ring.Center) < ring.Radius && far > ring.Radius;
+        }
+
+        private bool Bare(Spot a, Spot b)
+        {
+            var bare = this with
+            {
+                Left = Left + Air,
+                Top = Top + Air,
+                Right = Right - Air,
+                Bottom = Bottom - Air,
+            };
+            return bare.Span(a, b) is not null;
+        }
+
+        private static double Far(Spot a, Spot b) =>
+            Math.Sqrt(((a.X - b.X) * (a.X - b.X)) + ((a.Y - b.Y) * (a.Y - b.Y)));
+
+        private static bool IsIn(ImmutableArray<Spot> around, Spot at)
+        {
+            var isIn = false;
+            for (var (i, j) = (0, around.Length - 1); i < around.Length; j = i++)
+            {
+                var (a, b) = (around[i], around[j]);
+                if (a.Y > at.Y != b.Y > at.Y && at.X < ((b.X - a.X) * (at.Y - a.Y) / (b.Y - a.Y)) + a.X)
+                {
+                    isIn = !isIn;
+                }
+            }
+
+            return isIn;
+        }
 
         public bool IsWithin(Drawing drawing) =>
             Left >= 0 && Top >= 0 && Right <= drawing.Width && Bottom <= drawing.Height;

@@ -168,6 +168,76 @@ internal sealed class LightMarks(Sketch sketch)
         }
     }
 
+    /// <summary>Height of the key of colors, mm.</summary>
+    public const double KeyTall = 12;
+
+    private const double MostKey = 70;
+    private const int KeySteps = 24;
+
+    /// <summary>The colors with their values, under a map.</summary>
+    /// <param name="corner">Its upper left corner.</param>
+    /// <param name="width">Room, mm.</param>
+    /// <param name="most">Value of the brightest color, µmol/(m² s).</param>
+    public void Key(Spot corner, double width, double most)
+    {
+        if (most <= 0)
+        {
+            return;
+        }
+
+        sketch.Key = "";
+        const string Words = "plant light, µmol/m²/s";
+        double words = Lettering.Width(Words, 9) + 3;
+        bool isBeside = width > words + 40;
+        double wide = Math.Min(MostKey, isBeside ? width - words : width);
+        for (int i = 0; i < KeySteps; i++)
+        {
+            sketch.Add(
+                new PathMark(
+                    [
+                        new(
+                            Sketch.Corners(
+                                corner.Moved(wide * i / KeySteps, 0),
+                                (wide / KeySteps) + Overlap,
+                                3
+                            ),
+                            true
+                        ),
+                    ],
+                    []
+                )
+                {
+                    Shade = Cividis.At((i + 0.5) / KeySteps),
+                    Layer = Layers.Hatch,
+                }
+            );
+        }
+
+        sketch.Rectangle(corner, wide, 3, Pen.Fine);
+        foreach (double share in new[] { 0, 0.25, 0.5, 0.75, 1 })
+        {
+            var align =
+                share == 0 ? Align.Start
+                : share == 1 ? Align.End
+                : Align.Middle;
+            sketch.Line(corner.Moved(wide * share, 3), corner.Moved(wide * share, 4), Pen.Fine);
+            sketch.Text(
+                corner.Moved(wide * share, 7.2),
+                (share * most).ToString(most < 20 ? "0.#" : "0", CultureInfo.InvariantCulture),
+                9,
+                align
+            );
+        }
+
+        sketch.Text(
+            isBeside ? corner.Moved(wide + 3, 2.6) : corner.Moved(0, 11),
+            Words,
+            9,
+            Align.Start,
+            Tone.Quiet
+        );
+    }
+
     /// <summary>Keeps labels of lines away from a place.</summary>
     public void Keep(Spot at) => taken.Add(at);
 

@@ -12,7 +12,7 @@ internal sealed class LightPlanView
 {
     private const double Sides = 8;
     private const double Above = 3;
-    private const double Below = 7;
+    private const double Below = 7 + LightMarks.KeyTall;
     private const int MostLines = 6;
     private const double HoldShare = 0.8;
     private readonly Sketch sketch = new();
@@ -46,6 +46,10 @@ internal sealed class LightPlanView
             .. light.Lamps.Where(l => l.Outlines.Length > 0).Select(view.Hung),
         ];
     }
+
+    /// <summary>Where the inside of the box lies in the map at a scale.</summary>
+    internal static DrawnFrame Frame(Scene scene, LightFigures light, double scale) =>
+        new(new LightPlanView(scene, light, scale).At(0, 0), scale * 1000, 'x', 'y');
 
     /// <summary>A lamp by the place of its middle.</summary>
     private Grip Hung(LampLight lamp)
@@ -96,6 +100,7 @@ internal sealed class LightPlanView
 
         sketch.Key = "";
         sketch.Text(At(0, 0).Moved(0, 4.6), "front", Dimensions.Points, Align.Start, Tone.Quiet);
+        marks.Key(At(0, 0).Moved(0, 7), Terrain.Length * scale * 1000, map.Statistics.Most);
         return sketch.Done(
             (2 * Sides) + (Terrain.Length * scale * 1000),
             Above + (Terrain.DepthOfBox * scale * 1000) + Below,
@@ -129,11 +134,7 @@ internal sealed class LightPlanView
             sketch.Area(Box(left, front, right, back), null, Tone.Field);
             var corner = At(left, back);
             var (wide, tall) = ((right - left) * scale * 1000, (back - front) * scale * 1000);
-            sketch.Area(
-                Symbols.Lump(corner, wide, tall, piece.IsStone),
-                new Pen(Tone.Earth, 0.35),
-                Tone.Field
-            );
+            PieceMarks.Above(sketch, scene.MaterialOf(piece), piece.IsStone, (corner, wide, tall));
             var middle = corner.Moved(wide / 2, tall / 2);
             Symbols.Tag(sketch, middle, SectionView.Letter(piece.Number));
         }

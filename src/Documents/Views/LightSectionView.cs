@@ -10,7 +10,7 @@ internal sealed class LightSectionView
 {
     private const double Sides = 8;
     private const double Above = 5;
-    private const double Below = 7;
+    private const double Below = 7 + LightMarks.KeyTall;
     private const int Across = 30;
     private const int Up = 30;
     private const int MostLines = 8;
@@ -99,6 +99,7 @@ internal sealed class LightSectionView
         }
 
         Words();
+        marks.Key(At(Terrain.Front, 0).Moved(0, 7), (Terrain.Back - Terrain.Front) * scale * 1000, most);
         return sketch.Done(
             (2 * Sides) + (Terrain.DepthOfBox * scale * 1000),
             Above + ((lampRoom + Terrain.Height) * scale * 1000) + Below,
@@ -152,11 +153,7 @@ internal sealed class LightSectionView
             var corner = At(piece.Y - half, piece.Foot + piece.Height);
             var (wide, tall) = (2 * half * scale * 1000, piece.Height * scale * 1000);
             sketch.Rectangle(corner, wide, tall, null, Tone.Field);
-            sketch.Area(
-                Symbols.Lump(corner, wide, tall, piece.IsStone),
-                new Pen(Tone.Earth, 0.35),
-                Tone.Field
-            );
+            PieceMarks.Side(sketch, scene.MaterialOf(piece), piece.IsStone, (corner, wide, tall));
         }
     }
 

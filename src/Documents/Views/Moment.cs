@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain;
 
 namespace Litterfall.Documents.Views;
 
@@ -18,6 +19,12 @@ public sealed record Moment(double LevelMeters, ImmutableArray<(double Depth, do
 
     /// <summary>True while a lamp burns.</summary>
     public bool IsLit { get; init; }
+
+    /// <summary>True from morning to evening, whether or not a lamp burns.</summary>
+    public bool IsDay { get; init; } = true;
+
+    /// <summary>Share of the hour in which each pane was fogged, 0 to 1.</summary>
+    public ImmutableArray<(Side Pane, double Share)> Fogs { get; init; } = [];
 
     /// <summary>Colors from dry to full: sand, teal, deep blue in even steps of lightness.</summary>
     public static readonly ImmutableArray<uint> Colors =

@@ -52,6 +52,10 @@ public sealed class PlanView
         return PlanGrips.Of(scene, p => view.At(p.X, p.Y), scale * 1000, isFront: false);
     }
 
+    /// <summary>Where the inside of the box lies in the plan at a scale.</summary>
+    internal static DrawnFrame Frame(Scene scene, double scale) =>
+        new(new PlanView(scene, scale).At(0, 0), scale * 1000, 'x', 'y');
+
     private Spot At(double x, double y) =>
         new(Sides + (x + wall) * scale * 1000, Above + (Depth + wall - y) * scale * 1000);
 
@@ -71,6 +75,7 @@ public sealed class PlanView
         Shelves();
         Vents();
         Cut();
+        Animals();
         Plants();
         Fittings();
         Corners();
@@ -184,28 +189,49 @@ public sealed class PlanView
             var deep = piece.Depth;
             var corner = At(piece.X - piece.Length / 2, piece.Y + deep / 2);
             var (w, h) = (piece.Length * scale * 1000, deep * scale * 1000);
-            var lump = Symbols.Lump(corner, w, h, piece.IsStone);
-            sketch.Area(lump, null, Tone.Paper);
-            if (!piece.IsStone)
-            {
-                Hatching.Fill(sketch, lump, [(Grain.Cork, 1)], 1.8);
-            }
-
-            sketch.Area(lump, new Pen(Tone.Earth, 0.35));
-            Symbols.Tag(sketch, corner.Moved(w / 2, h / 2), SectionView.Letter(piece.Number));
+            PieceMarks.Above(sketch, scene.MaterialOf(piece), piece.IsStone, (corner, w, h));
         }
     }
 
+    /// <summary>Width over height of plants that spread.</summary>
+    private static double Spread(PlantHabit habit) =>
+        habit switch
+        {
+            PlantHabit.Fern or PlantHabit.Leafy or PlantHabit.Mat => 1.5,
+            PlantHabit.Creeping => 4,
+            PlantHabit.Moss => 3,
+            PlantHabit.Vine or PlantHabit.Shingling => 0.5,
+            PlantHabit.Bush or PlantHabit.Grass => 0.8,
+            _ => 1,
+        };
+
     private void Plants()
     {
-        foreach (var plant in scene.Plants)
+        var marks = new PlantMarks(sketch, At(0, Depth), At(Length, 0));
+        foreach (var plant in scene.Specimens)
         {
-            sketch.Key = plant.Key;
+            sketch.Key = plant.Spot.Key;
             var middle = At(plant.X, plant.Y);
-            // Leaves may hang over the glass, not over the edge of the drawing.
-            var room = 2 * Math.Min(middle.X, middle.Y) - 0.6;
-            Symbols.Above(sketch, plant.Form, middle, Math.Min(room, Math.Max(5, plant.Size * scale * 1000)));
-            Symbols.Balloon(sketch, middle, plant.Number);
+            var wide = Math.Min(plant.Drawn(Terrain) * Spread(plant.Habit), 0.45 * Math.Min(Length, Depth));
+            marks.Above(plant, middle, Math.Max(5, wide * scale * 1000));
+        }
+
+        var taken = new List<(Spot, string)>();
+        Symbols.Numbers(sketch, scene, p => At(p.X, p.Y), taken);
+        Symbols.Letters(sketch, scene, p => At(p.X, p.Y), taken);
+    }
+
+    /// <summary>Animals at true size; where they sit is chance.</summary>
+    private void Animals()
+    {
+        foreach (var (entry, key, along, across) in AnimalMarks.Of(scene.Numbers.Design))
+        {
+            sketch.Key = key;
+            var at = At(
+                Terrain.Left + (along * (Terrain.Right - Terrain.Left)),
+                Terrain.Front + (across * (Terrain.Back - Terrain.Front))
+            );
+            AnimalMarks.Above(sketch, entry, at, AnimalShapes.Length(entry) * scale * 1000, along * 20);
         }
     }
 

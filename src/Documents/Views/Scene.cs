@@ -22,6 +22,7 @@ internal sealed class Scene
         Terrain = new Terrain(numbers.Design, numbers.Box, numbers.Layers);
         Pieces = PieceSpot.Of(numbers.Design, Terrain);
         Plants = PlantSpot.Of(numbers.Design, Terrain);
+        Specimens = Specimen.Of(numbers.Design, Terrain, Plants);
         Vents = VentSpot.Of(numbers.Design, numbers.Box);
         Drain = numbers.Design.Design.Drain is { } drain ? Outlet(drain) : null;
     }
@@ -39,12 +40,18 @@ internal sealed class Scene
 
     public ImmutableArray<PlantSpot> Plants { get; }
 
+    /// <summary>Every single plant.</summary>
+    public ImmutableArray<Specimen> Specimens { get; }
+
     public ImmutableArray<VentSpot> Vents { get; }
 
     public DrainSpot? Drain { get; }
 
     /// <summary>Highest allowed water: 1 cm below the barrier; null without a drainage layer.</summary>
     public double? WaterLine => Terrain.Drainage > 0.01 ? Terrain.Drainage - 0.01 : null;
+
+    /// <summary>Key of the material of a piece.</summary>
+    public string MaterialOf(PieceSpot piece) => Design.Hardscape[piece.Number - 1].Material;
 
     /// <summary>Nozzles, spread along the back third under the lid.</summary>
     public IEnumerable<(double X, double Y)> Nozzles()

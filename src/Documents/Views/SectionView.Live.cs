@@ -17,12 +17,20 @@ public sealed partial class SectionView
         return
         [
             .. view.FloorGrips(),
+            .. view.lengthwise ? FloorAndDoorGrips.Steps(scene, view.At, view.PerMeter) : [],
             .. view.FittingGrips(),
             .. scene.Plants.SelectMany(p => view.Placed(p.Key, p.Name, (p.X, p.Y, p.Z), p.Mounted)),
             .. scene.Pieces.SelectMany(p =>
                 view.Placed(p.Key, $"piece {Letter(p.Number)}", (p.X, p.Y, p.Foot), false)
             ),
         ];
+    }
+
+    /// <summary>Where the inside of the box lies in the section at a scale.</summary>
+    internal static DrawnFrame Frame(Scene scene, double scale, Naming naming)
+    {
+        var view = new SectionView(scene, Parts.All, scale, naming);
+        return new(view.At(0, 0), view.PerMeter, view.lengthwise ? 'x' : 'y', 'z');
     }
 
     /// <summary>Free water up to its level.</summary>
@@ -70,6 +78,39 @@ public sealed partial class SectionView
             );
         }
     }
+
+    /// <summary>The colors of wetness and of open water with their values.</summary>
+    private void WetnessKey()
+    {
+        if (moment is not { Wetness.Length: > 1 } || !scene.OnScreen)
+        {
+            return;
+        }
+
+        const double Wide = 6;
+        sketch.Key = "";
+        var corner = new Spot(Sides, At(0, -baseGlass).Y + 13);
+        for (var i = 0; i < Moment.Colors.Length; i++)
+        {
+            Swatch(corner.Moved(i * Wide, 0), Wide, Moment.Colors[i], 0.8);
+        }
+
+        var end = Moment.Colors.Length * Wide;
+        sketch.Text(corner.Moved(0, 6.4), "0", Dimensions.Points, Align.Start, Tone.Quiet);
+        sketch.Text(corner.Moved(end, 6.4), "100 % of pores", Dimensions.Points, Align.End, Tone.Quiet);
+        Swatch(corner.Moved(end + 4, 0), Wide, 0x2B6E9E, 0.55);
+        sketch.Text(corner.Moved(end + 4, 6.4), "water", Dimensions.Points, Align.Start, Tone.Quiet);
+    }
+
+    private void Swatch(Spot corner, double wide, uint color, double strength) =>
+        sketch.Add(
+            new PathMark([new(Sketch.Corners(corner, wide, 3), true)], [])
+            {
+                Pen = Pen.Fine,
+                Shade = color,
+                Strength = strength,
+            }
+        );
 
     /// <summary>Height at a share of the soil's depth below its surface.</summary>
     private double Inside(double across, double share)

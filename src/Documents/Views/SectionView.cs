@@ -58,6 +58,7 @@ public sealed partial class SectionView
     private const double BareEdge = 3;
     private const double Above = 5;
     private const double UnderBox = 13;
+    private const double KeyTall = 7.5;
     private const double LampHeight = 0.035;
     private readonly Sketch sketch = new();
     private readonly Scene scene;
@@ -88,7 +89,13 @@ public sealed partial class SectionView
 
     private double Right => Margins(naming).Right;
 
-    private double Below => naming == Naming.None ? BareEdge : UnderBox;
+    private double Below => Under(scene, naming);
+
+    /// <summary>On a screen the colors of wetness have their key under the box.</summary>
+    private static double Under(Scene scene, Naming naming) =>
+        naming == Naming.None ? BareEdge
+        : scene.OnScreen && scene.Design.Floor.Soil is not null ? UnderBox + KeyTall
+        : UnderBox;
 
     private double Span => lengthwise ? Terrain.Length : Terrain.DepthOfBox;
 
@@ -103,7 +110,7 @@ public sealed partial class SectionView
             ViewScale.Fitting(
                 scene,
                 tall,
-                room.Height - Above - (naming == Naming.None ? BareEdge : UnderBox)
+                room.Height - Above - Under(scene, naming)
             )
         );
     }
@@ -176,11 +183,13 @@ public sealed partial class SectionView
         if (parts.HasFlag(Parts.Life))
         {
             Cover();
+            Animals();
             Plants();
         }
 
         Box();
         Fog();
+        Marked();
 
         if (parts.HasFlag(Parts.Fittings))
         {
@@ -191,6 +200,7 @@ public sealed partial class SectionView
         if (naming != Naming.None)
         {
             Figures();
+            WetnessKey();
         }
 
         var width = Sides + Right + (Span + 2 * wall) * scale * 1000;
@@ -342,21 +352,10 @@ public sealed partial class SectionView
         {
             sketch.Key = piece.Key;
             var middle = lengthwise ? piece.X : piece.Y;
-            var width = lengthwise ? piece.Length : Math.Min(piece.Length * 0.6, Span * 0.7);
+            var width = lengthwise ? piece.Length : piece.Depth;
             var corner = At(middle - width / 2, piece.Foot + piece.Height);
             var (w, h) = (width * scale * 1000, piece.Height * scale * 1000);
-            var lump = Symbols.Lump(corner, w, h, piece.IsStone);
-            sketch.Area(lump, null, Tone.Paper);
-            if (!piece.IsStone)
-            {
-                Hatching.Fill(sketch, lump, [(Grain.Cork, 1)], 1.8);
-            }
-
-            sketch.Area(lump, new Pen(Tone.Earth, 0.35));
-            if (w > 7 && h > 5)
-            {
-                Symbols.Tag(sketch, corner.Moved(w / 2, h / 2), Letter(piece.Number));
-            }
+            PieceMarks.Side(sketch, scene.MaterialOf(piece), piece.IsStone, (corner, w, h));
         }
     }
 
@@ -409,14 +408,54 @@ public sealed partial class SectionView
 
     private void Plants()
     {
-        foreach (var plant in scene.Plants)
+        var marks = new PlantMarks(sketch, At(0, Terrain.Height), At(Span, 0));
+        foreach (var plant in scene.Specimens)
         {
-            sketch.Key = plant.Key;
-            var foot = At(lengthwise ? plant.X : plant.Y, plant.Z);
-            var size = plant.Size * scale * 1000;
-            Symbols.Side(sketch, plant.Form, foot, size);
-            Symbols.Balloon(sketch, foot.Moved(0, plant.Mounted ? 1.5 : -1), plant.Number);
+            sketch.Key = plant.Spot.Key;
+            marks.Side(plant, At(lengthwise ? plant.X : plant.Y, plant.Z), plant.Drawn(Terrain) * scale * 1000);
         }
+    }
+
+    /// <summary>Numbers of plants and letters of pieces.</summary>
+    private void Marked()
+    {
+        var taken = new List<(Spot, string)>();
+        if (parts.HasFlag(Parts.Life))
+        {
+            Symbols.Numbers(
+                sketch,
+                scene,
+                p => At(lengthwise ? p.X : p.Y, p.Z).Moved(0, p.Spot.Mounted ? 1.5 : -1),
+                taken
+            );
+        }
+
+        if (parts.HasFlag(Parts.Soil))
+        {
+            Symbols.Letters(
+                sketch,
+                scene,
+                p => At(lengthwise ? p.X : p.Y, p.Foot + (p.Height / 2)),
+                taken
+            );
+        }
+
+        sketch.Key = "";
+    }
+
+    /// <summary>Animals on the ground at true size; where they sit is chance.</summary>
+    private void Animals()
+    {
+        var (from, to) = lengthwise ? (Terrain.Left, Terrain.Right) : (Terrain.Front, Terrain.Back);
+        foreach (var (entry, key, along, across) in AnimalMarks.Of(scene.Numbers.Design))
+        {
+            sketch.Key = key;
+            var at = from + (along * (to - from));
+            var top = Terrain.Ground(X(at), Y(at)) + Terrain.Moss + Terrain.Litter;
+            AnimalMarks.Side(sketch, entry, At(at, top), AnimalShapes.Length(entry) * scale * 1000, across > 0.45);
+        }
+
+        sketch.Key = "";
     }
 
     private bool Inches => Quantities.Measures.Imperial.IsUsed(scene.Design);

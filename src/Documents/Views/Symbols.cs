@@ -1,79 +1,105 @@
-using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 using Litterfall.Quantities.Placing;
 
 namespace Litterfall.Documents.Views;
 
-/// <summary>Plants, wood and stones as symbols: seen from the side and from above.</summary>
+/// <summary>Numbers of plants and letters of wood and stone, as the lists have them.</summary>
 internal static class Symbols
 {
-    private static readonly Pen Stem = new(Tone.Leaf, 0.3);
+    private const double Apart = 5.4;
 
-    /// <summary>A plant seen from the side, its foot at a point; sizes in millimeters on paper.</summary>
-    public static void Side(Sketch sketch, PlantForm form, Spot foot, double size)
-    {
-        switch (form)
-        {
-            case PlantForm.Rosette:
-                Arcs(sketch, foot, size, [-1.1, -0.7, -0.3, 0, 0.3, 0.7, 1.1], 0.3);
-                break;
-            case PlantForm.Fronds:
-                Arcs(sketch, foot, size * 1.1, [-0.9, -0.5, -0.15, 0.2, 0.55, 0.95], 0.75);
-                break;
-            case PlantForm.Climber:
-                Vine(sketch, foot, size);
-                break;
-            case PlantForm.Mat:
-                Arcs(sketch, foot.Moved(-size * 0.35, 0), size * 0.35, [-0.6, 0, 0.6], 0.2);
-                Arcs(sketch, foot, size * 0.42, [-0.7, -0.2, 0.3, 0.7], 0.2);
-                Arcs(sketch, foot.Moved(size * 0.35, 0), size * 0.35, [-0.6, 0, 0.6], 0.2);
-                break;
-            default:
-                Arcs(sketch, foot, size * 0.9, [-0.6, -0.3, 0, 0.3, 0.6], 0.4);
-                break;
-        }
-    }
-
-    /// <summary>A plant seen from above.</summary>
-    public static void Above(Sketch sketch, PlantForm form, Spot middle, double size)
-    {
-        var blades =
-            form == PlantForm.Rosette ? 9
-            : form == PlantForm.Fronds ? 8
-            : 6;
-        var lines = ImmutableArray.CreateBuilder<Contour>();
-        for (var i = 0; i < blades; i++)
-        {
-            var (sin, cos) = Math.SinCos(2 * Math.PI * i / blades + 0.3);
-            var (tip, wide) = (size / 2, size * (form == PlantForm.Mat ? 0.16 : 0.09));
-            lines.Add(
-                new(
-                    [
-                        middle,
-                        middle.Moved(0.55 * tip * cos - wide * sin, 0.55 * tip * sin + wide * cos),
-                        middle.Moved(tip * cos, tip * sin),
-                        middle.Moved(0.55 * tip * cos + wide * sin, 0.55 * tip * sin - wide * cos),
-                    ],
-                    true
-                )
-            );
-        }
-
-        sketch.Add(
-            new PathMark(lines.ToImmutable(), [])
-            {
-                Pen = new Pen(Tone.Leaf, 0.2),
-                Fill = Tone.Paper,
-                Key = sketch.Key,
-            }
-        );
-    }
+    private static readonly (double X, double Y)[] Around =
+    [
+        (0, 0),
+        (1.02, 0),
+        (-1.02, 0),
+        (0, -1.02),
+        (0, 1.02),
+        (1.02, -1.02),
+        (-1.02, -1.02),
+        (1.02, 1.02),
+        (-1.02, 1.02),
+    ];
 
     /// <summary>A number in a circle.</summary>
-    public static void Balloon(Sketch sketch, Spot middle, int number)
+    private static void Balloon(Sketch sketch, Spot middle, int number)
     {
         sketch.Rings([new Ring(middle, number > 9 ? 2.6 : 2.1)], new Pen(Tone.Leaf, 0.3), Tone.Paper);
         sketch.Text(middle.Moved(0, 1.15), FormattableString.Invariant($"{number}"), 9, Align.Middle);
+    }
+
+    /// <summary>
+    /// The nearest place that is free of other numbers and letters; null where all are taken and the same stands
+    /// there already.
+    /// </summary>
+    /// <param name="at">Where it would be.</param>
+    /// <param name="name">The number or letter.</param>
+    /// <param name="taken">Those there already, each with its place; takes this one too.</param>
+    public static Spot? Free(Spot at, string name, List<(Spot At, string Name)> taken)
+    {
+        foreach (var (dx, dy) in Around)
+        {
+            var there = at.Moved(dx * Apart, dy * Apart);
+            if (taken.TrueForAll(t => Math.Abs(t.At.X - there.X) > Apart || Math.Abs(t.At.Y - there.Y) > Apart))
+            {
+                taken.Add((there, name));
+                return there;
+            }
+        }
+
+        if (taken.Exists(t => t.Name == name))
+        {
+            return null;
+        }
+
+        taken.Add((at, name));
+        return at;
+    }
+
+    /// <summary>The plants of a scene by their numbers.</summary>
+    /// <param name="sketch">Takes them.</param>
+    /// <param name="scene">The scene.</param>
+    /// <param name="place">Where the number of a plant would be.</param>
+    /// <param name="taken">Numbers and letters there already.</param>
+    public static void Numbers(
+        Sketch sketch,
+        Scene scene,
+        Func<Specimen, Spot> place,
+        List<(Spot At, string Name)> taken
+    )
+    {
+        foreach (var plant in scene.Specimens)
+        {
+            sketch.Key = plant.Spot.Key;
+            var name = FormattableString.Invariant($"{plant.Spot.Number}");
+            if (Free(place(plant), name, taken) is { } at)
+            {
+                Balloon(sketch, at, plant.Spot.Number);
+            }
+        }
+    }
+
+    /// <summary>The pieces of a scene by their letters.</summary>
+    /// <param name="sketch">Takes them.</param>
+    /// <param name="scene">The scene.</param>
+    /// <param name="place">Where the letter of a piece would be.</param>
+    /// <param name="taken">Numbers and letters there already.</param>
+    public static void Letters(
+        Sketch sketch,
+        Scene scene,
+        Func<PieceSpot, Spot> place,
+        List<(Spot At, string Name)> taken
+    )
+    {
+        foreach (var piece in scene.Pieces)
+        {
+            sketch.Key = piece.Key;
+            var letter = SectionView.Letter(piece.Number);
+            if (Free(place(piece), $"{letter}", taken) is { } at)
+            {
+                Tag(sketch, at, letter);
+            }
+        }
     }
 
     /// <summary>A letter in a square: wood and stone.</summary>
@@ -81,81 +107,5 @@ internal static class Symbols
     {
         sketch.Rectangle(middle.Moved(-2, -2), 4, 4, new Pen(Tone.Earth, 0.3), Tone.Paper);
         sketch.Text(middle.Moved(0, 1.15), letter.ToString(), 9, Align.Middle);
-    }
-
-    /// <summary>Outline of a piece of wood or stone within a frame.</summary>
-    public static ImmutableArray<Spot> Lump(Spot corner, double width, double height, bool stone)
-    {
-        ReadOnlySpan<(double X, double Y)> shape = stone
-            ? [(0, .75), (.12, .25), (.42, 0), (.78, .1), (1, .55), (.9, 1), (.1, 1)]
-            :
-            [
-                (0, .62),
-                (.06, .3),
-                (.22, .12),
-                (.45, .2),
-                (.7, 0),
-                (.93, .14),
-                (1, .48),
-                (.9, .82),
-                (.6, .95),
-                (.3, .88),
-                (.1, 1),
-            ];
-        var spots = ImmutableArray.CreateBuilder<Spot>(shape.Length);
-        foreach (var (x, y) in shape)
-        {
-            spots.Add(corner.Moved(x * width, y * height));
-        }
-
-        return spots.MoveToImmutable();
-    }
-
-    private static void Arcs(Sketch sketch, Spot foot, double size, ReadOnlySpan<double> leans, double droop)
-    {
-        var lines = ImmutableArray.CreateBuilder<Contour>();
-        foreach (var lean in leans)
-        {
-            var spots = ImmutableArray.CreateBuilder<Spot>(7);
-            for (var i = 0; i <= 6; i++)
-            {
-                var t = i / 6.0;
-                var up = Math.Cos(lean * 0.9) * t - droop * Math.Abs(lean) * t * t * 0.6;
-                spots.Add(foot.Moved(size * Math.Sin(lean) * t * (0.8 + 0.3 * t), -size * up));
-            }
-
-            lines.Add(new(spots.MoveToImmutable(), false));
-        }
-
-        sketch.Lines(lines.ToImmutable(), Stem);
-    }
-
-    private static void Vine(Sketch sketch, Spot foot, double size)
-    {
-        var stem = ImmutableArray.CreateBuilder<Spot>(11);
-        var leaves = ImmutableArray.CreateBuilder<Contour>();
-        for (var i = 0; i <= 10; i++)
-        {
-            var t = i / 10.0;
-            var at = foot.Moved(size * 0.08 * Math.Sin(t * 7), -size * 1.25 * t);
-            stem.Add(at);
-            if (i > 0)
-            {
-                var side = i % 2 == 0 ? 1 : -1;
-                leaves.Add(
-                    new(
-                        [
-                            at,
-                            at.Moved(side * size * 0.07, -size * 0.06),
-                            at.Moved(side * size * 0.14, 0),
-                            at.Moved(side * size * 0.07, size * 0.03),
-                        ],
-                        true
-                    )
-                );
-            }
-        }
-
-        sketch.Lines([new(stem.MoveToImmutable(), false), .. leaves], new Pen(Tone.Leaf, 0.22));
     }
 }

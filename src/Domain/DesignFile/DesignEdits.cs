@@ -24,6 +24,19 @@ public static class DesignEdits
     public static Reading<DesignDocument> SetPart(DesignDocument document, string path, string part) =>
         Put(document, path, part);
 
+    /// <summary>Writes several single values as a list, one of them as itself.</summary>
+    /// <param name="document">The design.</param>
+    /// <param name="path">Its path, such as <c>box.inside.length</c>.</param>
+    /// <param name="values">The values as typed; at least one.</param>
+    public static Reading<DesignDocument> SetList(
+        DesignDocument document,
+        string path,
+        IReadOnlyList<string> values
+    ) =>
+        values.Count == 1
+            ? Set(document, path, values[0])
+            : Put(document, path, $"[ {string.Join(", ", values.Select(v => YamlText.Scalar(v)))} ]");
+
     /// <summary>Adds to a list; the list is made where there is none.</summary>
     /// <param name="document">The design.</param>
     /// <param name="path">The list, such as <c>plants</c>.</param>
@@ -61,6 +74,14 @@ public static class DesignEdits
     /// <param name="path">Its path.</param>
     public static Reading<DesignDocument> Remove(DesignDocument document, string path)
     {
+        var removed = RemoveNode(document, path);
+        return removed.Value is { } without && path.EndsWith(']')
+            ? AcceptedPaths.Follow(without, path)
+            : removed;
+    }
+
+    private static Reading<DesignDocument> RemoveNode(DesignDocument document, string path)
+    {
         if (Tree(document) is not { } root || Find(root, path) is not { } node)
         {
             return Missing(document, path);
@@ -70,7 +91,7 @@ public static class DesignEdits
         var parent = cut < 0 ? root : Find(root, path[..cut]);
         return parent switch
         {
-            TreeList { Items.Count: 1 } or TreeMap { Members.Count: 1 } when cut > 0 => Remove(
+            TreeList { Items.Count: 1 } or TreeMap { Members.Count: 1 } when cut > 0 => RemoveNode(
                 document,
                 path[..cut]
             ),
@@ -79,6 +100,34 @@ public static class DesignEdits
             _ => Missing(document, path),
         };
     }
+
+    /// <summary>A part as one line of flow form, such as another of its kind begins with.</summary>
+    /// <param name="document">The design.</param>
+    /// <param name="path">Its path, such as <c>plants[0]</c>.</param>
+    /// <param name="without">Keys of the part that are left out.</param>
+    /// <returns>The part; null where the design does not write it.</returns>
+    public static string? FlowOf(DesignDocument document, string path, params string[] without) =>
+        Tree(document) is { } root && Find(root, path) is { } node
+            ? Flow(node, document.Text, without)
+            : null;
+
+    private static string Flow(TreeNode node, string text, string[] without) =>
+        node switch
+        {
+            TreeMap map =>
+                $"{{ {string.Join(
+                ", ",
+                map.Members.Where(m => !without.Contains(m.Key.Text))
+                    .Select(m => $"{m.Key.Text}: {Flow(m.Value, text, [])}")
+            )} }}",
+            TreeList list => $"[ {string.Join(", ", list.Items.Select(i => Flow(i, text, [])))} ]",
+            TreeScalar scalar => YamlText.Scalar(
+                scalar.Text,
+                text[scalar.Span.Start] is '"' or '\''
+                    || YamlText.ReadsAsOther(scalar.Text) && !IsPlainKind(scalar.Text)
+            ),
+            _ => text[node.Span.Start..node.Span.End],
+        };
 
     private static bool IsPlainKind(string value) =>
         int.TryParse(value, NumberStyles.None, CultureInfo.InvariantCulture, out _)

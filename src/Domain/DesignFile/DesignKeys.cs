@@ -1,5 +1,7 @@
-using System.Collections.Immutable;
+using System.Collections;
 using System.Collections.Concurrent;
+using System.Collections.Immutable;
+using System.Globalization;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Units;
 
@@ -75,6 +77,44 @@ public static class DesignKeys
     /// <summary>Keys of a record of the design, in their order.</summary>
     /// <param name="record">Such as the type of <see cref="Design"/> or <see cref="Lid"/>.</param>
     public static ImmutableArray<DesignKey> Of(Type record) => Known.GetOrAdd(record, Read);
+
+    /// <summary>
+    /// The value at a path as the file would write it, also one that is not written and stands by itself;
+    /// null
+    /// where there is none.
+    /// </summary>
+    /// <param name="design">The design.</param>
+    /// <param name="path">Its path, such as "box.opening" or "vents[0].side".</param>
+    public static string? ValueAt(Design design, string path)
+    {
+        object? at = design;
+        foreach (var step in path.Split('.'))
+        {
+            var open = step.IndexOf('[', StringComparison.Ordinal);
+            var name = open < 0 ? step : step[..open];
+            at = at is null ? null : FileShape.Of(at.GetType()).Find(name)?.Get(at);
+            if (open > 0)
+            {
+                at =
+                    int.TryParse(
+                        step.AsSpan(open + 1).TrimEnd(']'),
+                        NumberStyles.None,
+                        CultureInfo.InvariantCulture,
+                        out var i
+                    ) && at is IEnumerable items
+                        ? items.Cast<object>().ElementAtOrDefault(i)
+                        : null;
+            }
+        }
+
+        return at switch
+        {
+            null => null,
+            string text => text,
+            IEnumerable => null,
+            _ => FileTypes.IsRecord(at.GetType()) ? null : FileTypes.Write(at),
+        };
+    }
 
     private static ImmutableArray<DesignKey> Read(Type record) =>
         [.. FileShape.Of(record).Members.Select(m => Key(record, m))];

@@ -137,7 +137,8 @@ public static class DesignSchema
             ? new JsonObject
             {
                 ["enum"] = new JsonArray([
-                    .. FileMember.EnumValues(type)
+                    .. FileMember
+                        .EnumValues(type)
                         .SelectMany(v =>
                             new[] { FileMember.EnumWord(v), FileMember.EnumWord(v).Replace('-', ' ') }
                         )

@@ -2,8 +2,8 @@ using System.Collections.Frozen;
 using System.Globalization;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Catalog.Entries;
-using Litterfall.Domain.Units;
 using Litterfall.Domain.Trees;
+using Litterfall.Domain.Units;
 
 namespace Litterfall.Domain.DesignFile;
 
@@ -49,8 +49,7 @@ internal static class FileTypes
 
         if (type.IsEnum)
         {
-            return "one of "
-                + string.Join(", ", FileMember.EnumValues(type).Select(FileMember.EnumWord));
+            return "one of " + string.Join(", ", FileMember.EnumValues(type).Select(FileMember.EnumWord));
         }
 
         if (member.Kinds.Length > 0)

@@ -47,8 +47,24 @@ public sealed record Finding(
     string Fix
 )
 {
-    /// <summary>Where in the design the finding points, e.g. "floor.soil".</summary>
+    /// <summary>
+    /// Path of the key whose control resolves it, written yet or not, e.g. "lid.latched".
+    /// </summary>
     public string Where { get; init; } = "";
+
+    /// <summary>
+    /// The key or part the sentence speaks of, e.g. "plants[2]"; it may be resolved elsewhere, at a lamp.
+    /// </summary>
+    public string About { get; init; } = "";
+
+    /// <summary>Who accepts it and why; null where it is open.</summary>
+    public Acceptance? Accepted { get; init; }
+
+    /// <summary>True while nobody accepts it.</summary>
+    public bool IsOpen => Accepted is null;
+
+    /// <summary>False for a stop that protects an animal or a person: nobody can accept that.</summary>
+    public bool MayBeAccepted => Severity != Severity.Stop || Protects == Protects.Build;
 
     /// <summary>Source of the rule where it has no numeric limit.</summary>
     public Citation Rule { get; init; } = Citation.OwnDerivation;

@@ -33,6 +33,9 @@ public static class PlausibleCounts
     /// <summary>Most shelves inside.</summary>
     public const int Shelves = 8;
 
+    /// <summary>Most accepted findings.</summary>
+    public const int Acceptances = 200;
+
     /// <summary>Most steps of the soil.</summary>
     public const int Steps = 12;
 

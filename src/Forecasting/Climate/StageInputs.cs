@@ -56,6 +56,8 @@ internal static class StageInputs
             Shelves = [],
             Electrics = null,
             AnimalsIn = null,
+            WaterCups = null,
+            Accepted = [],
         };
 
     /// <summary>Nor do water, room and fittings touch the light.</summary>

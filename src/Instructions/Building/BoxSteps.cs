@@ -70,7 +70,7 @@ internal static class BoxSteps
                 + $"pour in {writer.Liters(water)} of water, "
                 + $"{writer.Depth(layer.Depth)} deep and no deeper. Wait {Told.Day} with dry paper under the "
                 + "seams.",
-            "These panes are checked for the drainage depth of water, not for a full box.",
+            $"These panes are only checked for {writer.Depth(layer.Depth)} of water, not for a full box.",
             "Draw the water off before you move the box."
         );
     }

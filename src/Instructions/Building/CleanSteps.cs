@@ -221,7 +221,7 @@ internal static class CleanSteps
         {
             writer.Step(
                 "hygiene.bleach",
-                "Read the strength on the bleach label and enter it as hygiene: { bleach: ... % } (your own "
+                "Read the strength on the bleach label and enter it in the design (your own "
                     + "number); the dip is calculated from it. Until then skip the dip and keep the "
                     + "quarantine.",
                 $"Bleach is sold at {Told.BleachSold}; a recipe without the label can be two or three "

@@ -93,7 +93,7 @@ internal static class FittingSteps
         writer.Step(
             "lid",
             $"Lay on the lid of {entry.Name}, {writer.Size(part.Length, part.Width)}{thick}: {fit}.{open}",
-            "The lid decides the water: a change of its open share changes everything else."
+            "The lid controls how fast the tank dries: changing its open share changes everything else."
         );
         OtherParts(numbers, writer);
     }

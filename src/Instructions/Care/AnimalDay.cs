@@ -57,7 +57,10 @@ public sealed record AnimalDay(
     /// <summary>First sentence of the first stop; null where nothing stops the build.</summary>
     /// <param name="findings">What was found.</param>
     public static string? StopOf(ImmutableArray<Finding> findings) =>
-        (findings.IsDefault ? [] : findings).FirstOrDefault(f => f.Severity == Severity.Stop) is { } stop
+        (findings.IsDefault ? [] : findings).FirstOrDefault(f =>
+            f is { IsOpen: true, Severity: Severity.Stop }
+        )
+            is { } stop
             ? FloorWaits.Sentence(stop.Text)
             : null;
 

@@ -84,14 +84,14 @@ internal static class PeopleCautions
         var planted =
             $"{NumberText.Kilograms(numbers.Weights.Planted)} planted, "
             + $"{NumberText.Kilograms(numbers.Weights.Wet)} at its wettest";
-        var persons = Lifts.Of(numbers).Max(l => l.Persons);
+        var persons = Lifts.Of(numbers)[0].Persons;
         var text = numbers.Weights.Box is { } mass
             ? $"The empty box weighs {NumberText.Kilograms(mass)}, {planted}."
             : $"The glass thickness is not entered, so the glass is not in these weights: {planted}.";
         return new Caution(
             "glass",
             "Glass and weight",
-            $"{text} {Lifts.People(persons)} to lift it planted; never carry it filled. Seam all edges that "
+            $"{text} Never move it planted. Empty, it takes {Lifts.People(persons)}. Seam all edges that "
                 + "hands touch. Check the rating of the shelf. Glass and shelf results are estimates: a "
                 + "glazier "
                 + "or an engineer decides, above all for panes that hold water, overhead glass and racks.",

@@ -50,7 +50,7 @@ internal static class AirTooDamp
                 ) + ModelError.Words(isNear),
                 (Seasons.Number(n, worst.Season, "mean humidity", worst.Value, Unit.Percent), high),
                 "Let more air through, or mist less, so that leaves dry once a day.",
-                n.Design.Design.Vents.Count > 0 ? "vents" : "room"
+                Controls.Vents(n.Design.Design)
             );
         }
     }

@@ -98,5 +98,5 @@ internal static class AirTooDry
 
     private static string Unknown(DesignNumbers n) => IsMisted(n) ? "" : ", no misting being entered";
 
-    private static string Where(DesignNumbers n) => n.Design.Design.Vents.Count > 0 ? "vents" : "room";
+    private static string Where(DesignNumbers n) => Controls.Mist(n.Design.Design);
 }

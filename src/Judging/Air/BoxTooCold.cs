@@ -105,7 +105,7 @@ internal static class BoxTooCold
                     + $"{cold.Celsius - cold.Season.Days.Celsius.Least:0.#} K "
                     + $"at its coolest."
             ),
-            HeatWords.Room
+            Controls.Room(n.Design.Design, cold.Season.Name)
         );
     }
 }

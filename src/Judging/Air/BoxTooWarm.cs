@@ -66,7 +66,7 @@ internal static class BoxTooWarm
                         + $"hour: fewer lamp "
                         + $"hours or watts, lamps higher over the lid, or a cooler room."
                 ),
-                n.Design.Design.Lamps.Count > 0 ? "lamps" : HeatWords.Room
+                Controls.LampHeat(n.Design.Design, season.Name)
             );
         }
     }

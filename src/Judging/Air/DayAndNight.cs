@@ -86,7 +86,7 @@ internal static class DayAndNight
             Math.Abs(worst.Off) > Far ? Severity.Caution : Severity.Note,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"By {part} the box has {worst.Mean:0.#} °C {worst.Season.Name} on the mean; "
+                $"{Materials.Sentence(worst.Season.Name)} the box averages {worst.Mean:0.#} °C by {part}; "
                     + $"{band.Species.Species.Name} should have {band.Low.Value:0.#} to "
                     + $"{band.High.Value:0.#} °C."
             ),
@@ -101,7 +101,9 @@ internal static class DayAndNight
                 limit
             ),
             Fix(n, rule == ByDay, worst.Off),
-            rule == ByDay && n.Design.Design.Lamps.Count > 0 ? "lamps" : HeatWords.Room
+            worst.Off > 0.0 && rule == ByDay
+                ? Controls.LampHeat(n.Design.Design, worst.Season.Name)
+                : Controls.Room(n.Design.Design, worst.Season.Name)
         );
     }
 

@@ -74,7 +74,7 @@ internal static class LeavesNeverDry
                 ),
                 (Seasons.Hours(n, worst.Season, "longest wet spell of leaves", worst.Value), limit),
                 "Let more air through, mist shorter and in the morning, or plant it elsewhere.",
-                plant.Path
+                new Control(Controls.Mist(n.Design.Design), plant.Path)
             );
         }
     }

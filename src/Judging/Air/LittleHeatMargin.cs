@@ -62,7 +62,7 @@ internal static class LittleHeatMargin
                     $"Log the box for two warm days before animals go in, or take "
                         + $"{most + beyond - limit.Value:0.#} K away."
                 ),
-                n.Design.Design.Lamps.Count > 0 ? "lamps" : HeatWords.Room
+                Controls.LampHeat(n.Design.Design, season.Name)
             );
         }
     }

@@ -54,13 +54,13 @@ internal static class MistStays
             isNear ? Severity.Note : Severity.Caution,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{misted.Value:0} mL are misted a day; the air takes {most.Value:0} mL at most, "
+                $"{misted.Value:0} mL are misted a day; ventilation removes {most.Value:0} mL at most, "
                     + $"and nothing drains: "
                     + $"the rest stays in the floor."
             ) + ModelError.Words(isNear),
             (misted, most),
             "Mist less, open a vent, or give the floor a drain.",
-            n.Design.Design.Misting is null ? "habits.handMist" : "misting"
+            Controls.Mist(n.Design.Design)
         );
     }
 }

@@ -81,7 +81,7 @@ internal static class PanesFog
             "Let more air through low in front, mist earlier in the day, keep the room as warm at "
                 + "night and at "
                 + "weekends as by day, or set that pane away from the cold wall.",
-            n.Design.Design.Vents.Count > 0 ? "vents" : "room"
+            Controls.Vents(n.Design.Design)
         );
     }
 

@@ -60,7 +60,7 @@ internal static class StaleAir
             ),
             (Seasons.Hours(n, worst.Season, "dew on the worst pane a day", worst.Value), Longest),
             "Open a low vent and a high one, and mist less.",
-            "vents"
+            Controls.Vents(n.Design.Design)
         );
     }
 }

@@ -22,7 +22,7 @@ internal static class VentedMoreThanMisted
         "vented-more-than-misted",
         Protects.Build,
         FormattableString.Invariant(
-            $"in some season the air carries out over {100 * (Share.Si - 1):0} % and "
+            $"in some season ventilation removes over {100 * (Share.Si - 1):0} % and "
         ) + FormattableString.Invariant($"{1000 * LeastKilograms:0} mL a day more than is misted"),
         Judge
     )
@@ -53,8 +53,8 @@ internal static class VentedMoreThanMisted
             Severity.Caution,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"The air carries out {1000 * season.Days.Vented:0} mL a day {season.Name} and only "
-                    + $"{1000 * season.Days.Misted:0} mL are misted: the floor dries day by day."
+                $"Ventilation removes {1000 * season.Days.Vented:0} mL a day {season.Name}; misting adds "
+                    + $"{1000 * season.Days.Misted:0} mL: the floor dries day by day."
             ),
             (
                 Seasons.Number(
@@ -67,7 +67,7 @@ internal static class VentedMoreThanMisted
                 Seasons.Number(n, season, "water misted a day", misted, Unit.Milliliter)
             ),
             "Mist more in that season, or close part of the vents.",
-            n.Design.Design.Misting is null ? "habits.handMist" : "misting"
+            Controls.Mist(n.Design.Design)
         );
     }
 }

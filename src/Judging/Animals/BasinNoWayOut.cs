@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -37,6 +38,13 @@ internal static class BasinNoWayOut
     )
     {
         Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            finding.Where.StartsWith("basins", StringComparison.Ordinal)
+                ? DesignFix.From(
+                    "a ramp out of the basin",
+                    DesignEdits.Set(design.Document, finding.Where, "ramp")
+                )
+                : null,
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
@@ -70,9 +78,9 @@ internal static class BasinNoWayOut
                     + $"{species.Species.Name} may drown in more than {limit.Value:0} mm."
             ),
             (basin.Depth, limit),
-            "Lead a slope, stones or wood from its bottom over the edge and write sides: ramp, or make it "
+            "Lead a slope, stones or wood from its bottom over the edge and enter its sides as a ramp, or make it "
                 + "shallower.",
-            basin.Path
+            basin.Path.StartsWith("basins", StringComparison.Ordinal) ? $"{basin.Path}.sides" : basin.Path
         );
     }
 }

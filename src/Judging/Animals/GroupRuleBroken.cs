@@ -16,7 +16,7 @@ internal static class GroupRuleBroken
     )
     {
         Needs = Stage.Quantities,
-        Fix = (finding, design) => FewerAnimals.Fix(finding, design.Document),
+        Fixes = (finding, design) => FewerAnimals.Fixes(finding, design.Document),
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
@@ -37,7 +37,9 @@ internal static class GroupRuleBroken
                         + $"own box."
                     : $"Keep {StockingWords.Number(row.Allowed!)} in this box and the others in boxes of "
                         + $"their own.",
-                row.Where
+                row.Remark.Length > 0 && row.Asked.Si <= row.Allowed!.Si
+                    ? $"{row.Item}.males"
+                    : $"{row.Item}.count"
             );
         }
     }

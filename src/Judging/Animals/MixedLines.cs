@@ -37,7 +37,7 @@ internal static class MixedLines
                         + "their young belong to none and can be sold as neither.",
                     (null, null),
                     "Keep each line in its own box, and write the line on every label.",
-                    species.Where,
+                    $"{species.Item}.line",
                     new Citation(
                         "keeper-practice",
                         "recalled: one locality or line in each box",

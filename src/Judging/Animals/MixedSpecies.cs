@@ -48,7 +48,7 @@ internal static class MixedSpecies
                     One
                 ),
                 "Give each species its own box.",
-                species[0].Where
+                $"{species[^1].Item}.animal"
             );
         }
     }

@@ -64,10 +64,10 @@ internal static class NeedsWaterArea
                 (has, needs),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Make {needs.Value:0.#} % of the floor a water part with an easy way out, and describe "
-                        + $"it: basins, each with length, width, depth and sides."
+                    $"Make {needs.Value:0.#} % of the floor a water part with an easy way out, and enter it "
+                        + $"as a basin with its length, width, depth and sides."
                 ),
-                n.Design.Design.Basins.Count > 0 ? "basins" : "waterArea"
+                n.Design.Design.Basins.Count > 0 ? "basins[0].length" : "waterArea"
             );
         }
     }

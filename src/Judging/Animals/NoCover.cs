@@ -40,7 +40,7 @@ internal static class NoCover
             "The animals have nothing to hide in: no plants, no wood or stone, no leaf litter.",
             (null, null),
             $"Add {Practice.Leaves} of leaf litter, cork or plants.",
-            species[0].Where,
+            new Control("floor.litter.depth", species[0].Item),
             Citation.Habit("animals need cover from the first day")
         );
     }

@@ -95,7 +95,7 @@ public static class Overheats
                     + $"{season.Days.Celsius.Most - limit.Value:0.#} K less at "
                     + $"its warmest, by a cooler room or less lamp. No animals until then."
             ),
-            HeatWords.Room
+            Controls.Room(n.Design.Design, season.Name)
         );
 
     /// <summary>"40 minutes"; past two hours "about 20 hours".</summary>
@@ -143,7 +143,7 @@ public static class Overheats
                 $"Keep it at {limit.Value:0.#} °C or cooler: {day.Warmest.Si - limit.Si:0.#} K less at its "
                     + $"warmest, and more for the lamps. No animals until then."
             ),
-            HeatWords.Where(day)
+            HeatWords.Where(day, design)
         );
     }
 }

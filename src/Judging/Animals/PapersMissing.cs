@@ -39,14 +39,14 @@ internal static class PapersMissing
             yield return Rule.Found(
                 missing ? Severity.Stop : Severity.Caution,
                 missing
-                    ? $"Proof of legal origin is missing for {animal.Species.Name}, a species in appendix "
-                        + $"{animal.Species.Cites!.Text}: keeping or selling it can be an offense."
-                    : $"{animal.Species.Name} is a species in appendix {animal.Species.Cites!.Text}, and no "
-                        + "papers are recorded.",
+                    ? $"Proof of legal origin is missing for {animal.Species.Name}, a CITES Appendix "
+                        + $"{animal.Species.Cites!.Text} species: keeping or selling it can be an offense."
+                    : $"{animal.Species.Name}: CITES Appendix {animal.Species.Cites!.Text} species; no papers "
+                        + "recorded.",
                 (null, null),
                 missing
                     ? "Refuse the animals until their papers are there; ask the authority in charge."
-                    : "File the proof of legal origin and write papers: held. The law of the place decides.",
+                    : "File the proof of legal origin, then enter that its papers are held. The law of the place decides.",
                 $"{animal.Path}.papers",
                 Appendix
             );

@@ -4,6 +4,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Judging.Animals;
 
@@ -38,9 +39,9 @@ internal static class QuarantineShort
                     Severity.Note,
                     $"No quarantine time is entered for {name}.",
                     (null, null),
-                    $"Write quarantined: {Usual.Value:0} d, or as long as it was; a new arrival starts the "
+                    $"Keep it apart for {Usual.Value:0} days and enter how long it was; a new arrival starts the "
                         + "clock again.",
-                    animal.Path,
+                    $"{animal.Path}.quarantined",
                     Usual.Origin
                 );
                 continue;
@@ -68,7 +69,7 @@ internal static class QuarantineShort
                 (time, limit),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Keep them apart for {(limit.Si - time.Si) / 86400:0.#} days more, with droppings "
+                    $"Keep them apart for {NumberText.Days((limit - time).As("missing time", Unit.Day))} more, with droppings "
                         + $"checked three times and a swab at the end."
                 ),
                 $"{animal.Path}.quarantined"

@@ -60,7 +60,7 @@ internal static class RoomTooCold
                     $"Heat the room by {limit.Si - day.Coolest.Si:0.#} K at its coolest, or heat the box "
                         + $"with a thermostat."
                 ),
-                HeatWords.Where(day)
+                HeatWords.Where(day, n.Design)
             );
         }
     }

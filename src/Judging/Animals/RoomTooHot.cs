@@ -48,9 +48,9 @@ internal static class RoomTooHot
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Cool the room by {day.Warmest.Si - avoid.Si:0.#} K at its warmest, and more for the "
-                        + $"lamps; or take a species that bears it."
+                        + $"lamps; or take a species that tolerates it."
                 ),
-                HeatWords.Where(day)
+                HeatWords.Where(day, n.Design)
             );
         }
     }

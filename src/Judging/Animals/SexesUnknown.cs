@@ -41,9 +41,9 @@ internal static class SexesUnknown
                         + $"{species.Asked.Value:0} are not all entered: two of the wrong sex may fight."
                 ),
                 (species.Asked, null),
-                "Write males: and females:. Animals too young to tell are watched daily and parted when one "
-                    + "hides or thins.",
-                species.Where,
+                "Enter how many males and females there are. Watch animals too young to tell daily, and part "
+                    + "them when one hides or thins.",
+                $"{species.Item}.males",
                 species.Species.GroupForm!.Origin
             );
         }

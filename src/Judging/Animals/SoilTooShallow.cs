@@ -57,7 +57,7 @@ internal static class SoilTooShallow
                     CultureInfo.InvariantCulture,
                     $"Add {(needs.Si - has.Si) * 100:0.#} cm of soil where it is thinnest."
                 ),
-                "floor.soil"
+                Controls.Soil(n.Design.Design)
             );
         }
     }

@@ -18,7 +18,7 @@ internal static class StockingEveryRuleBroken
     )
     {
         Needs = Stage.Quantities,
-        Fix = (finding, design) => FewerAnimals.Fix(finding, design.Document),
+        Fixes = (finding, design) => FewerAnimals.Fixes(finding, design.Document),
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
@@ -35,7 +35,7 @@ internal static class StockingEveryRuleBroken
                 ),
                 (species.First.Asked, limit),
                 StockingFix.Of(limit),
-                species.First.Where
+                $"{species.First.Item}.count"
             );
         }
     }

@@ -3,6 +3,7 @@ using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Measures;
 using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Judging.Animals;
@@ -19,7 +20,7 @@ internal static class StockingRuleBroken
     )
     {
         Needs = Stage.Quantities,
-        Fix = (finding, design) => FewerAnimals.Fix(finding, design.Document),
+        Fixes = (finding, design) => FewerAnimals.Fixes(finding, design.Document),
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
@@ -38,17 +39,26 @@ internal static class StockingRuleBroken
                 2 * broken.Length >= all.Length ? Severity.Caution : Severity.Note,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{broken.Length} of {all.Length} stocking guides "
-                        + $"{(broken.Length == 1 ? "allows" : "allow")} fewer than "
-                        + $"{species.First.Asked.Value:0} {species.First.AnimalName} in this box. They "
-                        + $"disagree: from {StockingWords.List(all[..1])} to {StockingWords.List(all[^1..])}."
+                    $"{Guides(broken.Length, all.Length)} fewer than "
+                        + $"{species.First.Asked.Value:0} {species.First.AnimalName} in this box"
+                        + $"{Range(all)}."
                 ),
                 (species.First.Asked, limit),
                 StockingFix.Of(limit),
-                species.First.Where
+                $"{species.First.Item}.count"
             );
         }
     }
+
+    private static string Guides(int broken, int all) =>
+        all == 1 ? "The one stocking guide that applies allows"
+        : broken == 1 ? $"One of {NumberText.Integer(all)} stocking guides allows"
+        : $"{NumberText.Integer(broken)} of {NumberText.Integer(all)} stocking guides allow";
+
+    private static string Range(StockingRow[] all) =>
+        all.Length == 1
+            ? $": {StockingWords.List(all)}"
+            : $"; they range from {StockingWords.List(all[..1])} to {StockingWords.List(all[^1..])}";
 }
 
 /// <summary>What to do where too many animals are asked for.</summary>

@@ -58,20 +58,21 @@ internal static class TooFewWaterCups
                 Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{species.Species.Name} feed each tadpole in its own water: {has.Value:0} water cups "
-                        + $"and "
-                        + $"tank bromeliads are fewer than {needs.Value:0} (each tank bromeliad counts as "
-                        + $"one)."
+                    $"{species.Species.Name} feed each tadpole in its own water and need {needs.Value:0} "
+                        + $"water cups or tank bromeliads; the box has {has.Value:0}."
                 ),
                 (has, needs),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Hang {needs.Si - has.Si:0} more water cups, or plant as many tank bromeliads."
+                    $"Hang {More(needs.Si - has.Si)}, or plant as many tank bromeliads."
                 ),
                 "waterCups"
             );
         }
     }
+
+    private static string More(double cups) =>
+        cups < 1.5 ? "one more water cup" : FormattableString.Invariant($"{cups:0} more water cups");
 
     private static Figure Has(DesignNumbers n)
     {

@@ -37,7 +37,7 @@ internal static class ToxicAnimal
                 (null, null),
                 "Rinsed powder-free gloves, wash hands after; say so on the care sheet and to whoever "
                     + "feeds them.",
-                species.Where,
+                $"{species.Item}.animal",
                 note.Origin
             );
         }

@@ -68,7 +68,7 @@ internal static class EntriesContradict
                         n.Design.Count($"{path}.count", "count of the animals", one.Count)
                     ),
                     "Correct the count or the sexes.",
-                    path
+                    $"{path}.count"
                 );
             }
         }
@@ -99,7 +99,7 @@ internal static class EntriesContradict
                     ),
                     (each, BestLamp),
                     "Look at the lamp's label: heat and light are computed from its power and its flux.",
-                    path
+                    $"{path}.lumens"
                 );
             }
         }
@@ -114,8 +114,8 @@ internal static class EntriesContradict
                 $"The lid has a gap of {Written(gap)}, as one set into the opening, and an overlap of "
                     + $"{Written(overlap)}, as one that lies on it. It is cut with the overlap.",
                 (null, null),
-                "Keep one: gap for a lid set in, overlap for a lid that lies on the rim.",
-                "lid"
+                "Keep the gap for a lid set in, or the overlap for a lid that lies on the rim, and clear the other.",
+                "lid.overlap"
             );
         }
     }
@@ -150,7 +150,7 @@ internal static class EntriesContradict
                 ),
                 (each, LeastRoom),
                 "Check the numbers of the plants.",
-                "plants"
+                $"{Controls.At("plants", Controls.Largest(n.Design.Design.Plants, p => p.Count))}.count"
             );
         }
     }

@@ -1,3 +1,4 @@
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -16,6 +17,11 @@ internal static class FoamEnclosed
     )
     {
         Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            DesignFix.From(
+                "foam poured with an open face",
+                DesignEdits.Set(design.Document, finding.Where, "false")
+            ),
     };
 
     private static readonly Citation Thread = new(

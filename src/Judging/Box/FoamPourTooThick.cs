@@ -50,7 +50,7 @@ internal static class FoamPourTooThick
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"Pour {whole.Value:0.#} mm in {pours:0} lifts of {whole.Value / pours:0.#} mm, "
-                        + $"each cured before the next, and write the lift."
+                        + $"each cured before the next, and enter the thickness of one."
                 ),
                 "background.poured.lift"
             );

@@ -65,7 +65,7 @@ internal static class LampHoursOdd
                 Severity.Note,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Lamp {i + 1} is on for {hours.Value:0.##} hours a day; {Shortest.Value:0} to "
+                    $"Lamp {i + 1} is on for {hours.Value:0.#} hours a day; {Shortest.Value:0} to "
                         + $"{Longest.Value:0} are usual: less may starve the plants, more feed algae."
                 ),
                 (hours, limit),

@@ -79,13 +79,18 @@ internal static class LidFit
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"With {gap.Value:0.#} mm on each side the lid may not go in: at worst "
-                        + $"{play.Value:0.#} mm of play are left, and glass cannot be recut by less than "
+                        + $"{Worst(play.Value)}, and glass cannot be recut by less than "
                         + $"about half its thickness."
                 ),
                 (play, LeastPlay),
-                $"Give {Clearance} on each side, or let the lid lie on the rim (overlap).",
+                $"Give {Clearance} on each side, or let the lid overlap and lie on the rim.",
                 "lid.gap"
             );
         }
     }
+
+    private static string Worst(double millimeters) =>
+        millimeters < 0
+            ? FormattableString.Invariant($"it is {-millimeters:0.#} mm too large")
+            : FormattableString.Invariant($"{millimeters:0.#} mm of play are left");
 }

@@ -1,3 +1,4 @@
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -16,6 +17,11 @@ internal static class LidStripOpen
     )
     {
         Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            DesignFix.From(
+                "the strip taped or latched",
+                DesignEdits.Set(design.Document, finding.Where, "true")
+            ),
     };
 
     private static readonly Citation Habit = Citation.Habit(
@@ -30,8 +36,8 @@ internal static class LidStripOpen
                 n.WithAnimals(Severity.Caution, Severity.Note),
                 "The strip at the back of the lid is neither taped nor latched: frogs can leave by it.",
                 (null, null),
-                "Tape or latch the strip and write latched: true.",
-                "lid.strip",
+                "Tape or latch the strip, then enter that it is.",
+                "lid.latched",
                 Habit
             );
         }

@@ -55,7 +55,7 @@ internal static class NoFreshAir
                 n.WithAnimals(Severity.Caution, Severity.Note),
                 "The top is closed and there is no vent: no fresh air comes in but at the gaps.",
                 (null, null),
-                "Enter a low vent in front and a high one, or a mesh lid with an open share.",
+                "Add a low vent in front and a high one, or take a mesh lid with an open share.",
                 "vents",
                 Habit
             );
@@ -75,7 +75,7 @@ internal static class NoFreshAir
                 ),
                 (changes, LeastUnderMisting),
                 "Open or add a vent, or mist far less, and watch the level.",
-                design.Headspace is null ? "vents" : "headspace.hold.airChanges"
+                design.Headspace is null ? Controls.Vents(design) : "headspace.hold.airChanges"
             );
         }
     }

@@ -74,7 +74,7 @@ internal static class NominalSize
                 + $"{string.Join("; ", pairs)}.",
             (figure, other),
             "Measure each edge three times with a tape and enter all three.",
-            "box.outside"
+            $"box.outside.{edge}"
         );
     }
 

@@ -41,7 +41,7 @@ internal static class NothingLeftInside
             "Glass and background leave no room inside this box.",
             (smallest, Nothing),
             "Enter the real outside size and the real thickness of glass and background.",
-            "box"
+            n.Design.Design.Box.Outside is null ? "box.inside.length" : "box.outside.length"
         );
     }
 }

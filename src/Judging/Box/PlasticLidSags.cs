@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -28,6 +29,11 @@ internal static class PlasticLidSags
     )
     {
         Needs = Stage.Quantities,
+        Fix = (finding, design) =>
+            DesignFix.From(
+                "a bar under the middle of the lid",
+                DesignEdits.Set(design.Document, finding.Where, "true")
+            ),
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
@@ -56,7 +62,7 @@ internal static class PlasticLidSags
                         + $"over {LongestSpan.Value:0} cm can sag and bow in a humid box, and the edges open."
                 ),
                 (span, LongestSpan),
-                "Set a bar under its middle (braced), or take glass.",
+                "Set a bar under its middle and enter it, or take glass.",
                 "lid.braced"
             );
         }

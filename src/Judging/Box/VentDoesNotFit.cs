@@ -57,7 +57,7 @@ internal static class VentDoesNotFit
             ),
             (null, null),
             "Enter a lid, or take the vent out.",
-            vent.Path
+            $"{vent.Path}.side"
         );
 
     private static Finding Found(DesignNumbers n, OpeningPlan plan, VentShape vent)

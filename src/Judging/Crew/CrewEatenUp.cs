@@ -4,6 +4,7 @@ using Litterfall.Forecasting;
 using Litterfall.Forecasting.Coefficients;
 using Litterfall.Forecasting.Life;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Stocking;
 
 namespace Litterfall.Judging.Crew;
 
@@ -36,9 +37,8 @@ internal static class CrewEatenUp
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"About {day.Value:0} days after planting the springtails are eaten up: the animals would "
-                    + $"take "
-                    + $"{life.Appetite.Value:0} a day, {life.Bearable.Value.Value:0} a day can be borne when "
-                    + $"they go in."
+                    + $"eat {life.Appetite.Value:0} a day, and the colony can lose "
+                    + $"{life.Bearable.Value.Value:0} a day when they go in."
             ),
             (life.Appetite, life.Bearable.Value),
             life is { Reseed: { } more, ReseedEvery: { } every }
@@ -49,7 +49,7 @@ internal static class CrewEatenUp
                         + $"more leaves, or keep fewer animals."
                 )
                 : "Seeding again does not keep them up: keep fewer animals, or count on flies alone.",
-            "crew",
+            new Control($"{StockedSpecies.Of(n.Design).Select(s => s.Item).First()}.count", "crew"),
             LifeFigures.Engine
         );
     }

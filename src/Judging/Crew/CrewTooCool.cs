@@ -43,7 +43,7 @@ internal static class CrewTooCool
                 ),
                 (life.WarmestGround, from),
                 "Warm the room, or take a crew animal of cooler places.",
-                crew.Path,
+                $"{crew.Path}.animal",
                 LifeFigures.Engine
             );
         }

@@ -67,7 +67,7 @@ internal static class CrewTooFew
                     $"Seed {Math.Ceiling(usual.Si * n.Box.GrossFloor.Si):0} in all, or let the box grow "
                         + $"in longer."
                 ),
-                kind.First().Path
+                $"{kind.First().Path}.count"
             );
         }
     }

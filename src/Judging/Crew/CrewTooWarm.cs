@@ -47,7 +47,7 @@ internal static class CrewTooWarm
                 ),
                 (day.Warmest, limit),
                 "Cool the room, or take a crew animal of warmer places.",
-                crew.Path
+                $"{crew.Path}.animal"
             );
         }
     }

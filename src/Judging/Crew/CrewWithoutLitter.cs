@@ -50,7 +50,7 @@ internal static class CrewWithoutLitter
                 CultureInfo.InvariantCulture,
                 $"Add {(Least.Si - litter.Si) * 100:0.#} cm of leaves, or feed the crew by hand."
             ),
-            "floor.litter"
+            "floor.litter.depth"
         );
     }
 }

@@ -61,7 +61,7 @@ internal static class DroppingsStay
                 $"{needed.Value:0} adult {isopods.Entry.Name} would eat it all: seed more, feed them, or "
                     + $"wipe leaves and panes where droppings lie."
             ),
-            isopods.Path,
+            $"{isopods.Path}.count",
             LifeFigures.Engine
         );
     }

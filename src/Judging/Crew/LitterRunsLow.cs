@@ -51,7 +51,7 @@ internal static class LitterRunsLow
                     + $"dry "
                     + $"leaves a year."
             ),
-            "floor.litter",
+            "floor.litter.depth",
             LifeFigures.Engine
         );
     }
@@ -78,7 +78,7 @@ internal static class LitterRunsLow
                 FormattableString.Invariant(
                     $"Lay it deeper, up to {Practice.Leaves.Most:0.#} cm, and top up when you see the soil."
                 ),
-                "floor.litter"
+                "floor.litter.depth"
             );
     }
 

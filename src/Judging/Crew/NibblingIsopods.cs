@@ -63,7 +63,7 @@ internal static class NibblingIsopods
                 ),
                 (length, Small),
                 "Take dwarf isopods, or feed the crew some protein and lift eggs out.",
-                crew.Path
+                $"{crew.Path}.animal"
             );
         }
     }

@@ -50,7 +50,7 @@ internal static class NitrogenLoad
             ),
             (life.Masses.Nitrogen, Most),
             "Keep fewer animals, plant more, and draw the water off before its mark, with gloves on.",
-            "animals"
+            $"{Controls.At("animals", Controls.Largest(n.Design.Design.Animals, a => a.Count))}.count"
         );
     }
 }

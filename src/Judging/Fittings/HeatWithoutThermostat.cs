@@ -1,3 +1,4 @@
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -16,6 +17,11 @@ internal static class HeatWithoutThermostat
     )
     {
         Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            DesignFix.From(
+                "a thermostat for the heating",
+                DesignEdits.Set(design.Document, finding.Where, "true")
+            ),
     };
 
     private static readonly Citation Practice = new(
@@ -33,7 +39,7 @@ internal static class HeatWithoutThermostat
                 "No thermostat switches the heating: on a warm day it goes on heating, and heat "
                     + "harms frogs sooner than cold (from memory).",
                 (null, null),
-                "Set a thermostat with its sensor in the soil above the mat, and write thermostat: true.",
+                "Set a thermostat with its sensor in the soil above the mat, and enter that there is one.",
                 "heating.thermostat",
                 Practice
             );

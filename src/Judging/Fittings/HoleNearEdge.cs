@@ -74,7 +74,7 @@ internal static class HoleNearEdge
                     ),
                     (hole.Distance, least),
                     "Move the hole farther in; a glazier decides, and toughened glass is never drilled.",
-                    hole.Key,
+                    Place(hole.Key),
                     Standard
                 );
             }
@@ -90,7 +90,7 @@ internal static class HoleNearEdge
                 $"The hole for {hole.For} cuts into {hole.To}: it can be neither drilled nor sealed.",
                 (hole.Distance, null),
                 "Move the hole so that glass stays all round it.",
-                hole.Key,
+                Place(hole.Key),
                 Standard
             );
         }
@@ -162,6 +162,9 @@ internal static class HoleNearEdge
             hole.Key
         );
     }
+
+    /// <summary>A hole is moved up or down, whatever goes through it.</summary>
+    private static Control Place(string key) => key.Contains('.') ? key : new Control($"{key}.height", key);
 
     private sealed record EdgeHole(Figure Distance, string To, Figure Thickness, string For, string Key);
 }

@@ -40,7 +40,7 @@ internal static class NoLevelCheck
                 Severity.Note,
                 "A misting system runs, and nothing says how often somebody looks at the water level.",
                 (null, null),
-                $"Enter how often the level is read, such as habits: {{ levelCheck: {Weekly} }}.",
+                "Enter how often the level is read; once a week is usual.",
                 "habits.levelCheck",
                 Weekly.Origin
             );

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Domain;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -23,6 +24,8 @@ internal static class PassageGap
     )
     {
         Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            DesignFix.From("the hole sealed", DesignEdits.Set(design.Document, finding.Where, "true")),
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
@@ -47,8 +50,8 @@ internal static class PassageGap
                         + $"{(wide ? Gaps.Froglet : Gaps.Fly).Value:0.#} mm {Who(wide, passage.In)}."
                 ),
                 (gap, wide ? Gaps.Froglet : Gaps.Fly),
-                "Close it with a grommet, sponge or silicone, and write sealed: true.",
-                $"passages[{i}].hole"
+                "Close it with a grommet, sponge or silicone, and enter that it is sealed.",
+                $"passages[{i}].sealed"
             );
         }
     }

@@ -44,9 +44,10 @@ internal static class TopVentsOnly
         yield return Rule.Found(
             Severity.Note,
             vents.Count == 1
-                ? "The only vent is at the top; one page warns that carbon dioxide then collects at "
+                ? "The only vent is at the top; some keepers warn that carbon dioxide then collects at "
                     + "the floor."
-                : "All vents are at the top; one page warns that carbon dioxide then collects at the floor.",
+                : "All vents are at the top; some keepers warn that carbon dioxide then collects at the "
+                    + "floor.",
             (null, null),
             "Add a low vent in front above the layers; air then rises through the box by itself.",
             "vents",

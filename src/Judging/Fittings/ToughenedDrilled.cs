@@ -1,5 +1,6 @@
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog.Entries;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -18,6 +19,11 @@ internal static class ToughenedDrilled
     )
     {
         Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            DesignFix.From(
+                "a siphon instead of a drilled drain",
+                DesignEdits.Set(design.Document, finding.Where, "siphon")
+            ),
     };
 
     private static readonly Citation Standard = new(
@@ -37,8 +43,7 @@ internal static class ToughenedDrilled
                 Severity.Stop,
                 "A bulkhead is drilled into toughened glass: the pane breaks into crumbs under the drill.",
                 (null, null),
-                "Take a siphon or standpipe, or have the hole made before the pane is toughened "
-                    + "(panes: cut).",
+                "Take a siphon or standpipe, or have panes cut and drilled before they are toughened.",
                 "drain.kind",
                 Standard
             );

@@ -1,6 +1,7 @@
 using System.Globalization;
 using Litterfall.Domain;
 using Litterfall.Domain.Catalog.Entries;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
@@ -24,6 +25,11 @@ internal static class VentLetsFliesOut
     )
     {
         Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            DesignFix.From(
+                "stainless gauze of fine mesh over it",
+                DesignEdits.Set(design.Document, finding.Where, "steel-gauze-0.5")
+            ),
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n) =>

@@ -82,7 +82,7 @@ internal static class BarrierTooSmall
                     CultureInfo.InvariantCulture,
                     $"Cut a new piece: {inside.Value - 1:0} mm in {name} flat, or more with an upturn."
                 ),
-                "floor.barrier.onHand"
+                $"floor.barrier.onHand.{name}"
             );
         }
     }

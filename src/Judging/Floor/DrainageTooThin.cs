@@ -66,7 +66,7 @@ internal static class DrainageTooThin
                     CultureInfo.InvariantCulture,
                     $"Make it {(least.Si - drainage.Depth.Si) * 100:0.#} cm deeper, or build without one."
                 ),
-                "floor.drainage"
+                "floor.drainage.depth"
             );
         }
     }

@@ -35,7 +35,7 @@ internal static class FloatingAggregate
             ),
             (f.LiftHeight, f.Depth),
             "Put more soil on it, take a heavier aggregate, or drain below that level.",
-            "floor.drainage"
+            new Control(Controls.Soil(n.Design.Design), "floor.drainage")
         );
     }
 

@@ -39,7 +39,7 @@ internal static class LayersTooHigh
             ),
             (stack, n.Box.InsideHeight),
             "Make the layers thinner or the box higher.",
-            "floor"
+            Controls.Soil(n.Design.Design)
         );
     }
 }

@@ -40,7 +40,7 @@ internal static class LitterCoversPart
                     $"The leaf litter covers {cover.Value:0} % of the floor; it is usual to cover all of it."
                 ),
                 (cover, Whole),
-                "Leave cover out, or keep bare only what the moss needs.",
+                "Cover the whole floor, or keep bare only what the moss needs.",
                 "floor.litter.cover"
             );
         }

@@ -46,7 +46,7 @@ internal static class LitterTooThin
                     CultureInfo.InvariantCulture,
                     $"Add {(Least.Si - litter.Depth.Si) * 100:0.#} cm of loose leaves, of two or more kinds."
                 ),
-                "floor.litter"
+                "floor.litter.depth"
             );
         }
     }

@@ -28,10 +28,10 @@ internal static class MixTooWet
 
         yield return Rule.Found(
             Severity.Caution,
-            "The goods as sold hold more water than the mix may have even at the wet end of squeeze wetness.",
+            "The materials as sold hold more water than the mix may have, even at the wet end of squeeze wetness.",
             (brought, most),
             "Dry the wettest component or take another lot.",
-            "floor.soil"
+            "floor.soil.recipe"
         );
     }
 }

@@ -36,8 +36,8 @@ internal static class NoBarrier
                 Severity.Caution,
                 "Soil lies on the drainage layer without a barrier mesh and can wash into it.",
                 (null, null),
-                $"Enter a barrier of non-metal mesh, {Practice.Barrier}, with an upturn.",
-                "floor.barrier",
+                $"Lay a barrier of non-metal mesh, {Practice.Barrier}, with an upturn.",
+                "floor.barrier.material",
                 Practice.Barrier.Origin
             );
         }

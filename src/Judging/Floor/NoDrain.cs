@@ -50,8 +50,8 @@ internal static class NoDrain
                         + $"it is full after {days.Value:0.#} days if none dries off."
                 ),
             (days, null),
-            "Enter a drain: a siphon hose, a drilled bulkhead or a standpipe.",
-            "drain",
+            "Choose a drain: a siphon hose, a drilled bulkhead or a standpipe.",
+            "drain.kind",
             Habit
         );
     }

@@ -34,10 +34,10 @@ internal static class RawLeaves
         yield return Rule.Found(
             litter.Prepared is null ? Severity.Note : Severity.Caution,
             litter.Prepared is null
-                ? $"How the {entry.Name} were cleaned is not entered; the build sheet gives the step."
+                ? $"Cleaning of the {entry.Name} not recorded; see the step on the build sheet."
                 : $"The {entry.Name} go in without being boiled or baked, and may bring pests and disease.",
             (null, null),
-            entry.Preparation?.Text ?? $"{Practice.CleanLeaves}, then write prepared.",
+            entry.Preparation?.Text ?? $"{Practice.CleanLeaves}, then enter how they were cleaned.",
             "floor.litter.prepared",
             entry.Preparation?.Origin ?? Practice.BoiledLeaves.Origin
         );

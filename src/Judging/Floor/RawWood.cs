@@ -49,7 +49,7 @@ internal static class RawWood
                 n,
                 unknown,
                 Severity.Note,
-                "has no cleaning entered; the build sheet gives the step"
+                "has no cleaning recorded; see the step on the build sheet"
             );
         }
     }
@@ -64,7 +64,8 @@ internal static class RawWood
                 $"{Materials.Listed([.. pieces.Select(i => HardscapeSize.Name(n.Design, i))])} {what}."
             ),
             (null, null),
-            entry.Preparation?.Text ?? $"Boil {Practice.BoiledWood}, bake or steam, then write prepared.",
+            entry.Preparation?.Text
+                ?? $"Boil {Practice.BoiledWood}, bake or steam, then enter how it was cleaned.",
             $"{path}.prepared",
             entry.Preparation?.Origin ?? Practice.BoiledWood.Origin
         );

@@ -65,7 +65,7 @@ internal static class SoilAboveSill
                 $"Lower the layers at the front by {(front.Si - sill.Si) * 100:0.#} cm, or slope the "
                     + $"soil up to the back."
             ),
-            "floor.soil"
+            Controls.SoilInFront(n.Design.Design)
         );
     }
 }

@@ -56,9 +56,9 @@ internal static class SoilTooSteep
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"Let it rise by {Math.Tan(Steepest.Si) * n.Box.OpenDepth.Si * 100:0.#} cm at most, "
-                    + $"or hold it with wood, stone or grid (retainer)."
+                    + $"or hold it with wood, stone or grid and enter that."
             ),
-            path
+            $"{path}.back"
         );
     }
 

@@ -46,7 +46,7 @@ internal static class SoilTooThin
                     CultureInfo.InvariantCulture,
                     $"Add {(Least.Si - soil.Lowest.Si) * 100:0.#} cm of finished soil there."
                 ),
-                "floor.soil"
+                Controls.Soil(n.Design.Design)
             );
         }
     }

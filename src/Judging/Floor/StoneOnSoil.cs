@@ -24,7 +24,9 @@ internal static class StoneOnSoil
     public static readonly Rule Rule = new(
         "stone-on-soil",
         Protects.Animal,
-        FormattableString.Invariant($"a stone over {Heaviest.Value:0.#} kg is not said to stand on the base"),
+        FormattableString.Invariant(
+            $"a stone over {Heaviest.Value:0.#} kg is not entered as standing on the base"
+        ),
         Judge
     )
     {
@@ -54,12 +56,12 @@ internal static class StoneOnSoil
                         CultureInfo.InvariantCulture,
                         $"{Materials.Sentence(HardscapeSize.Name(n.Design, i))} weighs "
                             + $"{mass.Value:0.#} kg, and the "
-                            + $"design doesn't say it rests on the base: frogs and crew can dig under it, "
+                            + $"design doesn't say it rests on the glass: frogs and crew can dig under it, "
                             + $"and "
                             + $"it can settle on them."
                     ),
                     (mass, Heaviest),
-                    "Stand it on the base, on a foam pad, before the layers go in (seat: base).",
+                    "Stand it on the base, on a foam pad, before the layers go in, and enter that it stands there.",
                     $"hardscape[{i}].seat"
                 );
             }

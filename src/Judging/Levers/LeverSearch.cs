@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -7,6 +8,12 @@ using Litterfall.Forecasting.Climate;
 using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Levers;
+
+/// <summary>A lever at which the finding of a rule is gone, with the whole check of that design.</summary>
+/// <param name="Slug">The rule.</param>
+/// <param name="Fix">The lever.</param>
+/// <param name="After">The design with it.</param>
+public sealed record FoundLever(string Slug, LeverFix Fix, DesignResult After);
 
 /// <summary>
 /// What would fix a finding on air or water: each main lever is turned to its ends, the changed design
@@ -20,19 +27,50 @@ public static class LeverSearch
 
     private static readonly ImmutableArray<Lever> All = [new MistLever(), new VentLever(), new LampLever()];
 
-    /// <summary>A design with the lever of a fix turned to it; null where it does not read so.</summary>
-    /// <param name="design">The design the fix was found for.</param>
-    /// <param name="fix">The fix.</param>
-    public static CheckedDesign? Turned(CheckedDesign design, LeverFix fix) =>
-        All.FirstOrDefault(l => l.Name == fix.Lever) is { } lever && fix.From.Si > 0.0
-            ? lever.Turned(design, fix.To.Si / fix.From.Si)
-            : null;
+    /// <summary>A lever in words: "misting 42 s a day instead of 50 s".</summary>
+    /// <param name="fix">The lever and where it is turned to.</param>
+    public static string Words(LeverFix fix)
+    {
+        var unit = fix.To.Unit!;
+        var to = string.Create(CultureInfo.InvariantCulture, $"{unit.FromSi(fix.To.Si):0.#} {unit.Symbol}");
+        var from = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{unit.FromSi(fix.From.Si):0.#} {unit.Symbol}"
+        );
+        return fix.Lever switch
+        {
+            "vents" => $"vents of {to} in all instead of {from}",
+            "lamp hours" => $"lamps on for {to} a day instead of {from}",
+            _ => $"{fix.Lever} {to} a day instead of {from}",
+        };
+    }
 
     /// <summary>The result with the levers of each of its findings on air and water.</summary>
     /// <param name="result">A checked design.</param>
+    /// <param name="cancel">Cancels between checks.</param>
+    public static DesignResult With(DesignResult result, CancellationToken cancel = default) =>
+        With(result, Search(result, null, cancel));
+
+    /// <summary>The result with levers that were found for it.</summary>
+    /// <param name="result">A checked design.</param>
+    /// <param name="levers">What was found.</param>
+    public static DesignResult With(DesignResult result, ImmutableArray<FoundLever> levers)
+    {
+        if (levers.IsEmpty)
+        {
+            return result;
+        }
+
+        var found = levers.ToLookup(f => f.Slug, f => f.Fix, StringComparer.Ordinal);
+        var findings = result.Findings.Select(f => f with { Levers = [.. found[f.Slug]] }).ToImmutableArray();
+        return new DesignResult(result.Numbers, findings, CheckReport.Write(result.Numbers, findings));
+    }
+
+    /// <summary>The levers of each finding on air and water, each with the whole check of its design.</summary>
+    /// <param name="result">A checked design.</param>
     /// <param name="between">Called before each check, where more urgent work may be let by.</param>
     /// <param name="cancel">Cancels between checks.</param>
-    public static DesignResult With(
+    public static ImmutableArray<FoundLever> Search(
         DesignResult result,
         Action? between = null,
         CancellationToken cancel = default
@@ -44,18 +82,18 @@ public static class LeverSearch
             .ToImmutableHashSet();
         if (open.IsEmpty)
         {
-            return result;
+            return [];
         }
 
         var had = result.Findings.Select(f => f.Slug).ToImmutableHashSet();
-        var found = All.Where(l => l.Value(result.Numbers.Design.Design) is > 0)
-            .AsParallel()
-            .AsOrdered()
-            .WithCancellation(cancel)
-            .SelectMany(lever => new Turning(result, lever, had, (cancel, between)).Search(open))
-            .ToLookup(pair => pair.Slug, pair => pair.Fix, StringComparer.Ordinal);
-        var findings = result.Findings.Select(f => f with { Levers = [.. found[f.Slug]] }).ToImmutableArray();
-        return new DesignResult(result.Numbers, findings, CheckReport.Write(result.Numbers, findings));
+        return
+        [
+            .. All.Where(l => l.Value(result.Numbers.Design.Design) is > 0)
+                .AsParallel()
+                .AsOrdered()
+                .WithCancellation(cancel)
+                .SelectMany(lever => new Turning(result, lever, had, (cancel, between)).Search(open)),
+        ];
     }
 
     /// <summary>One lever turned from where a design has it.</summary>
@@ -68,9 +106,10 @@ public static class LeverSearch
     {
         private readonly bool withFloor = had.Any(slug => RuleBook.Find(slug)?.Levers == LeverReach.Floor);
         private readonly Dictionary<double, ImmutableHashSet<string>?> seen = [];
+        private readonly Dictionary<double, DesignResult> whole = [];
 
         /// <summary>The nearest value at which each finding is gone.</summary>
-        public IEnumerable<(string Slug, LeverFix Fix)> Search(ImmutableHashSet<string> open)
+        public IEnumerable<FoundLever> Search(ImmutableHashSet<string> open)
         {
             foreach (var slug in open.Order(StringComparer.Ordinal))
             {
@@ -80,7 +119,7 @@ public static class LeverSearch
                     .ToList();
                 if (best.Count > 0 && Fix(slug, best[0]) is { } fix)
                 {
-                    yield return (slug, fix);
+                    yield return fix;
                 }
             }
         }
@@ -127,21 +166,28 @@ public static class LeverSearch
         /// <summary>
         /// The lever at a factor, confirmed by a whole check; null where that finds it still.
         /// </summary>
-        private LeverFix? Fix(string slug, double factor)
+        private FoundLever? Fix(string slug, double factor)
         {
-            var changed = lever.Turned(result.Numbers.Design, factor)!;
-            ImmutableHashSet<string> slugs =
-            [
-                .. DesignRun.Execute(Changed(changed)).Findings.Select(f => f.Slug),
-            ];
-            return slugs.Contains(slug)
-                ? null
-                : new LeverFix(
-                    lever.Name,
-                    Of($"{lever.ValueName} of the design", lever.Value(result.Numbers.Design.Design)!.Value),
-                    Of($"{lever.ValueName} at which it is gone", lever.Value(changed.Design)!.Value),
-                    [.. slugs.Except(had).Order(StringComparer.Ordinal)]
-                );
+            if (!whole.TryGetValue(factor, out var after))
+            {
+                var turned = lever.Turned(result.Numbers.Design, factor)!;
+                after = DesignRun.Execute(Changed(turned), pace.Cancel);
+                whole.Add(factor, after);
+            }
+
+            var slugs = after.Findings.Select(f => f.Slug).ToImmutableHashSet();
+            if (slugs.Contains(slug))
+            {
+                return null;
+            }
+
+            var fix = new LeverFix(
+                lever.Name,
+                Of($"{lever.ValueName} of the design", lever.Value(result.Numbers.Design.Design)!.Value),
+                Of($"{lever.ValueName} at which it is gone", lever.Value(after.Numbers.Design.Design)!.Value),
+                [.. slugs.Except(had).Order(StringComparer.Ordinal)]
+            );
+            return new FoundLever(slug, fix, after);
         }
 
         private ImmutableArray<Finding> Glimpse(CheckedDesign changed) =>

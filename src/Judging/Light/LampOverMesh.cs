@@ -32,16 +32,16 @@ internal static class LampOverMesh
                 Severity.Note,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{lamp.Name} shines through mesh: wires eat slanting light most, and "
+                    $"{lamp.Name} shines through mesh: the wires block slanting light most, and "
                         + $"{100.0 * lamp.TakenInside.Si:0} % "
-                        + $"of its light is taken inside; spray and steam reach the lamp."
+                        + $"of its light gets inside; spray and steam reach the lamp."
                 ),
                 (lamp.TakenInside, null),
                 "Hang it out of reach of spray, with a lamp sealed for damp places (IP rating by its "
                     + "maker) behind a "
                     + "ground-fault (residual-current) device; local rules and a licensed electrician come "
                     + "first.",
-                lamp.Path,
+                $"{lamp.Path}.above",
                 Citation.Habit("mesh lids let spray and steam up to the lamp")
             );
         }

@@ -47,7 +47,7 @@ internal static class LightReadingFar
                 CultureInfo.InvariantCulture,
                 $"The reading of the light is {turned.Si:0.0#} times what was computed there; "
                     + $"{Least.Si:0.#} to "
-                    + $"{Most.Si:0.#} times can be believed."
+                    + $"{Most.Si:0.#} times is plausible."
             ),
             (turned, turned.Si > Most.Si ? Most : Least),
             "Check its place, that all lamps were at full light and the room dark, and the lumens of the "

@@ -46,7 +46,7 @@ internal static class MossTooBright
             (moss.Low ?? moss.Value).Si > Most.Si ? Severity.Caution : Severity.Note,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"The moss gets {moss.Value.Micromoles():0} µmol/m²/s on the mean; forest moss "
+                $"The moss gets {moss.Value.Micromoles():0} µmol/m²/s on average; forest moss "
                     + $"may bleach above {Most.Micromoles():0} (from memory)."
             ),
             (moss.Value, Most),
@@ -56,7 +56,7 @@ internal static class MossTooBright
                     + $"plants, or hang the lamps "
                     + $"higher."
             ),
-            "floor.moss"
+            new Control(Controls.LampLight(n.Design.Design), "floor.moss")
         );
     }
 }

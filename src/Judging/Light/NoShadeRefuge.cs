@@ -74,10 +74,10 @@ internal static class NoShadeRefuge
             isBright ? Severity.Caution : Severity.Note,
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{100.0 * refuge.Share.Si:0} % of the ground is dark or under wood, with room for "
-                    + $"{refuge.Places.Si:0} of {animals} and {100.0 * refuge.Reach.Si:0} cm to it from the "
-                    + $"farthest place; the house rule is {100 * LightPolicy.RefugeShare:0} %, room for "
-                    + $"all and {100 * LightPolicy.RefugeReach:0} cm."
+                $"{100.0 * refuge.Share.Si:0} % of the ground is shaded or under wood, with room for "
+                    + $"{refuge.Places.Si:0} of {animals} animals and up to {100.0 * refuge.Reach.Si:0} cm "
+                    + $"away; aim for {100 * LightPolicy.RefugeShare:0} %, room for all, and no more than "
+                    + $"{100 * LightPolicy.RefugeReach:0} cm to it."
             ),
             (refuge.Share, Least),
             "Lay cork flats or half tubes, and plant broad leaves low, so that frogs can leave the light "

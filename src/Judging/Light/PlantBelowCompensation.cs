@@ -51,7 +51,7 @@ internal static class PlantBelowCompensation
                 ),
                 (plant.Daily.Value, plant.Survival),
                 PlantWords.Brighter(n, light, plant),
-                plant.Spot.Key
+                PlantWords.Control(n, plant)
             );
         }
     }

@@ -45,9 +45,9 @@ internal static class PlantTooBright
                     CultureInfo.InvariantCulture,
                     $"Set it lower or into shade, dim the lamps to "
                         + $"{Math.Floor(100.0 * most.Si / plant.Daily.Value.Si):0} %, or take "
-                        + $"a plant that bears more."
+                        + $"a plant that tolerates more."
                 ),
-                plant.Spot.Key
+                PlantWords.Control(n, plant)
             );
         }
     }

@@ -39,7 +39,7 @@ internal static class PlantTooDark
                     + ModelError.Words(plant.Verdict == LightVerdict.PerhapsDark),
                 (plant.Daily.Value, plant.Band!.Value.Low),
                 PlantWords.Brighter(n, light, plant),
-                plant.Spot.Key
+                PlantWords.Control(n, plant)
             );
         }
     }

@@ -2,6 +2,7 @@ using System.Globalization;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Light;
+using Litterfall.Judging.Rules;
 
 namespace Litterfall.Judging.Light;
 
@@ -24,7 +25,7 @@ internal static class PlantWords
         string band = plant.Band is { } b
             ? string.Create(
                 CultureInfo.InvariantCulture,
-                $"; it lives from {plant.Survival.Value:0.0#}, grows well from {b.Low.Value:0.0#} and bears "
+                $"; it lives from {plant.Survival.Value:0.0#}, grows well from {b.Low.Value:0.0#} and tolerates "
                     + $"{plant.Most!.Value:0.#} mol/m²/d"
             )
             : "";
@@ -33,6 +34,15 @@ internal static class PlantWords
             $"{plant.Spot.Name} gets {plant.Daily.Value.Value:0.0#} mol/m²/d ({plant.Photons.Value.Value:0} "
                 + $"µmol/m²/s, ± {light.Absolute.Value:0} %), leaves {plant.Facing}{band}"
         );
+    }
+
+    /// <summary>A mounted plant is set higher or lower; for one in the ground the lamps are turned.</summary>
+    /// <param name="n">The design.</param>
+    /// <param name="plant">The plant.</param>
+    public static Control Control(DesignNumbers n, PlantLight plant)
+    {
+        var path = plant.Spot.Key[..(plant.Spot.Key.IndexOf(']', StringComparison.Ordinal) + 1)];
+        return new Control(plant.Spot.Mounted ? $"{path}.at.z" : Controls.LampLight(n.Design.Design), path);
     }
 
     /// <summary>What becomes of a plant that lives with less light than it grows well in.</summary>

@@ -72,7 +72,7 @@ internal static class UltravioletBehindGlass
                     "Give vitamin D3 with the food, or set it over mesh and measure "
                         + "with a UV index "
                         + "meter.",
-                    lamp.Path,
+                    new Control($"{lamp.Path}.lamp"),
                     Glass
                 );
             }
@@ -88,7 +88,7 @@ internal static class UltravioletBehindGlass
                     (null, null),
                     $"Measure at the highest perch with a UV index meter: for shade dwellers {Index} are "
                         + "advised, with full shade always in reach. Do not look into the lamp.",
-                    lamp.Path,
+                    new Control($"{lamp.Path}.lamp"),
                     Index.Origin
                 );
             }

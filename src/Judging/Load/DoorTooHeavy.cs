@@ -61,7 +61,7 @@ internal static class DoorTooHeavy
                         + $"entered."
                 ),
                 (mass, null),
-                "Ask the maker and write rated: ... kg under box.doors.",
+                "Ask their maker, and enter the weight they are made for.",
                 "box.doors.rated"
             );
         }

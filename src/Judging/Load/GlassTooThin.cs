@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
@@ -17,6 +18,7 @@ internal static class GlassTooThin
     )
     {
         Needs = Stage.Quantities,
+        Fixes = (finding, design) => ThickerGlass.Fixes(finding, design.Document),
     };
 
     private const string Rough =

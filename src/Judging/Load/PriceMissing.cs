@@ -27,10 +27,10 @@ internal static class PriceMissing
         {
             yield return Rule.Found(
                 Severity.Note,
-                $"The workshop folder has no price for {string.Join(", ", missing)}, so there is no "
-                    + $"cost of goods.",
+                $"No price is entered for {Materials.Listed(missing)}, so the cost of materials is not "
+                    + $"known.",
                 (null, null),
-                "Add the packs to prices.json.",
+                "Enter the prices of these packs in the workshop's library.",
                 "workshop"
             );
         }

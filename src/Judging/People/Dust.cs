@@ -24,6 +24,12 @@ internal static class Dust
         Provenance.Recalled
     );
 
+    /// <summary>The layer whose goods are dry and dusty.</summary>
+    private static string Dusty(DesignNumbers n) =>
+        n.Design.Find("floor.drainage.material") is { } entry && Materials.Says(entry, " mask", "dust")
+            ? "floor.drainage.material"
+            : "floor.soil.recipe";
+
     private static IEnumerable<Finding> Judge(DesignNumbers n)
     {
         var dusty = Materials.OfFloor(n).Where(m => Materials.Says(m, " mask", "dust")).ToList();
@@ -35,7 +41,7 @@ internal static class Dust
                     + $"{Materials.Listed([.. dusty.Select(m => m.Name)])}.",
                 (null, null),
                 "Wet it before pouring, wear an FFP2 or N95 mask, and work in moving air.",
-                "floor",
+                Dusty(n),
                 Practice
             );
         }

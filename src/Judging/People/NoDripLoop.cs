@@ -38,7 +38,7 @@ internal static class NoDripLoop
                 Severity.Caution,
                 "The cables have no drip loops: water runs along a cable into its socket.",
                 (null, null),
-                "Hang every cable in a loop below its socket, and write dripLoops: true.",
+                "Hang every cable in a loop below its socket, and enter that they have loops.",
                 "electrics.dripLoops",
                 Practice
             );

@@ -33,7 +33,7 @@ internal static class SphagnumGloves
                 ),
                 (null, null),
                 "Wear gloves and long sleeves, cover cuts, and wash afterwards.",
-                "floor",
+                n.Design.Design.Floor.Moss is null ? "floor.soil.recipe" : "floor.moss.material",
                 (moss[0] as SubstrateEntry)?.Caution?.Origin ?? Citation.Habit("gloves for sphagnum")
             );
         }

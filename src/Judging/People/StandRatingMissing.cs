@@ -33,7 +33,7 @@ internal static class StandRatingMissing
                         + $"entered; from {TwoPersonLift.MostForOne.Value:0} kg on it is checked."
                 ),
                 (n.Shelf.Total, TwoPersonLift.MostForOne),
-                "Ask the maker of the stand and write shelf: { rated: ... kg }; for racks ask an engineer.",
+                "Ask the maker of the stand and enter the load it is made for; for racks ask an engineer.",
                 "shelf.rated"
             );
         }

@@ -49,7 +49,7 @@ internal static class TwoPersonLift
                         + $"person does not lift it (a guideline from memory)."
                 ),
                 (mass, MostForOne),
-                "Carry the empty box with two people and fill it where it stands; never carry it filled.",
+                "Never move it planted: carry it empty, with two people, and fill it where it stands.",
                 "box"
             );
         }

@@ -72,7 +72,7 @@ internal static class Crowded
                 Most
             ),
             $"Plant fewer or smaller kinds, or cut back a third every {Practice.Trims}.",
-            "plants"
+            $"{Controls.At("plants", Controls.Largest(n.Design.Design.Plants, p => p.Count))}.count"
         );
 
     private static Finding Pair(PlacedPlant a, PlacedPlant b, (double Apart, double Meet) pair) =>
@@ -96,7 +96,7 @@ internal static class Crowded
                 CultureInfo.InvariantCulture,
                 $"Move one by {50 * pair.Meet - 100 * pair.Apart:0.#} cm or more, or cut the larger one."
             ),
-            b.Path
+            $"{b.Path}.at.x"
         );
 
     /// <summary>

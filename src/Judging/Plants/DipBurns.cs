@@ -34,7 +34,7 @@ internal static class DipBurns
                     + $"first; or "
                     + FormattableString.Invariant($"skip the dip and keep it {Practice.PlantsApart.Least:0} ")
                     + "days in quarantine. Rinse five times.",
-                plant.Path,
+                $"{plant.Path}.plant",
                 plant.Species.BleachTolerance!.Origin
             );
         }

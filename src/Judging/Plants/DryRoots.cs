@@ -88,7 +88,7 @@ internal static class DryRoots
                     limit
                 ),
                 "Mist more or longer, let less air through, or take a mix that holds more water.",
-                plant.Path
+                new Control(Controls.Mist(n.Design.Design), plant.Path)
             );
         }
     }

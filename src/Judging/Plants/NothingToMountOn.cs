@@ -43,7 +43,7 @@ internal static class NothingToMountOn
                     + "on.",
                 (null, null),
                 "Add a background or a piece of wood where it is to sit, or plant it if it stands soil.",
-                plant.Path,
+                $"{plant.Path}.mounted",
                 Habit
             );
         }

@@ -44,14 +44,14 @@ internal static class OutgrowsBox
                 climbs || isNear ? Severity.Note : Severity.Caution,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{plant.Species.Name} grows to {size.Value:0.#} cm; {room.Si * 100:0.#} cm are free "
-                        + $"above its foot."
+                    $"{plant.Species.Name} grows to {size.Value:0.#} cm; the space above its base is "
+                        + $"{room.Si * 100:0.#} cm."
                 ) + ModelError.Words(isNear),
                 (size, room),
                 climbs
                     ? $"Trim it every {Practice.Trims}, at most a third at a time."
                     : "Take a smaller kind, or plan to replace it; trimming does not keep it low.",
-                plant.Path
+                $"{plant.Path}.plant"
             );
         }
     }

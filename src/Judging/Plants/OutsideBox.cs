@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
@@ -17,6 +18,17 @@ internal static class OutsideBox
     )
     {
         Needs = Stage.Shape,
+        Fix = (finding, design) =>
+            finding is { Measured: { } place, Limit: { } edge }
+                ? DesignFix.From(
+                    "this plant inside the box",
+                    FixEdit.Length(
+                        design.Document,
+                        finding.Where,
+                        Math.Clamp(place.Si, 0, Math.Floor(edge.Si * 100) / 100)
+                    )
+                )
+                : null,
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
@@ -52,17 +64,25 @@ internal static class OutsideBox
                     Severity.Caution,
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{plant.Species.Name} is placed at {key} = {place.Value:0.#} cm, outside the box: "
+                        $"{plant.Species.Name} is placed {place.Value:0.#} cm {From(key)}, outside the box: "
                             + $"{edge.Name} is {edge.Si * 100:0.#} cm."
                     ),
                     (place, edge),
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"Give {key} between zero and {edge.Si * 100:0.#} cm."
+                        $"Place it between zero and {edge.Si * 100:0.#} cm {From(key)}."
                     ),
-                    $"{plant.Path}.at"
+                    $"{plant.Path}.at.{key}"
                 );
             }
         }
     }
+
+    private static string From(string axis) =>
+        axis switch
+        {
+            "x" => "from the left",
+            "y" => "from the front",
+            _ => "above the floor",
+        };
 }

@@ -4,6 +4,7 @@ using Litterfall.Domain.Findings;
 using Litterfall.Domain.Units;
 using Litterfall.Forecasting;
 using Litterfall.Judging.Rules;
+using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Judging.Plants;
 
@@ -53,7 +54,7 @@ internal static class PlantQuarantineShort
                 (time, Least),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Keep it apart for {(Least.Si - time.Si) / 86400:0.#} days more."
+                    $"Keep it apart for {NumberText.Days((Least - time).As("missing time", Unit.Day))} more."
                 ),
                 $"{plant.Path}.quarantined"
             );

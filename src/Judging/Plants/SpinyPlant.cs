@@ -32,7 +32,7 @@ internal static class SpinyPlant
                 $"{plant.Species.Name} has spiny edges that can cut an animal's skin.",
                 (null, null),
                 "Take a kind without spines, or trim the spines and keep it away from jumping places.",
-                plant.Path,
+                $"{plant.Path}.plant",
                 plant.Species.Toxicity!.Origin
             );
         }

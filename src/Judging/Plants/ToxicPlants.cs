@@ -43,7 +43,7 @@ internal static class ToxicPlantInReach
                     + "reach the box.",
                 (null, null),
                 "Lock the lid or doors, or take a plant without it; gloves when trimming.",
-                plant.Path,
+                $"{plant.Path}.plant",
                 plant.Species.Toxicity!.Origin
             );
         }
@@ -81,7 +81,7 @@ internal static class ToxicPlantForAnimals
                     + $"{eaters[0].Species.Name}, which may bite or gnaw it.",
                 (null, null),
                 "Take a plant without it; insect-eating frogs do not eat leaves.",
-                plant.Path,
+                $"{plant.Path}.plant",
                 plant.Species.Toxicity!.Origin
             );
         }

@@ -30,7 +30,7 @@ internal static class WetRoots
         "longest time with little air at its roots",
         30,
         Unit.Day,
-        "plants that bear wet feet for a short time"
+        "plants that stand wet roots for a short time"
     );
 
     public static readonly Rule Rule = new(
@@ -87,7 +87,7 @@ internal static class WetRoots
                 $"Add {(Least.Si - soil.Si) * 100:0.#} cm of soil there, or plant it where the soil "
                     + $"is deeper."
             ),
-            plant.Path
+            new Control(Controls.Soil(n.Design.Design), plant.Path)
         );
     }
 
@@ -124,8 +124,8 @@ internal static class WetRoots
                     limit
                 ),
                 "Plant it higher or in a coarser mix, drain earlier, mist less; or take a kind that bears "
-                    + "wet feet.",
-                plant.Path
+                    + "wet roots.",
+                new Control(Controls.Mist(n.Design.Design), plant.Path)
             );
     }
 }

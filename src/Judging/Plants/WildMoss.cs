@@ -26,7 +26,7 @@ internal static class WildMoss
                 $"{plant.Species.Name} is often taken from the wild, which many places restrict.",
                 (null, null),
                 "Keep the supplier's proof of origin, or take cultivated moss.",
-                plant.Path,
+                $"{plant.Path}.plant",
                 plant.Species.Toxicity!.Origin
             );
         }

@@ -41,8 +41,8 @@ internal static class WrongPlace
                 (null, null),
                 inSoil
                     ? "Mount it on wood, cork or background, or set it on top of the soil " + "in moss."
-                    : "Plant it in the ground (mounted: false), or take an epiphyte for this place.",
-                plant.Path,
+                    : "Plant it in the ground, or take an epiphyte for this place.",
+                $"{plant.Path}.mounted",
                 root!.Origin
             );
         }

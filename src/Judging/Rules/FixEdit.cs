@@ -156,10 +156,10 @@ internal static class FixEdit
             ? limit / measured
             : null;
 
-    /// <summary>The number in a path such as <c>plants[2].at</c>; null where there is none.</summary>
+    /// <summary>The number of the part it speaks of, such as <c>plants[2]</c>; null where there is none.</summary>
     public static int? Index(Finding finding)
     {
-        var path = finding.Where;
+        var path = finding.About;
         var open = path.IndexOf('[', StringComparison.Ordinal);
         var close = path.IndexOf(']', StringComparison.Ordinal);
         return

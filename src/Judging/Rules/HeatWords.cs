@@ -18,8 +18,9 @@ internal static class HeatWords
         : " These are the room's own figures: lamps make the box warmer than its room, so look at the "
             + "climate in the box as well.";
 
-    public static string Where(RoomHours day) => day.IsHeld ? "headspace.hold.air" : Room;
-
-    /// <summary>Where the design says how warm the room is.</summary>
-    public const string Room = "room";
+    /// <summary>The key that says how warm it is on such a day.</summary>
+    /// <param name="day">The day.</param>
+    /// <param name="design">The design.</param>
+    public static string Where(RoomHours day, CheckedDesign design) =>
+        day.IsHeld ? "headspace.hold.air" : Controls.Room(design.Design, day.Name);
 }

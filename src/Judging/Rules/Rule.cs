@@ -29,24 +29,28 @@ public sealed record Rule(
     /// </summary>
     public Func<Finding, CheckedDesign, DesignFix?>? Fix { get; init; }
 
+    /// <summary>Several changes that may answer a finding, the best first; the checked one is offered.</summary>
+    public Func<Finding, CheckedDesign, IEnumerable<DesignFix?>>? Fixes { get; init; }
+
     /// <summary>A finding of this rule.</summary>
     /// <param name="severity">How much it matters.</param>
     /// <param name="text">One plain sentence with the measured value and the limit.</param>
     /// <param name="values">What the design has and what the rule allows; null where not measured.</param>
     /// <param name="fix">What would make it disappear.</param>
-    /// <param name="where">The key in the design it points at, e.g. "floor.soil".</param>
+    /// <param name="control">The key whose control resolves it, and the part it speaks of.</param>
     /// <param name="source">Source of the rule where it has no numeric limit.</param>
     public Finding Found(
         Severity severity,
         string text,
         (Figure? Measured, Figure? Limit) values,
         string fix,
-        string where,
+        Control control,
         Citation? source = null
     ) =>
         new(Slug, severity, Protects, text, values.Measured, values.Limit, fix)
         {
-            Where = where,
+            Where = control.Key,
+            About = control.About.Length > 0 ? control.About : control.Key,
             Rule = source ?? Citation.OwnDerivation,
         };
 }

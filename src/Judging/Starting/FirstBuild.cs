@@ -234,7 +234,7 @@ public sealed class FirstBuild
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"vents and {1000 * best.Mist:0} mL of mist a day: air of "
-                        + $"{100 * best.Humidity:0} % on the mean, the band is {100 * low:0} to "
+                        + $"{100 * best.Humidity:0} % on average, the band is {100 * low:0} to "
                         + $"{100 * high:0} %, and the floor loses what it gets"
                 )
             );

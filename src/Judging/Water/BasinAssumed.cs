@@ -30,16 +30,16 @@ internal static class BasinAssumed
         yield return Rule.Found(
             Severity.Note,
             basins.IsEmpty
-                ? "Open water is told as a share of the floor, but the floor has no layer that holds a "
+                ? "Open water is entered as a share of the floor, but the floor has no layer that holds a "
                     + "basin: no water is counted."
                 : string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Open water is told as a share of the floor; one basin is taken for it, "
+                    $"Open water is entered as a share of the floor; one basin is assumed for it, "
                         + $"{100 * basins[0].Length.Si:0.#} × {100 * basins[0].Width.Si:0.#} cm at the left "
                         + $"end, {basins[0].Depth.Value:0.#} cm deep, {basins[0].Volume.Value:0.#} L."
                 ),
             (null, null),
-            "Describe it instead: basins, each with length, width and depth.",
+            "Enter the basin instead, with its length, width and depth.",
             "waterArea"
         );
     }

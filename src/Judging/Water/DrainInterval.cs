@@ -48,14 +48,14 @@ internal static class DrainInterval
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"The reservoir fills in {NumberText.Days(every)} and must be emptied as often; "
-                    + $"{shortest.Value:0} days and more are no burden."
+                    + $"every {shortest.Value:0} days or less often is easy to keep up."
             ),
             (every, shortest),
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"Mist {most.Value:0} mL a day or less, let more air through, or lay a deeper drainage layer."
             ),
-            design.Misting is null ? "habits.handMist" : "misting"
+            Controls.Mist(design)
         );
     }
 }

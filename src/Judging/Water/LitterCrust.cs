@@ -61,14 +61,14 @@ internal static class LitterCrust
                 Severity.Note,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"In the {gapFigure.Value:0.#} hours between two mistings the air takes "
-                        + $"{taken.Value:0} mL, "
-                        + $"the leaves keep {held.Value:0} mL: they dry crisp each day and shed the "
+                    $"In the {gapFigure.Value:0.#} hours between two mistings ventilation removes "
+                        + $"{taken.Value:0} mL; "
+                        + $"the leaves hold {held.Value:0} mL: they dry crisp each day and shed the "
                         + $"next mist."
                 ),
                 (taken, held),
                 "Mist shorter and more often, or let less air through.",
-                "misting"
+                Controls.Mist(n.Design.Design)
             );
         }
     }

@@ -47,7 +47,7 @@ internal static class OpenWaterBalance
                 ),
                 (null, null),
                 "Check the depths and the water curves of the floor's materials.",
-                "floor"
+                "floor.soil.recipe"
             );
         }
         else if (
@@ -62,7 +62,7 @@ internal static class OpenWaterBalance
                 (null, null),
                 "Check the fogger, the heating, the lamps and the vents: one of them is far too "
                     + "large for a box of this size.",
-                "box"
+                Controls.Vents(n.Design.Design)
             );
         }
         else if (n.Water.LedgerError is { } miss && Most(n) is var most && miss.Si > most.Si)
@@ -75,7 +75,7 @@ internal static class OpenWaterBalance
                 ),
                 (miss, most),
                 "Report this design to us; do not build on its water numbers.",
-                "floor"
+                "floor.soil.recipe"
             );
         }
     }

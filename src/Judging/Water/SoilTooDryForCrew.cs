@@ -43,16 +43,15 @@ internal static class SoilTooDryForCrew
                 CultureInfo.InvariantCulture,
                 $"From day {from:0} the soil under the leaves dries past "
                     + $"{WaterPolicy.MostSuction.Value:0} kPa "
-                    + $"of suction, and springtails stop breeding: the air takes "
-                    + $"{balance.Vented.Value:0} mL a "
-                    + $"day, {balance.Misted!.Value:0} mL are misted."
+                    + $"of suction, and springtails stop breeding: ventilation removes "
+                    + $"{balance.Vented.Value:0} mL a day, misting adds {balance.Misted!.Value:0} mL."
             ),
             (suction, WaterPolicy.MostSuction),
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"Mist {balance.Vented.Value:0} mL a day, or let less air through."
             ),
-            n.Design.Design.Misting is null ? "habits.handMist" : "misting"
+            Controls.Mist(n.Design.Design)
         );
     }
 }

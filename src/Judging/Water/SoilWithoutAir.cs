@@ -46,7 +46,9 @@ internal static class SoilWithoutAir
             n.Design.Design.Floor.Drainage is null
                 ? "Mist less, let more air through, take a coarser mix, or lay a drainage layer with a drain."
                 : "Drain earlier, mist less, let more air through, or take a coarser mix.",
-            "floor.soil"
+            n.Design.Design.Misting is null
+                ? "floor.soil.recipe"
+                : new Control(Controls.Mist(n.Design.Design), "floor.soil")
         );
     }
 }

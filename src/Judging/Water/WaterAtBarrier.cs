@@ -50,8 +50,8 @@ internal static class WaterAtBarrier
                         + $"soil: no drain is entered."
                 ),
                 (barrier, null),
-                "Enter a drain, or mist less than the air takes: see water.gainMlPerDay.",
-                "drain"
+                "Choose a drain, or mist less than ventilation removes.",
+                "drain.kind"
             );
             yield break;
         }

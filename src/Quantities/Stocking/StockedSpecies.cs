@@ -25,6 +25,9 @@ public sealed record StockedSpecies
     /// <summary>"animals", or "ratedFor" where the box is sold without them.</summary>
     public required string Where { get; init; }
 
+    /// <summary>The first entry that names it: "animals[0]".</summary>
+    public required string Item { get; init; }
+
     /// <summary>Upper adult length in meters; null when the library does not know it.</summary>
     public Figure? Body => Species.LongestAdult ?? Species.LongestOnRecord;
 
@@ -84,6 +87,7 @@ public sealed record StockedSpecies
                             .As($"{entry.Name} asked for, all entries", Unit.One),
                 Entries = [.. indexes.Select(i => residents[i])],
                 Where = list,
+                Item = $"{list}[{indexes[0]}]",
             };
         }
     }

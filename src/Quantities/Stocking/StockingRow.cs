@@ -45,6 +45,9 @@ public sealed record StockingRow
     /// <summary>"animals" or "ratedFor".</summary>
     public required string Where { get; init; }
 
+    /// <summary>The first entry that names the animal: "animals[0]".</summary>
+    public required string Item { get; init; }
+
     /// <summary>Weakest provenance the allowed count rests on.</summary>
     public Provenance Provenance => Allowed?.Trust ?? Citation.Provenance;
 }

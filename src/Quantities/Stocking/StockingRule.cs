@@ -42,6 +42,7 @@ internal sealed record StockingRule(
             IsGroupRule = IsGroupRule,
             Citation = verdict.Citation ?? Citation,
             Where = species.Where,
+            Item = species.Item,
         };
     }
 }

@@ -11,16 +11,16 @@ public static class DesignDifference
 
     private static readonly (string Key, string Words)[] Told =
     [
-        ("water.gainMlPerDay", "water that stays a day"),
+        ("water.gainMlPerDay", "water gained per day"),
         ("water.drainEveryDays", "time between drains"),
-        ("water.leastAirAtRootsPercent", "least air at the roots"),
+        ("water.leastAirAtRootsPercent", "lowest air at roots"),
         ("headspace.airCMax", "warmest air"),
         ("headspace.airCMin", "coolest air"),
         ("headspace.humidityPercentMean", "humidity"),
         ("headspace.airChangesPerHourMean", "air changes an hour"),
         ("light.soilPpfdMean", "light on the ground"),
         ("weights.plantedKg", "planted weight"),
-        ("cost.goods", "goods"),
+        ("cost.goods", "cost of materials"),
     ];
 
     /// <summary>Findings gone and new, and numbers that moved by more than two parts in a hundred.</summary>
@@ -35,21 +35,17 @@ public static class DesignDifference
         }
 
         foreach (
-            var gone in one
-                .Findings.Where(f => other.Findings.All(o => o.Slug != f.Slug))
-                .DistinctBy(f => f.Slug)
+            var gone in one.Open.Where(f => other.Findings.All(o => o.Slug != f.Slug)).DistinctBy(f => f.Slug)
         )
         {
-            yield return $"gone: {gone.Text}";
+            yield return $"Solved: {FindingWords.Of(gone.Text, taste)}";
         }
 
         foreach (
-            var come in other
-                .Findings.Where(f => one.Findings.All(o => o.Slug != f.Slug))
-                .DistinctBy(f => f.Slug)
+            var come in other.Open.Where(f => one.Findings.All(o => o.Slug != f.Slug)).DistinctBy(f => f.Slug)
         )
         {
-            yield return $"new: {come.Text}";
+            yield return $"New: {FindingWords.Of(come.Text, taste)}";
         }
 
         foreach (var (key, words) in Told)

@@ -3,6 +3,8 @@ using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.DesignFile;
+using Litterfall.Web.Desk.Form;
+using Litterfall.Web.Library;
 
 namespace Litterfall.Web.Desk;
 
@@ -50,9 +52,9 @@ public static class DesignWords
     /// <param name="catalog">Gives entries their names.</param>
     public static string Label(DesignDocument document, string path, TradeCatalog catalog)
     {
-        foreach (var form in PartForm.Of(document))
+        foreach (var form in FormBook.Of(document))
         {
-            if (form.Fields.FirstOrDefault(f => f.Path == path) is { } field)
+            if (form.AllFields.FirstOrDefault(f => f.Path == path) is { } field)
             {
                 return $"{NameOf(document, form, catalog)}: {field.Label}";
             }
@@ -127,7 +129,7 @@ public static class DesignWords
 
     private static List<Part> Parts(DesignDocument document, TradeCatalog catalog) =>
         [
-            .. PartForm
+            .. FormBook
                 .Of(document)
                 .Where(form => form.IsThere)
                 .Select(form => new Part(
@@ -136,7 +138,7 @@ public static class DesignWords
                     NameOf(document, form, catalog),
                     TypedLength.TextAt(document, form.Key),
                     Values(document, form),
-                    form.Fields.DistinctBy(f => Within(f.Path, form.Key))
+                    form.AllFields.DistinctBy(f => Within(f.Path, form.Key))
                         .ToImmutableDictionary(f => Within(f.Path, form.Key), f => f.Label)
                 )),
         ];
@@ -146,16 +148,16 @@ public static class DesignWords
     {
         var list = form.Key.EndsWith(']') ? form.Key[..form.Key.LastIndexOf('[')] : "";
         var side = TypedLength.TextAt(document, form.Key + ".side");
-        var entry = Named.Contains(list) ? form.Fields.FirstOrDefault(f => f.Form == FieldForm.Entry) : null;
+        var entry = Named.Contains(list) ? form.AllFields.FirstOrDefault(f => f.Form == FieldForm.Entry) : null;
         var key = entry is null ? "" : TypedLength.TextAt(document, entry.Path);
-        return key.Length > 0 && catalog.Find(key) is { } found ? Short(found.Name)
+        return key.Length > 0 && catalog.Find(key) is { } found ? EntryWords.Common(found)
             : list.Length > 0 && side.Length > 0 ? $"{Short(form.Name)}, {side}"
             : Short(form.Name);
     }
 
     private static ImmutableDictionary<string, string> Values(DesignDocument document, PartForm form)
     {
-        var fields = form.Fields.Select(f => f.Path).ToHashSet(StringComparer.Ordinal);
+        var fields = form.AllFields.Select(f => f.Path).ToHashSet(StringComparer.Ordinal);
         return document
             .Spans.Keys.Where(path => fields.Contains(path) || IsWithin(path, form.Key))
             .Select(path => (Path: Within(path, form.Key), Text: Single(document, path)))
@@ -166,9 +168,9 @@ public static class DesignWords
 
     private static IEnumerable<string> Loose(DesignDocument document, List<Part> parts)
     {
-        var told = PartForm
+        var told = FormBook
             .Of(document)
-            .SelectMany(form => form.Fields.Select(f => f.Path))
+            .SelectMany(form => form.AllFields.Select(f => f.Path))
             .ToHashSet(StringComparer.Ordinal);
         return document.Spans.Keys.Where(path =>
             !told.Contains(path)

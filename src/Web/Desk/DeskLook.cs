@@ -4,9 +4,11 @@ using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Figures;
+using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Light;
 using Litterfall.Judging;
+using Litterfall.Judging.Fixes;
 
 namespace Litterfall.Web.Desk;
 
@@ -35,8 +37,22 @@ public sealed record DeskLook(DesignDocument Document)
     /// <summary>True while <see cref="Whole"/> is of the design before.</summary>
     public bool WholeIsOld { get; init; }
 
+    /// <summary>Checked fixes of its findings, as far as they are found.</summary>
+    public ImmutableArray<CheckedFix> Fixes { get; init; } = [];
+
     /// <summary>True once what would fix each finding has been searched.</summary>
-    public bool HasLevers { get; init; }
+    public bool HasFixes { get; init; }
+
+    /// <summary>The checked fixes of a finding.</summary>
+    /// <param name="finding">A finding of <see cref="Whole"/>.</param>
+    public IEnumerable<CheckedFix> FixesOf(Finding finding) =>
+        WholeIsOld
+            ? []
+            : Fixes.Where(f =>
+                f.Finding.Slug == finding.Slug
+                && f.Finding.About == finding.About
+                && f.Finding.Text == finding.Text
+            );
 
     /// <summary>Its light, or that of the design before.</summary>
     public LightFigures? Light { get; init; }

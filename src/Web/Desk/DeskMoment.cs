@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Views;
+using Litterfall.Domain;
 using Litterfall.Forecasting;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Physics.Coupling;
@@ -30,6 +31,13 @@ public static class DeskMoment
             FrontFogs = Fogs(climate, now, "front"),
             BackFogs = Fogs(climate, now, "back"),
             IsLit = IsLit(numbers, now.Hour),
+            IsDay = (((now.Hour % 24) + 24) % 24) is >= 7 and < 20,
+            Fogs =
+            [
+                .. new[] { Side.Front, Side.Back, Side.Left, Side.Right }.Select(side =>
+                    (side, FogOf(climate, now, side.ToString().ToLowerInvariant()))
+                ),
+            ],
         };
     }
 
@@ -45,10 +53,14 @@ public static class DeskMoment
         });
     }
 
-    private static bool Fogs(BoxClimate climate, SimulationHour now, string pane)
+    private static bool Fogs(BoxClimate climate, SimulationHour now, string pane) =>
+        FogOf(climate, now, pane) > 0.25;
+
+    /// <summary>Share of the hour in which a pane was fogged; 0 for one that is not computed.</summary>
+    private static double FogOf(BoxClimate climate, SimulationHour now, string pane)
     {
         var found = climate.Run.Surfaces.Panes.FirstOrDefault(p => p.Name == pane);
-        return found.Name == pane && now.Fogged[found.Place] > 0.25;
+        return found.Name == pane ? now.Fogged[found.Place] : 0;
     }
 
     private static ImmutableArray<(double, double)> Wetness(BoxRun run, SimulationHour now)

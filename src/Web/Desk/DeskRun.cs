@@ -1,10 +1,10 @@
-using System.Collections.Immutable;
+using System.Diagnostics;
 using Litterfall.Documents.Views;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Forecasting;
 using Litterfall.Judging;
-using Litterfall.Judging.Levers;
+using Litterfall.Judging.Fixes;
 using Litterfall.Web.Library;
 using Litterfall.Web.Sharing;
 
@@ -15,8 +15,12 @@ namespace Litterfall.Web.Desk;
 /// floor within a tenth of a second, then light, crew, bands, findings, and last what would fix these. The
 /// next change cancels what is left of the last.
 /// </summary>
+/// <param name="library">The library.</param>
+/// <param name="show">Called with each look as it is ready.</param>
 public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisposable
 {
+    private static readonly TimeSpan Often = TimeSpan.FromMilliseconds(250);
+
     // What would fix a finding is looked for by one at a time: it may take seconds.
     private static readonly SemaphoreSlim Searches = new(1);
     private readonly Lock gate = new();
@@ -25,6 +29,15 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
     private (DeskLook Look, bool IsPassing)? next;
     private bool isBusy;
     private DeskLook? last;
+
+    /// <summary>False where nobody asks what would fix its findings, as of a design that is tried.</summary>
+    public bool WantsFixes { get; init; } = true;
+
+    /// <summary>A design computed before, of which what no change reaches is taken over.</summary>
+    public DeskLook? Beside
+    {
+        init => last = value is null ? null : value with { Fixes = [], HasFixes = false };
+    }
 
     /// <summary>True while the map of light is looked at: then it comes first.</summary>
     public bool WantsLight { get; set; }
@@ -273,20 +286,50 @@ public sealed class DeskRun(BenchLibrary library, Action<DeskLook> show) : IDisp
             LightIsOld = false,
         };
         Tell(look, cancel);
+        if (WantsFixes)
+        {
+            await SearchAsync(() => Fix(look, cancel), cancel);
+        }
+    }
+
+    /// <summary>A search, one at a time of all desks.</summary>
+    /// <param name="search">What is searched.</param>
+    /// <param name="cancel">Ends the waiting.</param>
+    internal static async Task SearchAsync(Action search, CancellationToken cancel)
+    {
         await Searches.WaitAsync(cancel);
         try
         {
-            look = look with
-            {
-                Whole = LeverSearch.With(look.Whole!, () => Turns.OfMachine.StandBack(cancel), cancel),
-                HasLevers = true,
-            };
-            Tell(look, cancel);
+            search();
         }
         finally
         {
             Searches.Release();
         }
+    }
+
+    /// <summary>Checked fixes, shown as they are found: first what rules know, then levers.</summary>
+    private void Fix(DeskLook look, CancellationToken cancel)
+    {
+        var search = new CheckedFixes(look.Whole!)
+        {
+            Between = () => Turns.OfMachine.StandBack(cancel),
+            Cancel = cancel,
+        };
+        var told = Stopwatch.GetTimestamp();
+        foreach (var fix in search.All())
+        {
+            look = look with { Fixes = look.Fixes.Add(fix) };
+            if (Stopwatch.GetElapsedTime(told) > Often)
+            {
+                Tell(look, cancel);
+                told = Stopwatch.GetTimestamp();
+            }
+        }
+
+        Tell(look, cancel);
+        var (whole, levers) = search.Levers();
+        Tell(look with { Whole = whole, Fixes = look.Fixes.AddRange(levers), HasFixes = true }, cancel);
     }
 
     private void Tell(DeskLook look, CancellationToken cancel)

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
+using Litterfall.Judging.Fixes;
 using Litterfall.Store;
 using Litterfall.Web.Library;
+using Litterfall.Web.Sharing;
 
 namespace Litterfall.Web.Desk;
 
@@ -26,6 +28,7 @@ public sealed class DeskWork : IDisposable
     private readonly CancellationTokenSource leaving = new();
     private string? pending;
     private int writing;
+    private CancellationTokenSource making = new();
 
     private DeskWork(BenchStore store, BenchLibrary library, StoredDesign stored, Action changed)
     {
@@ -124,6 +127,7 @@ public sealed class DeskWork : IDisposable
             return [.. faulty.Faults];
         }
 
+        making.Cancel();
         document = next;
         run.Begin(next);
         changed();
@@ -233,8 +237,63 @@ public sealed class DeskWork : IDisposable
     public void Try(DesignDocument changedDocument, string note)
     {
         Trial?.Dispose();
-        Trial = new DeskTrial(library, changedDocument, note, changed);
+        TriedChanges = [];
+        Trial = new DeskTrial(library, changedDocument, (note, Look), changed);
         changed();
+    }
+
+    /// <summary>True while it is searched what would make the design buildable.</summary>
+    public bool IsMakingBuildable { get; private set; }
+
+    /// <summary>The changes that are tried to make it buildable, in words; empty where none are.</summary>
+    public ImmutableArray<string> TriedChanges { get; private set; } = [];
+
+    /// <summary>
+    /// Searches checked changes until no stop is left that one solves, then no caution, and tries them as one;
+    /// the next change ends the search. Gives one sentence where it comes to nothing.
+    /// </summary>
+    public async Task<string?> MakeBuildableAsync()
+    {
+        if (Look is not { Whole: { } whole, WholeIsOld: false } || IsMakingBuildable)
+        {
+            return null;
+        }
+
+        making = CancellationTokenSource.CreateLinkedTokenSource(leaving.Token);
+        var cancel = making.Token;
+        IsMakingBuildable = true;
+        changed();
+        BuildablePlan? plan = null;
+        try
+        {
+            await Task.Run(
+                () =>
+                    DeskRun.SearchAsync(
+                        () => plan = Buildable.Search(whole, () => Turns.OfMachine.StandBack(cancel), cancel),
+                        cancel
+                    ),
+                cancel
+            );
+        }
+        catch (OperationCanceledException)
+        {
+            return null;
+        }
+        finally
+        {
+            IsMakingBuildable = false;
+            changed();
+        }
+
+        if (plan is null)
+        {
+            return "No change that we can check solves what is left. Each finding says what to do.";
+        }
+
+        Try(plan.Document, "make it buildable");
+        TriedChanges = plan.Changes;
+        changed();
+        return null;
     }
 
     /// <summary>Keeps what is tried, or drops it.</summary>
@@ -242,6 +301,7 @@ public sealed class DeskWork : IDisposable
     {
         var trial = Trial;
         Trial = null;
+        TriedChanges = [];
         if (keep && trial is not null)
         {
             await ChangeAsync(_ => new Reading<DesignDocument>(trial.Look.Document, []), trial.Note);
@@ -258,6 +318,7 @@ public sealed class DeskWork : IDisposable
     public void Dispose()
     {
         library.Changed -= Anew;
+        making.Cancel();
         leaving.Cancel();
         watch.Dispose();
         run.Dispose();
@@ -371,7 +432,10 @@ public sealed class DeskWork : IDisposable
     {
         // A verdict belongs to the text it was computed of; that text may not be saved yet.
         var (version, text) = (stored.Version, stored.Text);
-        if (look is { Whole: { } whole, HasLevers: false, WholeIsOld: false } && look.Document.Text == text)
+        if (
+            look is { Whole: { } whole, Fixes.IsEmpty: true, HasFixes: false, WholeIsOld: false }
+            && look.Document.Text == text
+        )
         {
             _ = JudgeAsync(version, Verdict.Of(whole, Taste.Metric));
         }
@@ -399,10 +463,19 @@ public sealed class DeskTrial : IDisposable
     private readonly DeskRun run;
 
     /// <summary>Begins to compute it.</summary>
-    public DeskTrial(BenchLibrary library, DesignDocument document, string note, Action changed)
+    /// <param name="library">The library.</param>
+    /// <param name="document">The changed design.</param>
+    /// <param name="of">What it changes, in words, and the design it is tried beside.</param>
+    /// <param name="changed">Called when something is ready.</param>
+    public DeskTrial(
+        BenchLibrary library,
+        DesignDocument document,
+        (string Note, DeskLook Beside) of,
+        Action changed
+    )
     {
-        Note = note;
-        run = new DeskRun(library, _ => changed());
+        Note = of.Note;
+        run = new DeskRun(library, _ => changed()) { WantsFixes = false, Beside = of.Beside };
         run.Begin(document);
     }
 

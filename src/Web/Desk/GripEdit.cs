@@ -1,6 +1,7 @@
 using Litterfall.Documents.Views;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
+using Litterfall.Web.Desk.Form;
 
 namespace Litterfall.Web.Desk;
 
@@ -68,6 +69,15 @@ public static class GripEdit
     )
     {
         var value = Math.Clamp(meters, axis.Least, axis.Most);
+        if (SoilSteps.ShareAt(axis.Path) is { } step)
+        {
+            // The axis runs over the length of the box, of which the step has its share now.
+            var share = document.Design.Floor.Soil!.Zones[step].Share.Si;
+            return axis.Meters > 0
+                ? SoilSteps.Shared(document, step, share * value / axis.Meters)
+                : new(document, []);
+        }
+
         var prepared = Prepared(document, axis, usual);
         if (prepared.Value is not { } ready || !prepared.IsGood)
         {

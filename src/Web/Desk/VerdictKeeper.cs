@@ -90,12 +90,12 @@ public sealed partial class VerdictKeeper(
                 DesignReader.Read(stored.Name, stored.Text).Value is { } document
                 && library.Check(document) is { Value: { } design, IsGood: true }
                     ? Verdict.Of(await Task.Run(() => DesignRun.Execute(design), cancel), Taste.Metric)
-                    : "Cannot be computed as written.";
+                    : "Cannot be calculated as entered.";
         }
         catch (Exception trouble) when (trouble is not OperationCanceledException)
         {
             Failed(log, stored.Name, trouble);
-            verdict = "Could not be computed.";
+            verdict = "Could not be calculated.";
         }
 
         judged = stored.Id;

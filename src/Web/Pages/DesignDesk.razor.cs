@@ -1,6 +1,10 @@
+using System.Collections.Immutable;
 using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Findings;
 using Litterfall.Web.Desk;
+using Litterfall.Web.Desk.Form;
 using Litterfall.Web.Library;
+using Litterfall.Web.Parts;
 using Microsoft.AspNetCore.Components;
 using Microsoft.JSInterop;
 
@@ -19,7 +23,14 @@ public sealed partial class DesignDesk
     private string? asked;
     private int hour = 36;
     private bool missing;
-    private bool isPulled;
+    private bool isDrawerOpen;
+    private bool isHolding;
+    private string? askedField;
+    private (string Path, bool IsTaken)? focusNext;
+    private PartForm? picking;
+    private ImmutableArray<PartForm> known = [];
+    private Dictionary<string, string> names = [];
+    private object? partsOf;
     private string[]? first;
     private bool isFull;
     private bool isLeft;
@@ -32,11 +43,43 @@ public sealed partial class DesignDesk
     [Parameter]
     public Guid Id { get; set; }
 
-    /// <summary>On a phone what follows is a sheet that is pulled up; its handle tells the verdict.</summary>
-    private string PullWords =>
-        work?.Look is { Whole: { } whole, WholeIsOld: false } ? Verdict.Of(whole, taste)
-        : work?.Look.Faults.Length > 0 ? "Cannot be computed as written"
-        : "Computing…";
+    private string VerdictWords =>
+        work!.Look.Faults.Length > 0 ? "This design can't be calculated as entered: see what is missing"
+        : work.Look.Whole is not { } whole ? "Calculating…"
+        : Verdict.Of(whole, taste) + (work.Look.WholeIsOld ? " (recalculating…)" : "");
+
+    private string VerdictClass =>
+        work!.Look.Whole is not { } whole || work.Look.WholeIsOld || work.Look.Faults.Length > 0 ? "old"
+        : whole.Stops ? "stop"
+        : whole.Open.Any(f => f.Severity == Severity.Caution) ? "caution"
+        : "well";
+
+    /// <summary>All parts of the design, with what each is called.</summary>
+    private ImmutableArray<PartForm> Parts
+    {
+        get
+        {
+            if (!ReferenceEquals(partsOf, work!.Document))
+            {
+                partsOf = work.Document;
+                known = FormBook.Of(work.Document);
+                names = PartNames.Of(work.Document, known, Library.Catalog);
+            }
+
+            return known;
+        }
+    }
+
+    /// <summary>Shape first, color second.</summary>
+    private Severity? VerdictMark =>
+        VerdictClass switch
+        {
+            "stop" => Severity.Stop,
+            "caution" => Severity.Caution,
+            _ => null,
+        };
+
+    private PartForm? Chosen => selected is null ? null : Parts.FirstOrDefault(p => p.Key == selected);
 
     /// <summary>Why the first build looks so, as long as nothing was changed.</summary>
     private string[]? FirstReasons => work is { Version: 2 } ? first : null;
@@ -84,6 +127,12 @@ public sealed partial class DesignDesk
             await Js.InvokeVoidAsync("litterfall.keys", self);
         }
 
+        if (focusNext is var (field, isTaken))
+        {
+            focusNext = null;
+            await Js.InvokeVoidAsync("litterfall.toField", FieldBox.IdOf(field), isTaken);
+        }
+
         await KeepAsync();
     }
 
@@ -99,7 +148,7 @@ public sealed partial class DesignDesk
     /// <summary>Shows the fields of a part, in which something was being typed.</summary>
     /// <param name="part">Its key.</param>
     [JSInvokable]
-    public void Show(string part) => Select(part);
+    public Task Show(string part) => GoAsync(part);
 
     /// <inheritdoc/>
     public async ValueTask DisposeAsync()
@@ -205,9 +254,85 @@ public sealed partial class DesignDesk
         await Js.InvokeVoidAsync("litterfall.keep", Id, null);
     }
 
-    private void Select(string? part)
+    /// <summary>To a part or a field of it, by its path; null for the whole tank.</summary>
+    private Task GoAsync(string? path) => TurnTo(path, isTaken: true);
+
+    /// <summary>The card of what a hand or a key took on the drawing, which keeps the focus.</summary>
+    private Task ShowAsync(string? path) => TurnTo(path, isTaken: false);
+
+    private Task TurnTo(string? path, bool isTaken)
     {
-        selected = part;
+        (isDrawerOpen, picking, askedField) = (false, null, null);
+        var part = path is null ? null : FormBook.Find(work!.Document, path);
+        selected = part?.Key;
+        isHolding = part is not null;
+        if (part is { IsThere: true } && path != part.Key)
+        {
+            askedField = path;
+            focusNext = (path!, isTaken);
+        }
+
         StateHasChanged();
+        return Task.CompletedTask;
     }
+
+    /// <summary>The verdict opens what is behind it: on a narrow screen as a sheet.</summary>
+    private async Task ShowAllAsync()
+    {
+        var wasOpen = selected is null && isHolding;
+        await GoAsync(null);
+        isHolding = !wasOpen;
+    }
+
+    private Task CloseAsync() => GoAsync(null);
+
+    /// <summary>A part is added as it usually begins, or chosen from the library first.</summary>
+    private async Task AddAsync(PartForm part)
+    {
+        isDrawerOpen = false;
+        if (part.Kinds.Length > 0)
+        {
+            (picking, isHolding) = (part, true);
+            return;
+        }
+
+        await AddedAsync(part, part.Begin!);
+    }
+
+    private Task ChosenAsync(string entry) => PlacedAsync(picking!, entry, null);
+
+    /// <summary>An entry is dropped on the drawing, m from the left and from the front.</summary>
+    private Task DroppedAsync((string List, string Entry, double X, double Y) drop) =>
+        Parts.FirstOrDefault(p => p.Key == drop.List) is { } part
+            ? PlacedAsync(part, drop.Entry, (drop.X, drop.Y))
+            : Task.CompletedTask;
+
+    private Task PlacedAsync(PartForm part, string entry, (double X, double Y)? at)
+    {
+        var begin = part.Begin!.Replace(FormBegin.Chosen, entry, StringComparison.Ordinal);
+        var isPlaced = part.Key is "plants" or "hardscape" && work!.Look.Shape is not null;
+        var place =
+            !isPlaced ? null
+            : at is var (x, y)
+                ? $"{{ x: {TypedLength.Write(x, "", Usual)}, y: {TypedLength.Write(y, "", Usual)} }}"
+            : Specimens.FreePlace(work!.Look.Shape!, Usual);
+        return AddedAsync(part, place is null ? begin : $"{begin.TrimEnd('}', ' ')}, at: {place} }}");
+    }
+
+    private async Task AddedAsync(PartForm part, string begin)
+    {
+        var faults = await work!.ChangeAsync(
+            d => part.IsList ? DesignEdits.Add(d, part.Key, begin) : DesignEdits.SetPart(d, part.Key, begin),
+            $"added {part.Name.ToLowerInvariant()}"
+        );
+        told = faults.IsEmpty ? null : FaultWords.Of(faults[0]);
+        if (faults.IsEmpty)
+        {
+            await GoAsync(part.IsList ? Specimens.LastOf(work.Document, part.Key) : part.Key);
+        }
+    }
+
+    private string NameOf(PartForm part) => names.GetValueOrDefault(part.Key, part.Name);
+
+    private static string Bool(bool value) => value ? "true" : "false";
 }

@@ -25,7 +25,13 @@ public sealed partial class DeskDrawing
         ("plan", "Plan"),
         ("front", "Front"),
         ("light", "Light"),
+        ("view", "View"),
     ];
+
+    /// <summary>How near to a finger something lies under it, mm.</summary>
+    private const double UnderFinger = 9;
+
+    private const int MostUnder = 8;
 
     /// <summary>Half of 44 px, mm.</summary>
     private const string Reach = "5";
@@ -34,6 +40,11 @@ public sealed partial class DeskDrawing
     private DotNetObjectReference<DeskDrawing>? self;
     private ImmutableArray<Grip> grips = [];
     private ImmutableArray<Grip> held = [];
+    private ImmutableArray<Spot> spots = [];
+    private ImmutableArray<Grip> under = [];
+    private bool isHeld;
+    private bool isTurning;
+    private DrawnFrame? frame;
     private (object? Views, string View, int Hour, object? Light) drawnOf;
     private (Grip Grip, double Across, double Up)? keyed;
     private double width = 100;
@@ -67,6 +78,10 @@ public sealed partial class DeskDrawing
     [Parameter]
     public EventCallback<string?> SelectedChanged { get; set; }
 
+    /// <summary>An entry of the library is dropped: list, entry, and place in m.</summary>
+    [Parameter]
+    public EventCallback<(string List, string Entry, double X, double Y)> OnDropped { get; set; }
+
     /// <summary>The user's usual unit of length.</summary>
     [Parameter]
     public string Usual { get; set; } = "cm";
@@ -93,13 +108,14 @@ public sealed partial class DeskDrawing
 
         drawnOf = now;
         var (drawing, found) = Drawn(views);
-        grips = found;
         (width, height) = (drawing.Width, drawing.Height);
+        Spread(found);
+        frame = views.Frame(View, Room, Work.Look.Light);
         Body = Inked.Of(SvgWriter.Write(drawing, "drawing"));
         Caption =
             View == "light"
-                ? "to scale; plant light on the ground in µmol/m²/s; drag a lamp, a plant or a piece"
-                : "to scale; drag a dot, or take it with the tab key and use the arrows";
+                ? "To scale; plant light on the ground in µmol/m²/s. Drag a lamp, a plant or a piece."
+                : "To scale. Drag a handle, or press Tab and use the arrow keys.";
     }
 
     /// <inheritdoc/>
@@ -136,6 +152,8 @@ public sealed partial class DeskDrawing
     public Task Take(int grip)
     {
         held = grips;
+        isHeld = true;
+        under = [];
         return grip < grips.Length ? PickAsync(grips[grip]) : Task.CompletedTask;
     }
 
@@ -159,8 +177,60 @@ public sealed partial class DeskDrawing
 
     /// <summary>The hand lets go.</summary>
     [JSInvokable]
-    public Task Drop(int grip) =>
-        grip < held.Length ? Work.DropAsync($"moved {held[grip].Label}") : Task.CompletedTask;
+    public Task Drop(int grip)
+    {
+        isHeld = false;
+        return grip < held.Length ? Work.DropAsync($"moved {held[grip].Label}") : Task.CompletedTask;
+    }
+
+    /// <summary>The hand lets go without having moved.</summary>
+    [JSInvokable]
+    public void Release() => isHeld = false;
+
+    /// <summary>A finger rests on the drawing: what lies under it is listed.</summary>
+    /// <param name="across">Where, mm of the drawing.</param>
+    /// <param name="down">Where, mm of the drawing.</param>
+    [JSInvokable]
+    public void Under(double across, double down)
+    {
+        isHeld = false;
+        under =
+        [
+            .. grips
+                .Select((g, i) => (Grip: g, Far: Math.Min(Far(g.At), Far(spots[i]))))
+                .Where(g => g.Far < UnderFinger)
+                .OrderBy(g => g.Far)
+                .Select(g => g.Grip)
+                .DistinctBy(g => g.Label + g.Part)
+                .Take(MostUnder),
+        ];
+        StateHasChanged();
+
+        double Far(Spot spot) => Math.Sqrt(Math.Pow(spot.X - across, 2) + Math.Pow(spot.Y - down, 2));
+    }
+
+    /// <summary>An entry of the library is dropped on the drawing.</summary>
+    /// <param name="list">What is added.</param>
+    /// <param name="entry">Its key.</param>
+    /// <param name="across">Where, mm of the drawing.</param>
+    /// <param name="down">Where, mm of the drawing.</param>
+    [JSInvokable]
+    public Task PutDown(string list, string entry, double across, double down)
+    {
+        if (frame is not { } drawn || Work.Look.Shape is not { } shape)
+        {
+            return Task.CompletedTask;
+        }
+
+        var (right, up) = drawn.At(new Spot(across, down));
+        var (length, depth) = (shape.Box.InsideLength.Si, shape.Box.InsideDepth.Si);
+        var x = drawn.Across == 'x' ? right : length / 2;
+        var y =
+            drawn.Up == 'y' ? up
+            : drawn.Across == 'y' ? right
+            : depth * 0.6;
+        return OnDropped.InvokeAsync((list, entry, Math.Clamp(x, 0, length), Math.Clamp(y, 0, depth)));
+    }
 
     /// <inheritdoc/>
     public ValueTask DisposeAsync()
@@ -187,8 +257,57 @@ public sealed partial class DeskDrawing
         };
     }
 
-    private Task PickAsync(Grip grip) =>
-        grip.Part == Selected ? Task.CompletedTask : SelectedChanged.InvokeAsync(grip.Part);
+    /// <summary>
+    /// Handles apart from each other; while a hand holds one, each keeps the way it was moved aside.
+    /// </summary>
+    private void Spread(ImmutableArray<Grip> found)
+    {
+        var isSame = isHeld && found.Length == grips.Length && found.Length == spots.Length;
+        spots = isSame
+            ?
+            [
+                .. found.Select(
+                    (g, i) =>
+                        new Spot(g.At.X + spots[i].X - grips[i].At.X, g.At.Y + spots[i].Y - grips[i].At.Y)
+                ),
+            ]
+            : GripFan.Spread(found, (width, height));
+        grips = found;
+    }
+
+    /// <summary>Left and right, Home and End turn the views.</summary>
+    private async Task TurnAsync(KeyboardEventArgs key)
+    {
+        var now = Views.Select(v => v.Name).ToList().IndexOf(View);
+        var next = key.Key switch
+        {
+            "ArrowRight" or "ArrowDown" => (now + 1) % Views.Length,
+            "ArrowLeft" or "ArrowUp" => (now + Views.Length - 1) % Views.Length,
+            "Home" => 0,
+            "End" => Views.Length - 1,
+            _ => -1,
+        };
+        isTurning = next >= 0;
+        if (next >= 0)
+        {
+            await ViewChanged.InvokeAsync(Views[next].Name);
+            await Js.InvokeVoidAsync("litterfall.focus", $"tab-{Views[next].Name}");
+        }
+    }
+
+    private Task ChooseAsync(Grip grip)
+    {
+        under = [];
+        return SelectedChanged.InvokeAsync(FieldOf(grip));
+    }
+
+    /// <summary>The field a handle moves: its card opens with it in sight.</summary>
+    private static string FieldOf(Grip grip) =>
+        (grip.Up ?? grip.Across) is { } axis && axis.Path.StartsWith(grip.Part, StringComparison.Ordinal)
+            ? axis.Path
+            : grip.Part;
+
+    private Task PickAsync(Grip grip) => SelectedChanged.InvokeAsync(FieldOf(grip));
 
     /// <summary>Arrow keys move by a millimeter or a sixteenth of an inch, with shift by ten.</summary>
     private async Task KeyAsync(Grip grip, KeyboardEventArgs key)

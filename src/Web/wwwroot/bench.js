@@ -1,9 +1,67 @@
 // Hands on the drawing, keys of the page, and the line to the bench.
 const bench = { times: [] };
 
+const Rest = 550;
+const Near = 6;
+const MostZoom = 8;
+
+// Both drawings of a sheet show the same window of it.
+const zooms = new WeakMap();
+const windowOf = sheet => zooms.get(sheet) ?? { z: 1, x: 0, y: 0 };
+const frameOf = sheet => {
+    const grips = sheet.querySelector("svg.grips");
+    const [, , w, h] = (grips.dataset.whole ?? grips.getAttribute("viewBox")).split(" ").map(Number);
+    return { w, h };
+};
+const applyZoom = sheet => {
+    const { z, x, y } = windowOf(sheet);
+    const { w, h } = frameOf(sheet);
+    const box = `${x} ${y} ${w / z} ${h / z}`;
+    const grips = sheet.querySelector("svg.grips");
+    grips.dataset.whole ??= `0 0 ${w} ${h}`;
+    for (const svg of sheet.querySelectorAll(":scope > svg")) {
+        if (svg !== grips) {
+            const own = (svg.dataset.whole ??= svg.getAttribute("viewBox")).split(" ").map(Number);
+            const by = own[2] / w;
+            svg.setAttribute("viewBox", `${own[0] + x * by} ${own[1] + y * by} ${own[2] / z} ${own[3] / z}`);
+        } else if (grips.getAttribute("viewBox") !== box) {
+            grips.setAttribute("viewBox", box);
+        }
+    }
+    sheet.style.setProperty("--still", 1 / z);
+    sheet.dataset.zoomed = z > 1 ? "yes" : "no";
+};
+const zoomTo = (sheet, z, at) => {
+    const now = windowOf(sheet);
+    const { w, h } = frameOf(sheet);
+    const next = Math.min(MostZoom, Math.max(1, z));
+    const p = at ?? { x: now.x + w / now.z / 2, y: now.y + h / now.z / 2 };
+    const x = p.x - (p.x - now.x) * now.z / next;
+    const y = p.y - (p.y - now.y) * now.z / next;
+    zooms.set(sheet, { z: next, x: Math.min(w - w / next, Math.max(0, x)), y: Math.min(h - h / next, Math.max(0, y)) });
+    applyZoom(sheet);
+};
+const panBy = (sheet, dx, dy) => {
+    const now = windowOf(sheet);
+    const { w, h } = frameOf(sheet);
+    zooms.set(sheet, {
+        z: now.z,
+        x: Math.min(w - w / now.z, Math.max(0, now.x - dx)),
+        y: Math.min(h - h / now.z, Math.max(0, now.y - dy)),
+    });
+    applyZoom(sheet);
+};
+const spotOf = (sheet, e) => {
+    const ctm = sheet.querySelector("svg.grips").getScreenCTM();
+    return { x: (e.clientX - ctm.e) / ctm.a, y: (e.clientY - ctm.f) / ctm.d };
+};
+
 bench.grips = (sheet, desk) => {
     let hold = null;
+    let pan = null;
+    let rest = 0;
     let busy = false;
+    const fingers = new Map();
     const send = async () => {
         if (busy || !hold || !hold.next) return;
         busy = true;
@@ -22,16 +80,53 @@ bench.grips = (sheet, desk) => {
         }
         send();
     };
+    const waitForRest = e => {
+        clearTimeout(rest);
+        const at = spotOf(sheet, e);
+        rest = setTimeout(() => {
+            if (hold?.moved || pan?.moved || fingers.size > 1) return;
+            hold = pan = null;
+            desk.invokeMethodAsync("Under", at.x, at.y).catch(() => { });
+        }, Rest);
+    };
     sheet.addEventListener("pointerdown", async e => {
+        if (e.button > 0 || e.target.closest(".underlist") || sheet.dataset.shown === "view") return;
+        fingers.set(e.pointerId, { x: e.clientX, y: e.clientY });
+        if (fingers.size === 2) {
+            const [a, b] = [...fingers.values()];
+            hold = null;
+            pan = { pinch: Math.hypot(a.x - b.x, a.y - b.y), z: windowOf(sheet).z, moved: true };
+            return;
+        }
+        waitForRest(e);
         const mark = e.target.closest("[data-grip]");
-        if (!mark || e.button > 0) return;
+        if (!mark) {
+            pan = { x: e.clientX, y: e.clientY, moved: false };
+            return;
+        }
         e.preventDefault();
+        mark.focus?.({ preventScroll: true });
         sheet.setPointerCapture(e.pointerId);
         const ctm = sheet.querySelector("svg.grips").getScreenCTM();
         hold = { grip: +mark.dataset.grip, way: mark.dataset.way, x: e.clientX, y: e.clientY, scale: ctm.a, moved: false, next: null };
         await desk.invokeMethodAsync("Take", hold.grip).catch(() => { });
     });
     sheet.addEventListener("pointermove", e => {
+        if (fingers.has(e.pointerId)) fingers.set(e.pointerId, { x: e.clientX, y: e.clientY });
+        if (pan?.pinch && fingers.size === 2) {
+            const [a, b] = [...fingers.values()];
+            const at = spotOf(sheet, { clientX: (a.x + b.x) / 2, clientY: (a.y + b.y) / 2 });
+            zoomTo(sheet, pan.z * Math.hypot(a.x - b.x, a.y - b.y) / pan.pinch, at);
+            return;
+        }
+        if (pan && windowOf(sheet).z > 1) {
+            const ctm = sheet.querySelector("svg.grips").getScreenCTM();
+            if (!pan.moved && Math.hypot(e.clientX - pan.x, e.clientY - pan.y) < Near) return;
+            pan.moved = true;
+            panBy(sheet, (e.clientX - pan.x) / ctm.a, (e.clientY - pan.y) / ctm.d);
+            [pan.x, pan.y] = [e.clientX, e.clientY];
+            return;
+        }
         if (!hold) return;
         const across = hold.way === "up" ? 0 : (e.clientX - hold.x) / hold.scale;
         const up = hold.way === "across" ? 0 : -(e.clientY - hold.y) / hold.scale;
@@ -40,7 +135,10 @@ bench.grips = (sheet, desk) => {
         hold.next = { across, up };
         send();
     });
-    const end = async () => {
+    const end = async e => {
+        fingers.delete(e.pointerId);
+        clearTimeout(rest);
+        pan = fingers.size ? pan : null;
         if (!hold) return;
         const { grip, moved } = hold;
         while (hold && (busy || hold.next)) {
@@ -48,18 +146,56 @@ bench.grips = (sheet, desk) => {
             send();
         }
         hold = null;
-        if (moved) await desk.invokeMethodAsync("Drop", grip).catch(() => { });
+        await desk.invokeMethodAsync(moved ? "Drop" : "Release", ...(moved ? [grip] : [])).catch(() => { });
     };
     sheet.addEventListener("pointerup", end);
     sheet.addEventListener("pointercancel", end);
-    const size = () => [sheet.clientWidth - 16, Math.max(320, window.innerHeight * 0.56)];
+    sheet.addEventListener("wheel", e => {
+        if (sheet.dataset.shown === "view") return;
+        // Where the page itself scrolls, the wheel is the page's.
+        if (!e.ctrlKey && document.documentElement.scrollHeight > window.innerHeight + 4) return;
+        e.preventDefault();
+        zoomTo(sheet, windowOf(sheet).z * Math.exp(-e.deltaY / 400), spotOf(sheet, e));
+    }, { passive: false });
+    sheet.addEventListener("keydown", e => {
+        if (e.target !== sheet || sheet.dataset.shown === "view") return;
+        const { w } = frameOf(sheet);
+        const step = w / windowOf(sheet).z / 10;
+        const keys = {
+            "+": () => zoomTo(sheet, windowOf(sheet).z * 1.25), "=": () => zoomTo(sheet, windowOf(sheet).z * 1.25),
+            "-": () => zoomTo(sheet, windowOf(sheet).z / 1.25), "0": () => zoomTo(sheet, 1),
+            ArrowLeft: () => panBy(sheet, step, 0), ArrowRight: () => panBy(sheet, -step, 0),
+            ArrowUp: () => panBy(sheet, 0, step), ArrowDown: () => panBy(sheet, 0, -step),
+        };
+        if (!keys[e.key] || e.ctrlKey || e.metaKey) return;
+        e.preventDefault();
+        keys[e.key]();
+    });
+    document.addEventListener("click", e => {
+        const to = e.target.closest?.("[data-zoom]")?.dataset.zoom;
+        if (to && sheet.isConnected) zoomTo(sheet, to === "in" ? windowOf(sheet).z * 1.5 : to === "out" ? windowOf(sheet).z / 1.5 : 1);
+    });
+    // A drawing that comes anew is shown through the same window; another view begins whole.
+    let shown = sheet.dataset.shown;
+    new MutationObserver(() => {
+        const grips = sheet.querySelector("svg.grips");
+        if (!grips) return;
+        if (shown !== sheet.dataset.shown) {
+            shown = sheet.dataset.shown;
+            zooms.delete(sheet);
+        }
+        const z = windowOf(sheet).z;
+        if (z > 1 || sheet.dataset.zoomed === "yes") applyZoom(sheet);
+    }).observe(sheet, { childList: true, attributes: true, attributeFilter: ["data-shown"] });
+    drops = { sheet, desk };
+    const size = () => [sheet.clientWidth - 16, sheet.clientHeight - 16];
     let told = size();
     let later = 0;
     new ResizeObserver(() => {
         clearTimeout(later);
         later = setTimeout(() => {
             const now = size();
-            if (hold || (Math.abs(now[0] - told[0]) < 8 && Math.abs(now[1] - told[1]) < 24)) return;
+            if (hold || (Math.abs(now[0] - told[0]) < 8 && Math.abs(now[1] - told[1]) < 8)) return;
             told = now;
             desk.invokeMethodAsync("Fit", now[0], now[1]).catch(() => { });
         }, 150);
@@ -68,6 +204,52 @@ bench.grips = (sheet, desk) => {
     sheet.dataset.live = "yes";
     putBack();
     return told;
+};
+
+// An entry of the library is dragged onto the drawing.
+let drops = null;
+let carried = null;
+document.addEventListener("pointerdown", e => {
+    const entry = e.target.closest?.("[data-add]");
+    if (entry && e.button === 0) carried = { entry, x: e.clientX, y: e.clientY, id: e.pointerId, ghost: null };
+});
+document.addEventListener("pointermove", e => {
+    if (!carried || e.pointerId !== carried.id) return;
+    if (!carried.ghost) {
+        if (Math.hypot(e.clientX - carried.x, e.clientY - carried.y) < 10) return;
+        carried.ghost = carried.entry.querySelector(".entrypic")?.cloneNode(true) ?? document.createElement("span");
+        carried.ghost.className = "ghost";
+        document.body.append(carried.ghost);
+    }
+    carried.ghost.style.transform = `translate(${e.clientX - 24}px, ${e.clientY - 24}px)`;
+});
+for (const kind of ["pointerup", "pointercancel"]) {
+    document.addEventListener(kind, e => {
+        if (!carried) return;
+        const { entry, ghost } = carried;
+        carried = null;
+        if (!ghost) return;
+        ghost.remove();
+        entry.addEventListener("click", c => { c.stopImmediatePropagation(); c.preventDefault(); }, { capture: true, once: true });
+        const box = drops?.sheet.getBoundingClientRect();
+        const isOver = box && e.clientX > box.left && e.clientX < box.right && e.clientY > box.top && e.clientY < box.bottom;
+        if (kind === "pointerup" && isOver) {
+            const at = spotOf(drops.sheet, e);
+            drops.desk.invokeMethodAsync("PutDown", entry.dataset.list, entry.dataset.add, at.x, at.y).catch(() => { });
+        }
+    });
+}
+
+bench.focus = id => document.getElementById(id)?.focus({ preventScroll: true });
+// To a field of the card: what hides it is opened; taken by hand it gets the focus too.
+bench.toField = (id, isTaken) => {
+    const field = document.getElementById(id);
+    if (!field) return;
+    for (let d = field.closest("details"); d; d = d.parentElement.closest("details")) d.open = true;
+    field.closest(".field")?.scrollIntoView({ block: "nearest" });
+    if (!isTaken) return;
+    field.focus({ preventScroll: true });
+    field.select?.();
 };
 
 let keyed = null;

@@ -28,7 +28,6 @@ public sealed class ReachTests
     private static readonly string[] Observers =
     [
         "Domain.DesignFile.DesignWriter",
-        "Domain.DesignFile.FileTypes.Write",
         "Forecasting.DesignNumbers.With",
         "Instructions.Care.CarePlan.Find",
         "Instructions.Care.TankNumber.IsValid",

@@ -81,7 +81,7 @@ public sealed class DesignFixTests
         foreach (var finding in result.Findings.DistinctBy(f => f.Slug))
         {
             var design = result.Numbers.Design;
-            if (RuleBook.Fix(finding, design) is not { } fix)
+            if (RuleBook.Fixes(finding, design).FirstOrDefault() is not { } fix)
             {
                 continue;
             }

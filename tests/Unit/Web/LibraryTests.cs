@@ -160,7 +160,7 @@ public sealed class LibraryTests : IDisposable
         await keeper.StopAsync(Stop);
         var verdicts = (await store.DesignsAsync(Stop)).ToDictionary(d => d.Name, d => d.Verdict);
         Assert.Contains("caution", verdicts["lit"], StringComparison.Ordinal);
-        Assert.Equal("Cannot be computed as written.", verdicts["not to be read"]);
+        Assert.Equal("Cannot be calculated as entered.", verdicts["not to be read"]);
     }
 
     [Fact]

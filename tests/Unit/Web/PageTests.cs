@@ -9,6 +9,7 @@ using Litterfall.Store;
 using Litterfall.Web;
 using Litterfall.Web.Charts;
 using Litterfall.Web.Desk;
+using Litterfall.Web.Desk.Form;
 using Litterfall.Web.Library;
 using Litterfall.Web.Pages;
 using Litterfall.Web.Parts;
@@ -132,9 +133,14 @@ public sealed class PageTests : IAsyncDisposable
     {
         using var work = await DeskAsync();
         var box = page.Render<FieldBox>(p =>
-            p.Add(b => b.Field, new PartField("floor.soil.depth", "depth", FieldForm.Quantity))
+            p.Add(
+                    b => b.Field,
+                    FormBook
+                        .Of(work.Document)
+                        .SelectMany(f => f.AllFields)
+                        .First(f => f.Path == "floor.soil.depth")
+                )
                 .Add(b => b.Work, work)
-                .Add(b => b.Catalog, page.Services.GetRequiredService<BenchLibrary>().Catalog)
         );
         await box.Find("input").ChangeAsync(new() { Value = "five" });
         Assert.Equal("five", box.Find("input").GetAttribute("value"));
@@ -159,7 +165,6 @@ public sealed class PageTests : IAsyncDisposable
         await work.Settled;
         string? asked = null;
         var rail = page.Render<Rail>(p => p.Add(r => r.Work, work).Add(r => r.OnAsk, k => asked = k));
-        Assert.NotEqual("Computing…", rail.Find(".verdict").TextContent);
         Assert.True(rail.FindAll(".findings li").Count > 0);
         rail.FindAll(".num")[0].Click();
         Assert.NotNull(asked);

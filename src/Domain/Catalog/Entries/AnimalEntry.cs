@@ -11,6 +11,9 @@ public sealed record AnimalEntry : CatalogEntry
     /// <summary>frog, toad, gecko, snake or what else it is.</summary>
     public CatalogText? Taxon => Text("taxon");
 
+    /// <summary>Color of its back, then of its marks, as it is drawn.</summary>
+    public CatalogText? Color => Text("color");
+
     /// <summary>Shortest adult, m.</summary>
     public Figure? ShortestAdult => Number("adultLengthLow");
 

@@ -14,6 +14,15 @@ public sealed record PlantEntry : CatalogEntry
     /// <summary>How it grows.</summary>
     public CatalogText? Habit => Text("habit");
 
+    /// <summary>How it is drawn: tank, star, fern, vine or what else it looks like.</summary>
+    public CatalogText? Form => Text("form");
+
+    /// <summary>Shape of its leaves.</summary>
+    public CatalogText? Leaf => Text("leaf");
+
+    /// <summary>Color of its leaves, then of their marks or its flower.</summary>
+    public CatalogText? Color => Text("color");
+
     /// <summary>Light of a day below which it slowly dies, mol/m².</summary>
     public Figure? SurvivalDailyLight => Number("dliSurvival");
 

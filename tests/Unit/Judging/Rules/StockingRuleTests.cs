@@ -105,7 +105,7 @@ public sealed class StockingRuleTests
         Assert.Equal(4, twice.Number("stocking[volume].asked"));
         Assert.NotNull(twice.Finding("stocking-rule-broken"));
         var rated = Trips.In("ratedFor: [ { animal: dendrobates-auratus, count: 4 } ]", Inch);
-        Assert.Equal("ratedFor", rated.Finding("stocking-rule-broken")!.Where);
+        Assert.Equal("ratedFor[0].count", rated.Finding("stocking-rule-broken")!.Where);
         Assert.Empty(Trips.In("animals: [ { animal: dendrobates-auratus, count: 0 } ]").Numbers.Stocking);
     }
 

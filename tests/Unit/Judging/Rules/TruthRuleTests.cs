@@ -31,7 +31,7 @@ public sealed class TruthRuleTests
         RuleCheck.Trips("overheats", Severity.Stop, hot);
         var finding = RuleCheck.Trips("room-too-hot", Severity.Caution, hot);
         Assert.Equal(celsius, finding.Measured!.Value, 1e-9);
-        Assert.Equal("room", finding.Where);
+        Assert.Equal("room.temperature", finding.Where);
         var mild = RuleCheck.Pose($"FROGS\n{Room}room: {{ temperature: 22 C, humidity: 40 % }}");
         Assert.Null(mild.Finding("overheats"));
         Assert.Null(mild.Finding("room-too-hot"));
@@ -42,10 +42,10 @@ public sealed class TruthRuleTests
     /// The cube has 1936 cm² of floor and 2 · 88 · 44.5 = 7832 of wall: 390 plugs of 25 cm².
     /// </summary>
     [Theory]
-    [InlineData("lamps: [ { lamp: led-bar-6500k, lumens: 2000, watts: 2 } ]", "lamps[0]")]
-    [InlineData("lid: { material: glass, thickness: 4 mm, gap: 2 mm, overlap: 5 mm }", "lid")]
-    [InlineData("plants: [ { plant: ficus-pumila, count: 391 } ]", "plants")]
-    [InlineData("FROGS2", "animals[0]")]
+    [InlineData("lamps: [ { lamp: led-bar-6500k, lumens: 2000, watts: 2 } ]", "lamps[0].lumens")]
+    [InlineData("lid: { material: glass, thickness: 4 mm, gap: 2 mm, overlap: 5 mm }", "lid.overlap")]
+    [InlineData("plants: [ { plant: ficus-pumila, count: 391 } ]", "plants[0].count")]
+    [InlineData("FROGS2", "animals[0].count")]
     public void Entries_that_contradict_are_named(string more, string where)
     {
         var frogs = "animals: [ { animal: epipedobates-anthonyi, count: 3, males: 3, females: 3 } ]";

@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Catalog.Entries;
+using Litterfall.Domain.Figures;
+using Litterfall.Quantities.Sizing;
+
+namespace Litterfall.Web.Desk;
+
+/// <summary>Courses of a look that charts show.</summary>
+public static class DeskSeries
+{
+    private const int Year = 365;
+    private const int Week = 7;
+
+    /// <summary>Water over the base by day, mm.</summary>
+    /// <param name="look">What is computed.</param>
+    public static ImmutableArray<double> Levels(DeskLook look) =>
+        look.Month?.Water.Forecast is { } forecast
+            ? [.. forecast.Days.Take(Year).Select(d => d.LevelMeters * 1000)]
+            : [];
+
+    /// <summary>Height of the barrier, mm, with its word; null without a drainage layer.</summary>
+    /// <param name="look">What is computed.</param>
+    public static (double, string)? Barrier(DeskLook look) =>
+        look.Month?.Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage) is { } drainage
+            ? (drainage.Depth.Si * 1000, "barrier")
+            : null;
+
+    /// <summary>Temperature of the air over a day, °C.</summary>
+    /// <param name="look">What is computed.</param>
+    public static ImmutableArray<double> Airs(DeskLook look) =>
+        look.Month?.Climate?.Computed is { } climate ? [.. climate.Days.ByHour.Select(h => h.Celsius)] : [];
+
+    /// <summary>Humidity over a day, %.</summary>
+    /// <param name="look">What is computed.</param>
+    public static ImmutableArray<double> Humidities(DeskLook look) =>
+        look.Month?.Climate?.Computed is { } climate
+            ? [.. climate.Days.ByHour.Select(h => 100 * h.Humidity)]
+            : [];
+
+    /// <summary>Fog on the worst pane, % of each hour.</summary>
+    /// <param name="look">What is computed.</param>
+    public static ImmutableArray<double> Fogs(DeskLook look) =>
+        look.Month?.Climate?.Computed is { } climate ? [.. climate.Days.FogByHour.Select(h => 100 * h)] : [];
+
+    /// <summary>Springtails by week.</summary>
+    /// <param name="look">What is computed.</param>
+    public static ImmutableArray<double> Springtails(DeskLook look) =>
+        look.Whole?.Numbers.Life is { } life && life.IsSpringtail.Contains(true)
+            ?
+            [
+                .. life
+                    .Days.Take(Year)
+                    .Where((_, i) => i % Week == 0)
+                    .Select(d => d.Mobile.Where((_, i) => life.IsSpringtail[i]).Sum()),
+            ]
+            : [];
+
+    /// <summary>Tight and loose gaps: what nobody measures of a box moves its air between them.</summary>
+    /// <param name="look">What is computed.</param>
+    /// <param name="of">The value of an hour.</param>
+    public static (ImmutableArray<double>, ImmutableArray<double>) Spread(
+        DeskLook look,
+        Func<(double Celsius, double Humidity), double> of
+    ) =>
+        look is { WholeIsOld: false, Whole.Numbers.Climate.Computed.Band: var (tight, loose) }
+        && tight is not null
+        && loose is not null
+            ? ([.. tight.ByHour.Select(of)], [.. loose.ByHour.Select(of)])
+            : ([], []);
+
+    /// <summary>What the animals of the design want; null where nothing is known.</summary>
+    /// <param name="look">What is computed.</param>
+    /// <param name="low">Lower end.</param>
+    /// <param name="high">Upper end.</param>
+    public static (double, double, string)? Band(
+        DeskLook look,
+        Func<AnimalEntry, Figure?> low,
+        Func<AnimalEntry, Figure?> high
+    ) =>
+        look.Month is { } month && SpeciesBand.Of(month.Design, low, high) is { } band
+            ? (band.Low, band.High, "target")
+            : null;
+}
