@@ -76,7 +76,7 @@ public sealed partial class Home
         [
             .. Library
                 .Catalog.Of<AnimalEntry>()
-                .OrderBy(e => Names.CommonFirst(e.Name), StringComparer.OrdinalIgnoreCase),
+                .OrderBy(e => EntryWords.Of(e), StringComparer.OrdinalIgnoreCase),
         ];
         drawn =
         [
@@ -110,7 +110,7 @@ public sealed partial class Home
     private async Task MakeAsync()
     {
         var edges = size.Trim();
-        var who = animal.Length > 0 ? $", {Names.Common(Library.Catalog.Find(animal)!.Name)}" : "";
+        var who = animal.Length > 0 ? $", {EntryWords.Common(Library.Catalog.Find(animal)!)}" : "";
         var name = string.Create(CultureInfo.InvariantCulture, $"Tank {designs.Count + archived + 1}{who}");
         var text = Starter.Write(
             new StarterWish(null, edges, null, animal.Length > 0 ? animal : null),

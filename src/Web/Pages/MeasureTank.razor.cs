@@ -95,11 +95,7 @@ public sealed partial class MeasureTank
 
     private IReadOnlyList<CatalogEntry> Named<T>()
         where T : CatalogEntry =>
-        [
-            .. Library
-                .Catalog.Of<T>()
-                .OrderBy(e => Names.CommonFirst(e.Name), StringComparer.OrdinalIgnoreCase),
-        ];
+        [.. Library.Catalog.Of<T>().OrderBy(e => EntryWords.Of(e), StringComparer.OrdinalIgnoreCase)];
 
     private static string Text(ChangeEventArgs e) => e.Value?.ToString() ?? "";
 
