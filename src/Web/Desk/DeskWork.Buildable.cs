@@ -16,8 +16,7 @@ public sealed partial class DeskWork
     public ImmutableArray<string> TriedChanges { get; private set; } = [];
 
     /// <summary>
-    /// Searches checked changes until no stop is left that one solves, then no caution, and tries them as
-    /// one;
+    /// Searches checked changes until no stop is left that one solves, then no caution, and tries them as one;
     /// the next change ends the search. Gives one sentence where it comes to nothing.
     /// </summary>
     public async Task<string?> MakeBuildableAsync()
@@ -53,6 +52,11 @@ public sealed partial class DeskWork
             changed();
         }
 
+        if (cancel.IsCancellationRequested)
+        {
+            return null;
+        }
+
         if (plan is null)
         {
             return "No change that we can check solves what is left. Each finding says what to do.";
@@ -62,6 +66,18 @@ public sealed partial class DeskWork
         TriedChanges = plan.Changes;
         changed();
         return null;
+    }
+
+    /// <summary>
+    /// The design changes: what is searched for the one before ends, and what was tried beside it goes, since to
+    /// apply it would take the change back.
+    /// </summary>
+    private void LeaveTried()
+    {
+        making.Cancel();
+        TriedChanges = [];
+        Trial?.Dispose();
+        Trial = null;
     }
 
     private static string Solved(int count) =>

@@ -124,7 +124,7 @@ public sealed partial class DeskWork : IDisposable
             return [.. faulty.Faults];
         }
 
-        making.Cancel();
+        LeaveTried();
         document = next;
         run.Begin(next);
         changed();
@@ -140,6 +140,7 @@ public sealed partial class DeskWork : IDisposable
         var reading = edit(kept);
         if (reading.Value is { } next && reading.IsGood && library.Check(next).IsGood)
         {
+            LeaveTried();
             document = next;
             run.Begin(next, isPassing: true);
             changed();
@@ -337,6 +338,7 @@ public sealed partial class DeskWork : IDisposable
     {
         stored = there;
         kept = null;
+        LeaveTried();
         document = DesignReader.Read(there.Name, there.Text).Value!;
         CanRedo = await store.LastChildAsync(Id, there.Version) is not null;
         run.Begin(document);
