@@ -16,8 +16,8 @@ public sealed partial class DeskWork
     public ImmutableArray<string> TriedChanges { get; private set; } = [];
 
     /// <summary>
-    /// Searches checked changes until no stop is left that one solves, then no caution, and tries them as one;
-    /// the next change ends the search. Gives one sentence where it comes to nothing.
+    /// Searches checked changes until no stop is left that one solves, then no caution, and tries them as
+    /// one; the next change ends the search. Gives one sentence where it comes to nothing.
     /// </summary>
     public async Task<string?> MakeBuildableAsync()
     {
@@ -69,8 +69,8 @@ public sealed partial class DeskWork
     }
 
     /// <summary>
-    /// The design changes: what is searched for the one before ends, and what was tried beside it goes, since to
-    /// apply it would take the change back.
+    /// The design changes: what is searched for the one before ends, and what was tried beside it goes, since
+    /// to apply it would take the change back.
     /// </summary>
     private void LeaveTried()
     {

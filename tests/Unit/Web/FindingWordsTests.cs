@@ -5,7 +5,9 @@ using Xunit;
 
 namespace Litterfall.UnitTests.Web;
 
-/// <summary>Sentences in the reader's units; by hand: 19.5 °C is 67.1 °F, 4.3 K are 7.7 °F, 5 cm 1.97 in.</summary>
+/// <summary>
+/// Sentences in the reader's units; by hand: 19.5 °C is 67.1 °F, 4.3 K are 7.7 °F, 5 cm 1.97 in.
+/// </summary>
 public sealed class FindingWordsTests
 {
     [Theory]
