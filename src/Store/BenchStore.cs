@@ -290,11 +290,26 @@ public sealed partial class BenchStore(
         await db.SaveChangesAsync(cancel);
     }
 
-    /// <summary>The files that count, by name.</summary>
+    /// <summary>The last state of a file; null where there is none of that name.</summary>
+    public async Task<byte[]?> FileAsync(string name, CancellationToken cancel = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancel);
+        return await db
+            .Files.AsNoTracking()
+            .Where(f => f.Name == name)
+            .OrderByDescending(f => f.Id)
+            .Select(f => f.Bytes)
+            .FirstOrDefaultAsync(cancel);
+    }
+
+    /// <summary>The files that count, by name, without pictures.</summary>
     public async Task<IReadOnlyList<FileRow>> FilesAsync(CancellationToken cancel = default)
     {
         await using var db = await contexts.CreateDbContextAsync(cancel);
-        var last = db.Files.GroupBy(f => f.Name).Select(g => g.Max(f => f.Id));
+        var last = db
+            .Files.Where(f => !EF.Functions.Like(f.Name, "photo-%.jpg"))
+            .GroupBy(f => f.Name)
+            .Select(g => g.Max(f => f.Id));
         return await db
             .Files.AsNoTracking()
             .Where(f => last.Contains(f.Id))

@@ -64,6 +64,7 @@ public static class BenchHost
         services.AddSingleton<BenchLibrary>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
+        services.AddSingleton<Photos>();
         services.AddSingleton<PaperShelf>();
         services.AddSingleton<PaperSources>();
         services.AddSingleton<StillShelf>();
@@ -103,6 +104,7 @@ public static class BenchHost
         app.UseAntiforgery();
         app.MapGet("/design/{id:guid}/file", FileAsync);
         app.MapGet("/design/{id:guid}/small.svg", SmallAsync);
+        app.MapGet("/photo/{name}", PhotoAsync);
         PaperRoutes.Map(app);
         app.MapGet("/export.zip", ExportAsync);
         ViewRoutes.Map(app);
@@ -133,12 +135,17 @@ public static class BenchHost
         return response.WriteAsync(
             $"""
             <!DOCTYPE html><html lang="en"><head><meta charset="utf-8" /><title>Not here · Litterfall</title>
-            <meta name="viewport" content="width=device-width, initial-scale=1" /><meta name="color-scheme" content="light dark" />
-            <link rel="icon" href="data:," /><link rel="stylesheet" href="/_content/Litterfall.Web/bench.css" />
+            <meta name="viewport" content="width=device-width, initial-scale=1" />
+            <meta name="color-scheme" content="light dark" />
+            <link rel="icon" href="data:," />
+            <link rel="stylesheet" href="/_content/Litterfall.Web/bench.css" />
             <link rel="stylesheet" href="/_content/Litterfall.Web/pages.css" /></head>
-            <body><header class="bar"><a class="brand" href="/">Litterfall</a><nav aria-label="bench"><a href="/">Designs</a>
-            <a href="/library">Library</a><a href="/measure">Measure</a><a href="/units">Units</a><a href="/devices">Devices</a></nav></header>
-            <main id="main"><h1>{words.Item1}</h1><p>{words.Item2}</p><p><a class="button main" href="/">All designs</a></p></main></body></html>
+            <body><header class="bar"><a class="brand" href="/">Litterfall</a>
+            <nav aria-label="bench"><a href="/">Designs</a><a href="/library">Library</a>
+            <a href="/measure">Measure</a><a href="/units">Units</a>
+            <a href="/devices">Devices</a></nav></header>
+            <main id="main"><h1>{words.Item1}</h1><p>{words.Item2}</p>
+            <p><a class="button main" href="/">All designs</a></p></main></body></html>
             """
         );
     }
@@ -180,6 +187,17 @@ public static class BenchHost
         }
 
         return Results.File(svg, "image/svg+xml");
+    }
+
+    private static async Task<IResult> PhotoAsync(string name, Photos photos, HttpContext context)
+    {
+        if (await photos.FindAsync(name, context.RequestAborted) is not { } picture)
+        {
+            return Results.NotFound();
+        }
+
+        context.Response.Headers.CacheControl = "private, max-age=604800, immutable";
+        return Results.File(picture, "image/jpeg");
     }
 
     private static async Task<IResult> ExportAsync(

@@ -20,7 +20,7 @@ public sealed class DeviceGate(PairedDevices devices) : IDisposable
     /// <summary>Codes that one address may try in a minute.</summary>
     public const int CodesAMinute = 5;
 
-    /// <summary>Requests that a paired device may make at once; a tenth of them comes back each second.</summary>
+    /// <summary>Requests that a paired device may make at once; a tenth comes back each second.</summary>
     public const int RequestsOfDevice = 600;
 
     /// <summary>Requests that a stranger may make at once; a tenth of them comes back each second.</summary>
@@ -32,13 +32,16 @@ public sealed class DeviceGate(PairedDevices devices) : IDisposable
     /// <summary>The only page for who is not paired.</summary>
     public const string Page = """
         <!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><title>Not paired · Litterfall</title>
-        <meta name="viewport" content="width=device-width, initial-scale=1"><meta name="color-scheme" content="light dark">
-        <style>body{margin:0;min-height:100vh;display:grid;place-content:center;background:#fbf8f2;color:#22302b;font:1rem/1.5 system-ui,sans-serif}
-        main{max-width:34rem;padding:1.5rem}h1{font-size:1.5rem;line-height:1.2;margin:0 0 .75rem}p{margin:0 0 .75rem}
+        <meta name="viewport" content="width=device-width, initial-scale=1">
+        <meta name="color-scheme" content="light dark">
+        <style>body{margin:0;min-height:100vh;display:grid;place-content:center;background:#fbf8f2}
+        body{color:#22302b;font:1rem/1.5 system-ui,sans-serif}main{max-width:34rem;padding:1.5rem}
+        h1{font-size:1.5rem;line-height:1.2;margin:0 0 .75rem}p{margin:0 0 .75rem}
         @media (prefers-color-scheme:dark){body{background:#17201d;color:#e8e4d8}}</style></head>
         <body><main><h1>This device isn't paired with this bench</h1>
         <p>The bench serves its own computer and paired devices only.</p>
-        <p>To pair this one: at the bench, open Devices and scan the code shown there with this device. A code works once, within ten minutes; if this page followed a scan, ask for a new one.</p>
+        <p>To pair this one: at the bench, open Devices and scan the code shown there with this device. A
+        code works once, within ten minutes; if this page followed a scan, ask for a new one.</p>
         </main></body></html>
         """;
 

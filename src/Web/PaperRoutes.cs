@@ -1,4 +1,4 @@
-using System.Globalization;
+using System.Text;
 using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
@@ -25,7 +25,7 @@ internal static class PaperRoutes
         PaperAsk ask,
         PaperSources from,
         CancellationToken cancel
-    ) => from.Shelf.SetAsync(id, (ask.Sheet, ask.Slips == "true"), from, cancel);
+    ) => from.Shelf.SetAsync(id, (ask.Sheet, ask.Slips == "true"), from, cancel: cancel);
 
     private static async Task<IResult> PaperAsync(
         Guid id,
@@ -44,23 +44,36 @@ internal static class PaperRoutes
             ".ics" => ("text/calendar; charset=utf-8", false),
             _ => ("application/octet-stream", false),
         };
-        return found is null
-            ? Results.NotFound()
+        if (found is null)
+        {
+            return Results.NotFound();
+        }
+
+        return ask.Small == "true" && type == "image/svg+xml" && found.Scale == 1
+            ? Results.Text(Strong(Encoding.UTF8.GetString(found.Bytes)), type)
             : Results.File(found.Bytes, type, isShown && ask.Keep != "true" ? null : Path.GetFileName(name));
     }
 
+    /// <summary>Hair lines of a cut file are lost in a small picture: there they are a pixel wide.</summary>
+    private static string Strong(string svg)
+    {
+        const string style = "<style>[stroke]{vector-effect:non-scaling-stroke;stroke-width:1.2px}</style>";
+        var end = svg.IndexOf('>', svg.IndexOf("<svg", StringComparison.Ordinal));
+        return svg.Insert(end + 1, style);
+    }
+
     private static async Task<IResult> PageAsync(
-        Guid id,
-        int number,
-        string name,
-        int width,
+        [AsParameters] PageAsk page,
         [AsParameters] PaperAsk ask,
         PaperSources from,
         HttpContext context
     )
     {
-        var set = await SetAsync(id, ask, from, context.RequestAborted);
-        if (set is null || await Task.Run(() => set.Picture(name, number, width)) is not { } picture)
+        var set = await SetAsync(page.Id, ask, from, context.RequestAborted);
+        if (
+            set is null
+            || await Task.Run(() => set.Picture(page.Name, page.Number, page.Width)) is not { } picture
+        )
         {
             return Results.NotFound();
         }
@@ -94,9 +107,17 @@ internal static class PaperRoutes
             : Results.NotFound();
 }
 
+/// <summary>A page that is asked for as a picture.</summary>
+/// <param name="Id">The design.</param>
+/// <param name="Number">1 for the first page.</param>
+/// <param name="Name">The document.</param>
+/// <param name="Width">Pixels.</param>
+internal sealed record PageAsk(Guid Id, int Number, string Name, int Width);
+
 /// <summary>How documents are asked for in an address.</summary>
 /// <param name="Sheet">"letter", or A4.</param>
 /// <param name="Slips">"true" with the sources of each number.</param>
 /// <param name="Mark">Mark of the set that the page showed.</param>
 /// <param name="Keep">"true" to keep a file that would be shown.</param>
-internal sealed record PaperAsk(string? Sheet, string? Slips, string? Mark, string? Keep);
+/// <param name="Small">"true" for a drawing in small.</param>
+internal sealed record PaperAsk(string? Sheet, string? Slips, string? Mark, string? Keep, string? Small);

@@ -33,7 +33,8 @@ public sealed partial class RunningBench : IDisposable
         string? store = null,
         bool demo = false,
         int port = 0,
-        WatchedDisk? disk = null
+        WatchedDisk? disk = null,
+        string address = "127.0.0.1"
     )
     {
         var own = store is null ? Directory.CreateTempSubdirectory("litterfall-bench").FullName : null;
@@ -55,7 +56,7 @@ public sealed partial class RunningBench : IDisposable
             program,
             "bench",
             "--listen",
-            $"127.0.0.1:{port}",
+            $"{address}:{port}",
             "--store",
             file,
             .. demo ? ["--demo"] : Array.Empty<string>(),

@@ -50,7 +50,7 @@ public sealed class PaperFile
     /// <summary>What it is, for people; empty where only its name says so.</summary>
     public string Title { get; init; } = "";
 
-    /// <summary>Millimeters in the file for each millimeter of the thing; null for what has no scale.</summary>
+    /// <summary>Millimeters in the file for each of the thing; null where it has no scale.</summary>
     public double? Scale { get; init; }
 
     /// <summary>Its pages; empty for a file that is no paper.</summary>

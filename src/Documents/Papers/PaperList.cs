@@ -9,12 +9,12 @@ public static class PaperList
 {
     /// <summary>Writes them; the same design and wish give the same bytes.</summary>
     /// <param name="job">What they are written from.</param>
-    /// <param name="cancel">Cancels between papers.</param>
     /// <param name="progress">Told how many of how many kinds of paper are written.</param>
+    /// <param name="cancel">Cancels between papers.</param>
     public static IReadOnlyList<PaperFile> Write(
         PaperJob job,
-        CancellationToken cancel = default,
-        Action<int, int>? progress = null
+        Action<int, int>? progress = null,
+        CancellationToken cancel = default
     )
     {
         var files = new List<PaperFile>();

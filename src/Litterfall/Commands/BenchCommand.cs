@@ -193,8 +193,8 @@ internal static class BenchCommand
         var (code, _) = app.Services.GetRequiredService<PairedDevices>().NewCode();
         Console.Out.WriteLine(
             $"Other machines: paired devices only. Pair the first one within ten minutes at {url}"
-                + $"{DeviceGate.PairPath}/{code} , others on the page Devices. Nothing is encrypted: use a network "
-                + "that you trust."
+                + $"{DeviceGate.PairPath}/{code} , others on the page Devices. Nothing is encrypted: use a "
+                + "network that you trust."
         );
     }
 

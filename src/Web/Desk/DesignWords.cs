@@ -148,7 +148,9 @@ public static class DesignWords
     {
         var list = form.Key.EndsWith(']') ? form.Key[..form.Key.LastIndexOf('[')] : "";
         var side = TypedLength.TextAt(document, form.Key + ".side");
-        var entry = Named.Contains(list) ? form.AllFields.FirstOrDefault(f => f.Form == FieldForm.Entry) : null;
+        var entry = Named.Contains(list)
+            ? form.AllFields.FirstOrDefault(f => f.Form == FieldForm.Entry)
+            : null;
         var key = entry is null ? "" : TypedLength.TextAt(document, entry.Path);
         return key.Length > 0 && catalog.Find(key) is { } found ? EntryWords.Common(found)
             : list.Length > 0 && side.Length > 0 ? $"{Short(form.Name)}, {side}"

@@ -32,7 +32,8 @@ public static class TankSize
         {
             if (readings.FirstOrDefault(r => !Edge.Holds(r.Si)) is { Si: > 0 } wrong)
             {
-                return $"The {name} of {wrong.Text} is too {(wrong.Si < Edge.Least ? "small" : "large")}. {Words}";
+                var how = wrong.Si < Edge.Least ? "small" : "large";
+                return $"The {name} of {wrong.Text} is too {how}. {Words}";
             }
         }
 

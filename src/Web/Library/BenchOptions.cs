@@ -13,7 +13,7 @@ public sealed record BenchOptions(TradeCatalog Catalog, ImmutableArray<BenchExam
     /// <summary>Files of the workshop's folder: own entries, prices, stock; none without one.</summary>
     public ImmutableArray<CatalogFile> Workshop { get; init; } = [];
 
-    /// <summary>Secret by which the tickets of paired devices are signed; one of its own if left out.</summary>
+    /// <summary>Secret by which tickets of paired devices are signed; one of its own if left out.</summary>
     public ImmutableArray<byte> DeviceKey { get; init; } = [.. RandomNumberGenerator.GetBytes(32)];
 }
 

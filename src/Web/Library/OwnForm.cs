@@ -37,8 +37,8 @@ public sealed class OwnForm
                 || !double.IsFinite(number)
             )
             {
-                return $"{LibraryWords.Plain(name)}: '{text}' is no number; expected one such as 0.14, in the unit "
-                    + "shown.";
+                return $"{LibraryWords.Plain(name)}: '{text}' is no number; expected one such as 0.14, in "
+                    + "the unit shown.";
             }
 
             read[name] = (number, Place.Trim().Length > 0 ? Place.Trim() : "entered at the bench");

@@ -6,7 +6,7 @@ using Litterfall.Documents.Pdf;
 
 namespace Litterfall.Web.Library;
 
-/// <summary>All documents of one design for one size of paper, with what is made of them once asked for.</summary>
+/// <summary>All documents of a design for one size of paper, and what was made of them.</summary>
 /// <param name="Files">The documents in order.</param>
 /// <param name="Mark">Changes with the documents; pictures carry it in their address.</param>
 /// <param name="Boxes">How many boxes.</param>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;
@@ -32,14 +33,14 @@ public sealed class PaperShelf
     /// <param name="id">The design.</param>
     /// <param name="wish">Sheet, and whether with the slips.</param>
     /// <param name="from">What papers are written from.</param>
+    /// <param name="progress">Told how many of how many steps are done.</param>
     /// <param name="cancel">Who asked has left.</param>
-    /// <param name="progress">Told how many of how many steps are done; 0 of 0 while others take turns.</param>
     public async Task<PaperSet?> SetAsync(
         Guid id,
         (string? Sheet, bool Slips) wish,
         PaperSources from,
-        CancellationToken cancel = default,
-        IProgress<(int Done, int Of)>? progress = null
+        IProgress<(int Done, int Of)>? progress = null,
+        CancellationToken cancel = default
     )
     {
         var (store, library, options, _) = from;
@@ -62,15 +63,15 @@ public sealed class PaperShelf
             $"{today:O}|{id}|{size}|{wish.Slips}|{library.Mark}|{DesignHash.Of(stored.Text)}"
         );
         var paper = new PaperWish(size, today, options.Version, false) { Slips = wish.Slips };
-        var job = Ask(key, (stop, told) => Written(design, paper, Fingerprint.Of(key)[..16], stop, told));
-        job.Progressed += progress is null ? null : progress.Report;
+        var job = Ask(key, (stop, told) => Written(design, paper, Fingerprint.Of(key)[..16], told, stop));
+        job.Watch(progress);
         try
         {
             return await job.Papers.WaitAsync(cancel);
         }
         finally
         {
-            job.Progressed -= progress is null ? null : progress.Report;
+            job.Unwatch(progress);
             Leave(key, job);
         }
     }
@@ -79,16 +80,18 @@ public sealed class PaperShelf
         CheckedDesign design,
         PaperWish wish,
         string mark,
-        CancellationToken stop,
-        Action<int, int> told
+        Action<int, int> told,
+        CancellationToken stop
     )
     {
         told(0, First + 1);
         var result = DesignRun.Execute(new DesignNumbers(design), stop);
         var settings = SettingsCard.Of(result.Numbers);
         stop.ThrowIfCancellationRequested();
-        var papers = PaperList.Write(new PaperJob(result, wish, settings), stop, (done, of) =>
-            told(First + done, First + of)
+        var papers = PaperList.Write(
+            new PaperJob(result, wish, settings),
+            (done, of) => told(First + done, First + of),
+            stop
         );
         foreach (var paper in papers)
         {
@@ -152,7 +155,7 @@ public sealed class PaperShelf
 
     private sealed class Job
     {
-        public event Action<(int Done, int Of)>? Progressed;
+        private ImmutableList<IProgress<(int Done, int Of)>> watchers = [];
 
         public Task<PaperSet> Papers { get; set; } = null!;
 
@@ -160,6 +163,18 @@ public sealed class PaperShelf
 
         public int Askers { get; set; }
 
-        public void Tell(int done, int of) => Progressed?.Invoke((done, of));
+        public void Watch(IProgress<(int Done, int Of)>? watcher) =>
+            ImmutableInterlocked.Update(ref watchers, all => watcher is null ? all : all.Add(watcher));
+
+        public void Unwatch(IProgress<(int Done, int Of)>? watcher) =>
+            ImmutableInterlocked.Update(ref watchers, all => watcher is null ? all : all.Remove(watcher));
+
+        public void Tell(int done, int of)
+        {
+            foreach (var watcher in watchers)
+            {
+                watcher.Report((done, of));
+            }
+        }
     }
 }

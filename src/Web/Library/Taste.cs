@@ -59,6 +59,15 @@ public sealed record Taste(ImmutableDictionary<string, string> Units)
         return $"{Digits(shown.FromSi(figure.Si))}{Symbol(shown)}";
     }
 
+    /// <summary>A length in a unit.</summary>
+    /// <param name="symbol">Symbol of a unit of length.</param>
+    /// <param name="meters">The length, m.</param>
+    public static string Of(string symbol, double meters)
+    {
+        var unit = Kinds[0].Choices.FirstOrDefault(c => c.Symbol == symbol, Unit.Centimeter);
+        return $"{Digits(unit.FromSi(meters), 2)}{Symbol(unit)}";
+    }
+
     /// <summary>Low to high in the user's unit; one number where they look the same.</summary>
     public string Show(Figure low, Figure high, Unit unit)
     {

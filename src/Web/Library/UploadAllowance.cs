@@ -7,7 +7,7 @@ namespace Litterfall.Web.Library;
 /// </summary>
 public sealed class UploadAllowance : IDisposable
 {
-    /// <summary>Bytes at once, and as many again within an hour. Own choice: twenty of the largest files.</summary>
+    /// <summary>Bytes at once, and as many again in an hour: twenty of the largest files.</summary>
     public const int MostBytes = 20 * BenchLibrary.LargestFile;
 
     private const int Unit = 1024;

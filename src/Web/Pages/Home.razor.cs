@@ -41,7 +41,7 @@ public sealed partial class Home
 
     private bool IsArchive => List == "archive";
 
-    private bool IsEmpty => isLoaded && designs.Count == 0 && archived == 0;
+    private bool IsEmpty => isLoaded && !IsArchive && designs.Count == 0 && archived == 0;
 
     private DateOnly Today => DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
 
@@ -76,7 +76,7 @@ public sealed partial class Home
         [
             .. Library
                 .Catalog.Of<AnimalEntry>()
-                .OrderBy(e => Names.CommonFirst(e.Name), StringComparer.OrdinalIgnoreCase),
+                .OrderBy(e => EntryWords.Of(e), StringComparer.OrdinalIgnoreCase),
         ];
         drawn =
         [
@@ -110,7 +110,7 @@ public sealed partial class Home
     private async Task MakeAsync()
     {
         var edges = size.Trim();
-        var who = animal.Length > 0 ? $", {Names.Common(Library.Catalog.Find(animal)!.Name)}" : "";
+        var who = animal.Length > 0 ? $", {EntryWords.Common(Library.Catalog.Find(animal)!)}" : "";
         var name = string.Create(CultureInfo.InvariantCulture, $"Tank {designs.Count + archived + 1}{who}");
         var text = Starter.Write(
             new StarterWish(null, edges, null, animal.Length > 0 ? animal : null),
@@ -120,8 +120,8 @@ public sealed partial class Home
         if (text.Value is null || !text.IsGood)
         {
             fault =
-                $"{text.Faults[0].Message}. Type length x depth x height with a unit, such as 60 x 45 x 60 cm or "
-                + $"24 x 18 x 24 in. {TankSize.Words}";
+                $"{text.Faults[0].Message}. Type length x depth x height with a unit, such as 60 x 45 x 60 "
+                + $"cm or 24 x 18 x 24 in. {TankSize.Words}";
             return;
         }
 
@@ -133,14 +133,20 @@ public sealed partial class Home
 
         fault = null;
         trying = "laying it out";
-        var today = DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
-        var bare = DesignEdits.Set(
-            DesignReader.Read(name, text.Value).Value!,
-            "planted",
-            today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
-        );
-        var document = bare.Value!;
+        var document = DesignEdits
+            .Set(
+                DesignReader.Read(name, text.Value).Value!,
+                "planted",
+                Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture)
+            )
+            .Value!;
         var stored = await Store.AddAsync(name, document.Text, $"begun from {edges}");
+        await BuildAsync(stored, document);
+    }
+
+    /// <summary>Lays a bare tank out, and goes to its desk.</summary>
+    private async Task BuildAsync(StoredDesign stored, DesignDocument document)
+    {
         var progress = new Progress<string>(words =>
         {
             trying = words;
@@ -158,7 +164,7 @@ public sealed partial class Home
                 await Store.SaveAsync(
                     stored.Id,
                     stored.Version,
-                    (name, made.Document.Text, $"first build: {string.Join("; ", made.Reasons)}")
+                    (stored.Name, made.Document.Text, $"first build: {string.Join("; ", made.Reasons)}")
                 );
             }
 

@@ -62,15 +62,15 @@ public sealed partial class LibraryEntry
             return Taste.Digits(value.Number ?? 0, 5);
         }
 
-        var told = taste.For(unit);
+        var shown = taste.For(unit);
         string Number(double number, int digits) =>
             Taste.Digits(
-                told == unit ? number : told.FromSi(unit.ToSiValue(number)),
-                told == unit ? digits : 3
+                shown == unit ? number : shown.FromSi(unit.ToSiValue(number)),
+                shown == unit ? digits : 3
             );
         var band =
             value.Low is { } low && value.High is { } high ? $" ({Number(low, 3)}–{Number(high, 3)})" : "";
-        return Number(value.Number ?? 0, 5) + Taste.Symbol(told) + band;
+        return Number(value.Number ?? 0, 5) + Taste.Symbol(shown) + band;
     }
 
     private async Task SaveFormAsync()

@@ -36,11 +36,10 @@ public sealed partial class LibraryPage
     private void Find(string? text, string? of)
     {
         (find, kind) = (text ?? "", of ?? "");
-        var words = find.Split(' ', StringSplitOptions.RemoveEmptyEntries);
         var found = Library
             .Catalog.Entries.Where(e =>
                 (kind.Length == 0 || (kind == Own ? Library.IsOwn(e.Key) : e.Kind.Word() == kind))
-                && words.All(w => Fits(e, w))
+                && EntryWords.Matches(e, find)
             )
             .ToList();
         count = found.Count;
@@ -50,17 +49,12 @@ public sealed partial class LibraryPage
                 .GroupBy(e => LibraryWords.Kind(e.Kind))
                 .OrderBy(g => g.Key, StringComparer.Ordinal)
                 .SelectMany(g =>
-                    g.OrderBy(e => Names.CommonFirst(e.Name), StringComparer.OrdinalIgnoreCase)
+                    g.OrderBy(e => EntryWords.Of(e), StringComparer.OrdinalIgnoreCase)
                         .Select(e => new Row(g.Key, e))
                         .Prepend(new Row($"{g.Key} ({g.Count()})", null))
                 ),
         ];
     }
-
-    private static bool Fits(CatalogEntry e, string word) =>
-        e.Name.Contains(word, StringComparison.OrdinalIgnoreCase)
-        || e.Key.Contains(word, StringComparison.OrdinalIgnoreCase)
-        || e.Synonyms.Any(s => s.Contains(word, StringComparison.OrdinalIgnoreCase));
 
     private static int Read(CatalogEntry e) =>
         e.Values.Count(v =>

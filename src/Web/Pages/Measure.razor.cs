@@ -8,6 +8,7 @@ using Litterfall.Quantities.Measuring;
 using Litterfall.Quantities.Sizing;
 using Litterfall.Store;
 using Litterfall.Web.Library;
+using Litterfall.Web.Measuring;
 
 namespace Litterfall.Web.Pages;
 
@@ -15,6 +16,7 @@ namespace Litterfall.Web.Pages;
 public sealed partial class Measure
 {
     private IReadOnlyList<ListedDesign> designs = [];
+    private Taste taste = Taste.Metric;
     private string mix = "standard-rainforest";
     private string looseIn = "";
     private string mixedOut = "";
@@ -33,9 +35,17 @@ public sealed partial class Measure
     protected override async Task OnInitializedAsync()
     {
         await Library.LoadAsync();
+        taste = await Tastes.LoadAsync();
         designs = await Store.DesignsAsync();
         cupDesign = dipDesign = designs.Count > 0 ? designs[0].Id : Guid.Empty;
     }
+
+    private Unit Volume => taste.For(Unit.Liter);
+
+    private Unit Small => taste.For(Unit.Milliliter);
+
+    /// <summary>A rise of the level is a matter of millimeters, or of parts of an inch.</summary>
+    private Unit Rise => taste.Chosen("length") == Unit.InchUnit.Symbol ? Unit.InchUnit : Unit.Millimeter;
 
     private IEnumerable<RecipeEntry> Recipes =>
         Library.Catalog.Of<RecipeEntry>().OrderBy(e => e.Name, StringComparer.Ordinal);
@@ -43,13 +53,13 @@ public sealed partial class Measure
     private async Task BucketAsync()
     {
         if (
-            Number(looseIn) is not { } loose
-            || Number(mixedOut) is not { } mixed
+            Amount<Volume>(looseIn, Volume) is not { } loose
+            || Amount<Volume>(mixedOut, Volume) is not { } mixed
             || WorkshopTests.MixingYield(loose, mixed) is not { } yield
             || Library.Catalog.Find<RecipeEntry>(mix) is not { } entry
         )
         {
-            bucketTold = "Give liters before and after; what comes out is not more than what went in.";
+            bucketTold = "Both amounts are needed; what comes out is not more than what went in.";
             return;
         }
 
@@ -57,31 +67,35 @@ public sealed partial class Measure
             entry,
             (GroundEntry.MixingYieldKey, entry.MixingYield?.Unit),
             100 * yield,
-            $"bucket test: {loose} L of parts gave {mixed} L"
+            $"bucket test: {Told(loose, Volume)} of parts gave {Told(mixed, Volume)}"
         );
-        if (told is null && Number(settled) is { } down && WorkshopTests.Settling(mixed, down) is { } sinks)
+        if (
+            told is null
+            && Amount<Volume>(settled, Volume) is { } down
+            && WorkshopTests.Settling(mixed, down) is { } sinks
+        )
         {
             told = await SaveAsync(
                 Library.Catalog.Find<RecipeEntry>(mix)!,
                 (GroundEntry.SettlingKey, entry.Settling?.Unit),
                 100 * sinks,
-                $"bucket test: {mixed} L knocked down to {down} L"
+                $"bucket test: {Told(mixed, Volume)} settled to {Told(down, Volume)}"
             );
         }
 
         bucketTold = told
-            ?? string.Create(CultureInfo.InvariantCulture, $"Kept: {entry.Name} yields {100 * yield:0} %.");
+            ?? string.Create(CultureInfo.InvariantCulture, $"Saved: {entry.Name} yields {100 * yield:0} %.");
     }
 
     private async Task CupAsync()
     {
         if (
-            Number(caught) is not { } water
+            Amount<Volume>(caught, Small) is not { } water
             || Number(seconds) is not { } time
-            || WorkshopTests.NozzleFlow(water, time) is not { } flow
+            || WorkshopTests.NozzleFlow(Unit.Milliliter.FromSi(water), time) is not { } flow
         )
         {
-            cupTold = "Give milliliters and seconds, both above zero.";
+            cupTold = "The amount of water and the seconds are needed, both above zero.";
             return;
         }
 
@@ -95,7 +109,13 @@ public sealed partial class Measure
             return;
         }
 
-        var each = string.Create(CultureInfo.InvariantCulture, $"{flow:0} mL/min");
+        var each =
+            Small == Unit.Milliliter
+                ? string.Create(CultureInfo.InvariantCulture, $"{flow:0} mL/min")
+                : string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{Small.FromSi(Unit.Milliliter.ToSiValue(flow)):0.##} fl oz/min"
+                );
         var edit = DesignEdits.Set(document, "misting.each", each);
         if (edit.Value is not { } changed || !edit.IsGood)
         {
@@ -108,14 +128,14 @@ public sealed partial class Measure
             design.Version,
             (design.Name, changed.Text, $"nozzle measured with a cup: {each}")
         );
-        cupTold = $"Kept: each nozzle of {design.Name} gives {each}.";
+        cupTold = $"Saved: each nozzle of {design.Name} gives {each}.";
     }
 
     private async Task DipAsync()
     {
         if (
-            Number(poured) is not { } liters
-            || Number(rise) is not { } millimeters
+            Amount<Volume>(poured, Volume) is not { } water
+            || Amount<Length>(rise, Rise) is not { } meters
             || await Store.DesignAsync(dipDesign) is not { } design
             || DesignReader.Read(design.Name, design.Text).Value is not { } document
             || Library.Check(document).Value is not { } ready
@@ -123,11 +143,19 @@ public sealed partial class Measure
                 is not { Material: AggregateEntry aggregate } layer
         )
         {
-            dipTold = "Give liters and millimeters, and a design with a drainage layer of grains.";
+            dipTold =
+                "The water, the rise of the level and a design with a drainage layer of grains are needed.";
             return;
         }
 
-        if (WorkshopTests.DrainablePorosity(liters, millimeters, layer.Area.Si) is not { } share)
+        if (
+            WorkshopTests.DrainablePorosity(
+                Unit.Liter.FromSi(water),
+                Unit.Millimeter.FromSi(meters),
+                layer.Area.Si
+            )
+            is not { } share
+        )
         {
             dipTold = "That would be more water than the layer has room for: read the level again.";
             return;
@@ -137,11 +165,11 @@ public sealed partial class Measure
             aggregate,
             (AggregateEntry.InterparticleVoidsKey, aggregate.InterparticleVoids?.Unit),
             100 * share,
-            $"dip test: {liters} L raised the level by {millimeters} mm"
+            $"dip test: {Told(water, Volume)} raised the level by {Told(meters, Rise)}"
         )
             ?? string.Create(
                 CultureInfo.InvariantCulture,
-                $"Kept: {aggregate.Name} takes water in {100 * share:0} % of its volume."
+                $"Saved: {aggregate.Name} takes water in {100 * share:0} % of its volume."
             );
     }
 
@@ -166,13 +194,25 @@ public sealed partial class Measure
         );
     }
 
+    private static string Told(double si, Unit unit) => Taste.Digits(unit.FromSi(si)) + Taste.Symbol(unit);
+
+    private static string Word(Unit unit) => Taste.Symbol(unit).Trim();
+
+    /// <summary>What was typed, in SI; in the unit of the reader where no other is typed.</summary>
+    private static double? Amount<T>(string text, Unit unit)
+        where T : struct, IQuantity<T> =>
+        text.Trim().Length > 0
+        && QuantityText.TryParse<T>(TypedReading.Whole(text, unit.Symbol), out var read, out _)
+            ? read.Si
+            : null;
+
     private static double? Number(string text) =>
         double.TryParse(
             text.Replace(',', '.').Trim(),
             NumberStyles.Float,
             CultureInfo.InvariantCulture,
             out var value
-        )
+        ) && double.IsFinite(value)
             ? value
             : null;
 }

@@ -59,7 +59,7 @@ public sealed partial class Papers
         asking.Dispose();
     }
 
-    /// <summary>Asks for the documents; what was asked for before and is not there yet is let go of.</summary>
+    /// <summary>Asks for the documents; what was asked for before and is not there is let go of.</summary>
     private async Task AskAsync(string size, bool withSources)
     {
         await asking.CancelAsync();
@@ -69,7 +69,7 @@ public sealed partial class Papers
         var token = asking.Token;
         try
         {
-            var made = await Sources.Shelf.SetAsync(Id, (size, withSources), Sources, token, new Told(this));
+            var made = await Sources.Shelf.SetAsync(Id, (size, withSources), Sources, new Told(this), token);
             isNone = made is null;
             if (made is not null)
             {

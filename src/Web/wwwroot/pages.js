@@ -13,3 +13,14 @@ document.addEventListener("error", e => {
     const other = e.target.dataset?.else;
     if (other) { delete e.target.dataset.else; e.target.src = other; }
 }, true);
+
+// A longer piece of work that is not a design yet stays in this browser: read without a text, kept with one.
+window.litterfall.draft = (key, text) => {
+    try {
+        const name = `litterfall.draft ${key}`;
+        if (text === undefined) return localStorage.getItem(name);
+        if (text === null) localStorage.removeItem(name); else localStorage.setItem(name, text);
+    } catch { /* A browser that keeps nothing: the page itself still shows it. */ }
+    return null;
+};
+window.litterfall.toTop = () => { window.scrollTo(0, 0); document.querySelector("main h1")?.focus?.(); };

@@ -26,7 +26,7 @@ public sealed class NotesTests
         var result = DesignRun.Execute(new DesignNumbers(design), TestContext.Current.CancellationToken);
         var papers = PaperList.Write(
             new PaperJob(result, SamplePapers.Wish(PaperSize.A4), SettingsCard.Of(result.Numbers)),
-            TestContext.Current.CancellationToken
+            cancel: TestContext.Current.CancellationToken
         );
         var sheet = papers.Single(p => p.Name == "01-build-sheet.pdf");
         var text = string.Join(' ', sheet.Pages.Select(WrittenPapers.Text));

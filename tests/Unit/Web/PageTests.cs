@@ -234,6 +234,72 @@ public sealed class PageTests : IAsyncDisposable
         Assert.Contains("10 L", value.Origin.Place, StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// A reader of gallons types gallons: 2.5 gal of parts that give 2 gal yield 80 %; a level that rises by
+    /// 1/2 in is read as that.
+    /// </summary>
+    [Fact]
+    public async Task The_tests_are_read_in_the_units_of_the_reader()
+    {
+        var store = await ReadyAsync();
+        foreach (var (kind, unit) in new[] { ("volume", "gal"), ("small", "fl oz"), ("length", "in") })
+        {
+            await store.ChooseAsync($"unit.{kind}", unit, Stop);
+        }
+
+        var measure = page.Render<Measure>();
+        measure.WaitForState(() => measure.Find("label[for=b-in]").TextContent == "Loose parts, gal");
+        Assert.Equal("Level rose, in", measure.Find("label[for=d-mm]").TextContent);
+        Assert.Equal("Caught, fl oz", measure.Find("label[for=c-ml]").TextContent);
+        measure.Find("#b-in").Change("2.5");
+        measure.Find("#b-out").Change("2");
+        await measure.FindAll("form")[0].SubmitAsync();
+        measure.WaitForState(() => measure.FindAll("[role=status]")[0].TextContent.Length > 0);
+        Assert.Contains(
+            "yields 80 %",
+            measure.FindAll("[role=status]")[0].TextContent,
+            StringComparison.Ordinal
+        );
+    }
+
+    /// <summary>What was read of a tank is kept by the browser, and read again page by page.</summary>
+    [Fact]
+    public async Task A_tank_is_measured_page_by_page()
+    {
+        var store = await ReadyAsync();
+        var tank = page.Render<MeasureTank>();
+        tank.WaitForState(() => !tank.Find(".steps .main").HasAttribute("disabled"));
+        tank.Find("#t-name").Change("in the hall");
+        await tank.Find("form").SubmitAsync();
+        await tank.Find("form").SubmitAsync();
+        Assert.Contains(
+            "Each edge needs one reading",
+            tank.Find("[role=alert]").TextContent,
+            StringComparison.Ordinal
+        );
+        tank.Find("#t-length-1").Change("60,2");
+        tank.Find("#t-length-2").Change("23 5/8 in");
+        tank.Find("#t-depth-1").Change("45");
+        tank.Find("#t-height-1").Change("sixty");
+        Assert.Contains("'sixty' does not read", tank.Markup, StringComparison.Ordinal);
+        await tank.Find("form").SubmitAsync();
+        Assert.Equal("Size", tank.Find("h1").TextContent);
+        tank.Find("#t-height-1").Change("60");
+        Assert.Contains(page.JSInterop.Invocations, i =>
+            i.Identifier == "litterfall.draft" && i.Arguments.Count == 2
+        );
+        for (var i = 0; i < 9; i++)
+        {
+            await tank.Find("form").SubmitAsync();
+        }
+
+        tank.WaitForState(() => store.DesignsAsync(Stop).Result.Count == 1);
+        var made = (await store.DesignAsync((await store.DesignsAsync(Stop))[0].Id, Stop))!;
+        Assert.Equal("in the hall", made.Name);
+        Assert.Contains("length: [ 60.2 cm, 23 5/8 in ]", made.Text, StringComparison.Ordinal);
+        Assert.Contains("inside length (2 readings)", made.Text, StringComparison.Ordinal);
+    }
+
     /// <summary>Every entry is counted, and found by its common and by its scientific name.</summary>
     [Fact]
     public async Task The_library_lists_all_and_finds_by_any_name()

@@ -134,7 +134,7 @@ public sealed partial class PairingTests
         var cookie = answer.Headers.GetValues("Set-Cookie").Single();
         Assert.Contains("httponly", cookie, StringComparison.OrdinalIgnoreCase);
         Assert.Contains("samesite=lax", cookie, StringComparison.OrdinalIgnoreCase);
-        var age = int.Parse(MaxAge().Match(cookie).Groups[1].Value, CultureInfo.InvariantCulture);
+        var age = int.Parse(MaxAge().Match(cookie).Groups["age"].Value, CultureInfo.InvariantCulture);
         Assert.True(age > 300 * 24 * 3600, cookie);
         Assert.Equal(403, (await program.AskAsync("GET", $"/pair/{code}")).Code);
         var mine = cookie.Split(';')[0];
@@ -248,7 +248,7 @@ public sealed partial class PairingTests
         return socket.ConnectAsync(new Uri($"ws://127.0.0.1:{program.Port}/_blazor"), Stop);
     }
 
-    [GeneratedRegex("max-age=([0-9]+)", RegexOptions.IgnoreCase, 1000)]
+    [GeneratedRegex("max-age=(?<age>[0-9]+)", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex MaxAge();
 
     private sealed class HandClock : TimeProvider

@@ -47,7 +47,7 @@ public sealed class PapersTests : IAsyncDisposable
     private Task<PaperSet?> SetAsync(Guid id, string sheet = "a4")
     {
         var from = services.GetRequiredService<PaperSources>();
-        return from.Shelf.SetAsync(id, (sheet, false), from, Stop);
+        return from.Shelf.SetAsync(id, (sheet, false), from, cancel: Stop);
     }
 
     private async Task<Guid> DesignAsync()
@@ -106,7 +106,7 @@ public sealed class PapersTests : IAsyncDisposable
         Assert.Contains("box 3 of 3", words);
     }
 
-    /// <summary>By hand: 40 × 40 × 5 cm are 8 L in a box and 24 L in three; more is bought, for it settles.</summary>
+    /// <summary>By hand: 40 × 40 × 5 cm are 8 L in a box; more is bought, for it settles.</summary>
     [Fact]
     public async Task Figures_of_one_box_stand_beside_those_of_all()
     {
@@ -116,7 +116,7 @@ public sealed class PapersTests : IAsyncDisposable
         Assert.InRange(Unit.Liter.FromSi(soil.One), 8, 16);
     }
 
-    /// <summary>A4 is 210 × 297 mm (ISO 216); a PNG tells its size in bytes 16 to 23 (PNG, 11.2.2).</summary>
+    /// <summary>A4 is 210 × 297 mm (ISO 216); bytes 16 to 23 of a PNG are its size (11.2.2).</summary>
     [Fact]
     public async Task A_page_becomes_a_picture_of_its_shape()
     {

@@ -75,13 +75,6 @@ public sealed class WordsTests
         Assert.Equal(words, OrderWords.Due(new DesignOrder(status, "", today.AddDays(days)), today));
     }
 
-    [Theory]
-    [InlineData("Dendrobates leucomelas (bumblebee frog)", "Bumblebee frog (Dendrobates leucomelas)")]
-    [InlineData("Ficus pumila", "Ficus pumila")]
-    [InlineData("()", "()")]
-    public void The_common_name_comes_first(string name, string told) =>
-        Assert.Equal(told, Names.CommonFirst(name));
-
     [Fact]
     public void Too_much_at_once_is_refused()
     {
