@@ -48,8 +48,7 @@ foreach (var count in people == 0 ? [] : new[] { 1, people })
     Console.WriteLine(
         FormattableString.Invariant(
             $"{count} at desks: drawing {Told(drawing)}; month {Told(month)}; in the second after all left "
-        )
-            + FormattableString.Invariant($"{after:0} ms of work, {Turns.OfMachine.Waiting} waiting")
+        ) + FormattableString.Invariant($"{after:0} ms of work, {Turns.OfMachine.Waiting} waiting")
     );
     var lost = 0;
     foreach (var id in ids.Take(count))
@@ -59,6 +58,11 @@ foreach (var count in people == 0 ? [] : new[] { 1, people })
     }
 
     Console.WriteLine($"{lost} of {count} desks lost a change");
+}
+
+foreach (var sample in new[] { "ld-201-flat", "ld-202-waiting-room", "tall-raised-floor" })
+{
+    await TypeAsync(sample);
 }
 
 await MemoryAsync();
@@ -103,6 +107,56 @@ async Task SitAsync(Guid id, List<double> drawing, List<double> month, int seed)
     }
 
     work!.Dispose();
+}
+
+// Numbers typed one after the other: from the change until its findings, until all changes that rules know
+// are
+// checked, and until levers are searched as well.
+async Task TypeAsync(string sample)
+{
+    var path = Path.Combine(args.Length > 1 ? args[1] : "samples", $"{sample}.viv.yaml");
+    var typed = DesignReader.Read("desk", await File.ReadAllTextAsync(path)).Value!;
+    typed = DesignEdits.Remove(typed, "workshop").Value ?? typed;
+    var id = (await store.AddAsync(sample, typed.Text, "bench")).Id;
+    var begun = Stopwatch.StartNew();
+    var (findings, first, all) = (new List<double>(), new List<double>(), new List<double>());
+    var (isNew, isFirst) = (false, false);
+    DeskWork? work = null;
+    work = (await DeskWork.OpenAsync(store, library, id, () =>
+        {
+            if (work is not { Look.WholeIsOld: false })
+            {
+                return;
+            }
+
+            if (isNew)
+            {
+                isNew = false;
+                findings.Add(begun.Elapsed.TotalMilliseconds);
+            }
+
+            if (isFirst && !work.Look.Fixes.IsEmpty)
+            {
+                isFirst = false;
+                first.Add(begun.Elapsed.TotalMilliseconds);
+            }
+        }))!;
+    await work.Settled;
+    for (var i = 0; i < 8; i++)
+    {
+        begun.Restart();
+        (isNew, isFirst) = (true, true);
+        var text = FormattableString.Invariant($"{21 + (0.05 * i):0.##} C");
+        await work.ChangeAsync(d => DesignEdits.Set(d, "room.temperature", text), "bench");
+        await work.Settled;
+        all.Add(begun.Elapsed.TotalMilliseconds);
+    }
+
+    Console.WriteLine(
+        $"{sample}, typed: findings {Told(findings)}; first fix {Told(first)}; all fixes and levers "
+            + $"{Told(all)}"
+    );
+    work.Dispose();
 }
 
 // Open desks at rest, all computed: what each holds above the first.

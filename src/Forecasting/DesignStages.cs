@@ -165,7 +165,8 @@ public sealed class DesignStages
             () => _ = runs.Value?.Band,
             () => _ = runs.Value?.Seasons,
             () => _ = forecast.Value,
-            () => _ = Panes
+            () => _ = Life(Reach.Whole),
+            () => _ = (Panes, Cuts, Packs, Stocking, Weights)
         );
     }
 

@@ -150,7 +150,8 @@ public static class Acceptances
         return Refused.Found(
             Severity.Caution,
             $"\"{RuleBook.Title(stop.Slug)}\" is entered as accepted, but it protects "
-                + $"{(stop.Protects == Protects.Animal ? "an animal" : "a person")}: it cannot be accepted, and "
+                + $"{(stop.Protects == Protects.Animal ? "an animal" : "a person")}: it cannot be "
+                + $"accepted, and "
                 + "the stop stays.",
             (null, null),
             "Solve it, and take the acceptance out.",

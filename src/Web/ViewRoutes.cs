@@ -1,13 +1,15 @@
 using System.Globalization;
 using Litterfall.Documents.Perspective;
-using Litterfall.Web.Library;
+using Litterfall.Web.Desk;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 
 namespace Litterfall.Web;
 
-/// <summary>Pictures of designs as files: for lists, papers, quotes and browsers that draw nothing in space.</summary>
+/// <summary>
+/// Pictures of designs as files: for lists, papers, quotes and browsers that draw nothing in space.
+/// </summary>
 public static class ViewRoutes
 {
     private const int UsualWidth = 960;
@@ -16,7 +18,8 @@ public static class ViewRoutes
     private const double MostZoom = 2.5;
 
     /// <summary>Puts the routes in.</summary>
-    public static void Map(IEndpointRouteBuilder app) => app.MapGet("/design/{id:guid}/still.png", StillAsync);
+    public static void Map(IEndpointRouteBuilder app) =>
+        app.MapGet("/design/{id:guid}/still.png", StillAsync);
 
     private static async Task<IResult> StillAsync(
         Guid id,
@@ -42,7 +45,12 @@ public static class ViewRoutes
         };
         if (asked.Trouble is { } trouble)
         {
-            return Results.Text(trouble + "\n", "text/plain; charset=utf-8", null, StatusCodes.Status400BadRequest);
+            return Results.Text(
+                trouble + "\n",
+                "text/plain; charset=utf-8",
+                null,
+                StatusCodes.Status400BadRequest
+            );
         }
 
         if (await shelf.PngAsync(id, wish, cancel) is not { } still)
@@ -55,7 +63,7 @@ public static class ViewRoutes
             still.Png,
             "image/png",
             asked.IsSet("save") ? "picture.png" : null,
-            entityTag: new($"\"{still.Mark}\"")
+            entityTag: new($"\"{still.Tag}\"")
         );
     }
 
@@ -71,7 +79,16 @@ public static class ViewRoutes
                 return null;
             }
 
-            if (int.TryParse(text, NumberStyles.AllowLeadingSign, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most)
+            if (
+                int.TryParse(
+                    text,
+                    NumberStyles.AllowLeadingSign,
+                    CultureInfo.InvariantCulture,
+                    out var number
+                )
+                && number >= least
+                && number <= most
+            )
             {
                 return number;
             }
@@ -90,7 +107,11 @@ public static class ViewRoutes
                 return null;
             }
 
-            if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= least && number <= most)
+            if (
+                double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+                && number >= least
+                && number <= most
+            )
             {
                 return number;
             }

@@ -4,11 +4,14 @@ using UglyToad.PdfPig;
 
 namespace Litterfall.Tests.Bench;
 
-/// <summary>Findings are accepted with a reason, or solved: one by one, or all at once as one trial.</summary>
+/// <summary>
+/// Findings are accepted with a reason, or solved: one by one, or all at once as one trial.
+/// </summary>
 public sealed class FindingJourneyTests(Browser browser, SharedBench shared) : Visits(browser)
 {
     /// <summary>
-    /// Four stops: a metal barrier under frogs, soil over the sill, doors a froglet gets through, an open vent.
+    /// Four stops: a metal barrier under frogs, soil over the sill, doors a froglet gets through, an open
+    /// vent.
     /// </summary>
     private const string Faulty = """
         litterfall: 1
@@ -16,7 +19,8 @@ public sealed class FindingJourneyTests(Browser browser, SharedBench shared) : V
         box: { outside: { length: 45 cm, depth: 45 cm, height: 45 cm }, glass: { walls: 5 mm, base: 5 mm },
           opening: front, sill: 8 cm, doors: { count: 2, gap: 3 mm } }
         floor: { drainage: { material: expanded-clay-8-16, depth: 5 cm },
-          barrier: { material: steel-gauze-0.5 }, soil: { recipe: ready-rainforest, front: 7 cm, back: 9 cm } }
+          barrier: { material: steel-gauze-0.5 },
+          soil: { recipe: ready-rainforest, front: 7 cm, back: 9 cm } }
         vents: [ { length: 30 cm, width: 1 cm, height: 20 cm, side: front } ]
         animals: [ { animal: epipedobates-anthonyi, count: 2 } ]
         crew: [ { animal: folsomia-candida, count: 20 } ]
@@ -31,6 +35,7 @@ public sealed class FindingJourneyTests(Browser browser, SharedBench shared) : V
         await page.ClickAsync("button:has-text('Show all')");
         var finding = page.Locator(".findings li", new() { HasText = "one person does not lift it" });
         await finding.Locator("text=Accept with my reason").ClickAsync();
+        await Assertions.Expect(finding.Locator("input").First).ToBeFocusedAsync();
         // The field is focused; an empty reason is told and loses nothing.
         await page.Keyboard.PressAsync("Enter");
         await Assertions.Expect(finding.Locator(".fault")).ToContainTextAsync("Enter a reason");
@@ -43,8 +48,8 @@ public sealed class FindingJourneyTests(Browser browser, SharedBench shared) : V
             .ToContainTextAsync("We carry it on a cart");
         await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
 
-        await page.ClickAsync("a:has-text('Papers')");
-        await page.WaitForSelectorAsync(".papers li");
+        await page.ClickAsync("a:has-text('Build documents')");
+        await page.WaitForSelectorAsync(".sheets li");
         var link = page.Locator("a[href*='01-build-sheet']").First;
         var answer = await page.APIRequest.GetAsync(
             new Uri(new Uri(page.Url), await link.GetAttributeAsync("href")!).ToString()

@@ -5,19 +5,19 @@ namespace Litterfall.Documents.Drawings;
 /// <summary>Quiet colors of leaves and animals by their words, chosen to stay apart in grey print.</summary>
 internal static class NamedColors
 {
-    private const uint Green = 0x5E8C4A;
+    private const uint Green = 0x70A05A;
 
     private static readonly FrozenDictionary<string, uint> Known = new Dictionary<string, uint>(
         StringComparer.Ordinal
     )
     {
         ["green"] = Green,
-        ["light green"] = 0x86AE58,
-        ["dark green"] = 0x3E6B48,
-        ["yellow green"] = 0x9CA84C,
+        ["light green"] = 0x9CC26C,
+        ["dark green"] = 0x4C7E58,
+        ["yellow green"] = 0xAAB65A,
         ["pale green"] = 0xA5C294,
-        ["blue green"] = 0x4F8C84,
-        ["gray green"] = 0x879C80,
+        ["blue green"] = 0x5C9C92,
+        ["gray green"] = 0x93A98B,
         ["brown green"] = 0x7A7350,
         ["gray"] = 0xA3AEA2,
         ["purple"] = 0x7A5574,

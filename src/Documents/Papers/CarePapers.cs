@@ -73,13 +73,14 @@ internal static class CarePapers
         );
         foreach (var line in sheet.Lines)
         {
-            table.Row(sheet.Key, line.Head, line.Text, line.Source?.Provenance.Word() ?? "design");
+            table.Row(sheet.Key, line.Head, line.Text, line.Source?.Provenance.Spoken() ?? "design");
         }
 
         var blocks = new List<Block>(table.Blocks)
         {
             new Words(
-                "“recalled” and “common practice” are not published evidence: ask an experienced "
+                "“From memory” (source not checked) and “common practice” are not published evidence: ask "
+                    + "an experienced "
                     + "keeper, and a "
                     + "veterinarian for anything about health. This sheet names no illness and no dose."
             )

@@ -248,5 +248,5 @@ internal static class CutPapers
     }
 
     private static string Spoken(Figure figure) =>
-        figure.Trust.IsWeak() ? $"{figure.Trust.Word()}; tell us yours" : figure.Trust.Word();
+        figure.Trust.IsWeak() ? $"{figure.Trust.Spoken()}; tell us yours" : figure.Trust.Spoken();
 }

@@ -47,7 +47,7 @@ internal static class Slips
             string.Create(
                 CultureInfo.InvariantCulture,
                 $"{path} = {number.Number:0.####}{Unit(number)}: {equation} [{figure.Origin.Source}, "
-                    + $"{figure.Origin.Place}, {figure.Trust.Word()}]"
+                    + $"{figure.Origin.Place}, {figure.Trust.Spoken()}]"
             )
         )
         {

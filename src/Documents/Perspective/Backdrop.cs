@@ -47,10 +47,10 @@ internal sealed class Backdrop(Scene scene)
     }
 
     private static Vector3 Tint(string key) =>
-        key.Contains("cork", StringComparison.Ordinal) ? Hue.Of(0x9C7C5B)
-        : key.Contains("fern", StringComparison.Ordinal) ? Hue.Of(0x75604E)
-        : key.Contains("coir", StringComparison.Ordinal) ? Hue.Of(0xA07F58)
-        : Hue.Of(0x9A9284);
+        key.Contains("cork", StringComparison.Ordinal) ? Hue.Of(0x8C6C4D)
+        : key.Contains("fern", StringComparison.Ordinal) ? Hue.Of(0x68533F)
+        : key.Contains("coir", StringComparison.Ordinal) ? Hue.Of(0x8E6E4A)
+        : Hue.Of(0x8A8274);
 
     private (Vector3 Low, Vector3 High) Slab(Side side, float foot)
     {
@@ -64,8 +64,14 @@ internal sealed class Backdrop(Scene scene)
         };
     }
 
-    /// <summary>The face toward the box: a corner, its way across, its way up, and the way into the box.</summary>
-    private static (Vector3 Corner, Vector3 Across, Vector3 Up, Vector3 In) Face(Side side, Vector3 low, Vector3 high)
+    /// <summary>
+    /// The face toward the box: a corner, its way across, its way up, and the way into the box.
+    /// </summary>
+    private static (Vector3 Corner, Vector3 Across, Vector3 Up, Vector3 In) Face(
+        Side side,
+        Vector3 low,
+        Vector3 high
+    )
     {
         var up = new Vector3(0, 0, high.Z - low.Z);
         return side switch
@@ -78,7 +84,12 @@ internal sealed class Backdrop(Scene scene)
     }
 
     /// <summary>Plates of bark with cracks between.</summary>
-    private static void Plates(Mesh mesh, (Vector3 Corner, Vector3 Across, Vector3 Up, Vector3 In) f, Vector3 color, Dice dice)
+    private static void Plates(
+        Mesh mesh,
+        (Vector3 Corner, Vector3 Across, Vector3 Up, Vector3 In) f,
+        Vector3 color,
+        Dice dice
+    )
     {
         var (w, h) = (f.Across.Length(), f.Up.Length());
         var (nx, ny) = (Math.Max(3, (int)(w / 0.05f)), Math.Max(3, (int)(h / 0.07f)));
@@ -87,7 +98,8 @@ internal sealed class Backdrop(Scene scene)
         {
             for (var i = 0; i < nx; i++)
             {
-                Vector3 P(int a, int b) => f.Corner + (f.Across * knots[a, b].X) + (f.Up * knots[a, b].Y) + (f.In * Off);
+                Vector3 P(int a, int b) =>
+                    f.Corner + (f.Across * knots[a, b].X) + (f.Up * knots[a, b].Y) + (f.In * Off);
                 var tint = Hue.Times(color, dice.Between(0.84f, 1.16f));
                 var (p, q, r, s) = (P(i, j), P(i + 1, j), P(i + 1, j + 1), P(i, j + 1));
                 mesh.Quad(p, q, r, s, tint);
@@ -97,14 +109,24 @@ internal sealed class Backdrop(Scene scene)
                 {
                     var (u, v) = (dice.Next(), dice.Next());
                     var at = Vector3.Lerp(Vector3.Lerp(p, q, u), Vector3.Lerp(s, r, u), v) + (f.In * Off);
-                    mesh.Edge(at, at + (Vector3.Normalize(f.Up) * dice.Between(0.004f, 0.014f)), Hue.Times(color, 0.5f), 0.45f);
+                    mesh.Edge(
+                        at,
+                        at + (Vector3.Normalize(f.Up) * dice.Between(0.004f, 0.014f)),
+                        Hue.Times(color, 0.5f),
+                        0.45f
+                    );
                 }
             }
         }
     }
 
     /// <summary>Upright fibers.</summary>
-    private static void Fibers(Mesh mesh, (Vector3 Corner, Vector3 Across, Vector3 Up, Vector3 In) f, Vector3 color, Dice dice)
+    private static void Fibers(
+        Mesh mesh,
+        (Vector3 Corner, Vector3 Across, Vector3 Up, Vector3 In) f,
+        Vector3 color,
+        Dice dice
+    )
     {
         var (w, h) = (f.Across.Length(), f.Up.Length());
         var (nx, ny) = (Math.Max(3, (int)(w / 0.04f)), Math.Max(3, (int)(h / 0.11f)));
@@ -113,29 +135,52 @@ internal sealed class Backdrop(Scene scene)
         {
             for (var i = 0; i < nx; i++)
             {
-                Vector3 P(int a, int b) => f.Corner + (f.Across * knots[a, b].X) + (f.Up * knots[a, b].Y) + (f.In * Off);
-                mesh.Quad(P(i, j), P(i + 1, j), P(i + 1, j + 1), P(i, j + 1), Hue.Times(color, dice.Between(0.86f, 1.16f)));
+                Vector3 P(int a, int b) =>
+                    f.Corner + (f.Across * knots[a, b].X) + (f.Up * knots[a, b].Y) + (f.In * Off);
+                mesh.Quad(
+                    P(i, j),
+                    P(i + 1, j),
+                    P(i + 1, j + 1),
+                    P(i, j + 1),
+                    Hue.Times(color, dice.Between(0.86f, 1.16f))
+                );
             }
         }
 
         var count = (int)(w * h * 2600);
         for (var k = 0; k < count; k++)
         {
-            var at = f.Corner + (f.Across * dice.Between(0.01f, 0.99f)) + (f.Up * dice.Between(0.01f, 0.9f)) + (f.In * (2 * Off));
-            var way = (Vector3.Normalize(f.Up) * dice.Between(0.012f, 0.04f)) + (Vector3.Normalize(f.Across) * dice.Between(-0.004f, 0.004f));
+            var at =
+                f.Corner
+                + (f.Across * dice.Between(0.01f, 0.99f))
+                + (f.Up * dice.Between(0.01f, 0.9f))
+                + (f.In * (2 * Off));
+            var way =
+                (Vector3.Normalize(f.Up) * dice.Between(0.012f, 0.04f))
+                + (Vector3.Normalize(f.Across) * dice.Between(-0.004f, 0.004f));
             var isLight = dice.Next() < 0.35f;
             mesh.Edge(at, at + way, Hue.Times(color, isLight ? 1.5f : 0.5f), 0.4f);
         }
     }
 
     /// <summary>Carved foam: an uneven face about its mean thickness.</summary>
-    private static void Relief(Mesh mesh, (Vector3 Corner, Vector3 Across, Vector3 Up, Vector3 In) f, Vector3 color, Dice dice)
+    private static void Relief(
+        Mesh mesh,
+        (Vector3 Corner, Vector3 Across, Vector3 Up, Vector3 In) f,
+        Vector3 color,
+        Dice dice
+    )
     {
         var (w, h) = (f.Across.Length(), f.Up.Length());
         var (nx, ny) = (Math.Max(4, (int)(w / 0.045f)), Math.Max(4, (int)(h / 0.045f)));
         var knots = Knots(nx, ny, dice, 0.36f);
         var bumps = new float[nx + 1, ny + 1];
-        foreach (ref var bump in System.Runtime.InteropServices.MemoryMarshal.CreateSpan(ref bumps[0, 0], bumps.Length))
+        foreach (
+            ref var bump in System.Runtime.InteropServices.MemoryMarshal.CreateSpan(
+                ref bumps[0, 0],
+                bumps.Length
+            )
+        )
         {
             bump = dice.Between(0.0006f, 0.011f);
         }

@@ -6,7 +6,7 @@ namespace Litterfall.Documents.Perspective;
 /// <summary>Turns meshes into parts of a picture: light and dark are painted into their corners.</summary>
 internal static class Bake
 {
-    private static readonly Vector3 Moon = new(0.42f, 0.49f, 0.61f);
+    private static readonly Vector3 Moon = new(0.36f, 0.43f, 0.55f);
     private static readonly Vector3 Warm = new(1.015f, 1f, 0.965f);
 
     /// <summary>A body, with its ink line around it.</summary>
@@ -25,11 +25,23 @@ internal static class Bake
         for (var i = 0; i < mesh.Points.Count; i++)
         {
             var here = light(mesh.Points[i]);
-            lit.Add(Hue.Word(Vector3.Clamp(mesh.Colors[i] * here * (here > 1 ? Warm : Vector3.One), Vector3.Zero, Vector3.One)));
+            lit.Add(
+                Hue.Word(
+                    Vector3.Clamp(
+                        mesh.Colors[i] * here * (here > 1 ? Warm : Vector3.One),
+                        Vector3.Zero,
+                        Vector3.One
+                    )
+                )
+            );
             dark.Add(Hue.Word(Night(mesh.Colors[i])));
         }
 
-        yield return Part(PartKind.Solid, name, mesh) with { Lit = lit.MoveToImmutable(), Dark = dark.MoveToImmutable() };
+        yield return Part(PartKind.Solid, name, mesh) with
+        {
+            Lit = lit.MoveToImmutable(),
+            Dark = dark.MoveToImmutable(),
+        };
         if (mesh.HullPoints.Count > 0)
         {
             yield return new ScenePart(PartKind.Hull, $"{name} outline")

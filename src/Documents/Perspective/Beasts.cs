@@ -1,4 +1,5 @@
 using System.Numerics;
+using Litterfall.Documents.Shapes;
 using Litterfall.Documents.Views;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Quantities.Placing;
@@ -16,7 +17,9 @@ internal sealed class Beasts(Scene scene, LitterFigure litter)
     {
         for (var i = 0; i < scene.Design.Animals.Count; i++)
         {
-            var entry = scene.Numbers.Design.Entry<AnimalEntry>(FormattableString.Invariant($"animals[{i}].animal"));
+            var entry = scene.Numbers.Design.Entry<AnimalEntry>(
+                FormattableString.Invariant($"animals[{i}].animal")
+            );
             for (var k = 0; k < Math.Min(scene.Design.Animals[i].Count, MostDrawn); k++)
             {
                 var dice = new Dice($"{entry.Key} {i} {k}");
@@ -47,15 +50,28 @@ internal sealed class Beasts(Scene scene, LitterFigure litter)
     {
         var words = (entry.Color?.Text ?? "brown, dark brown").Split(',', StringSplitOptions.TrimEntries);
         var color = Hue.Of(words[0]);
-        return ((float)AnimalShapes.Length(entry), color, words.Length > 1 ? Hue.Of(words[1]) : Hue.Times(color, 0.75f));
+        return (
+            (float)AnimalShapes.Length(entry),
+            color,
+            words.Length > 1 ? Hue.Of(words[1]) : Hue.Times(color, 0.75f)
+        );
     }
 
     /// <summary>Puts a body on the ground, on wood, or climbers on a wall.</summary>
     private void Set(Mesh mesh, Mesh body, (AnimalEntry Entry, float Length) of, Dice dice)
     {
-        var isClimbing = of.Entry.Habit?.Text == "climber" && dice.Next() < 0.6f && AnimalShapes.Of(of.Entry) != AnimalShape.Crab;
-        var half = of.Length * 0.7f;
-        var x = (float)terrain.Left + half + (dice.Next() * Math.Max(0, (float)(terrain.Right - terrain.Left) - (2 * half)));
+        var isClimbing =
+            of.Entry.Habit?.Text == "climber"
+            && dice.Next() < 0.6f
+            && AnimalShapes.Of(of.Entry) != AnimalShape.Crab;
+        var half = Math.Min(
+            body.Points.Max(p => new Vector2(p.X, p.Y).Length()),
+            (float)Math.Min(terrain.Right - terrain.Left, terrain.Back - terrain.Front) / 2
+        );
+        var x =
+            (float)terrain.Left
+            + half
+            + (dice.Next() * Math.Max(0, (float)(terrain.Right - terrain.Left) - (2 * half)));
         var turn = dice.Between(0, MathF.Tau);
         var (sin, cos) = MathF.SinCos(turn);
         if (isClimbing)
@@ -63,11 +79,16 @@ internal sealed class Beasts(Scene scene, LitterFigure litter)
             var low = litter.Top(x, terrain.Back) + half;
             var z = low + (dice.Next() * Math.Max(0, (float)terrain.Height - half - low - 0.02f));
             var wall = (float)terrain.Back - 0.001f;
-            mesh.Take(body, v => new(x + (v.X * cos) - (v.Y * sin), wall - v.Z, z + (v.X * sin) + (v.Y * cos)));
+            mesh.Take(body, v =>
+                new(x + (v.X * cos) - (v.Y * sin), wall - v.Z, z + (v.X * sin) + (v.Y * cos))
+            );
             return;
         }
 
-        var y = (float)terrain.Front + half + (dice.Next() * 0.72f * Math.Max(0, (float)(terrain.Back - terrain.Front) - (2 * half)));
+        var y =
+            (float)terrain.Front
+            + half
+            + (dice.Next() * 0.72f * Math.Max(0, (float)(terrain.Back - terrain.Front) - (2 * half)));
         var ground = litter.Top(x, y) + 0.003f;
         foreach (var piece in scene.Pieces)
         {
@@ -94,15 +115,34 @@ internal sealed class Beasts(Scene scene, LitterFigure litter)
             (0.43f, 0.35f, 0.15f, 0.09f),
             (0.5f, 0.33f, 0.05f, 0.04f),
         ];
-        body.Skin(
-            Lathe(cuts, l, 10),
-            (r, s) => s is 2 or 3 && r % 2 == 1 ? of.Mark : s is 0 or 5 && r is 2 or 4 ? of.Mark : of.Color
-        );
+        body.Skin(Lathe(cuts, l, 10), (r, s) => s is 2 or 3 && r % 2 == 1 ? of.Mark
+            : s is 0 or 5 && r is 2 or 4 ? of.Mark
+            : of.Color);
         foreach (var hand in new[] { -1f, 1f })
         {
             Ball(body, new(0.3f * l, hand * 0.17f * l, 0.46f * l), 0.07f * l, Hue.Of(0x1D2022));
-            Limb(body, l, [new(0.16f, hand * 0.2f, 0.26f), new(0.26f, hand * 0.34f, 0.16f), new(0.34f, hand * 0.32f, 0.02f), new(0.46f, hand * 0.36f, 0.015f)], (0.055f, of.Color));
-            Limb(body, l, [new(-0.36f, hand * 0.16f, 0.16f), new(-0.08f, hand * 0.38f, 0.2f), new(-0.42f, hand * 0.4f, 0.05f), new(-0.12f, hand * 0.48f, 0.015f)], (0.085f, Vector3.Lerp(of.Color, of.Mark, 0.35f)));
+            Limb(
+                body,
+                l,
+                [
+                    new(0.16f, hand * 0.2f, 0.26f),
+                    new(0.26f, hand * 0.34f, 0.16f),
+                    new(0.34f, hand * 0.32f, 0.02f),
+                    new(0.46f, hand * 0.36f, 0.015f),
+                ],
+                (0.055f, of.Color)
+            );
+            Limb(
+                body,
+                l,
+                [
+                    new(-0.36f, hand * 0.16f, 0.16f),
+                    new(-0.08f, hand * 0.38f, 0.2f),
+                    new(-0.42f, hand * 0.4f, 0.05f),
+                    new(-0.12f, hand * 0.48f, 0.015f),
+                ],
+                (0.085f, Vector3.Lerp(of.Color, of.Mark, 0.35f))
+            );
         }
     }
 
@@ -136,8 +176,26 @@ internal sealed class Beasts(Scene scene, LitterFigure litter)
         foreach (var hand in new[] { -1f, 1f })
         {
             Ball(body, new(0.38f * l, hand * 0.09f * l, 0.2f * l), 0.035f * l, Hue.Of(0x1D2022));
-            Limb(body, l, [new(0.18f, hand * 0.08f, 0.12f), new(0.2f, hand * 0.26f, 0.12f), new(0.32f, hand * 0.34f, 0.012f)], (0.035f, of.Color));
-            Limb(body, l, [new(-0.3f, hand * 0.08f, 0.11f), new(-0.2f, hand * 0.27f, 0.12f), new(-0.34f, hand * 0.36f, 0.012f)], (0.04f, of.Color));
+            Limb(
+                body,
+                l,
+                [
+                    new(0.18f, hand * 0.08f, 0.12f),
+                    new(0.2f, hand * 0.26f, 0.12f),
+                    new(0.32f, hand * 0.34f, 0.012f),
+                ],
+                (0.035f, of.Color)
+            );
+            Limb(
+                body,
+                l,
+                [
+                    new(-0.3f, hand * 0.08f, 0.11f),
+                    new(-0.2f, hand * 0.27f, 0.12f),
+                    new(-0.34f, hand * 0.36f, 0.012f),
+                ],
+                (0.04f, of.Color)
+            );
         }
     }
 
@@ -148,7 +206,16 @@ internal sealed class Beasts(Scene scene, LitterFigure litter)
         var r = l * 0.045f;
         var cuts = Enumerable
             .Range(0, Parts + 1)
-            .Select(i => ((i / (float)Parts) - 0.5f, 0.055f, i is 0 or Parts ? 0.01f : i % 2 == 0 ? 0.04f : 0.046f, i is 0 or Parts ? 0.01f : 0.042f))
+            .Select(i =>
+                (
+                    (i / (float)Parts) - 0.5f,
+                    0.055f,
+                    i is 0 or Parts ? 0.01f
+                    : i % 2 == 0 ? 0.04f
+                    : 0.046f,
+                    i is 0 or Parts ? 0.01f : 0.042f
+                )
+            )
             .ToArray();
         var rings = Lathe(cuts, l, 8);
         foreach (var ring in rings)
@@ -166,7 +233,12 @@ internal sealed class Beasts(Scene scene, LitterFigure litter)
             var y = MathF.Sin(x / l * 6) * l * 0.08f;
             foreach (var hand in new[] { -1f, 1f })
             {
-                body.Edge(new(x, y + (hand * r * 0.8f), 0.03f * l), new(x + (0.01f * l), y + (hand * r * 1.9f), 0.001f), Hue.Ink, 0.8f);
+                body.Edge(
+                    new(x, y + (hand * r * 0.8f), 0.03f * l),
+                    new(x + (0.01f * l), y + (hand * r * 1.9f), 0.001f),
+                    Hue.Ink,
+                    0.8f
+                );
             }
         }
     }
@@ -187,11 +259,29 @@ internal sealed class Beasts(Scene scene, LitterFigure litter)
         foreach (var hand in new[] { -1f, 1f })
         {
             Ball(body, new(0.42f * l, hand * 0.2f * l, 0.48f * l), 0.06f * l, Hue.Of(0x1D2022));
-            Limb(body, l, [new(0.3f, hand * 0.38f, 0.3f), new(0.58f, hand * 0.55f, 0.25f), new(0.72f, hand * 0.28f, 0.18f)], (0.1f, of.Mark));
+            Limb(
+                body,
+                l,
+                [
+                    new(0.3f, hand * 0.38f, 0.3f),
+                    new(0.58f, hand * 0.55f, 0.25f),
+                    new(0.72f, hand * 0.28f, 0.18f),
+                ],
+                (0.1f, of.Mark)
+            );
             for (var k = 0; k < 4; k++)
             {
                 var x = 0.2f - (0.2f * k);
-                Limb(body, l, [new(x, hand * 0.42f, 0.3f), new(x - (0.1f * k), hand * 0.78f, 0.42f), new(x - (0.14f * k), hand * 1.02f, 0.01f)], (0.045f, of.Color));
+                Limb(
+                    body,
+                    l,
+                    [
+                        new(x, hand * 0.42f, 0.3f),
+                        new(x - (0.1f * k), hand * 0.78f, 0.42f),
+                        new(x - (0.14f * k), hand * 1.02f, 0.01f),
+                    ],
+                    (0.045f, of.Color)
+                );
             }
         }
     }
@@ -203,7 +293,11 @@ internal sealed class Beasts(Scene scene, LitterFigure litter)
                 Enumerable
                     .Range(0, sides)
                     .Select(s => MathF.SinCos(s * MathF.Tau / sides))
-                    .Select(t => new Vector3(c.X * l, c.Wide * l * t.Cos, Math.Max(0.004f * l, (c.Z + (c.Tall * t.Sin)) * l)))
+                    .Select(t => new Vector3(
+                        c.X * l,
+                        c.Wide * l * t.Cos,
+                        Math.Max(0.004f * l, (c.Z + (c.Tall * t.Sin)) * l)
+                    ))
                     .ToArray()
             ),
         ];

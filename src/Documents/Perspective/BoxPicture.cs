@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Numerics;
+using Litterfall.Documents.Shapes;
 using Litterfall.Documents.Views;
 using Litterfall.Domain;
 using Litterfall.Forecasting;
@@ -115,7 +116,9 @@ public sealed class BoxPicture
         {
             if (share > 0.02)
             {
-                parts.Add(Bake.Film($"fog {side.ToString().ToLowerInvariant()}", panes.Fog(side, (float)share)));
+                parts.Add(
+                    Bake.Film($"fog {side.ToString().ToLowerInvariant()}", panes.Fog(side, (float)share))
+                );
             }
         }
 
@@ -128,7 +131,9 @@ public sealed class BoxPicture
         get
         {
             var covered = Terrain.Covered(scene.Design);
-            return covered.Contains(Side.Right) && !covered.Contains(Side.Left) ? -Camera.UsualTurn : Camera.UsualTurn;
+            return covered.Contains(Side.Right) && !covered.Contains(Side.Left)
+                ? -Camera.UsualTurn
+                : Camera.UsualTurn;
         }
     }
 
@@ -156,12 +161,21 @@ public sealed class BoxPicture
     /// <param name="moment">The hour.</param>
     public string Words(PictureWish wish, Moment? moment)
     {
-        var plants = scene.Plants.GroupBy(p => p.Name, StringComparer.Ordinal).Select(g => Counted(g.Sum(p => p.Count), g.Key)).ToList();
-        var age = wish.Months < 0.5 ? "as planted" : FormattableString.Invariant($"{wish.Months:0} months after planting");
+        var plants = scene
+            .Plants.GroupBy(p => p.Name, StringComparer.Ordinal)
+            .Select(g => Counted(g.Sum(p => p.Count), g.Key))
+            .ToList();
+        var age =
+            wish.Months < 0.5
+                ? "as planted"
+                : FormattableString.Invariant($"{wish.Months:0} months after planting");
         var light_ = IsLit(moment) ? "by day" : "at night";
         var fog = moment?.Fogs.Any(f => f.Share > 0.25) == true ? ", panes fogged" : "";
         var inside = plants.Count > 0 ? $"; plants: {string.Join(", ", plants)}" : "";
-        var pieces = scene.Pieces.Length > 0 ? $"; wood and stone: {string.Join(", ", scene.Pieces.Select(p => p.Name))}" : "";
+        var pieces =
+            scene.Pieces.Length > 0
+                ? $"; wood and stone: {string.Join(", ", scene.Pieces.Select(p => p.Name))}"
+                : "";
         return $"Picture of {scene.Design.Name}, {age}, {light_}{fog}{inside}{pieces}.";
     }
 
@@ -192,7 +206,10 @@ public sealed class BoxPicture
         var t = scene.Terrain;
         Vector3 On(double x, double y)
         {
-            var (cx, cy) = (Math.Clamp(x, t.Left + 0.001, t.Right - 0.001), Math.Clamp(y, t.Front + 0.001, t.Back - 0.001));
+            var (cx, cy) = (
+                Math.Clamp(x, t.Left + 0.001, t.Right - 0.001),
+                Math.Clamp(y, t.Front + 0.001, t.Back - 0.001)
+            );
             return new((float)cx, (float)cy, Math.Min(litter.Top(cx, cy) + 0.009f, (float)t.Height - 0.002f));
         }
 

@@ -35,9 +35,9 @@ public sealed record Camera(Vector3 Eye, Vector3 Target, float FieldDegrees)
     {
         var (turnSin, turnCos) = MathF.SinCos(float.DegreesToRadians(turnDegrees ?? scene.Turn));
         var (riseSin, riseCos) = MathF.SinCos(float.DegreesToRadians(riseDegrees));
-        var back = new Vector3(turnSin * riseCos, -turnCos * riseCos, riseSin);
-        var right = new Vector3(turnCos, turnSin, 0);
-        var up = Vector3.Cross(back, right);
+        var away = new Vector3(turnSin * riseCos, -turnCos * riseCos, riseSin);
+        var level = new Vector3(turnCos, turnSin, 0);
+        var rising = Vector3.Cross(away, level);
         var corners = Mesh.Corners(scene.Low, scene.High);
         var tall = MathF.Tan(float.DegreesToRadians(UsualField) / 2) * Margin;
         var wide = tall * aspect;
@@ -47,17 +47,28 @@ public sealed record Camera(Vector3 Eye, Vector3 Target, float FieldDegrees)
         {
             far = corners.Max(c =>
                 Math.Max(
-                    Vector3.Dot(c - target, back) + (MathF.Abs(Vector3.Dot(c - target, right)) / wide),
-                    Vector3.Dot(c - target, back) + (MathF.Abs(Vector3.Dot(c - target, up)) / tall)
+                    Vector3.Dot(c - target, away) + (MathF.Abs(Vector3.Dot(c - target, level)) / wide),
+                    Vector3.Dot(c - target, away) + (MathF.Abs(Vector3.Dot(c - target, rising)) / tall)
                 )
             );
-            var across = corners.Select(c => Vector3.Dot(c - target, right) / (far - Vector3.Dot(c - target, back))).ToArray();
-            var upward = corners.Select(c => Vector3.Dot(c - target, up) / (far - Vector3.Dot(c - target, back))).ToArray();
-            target += (right * ((across.Max() + across.Min()) / 2 * far)) + (up * ((upward.Max() + upward.Min()) / 2 * far));
+            var across = corners
+                .Select(c => Vector3.Dot(c - target, level) / (far - Vector3.Dot(c - target, away)))
+                .ToArray();
+            var upward = corners
+                .Select(c => Vector3.Dot(c - target, rising) / (far - Vector3.Dot(c - target, away)))
+                .ToArray();
+            target +=
+                (level * ((across.Max() + across.Min()) / 2 * far))
+                + (rising * ((upward.Max() + upward.Min()) / 2 * far));
         }
 
-        return new Camera(target + (back * (far / zoom)), target, UsualField);
+        return new Camera(target + (away * (far / zoom)), target, UsualField);
     }
+
+    private readonly Vector3 right = Across(Eye - Target);
+    private readonly Vector3 up = Vector3.Cross(Vector3.Normalize(Eye - Target), Across(Eye - Target));
+    private readonly Vector3 back = Vector3.Normalize(Eye - Target);
+    private readonly float reach = 0.5f / MathF.Tan(float.DegreesToRadians(FieldDegrees) / 2);
 
     /// <summary>
     /// Where a point is seen: from the left and from the top of a picture, in its units, and one over its
@@ -66,31 +77,18 @@ public sealed record Camera(Vector3 Eye, Vector3 Target, float FieldDegrees)
     /// <param name="at">The point, m.</param>
     /// <param name="width">Width of the picture.</param>
     /// <param name="height">Height of the picture.</param>
-    public (float X, float Y, float Nearness) Project(Vector3 at, float width, float height) =>
-        Project(at, Axes(), (width, height));
-
-    /// <summary>The same for many points, with the axes worked out once.</summary>
-    internal (float X, float Y, float Nearness) Project(
-        Vector3 at,
-        (Vector3 Right, Vector3 Up, Vector3 Back) axes,
-        (float Width, float Height) size
-    )
+    public (float X, float Y, float Nearness) Project(Vector3 at, float width, float height)
     {
         var from = at - Eye;
-        var far = -Vector3.Dot(from, axes.Back);
-        var scale = size.Height / 2 / MathF.Tan(float.DegreesToRadians(FieldDegrees) / 2);
+        var far = -Vector3.Dot(from, back);
+        var scale = height * reach / far;
         return (
-            (size.Width / 2) + (scale * Vector3.Dot(from, axes.Right) / far),
-            (size.Height / 2) - (scale * Vector3.Dot(from, axes.Up) / far),
+            (width / 2) + (scale * Vector3.Dot(from, right)),
+            (height / 2) - (scale * Vector3.Dot(from, up)),
             1 / far
         );
     }
 
-    /// <summary>Its axes: to the right, up, and back toward the eye.</summary>
-    internal (Vector3 Right, Vector3 Up, Vector3 Back) Axes()
-    {
-        var back = Vector3.Normalize(Eye - Target);
-        var right = Vector3.Normalize(Vector3.Cross(Vector3.UnitZ, back));
-        return (right, Vector3.Cross(back, right), back);
-    }
+    /// <summary>Level, to the right of a view that looks against a direction.</summary>
+    private static Vector3 Across(Vector3 back) => Vector3.Normalize(Vector3.Cross(Vector3.UnitZ, back));
 }

@@ -16,18 +16,24 @@ internal static class Covers
             var far = MathF.Sqrt((i + 0.5f) / count);
             var way = Rosettes.Way(i, 0.35f + (0.85f * (1 - far)), p.Dice);
             var flat = Vector3.Normalize(new Vector3(way.X, way.Y, 0));
-            var at = (flat * (far * wide * 0.8f)) + new Vector3(0, 0, p.Size * 0.66f * MathF.Sqrt(1 - (far * far * 0.92f)));
+            var at =
+                (flat * (far * wide * 0.8f))
+                + new Vector3(0, 0, p.Size * 0.66f * MathF.Sqrt(1 - (far * far * 0.92f)));
             var stem = new[] { flat * (far * wide * 0.5f), at };
             Leaves.Stalk(mesh, stem, p.Size * 0.015f, Hue.Times(p.Color, 0.55f));
             if (isScale)
             {
                 var spine = Leaves.Spine(at, way, p.Size * 0.5f, 0.9f, 4);
-                var leaflet = new Leaf(LeafShape.Lance, p.Size * 0.13f, p.Size * 0.1f) { Color = p.Tint(0.12f), Edge = 0.28f };
+                var leaflet = new LeafForm(LeafShape.Lance, p.Size * 0.13f, p.Size * 0.1f)
+                {
+                    Color = p.Tint(0.12f),
+                    Edge = 0.28f,
+                };
                 Leaves.Frond(mesh, spine, leaflet, 6, 0);
                 continue;
             }
 
-            var leaf = new Leaf(LeafShape.Oval, p.Size * p.Dice.Between(0.34f, 0.46f), p.Size * 0.26f)
+            var leaf = new LeafForm(LeafShape.Oval, p.Size * p.Dice.Between(0.34f, 0.46f), p.Size * 0.26f)
             {
                 Color = p.Tint(0.08f),
                 Mark = p.Mark,
@@ -55,12 +61,18 @@ internal static class Covers
             var nodes = Math.Max(3, (int)(length / leafLong * 0.75f));
             for (var k = 1; k <= nodes; k++)
             {
-                way = Vector3.Normalize(way + new Vector3(p.Dice.Between(-0.3f, 0.3f), p.Dice.Between(-0.3f, 0.3f), 0));
+                way = Vector3.Normalize(
+                    way + new Vector3(p.Dice.Between(-0.3f, 0.3f), p.Dice.Between(-0.3f, 0.3f), 0)
+                );
                 at = p.Kept(Onward(p, at, way, length / nodes));
                 var side = Leaves.Side(way, Vector3.UnitZ);
                 foreach (var hand in new[] { -1f, 1f })
                 {
-                    var leaf = new Leaf(isOval ? LeafShape.Oval : LeafShape.Round, leafLong * p.Dice.Between(0.8f, 1.15f), leafLong * (isOval ? 0.55f : 0.95f))
+                    var leaf = new LeafForm(
+                        isOval ? LeafShape.Oval : LeafShape.Round,
+                        leafLong * p.Dice.Between(0.8f, 1.15f),
+                        leafLong * (isOval ? 0.55f : 0.95f)
+                    )
                     {
                         Color = p.Tint(0.1f),
                         Mark = p.Mark,
@@ -98,12 +110,24 @@ internal static class Covers
             var at = way * far;
             var tall = i == 0 ? p.Size : p.Size * p.Dice.Between(0.55f, 0.9f);
             var wide = tall * (isCushion ? 0.95f : 1.5f);
-            Cushion(mesh, at, (wide, tall), p.Mark is { } mark && i % 3 == 1 ? Vector3.Lerp(p.Tint(), mark, 0.4f) : p.Tint(), p.Dice);
+            Cushion(
+                mesh,
+                at,
+                (wide, tall),
+                p.Mark is { } mark && i % 3 == 1 ? Vector3.Lerp(p.Tint(), mark, 0.4f) : p.Tint(),
+                p.Dice
+            );
         }
     }
 
     /// <summary>A dome with short strokes of ink.</summary>
-    internal static void Cushion(Mesh mesh, Vector3 foot, (float Wide, float Tall) size, Vector3 color, Dice dice)
+    internal static void Cushion(
+        Mesh mesh,
+        Vector3 foot,
+        (float Wide, float Tall) size,
+        Vector3 color,
+        Dice dice
+    )
     {
         const int Sides = 9;
         const int Rings = 4;
@@ -116,7 +140,13 @@ internal static class Covers
             {
                 var (sin, cos) = MathF.SinCos(s * MathF.Tau / Sides);
                 var bump = r == Rings ? 1 : dice.About(0.13f);
-                rings[r][s] = foot + new Vector3(cos * flat * size.Wide * bump, sin * flat * size.Wide * bump, high * size.Tall);
+                rings[r][s] =
+                    foot
+                    + new Vector3(
+                        cos * flat * size.Wide * bump,
+                        sin * flat * size.Wide * bump,
+                        high * size.Tall
+                    );
             }
         }
 
@@ -126,7 +156,12 @@ internal static class Covers
         {
             var (r, s) = (dice.Between(0.3f, 3.6f), (int)(dice.Next() * Sides));
             var a = Vector3.Lerp(rings[(int)r][s], rings[(int)r + 1][s], r - (int)r);
-            body.Edge(a, a + (Vector3.Normalize(a - foot) * (size.Tall * 0.13f)), Hue.Times(color, 0.5f), 0.5f);
+            body.Edge(
+                a,
+                a + (Vector3.Normalize(a - foot) * (size.Tall * 0.13f)),
+                Hue.Times(color, 0.5f),
+                0.5f
+            );
         }
 
         mesh.Take(body);

@@ -5,7 +5,9 @@ using Litterfall.Forecasting.Light;
 
 namespace Litterfall.Documents.Perspective;
 
-/// <summary>What is fixed to the box: lamps over it, nozzles, outlet, shelves inside, and the board it stands on.</summary>
+/// <summary>
+/// What is fixed to the box: lamps over it, nozzles, outlet, shelves inside, and the board it stands on.
+/// </summary>
 internal sealed class Fixtures(Scene scene, LightFigures? light)
 {
     private const float BoardMeters = 0.016f;
@@ -20,7 +22,12 @@ internal sealed class Fixtures(Scene scene, LightFigures? light)
         foreach (var (x, y) in scene.Nozzles())
         {
             var at = new Vector3((float)x, (float)y, top - 0.012f);
-            mesh.Block(at - new Vector3(0.006f, 0.006f, 0.02f), at + new Vector3(0.006f, 0.006f, 0), Hue.Of(0x49535A), 0.5f);
+            mesh.Block(
+                at - new Vector3(0.006f, 0.006f, 0.02f),
+                at + new Vector3(0.006f, 0.006f, 0),
+                Hue.Of(0x49535A),
+                0.5f
+            );
         }
 
         Outlet(mesh);
@@ -44,7 +51,12 @@ internal sealed class Fixtures(Scene scene, LightFigures? light)
         for (var k = 0; k < 7; k++)
         {
             var y = -far + ((float)(t.DepthOfBox + (2 * far)) * (k + 0.6f) / 7.5f);
-            mesh.Edge(new(-far, y, -foot - 0.0003f), new((float)t.Length + far, y, -foot - 0.0003f), Hue.Of(0xA8946F), 0.35f);
+            mesh.Edge(
+                new(-far, y, -foot - 0.0003f),
+                new((float)t.Length + far, y, -foot - 0.0003f),
+                Hue.Of(0xA8946F),
+                0.35f
+            );
         }
     }
 
@@ -57,9 +69,21 @@ internal sealed class Fixtures(Scene scene, LightFigures? light)
             var inset = new Vector3(0.004f, 0.004f, 0);
             var (a, b) = (low + inset, high - inset);
             var z = low.Z - 0.0006f;
-            shining.Quad(new(a.X, a.Y, z), new(a.X, b.Y, z), new(b.X, b.Y, z), new(b.X, a.Y, z), Hue.Of(0xFFF3C4));
+            shining.Quad(
+                new(a.X, a.Y, z),
+                new(a.X, b.Y, z),
+                new(b.X, b.Y, z),
+                new(b.X, a.Y, z),
+                Hue.Of(0xFFF3C4)
+            );
             var strip = low.Z + 0.004f;
-            shining.Quad(new(a.X, low.Y - 0.0006f, low.Z), new(b.X, low.Y - 0.0006f, low.Z), new(b.X, low.Y - 0.0006f, strip), new(a.X, low.Y - 0.0006f, strip), Hue.Of(0xFFF3C4));
+            shining.Quad(
+                new(a.X, low.Y - 0.0006f, low.Z),
+                new(b.X, low.Y - 0.0006f, low.Z),
+                new(b.X, low.Y - 0.0006f, strip),
+                new(a.X, low.Y - 0.0006f, strip),
+                Hue.Of(0xFFF3C4)
+            );
         }
     }
 
@@ -71,13 +95,19 @@ internal sealed class Fixtures(Scene scene, LightFigures? light)
         {
             var lamp = scene.Design.Lamps[i];
             var above = top + 0.006f + (float)Math.Min(0.4, lamp.Above?.Si ?? 0.03);
-            var known = light?.Lamps.FirstOrDefault(l => l.Path == FormattableString.Invariant($"lamps[{i}]"));
+            var known = light?.Lamps.FirstOrDefault(l =>
+                l.Path == FormattableString.Invariant($"lamps[{i}]")
+            );
             var points = known?.Outlines.SelectMany(o => o).ToList() ?? [];
             if (points.Count > 2)
             {
                 yield return (
                     new((float)points.Min(p => p.X) - 0.008f, (float)points.Min(p => p.Y) - 0.008f, above),
-                    new((float)points.Max(p => p.X) + 0.008f, (float)points.Max(p => p.Y) + 0.008f, above + Tall)
+                    new(
+                        (float)points.Max(p => p.X) + 0.008f,
+                        (float)points.Max(p => p.Y) + 0.008f,
+                        above + Tall
+                    )
                 );
                 continue;
             }
@@ -119,9 +149,10 @@ internal sealed class Fixtures(Scene scene, LightFigures? light)
         var inside = at - (out_ * (Terrain(drain.Side) ? thick + 0.02f : 0.02f));
         inside.X = Math.Clamp(inside.X, (float)t.Left + (2 * r), (float)t.Right - (2 * r));
         inside.Y = Math.Clamp(inside.Y, (float)t.Front + (2 * r), (float)t.Back - (2 * r));
-        var end = drain.Kind == DrainKind.Standpipe
-            ? (float)Math.Max(drain.Height, 0.01)
-            : (float)Math.Min(t.Height - 0.03, t.Ground(inside.X, inside.Y) + t.Moss + t.Litter + 0.02);
+        var end =
+            drain.Kind == DrainKind.Standpipe
+                ? (float)Math.Max(drain.Height, 0.01)
+                : (float)Math.Min(t.Height - 0.03, t.Ground(inside.X, inside.Y) + t.Moss + t.Litter + 0.02);
         Pipe(mesh, inside with { Z = 0.001f }, inside with { Z = end }, Math.Min(r, 0.008f), color);
     }
 
@@ -150,8 +181,14 @@ internal sealed class Fixtures(Scene scene, LightFigures? light)
         var t = scene.Terrain;
         var length = (float)(shelf.Length?.Si ?? t.Length);
         var deep = (float)shelf.Depth.Si;
-        var x = (float)Math.Clamp((shelf.At?.X.Si ?? (t.Length / 2)) - (length / 2), 0, Math.Max(0, t.Length - length));
-        var y = (float)Math.Clamp((shelf.At?.Y.Si ?? (t.DepthOfBox - (deep / 2))) - (deep / 2), 0, Math.Max(0, t.DepthOfBox - deep));
+        var x = (float)
+            Math.Clamp((shelf.At?.X.Si ?? (t.Length / 2)) - (length / 2), 0, Math.Max(0, t.Length - length));
+        var y = (float)
+            Math.Clamp(
+                (shelf.At?.Y.Si ?? (t.DepthOfBox - (deep / 2))) - (deep / 2),
+                0,
+                Math.Max(0, t.DepthOfBox - deep)
+            );
         var z = (float)Math.Clamp(shelf.At?.Z?.Si ?? (t.Height * 0.55), 0.01, t.Height - 0.01);
         mesh.Block(
             new(x + 0.001f, y + 0.001f, z - (float)shelf.Thickness.Si),

@@ -15,7 +15,7 @@ internal sealed class FloorFigure(Scene scene)
     private static readonly Vector3 Clay = Hue.Of(0xC68560);
     private static readonly Vector3 Water = Hue.Of(0x2B6E9E);
     private readonly Terrain terrain = scene.Terrain;
-    private readonly Ground ground = new(scene);
+    private readonly FloorBlocks ground = new(scene);
 
     /// <summary>The drainage layer as a body.</summary>
     public void Drainage(Mesh mesh)
@@ -111,13 +111,30 @@ internal sealed class FloorFigure(Scene scene)
         {
             var (low, high, top) = Rim(basin);
             var up = top - Math.Min(0.004f, (float)basin.Edge.Si);
-            Vector3[] c = [low with { Z = up }, new(high.X, low.Y, up), high with { Z = up }, new(low.X, high.Y, up)];
+            Vector3[] c =
+            [
+                low with
+                {
+                    Z = up,
+                },
+                new(high.X, low.Y, up),
+                high with
+                {
+                    Z = up,
+                },
+                new(low.X, high.Y, up),
+            ];
             mesh.Quad(c[0], c[1], c[2], c[3], Water, 0.62f);
             for (var k = 1; k < 4; k++)
             {
                 var y = low.Y + ((high.Y - low.Y) * k / 4);
                 var x = low.X + ((high.X - low.X) * (0.15f + (0.12f * k)));
-                mesh.Edge(new(x, y, up + Off), new(x + ((high.X - low.X) * 0.3f), y, up + Off), Hue.Of(0xE6F0F4), 0.7f);
+                mesh.Edge(
+                    new(x, y, up + Off),
+                    new(x + ((high.X - low.X) * 0.3f), y, up + Off),
+                    Hue.Of(0xE6F0F4),
+                    0.7f
+                );
             }
         }
 
@@ -137,7 +154,7 @@ internal sealed class FloorFigure(Scene scene)
     }
 
     /// <summary>A block with colored sides in slices from its foot up.</summary>
-    private static void Block(Mesh mesh, Column c, Func<float, float, Vector3> color, int slices = 1)
+    private static void Block(Mesh mesh, FloorBlock c, Func<float, float, Vector3> color, int slices = 1)
     {
         Vector3 P(float x, float y, float share)
         {
@@ -145,7 +162,13 @@ internal sealed class FloorFigure(Scene scene)
             return new(x, y, c.Foot + (share * (top - c.Foot)));
         }
 
-        (float X, float Y)[] around = [(c.Left, c.Front), (c.Right, c.Front), (c.Right, c.Back), (c.Left, c.Back)];
+        (float X, float Y)[] around =
+        [
+            (c.Left, c.Front),
+            (c.Right, c.Front),
+            (c.Right, c.Back),
+            (c.Left, c.Back),
+        ];
         for (var side = 0; side < 4; side++)
         {
             var (a, b) = (around[side], around[(side + 1) % 4]);
@@ -153,14 +176,26 @@ internal sealed class FloorFigure(Scene scene)
             {
                 var (s, t) = (k / (float)slices, (k + 1) / (float)slices);
                 var middle = P(a.X, a.Y, (s + t) / 2).Z;
-                mesh.Quad(P(a.X, a.Y, s), P(b.X, b.Y, s), P(b.X, b.Y, t), P(a.X, a.Y, t), color(middle, P(a.X, a.Y, 1).Z));
+                mesh.Quad(
+                    P(a.X, a.Y, s),
+                    P(b.X, b.Y, s),
+                    P(b.X, b.Y, t),
+                    P(a.X, a.Y, t),
+                    color(middle, P(a.X, a.Y, 1).Z)
+                );
             }
 
             mesh.Edge(P(a.X, a.Y, 1), P(b.X, b.Y, 1), Hue.Ink, 0.3f);
         }
 
         var (f, r) = (around[0], around[2]);
-        mesh.Quad(P(f.X, f.Y, 1), P(r.X, f.Y, 1), P(r.X, r.Y, 1), P(f.X, r.Y, 1), color(c.FrontTop, c.FrontTop));
+        mesh.Quad(
+            P(f.X, f.Y, 1),
+            P(r.X, f.Y, 1),
+            P(r.X, r.Y, 1),
+            P(f.X, r.Y, 1),
+            color(c.FrontTop, c.FrontTop)
+        );
         mesh.Quad(P(f.X, f.Y, 0), P(f.X, r.Y, 0), P(r.X, r.Y, 0), P(r.X, f.Y, 0), color(c.Foot, c.FrontTop));
     }
 
@@ -196,7 +231,8 @@ internal sealed class FloorFigure(Scene scene)
         var key = scene.Design.Floor.Drainage?.Material ?? "";
         return key.Contains("clay", StringComparison.Ordinal) ? Clay
             : key.Contains("lava", StringComparison.Ordinal) ? Hue.Of(0x7E4F45)
-            : key.Contains("perlite", StringComparison.Ordinal) || key.Contains("pumice", StringComparison.Ordinal)
+            : key.Contains("perlite", StringComparison.Ordinal)
+            || key.Contains("pumice", StringComparison.Ordinal)
                 ? Hue.Of(0xE2DED2)
             : Hue.Of(0xA49A88);
     }
@@ -257,7 +293,10 @@ internal sealed class FloorFigure(Scene scene)
         for (var i = 0; i < count; i++)
         {
             var at = Vector3.Lerp(a, b, dice.Between(0.01f, 0.99f)) + (normal * Off);
-            var (x, y) = (Math.Clamp(at.X, terrain.Left, terrain.Right), Math.Clamp(at.Y, terrain.Front, terrain.Back));
+            var (x, y) = (
+                Math.Clamp(at.X, terrain.Left, terrain.Right),
+                Math.Clamp(at.Y, terrain.Front, terrain.Back)
+            );
             var deep = (float)terrain.Soil(x, y);
             if (deep < 0.012f)
             {
@@ -275,7 +314,13 @@ internal sealed class FloorFigure(Scene scene)
                 < 0.75f => Hue.Of(0xA8825A),
                 _ => Hue.Of(0xC6B08A),
             };
-            mesh.Quad(at - along - up, at + (along * 0.7f) - up, at + along + (up * 0.6f), at - (along * 0.8f) + up, color);
+            mesh.Quad(
+                at - along - up,
+                at + (along * 0.7f) - up,
+                at + along + (up * 0.6f),
+                at - (along * 0.8f) + up,
+                color
+            );
         }
     }
 
@@ -292,7 +337,12 @@ internal sealed class FloorFigure(Scene scene)
             {
                 var x = l + ((r - l) * (0.06f + (0.88f * i / 3)));
                 var y = f + ((b - f) * (0.08f + (0.84f * j / 2)));
-                mesh.Block(new(x - 0.012f, y - 0.012f, 0.0005f), new(x + 0.012f, y + 0.012f, top - 0.006f), Hue.Of(0xC9C8BE), 0.4f);
+                mesh.Block(
+                    new(x - 0.012f, y - 0.012f, 0.0005f),
+                    new(x + 0.012f, y + 0.012f, top - 0.006f),
+                    Hue.Of(0xC9C8BE),
+                    0.4f
+                );
             }
         }
     }
@@ -309,7 +359,13 @@ internal sealed class FloorFigure(Scene scene)
             var up = new Vector3(0, 0, (float)terrain.Drainage);
             var out_ = normal * (2 * Off);
             var half = new Vector3(0, 0, 0.0009f);
-            mesh.Quad(a + up + out_ - half, b + up + out_ - half, b + up + out_ + half, a + up + out_ + half, Hue.Of(0x3A4240));
+            mesh.Quad(
+                a + up + out_ - half,
+                b + up + out_ - half,
+                b + up + out_ + half,
+                a + up + out_ + half,
+                Hue.Of(0x3A4240)
+            );
         }
     }
 
@@ -333,8 +389,16 @@ internal sealed class FloorFigure(Scene scene)
     {
         const float Clear = 0.005f;
         var (x, y) = basin.Middle;
-        var low = new Vector3((float)Math.Max(terrain.Left + Clear, x - (basin.Length.Si / 2)), (float)Math.Max(terrain.Front + Clear, y - (basin.Width.Si / 2)), 0);
-        var high = new Vector3((float)Math.Min(terrain.Right - Clear, x + (basin.Length.Si / 2)), (float)Math.Min(terrain.Back - Clear, y + (basin.Width.Si / 2)), 0);
+        var low = new Vector3(
+            (float)Math.Max(terrain.Left + Clear, x - (basin.Length.Si / 2)),
+            (float)Math.Max(terrain.Front + Clear, y - (basin.Width.Si / 2)),
+            0
+        );
+        var high = new Vector3(
+            (float)Math.Min(terrain.Right - Clear, x + (basin.Length.Si / 2)),
+            (float)Math.Min(terrain.Back - Clear, y + (basin.Width.Si / 2)),
+            0
+        );
         var top = (float)Math.Max(terrain.Ground(x, y), basin.Depth.Si + basin.Edge.Si) + 0.003f;
         return (low, high, top);
     }

@@ -31,7 +31,7 @@ internal enum LeafShape
 /// <param name="Shape">Its outline.</param>
 /// <param name="Length">Foot to point, m.</param>
 /// <param name="Width">Where it is widest, m.</param>
-internal readonly record struct Leaf(LeafShape Shape, float Length, float Width)
+internal readonly record struct LeafForm(LeafShape Shape, float Length, float Width)
 {
     /// <summary>How far it bends down from foot to point, radians.</summary>
     public float Droop { get; init; } = 0.4f;
@@ -67,7 +67,7 @@ internal static class Leaves
     /// <param name="way">Where it grows to.</param>
     /// <param name="leaf">The leaf.</param>
     /// <param name="up">Its upper side; straight up where left out.</param>
-    public static void Add(Mesh mesh, Vector3 foot, Vector3 way, Leaf leaf, Vector3? up = null)
+    public static void Add(Mesh mesh, Vector3 foot, Vector3 way, LeafForm leaf, Vector3? up = null)
     {
         var spine = Spine(foot, way, leaf.Length, leaf.Droop, leaf.Pieces);
         var above = up ?? Vector3.UnitZ;
@@ -130,7 +130,7 @@ internal static class Leaves
     /// <param name="leaflet">A leaflet in the middle of it; those near foot and point are smaller.</param>
     /// <param name="pairs">How many pairs.</param>
     /// <param name="bare">Share of the rib without leaflets at its foot.</param>
-    public static void Frond(Mesh mesh, Vector3[] spine, Leaf leaflet, int pairs, float bare)
+    public static void Frond(Mesh mesh, Vector3[] spine, LeafForm leaflet, int pairs, float bare)
     {
         var ink = Hue.Times(leaflet.Color, 0.38f);
         Stalk(mesh, spine, leaflet.Length * 0.05f, Hue.Times(leaflet.Color, 0.7f));
@@ -143,12 +143,20 @@ internal static class Leaves
             var color = Hue.Times(leaflet.Color, 0.88f + (0.2f * t));
             foreach (var way in new[] { -1f, 1f })
             {
-                var out_ = Vector3.Normalize((side * way) + (along * 0.35f) - (Vector3.UnitZ * leaflet.Droop));
+                var out_ = Vector3.Normalize(
+                    (side * way) + (along * 0.35f) - (Vector3.UnitZ * leaflet.Droop)
+                );
                 var tip = at + (out_ * far);
                 var half = along * (leaflet.Width * 0.5f * (0.5f + (0.5f * far / leaflet.Length)));
                 var middle = at + (out_ * (far * (leaflet.Shape == LeafShape.Round ? 0.62f : 0.4f)));
                 var wide = leaflet.Shape == LeafShape.Round ? 1.5f : 1f;
-                mesh.Quad(at, middle - (half * wide), tip, middle + (half * wide), Hue.Times(color, way < 0 ? 1 : 0.93f));
+                mesh.Quad(
+                    at,
+                    middle - (half * wide),
+                    tip,
+                    middle + (half * wide),
+                    Hue.Times(color, way < 0 ? 1 : 0.93f)
+                );
                 if (leaflet.Edge > 0)
                 {
                     mesh.Edge(at, middle + (half * wide), ink, leaflet.Edge);
@@ -179,7 +187,11 @@ internal static class Leaves
             : Vector3.Normalize(side);
     }
 
-    private static void Halves(Mesh mesh, (Vector3[] Spine, Vector3[] Left, Vector3[] Right) at, in Leaf leaf)
+    private static void Halves(
+        Mesh mesh,
+        (Vector3[] Spine, Vector3[] Left, Vector3[] Right) at,
+        in LeafForm leaf
+    )
     {
         var k = leaf.Mark is null ? 0 : leaf.MarkShare;
         for (var half = 0; half < 2; half++)

@@ -19,7 +19,7 @@ internal sealed class LitterFigure(Scene scene)
     ];
 
     private readonly Terrain terrain = scene.Terrain;
-    private readonly Ground ground = new(scene);
+    private readonly FloorBlocks ground = new(scene);
 
     /// <summary>Height of moss and litter over the soil, m.</summary>
     private float MossTop => (float)terrain.Moss;
@@ -35,13 +35,11 @@ internal sealed class LitterFigure(Scene scene)
     public float Top(double x, double y) => Under(x, y) + (float)terrain.Litter;
 
     /// <summary>The moss: a bed over the strip at the back that the plan shows.</summary>
-    public IEnumerable<Column> Moss() =>
-        terrain.Moss <= 0
-            ? []
-            : Bed(((float)MossFrom, (float)terrain.Back), (0, (float)terrain.Moss));
+    public IEnumerable<FloorBlock> Moss() =>
+        terrain.Moss <= 0 ? [] : Bed(((float)MossFrom, (float)terrain.Back), (0, (float)terrain.Moss));
 
     /// <summary>The loose leaves: a bed on soil and moss, from the back where they cover a part.</summary>
-    public IEnumerable<Column> Litter()
+    public IEnumerable<FloorBlock> Litter()
     {
         if (terrain.Litter <= 0)
         {
@@ -108,7 +106,9 @@ internal sealed class LitterFigure(Scene scene)
             {
                 var at = Vector3.Lerp(from, to, dice.Between(0.02f, 0.98f));
                 var foot = Under(at.X, at.Y);
-                at += (out_ * 0.0004f) + new Vector3(0, 0, foot + ((float)terrain.Litter * dice.Between(0.08f, 0.9f)));
+                at +=
+                    (out_ * 0.0004f)
+                    + new Vector3(0, 0, foot + ((float)terrain.Litter * dice.Between(0.08f, 0.9f)));
                 var half = along * dice.Between(0.008f, 0.024f);
                 var bow = new Vector3(0, 0, dice.Between(-0.004f, 0.004f));
                 var thick = new Vector3(0, 0, dice.Between(0.0006f, 0.0014f));
@@ -126,7 +126,7 @@ internal sealed class LitterFigure(Scene scene)
     }
 
     /// <summary>A layer of one depth on the ground between two lines; beside basins, not in them.</summary>
-    private IEnumerable<Column> Bed((float From, float To) strip, (float Low, float Deep) layer)
+    private IEnumerable<FloorBlock> Bed((float From, float To) strip, (float Low, float Deep) layer)
     {
         foreach (var soil in ground.Soil().DefaultIfEmpty(Bare()))
         {
@@ -148,7 +148,7 @@ internal sealed class LitterFigure(Scene scene)
     }
 
     /// <summary>The drainage layer, or the base, where there is no soil.</summary>
-    private Column Bare() =>
+    private FloorBlock Bare() =>
         new((float)terrain.Left, (float)terrain.Right, (float)terrain.Front, (float)terrain.Back)
         {
             Foot = (float)terrain.Drainage,
@@ -159,7 +159,7 @@ internal sealed class LitterFigure(Scene scene)
     /// <summary>
     /// A bed whose foot follows the ground; its top is uneven about its true depth, its rim even.
     /// </summary>
-    private static void Bed(Mesh mesh, in Column c, Vector3 color, Dice dice)
+    private static void Bed(Mesh mesh, in FloorBlock c, Vector3 color, Dice dice)
     {
         var (nx, ny) = (
             Math.Max(2, (int)((c.Right - c.Left) / 0.016f)),
@@ -219,7 +219,7 @@ internal sealed class LitterFigure(Scene scene)
         return bumps;
     }
 
-    private static void Skirt(Mesh mesh, Column c, float rise, Vector3 color)
+    private static void Skirt(Mesh mesh, FloorBlock c, float rise, Vector3 color)
     {
         Vector3 At(float x, float y, bool isTop) => new(x, y, c.Top(y) - (isTop ? 0 : rise));
         (float X, float Y)[] around =
@@ -232,7 +232,13 @@ internal sealed class LitterFigure(Scene scene)
         for (var k = 0; k < 4; k++)
         {
             var (a, b) = (around[k], around[(k + 1) % 4]);
-            mesh.Quad(At(a.X, a.Y, false), At(b.X, b.Y, false), At(b.X, b.Y, true), At(a.X, a.Y, true), color);
+            mesh.Quad(
+                At(a.X, a.Y, false),
+                At(b.X, b.Y, false),
+                At(b.X, b.Y, true),
+                At(a.X, a.Y, true),
+                color
+            );
         }
 
         mesh.Quad(
@@ -256,7 +262,11 @@ internal sealed class LitterFigure(Scene scene)
             var x = (float)terrain.Left + (w * dice.Between(0.02f, 0.98f));
             var y = (float)terrain.Back - (d * share * dice.Between(0.02f, 0.98f));
             var z = Under(x, y) + (float)terrain.Litter;
-            if (ground.Basins.Any(b => Math.Abs(b.Middle.X - x) < b.Length.Si / 2 && Math.Abs(b.Middle.Y - y) < b.Width.Si / 2))
+            if (
+                ground.Basins.Any(b =>
+                    Math.Abs(b.Middle.X - x) < b.Length.Si / 2 && Math.Abs(b.Middle.Y - y) < b.Width.Si / 2
+                )
+            )
             {
                 continue;
             }
@@ -264,7 +274,7 @@ internal sealed class LitterFigure(Scene scene)
             var (sin, cos) = MathF.SinCos(dice.Between(0, MathF.Tau));
             var l = length * dice.Between(0.7f, 1.05f);
             var way = new Vector3(cos, sin, dice.Between(0.02f, 0.2f));
-            var leaf = new Leaf(isRound ? LeafShape.Round : LeafShape.Oval, l, width * l / length)
+            var leaf = new LeafForm(isRound ? LeafShape.Round : LeafShape.Oval, l, width * l / length)
             {
                 Color = Hue.Times(Browns[i % Browns.Length], dice.About(0.08f)),
                 Droop = dice.Between(-0.25f, 0.4f),
@@ -274,7 +284,13 @@ internal sealed class LitterFigure(Scene scene)
             };
             var foot = new Vector3(x - (cos * l / 2), y - (sin * l / 2), z + dice.Between(0.001f, 0.007f));
             var one = new Mesh();
-            Perspective.Leaves.Add(one, foot, way, leaf, new(dice.Between(-0.2f, 0.2f), dice.Between(-0.2f, 0.2f), 1));
+            Perspective.Leaves.Add(
+                one,
+                foot,
+                way,
+                leaf,
+                new(dice.Between(-0.2f, 0.2f), dice.Between(-0.2f, 0.2f), 1)
+            );
             mesh.Take(one, Kept);
         }
     }
@@ -323,7 +339,12 @@ internal sealed class LitterFigure(Scene scene)
             var x = (float)terrain.Left + (w * dice.Between(0.03f, 0.97f));
             var y = (float)terrain.Back - (d * dice.Between(0.03f, 0.99f));
             var wide = dice.Between(0.02f, 0.042f);
-            if (basins.Any(b => Math.Abs(b.Middle.X - x) < (b.Length.Si / 2) + wide && Math.Abs(b.Middle.Y - y) < (b.Width.Si / 2) + wide))
+            if (
+                basins.Any(b =>
+                    Math.Abs(b.Middle.X - x) < (b.Length.Si / 2) + wide
+                    && Math.Abs(b.Middle.Y - y) < (b.Width.Si / 2) + wide
+                )
+            )
             {
                 continue;
             }

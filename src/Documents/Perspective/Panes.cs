@@ -28,7 +28,9 @@ internal sealed class Panes
         size = new((float)scene.Terrain.Length, (float)scene.Terrain.DepthOfBox, (float)scene.Terrain.Height);
     }
 
-    /// <summary>Panes with their names, each a film; and what of them hides things: plastic, mesh, bars.</summary>
+    /// <summary>
+    /// Panes with their names, each a film; and what of them hides things: plastic, mesh, bars.
+    /// </summary>
     public (List<(string Name, Mesh Film)> Films, Mesh Solid) Draw()
     {
         var films = new List<(string, Mesh)>();
@@ -137,7 +139,9 @@ internal sealed class Panes
             case CellKind.Mesh:
                 Net(solid, (plan.Side, from, to, low, high));
                 break;
-            case CellKind.Bar or CellKind.VentStrip or CellKind.HoseStrip when plan.Side != Side.Front || cell.Kind != CellKind.Bar:
+            case CellKind.Bar
+            or CellKind.VentStrip
+            or CellKind.HoseStrip when plan.Side != Side.Front || cell.Kind != CellKind.Bar:
                 solid.Block(a, b, Plastic, 0.5f);
                 break;
             default:
@@ -163,9 +167,15 @@ internal sealed class Panes
         side switch
         {
             Side.Front => (new(along.From, -deep.Out, up.Low), new(along.To, -deep.In, up.High)),
-            Side.Back => (new(along.From, size.Y + deep.In, up.Low), new(along.To, size.Y + deep.Out, up.High)),
+            Side.Back => (
+                new(along.From, size.Y + deep.In, up.Low),
+                new(along.To, size.Y + deep.Out, up.High)
+            ),
             Side.Left => (new(-deep.Out, along.From, up.Low), new(-deep.In, along.To, up.High)),
-            Side.Right => (new(size.X + deep.In, along.From, up.Low), new(size.X + deep.Out, along.To, up.High)),
+            Side.Right => (
+                new(size.X + deep.In, along.From, up.Low),
+                new(size.X + deep.Out, along.To, up.High)
+            ),
             _ => (new(along.From, up.Low, size.Z - deep.Out), new(along.To, up.High, size.Z - deep.In)),
         };
 
@@ -181,10 +191,16 @@ internal sealed class Panes
         {
             var from = at.From + (i * (each - lap)) + (i > 0 && lap == 0 ? 0.001f : 0);
             var out_ = kind == DoorKind.Sliding && i % 2 == 1 ? thick + 0.001f : 0;
-            var (a, b) = Between(at.Side, (from, Math.Min(at.To, from + each - (lap == 0 ? 0.001f : 0))), (at.Low + 0.001f, at.High - 0.001f), (out_, out_ + thick));
+            var (a, b) = Between(
+                at.Side,
+                (from, Math.Min(at.To, from + each - (lap == 0 ? 0.001f : 0))),
+                (at.Low + 0.001f, at.High - 0.001f),
+                (out_, out_ + thick)
+            );
             Slab(film, a, b);
             var isLeft = i % 2 == 0;
-            var x = kind == DoorKind.LiftOut ? (a.X + b.X) / 2
+            var x =
+                kind == DoorKind.LiftOut ? (a.X + b.X) / 2
                 : (kind == DoorKind.Sliding) == isLeft ? a.X + 0.022f
                 : b.X - 0.022f;
             var z = kind == DoorKind.LiftOut ? b.Z - 0.02f : a.Z + (0.42f * (b.Z - a.Z));
@@ -230,7 +246,10 @@ internal sealed class Panes
             (1, 2, 6, 5, 0),
             (3, 0, 4, 7, 0),
         ];
-        var thin = span.X <= span.Y && span.X <= span.Z ? 0 : span.Y <= span.Z ? 1 : 2;
+        var thin =
+            span.X <= span.Y && span.X <= span.Z ? 0
+            : span.Y <= span.Z ? 1
+            : 2;
         var isFirst = true;
         foreach (var (i, j, k, l, axis) in faces)
         {
@@ -303,14 +322,22 @@ internal sealed class Panes
             var a = new Vector3(x + (float)cell.Left.Si, y + (float)cell.Low.Si, low);
             var b = new Vector3(x + (float)cell.RightSi, y + (float)cell.HighSi, low + thick);
             a -= new Vector3(cell.Left.Si < 1e-6 ? over : -0.0005f, cell.Low.Si < 1e-6 ? over : -0.0005f, 0);
-            b += new Vector3(cell.RightSi > plan.Length.Si - 1e-6 ? over : -0.0005f, cell.HighSi > plan.Width.Si - 1e-6 ? over : -0.0005f, 0);
+            b += new Vector3(
+                cell.RightSi > plan.Length.Si - 1e-6 ? over : -0.0005f,
+                cell.HighSi > plan.Width.Si - 1e-6 ? over : -0.0005f,
+                0
+            );
             LidCell(film, solid, (cell, a, b));
             foreach (var hole in cell.Openings)
             {
                 Grate(
                     solid,
                     new(x + (float)hole.Left.Si, y + (float)hole.Low.Si, low - 0.001f),
-                    new(x + (float)(hole.Left.Si + hole.Length.Si), y + (float)(hole.Low.Si + hole.Width.Si), low + thick + 0.001f)
+                    new(
+                        x + (float)(hole.Left.Si + hole.Length.Si),
+                        y + (float)(hole.Low.Si + hole.Width.Si),
+                        low + thick + 0.001f
+                    )
                 );
             }
         }

@@ -1,4 +1,5 @@
 using System.Numerics;
+using Litterfall.Documents.Shapes;
 using Litterfall.Documents.Views;
 using Litterfall.Domain;
 
@@ -52,16 +53,13 @@ internal static class PlantFigure
         var (sin, cos) = MathF.SinCos(turn);
         var (over, upright) = MathF.SinCos(lean);
         var squeeze = isHanging ? 0.5f : 1f;
-        mesh.Take(
-            local,
-            v =>
-            {
-                var x = ((v.X * cos) - (v.Y * sin)) * squeeze;
-                var y = ((v.X * sin) + (v.Y * cos)) * squeeze;
-                var moved = new Vector3(x, (y * upright) - (v.Z * over), (v.Z * upright) + (y * over)) * scale;
-                return p.Kept(p.Foot + moved);
-            }
-        );
+        mesh.Take(local, v =>
+        {
+            var x = ((v.X * cos) - (v.Y * sin)) * squeeze;
+            var y = ((v.X * sin) + (v.Y * cos)) * squeeze;
+            var moved = new Vector3(x, (y * upright) - (v.Z * over), (v.Z * upright) + (y * over)) * scale;
+            return p.Kept(p.Foot + moved);
+        });
     }
 
     /// <summary>As long as the plant is, or as there is room below it.</summary>
@@ -80,7 +78,7 @@ internal static class PlantFigure
     {
         var tall = local.Points.Max(v => v.Z);
         var wide = p.Plant.Habit is PlantHabit.Tank or PlantHabit.Star or PlantHabit.Air or PlantHabit.Nest
-            ? local.Points.Max(v => v.X) - local.Points.Min(v => v.X)
+            ? 2 * local.Points.Max(v => MathF.Sqrt((v.X * v.X) + (v.Y * v.Y)))
             : 0;
         var room = Math.Max(0.02f, (float)p.Terrain.Height - HeadMeters - p.Foot.Z);
         return Math.Min(p.Size / Math.Max(1e-4f, Math.Max(tall, wide)), room / Math.Max(1e-4f, tall));

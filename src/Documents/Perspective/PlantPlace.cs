@@ -1,4 +1,5 @@
 using System.Numerics;
+using Litterfall.Documents.Shapes;
 using Litterfall.Documents.Views;
 using Litterfall.Domain;
 using Litterfall.Quantities.Placing;
@@ -26,9 +27,7 @@ internal sealed record PlantPlace(Specimen Plant, float Size, Dice Dice, Terrain
 
     /// <summary>Color of its flower; null without.</summary>
     public Vector3? Flower { get; } =
-        Plant.Colors.Length > 1 && IsFlower(Plant)
-            ? Hue.Of(Plant.Colors[1][..^"flower".Length])
-            : null;
+        Plant.Colors.Length > 1 && IsFlower(Plant) ? Hue.Of(Plant.Colors[1][..^"flower".Length]) : null;
 
     /// <summary>A color a little off its own.</summary>
     public Vector3 Tint(float share = 0.07f) => Hue.Times(Color, Dice.About(share));

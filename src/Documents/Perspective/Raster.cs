@@ -69,10 +69,26 @@ internal sealed class Raster
         var side = new Vector2(-along.Y, along.X) * (half / length);
         var end = along * (0.4f * half / length);
         var (p, q, r, s) = (
-            a with { X = a.X + side.X - end.X, Y = a.Y + side.Y - end.Y },
-            b with { X = b.X + side.X + end.X, Y = b.Y + side.Y + end.Y },
-            b with { X = b.X - side.X + end.X, Y = b.Y - side.Y + end.Y },
-            a with { X = a.X - side.X - end.X, Y = a.Y - side.Y - end.Y }
+            a with
+            {
+                X = a.X + side.X - end.X,
+                Y = a.Y + side.Y - end.Y,
+            },
+            b with
+            {
+                X = b.X + side.X + end.X,
+                Y = b.Y + side.Y + end.Y,
+            },
+            b with
+            {
+                X = b.X - side.X + end.X,
+                Y = b.Y - side.Y + end.Y,
+            },
+            a with
+            {
+                X = a.X - side.X - end.X,
+                Y = a.Y - side.Y - end.Y,
+            }
         );
         Film(p, q, r, lift);
         Film(p, r, s, lift);
@@ -115,7 +131,8 @@ internal sealed class Raster
                     continue;
                 }
 
-                var nearness = a.Nearness + (wb * (b.Nearness - a.Nearness)) + (wc * (c.Nearness - a.Nearness));
+                var nearness =
+                    a.Nearness + (wb * (b.Nearness - a.Nearness)) + (wc * (c.Nearness - a.Nearness));
                 var at = row + x;
                 if (mode > 0)
                 {
@@ -127,7 +144,10 @@ internal sealed class Raster
                 }
                 else if (nearness * -mode >= near[at])
                 {
-                    Colors[at] = Over(isPlain ? a.Color : Mixed(a.Color, b.Color, c.Color, wb, wc), Colors[at]);
+                    Colors[at] = Over(
+                        isPlain ? a.Color : Mixed(a.Color, b.Color, c.Color, wb, wc),
+                        Colors[at]
+                    );
                 }
             }
         }
@@ -137,7 +157,11 @@ internal sealed class Raster
     {
         uint Part(int shift)
         {
-            var (pa, pb, pc) = ((int)((a >> shift) & 255), (int)((b >> shift) & 255), (int)((c >> shift) & 255));
+            var (pa, pb, pc) = (
+                (int)((a >> shift) & 255),
+                (int)((b >> shift) & 255),
+                (int)((c >> shift) & 255)
+            );
             return (uint)Math.Clamp((int)(pa + (wb * (pb - pa)) + (wc * (pc - pa)) + 0.5f), 0, 255) << shift;
         }
 

@@ -18,7 +18,11 @@ internal static class Rosettes
                 ? Vector3.Lerp(p.Tint(), red, Math.Clamp((t * 1.5f) - 0.45f, 0, 0.95f))
                 : p.Tint();
             var isBanded = p.Plant.Colors.Length > 1 && p.Plant.Colors[1] == "dark bands";
-            var leaf = new Leaf(LeafShape.Strap, p.Size * (1.02f - (0.36f * t)) * p.Dice.About(0.06f), p.Size * 0.15f)
+            var leaf = new LeafForm(
+                LeafShape.Strap,
+                p.Size * (1.02f - (0.36f * t)) * p.Dice.About(0.06f),
+                p.Size * 0.15f
+            )
             {
                 Color = isBanded ? p.Tint() : color,
                 Droop = 0.95f - (0.45f * t),
@@ -44,7 +48,7 @@ internal static class Rosettes
         {
             var t = i / (Count - 1f);
             var way = Way(i, 0.2f + (0.75f * t), p.Dice);
-            var leaf = new Leaf(LeafShape.Lance, p.Size * (1.1f - (0.55f * t)), p.Size * 0.24f)
+            var leaf = new LeafForm(LeafShape.Lance, p.Size * (1.1f - (0.55f * t)), p.Size * 0.24f)
             {
                 Color = p.Tint(),
                 Mark = p.Mark,
@@ -64,8 +68,10 @@ internal static class Rosettes
         {
             var t = i / (Count - 1f);
             var way = Way(i, 0.15f + (1.2f * t), p.Dice);
-            var color = p.Mark is { } tip ? Vector3.Lerp(p.Tint(), tip, Math.Max(0, (t - 0.6f) * 1.8f)) : p.Tint();
-            var leaf = new Leaf(LeafShape.Blade, p.Size * p.Dice.Between(0.75f, 1.1f), p.Size * 0.06f)
+            var color = p.Mark is { } tip
+                ? Vector3.Lerp(p.Tint(), tip, Math.Max(0, (t - 0.6f) * 1.8f))
+                : p.Tint();
+            var leaf = new LeafForm(LeafShape.Blade, p.Size * p.Dice.Between(0.75f, 1.1f), p.Size * 0.06f)
             {
                 Color = color,
                 Droop = p.Dice.Between(-0.9f, 1.3f),
@@ -85,7 +91,7 @@ internal static class Rosettes
         {
             var t = i / (Count - 1f);
             var way = Way(i, 0.62f + (0.75f * t), p.Dice);
-            var leaf = new Leaf(
+            var leaf = new LeafForm(
                 isNarrow ? LeafShape.Lance : LeafShape.Strap,
                 p.Size * (1.15f - (0.35f * t)) * p.Dice.About(0.08f),
                 p.Size * (isNarrow ? 0.13f : 0.2f)
@@ -121,7 +127,7 @@ internal static class Rosettes
             var long_ = p.Size * p.Dice.Between(0.42f, 0.62f) * (0.7f + (0.4f * t));
             var stalk = Leaves.Spine(Around(way, p.Size * 0.02f), way, long_, 0.35f, 3);
             Leaves.Stalk(mesh, stalk, p.Size * 0.02f, Hue.Times(p.Color, 0.8f));
-            var leaf = new Leaf(shape, p.Size * p.Dice.Between(0.38f, 0.5f), p.Size * Broad(shape))
+            var leaf = new LeafForm(shape, p.Size * p.Dice.Between(0.38f, 0.5f), p.Size * Broad(shape))
             {
                 Color = p.Tint(),
                 Mark = p.Mark,
@@ -145,7 +151,7 @@ internal static class Rosettes
         {
             var t = i / (Count - 1f);
             var way = Way(i, 0.5f + (0.9f * t), p.Dice);
-            var leaf = new Leaf(
+            var leaf = new LeafForm(
                 p.Plant.Leaf == "lance" ? LeafShape.Lance : LeafShape.Oval,
                 p.Size * p.Dice.Between(0.62f, 0.95f),
                 p.Size * 0.2f
@@ -170,7 +176,7 @@ internal static class Rosettes
         {
             var t = i / (Count - 1f);
             var way = Way(i, 0.85f + (0.65f * t), p.Dice);
-            var leaf = new Leaf(LeafShape.Blade, p.Size * p.Dice.Between(0.8f, 1.08f), p.Size * 0.045f)
+            var leaf = new LeafForm(LeafShape.Blade, p.Size * p.Dice.Between(0.8f, 1.08f), p.Size * 0.045f)
             {
                 Color = p.Tint(0.1f),
                 Mark = i % 3 == 0 ? p.Mark : null,
@@ -204,7 +210,7 @@ internal static class Rosettes
         };
 
     /// <summary>Dark bands across a strap.</summary>
-    private static void Bands(Mesh mesh, Vector3 foot, Vector3 way, in Leaf leaf)
+    private static void Bands(Mesh mesh, Vector3 foot, Vector3 way, in LeafForm leaf)
     {
         var spine = Leaves.Spine(foot, way, leaf.Length, leaf.Droop, leaf.Pieces);
         for (var k = 1; k < 7; k++)
@@ -237,7 +243,7 @@ internal static class Rosettes
         {
             var t = i / 11f;
             var way = Way(i, 0.5f + (0.9f * t), p.Dice);
-            var bract = new Leaf(LeafShape.Lance, p.Size * (0.26f - (0.1f * t)), p.Size * 0.085f)
+            var bract = new LeafForm(LeafShape.Lance, p.Size * (0.26f - (0.1f * t)), p.Size * 0.085f)
             {
                 Color = Hue.Times(color, p.Dice.About(0.08f)),
                 Droop = 0.3f,
@@ -262,8 +268,18 @@ internal static class Rosettes
             Leaves.Stalk(mesh, stalk, p.Size * 0.014f, Hue.Of("light green"));
             if (p.Plant.Leaf == "lance" && p.Plant.Colors[1] == "white flower")
             {
-                var spathe = new Leaf(LeafShape.Heart, p.Size * 0.24f, p.Size * 0.13f) { Color = color, Droop = 0.2f };
-                Leaves.Add(mesh, stalk[^1], new(way.X * 0.5f, way.Y * 0.5f, 1), spathe, new(-way.X, -way.Y, 0.2f));
+                var spathe = new LeafForm(LeafShape.Heart, p.Size * 0.24f, p.Size * 0.13f)
+                {
+                    Color = color,
+                    Droop = 0.2f,
+                };
+                Leaves.Add(
+                    mesh,
+                    stalk[^1],
+                    new(way.X * 0.5f, way.Y * 0.5f, 1),
+                    spathe,
+                    new(-way.X, -way.Y, 0.2f)
+                );
                 continue;
             }
 
@@ -277,7 +293,7 @@ internal static class Rosettes
         for (var k = 0; k < 5; k++)
         {
             var (sin, cos) = MathF.SinCos(k * MathF.Tau / 5);
-            var petal = new Leaf(LeafShape.Round, size, size * 0.8f)
+            var petal = new LeafForm(LeafShape.Round, size, size * 0.8f)
             {
                 Color = color,
                 Droop = 0.2f,

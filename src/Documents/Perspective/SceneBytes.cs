@@ -103,7 +103,12 @@ public static class SceneBytes
         }
     }
 
-    private static void Write(BinaryWriter writer, ImmutableArray<Vector3> points, Vector3 origin, Vector3 step)
+    private static void Write(
+        BinaryWriter writer,
+        ImmutableArray<Vector3> points,
+        Vector3 origin,
+        Vector3 step
+    )
     {
         foreach (var p in points)
         {

@@ -16,7 +16,9 @@ internal sealed class SceneLight
     private const float Darkest = 0.68f;
     private const float Lightest = 1.16f;
 
-    /// <summary>The eye sees differences far smaller than they are; this keeps shade readable in print.</summary>
+    /// <summary>
+    /// The eye sees differences far smaller than they are; this keeps shade readable in print.
+    /// </summary>
     private const double EyePower = 0.42;
 
     private const double ReferenceShare = 0.8;
@@ -52,7 +54,7 @@ internal sealed class SceneLight
             }
         }
 
-        var found = light.Along(places);
+        var found = Filled([.. light.Along(places)]);
         var bright = found.Where(v => v > 0).Order().ToArray();
         if (bright.Length == 0)
         {
@@ -66,6 +68,18 @@ internal sealed class SceneLight
                 Math.Clamp((float)Math.Pow(v / reference, EyePower) * 1.08f, Darkest, Lightest)
             ),
         ];
+    }
+
+    /// <summary>A place inside wood or stone, where light is 0, is as light as the one above it.</summary>
+    private static double[] Filled(double[] values)
+    {
+        const int Floor = CellsX * CellsY;
+        for (var i = values.Length - Floor - 1; i >= 0; i--)
+        {
+            values[i] = values[i] > 0 ? values[i] : values[i + Floor];
+        }
+
+        return values;
     }
 
     /// <summary>How light a place is, about 1.</summary>

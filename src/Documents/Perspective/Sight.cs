@@ -2,7 +2,9 @@ using System.Numerics;
 
 namespace Litterfall.Documents.Perspective;
 
-/// <summary>A scene as a camera sees it: what hides, then lines on it, then films from the farthest on.</summary>
+/// <summary>
+/// A scene as a camera sees it: what hides, then lines on it, then films from the farthest on.
+/// </summary>
 internal sealed class Sight
 {
     private readonly List<(Seen A, Seen B, Seen C)> solids = [];
@@ -16,10 +18,9 @@ internal sealed class Sight
     public static Sight Of(BoxScene scene, Camera camera, (int Width, int Height) size)
     {
         var sight = new Sight();
-        var axes = camera.Axes();
         Seen See(Vector3 at, uint color)
         {
-            var (x, y, near) = camera.Project(at, axes, (size.Width, size.Height));
+            var (x, y, near) = camera.Project(at, size.Width, size.Height);
             return new(x, y, near, color);
         }
 
@@ -75,13 +76,22 @@ internal sealed class Sight
     }
 
     private static Seen Faint(in Seen end, float share) =>
-        share >= 1 ? end : end with { Color = (end.Color & 0xFFFFFF) | ((uint)((end.Color >> 24) * share) << 24) };
+        share >= 1
+            ? end
+            : end with
+            {
+                Color = (end.Color & 0xFFFFFF) | ((uint)((end.Color >> 24) * share) << 24),
+            };
 
     private void Take(ScenePart part, Seen[] points)
     {
         for (var i = 0; i + 2 < part.Triangles.Length; i += 3)
         {
-            var (a, b, c) = (points[part.Triangles[i]], points[part.Triangles[i + 1]], points[part.Triangles[i + 2]]);
+            var (a, b, c) = (
+                points[part.Triangles[i]],
+                points[part.Triangles[i + 1]],
+                points[part.Triangles[i + 2]]
+            );
             switch (part.Kind)
             {
                 case PartKind.Film:

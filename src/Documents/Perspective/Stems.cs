@@ -27,7 +27,7 @@ internal static class Stems
                 1.5f - (0.5f * t),
                 8
             );
-            var leaflet = new Leaf(
+            var leaflet = new LeafForm(
                 p.Plant.Leaf == "round" ? LeafShape.Round : LeafShape.Lance,
                 p.Size * long_,
                 p.Size * wide
@@ -46,12 +46,18 @@ internal static class Stems
     {
         for (var i = 0; i < 5; i++)
         {
-            var shield = new Leaf(LeafShape.Round, p.Size * 0.32f, p.Size * 0.32f)
+            var shield = new LeafForm(LeafShape.Round, p.Size * 0.32f, p.Size * 0.32f)
             {
                 Color = Hue.Times(Hue.Of("brown"), p.Dice.About(0.1f)),
                 Droop = 0.1f,
             };
-            Leaves.Add(mesh, new(0, 0.01f * p.Size * i, -0.12f * p.Size), Rosettes.Way(i, 1.1f, p.Dice), shield, -Vector3.UnitY);
+            Leaves.Add(
+                mesh,
+                new(0, 0.01f * p.Size * i, -0.12f * p.Size),
+                Rosettes.Way(i, 1.1f, p.Dice),
+                shield,
+                -Vector3.UnitY
+            );
         }
 
         for (var i = 0; i < 7; i++)
@@ -59,19 +65,24 @@ internal static class Stems
             var way = Rosettes.Way(i, 0.8f, p.Dice);
             var arm = Leaves.Spine(Vector3.Zero, way, p.Size * 0.55f, 0.7f, 5);
             var color = p.Tint();
-            Leaves.Stalk(mesh, arm, p.Size * 0.07f, color);
+            Leaves.Stalk(mesh, arm, p.Size * 0.035f, color);
             Fork(mesh, (arm[^1], arm[^1] - arm[^2]), p, (color, p.Size * 0.36f, 2));
         }
     }
 
-    private static void Fork(Mesh mesh, (Vector3 At, Vector3 Along) from, PlantPlace p, (Vector3 Color, float Length, int Left) arm)
+    private static void Fork(
+        Mesh mesh,
+        (Vector3 At, Vector3 Along) from,
+        PlantPlace p,
+        (Vector3 Color, float Length, int Left) arm
+    )
     {
         var side = Leaves.Side(from.Along, Vector3.UnitZ);
         foreach (var turn in new[] { -0.55f, 0.5f })
         {
             var way = Vector3.Normalize(Vector3.Normalize(from.Along) + (side * turn));
             var shape = arm.Left == 1 ? LeafShape.Blade : LeafShape.Strap;
-            var leaf = new Leaf(shape, arm.Length, p.Size * 0.075f)
+            var leaf = new LeafForm(shape, arm.Length, p.Size * 0.075f)
             {
                 Color = arm.Color,
                 Droop = 0.45f,
@@ -94,7 +105,13 @@ internal static class Stems
         for (var i = 0; i < 8; i++)
         {
             var way = Rosettes.Way(i, 1.05f + (0.06f * (i % 6)), p.Dice);
-            var stem = Leaves.Spine(new(way.X * 0.1f * p.Size, way.Y * 0.1f * p.Size, 0), way, p.Size * p.Dice.Between(0.7f, 0.95f), -0.25f, 5);
+            var stem = Leaves.Spine(
+                new(way.X * 0.1f * p.Size, way.Y * 0.1f * p.Size, 0),
+                way,
+                p.Size * p.Dice.Between(0.7f, 0.95f),
+                -0.25f,
+                5
+            );
             Leaves.Stalk(mesh, stem, p.Size * 0.022f, Hue.Times(p.Color, 0.7f));
             var nodes = isFine ? 9 : 5;
             for (var k = 1; k <= nodes; k++)
@@ -103,7 +120,11 @@ internal static class Stems
                 var side = Leaves.Side(along, k % 2 == 0 ? Vector3.UnitX : Vector3.UnitY);
                 foreach (var hand in new[] { -1f, 1f })
                 {
-                    var leaf = new Leaf(shape, p.Size * (isFine ? 0.12f : 0.27f) * (1.1f - (0.35f * k / nodes)), p.Size * (isFine ? 0.06f : 0.17f))
+                    var leaf = new LeafForm(
+                        shape,
+                        p.Size * (isFine ? 0.12f : 0.27f) * (1.1f - (0.35f * k / nodes)),
+                        p.Size * (isFine ? 0.06f : 0.17f)
+                    )
                     {
                         Color = p.Tint(),
                         Mark = isFine ? null : p.Mark,
@@ -126,7 +147,13 @@ internal static class Stems
         {
             var way = Rosettes.Way(i, isSingle ? 1.5f : 1.25f, p.Dice);
             var tall = p.Size * (isSingle ? 0.6f : p.Dice.Between(0.4f, 0.68f));
-            var cane = Leaves.Spine(new(way.X * 0.08f * p.Size, way.Y * 0.08f * p.Size, 0), way, tall, -0.15f, 4);
+            var cane = Leaves.Spine(
+                new(way.X * 0.08f * p.Size, way.Y * 0.08f * p.Size, 0),
+                way,
+                tall,
+                -0.15f,
+                4
+            );
             Leaves.Stalk(mesh, cane, p.Size * 0.028f, Hue.Of("yellow green"));
             var fronds = isSingle ? 11 : 5;
             for (var k = 0; k < fronds; k++)
@@ -134,7 +161,11 @@ internal static class Stems
                 var at = isSingle ? cane[^1] : Leaves.On(cane, 0.55f + (0.45f * k / (fronds - 1))).At;
                 var out_ = Rosettes.Way((i * 3) + k, isSingle ? 0.35f : 0.7f, p.Dice);
                 var spine = Leaves.Spine(at, out_, p.Size * (isSingle ? 0.4f : 0.5f), 1.0f, 6);
-                var leaflet = new Leaf(LeafShape.Lance, p.Size * (isSingle ? 0.11f : 0.2f), p.Size * 0.045f)
+                var leaflet = new LeafForm(
+                    LeafShape.Lance,
+                    p.Size * (isSingle ? 0.11f : 0.2f),
+                    p.Size * 0.045f
+                )
                 {
                     Color = p.Tint(),
                     Droop = 0.35f,
@@ -156,7 +187,12 @@ internal static class Stems
             var way = Rosettes.Way(i, 0.75f, p.Dice);
             var long_ = p.Size * p.Dice.Between(0.6f, 1f);
             var stem = Leaves.Spine(Vector3.Zero, way, long_, 2.6f, 10);
-            Leaves.Stalk(mesh, stem, isBare ? 0.003f : 0.0018f, isBare ? p.Tint() : Hue.Times(p.Color, 0.75f));
+            Leaves.Stalk(
+                mesh,
+                stem,
+                isBare ? 0.003f : 0.0018f,
+                isBare ? p.Tint() : Hue.Times(p.Color, 0.75f)
+            );
             var nodes = isBare ? 0 : Math.Clamp((int)(long_ / leafLong * 0.85f), 4, 16);
             for (var k = 1; k <= nodes; k++)
             {
@@ -172,7 +208,12 @@ internal static class Stems
         }
     }
 
-    private static void Pair(Mesh mesh, PlantPlace p, (Vector3 At, Vector3 Side, Vector3 Along) on, float long_)
+    private static void Pair(
+        Mesh mesh,
+        PlantPlace p,
+        (Vector3 At, Vector3 Side, Vector3 Along) on,
+        float long_
+    )
     {
         var shape = p.Plant.Leaf switch
         {
@@ -182,7 +223,11 @@ internal static class Stems
         };
         foreach (var hand in new[] { -1f, 1f })
         {
-            var leaf = new Leaf(shape, long_ * p.Dice.Between(0.85f, 1.1f), long_ * (shape == LeafShape.Oval ? 0.5f : 0.78f))
+            var leaf = new LeafForm(
+                shape,
+                long_ * p.Dice.Between(0.85f, 1.1f),
+                long_ * (shape == LeafShape.Oval ? 0.5f : 0.78f)
+            )
             {
                 Color = p.Tint(),
                 Mark = p.Mark,
@@ -207,7 +252,12 @@ internal static class Stems
         var stems = isFlat ? 4 : 3;
         for (var i = 0; i < stems; i++)
         {
-            var line = Line(p, (wall, normal, right), (i - ((stems - 1) / 2f)) * 0.36f, p.Size * (1 - (0.16f * i)));
+            var line = Line(
+                p,
+                (wall, normal, right),
+                (i - ((stems - 1) / 2f)) * 0.36f,
+                p.Size * (1 - (0.16f * i))
+            );
             Leaves.Stalk(mesh, line, 0.003f, Hue.Times(p.Color, 0.6f));
             var length = Length(line);
             var nodes = Math.Max(3, (int)(length / leafLong * (isFlat ? 1.5f : 1.25f)));
@@ -219,7 +269,12 @@ internal static class Stems
         }
     }
 
-    private static void Leaf(Mesh mesh, PlantPlace p, (Vector3 At, Vector3 Along, Vector3 Normal) on, (float Long, int Hand, bool IsFlat) of)
+    private static void Leaf(
+        Mesh mesh,
+        PlantPlace p,
+        (Vector3 At, Vector3 Along, Vector3 Normal) on,
+        (float Long, int Hand, bool IsFlat) of
+    )
     {
         var side = Leaves.Side(on.Along, on.Normal) * of.Hand;
         var shape = p.Plant.Leaf switch
@@ -229,11 +284,14 @@ internal static class Stems
             "oval" => LeafShape.Oval,
             _ => LeafShape.Heart,
         };
-        var leaf = new Leaf(shape, of.Long * p.Dice.Between(0.75f, 1.12f), of.Long * 0.8f)
+        var leaf = new LeafForm(shape, of.Long * p.Dice.Between(0.75f, 1.12f), of.Long * 0.8f)
         {
             Color = p.Tint(),
             Mark = p.Plant.Leaf == "holed" ? Hue.Times(p.Color, 0.6f) : p.Mark,
-            MarkShare = p.Plant.Leaf == "holed" ? 0.3f : of.IsFlat ? 0.42f : 0.26f,
+            MarkShare =
+                p.Plant.Leaf == "holed" ? 0.3f
+                : of.IsFlat ? 0.42f
+                : 0.26f,
             Droop = of.IsFlat ? 0.02f : 0.5f,
             Fold = of.IsFlat ? 0.02f : 0.18f,
             Pieces = of.IsFlat ? 4 : 6,
@@ -249,11 +307,22 @@ internal static class Stems
         var out_ = Vector3.Normalize((side * 0.7f) + (on.Normal * 0.8f) + new Vector3(0, 0, 0.35f));
         var stalk = Leaves.Spine(on.At + lift, out_, of.Long * 0.6f, 0.3f, 2);
         Leaves.Stalk(mesh, stalk, 0.002f, Hue.Times(p.Color, 0.75f));
-        Leaves.Add(mesh, stalk[^1], (side * 0.45f) + (on.Normal * 0.5f) - new Vector3(0, 0, 0.75f), leaf, on.Normal + new Vector3(0, 0, 0.5f));
+        Leaves.Add(
+            mesh,
+            stalk[^1],
+            (side * 0.45f) + (on.Normal * 0.5f) - new Vector3(0, 0, 0.75f),
+            leaf,
+            on.Normal + new Vector3(0, 0, 0.5f)
+        );
     }
 
     /// <summary>From the foot to the wall, then up it in bends, along under the lid where it ends.</summary>
-    private static Vector3[] Line(PlantPlace p, (Vector3 At, Vector3 Normal, Vector3 Right) wall, float lean, float length)
+    private static Vector3[] Line(
+        PlantPlace p,
+        (Vector3 At, Vector3 Normal, Vector3 Right) wall,
+        float lean,
+        float length
+    )
     {
         var points = new List<Vector3> { p.Foot };
         var foot = wall.At + (wall.Normal * 0.004f);

@@ -4,7 +4,9 @@ using SkiaSharp;
 
 namespace Litterfall.Documents.Perspective;
 
-/// <summary>A picture of a scene as PNG, for papers, lists, quotes and browsers without a graphics card.</summary>
+/// <summary>
+/// A picture of a scene as PNG, for papers, lists, quotes and browsers without a graphics card.
+/// </summary>
 public static class StillWriter
 {
     /// <summary>Smallest edge of a picture, px.</summary>
@@ -23,7 +25,9 @@ public static class StillWriter
     /// <param name="scene">The scene.</param>
     /// <param name="width">Width, px.</param>
     /// <param name="height">Height, px.</param>
-    /// <param name="camera">From where; the whole box a little from the right and above where left out.</param>
+    /// <param name="camera">
+    /// From where; the whole box a little from the right and above where left out.
+    /// </param>
     /// <param name="cancel">Ends it.</param>
     /// <exception cref="ArgumentOutOfRangeException">The size is beyond its bounds.</exception>
     public static byte[] Png(
@@ -52,7 +56,11 @@ public static class StillWriter
         ArgumentOutOfRangeException.ThrowIfGreaterThan(width, Most);
         ArgumentOutOfRangeException.ThrowIfGreaterThan(height, Most);
         var fine = width <= 640 ? 3 : 2;
-        var seen = Sight.Of(scene, camera ?? Camera.Fit(scene, (float)width / height), (width * fine, height * fine));
+        var seen = Sight.Of(
+            scene,
+            camera ?? Camera.Fit(scene, (float)width / height),
+            (width * fine, height * fine)
+        );
         var line = Math.Clamp(width / 900f, 0.42f, 2.2f) * fine;
         var bitmap = new SKBitmap(new SKImageInfo(width, height, SKColorType.Rgba8888, SKAlphaType.Opaque));
         try
@@ -66,7 +74,9 @@ public static class StillWriter
                 {
                     var first = band * BandRows;
                     var count = Math.Min(BandRows, height - first);
-                    var raster = new Raster(width * fine, first * fine, count * fine, y => Paper(scene.IsLit, y / (float)(height * fine)));
+                    var raster = new Raster(width * fine, first * fine, count * fine, y =>
+                        Paper(scene.IsLit, y / (float)(height * fine))
+                    );
                     seen.Draw(raster, line, LineLift);
                     for (var y = 0; y < count; y++)
                     {
@@ -119,7 +129,11 @@ public static class StillWriter
             }
 
             var half = (uint)all / 2;
-            row[x] = ((r + half) / (uint)all) | (((g + half) / (uint)all) << 8) | (((b + half) / (uint)all) << 16) | 0xFF000000;
+            row[x] =
+                ((r + half) / (uint)all)
+                | (((g + half) / (uint)all) << 8)
+                | (((b + half) / (uint)all) << 16)
+                | 0xFF000000;
         }
 
         return row;

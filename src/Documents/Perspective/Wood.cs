@@ -27,11 +27,17 @@ internal sealed class Wood(Scene scene)
     public static void Mount(Mesh mesh, Vector3 from, Vector3 to, Dice dice)
     {
         var body = new Mesh(hasSides: true);
-        Tube(body, [from, Vector3.Lerp(from, to, 0.5f) + new Vector3(0, 0, 0.012f), to], (0.013f, 0.009f), (Bark, 0.1f), dice);
+        Tube(
+            body,
+            [from, Vector3.Lerp(from, to, 0.5f) + new Vector3(0, 0, 0.012f), to],
+            (0.013f, 0.009f),
+            (Bark, 0.1f),
+            dice
+        );
         mesh.Take(body);
     }
 
-    private void Draw(Mesh body, PieceSpot piece, string key, Dice dice)
+    private static void Draw(Mesh body, PieceSpot piece, string key, Dice dice)
     {
         switch (key)
         {
@@ -109,7 +115,12 @@ internal sealed class Wood(Scene scene)
                 var (sin, cos) = MathF.SinCos(MathF.PI * (0.04f + (0.92f * k / Round)));
                 var rough = dice.About(0.07f) * ends;
                 var x = t + (i is 0 or Long ? dice.Between(-0.025f, 0.025f) : 0);
-                outer[i, k] = At(piece, Math.Clamp(x, 0, 1), 0.5f - (0.5f * cos * rough), Math.Min(1, sin * rough));
+                outer[i, k] = At(
+                    piece,
+                    Math.Clamp(x, 0, 1),
+                    0.5f - (0.5f * cos * rough),
+                    Math.Min(1, sin * rough)
+                );
                 inner[i, k] = At(piece, Math.Clamp(x, 0, 1), 0.5f - (0.42f * cos * ends), sin * 0.86f * ends);
             }
         }
@@ -119,15 +130,34 @@ internal sealed class Wood(Scene scene)
         {
             for (var k = 0; k < Round; k++)
             {
-                body.Quad(outer[i, k], outer[i, k + 1], outer[i + 1, k + 1], outer[i + 1, k], Hue.Times(Bark, streaks[k] * dice.About(0.06f)));
-                body.Quad(inner[i, k], inner[i + 1, k], inner[i + 1, k + 1], inner[i, k + 1], Hue.Times(Bark, 0.55f));
+                body.Quad(
+                    outer[i, k],
+                    outer[i, k + 1],
+                    outer[i + 1, k + 1],
+                    outer[i + 1, k],
+                    Hue.Times(Bark, streaks[k] * dice.About(0.06f))
+                );
+                body.Quad(
+                    inner[i, k],
+                    inner[i + 1, k],
+                    inner[i + 1, k + 1],
+                    inner[i, k + 1],
+                    Hue.Times(Bark, 0.55f)
+                );
                 body.Edge(outer[i, k], outer[i + 1, k], Hue.Times(Bark, 0.4f), dice.Between(0.1f, 0.6f));
             }
         }
 
-        foreach (var i in new[] { 0, Long })
+        Rim(body, outer, inner);
+    }
+
+    /// <summary>Sawn ends and edges of a half pipe.</summary>
+    private static void Rim(Mesh body, Vector3[,] outer, Vector3[,] inner)
+    {
+        var (last, round) = (outer.GetLength(0) - 1, outer.GetLength(1) - 1);
+        foreach (var i in new[] { 0, last })
         {
-            for (var k = 0; k < Round; k++)
+            for (var k = 0; k < round; k++)
             {
                 body.Quad(outer[i, k], outer[i, k + 1], inner[i, k + 1], inner[i, k], Hue.Of(0xB48E63));
                 body.Edge(outer[i, k], outer[i, k + 1], Hue.Ink, 0.7f);
@@ -135,9 +165,9 @@ internal sealed class Wood(Scene scene)
             }
         }
 
-        foreach (var k in new[] { 0, Round })
+        foreach (var k in new[] { 0, round })
         {
-            for (var i = 0; i < Long; i++)
+            for (var i = 0; i < last; i++)
             {
                 body.Quad(outer[i, k], outer[i + 1, k], inner[i + 1, k], inner[i, k], Hue.Of(0xA07E58));
                 body.Edge(outer[i, k], outer[i + 1, k], Hue.Ink, 0.7f);
@@ -196,7 +226,12 @@ internal sealed class Wood(Scene scene)
     }
 
     /// <summary>A trunk with limbs.</summary>
-    private static void Branches(Mesh body, PieceSpot piece, (Vector3 Color, int Limbs, float Twist) kind, Dice dice)
+    private static void Branches(
+        Mesh body,
+        PieceSpot piece,
+        (Vector3 Color, int Limbs, float Twist) kind,
+        Dice dice
+    )
     {
         var thick = (float)Math.Min(piece.Height * 0.3, Math.Min(piece.Depth * 0.3, piece.Length * 0.09));
         var trunk = Line(piece, (0.02f, 0.5f, 0.12f), (0.98f, 0.5f, 0.6f), kind.Twist, dice);
@@ -207,16 +242,31 @@ internal sealed class Wood(Scene scene)
             var ahead = i % 2 == 0 ? 1 : -1;
             var to = At(
                 piece,
-                Math.Clamp(0.15f + (0.7f * i / Math.Max(1, kind.Limbs - 1)) + dice.Between(0.05f, 0.3f), 0.02f, 0.98f),
+                Math.Clamp(
+                    0.15f + (0.7f * i / Math.Max(1, kind.Limbs - 1)) + dice.Between(0.05f, 0.3f),
+                    0.02f,
+                    0.98f
+                ),
                 Math.Clamp(0.5f + (ahead * dice.Between(0.2f, 0.48f)), 0.03f, 0.97f),
                 dice.Between(0.45f, 0.99f)
             );
-            var bend = Vector3.Lerp(from, to, 0.5f) + (new Vector3(dice.Between(-1, 1), dice.Between(-1, 1), dice.Between(0, 1)) * (0.06f * kind.Twist * (float)piece.Height));
+            var bend =
+                Vector3.Lerp(from, to, 0.5f)
+                + (
+                    new Vector3(dice.Between(-1, 1), dice.Between(-1, 1), dice.Between(0, 1))
+                    * (0.06f * kind.Twist * (float)piece.Height)
+                );
             Tube(body, [from, bend, to], (thick * 0.55f, thick * 0.16f), (kind.Color, 0.14f), dice);
         }
     }
 
-    private static Vector3[] Line(PieceSpot piece, (float X, float Y, float Z) from, (float X, float Y, float Z) to, float twist, Dice dice)
+    private static Vector3[] Line(
+        PieceSpot piece,
+        (float X, float Y, float Z) from,
+        (float X, float Y, float Z) to,
+        float twist,
+        Dice dice
+    )
     {
         const int Pieces = 7;
         var line = new Vector3[Pieces + 1];
@@ -236,7 +286,13 @@ internal sealed class Wood(Scene scene)
     }
 
     /// <summary>A round limb along a line, thinner toward its end, with lines of bark.</summary>
-    private static void Tube(Mesh body, Vector3[] line, (float From, float To) radius, (Vector3 Color, float Rough) skin, Dice dice)
+    private static void Tube(
+        Mesh body,
+        Vector3[] line,
+        (float From, float To) radius,
+        (Vector3 Color, float Rough) skin,
+        Dice dice
+    )
     {
         const int Round = 7;
         var rings = new Vector3[line.Length][];
@@ -260,7 +316,12 @@ internal sealed class Wood(Scene scene)
         {
             for (var s = 0; s < Round; s += 2)
             {
-                body.Edge(rings[i][s], rings[i + 1][s], Hue.Times(skin.Color, 0.42f), dice.Between(0.05f, 0.5f));
+                body.Edge(
+                    rings[i][s],
+                    rings[i + 1][s],
+                    Hue.Times(skin.Color, 0.42f),
+                    dice.Between(0.05f, 0.5f)
+                );
             }
         }
     }
@@ -276,8 +337,21 @@ internal sealed class Wood(Scene scene)
             var (dx, dy) = (dice.Between(-0.07f, 0.07f), dice.Between(-0.07f, 0.07f));
             Vector3[] Ring(float z) =>
                 [
-                    .. new[] { (0.1f, 0f), (0.86f, 0.04f), (1f, 0.5f), (0.8f, 1f), (0.25f, 0.94f), (0f, 0.55f) }.Select(c =>
-                        At(piece, Math.Clamp(0.5f + ((c.Item1 - 0.5f) * small) + dx, 0, 1), Math.Clamp(0.5f + ((c.Item2 - 0.5f) * small) + dy, 0, 1), z)
+                    .. new[]
+                    {
+                        (0.1f, 0f),
+                        (0.86f, 0.04f),
+                        (1f, 0.5f),
+                        (0.8f, 1f),
+                        (0.25f, 0.94f),
+                        (0f, 0.55f),
+                    }.Select(c =>
+                        At(
+                            piece,
+                            Math.Clamp(0.5f + ((c.Item1 - 0.5f) * small) + dx, 0, 1),
+                            Math.Clamp(0.5f + ((c.Item2 - 0.5f) * small) + dy, 0, 1),
+                            z
+                        )
                     ),
                 ];
             var color = Hue.Times(Hue.Of(0x6F7A80), dice.About(0.12f));

@@ -39,7 +39,7 @@ internal static class LifeText
             );
         }
 
-        text.Append("Life of the floor, on mostly recalled rates: orders of size, dates to weeks\n")
+        text.Append("Life of the floor, with rates mostly from memory: orders of size, dates to weeks\n")
             .Append(table)
             .Append('\n');
     }

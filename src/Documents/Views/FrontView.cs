@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
+using Litterfall.Documents.Shapes;
 using Litterfall.Domain;
 using Litterfall.Quantities.Cutting;
 using Litterfall.Quantities.Openings;
@@ -132,7 +133,13 @@ public sealed class FrontView
                 Terrain.Front + (across * (Terrain.Back - Terrain.Front))
             );
             var top = Terrain.Ground(x, y) + Terrain.Moss + Terrain.Litter;
-            AnimalMarks.Side(sketch, entry, At(x, top), AnimalShapes.Length(entry) * scale * 1000, across > 0.45);
+            AnimalMarks.Side(
+                sketch,
+                entry,
+                At(x, top),
+                AnimalShapes.Length(entry) * scale * 1000,
+                across > 0.45
+            );
         }
     }
 

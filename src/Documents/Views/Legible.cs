@@ -30,7 +30,10 @@ internal static class Legible
     {
         var marks = Apart(drawing);
         var fields = marks.OfType<TextMark>().Where(t => t.Text.Length > 0).Select(Field.Of).ToList();
-        return drawing with { Marks = Plated([.. marks.Select(mark => Broken(mark, fields)).OfType<Mark>()]) };
+        return drawing with
+        {
+            Marks = Plated([.. marks.Select(mark => Broken(mark, fields)).OfType<Mark>()]),
+        };
     }
 
     /// <summary>Words last, each on a plate of paper where a line of another thing runs under it.</summary>
@@ -60,20 +63,18 @@ internal static class Legible
         return drawn.ToImmutable();
     }
 
-    /// <summary>True where the last that is drawn there is a line of another thing, not a filling over it.</summary>
+    /// <summary>
+    /// True where the last that is drawn there is a line of another thing, not a filling over it.
+    /// </summary>
     private static bool IsStruck(List<Mark> marks, TextMark text, in Field field)
     {
         var isStruck = false;
         foreach (var mark in marks.OfType<PathMark>())
         {
-            if (mark is { Strength: >= 1 } && (mark.Fill ?? (object?)mark.Shade) is not null && field.IsCovered(mark))
-            {
-                isStruck = false;
-            }
-            else if (mark.Pen is not null && (mark.Key != text.Key || mark.Key.Length == 0) && field.IsCrossed(mark))
-            {
-                isStruck = true;
-            }
+            var hides = mark is { Strength: >= 1 } && (mark.Fill ?? (object?)mark.Shade) is not null;
+            isStruck = isStruck && !(hides && field.IsCovered(mark));
+            var isOwn = mark.Key.Length > 0 && mark.Key == text.Key;
+            isStruck |= mark.Pen is not null && !isOwn && field.IsCrossed(mark);
         }
 
         return isStruck;

@@ -172,7 +172,10 @@ internal sealed class LightMarks(Sketch sketch)
     public const double KeyTall = 12;
 
     private const double MostKey = 70;
+    private const double FineKey = 42;
     private const int KeySteps = 24;
+    private const string KeyUnit = "µmol/m²/s";
+    private const string KeyWords = "plant light, " + KeyUnit;
 
     /// <summary>The colors with their values, under a map.</summary>
     /// <param name="corner">Its upper left corner.</param>
@@ -186,10 +189,9 @@ internal sealed class LightMarks(Sketch sketch)
         }
 
         sketch.Key = "";
-        const string Words = "plant light, µmol/m²/s";
-        double words = Lettering.Width(Words, 9) + 3;
-        bool isBeside = width > words + 40;
-        double wide = Math.Min(MostKey, isBeside ? width - words : width);
+        double beside = Lettering.Width(KeyWords, 9) + 3;
+        bool isBeside = width > beside + 40;
+        double wide = Math.Min(MostKey, isBeside ? width - beside : width);
         for (int i = 0; i < KeySteps; i++)
         {
             sketch.Add(
@@ -214,7 +216,7 @@ internal sealed class LightMarks(Sketch sketch)
         }
 
         sketch.Rectangle(corner, wide, 3, Pen.Fine);
-        foreach (double share in new[] { 0, 0.25, 0.5, 0.75, 1 })
+        foreach (double share in wide < FineKey ? new[] { 0, 0.5, 1 } : [0, 0.25, 0.5, 0.75, 1])
         {
             var align =
                 share == 0 ? Align.Start
@@ -231,7 +233,7 @@ internal sealed class LightMarks(Sketch sketch)
 
         sketch.Text(
             isBeside ? corner.Moved(wide + 3, 2.6) : corner.Moved(0, 11),
-            Words,
+            isBeside ? KeyWords : KeyUnit,
             9,
             Align.Start,
             Tone.Quiet

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
+using Litterfall.Documents.Shapes;
 using Litterfall.Domain;
 using Litterfall.Quantities.Openings;
 using Litterfall.Quantities.Placing;

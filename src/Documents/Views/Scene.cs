@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Documents.Shapes;
 using Litterfall.Domain;
 using Litterfall.Forecasting;
 using Litterfall.Quantities.Equipping;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
+using Litterfall.Documents.Shapes;
 using Litterfall.Domain;
 using Litterfall.Quantities.Placing;
 using Litterfall.Quantities.Sizing;
@@ -107,11 +108,7 @@ public sealed partial class SectionView
         var tall = scene.Terrain.Height + 0.02 + LampRoom(scene, Parts.All);
         return Math.Min(
             ViewScale.Fitting(scene, span, room.Width - left - right),
-            ViewScale.Fitting(
-                scene,
-                tall,
-                room.Height - Above - Under(scene, naming)
-            )
+            ViewScale.Fitting(scene, tall, room.Height - Above - Under(scene, naming))
         );
     }
 
@@ -412,7 +409,11 @@ public sealed partial class SectionView
         foreach (var plant in scene.Specimens)
         {
             sketch.Key = plant.Spot.Key;
-            marks.Side(plant, At(lengthwise ? plant.X : plant.Y, plant.Z), plant.Drawn(Terrain) * scale * 1000);
+            marks.Side(
+                plant,
+                At(lengthwise ? plant.X : plant.Y, plant.Z),
+                plant.Drawn(Terrain) * scale * 1000
+            );
         }
     }
 
@@ -432,12 +433,7 @@ public sealed partial class SectionView
 
         if (parts.HasFlag(Parts.Soil))
         {
-            Symbols.Letters(
-                sketch,
-                scene,
-                p => At(lengthwise ? p.X : p.Y, p.Foot + (p.Height / 2)),
-                taken
-            );
+            Symbols.Letters(sketch, scene, p => At(lengthwise ? p.X : p.Y, p.Foot + (p.Height / 2)), taken);
         }
 
         sketch.Key = "";
@@ -452,7 +448,13 @@ public sealed partial class SectionView
             sketch.Key = key;
             var at = from + (along * (to - from));
             var top = Terrain.Ground(X(at), Y(at)) + Terrain.Moss + Terrain.Litter;
-            AnimalMarks.Side(sketch, entry, At(at, top), AnimalShapes.Length(entry) * scale * 1000, across > 0.45);
+            AnimalMarks.Side(
+                sketch,
+                entry,
+                At(at, top),
+                AnimalShapes.Length(entry) * scale * 1000,
+                across > 0.45
+            );
         }
 
         sketch.Key = "";

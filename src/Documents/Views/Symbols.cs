@@ -1,4 +1,5 @@
 using Litterfall.Documents.Drawings;
+using Litterfall.Documents.Shapes;
 using Litterfall.Quantities.Placing;
 
 namespace Litterfall.Documents.Views;
@@ -29,7 +30,8 @@ internal static class Symbols
     }
 
     /// <summary>
-    /// The nearest place that is free of other numbers and letters; null where all are taken and the same stands
+    /// The nearest place that is free of other numbers and letters; null where all are taken and the same
+    /// stands
     /// there already.
     /// </summary>
     /// <param name="at">Where it would be.</param>
@@ -40,7 +42,11 @@ internal static class Symbols
         foreach (var (dx, dy) in Around)
         {
             var there = at.Moved(dx * Apart, dy * Apart);
-            if (taken.TrueForAll(t => Math.Abs(t.At.X - there.X) > Apart || Math.Abs(t.At.Y - there.Y) > Apart))
+            if (
+                taken.TrueForAll(t =>
+                    Math.Abs(t.At.X - there.X) > Apart || Math.Abs(t.At.Y - there.Y) > Apart
+                )
+            )
             {
                 taken.Add((there, name));
                 return there;

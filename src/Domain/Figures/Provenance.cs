@@ -46,6 +46,10 @@ public static class ProvenanceWords
             _ => throw new ArgumentOutOfRangeException(nameof(provenance)),
         };
 
+    /// <summary>The same for people: what was recalled is from memory.</summary>
+    public static string Spoken(this Provenance provenance) =>
+        provenance == Provenance.Recalled ? "from memory" : provenance.Word();
+
     /// <summary>The provenance written so in a catalog file, or null.</summary>
     public static Provenance? Find(string word) =>
         word switch

@@ -67,23 +67,23 @@ public static class FloorWaits
         ready.Day is not { } day
             ? new WaitReason(
                 "the springtails hardly breed in this ground: see to its damp and warmth first, or "
-                    + "animals live on feeders alone (computed on recalled rates)",
+                    + "animals live on feeders alone (calculated with rates from memory)",
                 null
             )
         : !ready.IsEaten
             ? new WaitReason(
                 "the springtails have bred to several times what was seeded; no animal of this design eats "
-                    + "of them (computed on recalled rates)",
+                    + "of them (calculated with rates from memory)",
                 planting.AddDays(day)
             )
         : ready.Bears
             ? new WaitReason(
-                "the springtails have bred up to what the animals take (computed on recalled rates)",
+                "the springtails have bred up to what the animals take (calculated with rates from memory)",
                 planting.AddDays(day)
             )
         : new WaitReason(
             "the springtails have settled; they do not bear all that the animals would take, so "
-                + "feeders make up the rest (computed on recalled rates)",
+                + "feeders make up the rest (calculated with rates from memory)",
             planting.AddDays(day)
         );
 }

@@ -107,7 +107,11 @@ public static class CareDates
                 "cultures-started",
                 planting,
                 CareIntervals.Cultures,
-                ("Start crew cultures", "Start the crew cultures, from two lines, or order the cups."),
+                (
+                    "Start crew cultures",
+                    "Start the springtail and isopod cultures, as two separate "
+                        + "strains, or order the cups."
+                ),
                 "crew"
             );
         }

@@ -78,7 +78,8 @@ internal static class BasinNoWayOut
                     + $"{species.Species.Name} may drown in more than {limit.Value:0} mm."
             ),
             (basin.Depth, limit),
-            "Lead a slope, stones or wood from its bottom over the edge and enter its sides as a ramp, or make it "
+            "Lead a slope, stones or wood from its bottom over the edge and enter its sides as a ramp, or "
+                + "make it "
                 + "shallower.",
             basin.Path.StartsWith("basins", StringComparison.Ordinal) ? $"{basin.Path}.sides" : basin.Path
         );

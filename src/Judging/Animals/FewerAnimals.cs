@@ -8,7 +8,8 @@ using Litterfall.Judging.Rules;
 namespace Litterfall.Judging.Animals;
 
 /// <summary>
-/// As many animals as a rule allows, where one kind lives in the box. Where sexes are entered they are part of
+/// As many animals as a rule allows, where one kind lives in the box. Where sexes are entered they are part
+/// of
 /// the answer: two of five frogs are a pair only as one male and one female.
 /// </summary>
 internal static class FewerAnimals
@@ -95,7 +96,8 @@ internal static class FewerAnimals
         var all = Number(count, "animal", "animals");
         return males is null || females is null
             ? all
-            : $"{all}: {Number(males.Value, "male", "males")} and {Number(females.Value, "female", "females")}";
+            : $"{all}: {Number(males.Value, "male", "males")} and "
+                + $"{Number(females.Value, "female", "females")}";
     }
 
     private static string Number(int count, string one, string many) =>

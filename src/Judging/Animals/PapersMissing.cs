@@ -41,12 +41,14 @@ internal static class PapersMissing
                 missing
                     ? $"Proof of legal origin is missing for {animal.Species.Name}, a CITES Appendix "
                         + $"{animal.Species.Cites!.Text} species: keeping or selling it can be an offense."
-                    : $"{animal.Species.Name}: CITES Appendix {animal.Species.Cites!.Text} species; no papers "
+                    : $"{animal.Species.Name}: CITES Appendix {animal.Species.Cites!.Text} species; no "
+                        + $"papers "
                         + "recorded.",
                 (null, null),
                 missing
                     ? "Refuse the animals until their papers are there; ask the authority in charge."
-                    : "File the proof of legal origin, then enter that its papers are held. The law of the place decides.",
+                    : "File the proof of legal origin, then enter that its papers are held. The law of "
+                        + "the place decides.",
                 $"{animal.Path}.papers",
                 Appendix
             );

@@ -39,7 +39,8 @@ internal static class QuarantineShort
                     Severity.Note,
                     $"No quarantine time is entered for {name}.",
                     (null, null),
-                    $"Keep it apart for {Usual.Value:0} days and enter how long it was; a new arrival starts the "
+                    $"Keep it apart for {Usual.Value:0} days and enter how long it was; a new arrival "
+                        + $"starts the "
                         + "clock again.",
                     $"{animal.Path}.quarantined",
                     Usual.Origin
@@ -69,7 +70,8 @@ internal static class QuarantineShort
                 (time, limit),
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Keep them apart for {NumberText.Days((limit - time).As("missing time", Unit.Day))} more, with droppings "
+                    $"Keep them apart for {NumberText.Days((limit - time).As("missing time", Unit.Day))} "
+                        + $"more, with droppings "
                         + $"checked three times and a swab at the end."
                 ),
                 $"{animal.Path}.quarantined"

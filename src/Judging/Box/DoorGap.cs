@@ -78,7 +78,7 @@ internal static class DoorGap
             _ => "brush",
         };
         return DesignFix.From(
-            $"a {kind} that closes the gap",
+            $"a {kind} seal along the doors",
             DesignEdits.Set(document, "box.doors.seal", kind)
         );
     }

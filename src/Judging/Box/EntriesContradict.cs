@@ -114,7 +114,8 @@ internal static class EntriesContradict
                 $"The lid has a gap of {Written(gap)}, as one set into the opening, and an overlap of "
                     + $"{Written(overlap)}, as one that lies on it. It is cut with the overlap.",
                 (null, null),
-                "Keep the gap for a lid set in, or the overlap for a lid that lies on the rim, and clear the other.",
+                "Keep the gap for a lid set in, or the overlap for a lid that lies on the rim, and clear "
+                    + "the other.",
                 "lid.overlap"
             );
         }

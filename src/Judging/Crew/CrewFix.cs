@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Judging.Rules;
@@ -9,8 +10,9 @@ namespace Litterfall.Judging.Crew;
 internal static class CrewFix
 {
     /// <summary>The fix; null where none are missing.</summary>
-    public static DesignFix? More(Finding finding, DesignDocument document)
+    public static DesignFix? More(Finding finding, CheckedDesign design)
     {
+        var document = design.Document;
         if (
             FixEdit.Index(finding) is not { } crew
             || FixEdit.Times(finding) is not > 1
@@ -22,7 +24,10 @@ internal static class CrewFix
 
         var count = Math.Ceiling(document.Design.Crew[crew].Count * FixEdit.Times(finding)!.Value);
         return DesignFix.From(
-            string.Create(CultureInfo.InvariantCulture, $"{count:0} of them"),
+            string.Create(
+                CultureInfo.InvariantCulture,
+                $"{count:0} {FixEdit.Named(design, $"crew[{crew}].animal")}"
+            ),
             DesignEdits.Set(
                 document,
                 string.Create(CultureInfo.InvariantCulture, $"crew[{crew}].count"),

@@ -18,7 +18,7 @@ internal static class CrewTooFew
     )
     {
         Needs = Stage.Shape,
-        Fix = (finding, design) => CrewFix.More(finding, design.Document),
+        Fix = (finding, design) => CrewFix.More(finding, design),
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)

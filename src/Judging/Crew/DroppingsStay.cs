@@ -20,7 +20,7 @@ internal static class DroppingsStay
     )
     {
         Needs = Stage.Life,
-        Fix = (finding, design) => CrewFix.More(finding, design.Document),
+        Fix = (finding, design) => CrewFix.More(finding, design),
     };
 
     private const double Half = 0.5;

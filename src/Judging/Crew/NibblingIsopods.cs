@@ -34,7 +34,7 @@ internal static class NibblingIsopods
         Fix = (finding, design) =>
             FixEdit.Index(finding) is { } i
                 ? DesignFix.From(
-                    "without these isopods",
+                    $"without {FixEdit.Named(design, $"crew[{i}].animal")}",
                     DesignEdits.Remove(design.Document, FormattableString.Invariant($"crew[{i}]"))
                 )
                 : null,

@@ -27,7 +27,7 @@ internal static class VentLetsFliesOut
         Needs = Stage.Shape,
         Fix = (finding, design) =>
             DesignFix.From(
-                "stainless gauze of fine mesh over it",
+                "fine stainless gauze over the opening",
                 DesignEdits.Set(design.Document, finding.Where, "steel-gauze-0.5")
             ),
     };

@@ -11,7 +11,8 @@ namespace Litterfall.Judging.Fixes;
 /// <param name="Finding">What it solves.</param>
 /// <param name="Words">What it does.</param>
 /// <param name="Document">The changed design.</param>
-/// <param name="Brings">Sentences of lesser findings that the changed design has and this one has not.</param>
+/// <param name="Brings">Sentences of lesser findings that the changed design has and this one has
+/// not.</param>
 public sealed record CheckedFix(
     Finding Finding,
     string Words,

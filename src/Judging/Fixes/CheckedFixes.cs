@@ -22,7 +22,9 @@ public sealed record CheckedFixes(DesignResult Result)
     /// <summary>Ends the search between and within checks.</summary>
     public CancellationToken Cancel { get; init; }
 
-    /// <summary>What the rule of a finding knows to solve it, the first that does; null where none does.</summary>
+    /// <summary>
+    /// What the rule of a finding knows to solve it, the first that does; null where none does.
+    /// </summary>
     /// <param name="finding">A finding of the design.</param>
     /// <exception cref="OperationCanceledException">It was canceled.</exception>
     public CheckedFix? Quick(Finding finding)

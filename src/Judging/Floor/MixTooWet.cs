@@ -28,7 +28,8 @@ internal static class MixTooWet
 
         yield return Rule.Found(
             Severity.Caution,
-            "The materials as sold hold more water than the mix may have, even at the wet end of squeeze wetness.",
+            "The materials as sold hold more water than the mix may have, even at the wet end of squeeze "
+                + "wetness.",
             (brought, most),
             "Dry the wettest component or take another lot.",
             "floor.soil.recipe"

@@ -22,7 +22,7 @@ internal static class NoDrain
         Needs = Stage.Quantities,
         Fix = (_, design) =>
             DesignFix.From(
-                "set a dip tube to siphon from",
+                "a dip tube to siphon from",
                 DesignEdits.SetPart(design.Document, "drain", "{ kind: siphon, diameter: 20 mm }")
             ),
     };

@@ -32,7 +32,10 @@ internal static class StoneOnSoil
     {
         Needs = Stage.Shape,
         Fix = (finding, design) =>
-            DesignFix.From("stand it on the base", DesignEdits.Set(design.Document, finding.Where, "base")),
+            DesignFix.From(
+                "stones stand on the " + "base",
+                DesignEdits.Set(design.Document, finding.Where, "base")
+            ),
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
@@ -61,7 +64,8 @@ internal static class StoneOnSoil
                             + $"it can settle on them."
                     ),
                     (mass, Heaviest),
-                    "Stand it on the base, on a foam pad, before the layers go in, and enter that it stands there.",
+                    "Stand it on the base, on a foam pad, before the layers go in, and enter that it "
+                        + "stands there.",
                     $"hardscape[{i}].seat"
                 );
             }

@@ -66,7 +66,9 @@ public static class LeverSearch
         return new DesignResult(result.Numbers, findings, CheckReport.Write(result.Numbers, findings));
     }
 
-    /// <summary>The levers of each finding on air and water, each with the whole check of its design.</summary>
+    /// <summary>
+    /// The levers of each finding on air and water, each with the whole check of its design.
+    /// </summary>
     /// <param name="result">A checked design.</param>
     /// <param name="between">Called before each check, where more urgent work may be let by.</param>
     /// <param name="cancel">Cancels between checks.</param>

@@ -25,7 +25,8 @@ internal static class PlantWords
         string band = plant.Band is { } b
             ? string.Create(
                 CultureInfo.InvariantCulture,
-                $"; it lives from {plant.Survival.Value:0.0#}, grows well from {b.Low.Value:0.0#} and tolerates "
+                $"; it lives from {plant.Survival.Value:0.0#}, grows well from {b.Low.Value:0.0#} and "
+                    + $"tolerates "
                     + $"{plant.Most!.Value:0.#} mol/m²/d"
             )
             : "";

@@ -23,30 +23,7 @@ internal static class NoTripDevice
     )
     {
         Needs = Stage.Shape,
-        Fix = (_, design) =>
-            TripLimits.IsUnitedStates(design.Document.Design)
-                ? DesignFix.From(
-                    FormattableString.Invariant(
-                        $"a class A ground-fault device, which trips at {TripLimits.Least:0} to "
-                    ) + FormattableString.Invariant($"{TripLimits.UnitedStates.Value:0} mA"),
-                    DesignEdits.Set(
-                        design.Document,
-                        "electrics.trip",
-                        FormattableString.Invariant(
-                            $"{(TripLimits.Least + TripLimits.UnitedStates.Value) / 2:0.#} mA"
-                        )
-                    )
-                )
-                : DesignFix.From(
-                    FormattableString.Invariant(
-                        $"a residual-current device of {TripLimits.Europe.Value:0} mA"
-                    ),
-                    DesignEdits.Set(
-                        design.Document,
-                        "electrics.trip",
-                        FormattableString.Invariant($"{TripLimits.Europe.Value:0} mA")
-                    )
-                ),
+        Fix = (_, design) => Device(design.Document),
     };
 
     private const string Defer = "The local code and a licensed electrician decide.";
@@ -99,5 +76,30 @@ internal static class NoTripDevice
             $"{TripLimits.Feed(isUnitedStates)} {Defer}",
             "electrics.trip"
         );
+    }
+
+    /// <summary>A device, and the drip loops that go with it where they are not entered.</summary>
+    private static DesignFix? Device(DesignDocument document)
+    {
+        var isUnitedStates = TripLimits.IsUnitedStates(document.Design);
+        var milliamperes = isUnitedStates
+            ? (TripLimits.Least + TripLimits.UnitedStates.Value) / 2
+            : TripLimits.Europe.Value;
+        var with = DesignEdits.Set(
+            document,
+            "electrics.trip",
+            FormattableString.Invariant($"{milliamperes:0.#} mA")
+        );
+        var words = isUnitedStates
+            ? FormattableString.Invariant(
+                $"a class A ground-fault device, which trips at {TripLimits.Least:0} to "
+            ) + FormattableString.Invariant($"{TripLimits.UnitedStates.Value:0} mA")
+            : FormattableString.Invariant($"a residual-current device of {TripLimits.Europe.Value:0} mA");
+        return document.Design.Electrics is { DripLoops: true } || with.Value is not { } so
+            ? DesignFix.From(words, with)
+            : DesignFix.From(
+                $"{words}, and a drip loop in every cable",
+                DesignEdits.Set(so, "electrics.dripLoops", "true")
+            );
     }
 }

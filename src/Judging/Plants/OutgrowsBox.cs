@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
@@ -19,7 +20,7 @@ internal static class OutgrowsBox
     )
     {
         Needs = Stage.Shape,
-        Fix = (finding, design) => Without(finding, design.Document),
+        Fix = (finding, design) => Without(finding, design),
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
@@ -71,11 +72,11 @@ internal static class OutgrowsBox
     }
 
     /// <summary>A plant that only needs trimming stays.</summary>
-    private static DesignFix? Without(Finding finding, DesignDocument document) =>
+    private static DesignFix? Without(Finding finding, CheckedDesign design) =>
         FixEdit.Index(finding) is { } i && finding.Fix.StartsWith("Take", StringComparison.Ordinal)
             ? DesignFix.From(
-                "without this plant",
-                DesignEdits.Remove(document, FormattableString.Invariant($"plants[{i}]"))
+                $"without {FixEdit.Named(design, $"plants[{i}].plant")}",
+                DesignEdits.Remove(design.Document, FormattableString.Invariant($"plants[{i}]"))
             )
             : null;
 }

@@ -21,7 +21,7 @@ internal static class OutsideBox
         Fix = (finding, design) =>
             finding is { Measured: { } place, Limit: { } edge }
                 ? DesignFix.From(
-                    "this plant inside the box",
+                    $"{FixEdit.Named(design, $"{finding.About.Split('.')[0]}.plant")} inside the box",
                     FixEdit.Length(
                         design.Document,
                         finding.Where,

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Forecasting;
@@ -16,7 +17,7 @@ internal static class WrongPlace
     )
     {
         Needs = Stage.Shape,
-        Fix = (finding, design) => Mounted(finding, design.Document),
+        Fix = (finding, design) => Mounted(finding, design),
     };
 
     private static IEnumerable<Finding> Judge(DesignNumbers n)
@@ -48,8 +49,9 @@ internal static class WrongPlace
         }
     }
 
-    private static DesignFix? Mounted(Finding finding, DesignDocument document)
+    private static DesignFix? Mounted(Finding finding, CheckedDesign design)
     {
+        var document = design.Document;
         if (
             FixEdit.Index(finding) is not { } plant
             || document.Design.Plants.Count <= plant
@@ -60,13 +62,14 @@ internal static class WrongPlace
         }
 
         var path = FormattableString.Invariant($"plants[{plant}]");
+        var name = FixEdit.Named(design, $"{path}.plant");
         var with = DesignEdits.Set(document, $"{path}.mounted", "true");
         var height = document.Design.Box.Inside?.Height ?? document.Design.Box.Outside?.Height;
         return with.Value is { } so && document.Design.Plants[plant].At is { Z: null } && height is { } edge
             ? DesignFix.From(
-                "mounted half-way up",
+                $"{name} mounted half-way up",
                 FixEdit.Length(so, $"{path}.at.z", FixEdit.Rounded(FixEdit.Mean(edge) / 2))
             )
-            : DesignFix.From("mounted", with);
+            : DesignFix.From($"{name} mounted", with);
     }
 }

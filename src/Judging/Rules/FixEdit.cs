@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Findings;
@@ -143,6 +144,11 @@ internal static class FixEdit
     /// <summary>An edge that was measured once or more, m.</summary>
     public static double Mean(Seq<Typed<Length>> edge) => edge.Average(e => e.Si);
 
+    /// <summary>
+    /// What the library calls the thing at a key, such as "plants[2].plant"; "it" where none is.
+    /// </summary>
+    public static string Named(CheckedDesign design, string key) => design.Find(key)?.Name ?? "it";
+
     /// <summary>Up to the next 5 mm: nobody lays soil finer.</summary>
     public static double Rounded(double meters) => Math.Ceiling((meters * 200.0) - 1e-6) / 200.0;
 
@@ -156,7 +162,9 @@ internal static class FixEdit
             ? limit / measured
             : null;
 
-    /// <summary>The number of the part it speaks of, such as <c>plants[2]</c>; null where there is none.</summary>
+    /// <summary>
+    /// The number of the part it speaks of, such as <c>plants[2]</c>; null where there is none.
+    /// </summary>
     public static int? Index(Finding finding)
     {
         var path = finding.About;

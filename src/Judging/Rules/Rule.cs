@@ -29,7 +29,9 @@ public sealed record Rule(
     /// </summary>
     public Func<Finding, CheckedDesign, DesignFix?>? Fix { get; init; }
 
-    /// <summary>Several changes that may answer a finding, the best first; the checked one is offered.</summary>
+    /// <summary>
+    /// Several changes that may answer a finding, the best first; the checked one is offered.
+    /// </summary>
     public Func<Finding, CheckedDesign, IEnumerable<DesignFix?>>? Fixes { get; init; }
 
     /// <summary>A finding of this rule.</summary>

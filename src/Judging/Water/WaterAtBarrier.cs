@@ -83,7 +83,9 @@ internal static class WaterAtBarrier
         double days = Math.Floor((finding.Measured?.Si ?? 0) / Unit.Day.ToSi);
         return finding.Where == "habits.levelCheck" && days >= 1
             ? DesignFix.From(
-                FormattableString.Invariant($"read the level every {days:0} days"),
+                days < 1.5
+                    ? "read the level daily"
+                    : FormattableString.Invariant($"read the level every {days:0} days"),
                 DesignEdits.Set(document, "habits.levelCheck", FormattableString.Invariant($"{days:0} d"))
             )
             : null;

@@ -11,8 +11,8 @@ namespace Litterfall.Web.Charts;
 /// <summary>Wetness of the soil by depth and time, in the colors of the drawing.</summary>
 public sealed partial class DepthTime
 {
-    private const double Left = 40;
-    private const double Wide = 222;
+    private const double Left = 50;
+    private const double Wide = 212;
     private const double Tall = 66;
     private object? drawnOf;
     private ImmutableArray<Moment> days = [];
@@ -31,7 +31,7 @@ public sealed partial class DepthTime
             : string.Create(
                 CultureInfo.InvariantCulture,
                 $"wetness by depth and day: on day 1 {100 * days[0].Wetness[0].Share:0} % at the top and "
-                    + $"{100 * days[0].Wetness[^1].Share:0} % at the foot, on day {days.Length} "
+                    + $"{100 * days[0].Wetness[^1].Share:0} % at the bottom, on day {days.Length} "
                     + $"{100 * days[^1].Wetness[0].Share:0} and {100 * days[^1].Wetness[^1].Share:0} %"
             );
 
@@ -89,7 +89,7 @@ public sealed partial class DepthTime
         svg.Append(
             CultureInfo.InvariantCulture,
             $"<text class=\"tick\" x=\"{Left - 4}\" y=\"18\" text-anchor=\"end\">top</text><text "
-                + $"class=\"tick\" x=\"{Left - 4}\" y=\"{8 + Tall}\" text-anchor=\"end\">foot</text>"
+                + $"class=\"tick\" x=\"{Left - 4}\" y=\"{8 + Tall}\" text-anchor=\"end\">bottom</text>"
         );
         svg.Append(
             CultureInfo.InvariantCulture,

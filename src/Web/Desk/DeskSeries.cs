@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
+using Litterfall.Domain.Units;
 using Litterfall.Quantities.Sizing;
+using Litterfall.Web.Library;
 
 namespace Litterfall.Web.Desk;
 
@@ -11,24 +13,51 @@ public static class DeskSeries
     private const int Year = 365;
     private const int Week = 7;
 
-    /// <summary>Water over the base by day, mm.</summary>
+    /// <summary>The unit of small depths.</summary>
+    /// <param name="taste">Units of the reader.</param>
+    public static Unit LevelUnit(Taste taste) => taste.For(Unit.Millimeter);
+
+    /// <summary>The unit of warmth.</summary>
+    /// <param name="taste">Units of the reader.</param>
+    public static Unit AirUnit(Taste taste) => taste.For(Unit.Celsius);
+
+    /// <summary>A warmth in the unit of the reader.</summary>
+    /// <param name="celsius">In °C.</param>
+    /// <param name="taste">Units of the reader.</param>
+    public static double Warmth(double celsius, Taste taste) =>
+        AirUnit(taste).FromSi(Unit.Celsius.ToSiValue(celsius));
+
+    /// <summary>Water over the base by day.</summary>
     /// <param name="look">What is computed.</param>
-    public static ImmutableArray<double> Levels(DeskLook look) =>
+    /// <param name="taste">Units of the reader.</param>
+    public static ImmutableArray<double> Levels(DeskLook look, Taste taste) =>
         look.Month?.Water.Forecast is { } forecast
-            ? [.. forecast.Days.Take(Year).Select(d => d.LevelMeters * 1000)]
+            ? [.. forecast.Days.Take(Year).Select(d => LevelUnit(taste).FromSi(d.LevelMeters))]
             : [];
 
-    /// <summary>Height of the barrier, mm, with its word; null without a drainage layer.</summary>
+    /// <summary>Height of the barrier with its word; null without a drainage layer.</summary>
     /// <param name="look">What is computed.</param>
-    public static (double, string)? Barrier(DeskLook look) =>
+    /// <param name="taste">Units of the reader.</param>
+    public static (double, string)? Barrier(DeskLook look, Taste taste) =>
         look.Month?.Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage) is { } drainage
-            ? (drainage.Depth.Si * 1000, "barrier")
+            ? (LevelUnit(taste).FromSi(drainage.Depth.Si), "barrier")
             : null;
 
-    /// <summary>Temperature of the air over a day, °C.</summary>
+    /// <summary>Temperature of the air over a day.</summary>
     /// <param name="look">What is computed.</param>
-    public static ImmutableArray<double> Airs(DeskLook look) =>
-        look.Month?.Climate?.Computed is { } climate ? [.. climate.Days.ByHour.Select(h => h.Celsius)] : [];
+    /// <param name="taste">Units of the reader.</param>
+    public static ImmutableArray<double> Airs(DeskLook look, Taste taste) =>
+        look.Month?.Climate?.Computed is { } climate
+            ? [.. climate.Days.ByHour.Select(h => Warmth(h.Celsius, taste))]
+            : [];
+
+    /// <summary>Warmth that the animals of the design want; null where nothing is known.</summary>
+    /// <param name="look">What is computed.</param>
+    /// <param name="taste">Units of the reader.</param>
+    public static (double, double, string)? AirBand(DeskLook look, Taste taste) =>
+        Band(look, a => a.CoolestNight, a => a.WarmestDay) is var (low, high, words)
+            ? (Warmth(low, taste), Warmth(high, taste), words)
+            : null;
 
     /// <summary>Humidity over a day, %.</summary>
     /// <param name="look">What is computed.</param>

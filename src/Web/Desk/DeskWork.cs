@@ -249,7 +249,8 @@ public sealed class DeskWork : IDisposable
     public ImmutableArray<string> TriedChanges { get; private set; } = [];
 
     /// <summary>
-    /// Searches checked changes until no stop is left that one solves, then no caution, and tries them as one;
+    /// Searches checked changes until no stop is left that one solves, then no caution, and tries them as
+    /// one;
     /// the next change ends the search. Gives one sentence where it comes to nothing.
     /// </summary>
     public async Task<string?> MakeBuildableAsync()

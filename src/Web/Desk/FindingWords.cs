@@ -8,7 +8,8 @@ namespace Litterfall.Web.Desk;
 public static partial class FindingWords
 {
     /// <summary>
-    /// The sentence with amounts of the kinds that the reader reads in US units told so, the metric one behind
+    /// The sentence with amounts of the kinds that the reader reads in US units told so, the metric one
+    /// behind
     /// in brackets; differences of temperature in degrees.
     /// </summary>
     /// <param name="sentence">What a rule or a fix says.</param>

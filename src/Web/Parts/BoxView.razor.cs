@@ -23,7 +23,7 @@ public sealed partial class BoxView
     private BoxPicture? picture;
     private (DesignNumbers? Shape, LightFigures? Light) pictureOf;
     private (object? Picture, PictureWish Wish) sent;
-    private (object? Picture, Moment? Moment, int Hour) live;
+    private (object? Picture, DesignNumbers? Month, int Hour) live;
     private string words = "The finished box.";
     private bool? hasSpace;
     private bool isOld;
@@ -54,7 +54,10 @@ public sealed partial class BoxView
 
         try
         {
-            module = await Js.InvokeAsync<IJSObjectReference>("import", "./_content/Litterfall.Web/view/view.js");
+            module = await Js.InvokeAsync<IJSObjectReference>(
+                "import",
+                "./_content/Litterfall.Web/view/view.js"
+            );
             view = await module.InvokeAsync<IJSObjectReference?>("open", stand);
             hasSpace = view is not null;
             await ShowAsync();
@@ -100,7 +103,10 @@ public sealed partial class BoxView
         if (picture is null || pictureOf != (shape, Work.Look.Light))
         {
             pictureOf = (shape, Work.Look.Light);
-            picture = new BoxPicture(shape, Work.Look.LightIsOld && Work.Look.Light is null ? null : Work.Look.Light);
+            picture = new BoxPicture(
+                shape,
+                Work.Look.LightIsOld && Work.Look.Light is null ? null : Work.Look.Light
+            );
         }
 
         isOld = Work.Look.MonthIsOld;
@@ -131,24 +137,32 @@ public sealed partial class BoxView
     /// <summary>True where something was sent.</summary>
     private async Task<bool> SendAsync()
     {
-        var (now, wish, hour) = (picture!, Wish, Hour);
+        var (now, wish, hour, month) = (picture!, Wish, Hour, Work.Look.Month);
         var isWhole = sent != (now, wish);
-        if (!isWhole && live.Picture == now && live.Hour == hour && ReferenceEquals(live.Moment, null) == isOld)
+        if (!isWhole && live == (now, month, hour))
         {
             return false;
         }
 
-        var moment = DeskMoment.Of(Work.Look.Month, hour);
-        var bytes = await Task.Run(() => SceneBytes.Write(now.At(wish, moment), isLiveOnly: !isWhole));
+        var bytes = await Task.Run(() =>
+            SceneBytes.Write(now.At(wish, DeskMoment.Of(month, hour)), isLiveOnly: !isWhole)
+        );
         using var stream = new DotNetStreamReference(new MemoryStream(bytes));
         await view!.InvokeVoidAsync("show", stream, isWhole);
-        (sent, live) = ((now, wish), (now, isOld ? null : moment, hour));
+        (sent, live) = ((now, wish), (now, month, hour));
         return true;
     }
 
-    private Task AgeAsync(int month)
+    private Task AgeAsync(ChangeEventArgs e)
     {
-        months = month;
+        if (
+            int.TryParse(e.Value as string, NumberStyles.None, CultureInfo.InvariantCulture, out var month)
+            && Months.Contains(month)
+        )
+        {
+            months = month;
+        }
+
         return ShowAsync();
     }
 
@@ -166,9 +180,12 @@ public sealed partial class BoxView
         }
     }
 
+    private static string Word(bool isSo) => isSo ? "true" : "false";
+
     private string StillAddress(int width, bool isSaved = false) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"/design/{Work.Id}/still.png?width={width}&hour={Hour}&month={months}&animals={(hasAnimals ? "true" : "false")}&version={Work.Version}{(isSaved ? "&save=true" : "")}"
+            $"/design/{Work.Id}/still.png?width={width}&hour={Hour}&month={months}"
+                + $"&animals={Word(hasAnimals)}&save={Word(isSaved)}&version={Work.Version}"
         );
 }

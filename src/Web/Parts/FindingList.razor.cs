@@ -13,7 +13,8 @@ using Microsoft.AspNetCore.Components;
 namespace Litterfall.Web.Parts;
 
 /// <summary>
-/// Findings with what to do: checked fixes to preview, the way to the field, and acceptance with a reason where
+/// Findings with what to do: checked fixes to preview, the way to the field, and acceptance with a reason
+/// where
 /// no life is at stake.
 /// </summary>
 public sealed partial class FindingList
@@ -30,6 +31,10 @@ public sealed partial class FindingList
     /// <summary>The clock.</summary>
     [Inject]
     public required TimeProvider Clock { get; set; }
+
+    /// <summary>The library.</summary>
+    [Inject]
+    public required BenchLibrary Library { get; set; }
 
     /// <summary>The design at hand.</summary>
     [Parameter, EditorRequired]
@@ -84,7 +89,9 @@ public sealed partial class FindingList
     private static string Day(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 
     private static string Trust(Provenance provenance) =>
-        provenance == Provenance.Recalled ? "from memory, source not checked" : provenance.Word();
+        provenance == Provenance.Recalled ? "from memory, source not checked" : provenance.Spoken();
+
+    private string Title(string source) => Library.Titles.GetValueOrDefault(source, source);
 
     private string Said(string sentence) => FindingWords.Of(sentence, Taste);
 

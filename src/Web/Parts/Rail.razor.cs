@@ -1,10 +1,5 @@
-using System.Collections.Immutable;
-using Litterfall.Domain.Catalog.Entries;
-using Litterfall.Domain.Figures;
 using Litterfall.Domain.Findings;
 using Litterfall.Instructions.Care;
-using Litterfall.Judging;
-using Litterfall.Quantities.Sizing;
 using Litterfall.Web.Desk;
 using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;

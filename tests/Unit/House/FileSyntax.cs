@@ -34,7 +34,8 @@ internal static partial class FileSyntax
     );
 
     private static readonly Regex Value = new(
-        $@"(?<![\w.-])(?:{Keys}): ?(?:true|false|none|held|missing|\.\.\.|[\[{{])|(?<![\w.-])(?!(?:{Labels}):)(?:{Keys}): ?\d",
+        $@"(?<![\w.-])(?:{Keys}): ?(?:true|false|none|held|missing|\.\.\.|[\[{{])"
+            + $@"|(?<![\w.-])(?!(?:{Labels}):)(?:{Keys}): ?\d",
         RegexOptions.ExplicitCapture,
         Soon
     );

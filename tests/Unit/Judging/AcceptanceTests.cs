@@ -67,7 +67,8 @@ public sealed class AcceptanceTests
     public void An_acceptance_holds_for_its_part_alone_and_follows_it()
     {
         const string ferns =
-            "plants: [ { plant: pilea-glauca, count: 1 }, { plant: asplenium-nidus, at: { x: 20 cm, y: 20 cm } }, "
+            "plants: [ { plant: pilea-glauca, count: 1 }, { plant: asplenium-nidus, at: { x: 20 cm, y: 20 "
+            + "cm } }, "
             + "{ plant: asplenium-nidus, at: { x: 30 cm, y: 30 cm } } ]";
         var posed = RuleCheck.Pose(ferns.Replace("pilea-glauca", "fittonia-albivenis", Ordinal));
         var second = posed.Findings.First(f => f is { Slug: "plant-outgrows-box", About: "plants[2].plant" });

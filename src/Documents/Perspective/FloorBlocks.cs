@@ -10,7 +10,7 @@ namespace Litterfall.Documents.Perspective;
 /// The floor as blocks between the backgrounds: drainage layer and soil with its steps, slopes and basins.
 /// Where the backgrounds begin above the base, the floor below them reaches to the panes.
 /// </summary>
-internal sealed class Ground
+internal sealed class FloorBlocks
 {
     private readonly Scene scene;
     private readonly Terrain terrain;
@@ -18,7 +18,7 @@ internal sealed class Ground
     private readonly float from;
 
     /// <summary>The floor of a box.</summary>
-    public Ground(Scene scene)
+    public FloorBlocks(Scene scene)
     {
         this.scene = scene;
         terrain = scene.Terrain;
@@ -34,7 +34,7 @@ internal sealed class Ground
         scene.Numbers.Layers.Any(l => l.Kind == LayerKind.Drainage && l.Material is not null);
 
     /// <summary>The drainage layer as blocks; empty for a raised floor.</summary>
-    public IEnumerable<Column> Drainage()
+    public IEnumerable<FloorBlock> Drainage()
     {
         if (!HasGrains)
         {
@@ -47,35 +47,52 @@ internal sealed class Ground
             var sunk = basins.FirstOrDefault(b => Covers(b, column));
             var below = sunk is null ? 0 : Math.Max(0, (float)(sunk.Depth.Si + sunk.Edge.Si - SoilMean));
             yield return below > 0
-                ? column with { FrontTop = Math.Max(0, top - below), BackTop = Math.Max(0, top - below) }
+                ? column with
+                {
+                    FrontTop = Math.Max(0, top - below),
+                    BackTop = Math.Max(0, top - below),
+                }
                 : column;
         }
     }
 
     /// <summary>The soil as blocks with level or sloping tops.</summary>
-    public IEnumerable<Column> Soil() =>
+    public IEnumerable<FloorBlock> Soil() =>
         Columns(_ => (float)terrain.Drainage, (x, y) => (float)terrain.Ground(x, y))
             .Where(c => !basins.Any(b => Covers(b, c)));
 
     private double SoilMean =>
         scene.Numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Soil)?.Depth.Si ?? 0;
 
-    private static bool Covers(WaterBasin basin, in Column column) =>
+    private static bool Covers(WaterBasin basin, in FloorBlock column) =>
         Math.Abs(((column.Left + column.Right) / 2) - basin.Middle.X) < basin.Length.Si / 2
         && Math.Abs(((column.Front + column.Back) / 2) - basin.Middle.Y) < basin.Width.Si / 2;
 
-    /// <summary>Blocks between all places where the ground bends, a background begins or water is let in.</summary>
-    private IEnumerable<Column> Columns(Func<float, float> low, Func<double, double, float> high)
+    /// <summary>
+    /// Blocks between all places where the ground bends, a background begins or water is let in.
+    /// </summary>
+    private IEnumerable<FloorBlock> Columns(Func<float, float> low, Func<double, double, float> high)
     {
         var (l, r) = ((float)terrain.Left, (float)terrain.Right);
         var (f, b) = ((float)terrain.Front, (float)terrain.Back);
         var isDeep = from > 1e-6f;
         var xs = Stops(
-            [l, r, .. terrain.Steps().Select(s => (float)s), .. basins.SelectMany(w => Ends(w.Middle.X, w.Length.Si)), .. isDeep ? new[] { 0f, (float)terrain.Length } : []],
+            [
+                l,
+                r,
+                .. terrain.Steps().Select(s => (float)s),
+                .. basins.SelectMany(w => Ends(w.Middle.X, w.Length.Si)),
+                .. isDeep ? new[] { 0f, (float)terrain.Length } : [],
+            ],
             isDeep ? (0, (float)terrain.Length) : (l, r)
         );
         var ys = Stops(
-            [f, b, .. basins.SelectMany(w => Ends(w.Middle.Y, w.Width.Si)), .. isDeep ? new[] { 0f, (float)terrain.DepthOfBox } : []],
+            [
+                f,
+                b,
+                .. basins.SelectMany(w => Ends(w.Middle.Y, w.Width.Si)),
+                .. isDeep ? new[] { 0f, (float)terrain.DepthOfBox } : [],
+            ],
             isDeep ? (0, (float)terrain.DepthOfBox) : (f, b)
         );
         for (var i = 0; i + 1 < xs.Count; i++)
@@ -93,7 +110,7 @@ internal sealed class Ground
                 var foot = low(x);
                 if (Math.Max(front, back) > foot + 1e-6f)
                 {
-                    yield return new Column(xs[i], xs[i + 1], ys[j], ys[j + 1])
+                    yield return new FloorBlock(xs[i], xs[i + 1], ys[j], ys[j + 1])
                     {
                         Foot = foot,
                         FrontTop = Math.Max(foot, front),
@@ -127,7 +144,7 @@ internal sealed class Ground
 /// <param name="Right">Its right face.</param>
 /// <param name="Front">Its front face.</param>
 /// <param name="Back">Its back face.</param>
-internal readonly record struct Column(float Left, float Right, float Front, float Back)
+internal readonly record struct FloorBlock(float Left, float Right, float Front, float Back)
 {
     /// <summary>Its lower face, m over the base.</summary>
     public required float Foot { get; init; }

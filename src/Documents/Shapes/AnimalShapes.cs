@@ -1,6 +1,6 @@
 using Litterfall.Domain.Catalog.Entries;
 
-namespace Litterfall.Documents.Views;
+namespace Litterfall.Documents.Shapes;
 
 /// <summary>Outline of an animal.</summary>
 internal enum AnimalShape

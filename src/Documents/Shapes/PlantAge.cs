@@ -1,4 +1,4 @@
-namespace Litterfall.Documents.Views;
+namespace Litterfall.Documents.Shapes;
 
 /// <summary>
 /// How large a plant is drawn so long after planting: fast at first, then slower, grown after two years.

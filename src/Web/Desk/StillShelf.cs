@@ -4,10 +4,10 @@ using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Forecasting;
 using Litterfall.Store;
-using Litterfall.Web.Desk;
+using Litterfall.Web.Library;
 using Litterfall.Web.Sharing;
 
-namespace Litterfall.Web.Library;
+namespace Litterfall.Web.Desk;
 
 /// <summary>What a still shows, and how large.</summary>
 /// <param name="Width">Width, px.</param>
@@ -45,11 +45,13 @@ public sealed class StillShelf(BenchStore store, BenchLibrary library)
     private readonly LinkedList<(string Key, byte[] Png)> kept = new();
     private int bytes;
 
-    /// <summary>A still, and the mark it is known by; null where the design is not there or has faults.</summary>
+    /// <summary>
+    /// A still, and the tag it is known by; null where the design is not there or has faults.
+    /// </summary>
     /// <param name="id">The design.</param>
     /// <param name="wish">What it shows.</param>
     /// <param name="cancel">Who asked has left.</param>
-    public async Task<(byte[] Png, string Mark)?> PngAsync(Guid id, StillWish wish, CancellationToken cancel)
+    public async Task<(byte[] Png, string Tag)?> PngAsync(Guid id, StillWish wish, CancellationToken cancel)
     {
         if (
             await store.DesignAsync(id, cancel) is not { } stored
@@ -62,7 +64,7 @@ public sealed class StillShelf(BenchStore store, BenchLibrary library)
 
         var key = string.Create(
             CultureInfo.InvariantCulture,
-            $"{Fingerprint.Of(stored.Text)[..16]}-{design.Catalog.GetHashCode():x}-{Fingerprint.Of($"{wish}")[..16]}"
+            $"{Short(stored.Text)}-{design.Catalog.GetHashCode():x}-{Short(wish.ToString())}"
         );
         if (Find(key) is { } known)
         {
@@ -77,6 +79,8 @@ public sealed class StillShelf(BenchStore store, BenchLibrary library)
         Keep(key, png);
         return (png, key);
     }
+
+    private static string Short(string text) => Fingerprint.Of(text)[..16];
 
     private static byte[] Drawn(CheckedDesign design, StillWish wish, CancellationToken cancel)
     {

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 
-namespace Litterfall.Documents.Views;
+namespace Litterfall.Documents.Shapes;
 
 /// <summary>Plants by how they look, from the side and from above; sizes in millimeters on paper.</summary>
 /// <param name="sketch">Takes them.</param>
@@ -169,10 +169,21 @@ internal sealed class PlantMarks(Sketch sketch, Spot low, Spot high)
     private void Fan(Spot foot, (double Long, double Wide) blade, int count, double spread, double droop)
     {
         // From outside in, so that the upright ones lie over the others.
-        foreach (var i in Enumerable.Range(0, count).OrderByDescending(i => Math.Abs(i - ((count - 1) / 2.0))))
+        foreach (
+            var i in Enumerable.Range(0, count).OrderByDescending(i => Math.Abs(i - ((count - 1) / 2.0)))
+        )
         {
             var lean = spread * ((2.0 * i / (count - 1)) - 1);
-            Blade(foot, lean, blade with { Long = blade.Long * (1 - (0.12 * (i % 2))) }, droop * lean, i % 3 == 1);
+            Blade(
+                foot,
+                lean,
+                blade with
+                {
+                    Long = blade.Long * (1 - (0.12 * (i % 2))),
+                },
+                droop * lean,
+                i % 3 == 1
+            );
         }
     }
 
@@ -257,7 +268,13 @@ internal sealed class PlantMarks(Sketch sketch, Spot low, Spot high)
         {
             var stalk = Line(foot, lean, 0.58 * size, lean * 0.25);
             stems.Add(new(stalk, false));
-            Blade(stalk[^1], lean * 1.5, (0.42 * size, (plant.Leaf == "lance" ? 0.16 : 0.27) * size), lean * 0.6, lean is -0.55 or 0.5);
+            Blade(
+                stalk[^1],
+                lean * 1.5,
+                (0.42 * size, (plant.Leaf == "lance" ? 0.16 : 0.27) * size),
+                lean * 0.6,
+                lean is -0.55 or 0.5
+            );
         }
     }
 
@@ -287,7 +304,11 @@ internal sealed class PlantMarks(Sketch sketch, Spot low, Spot high)
     {
         var reach = Math.Max(2.2 * size, 4);
         stems.Add(new([foot.Moved(-reach, -0.3), foot.Moved(0, -0.8), foot.Moved(reach, -0.3)], false));
-        Chain([foot.Moved(-reach, -0.4), foot.Moved(0, -0.9), foot.Moved(reach, -0.4)], Math.Max(0.7, 0.2 * size), 9);
+        Chain(
+            [foot.Moved(-reach, -0.4), foot.Moved(0, -0.9), foot.Moved(reach, -0.4)],
+            Math.Max(0.7, 0.2 * size),
+            9
+        );
     }
 
     /// <summary>Round leaves on both sides of a line.</summary>
@@ -341,7 +362,13 @@ internal sealed class PlantMarks(Sketch sketch, Spot low, Spot high)
         foreach (var out_ in new[] { -0.34, -0.16, 0.02, 0.18, 0.36 })
         {
             var end = foot.Moved(out_ * size, size * (0.92 - Math.Abs(out_)));
-            ImmutableArray<Spot> stem = [foot, foot.Moved(out_ * size * 0.7, -0.06 * size), foot.Moved(out_ * size, 0.3 * size), end];
+            ImmutableArray<Spot> stem =
+            [
+                foot,
+                foot.Moved(out_ * size * 0.7, -0.06 * size),
+                foot.Moved(out_ * size, 0.3 * size),
+                end,
+            ];
             stems.Add(new(stem, false));
             Chain(stem, Math.Clamp(0.045 * size, 0.6, 1.6), 8);
         }
@@ -352,7 +379,16 @@ internal sealed class PlantMarks(Sketch sketch, Spot low, Spot high)
     {
         for (var i = 0; i < count; i++)
         {
-            Blade(middle, (i * 2 * Math.PI / count) + 0.2, blade with { Long = blade.Long * (i % 2 == 0 ? 1 : 0.8) }, bend, i % 3 == 1);
+            Blade(
+                middle,
+                (i * 2 * Math.PI / count) + 0.2,
+                blade with
+                {
+                    Long = blade.Long * (i % 2 == 0 ? 1 : 0.8),
+                },
+                bend,
+                i % 3 == 1
+            );
         }
     }
 
@@ -376,7 +412,13 @@ internal sealed class PlantMarks(Sketch sketch, Spot low, Spot high)
     }
 
     /// <summary>A leaf from its foot; its lean is from straight up, to the right, radians.</summary>
-    private void Blade(Spot foot, double lean, (double Long, double Wide) size, double bend, bool isMarked = false)
+    private void Blade(
+        Spot foot,
+        double lean,
+        (double Long, double Wide) size,
+        double bend,
+        bool isMarked = false
+    )
     {
         var spine = Line(foot, lean, size.Long, bend);
         var left = new Spot[Pieces - 1];

@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using Litterfall.Documents.Drawings;
 
-namespace Litterfall.Documents.Views;
+namespace Litterfall.Documents.Shapes;
 
 /// <summary>
 /// Wood, cork and stone by what they are: branches fork, a cork tube is hollow, slate lies in plates. Each
@@ -14,45 +14,135 @@ internal static class PieceMarks
 
     private static readonly (double X, double Y)[] Arch =
     [
-        (0, 1), (.02, .5), (.16, .16), (.5, 0), (.84, .15), (.98, .5), (1, 1), (.88, 1), (.84, .6), (.7, .34),
-        (.5, .25), (.3, .34), (.16, .6), (.12, 1),
+        (0, 1),
+        (.02, .5),
+        (.16, .16),
+        (.5, 0),
+        (.84, .15),
+        (.98, .5),
+        (1, 1),
+        (.88, 1),
+        (.84, .6),
+        (.7, .34),
+        (.5, .25),
+        (.3, .34),
+        (.16, .6),
+        (.12, 1),
     ];
 
     private static readonly (double X, double Y)[] Slab =
     [
-        (0, .2), (.05, 0), (.3, .06), (.6, 0), (.93, .08), (1, .3), (.97, .6), (1, .9), (.7, 1), (.4, .94),
-        (.06, 1), (.03, .6),
+        (0, .2),
+        (.05, 0),
+        (.3, .06),
+        (.6, 0),
+        (.93, .08),
+        (1, .3),
+        (.97, .6),
+        (1, .9),
+        (.7, 1),
+        (.4, .94),
+        (.06, 1),
+        (.03, .6),
     ];
 
     private static readonly (double X, double Y)[] Branch =
     [
-        (0, .82), (.3, .62), (.42, .2), (.36, 0), (.46, .02), (.53, .3), (.66, .42), (.86, .12), (.95, .16),
-        (.8, .5), (1, .5), (1, .62), (.7, .66), (.4, .86), (.05, 1),
+        (0, .82),
+        (.3, .62),
+        (.42, .2),
+        (.36, 0),
+        (.46, .02),
+        (.53, .3),
+        (.66, .42),
+        (.86, .12),
+        (.95, .16),
+        (.8, .5),
+        (1, .5),
+        (1, .62),
+        (.7, .66),
+        (.4, .86),
+        (.05, 1),
     ];
 
     private static readonly (double X, double Y)[] Vine =
     [
-        (0, .6), (.16, .44), (.24, .1), (.31, .12), (.3, .5), (.46, .56), (.6, .3), (.56, .02), (.64, 0),
-        (.72, .3), (.92, .34), (1, .1), (1, .42), (.76, .52), (.66, .7), (.84, .9), (.78, 1), (.58, .78),
-        (.4, .78), (.2, .7), (.04, .86),
+        (0, .6),
+        (.16, .44),
+        (.24, .1),
+        (.31, .12),
+        (.3, .5),
+        (.46, .56),
+        (.6, .3),
+        (.56, .02),
+        (.64, 0),
+        (.72, .3),
+        (.92, .34),
+        (1, .1),
+        (1, .42),
+        (.76, .52),
+        (.66, .7),
+        (.84, .9),
+        (.78, 1),
+        (.58, .78),
+        (.4, .78),
+        (.2, .7),
+        (.04, .86),
     ];
 
     private static readonly (double X, double Y)[] Root =
     [
-        (.42, 0), (.56, 0), (.6, .3), (.82, .2), (.86, .28), (.64, .46), (.98, .62), (1, .72), (.64, .62),
-        (.76, 1), (.66, 1), (.52, .66), (.4, 1), (.3, 1), (.38, .62), (0, .8), (0, .7), (.34, .48), (.1, .26),
-        (.14, .18), (.42, .32),
+        (.42, 0),
+        (.56, 0),
+        (.6, .3),
+        (.82, .2),
+        (.86, .28),
+        (.64, .46),
+        (.98, .62),
+        (1, .72),
+        (.64, .62),
+        (.76, 1),
+        (.66, 1),
+        (.52, .66),
+        (.4, 1),
+        (.3, 1),
+        (.38, .62),
+        (0, .8),
+        (0, .7),
+        (.34, .48),
+        (.1, .26),
+        (.14, .18),
+        (.42, .32),
     ];
 
     private static readonly (double X, double Y)[] Boulder =
     [
-        (0, .7), (.06, .4), (.2, .16), (.42, .02), (.66, .05), (.86, .22), (.97, .5), (1, .8), (.9, 1), (.1, 1),
+        (0, .7),
+        (.06, .4),
+        (.2, .16),
+        (.42, .02),
+        (.66, .05),
+        (.86, .22),
+        (.97, .5),
+        (1, .8),
+        (.9, 1),
+        (.1, 1),
     ];
 
     private static readonly (double X, double Y)[] Jagged =
     [
-        (0, .8), (.08, .4), (.2, .46), (.26, .12), (.42, .2), (.54, 0), (.66, .24), (.8, .14), (.86, .46),
-        (1, .56), (.94, 1), (.06, 1),
+        (0, .8),
+        (.08, .4),
+        (.2, .46),
+        (.26, .12),
+        (.42, .2),
+        (.54, 0),
+        (.66, .24),
+        (.8, .14),
+        (.86, .46),
+        (1, .56),
+        (.94, 1),
+        (.06, 1),
     ];
 
     /// <summary>A piece from the side.</summary>
@@ -60,13 +150,22 @@ internal static class PieceMarks
     /// <param name="material">Key of its material.</param>
     /// <param name="isStone">True for stone.</param>
     /// <param name="frame">Upper left corner, width and height, mm.</param>
-    public static void Side(Sketch sketch, string material, bool isStone, (Spot Corner, double Wide, double Tall) frame)
+    public static void Side(
+        Sketch sketch,
+        string material,
+        bool isStone,
+        (Spot Corner, double Wide, double Tall) frame
+    )
     {
         switch (material)
         {
             case "cork-bark":
                 Body(sketch, Arch, frame, 0xC2A98D);
-                Lines(sketch, frame, [(.1, .5, .16, .3), (.3, .2, .42, .14), (.6, .14, .72, .22), (.88, .4, .92, .6)]);
+                Lines(
+                    sketch,
+                    frame,
+                    [(.1, .5, .16, .3), (.3, .2, .42, .14), (.6, .14, .72, .22), (.88, .4, .92, .6)]
+                );
                 break;
             case "cork-tube":
                 Oval(sketch, frame, (0, 1), 0xC2A98D);
@@ -86,16 +185,29 @@ internal static class PieceMarks
     /// <param name="material">Key of its material.</param>
     /// <param name="isStone">True for stone.</param>
     /// <param name="frame">Upper left corner, width and height, mm.</param>
-    public static void Above(Sketch sketch, string material, bool isStone, (Spot Corner, double Wide, double Tall) frame)
+    public static void Above(
+        Sketch sketch,
+        string material,
+        bool isStone,
+        (Spot Corner, double Wide, double Tall) frame
+    )
     {
         switch (material)
         {
             case "cork-bark" or "cork-tube":
                 Body(sketch, Slab, frame, 0xC2A98D);
-                Lines(sketch, frame, [(.08, .2, .5, .24), (.4, .4, .92, .36), (.1, .62, .6, .66), (.5, .82, .94, .78)]);
+                Lines(
+                    sketch,
+                    frame,
+                    [(.08, .2, .5, .24), (.4, .4, .92, .36), (.1, .62, .6, .66), (.5, .82, .94, .78)]
+                );
                 if (material == "cork-tube")
                 {
-                    var mouth = (frame.Corner.Moved(frame.Wide * 0.9, frame.Tall * 0.05), frame.Wide * 0.12, frame.Tall * 0.9);
+                    var mouth = (
+                        frame.Corner.Moved(frame.Wide * 0.9, frame.Tall * 0.05),
+                        frame.Wide * 0.12,
+                        frame.Tall * 0.9
+                    );
                     Oval(sketch, mouth, (0, 1), 0x8A745D);
                 }
 
@@ -110,7 +222,12 @@ internal static class PieceMarks
         }
     }
 
-    private static void Any(Sketch sketch, string material, bool isStone, (Spot Corner, double Wide, double Tall) frame)
+    private static void Any(
+        Sketch sketch,
+        string material,
+        bool isStone,
+        (Spot Corner, double Wide, double Tall) frame
+    )
     {
         switch (material)
         {
@@ -135,7 +252,9 @@ internal static class PieceMarks
                 Lines(
                     sketch,
                     frame,
-                    isStone ? [(.2, .5, .42, .3), (.6, .7, .84, .6)] : [(.08, .88, .4, .7), (.48, .6, .9, .58)]
+                    isStone
+                        ? [(.2, .5, .42, .3), (.6, .7, .84, .6)]
+                        : [(.08, .88, .4, .7), (.48, .6, .9, .58)]
                 );
                 break;
         }
@@ -148,7 +267,10 @@ internal static class PieceMarks
         uint color
     )
     {
-        ImmutableArray<Spot> spots = [.. shape.Select(p => frame.Corner.Moved(p.X * frame.Wide, p.Y * frame.Tall))];
+        ImmutableArray<Spot> spots =
+        [
+            .. shape.Select(p => frame.Corner.Moved(p.X * frame.Wide, p.Y * frame.Tall)),
+        ];
         sketch.Add(
             new PathMark([new(spots, true)], [])
             {
@@ -183,7 +305,15 @@ internal static class PieceMarks
 
     private static void Plates(Sketch sketch, (Spot Corner, double Wide, double Tall) frame)
     {
-        foreach (var (low, inset, shift) in new[] { (1.0, 0.0, 0.0), (.74, .06, .03), (.48, .12, -.04), (.24, .2, .02) })
+        foreach (
+            var (low, inset, shift) in new[]
+            {
+                (1.0, 0.0, 0.0),
+                (.74, .06, .03),
+                (.48, .12, -.04),
+                (.24, .2, .02),
+            }
+        )
         {
             Body(
                 sketch,
@@ -228,9 +358,10 @@ internal static class PieceMarks
         var r = 0.035 * Math.Min(frame.Wide, frame.Tall);
         ImmutableArray<Ring> rings =
         [
-            .. new[] { (.2, .7), (.35, .5), (.5, .3), (.55, .75), (.7, .5), (.82, .75) }.Select(p =>
-                new Ring(frame.Corner.Moved(p.Item1 * frame.Wide, p.Item2 * frame.Tall), r)
-            ),
+            .. new[] { (.2, .7), (.35, .5), (.5, .3), (.55, .75), (.7, .5), (.82, .75) }.Select(p => new Ring(
+                frame.Corner.Moved(p.Item1 * frame.Wide, p.Item2 * frame.Tall),
+                r
+            )),
         ];
         sketch.Rings(rings, null, Tone.Earth, Layers.Hatch);
     }

@@ -4,7 +4,7 @@ using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Checking;
 using Litterfall.Quantities.Placing;
 
-namespace Litterfall.Documents.Views;
+namespace Litterfall.Documents.Shapes;
 
 /// <summary>How a plant looks.</summary>
 internal enum PlantHabit
@@ -71,6 +71,10 @@ internal sealed record Specimen(PlantSpot Spot, int Index)
 
     private const double DrawnMonths = 12;
     private const double Least = 0.012;
+
+    /// <summary>Creepers stay low; what the library has is how far they reach.</summary>
+    private const double MostCreeping = 0.045;
+
     private const double UsualGrown = 0.15;
     private const double GoldenAngle = 2.39996;
 
@@ -101,14 +105,17 @@ internal sealed record Specimen(PlantSpot Spot, int Index)
 
     /// <summary>Its size in drawings: after a year, no higher than the box lets it, m.</summary>
     /// <param name="terrain">The ground.</param>
-    public double Drawn(Terrain terrain) =>
-        Math.Max(
-            Least,
-            Math.Min(
-                Size(DrawnMonths),
-                Habit == PlantHabit.Trailing ? Z - terrain.Ground(X, Y) : terrain.Height - Z
-            )
-        );
+    public double Drawn(Terrain terrain)
+    {
+        var size = Size(DrawnMonths);
+        var room = Habit switch
+        {
+            PlantHabit.Trailing => Z - terrain.Ground(X, Y),
+            PlantHabit.Creeping => MostCreeping,
+            _ => terrain.Height - Z,
+        };
+        return Math.Max(Least, Math.Min(size, room));
+    }
 
     /// <summary>Every plant of a design.</summary>
     /// <param name="design">The design.</param>
@@ -122,7 +129,9 @@ internal sealed record Specimen(PlantSpot Spot, int Index)
         [
             .. spots.SelectMany(
                 (spot, i) =>
-                    Enumerable.Range(0, Math.Clamp(spot.Count, 0, Most)).Select(k => One(design, terrain, spot, (i, k)))
+                    Enumerable
+                        .Range(0, Math.Clamp(spot.Count, 0, Most))
+                        .Select(k => One(design, terrain, spot, (i, k)))
             ),
         ];
 
@@ -195,7 +204,9 @@ internal sealed record Specimen(PlantSpot Spot, int Index)
             ("orchid", PlantHabit.Tuft),
             ("fern", PlantHabit.Fern),
         ];
-        return known.FirstOrDefault(k => words.Contains(k.Word, StringComparison.Ordinal)) is { Word: not null } found
+        return
+            known.FirstOrDefault(k => words.Contains(k.Word, StringComparison.Ordinal))
+                is { Word: not null } found
             ? found.Habit
             : PlantHabit.Leafy;
     }
