@@ -9,6 +9,8 @@ namespace Litterfall.Documents.Shapes;
 /// </summary>
 internal static class PieceMarks
 {
+    private const uint Cork = 0xC2A98D;
+    private const uint Hollow = 0x8A745D;
     private static readonly Pen Rim = new(Tone.Earth, 0.32);
     private static readonly Pen Grain = new(Tone.Earth, 0.16);
 
@@ -145,7 +147,58 @@ internal static class PieceMarks
         (.06, 1),
     ];
 
-    /// <summary>A piece from the side.</summary>
+    private static readonly (double X, double Y)[] Long =
+    [
+        (0, 1),
+        (.01, .5),
+        (.07, .2),
+        (.3, .06),
+        (.56, 0),
+        (.82, .08),
+        (.96, .3),
+        (1, .62),
+        (.99, 1),
+    ];
+
+    /// <summary>A piece along its length.</summary>
+    /// <param name="sketch">Takes it.</param>
+    /// <param name="material">Key of its material.</param>
+    /// <param name="isStone">True for stone.</param>
+    /// <param name="frame">Upper left corner, width and height, mm.</param>
+    public static void Along(
+        Sketch sketch,
+        string material,
+        bool isStone,
+        (Spot Corner, double Wide, double Tall) frame
+    )
+    {
+        switch (material)
+        {
+            case "cork-bark":
+                Body(sketch, Long, frame, Cork);
+                Lines(
+                    sketch,
+                    frame,
+                    [(.06, .5, .4, .36), (.3, .68, .8, .6), (.5, .3, .9, .36), (.1, .86, .5, .84)]
+                );
+                break;
+            case "cork-tube":
+                Body(sketch, [(0, .06), (.3, 0), (.94, .04), (.94, .96), (.5, 1), (0, .94)], frame, Cork);
+                Lines(sketch, frame, [(.06, .3, .5, .26), (.3, .5, .84, .52), (.1, .74, .6, .78)]);
+                Oval(
+                    sketch,
+                    (frame.Corner.Moved(frame.Wide * 0.88, 0), frame.Wide * 0.12, frame.Tall),
+                    (0, 1),
+                    Hollow
+                );
+                break;
+            default:
+                Side(sketch, material, isStone, frame);
+                break;
+        }
+    }
+
+    /// <summary>A piece from its end.</summary>
     /// <param name="sketch">Takes it.</param>
     /// <param name="material">Key of its material.</param>
     /// <param name="isStone">True for stone.</param>
@@ -160,7 +213,7 @@ internal static class PieceMarks
         switch (material)
         {
             case "cork-bark":
-                Body(sketch, Arch, frame, 0xC2A98D);
+                Body(sketch, Arch, frame, Cork);
                 Lines(
                     sketch,
                     frame,
@@ -168,8 +221,8 @@ internal static class PieceMarks
                 );
                 break;
             case "cork-tube":
-                Oval(sketch, frame, (0, 1), 0xC2A98D);
-                Oval(sketch, frame, (.22, .78), 0x8A745D);
+                Oval(sketch, frame, (0, 1), Cork);
+                Oval(sketch, frame, (.22, .78), Hollow);
                 break;
             case "slate":
                 Plates(sketch, frame);
@@ -195,7 +248,7 @@ internal static class PieceMarks
         switch (material)
         {
             case "cork-bark" or "cork-tube":
-                Body(sketch, Slab, frame, 0xC2A98D);
+                Body(sketch, Slab, frame, Cork);
                 Lines(
                     sketch,
                     frame,
@@ -208,7 +261,7 @@ internal static class PieceMarks
                         frame.Wide * 0.12,
                         frame.Tall * 0.9
                     );
-                    Oval(sketch, mouth, (0, 1), 0x8A745D);
+                    Oval(sketch, mouth, (0, 1), Hollow);
                 }
 
                 break;

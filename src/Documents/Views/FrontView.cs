@@ -107,7 +107,7 @@ public sealed class FrontView
         {
             sketch.Key = piece.Key;
             var corner = At(piece.X - (piece.Length / 2), piece.Foot + piece.Height);
-            PieceMarks.Side(
+            PieceMarks.Along(
                 sketch,
                 scene.MaterialOf(piece),
                 piece.IsStone,

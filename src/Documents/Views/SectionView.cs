@@ -352,7 +352,15 @@ public sealed partial class SectionView
             var width = lengthwise ? piece.Length : piece.Depth;
             var corner = At(middle - width / 2, piece.Foot + piece.Height);
             var (w, h) = (width * scale * 1000, piece.Height * scale * 1000);
-            PieceMarks.Side(sketch, scene.MaterialOf(piece), piece.IsStone, (corner, w, h));
+            var frame = (corner, w, h);
+            if (lengthwise)
+            {
+                PieceMarks.Along(sketch, scene.MaterialOf(piece), piece.IsStone, frame);
+            }
+            else
+            {
+                PieceMarks.Side(sketch, scene.MaterialOf(piece), piece.IsStone, frame);
+            }
         }
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Litterfall.Documents.Drawings;
 
 namespace Litterfall.Web.Library;
@@ -6,7 +7,7 @@ namespace Litterfall.Web.Library;
 /// <summary>
 /// A drawing for the screen: inks become names that the page gives its colors, light or dark.
 /// </summary>
-public static class Inked
+public static partial class Inked
 {
     private static readonly (string Ink, string Name)[] Names =
     [
@@ -35,7 +36,16 @@ public static class Inked
             body = body.Replace(ink, name, StringComparison.Ordinal);
         }
 
+        body = Filled()
+            .Replace(body, "fill=\"color-mix(in srgb, #${color} var(--d-tint), var(--d-paper))\" stroke=");
+
         return $"<svg xmlns=\"http://www.w3.org/2000/svg\" {box} aria-hidden=\"true\" "
             + $"focusable=\"false\">{body}";
     }
+
+    /// <summary>
+    /// Leaves, wood and animals: colors of things under an outline, which a dark page takes back.
+    /// </summary>
+    [GeneratedRegex("fill=\"#(?<color>[0-9a-f]{6})\" stroke=", RegexOptions.ExplicitCapture, 5000)]
+    private static partial Regex Filled();
 }
