@@ -8,10 +8,22 @@ new MutationObserver(async () => {
     }
 }).observe(lost, { attributes: true, attributeFilter: ["hidden"] });
 
-// A picture that is not there gives way to a drawing.
-document.addEventListener("error", e => {
-    const other = e.target.dataset?.else;
-    if (other) { delete e.target.dataset.else; e.target.src = other; }
+// A drawing is there at once; its picture takes its place when it is ready, one after the other.
+let pictures = Promise.resolve();
+document.addEventListener("load", e => {
+    const img = e.target;
+    const better = img.dataset?.better;
+    if (!better || img.dataset.shown === better) return;
+    pictures = pictures.then(() => new Promise(done => {
+        if (!img.isConnected || img.dataset.better !== better) { done(); return; }
+        const next = new Image();
+        next.onload = () => {
+            if (img.dataset.better === better) { img.dataset.shown = better; img.src = better; }
+            done();
+        };
+        next.onerror = done;
+        next.src = better;
+    }));
 }, true);
 
 // A longer piece of work that is not a design yet stays in this browser: read without a text, kept with one.

@@ -109,7 +109,7 @@ public sealed class HostileNameTests
         var papers = PosedPapers.Of(scratch, Posed("🐸🏽 box"));
         var side = PdfPaper.Open(papers.Files[0].Bytes).Sides[0];
         Assert.Contains("□ box", side.Running, StringComparison.Ordinal);
-        Assert.Contains("a sign this type does not have", side.Running, StringComparison.Ordinal);
+        Assert.Contains("a character missing from the font", side.Running, StringComparison.Ordinal);
     }
 
     [Fact]

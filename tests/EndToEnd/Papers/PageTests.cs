@@ -33,8 +33,11 @@ public sealed partial class PageTests(PaperFolder papers)
             var sides = written.Pdf(name).Sides;
             if (name != "02-step-cards.pdf")
             {
-                // US units stand beside metric ones, so a care sheet may run on.
-                var most = Long.Contains(name) || name.StartsWith("07-", StringComparison.Ordinal) ? 2 : 1;
+                // US units stand beside metric ones, so a care sheet may run on; each box has its passport.
+                var most =
+                    name == "09-tank-passport.pdf" ? Boxes(sample)
+                    : Long.Contains(name) || name.StartsWith("07-", StringComparison.Ordinal) ? 2
+                    : 1;
                 Assert.True(sides.Count <= most, $"{name} has {sides.Count} sides");
                 continue;
             }
@@ -48,6 +51,9 @@ public sealed partial class PageTests(PaperFolder papers)
             }
         }
     }
+
+    /// <summary>The samples of one box do not say so; LD-204 is an order of eight.</summary>
+    private static int Boxes(string sample) => sample.Contains("ld-204", StringComparison.Ordinal) ? 8 : 1;
 
     [Theory]
     [MemberData(nameof(Samples))]
