@@ -104,6 +104,7 @@ class View {
         this.paint();
         if (isFirst) this.reset();
         this.draw();
+        this.stand.dataset.light = this.isLit ? "day" : "night";
         this.stand.dataset.shown = String(+(this.stand.dataset.shown ?? 0) + 1);
     }
 
