@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Net;
+using Litterfall.Web.Sharing;
 using Microsoft.AspNetCore.Http;
 
 namespace Litterfall.Web;
@@ -9,7 +10,7 @@ namespace Litterfall.Web;
 /// pages of their own; of other machines, to paired devices alone. Every answer says what a browser may do
 /// with it.
 /// </summary>
-public sealed class BenchDoor(bool isOpen, DeviceGate gate)
+public sealed class BenchDoor(BenchPlace place, DeviceGate gate)
 {
     /// <summary>Live connections that one other machine may hold.</summary>
     public const int MostFromOne = 64;
@@ -129,7 +130,7 @@ public sealed class BenchDoor(bool isOpen, DeviceGate gate)
     /// </summary>
     private bool IsName(string host) =>
         Own.Contains(host, StringComparer.OrdinalIgnoreCase)
-        || (isOpen && (IPAddress.TryParse(host.Trim('[', ']'), out _) || IsOwn(host)));
+        || (place.IsOpen && (IPAddress.TryParse(host.Trim('[', ']'), out _) || IsOwn(host)));
 
     private static void Head(HttpResponse response)
     {

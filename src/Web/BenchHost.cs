@@ -85,11 +85,13 @@ public static class BenchHost
 
     /// <summary>The door, then pages and files.</summary>
     /// <param name="app">The application.</param>
-    /// <param name="isOpen">True where other machines can reach it.</param>
     /// <param name="files">Style sheets, scripts and type.</param>
-    public static void Map(WebApplication app, bool isOpen, IFileProvider files)
+    public static void Map(WebApplication app, IFileProvider files)
     {
-        var door = new BenchDoor(isOpen, app.Services.GetRequiredService<DeviceGate>());
+        var door = new BenchDoor(
+            app.Services.GetRequiredService<BenchPlace>(),
+            app.Services.GetRequiredService<DeviceGate>()
+        );
         app.Use(next => context => door.PassAsync(context, next));
         app.UseStaticFiles(
             new StaticFileOptions

@@ -229,6 +229,39 @@ public sealed class PagesTests(Browser browser, SharedBench bench) : Visits(brow
         await Assertions.Expect(device.Locator("h1")).ToContainTextAsync("isn't paired with this bench");
     }
 
+    /// <summary>Who starts the bench by two clicks opens it to paired devices, and closes it again.</summary>
+    [Fact]
+    public async Task A_bench_of_one_computer_is_opened_on_its_page()
+    {
+        using var own = await RunningBench.StartAsync();
+        var page = await PageAsync();
+        await GoAsync(page, own.Url + "/devices");
+        await page.ClickAsync("text=Let paired devices in");
+        var answer = page.Locator("button:has-text('Show a code'), [role=status]:has-text('in no network')");
+        await Assertions.Expect(answer.First).ToBeVisibleAsync();
+        Assert.SkipUnless(
+            await page.Locator("text=Show a code").IsVisibleAsync(),
+            "this machine has no address in a network"
+        );
+        await page.ClickAsync("text=Show a code");
+        var address = new Uri((await page.Locator("code.address").TextContentAsync())!);
+        using var client = new HttpClient();
+        using var stranger = await client.GetAsync(
+            new Uri(address.GetLeftPart(UriPartial.Authority)),
+            TestContext.Current.CancellationToken
+        );
+        Assert.Equal(System.Net.HttpStatusCode.Forbidden, stranger.StatusCode);
+        await page.ClickAsync("text=This computer only");
+        await Assertions.Expect(page.Locator("text=Let paired devices in")).ToBeVisibleAsync();
+        using var other = new HttpClient();
+        await Assert.ThrowsAsync<HttpRequestException>(() =>
+            other.GetAsync(
+                new Uri(address.GetLeftPart(UriPartial.Authority)),
+                TestContext.Current.CancellationToken
+            )
+        );
+    }
+
     /// <summary>Fifty designs and their pictures are there soon.</summary>
     [Fact]
     public async Task Fifty_designs_are_listed()

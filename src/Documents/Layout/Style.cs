@@ -33,7 +33,7 @@ public sealed record Style(double Points, double Air)
 
     /// <summary>A text as this reader gets it.</summary>
     /// <param name="text">The text.</param>
-    public string Said(string text) => IsUs ? UsUnits.Of(text) : text;
+    public string Said(string text) => UsUnits.Degrees(IsUs ? UsUnits.Of(text) : text);
 
     /// <summary>True at the tightest, where tables may run on in the next column.</summary>
     public bool Breaks => Air < 0.5;

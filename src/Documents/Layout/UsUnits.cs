@@ -38,6 +38,10 @@ public static partial class UsUnits
                 .Replace(text, m => isTold(m.Groups["unit"].Value) ? Told(m, IsAlone(m, text)) : m.Value)
             : text;
 
+    /// <summary>Differences of temperature in degrees, as people say them: "4 °C" for "4 K".</summary>
+    /// <param name="text">A text.</param>
+    public static string Degrees(string text) => Kelvins().Replace(text, "${number} °C");
+
     /// <summary>A cell that is one volume or mass is told in US units alone: no glazier reads it.</summary>
     private static bool IsAlone(Match match, string text) =>
         match.Length == text.Length && (match.Groups["unit"].Value is "L" or "mL" or "kg" or "g");
@@ -145,6 +149,14 @@ public static partial class UsUnits
             .ToString("0.###", CultureInfo.InvariantCulture);
         return text == "-0" ? "0" : text;
     }
+
+    /// <summary>Not the color of a lamp, which has thousands.</summary>
+    [GeneratedRegex(
+        @"(?<![\d.])(?<number>\d{1,2}(?:\.\d+)?) K(?![\w²³/·])",
+        RegexOptions.ExplicitCapture,
+        60_000
+    )]
+    private static partial Regex Kelvins();
 
     /// <summary>
     /// "5 cm", "5–10 mm", "590.0 × 440.0 × 5 mm", "22 to 25 °C"; not "(457 mm)" after inches, and not what

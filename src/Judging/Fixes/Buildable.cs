@@ -7,14 +7,8 @@ namespace Litterfall.Judging.Fixes;
 /// <summary>What would make a design buildable, to be tried as one change.</summary>
 /// <param name="Document">The changed design.</param>
 /// <param name="Changes">What it changes, in words, in the order in which it was found.</param>
-/// <param name="After">The changed design, judged as a whole.</param>
 /// <param name="Solved">How many stops and cautions it solves.</param>
-public sealed record BuildablePlan(
-    DesignDocument Document,
-    ImmutableArray<string> Changes,
-    DesignResult After,
-    int Solved
-);
+public sealed record BuildablePlan(DesignDocument Document, ImmutableArray<string> Changes, int Solved);
 
 /// <summary>
 /// Combines checked fixes until no stop is left that one of them solves, then no caution. All that rules know
@@ -48,7 +42,6 @@ public static class Buildable
             : new BuildablePlan(
                 state.Now.Numbers.Design.Document,
                 state.Changes,
-                state.Now,
                 Weighty(start) - Weighty(state.Now)
             );
     }

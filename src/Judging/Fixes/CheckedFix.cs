@@ -18,8 +18,4 @@ public sealed record CheckedFix(
     string Words,
     DesignDocument Document,
     ImmutableArray<string> Brings
-)
-{
-    /// <summary>The lever it turns; null where the rule itself knew the change.</summary>
-    public LeverFix? Lever { get; init; }
-}
+);

@@ -96,10 +96,7 @@ public sealed record CheckedFixes(DesignResult Result)
                 LeverSearch.Words(lever.Fix),
                 lever.After.Numbers.Design.Document,
                 change.Brings
-            )
-            {
-                Lever = lever.Fix,
-            };
+            );
         return (LeverSearch.With(Result, found), [.. fixes]);
     }
 

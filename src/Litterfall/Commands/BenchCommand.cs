@@ -20,6 +20,9 @@ internal static class BenchCommand
 {
     private const string UsualAddress = "127.0.0.1:5080";
 
+    // Choice under which a bench keeps that it was opened to the network on its page.
+    private const string OpenChoice = "devices.network";
+
     // Files come through the live connection, in pieces of their own limit; a request itself is small.
     private const long LargestBody = 2 * 1024 * 1024;
 
@@ -67,7 +70,12 @@ internal static class BenchCommand
         command.SetAction(
             (parsed, cancel) =>
                 RunAsync(
-                    new(parsed.GetValue(demo), parsed.GetValue(open), parsed.GetValue(workshop)),
+                    new(
+                        parsed.GetValue(demo),
+                        parsed.GetValue(open),
+                        parsed.GetValue(workshop),
+                        parsed.GetResult(listen)?.Implicit != false
+                    ),
                     parsed.GetValue(listen)!,
                     parsed.GetValue(store) ?? StoreFile.Usual,
                     cancel
@@ -77,7 +85,7 @@ internal static class BenchCommand
     }
 
     /// <summary>How a bench is wanted.</summary>
-    private sealed record BenchWish(bool Demo, bool Open, string? Workshop);
+    private sealed record BenchWish(bool Demo, bool Open, string? Workshop, bool IsUsual);
 
     private static async Task<int> RunAsync(
         BenchWish wish,
@@ -168,10 +176,7 @@ internal static class BenchCommand
 
         var here = Reach.Here(at.End, app.Urls);
         Console.Out.WriteLine($"The bench: {here}  (stop it with Ctrl-C; kept in {at.Path})");
-        if (!IPAddress.IsLoopback(at.End.Address))
-        {
-            TellOthers(app, at.End);
-        }
+        await OpenAsync(app, wish, at.End);
 
         if (wish.Open)
         {
@@ -183,12 +188,47 @@ internal static class BenchCommand
     }
 
     /// <summary>
-    /// Other machines come in when they are paired; a machine without a screen has this line only.
+    /// Listening beyond this machine, the bench is open; else a page can open it, and what was chosen there
+    /// counts where the start does not say otherwise.
     /// </summary>
-    private static void TellOthers(WebApplication app, IPEndPoint end)
+    private static async Task OpenAsync(WebApplication app, BenchWish wish, IPEndPoint end)
     {
         var place = app.Services.GetRequiredService<BenchPlace>();
-        place.Urls = Reach.Others(end, app.Urls);
+        if (!IPAddress.IsLoopback(end.Address))
+        {
+            place.IsOpen = true;
+            place.Urls = Reach.Others(end, app.Urls);
+            TellOthers(app, place);
+            return;
+        }
+
+        var store = app.Services.GetRequiredService<BenchStore>();
+        var ends = app.Services.GetRequiredService<NetworkEnds>();
+        var port = new Uri(app.Urls.First()).Port;
+        place.Switch = async open =>
+        {
+            var others = open ? Reach.Own(port) : [];
+            place.IsOpen = open && await ends.SetAsync(others) && !others.IsEmpty;
+            if (!place.IsOpen)
+            {
+                await ends.SetAsync([]);
+            }
+
+            place.Urls = place.IsOpen ? [.. others.Select(Reach.Url)] : [];
+            await store.ChooseAsync(OpenChoice, place.IsOpen ? "yes" : "no");
+            return place.IsOpen == open;
+        };
+        if (wish.IsUsual && (await store.ChoicesAsync()).GetValueOrDefault(OpenChoice) == "yes")
+        {
+            await place.Switch(true);
+        }
+    }
+
+    /// <summary>
+    /// Other machines come in when they are paired; a machine without a screen has this line only.
+    /// </summary>
+    private static void TellOthers(WebApplication app, BenchPlace place)
+    {
         var url = place.Urls.FirstOrDefault() ?? "http://ADDRESS-OF-THIS-MACHINE";
         var (code, _) = app.Services.GetRequiredService<PairedDevices>().NewCode();
         Console.Out.WriteLine(
@@ -227,8 +267,12 @@ internal static class BenchCommand
                 ContentRootPath = AppContext.BaseDirectory,
             }
         );
+        var network = new NetworkEnds();
+        ((IConfigurationBuilder)builder.Configuration).Add(network);
+        builder.Services.AddSingleton(network);
         builder.WebHost.ConfigureKestrel(server =>
         {
+            server.Configure(builder.Configuration.GetSection(NetworkEnds.Section), reloadOnChange: true);
             server.AddServerHeader = false;
             server.Limits.MaxConcurrentUpgradedConnections = BenchDoor.MostFromHere;
             server.Limits.MaxRequestBodySize = LargestBody;
@@ -246,7 +290,7 @@ internal static class BenchCommand
         builder.Services.Configure<HostOptions>(host => host.ShutdownTimeout = TimeSpan.FromSeconds(2));
         BenchHost.Add(builder.Services, options, StoreFile.Contexts(path));
         var app = builder.Build();
-        BenchHost.Map(app, !IPAddress.IsLoopback(end.Address), new PageFiles());
+        BenchHost.Map(app, new PageFiles());
         return app;
     }
 

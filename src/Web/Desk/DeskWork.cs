@@ -1,10 +1,8 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
-using Litterfall.Judging.Fixes;
 using Litterfall.Store;
 using Litterfall.Web.Library;
-using Litterfall.Web.Sharing;
 
 namespace Litterfall.Web.Desk;
 
@@ -12,7 +10,7 @@ namespace Litterfall.Web.Desk;
 /// One person at one design: every change is a version at once, a drag when it ends. What others change
 /// arrives by itself; a change made at the same time is kept beside theirs and told.
 /// </summary>
-public sealed class DeskWork : IDisposable
+public sealed partial class DeskWork : IDisposable
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
 
@@ -28,7 +26,6 @@ public sealed class DeskWork : IDisposable
     private readonly CancellationTokenSource leaving = new();
     private string? pending;
     private int writing;
-    private CancellationTokenSource making = new();
 
     private DeskWork(BenchStore store, BenchLibrary library, StoredDesign stored, Action changed)
     {
@@ -127,7 +124,7 @@ public sealed class DeskWork : IDisposable
             return [.. faulty.Faults];
         }
 
-        making.Cancel();
+        LeaveTried();
         document = next;
         run.Begin(next);
         changed();
@@ -143,6 +140,7 @@ public sealed class DeskWork : IDisposable
         var reading = edit(kept);
         if (reading.Value is { } next && reading.IsGood && library.Check(next).IsGood)
         {
+            LeaveTried();
             document = next;
             run.Begin(next, isPassing: true);
             changed();
@@ -240,61 +238,6 @@ public sealed class DeskWork : IDisposable
         TriedChanges = [];
         Trial = new DeskTrial(library, changedDocument, (note, Look), changed);
         changed();
-    }
-
-    /// <summary>True while it is searched what would make the design buildable.</summary>
-    public bool IsMakingBuildable { get; private set; }
-
-    /// <summary>The changes that are tried to make it buildable, in words; empty where none are.</summary>
-    public ImmutableArray<string> TriedChanges { get; private set; } = [];
-
-    /// <summary>
-    /// Searches checked changes until no stop is left that one solves, then no caution, and tries them as
-    /// one;
-    /// the next change ends the search. Gives one sentence where it comes to nothing.
-    /// </summary>
-    public async Task<string?> MakeBuildableAsync()
-    {
-        if (Look is not { Whole: { } whole, WholeIsOld: false } || IsMakingBuildable)
-        {
-            return null;
-        }
-
-        making = CancellationTokenSource.CreateLinkedTokenSource(leaving.Token);
-        var cancel = making.Token;
-        IsMakingBuildable = true;
-        changed();
-        BuildablePlan? plan = null;
-        try
-        {
-            await Task.Run(
-                () =>
-                    DeskRun.SearchAsync(
-                        () => plan = Buildable.Search(whole, () => Turns.OfMachine.StandBack(cancel), cancel),
-                        cancel
-                    ),
-                cancel
-            );
-        }
-        catch (OperationCanceledException)
-        {
-            return null;
-        }
-        finally
-        {
-            IsMakingBuildable = false;
-            changed();
-        }
-
-        if (plan is null)
-        {
-            return "No change that we can check solves what is left. Each finding says what to do.";
-        }
-
-        Try(plan.Document, "make it buildable");
-        TriedChanges = plan.Changes;
-        changed();
-        return null;
     }
 
     /// <summary>Keeps what is tried, or drops it.</summary>
@@ -395,6 +338,7 @@ public sealed class DeskWork : IDisposable
     {
         stored = there;
         kept = null;
+        LeaveTried();
         document = DesignReader.Read(there.Name, there.Text).Value!;
         CanRedo = await store.LastChildAsync(Id, there.Version) is not null;
         run.Begin(document);

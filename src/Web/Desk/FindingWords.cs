@@ -1,11 +1,10 @@
-using System.Text.RegularExpressions;
 using Litterfall.Documents.Layout;
 using Litterfall.Web.Library;
 
 namespace Litterfall.Web.Desk;
 
 /// <summary>Sentences of findings in the units that the reader likes.</summary>
-public static partial class FindingWords
+public static class FindingWords
 {
     /// <summary>
     /// The sentence with amounts of the kinds that the reader reads in US units told so, the metric one
@@ -14,11 +13,8 @@ public static partial class FindingWords
     /// </summary>
     /// <param name="sentence">What a rule or a fix says.</param>
     /// <param name="taste">Units.</param>
-    public static string Of(string sentence, Taste taste)
-    {
-        var told = UsUnits.Of(sentence, unit => IsUs(unit, taste));
-        return taste.Chosen("temperature") == "F" ? told : Kelvins().Replace(told, "${number} °C");
-    }
+    public static string Of(string sentence, Taste taste) =>
+        UsUnits.Degrees(UsUnits.Of(sentence, unit => IsUs(unit, taste)));
 
     private static bool IsUs(string unit, Taste taste) =>
         unit switch
@@ -30,8 +26,4 @@ public static partial class FindingWords
             "°C" or "K" => taste.Chosen("temperature") == "F",
             _ => false,
         };
-
-    /// <summary>Not the color of a lamp, which has thousands.</summary>
-    [GeneratedRegex(@"(?<![\d.])(?<number>\d{1,2}(?:\.\d+)?) K\b", RegexOptions.ExplicitCapture, 1000)]
-    private static partial Regex Kelvins();
 }

@@ -22,6 +22,7 @@ public sealed partial class Devices
     private string? fault;
     private string? asked;
     private string? me;
+    private bool isSwitching;
 
     private string Address => $"{address}{DeviceGate.PairPath}/{code}";
 
@@ -31,12 +32,32 @@ public sealed partial class Devices
     /// <inheritdoc/>
     protected override async Task OnInitializedAsync()
     {
+        me = (await Who.GetAuthenticationStateAsync()).User.Identity?.Name;
+        Look();
+        Paired.Changed += Again;
+    }
+
+    private void Look()
+    {
         // A device that is here came by an address that works.
         var came = Go.BaseUri.TrimEnd('/');
-        me = (await Who.GetAuthenticationStateAsync()).User.Identity?.Name;
         addresses = [.. Place.Urls.Prepend(came).Skip(me is null ? 1 : 0).Distinct(StringComparer.Ordinal)];
         address = addresses.FirstOrDefault("");
-        Paired.Changed += Again;
+    }
+
+    private async Task SwitchAsync(bool open)
+    {
+        isSwitching = true;
+        End();
+        var isDone = false;
+        fault = await Attempt.AtAsync(async () => isDone = await Place.Switch!(open));
+        (isSwitching, told) = (
+            false,
+            isDone || fault is not null
+                ? null
+                : "This computer is in no network, or the network does not let it."
+        );
+        Look();
     }
 
     /// <inheritdoc/>

@@ -15,6 +15,8 @@ public sealed partial class UsUnitsTests
     [InlineData("5 cm deep", "1 15/16 in (5 cm) deep")]
     [InlineData("22 to 25 °C", "72 to 77 °F (22 to 25 °C)")]
     [InlineData("1.8 K less", "3 °F (1.8 K) less")]
+    [InlineData("0.4 K less", "0.7 °F (0.4 K) less")]
+    [InlineData("LED panel 6500 K shines", "LED panel 6500 K shines")]
     // 9.9 ÷ 0.946353 = 10.46 qt, 2.615 gal.
     [InlineData("9.9 L of clay", "2.6 gal (9.9 L) of clay")]
     // A cell of a table that is nothing else.

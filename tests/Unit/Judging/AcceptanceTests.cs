@@ -90,7 +90,8 @@ public sealed class AcceptanceTests
         var edit = Acceptances.Accept(posed.Design.Document, heavy, "it sits on cork already", Day);
         var files = posed.Design.Files;
         var result = DesignRun.Execute(
-            Litterfall.Domain.Checking.DesignChecker.Check(edit.Value!, posed.Design.Catalog, files).Value!
+            Litterfall.Domain.Checking.DesignChecker.Check(edit.Value!, posed.Design.Catalog, files).Value!,
+            TestContext.Current.CancellationToken
         );
         var papers = new WrittenPapers(
             new Litterfall.Documents.Papers.PaperJob(

@@ -23,7 +23,7 @@ public sealed class BenchDoorTests : IDisposable
         await store.OpenAsync(TestContext.Current.CancellationToken);
         var devices = new PairedDevices(store, [1, 2, 3], TimeProvider.System);
         var ticket = await devices.PairAsync(devices.NewCode().Code, "Phone");
-        return (new(isOpen, new DeviceGate(devices)), $"{DeviceGate.Cookie}={ticket}");
+        return (new(new() { IsOpen = isOpen }, new DeviceGate(devices)), $"{DeviceGate.Cookie}={ticket}");
     }
 
     /// <inheritdoc/>

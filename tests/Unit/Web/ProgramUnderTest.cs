@@ -50,7 +50,8 @@ internal sealed class ProgramUnderTest : IAsyncDisposable
                 return next(context);
             }
         );
-        BenchHost.Map(App, isOpen: true, new PageFiles());
+        App.Services.GetRequiredService<BenchPlace>().IsOpen = true;
+        BenchHost.Map(App, new PageFiles());
     }
 
     /// <summary>The application.</summary>

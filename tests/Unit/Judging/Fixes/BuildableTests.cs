@@ -17,7 +17,7 @@ public sealed class BuildableTests
     public void A_faulty_box_has_no_stop_left(string text)
     {
         var before = Posed.Text(text).Whole;
-        Assert.NotEmpty(before.Open.Where(f => f.Severity == Severity.Stop));
+        Assert.Contains(before.Open, f => f.Severity == Severity.Stop);
         var after = Check(before);
         Assert.Empty(after.Open.Where(f => f.Severity == Severity.Stop).Select(f => f.Slug));
     }
