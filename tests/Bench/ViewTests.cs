@@ -61,6 +61,7 @@ public sealed class ViewTests(Browser browser, SharedBench shared) : Visits(brow
         await OpenAsync(page);
         var day = await LightnessAsync(page);
         await ShownAfterAsync(page, () => page.Locator(".ribbon input[type=range]").FillAsync("3"));
+        await Assertions.Expect(page.Locator(Stand)).ToHaveAttributeAsync("data-light", "night");
         Assert.True(await LightnessAsync(page) < 0.6 * day, "the night is not dark");
         await SnapAsync(page, "night");
         await ShownAfterAsync(page, () => page.Locator(".ribbon input[type=range]").FillAsync("12"));

@@ -6,7 +6,7 @@ namespace Litterfall.Documents.Perspective;
 /// <summary>Turns meshes into parts of a picture: light and dark are painted into their corners.</summary>
 internal static class Bake
 {
-    private static readonly Vector3 Moon = new(0.36f, 0.43f, 0.55f);
+    private static readonly Vector3 Moon = new(0.3f, 0.36f, 0.46f);
     private static readonly Vector3 Warm = new(1.015f, 1f, 0.965f);
 
     /// <summary>A body, with its ink line around it.</summary>

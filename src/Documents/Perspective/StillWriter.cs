@@ -102,7 +102,7 @@ public static class StillWriter
     /// <summary>Paper, a little darker toward the foot.</summary>
     private static uint Paper(bool isLit, float share)
     {
-        var (top, foot) = isLit ? (Hue.Of(0xFAF7F0), Hue.Of(0xECE5D6)) : (Hue.Of(0x323C44), Hue.Of(0x232B31));
+        var (top, foot) = isLit ? (Hue.Of(0xFAF7F0), Hue.Of(0xECE5D6)) : (Hue.Of(0x242C33), Hue.Of(0x181E23));
         return Hue.Word(Vector3.Lerp(top, foot, share));
     }
 

@@ -2,7 +2,7 @@
 import * as three from "./three.js";
 
 const day = [0xfaf7f0, 0xece5d6];
-const night = [0x323c44, 0x232b31];
+const night = [0x242c33, 0x181e23];
 const least = { rise: -15, zoom: 0.5 };
 const most = { rise: 85, zoom: 2.5 };
 
@@ -104,6 +104,7 @@ class View {
         this.paint();
         if (isFirst) this.reset();
         this.draw();
+        this.stand.dataset.light = this.isLit ? "day" : "night";
         this.stand.dataset.shown = String(+(this.stand.dataset.shown ?? 0) + 1);
     }
 
