@@ -78,7 +78,7 @@ public static class BenchHost
             )
         );
         services.AddSingleton<DeviceGate>();
-        services.AddScoped<Tastes>();
+        services.AddScoped<SavedPreferences>();
         services.AddScoped<Presence>();
         services.AddScoped<CircuitHandler>(all => all.GetRequiredService<Presence>());
     }

@@ -248,9 +248,7 @@ public sealed class DeskCardTests(Browser browser, SharedBench shared) : Visits(
         await Assertions
             .Expect(page.Locator("#f-floor-soil-recipe option:checked"))
             .ToHaveTextAsync("Bench mix");
-        await Assertions
-            .Expect(page.Locator(".verdict").First)
-            .Not.ToHaveClassAsync(new System.Text.RegularExpressions.Regex("old"));
+        await SettledAsync(page);
         await Assertions.Expect(page.Locator(".fault")).ToHaveCountAsync(0);
     }
 }

@@ -76,7 +76,7 @@ public sealed class ViewTests(Browser browser, SharedBench shared) : Visits(brow
     /// What it costs to draw, for the record; software alone draws here, a graphics card is faster.
     /// </summary>
     [Fact]
-    public async Task Forty_plants_are_few_calls()
+    public async Task A_foyer_of_plants_is_few_calls()
     {
         var page = await DeskAsync(await shared.CopyAsync("LD-203 museum foyer"));
         await OpenAsync(page);

@@ -233,7 +233,7 @@ public sealed partial class LineChart
         }
     }
 
-    private static string Text(double value) => Taste.Digits(value);
+    private static string Text(double value) => UnitPreferences.Digits(value);
 
     private static string Escaped(string text) => Documents.Svg.SvgWriter.Escaped(text);
 }

@@ -54,15 +54,19 @@ public sealed class RibbonStrip
     /// <summary>Draws it.</summary>
     /// <param name="numbers">The design with its month.</param>
     /// <param name="hours">Its hours, at least one.</param>
-    /// <param name="taste">Units.</param>
-    public static RibbonStrip Of(DesignNumbers numbers, ImmutableArray<SimulationHour> hours, Taste taste)
+    /// <param name="preferences">Units.</param>
+    public static RibbonStrip Of(
+        DesignNumbers numbers,
+        ImmutableArray<SimulationHour> hours,
+        UnitPreferences preferences
+    )
     {
         var strip = new RibbonStrip(numbers, hours);
         strip.Nights();
-        strip.AirLane(taste);
+        strip.AirLane(preferences);
         strip.FogLane();
         strip.Mists();
-        strip.WaterLane(taste);
+        strip.WaterLane(preferences);
         strip.Body = strip.svg.ToString();
         return strip;
     }
@@ -123,7 +127,7 @@ public sealed class RibbonStrip
         }
     }
 
-    private void AirLane(Taste taste)
+    private void AirLane(UnitPreferences preferences)
     {
         var (low, high) = (hours.Min(h => h.AirCelsius), hours.Max(h => h.AirCelsius));
         var band = SpeciesBand.Of(numbers.Design, a => a.CoolestNight, a => a.WarmestDay);
@@ -150,15 +154,16 @@ public sealed class RibbonStrip
         }
 
         svg.Append("\"/>");
-        var unit = taste.For(Unit.Celsius);
+        var unit = preferences.For(Unit.Celsius);
         Air = string.Create(
             CultureInfo.InvariantCulture,
-            $"{unit.FromSi(low + 273.15):0.#} to {unit.FromSi(high + 273.15):0.#}{Taste.Symbol(unit)}"
+            $"{unit.FromSi(low + 273.15):0.#} to {unit.FromSi(high + 273.15):0.#}"
+                + $"{UnitPreferences.Symbol(unit)}"
         );
     }
 
     /// <summary>The level against the barrier, and drains.</summary>
-    private void WaterLane(Taste taste)
+    private void WaterLane(UnitPreferences preferences)
     {
         var barrier = numbers.Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage)?.Depth.Si;
         var highest = hours.Max(h => h.LevelMeters);
@@ -187,10 +192,10 @@ public sealed class RibbonStrip
             );
         }
 
-        var unit = taste.For(Unit.Millimeter);
+        var unit = preferences.For(Unit.Millimeter);
         Water = string.Create(
             CultureInfo.InvariantCulture,
-            $"water, at most {unit.FromSi(highest):0.#}{Taste.Symbol(unit)} over the base"
+            $"water, at most {unit.FromSi(highest):0.#}{UnitPreferences.Symbol(unit)} over the base"
         );
     }
 }

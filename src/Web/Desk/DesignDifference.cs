@@ -26,8 +26,8 @@ public static class DesignDifference
     /// <summary>Findings gone and new, and numbers that moved by more than two parts in a hundred.</summary>
     /// <param name="one">The first.</param>
     /// <param name="other">The second.</param>
-    /// <param name="taste">Units.</param>
-    public static IEnumerable<string> Of(DesignResult? one, DesignResult? other, Taste taste)
+    /// <param name="preferences">Units.</param>
+    public static IEnumerable<string> Of(DesignResult? one, DesignResult? other, UnitPreferences preferences)
     {
         if (one is null || other is null)
         {
@@ -38,14 +38,14 @@ public static class DesignDifference
             var gone in one.Open.Where(f => other.Findings.All(o => o.Slug != f.Slug)).DistinctBy(f => f.Slug)
         )
         {
-            yield return $"Solved: {FindingWords.Of(gone.Text, taste)}";
+            yield return $"Solved: {FindingWords.Of(gone.Text, preferences)}";
         }
 
         foreach (
             var come in other.Open.Where(f => one.Findings.All(o => o.Slug != f.Slug)).DistinctBy(f => f.Slug)
         )
         {
-            yield return $"New: {FindingWords.Of(come.Text, taste)}";
+            yield return $"New: {FindingWords.Of(come.Text, preferences)}";
         }
 
         foreach (var (key, words) in Told)
@@ -56,7 +56,8 @@ public static class DesignDifference
                 && Math.Abs(a.Number - b.Number) > Slight * Math.Max(Math.Abs(a.Number), 1e-9)
             )
             {
-                yield return $"{words}: {taste.Show(a.Figure, a.Unit)} → {taste.Show(b.Figure, b.Unit)}";
+                var (was, now) = (preferences.Show(a.Figure, a.Unit), preferences.Show(b.Figure, b.Unit));
+                yield return $"{words}: {was} → {now}";
             }
         }
     }

@@ -14,49 +14,49 @@ public static class DeskSeries
     private const int Week = 7;
 
     /// <summary>The unit of small depths.</summary>
-    /// <param name="taste">Units of the reader.</param>
-    public static Unit LevelUnit(Taste taste) => taste.For(Unit.Millimeter);
+    /// <param name="preferences">Units of the reader.</param>
+    public static Unit LevelUnit(UnitPreferences preferences) => preferences.For(Unit.Millimeter);
 
     /// <summary>The unit of warmth.</summary>
-    /// <param name="taste">Units of the reader.</param>
-    public static Unit AirUnit(Taste taste) => taste.For(Unit.Celsius);
+    /// <param name="preferences">Units of the reader.</param>
+    public static Unit AirUnit(UnitPreferences preferences) => preferences.For(Unit.Celsius);
 
     /// <summary>A warmth in the unit of the reader.</summary>
     /// <param name="celsius">In °C.</param>
-    /// <param name="taste">Units of the reader.</param>
-    public static double Warmth(double celsius, Taste taste) =>
-        AirUnit(taste).FromSi(Unit.Celsius.ToSiValue(celsius));
+    /// <param name="preferences">Units of the reader.</param>
+    public static double Warmth(double celsius, UnitPreferences preferences) =>
+        AirUnit(preferences).FromSi(Unit.Celsius.ToSiValue(celsius));
 
     /// <summary>Water over the base by day.</summary>
     /// <param name="look">What is computed.</param>
-    /// <param name="taste">Units of the reader.</param>
-    public static ImmutableArray<double> Levels(DeskLook look, Taste taste) =>
+    /// <param name="preferences">Units of the reader.</param>
+    public static ImmutableArray<double> Levels(DeskLook look, UnitPreferences preferences) =>
         look.Month?.Water.Forecast is { } forecast
-            ? [.. forecast.Days.Take(Year).Select(d => LevelUnit(taste).FromSi(d.LevelMeters))]
+            ? [.. forecast.Days.Take(Year).Select(d => LevelUnit(preferences).FromSi(d.LevelMeters))]
             : [];
 
     /// <summary>Height of the barrier with its word; null without a drainage layer.</summary>
     /// <param name="look">What is computed.</param>
-    /// <param name="taste">Units of the reader.</param>
-    public static (double, string)? Barrier(DeskLook look, Taste taste) =>
+    /// <param name="preferences">Units of the reader.</param>
+    public static (double, string)? Barrier(DeskLook look, UnitPreferences preferences) =>
         look.Month?.Layers.FirstOrDefault(l => l.Kind == LayerKind.Drainage) is { } drainage
-            ? (LevelUnit(taste).FromSi(drainage.Depth.Si), "barrier")
+            ? (LevelUnit(preferences).FromSi(drainage.Depth.Si), "barrier")
             : null;
 
     /// <summary>Temperature of the air over a day.</summary>
     /// <param name="look">What is computed.</param>
-    /// <param name="taste">Units of the reader.</param>
-    public static ImmutableArray<double> Airs(DeskLook look, Taste taste) =>
+    /// <param name="preferences">Units of the reader.</param>
+    public static ImmutableArray<double> Airs(DeskLook look, UnitPreferences preferences) =>
         look.Month?.Climate?.Computed is { } climate
-            ? [.. climate.Days.ByHour.Select(h => Warmth(h.Celsius, taste))]
+            ? [.. climate.Days.ByHour.Select(h => Warmth(h.Celsius, preferences))]
             : [];
 
     /// <summary>Warmth that the animals of the design want; null where nothing is known.</summary>
     /// <param name="look">What is computed.</param>
-    /// <param name="taste">Units of the reader.</param>
-    public static (double, double, string)? AirBand(DeskLook look, Taste taste) =>
+    /// <param name="preferences">Units of the reader.</param>
+    public static (double, double, string)? AirBand(DeskLook look, UnitPreferences preferences) =>
         Band(look, a => a.CoolestNight, a => a.WarmestDay) is var (low, high, words)
-            ? (Warmth(low, taste), Warmth(high, taste), words)
+            ? (Warmth(low, preferences), Warmth(high, preferences), words)
             : null;
 
     /// <summary>Humidity over a day, %.</summary>

@@ -382,7 +382,7 @@ public sealed partial class DeskWork : IDisposable
             && look.Document.Text == text
         )
         {
-            _ = JudgeAsync(version, Verdict.Of(whole, Taste.Metric));
+            _ = JudgeAsync(version, Verdict.Of(whole, UnitPreferences.Metric));
         }
 
         changed();

@@ -12,18 +12,18 @@ public static class FindingWords
     /// in brackets; differences of temperature in degrees.
     /// </summary>
     /// <param name="sentence">What a rule or a fix says.</param>
-    /// <param name="taste">Units.</param>
-    public static string Of(string sentence, Taste taste) =>
-        UsUnits.Degrees(UsUnits.Of(sentence, unit => IsUs(unit, taste)));
+    /// <param name="preferences">Units.</param>
+    public static string Of(string sentence, UnitPreferences preferences) =>
+        UsUnits.Degrees(UsUnits.Of(sentence, unit => IsUs(unit, preferences)));
 
-    private static bool IsUs(string unit, Taste taste) =>
+    private static bool IsUs(string unit, UnitPreferences preferences) =>
         unit switch
         {
-            "mm" or "cm" or "m" or "cm²" or "m²" => taste.Chosen("length") == "in",
-            "L" => taste.Chosen("volume") == "gal",
-            "mL" or "mL/min" => taste.Chosen("small") == "fl oz",
-            "kg" or "g" => taste.Chosen("mass") == "lb",
-            "°C" or "K" => taste.Chosen("temperature") == "F",
+            "mm" or "cm" or "m" or "cm²" or "m²" => preferences.Chosen("length") == "in",
+            "L" => preferences.Chosen("volume") == "gal",
+            "mL" or "mL/min" => preferences.Chosen("small") == "fl oz",
+            "kg" or "g" => preferences.Chosen("mass") == "lb",
+            "°C" or "K" => preferences.Chosen("temperature") == "F",
             _ => false,
         };
 }

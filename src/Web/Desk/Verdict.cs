@@ -13,8 +13,8 @@ public static class Verdict
 
     /// <summary>"Ready to build, 2 cautions. Drain every 24–30 days. Animals from 12 March 2026."</summary>
     /// <param name="result">The result.</param>
-    /// <param name="taste">Units.</param>
-    public static string Of(DesignResult result, Taste taste)
+    /// <param name="preferences">Units.</param>
+    public static string Of(DesignResult result, UnitPreferences preferences)
     {
         var parts = new List<string> { Head(result) };
         if (Number(result, "water.drainEveryDays") is { } often && often.Figure.Value > Seldom)
@@ -26,8 +26,8 @@ public static class Verdict
             parts.Add(
                 Number(result, "water.drainEveryDaysLow") is { } low
                 && Number(result, "water.drainEveryDaysHigh") is { } high
-                    ? $"Drain every {taste.Show(low.Figure, high.Figure, low.Unit)}"
-                    : $"Drain every {taste.Show(every.Figure, every.Unit)}"
+                    ? $"Drain every {preferences.Show(low.Figure, high.Figure, low.Unit)}"
+                    : $"Drain every {preferences.Show(every.Figure, every.Unit)}"
             );
         }
 

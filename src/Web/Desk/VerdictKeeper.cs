@@ -89,7 +89,10 @@ public sealed partial class VerdictKeeper(
             verdict =
                 DesignReader.Read(stored.Name, stored.Text).Value is { } document
                 && library.Check(document) is { Value: { } design, IsGood: true }
-                    ? Verdict.Of(await Task.Run(() => DesignRun.Execute(design), cancel), Taste.Metric)
+                    ? Verdict.Of(
+                        await Task.Run(() => DesignRun.Execute(design), cancel),
+                        UnitPreferences.Metric
+                    )
                     : "Cannot be calculated as entered.";
         }
         catch (Exception trouble) when (trouble is not OperationCanceledException)

@@ -16,7 +16,7 @@ public sealed partial class DesignDesk
     private const string FirstMark = "first build: ";
     private static readonly TimeSpan SeatPause = TimeSpan.FromSeconds(3);
     private DeskWork? work;
-    private Taste taste = Taste.Metric;
+    private UnitPreferences preferences = UnitPreferences.Metric;
     private DotNetObjectReference<DesignDesk>? self;
     private string view = "section";
     private string? selected;
@@ -46,7 +46,7 @@ public sealed partial class DesignDesk
     private string VerdictWords =>
         work!.Look.Faults.Length > 0 ? "This design can't be calculated as entered: see what is missing"
         : work.Look.Whole is not { } whole ? "Calculating…"
-        : Verdict.Of(whole, taste) + (work.Look.WholeIsOld ? " (recalculating…)" : "");
+        : Verdict.Of(whole, preferences) + (work.Look.WholeIsOld ? " (recalculating…)" : "");
 
     private string VerdictClass =>
         work!.Look.Whole is not { } whole || work.Look.WholeIsOld || work.Look.Faults.Length > 0 ? "old"
@@ -84,7 +84,7 @@ public sealed partial class DesignDesk
     /// <summary>Why the first build looks so, as long as nothing was changed.</summary>
     private string[]? FirstReasons => work is { Version: 2 } ? first : null;
 
-    private string Usual => taste.Chosen("length") ?? "cm";
+    private string Usual => preferences.Chosen("length") ?? "cm";
 
     /// <inheritdoc/>
     protected override async Task OnParametersSetAsync()
@@ -103,7 +103,7 @@ public sealed partial class DesignDesk
         }
 
         work?.Dispose();
-        taste = await Tastes.LoadAsync();
+        preferences = await SavedPreferences.LoadAsync();
         work = await DeskWork.OpenAsync(Store, Library, Id, () => _ = InvokeAsync(StateHasChanged));
         missing = work is null;
         Leave();

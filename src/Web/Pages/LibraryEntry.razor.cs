@@ -11,7 +11,7 @@ public sealed partial class LibraryEntry
     private const int MostNames = 4;
     private CatalogEntry? entry;
     private OwnForm form = new();
-    private Taste taste = Taste.Metric;
+    private UnitPreferences preferences = UnitPreferences.Metric;
     private string own = "";
     private string? told;
     private bool good;
@@ -38,7 +38,7 @@ public sealed partial class LibraryEntry
     protected override async Task OnParametersSetAsync()
     {
         await Library.LoadAsync();
-        taste = await Tastes.LoadAsync();
+        preferences = await SavedPreferences.LoadAsync();
         (told, undo, isAsked, isLoaded) = (null, null, false, true);
         Take();
     }
@@ -59,18 +59,18 @@ public sealed partial class LibraryEntry
 
         if (value.Unit is not { } unit)
         {
-            return Taste.Digits(value.Number ?? 0, 5);
+            return UnitPreferences.Digits(value.Number ?? 0, 5);
         }
 
-        var shown = taste.For(unit);
+        var shown = preferences.For(unit);
         string Number(double number, int digits) =>
-            Taste.Digits(
+            UnitPreferences.Digits(
                 shown == unit ? number : shown.FromSi(unit.ToSiValue(number)),
                 shown == unit ? digits : 3
             );
         var band =
             value.Low is { } low && value.High is { } high ? $" ({Number(low, 3)}–{Number(high, 3)})" : "";
-        return Number(value.Number ?? 0, 5) + Taste.Symbol(shown) + band;
+        return Number(value.Number ?? 0, 5) + UnitPreferences.Symbol(shown) + band;
     }
 
     private async Task SaveFormAsync()

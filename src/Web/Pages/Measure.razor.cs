@@ -16,7 +16,7 @@ namespace Litterfall.Web.Pages;
 public sealed partial class Measure
 {
     private IReadOnlyList<ListedDesign> designs = [];
-    private Taste taste = Taste.Metric;
+    private UnitPreferences preferences = UnitPreferences.Metric;
     private string mix = "standard-rainforest";
     private string looseIn = "";
     private string mixedOut = "";
@@ -35,17 +35,18 @@ public sealed partial class Measure
     protected override async Task OnInitializedAsync()
     {
         await Library.LoadAsync();
-        taste = await Tastes.LoadAsync();
+        preferences = await SavedPreferences.LoadAsync();
         designs = await Store.DesignsAsync();
         cupDesign = dipDesign = designs.Count > 0 ? designs[0].Id : Guid.Empty;
     }
 
-    private Unit Volume => taste.For(Unit.Liter);
+    private Unit Volume => preferences.For(Unit.Liter);
 
-    private Unit Small => taste.For(Unit.Milliliter);
+    private Unit Small => preferences.For(Unit.Milliliter);
 
     /// <summary>A rise of the level is a matter of millimeters, or of parts of an inch.</summary>
-    private Unit Rise => taste.Chosen("length") == Unit.InchUnit.Symbol ? Unit.InchUnit : Unit.Millimeter;
+    private Unit Rise =>
+        preferences.Chosen("length") == Unit.InchUnit.Symbol ? Unit.InchUnit : Unit.Millimeter;
 
     private IEnumerable<RecipeEntry> Recipes =>
         Library.Catalog.Of<RecipeEntry>().OrderBy(e => e.Name, StringComparer.Ordinal);
@@ -194,9 +195,10 @@ public sealed partial class Measure
         );
     }
 
-    private static string Told(double si, Unit unit) => Taste.Digits(unit.FromSi(si)) + Taste.Symbol(unit);
+    private static string Told(double si, Unit unit) =>
+        UnitPreferences.Digits(unit.FromSi(si)) + UnitPreferences.Symbol(unit);
 
-    private static string Word(Unit unit) => Taste.Symbol(unit).Trim();
+    private static string Word(Unit unit) => UnitPreferences.Symbol(unit).Trim();
 
     /// <summary>What was typed, in SI; in the unit of the reader where no other is typed.</summary>
     private static double? Amount<T>(string text, Unit unit)

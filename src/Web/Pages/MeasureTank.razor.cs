@@ -62,7 +62,7 @@ public sealed partial class MeasureTank
             return;
         }
 
-        draft.Unit = (await Tastes.LoadAsync()).Chosen("length") ?? draft.Unit;
+        draft.Unit = (await SavedPreferences.LoadAsync()).Chosen("length") ?? draft.Unit;
         if (await Js.InvokeAsync<string?>("litterfall.draft", "tank") is { Length: > 0 } kept)
         {
             draft = Read(kept) ?? draft;

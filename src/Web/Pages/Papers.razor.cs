@@ -21,7 +21,7 @@ public sealed partial class Papers
     private ImmutableArray<DrawnFile> cuts = [];
     private ImmutableArray<DrawnFile> drawings = [];
     private ImmutableArray<ListedFile> lists = [];
-    private Taste taste = Taste.Metric;
+    private UnitPreferences preferences = UnitPreferences.Metric;
     private ElementReference dialog;
     private string? name;
     private string sheet = "a4";
@@ -44,10 +44,10 @@ public sealed partial class Papers
     /// <inheritdoc/>
     protected override async Task OnParametersSetAsync()
     {
-        taste = await Tastes.LoadAsync();
+        preferences = await SavedPreferences.LoadAsync();
         name = (await Store.DesignAsync(Id))?.Name;
         isMissing = name is null;
-        sheet = taste.Chosen("length") == Unit.InchUnit.Symbol ? "letter" : "a4";
+        sheet = preferences.Chosen("length") == Unit.InchUnit.Symbol ? "letter" : "a4";
         _ = AskAsync(sheet, slips);
     }
 
@@ -115,8 +115,8 @@ public sealed partial class Papers
 
     private string Shown(double si, Unit unit)
     {
-        var told = taste.For(unit);
-        return Taste.Digits(told.FromSi(si)) + Taste.Symbol(told);
+        var told = preferences.For(unit);
+        return UnitPreferences.Digits(told.FromSi(si)) + UnitPreferences.Symbol(told);
     }
 
     private static string Count(int count, string word) =>

@@ -28,7 +28,7 @@ public sealed partial class FieldBox
 
     /// <summary>Units.</summary>
     [Parameter]
-    public Taste Taste { get; set; } = Taste.Metric;
+    public UnitPreferences UnitPreferences { get; set; } = UnitPreferences.Metric;
 
     /// <summary>The library and the files of the bench.</summary>
     [Inject]
@@ -75,7 +75,7 @@ public sealed partial class FieldBox
 
     private Task StepAsync(int steps)
     {
-        var from = Text.Length > 0 ? Text : FieldUnits.WithUnit("0", "", Field.Key!, Taste);
+        var from = Text.Length > 0 ? Text : FieldUnits.WithUnit("0", "", Field.Key!, UnitPreferences);
         return FieldUnits.Stepped(from, Field.Key!, steps) is { } next ? SetAsync(next) : Task.CompletedTask;
     }
 
@@ -122,7 +122,7 @@ public sealed partial class FieldBox
                 ? EntryWords.Common(entry)
             : text.Replace('\n', ' ');
         var faults = await Work.ChangeAsync(
-            d => FieldEdit.Set(d, Field, text, Taste),
+            d => FieldEdit.Set(d, Field, text, UnitPreferences),
             text.Length == 0 ? $"{Field.Label}: left out" : $"{Field.Label}: {shown}"
         );
         (typed, fault) = faults.IsEmpty ? (null, null) : (text, FaultWords.Of(faults[0]));

@@ -46,7 +46,7 @@ public sealed partial class FindingList
 
     /// <summary>Units.</summary>
     [Parameter]
-    public Taste Taste { get; set; } = Taste.Metric;
+    public UnitPreferences UnitPreferences { get; set; } = UnitPreferences.Metric;
 
     /// <summary>A field is gone to; gives its path, such as "lid.latched".</summary>
     [Parameter]
@@ -93,7 +93,7 @@ public sealed partial class FindingList
 
     private string Title(string source) => Library.Titles.GetValueOrDefault(source, source);
 
-    private string Said(string sentence) => FindingWords.Of(sentence, Taste);
+    private string Said(string sentence) => FindingWords.Of(sentence, UnitPreferences);
 
     private string? Brings(CheckedFix fix) =>
         fix.Brings.IsEmpty

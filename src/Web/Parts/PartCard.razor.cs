@@ -28,7 +28,7 @@ public sealed partial class PartCard
 
     /// <summary>Units.</summary>
     [Parameter]
-    public Taste Taste { get; set; } = Taste.Metric;
+    public UnitPreferences UnitPreferences { get; set; } = UnitPreferences.Metric;
 
     /// <summary>A field that is asked for; what hides it is opened.</summary>
     [Parameter]

@@ -21,7 +21,7 @@ public sealed partial class Rail
 
     /// <summary>Units.</summary>
     [Parameter]
-    public Taste Taste { get; set; } = Taste.Metric;
+    public UnitPreferences UnitPreferences { get; set; } = UnitPreferences.Metric;
 
     /// <summary>Hour of the forecast.</summary>
     [Parameter]

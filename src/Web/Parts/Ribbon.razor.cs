@@ -31,7 +31,7 @@ public sealed partial class Ribbon
 
     /// <summary>Units.</summary>
     [Parameter]
-    public Taste Taste { get; set; } = Taste.Metric;
+    public UnitPreferences UnitPreferences { get; set; } = UnitPreferences.Metric;
 
     private SimulationHour Now => hours[Math.Clamp(Hour, 0, hours.Length - 1)];
 
@@ -41,8 +41,8 @@ public sealed partial class Ribbon
         {
             var first = BoxRun.FirstDay(Look.Month!.Design);
             var when = first.ToDateTime(TimeOnly.MinValue).AddHours(Now.Hour);
-            var celsius = Taste.For(Unit.Celsius);
-            var length = Taste.For(Unit.Millimeter);
+            var celsius = UnitPreferences.For(Unit.Celsius);
+            var length = UnitPreferences.For(Unit.Millimeter);
             var fog = Look
                 .Month.Climate!.Computed!.Run.Surfaces.Panes.Where(p => Now.Fogged[p.Place] > 0.25)
                 .Select(p => p.Name)
@@ -62,7 +62,7 @@ public sealed partial class Ribbon
     }
 
     private static string Number(Unit unit, double si, string form) =>
-        unit.FromSi(si).ToString(form, CultureInfo.InvariantCulture) + Taste.Symbol(unit);
+        unit.FromSi(si).ToString(form, CultureInfo.InvariantCulture) + UnitPreferences.Symbol(unit);
 
     /// <inheritdoc/>
     protected override void OnParametersSet()

@@ -127,7 +127,7 @@ public sealed class DeskTests
     [Fact]
     public void Numbers_are_shown_in_the_users_units()
     {
-        var us = new Taste(
+        var us = new UnitPreferences(
             System
                 .Collections.Immutable.ImmutableDictionary<string, string>.Empty.Add("temperature", "F")
                 .Add("volume", "gal")
@@ -142,8 +142,8 @@ public sealed class DeskTests
                 Unit.Day
             )
         );
-        Assert.Equal("0.0123", Taste.Digits(0.012345));
-        Assert.Equal("12\u202f300", Taste.Digits(12345));
+        Assert.Equal("0.0123", UnitPreferences.Digits(0.012345));
+        Assert.Equal("12\u202f300", UnitPreferences.Digits(12345));
     }
 
     /// <summary>
@@ -241,9 +241,9 @@ public sealed class DeskTests
     public void A_verdict_is_one_line()
     {
         var result = DesignRun.Execute(Built.Inches.Design, TestContext.Current.CancellationToken);
-        var words = Verdict.Of(result, Taste.Metric);
+        var words = Verdict.Of(result, UnitPreferences.Metric);
         Assert.StartsWith("Don't build yet: 2 problems to fix. ", words, StringComparison.Ordinal);
         Assert.EndsWith(".", words, StringComparison.Ordinal);
-        Assert.Empty(DesignDifference.Of(result, result, Taste.Metric));
+        Assert.Empty(DesignDifference.Of(result, result, UnitPreferences.Metric));
     }
 }

@@ -19,21 +19,21 @@ public sealed class FindingWordsTests
     [InlineData("Lay 5 cm of clay.", "Lay 5 cm of clay.")]
     [InlineData("LED panel 6500 K shines through mesh.", "LED panel 6500 K shines through mesh.")]
     public void Warmth_alone_is_told_in_Fahrenheit(string sentence, string told) =>
-        Assert.Equal(told, FindingWords.Of(sentence, Taste("temperature", "F")));
+        Assert.Equal(told, FindingWords.Of(sentence, UnitPreferences("temperature", "F")));
 
     [Theory]
     [InlineData("Lay 5 cm of clay.", "Lay 1 15/16 in (5 cm) of clay.")]
     [InlineData("It is 19.5 °C by day.", "It is 19.5 °C by day.")]
     public void Lengths_alone_are_told_in_inches(string sentence, string told) =>
-        Assert.Equal(told, FindingWords.Of(sentence, Taste("length", "in")));
+        Assert.Equal(told, FindingWords.Of(sentence, UnitPreferences("length", "in")));
 
     [Fact]
     public void A_metric_reader_gets_degrees_for_differences() =>
         Assert.Equal(
             "Warm the room by 4.3 °C to 21 °C.",
-            FindingWords.Of("Warm the room by 4.3 K to 21 °C.", Litterfall.Web.Library.Taste.Metric)
+            FindingWords.Of("Warm the room by 4.3 K to 21 °C.", Litterfall.Web.Library.UnitPreferences.Metric)
         );
 
-    private static Taste Taste(string kind, string unit) =>
+    private static UnitPreferences UnitPreferences(string kind, string unit) =>
         new(ImmutableDictionary<string, string>.Empty.Add(kind, unit));
 }

@@ -169,7 +169,7 @@ public sealed class LibraryTests : IDisposable
         var (_, library) = await OpenAsync();
         var plain = Text.Replace("file: lamps/own.ies", "lumens: 2000", StringComparison.Ordinal);
         var month = DesignNumbers.Month(library.Check(DesignReader.Read("lit", plain).Value!).Value!);
-        var strip = RibbonStrip.Of(month, DeskMoment.Hours(month), Taste.Metric);
+        var strip = RibbonStrip.Of(month, DeskMoment.Hours(month), UnitPreferences.Metric);
         Assert.Matches("^[0-9.]+ to [0-9.]+ °C$", strip.Air);
         Assert.Contains("fog", strip.Fog, StringComparison.Ordinal);
         Assert.EndsWith("over the base", strip.Water, StringComparison.Ordinal);

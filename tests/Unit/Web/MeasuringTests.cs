@@ -118,7 +118,7 @@ public sealed class MeasuringTests
     {
         Assert.Equal(0.005, TypedReading.Spread(["60.2", "600 mm", "60,5"], "cm"), 9);
         Assert.Equal(0, TypedReading.Spread(["60.2", "", "none"], "cm"));
-        Assert.Equal("5 mm", Taste.Of("mm", 0.005));
+        Assert.Equal("5 mm", UnitPreferences.Of("mm", 0.005));
     }
 
     /// <summary>

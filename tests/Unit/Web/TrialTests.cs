@@ -44,7 +44,7 @@ public sealed class TrialTests : IDisposable
         Assert.False(work.Look.Whole!.Stops);
         Assert.Contains(
             "Ready to build",
-            Verdict.Of(work.Look.Whole, Taste.Metric),
+            Verdict.Of(work.Look.Whole, UnitPreferences.Metric),
             StringComparison.Ordinal
         );
         await work.UndoAsync();

@@ -14,12 +14,12 @@ public static class FieldEdit
     /// <param name="document">The design.</param>
     /// <param name="field">The field.</param>
     /// <param name="text">As typed.</param>
-    /// <param name="taste">The reader's units.</param>
+    /// <param name="preferences">The reader's units.</param>
     public static Reading<DesignDocument> Set(
         DesignDocument document,
         PartField field,
         string text,
-        Taste taste
+        UnitPreferences preferences
     )
     {
         var typed = text.Trim();
@@ -38,13 +38,13 @@ public static class FieldEdit
         var key = field.Key!;
         return field.Form switch
         {
-            FieldForm.Readings => Readings(document, field, typed, taste),
+            FieldForm.Readings => Readings(document, field, typed, preferences),
             FieldForm.Lines or FieldForm.Photos or FieldForm.Checks => DesignEdits.SetList(
                 document,
                 field.Path,
                 [.. typed.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)]
             ),
-            FieldForm.Quantity => Quantity(document, field, typed, taste),
+            FieldForm.Quantity => Quantity(document, field, typed, preferences),
             _ => At(document, field.Path, typed),
         };
     }
@@ -96,7 +96,7 @@ public static class FieldEdit
         DesignDocument document,
         PartField field,
         string typed,
-        Taste taste
+        UnitPreferences preferences
     )
     {
         // The unit may stand behind the last reading only.
@@ -107,7 +107,7 @@ public static class FieldEdit
         return DesignEdits.SetList(
             document,
             field.Path,
-            [.. apart.Select(r => FieldUnits.WithUnit(r, before, field.Key!, taste))]
+            [.. apart.Select(r => FieldUnits.WithUnit(r, before, field.Key!, preferences))]
         );
     }
 
@@ -115,18 +115,18 @@ public static class FieldEdit
         DesignDocument document,
         PartField field,
         string typed,
-        Taste taste
+        UnitPreferences preferences
     )
     {
         var key = field.Key!;
-        if (key.Name == "temperature" && FieldUnits.Range(typed, taste) is var (middle, half))
+        if (key.Name == "temperature" && FieldUnits.Range(typed, preferences) is var (middle, half))
         {
             var with = At(document, field.Path, middle);
             var swing = field.Path[..^"temperature".Length] + "swing";
             return with.Value is { } so && with.IsGood ? DesignEdits.Set(so, swing, half) : with;
         }
 
-        var value = FieldUnits.WithUnit(typed, TextOf(document, field), key, taste);
+        var value = FieldUnits.WithUnit(typed, TextOf(document, field), key, preferences);
         if (
             SoilSteps.ShareAt(field.Path) is { } step
             && QuantityText.TryParse(key.Quantity!, value, out var share, out _)

@@ -11,7 +11,7 @@ namespace Litterfall.Web.Desk.Form;
 public static partial class FieldUnits
 {
     private const double Inch = 0.0254;
-    private const int Patience = 100;
+    private const int Patience = 1000;
     private const int And = 5;
 
     /// <summary>
@@ -21,18 +21,18 @@ public static partial class FieldUnits
     /// <param name="text">As typed.</param>
     /// <param name="before">What stood there before; empty for nothing.</param>
     /// <param name="key">The key.</param>
-    /// <param name="taste">The reader's units.</param>
-    public static string WithUnit(string text, string before, DesignKey key, Taste taste) =>
+    /// <param name="preferences">The reader's units.</param>
+    public static string WithUnit(string text, string before, DesignKey key, UnitPreferences preferences) =>
         key.Quantity is not null && Bare().IsMatch(text)
-            ? $"{text} {(UnitOf(before) is { Length: > 0 } unit ? unit : Usual(key, taste))}".TrimEnd()
+            ? $"{text} {(UnitOf(before) is { Length: > 0 } unit ? unit : Usual(key, preferences))}".TrimEnd()
             : text;
 
     /// <summary>
     /// A range of temperature as its middle and half its width; null where what is typed is no range.
     /// </summary>
     /// <param name="text">As typed, such as "19–24 °C".</param>
-    /// <param name="taste">The reader's units.</param>
-    public static (string Middle, string Half)? Range(string text, Taste taste)
+    /// <param name="preferences">The reader's units.</param>
+    public static (string Middle, string Half)? Range(string text, UnitPreferences preferences)
     {
         var match = RangeForm().Match(text.Trim());
         if (!match.Success)
@@ -43,7 +43,7 @@ public static partial class FieldUnits
         var unit = match.Groups["unit"].Success ? match.Groups["unit"].Value : match.Groups["first"].Value;
         unit =
             unit.TrimStart('°').ToUpperInvariant() is { Length: > 0 } named ? named
-            : taste.Chosen("temperature") is { } chosen ? chosen
+            : preferences.Chosen("temperature") is { } chosen ? chosen
             : "C";
         var (low, high) = (Number(match.Groups["low"].Value), Number(match.Groups["high"].Value));
         return low <= high
@@ -164,15 +164,15 @@ public static partial class FieldUnits
                                             ? 100
                                             : 1;
 
-    private static string Usual(DesignKey key, Taste taste)
+    private static string Usual(DesignKey key, UnitPreferences preferences)
     {
         var kind = key.Quantity!;
-        var isUs = taste.Chosen("length") == "in";
-        return kind == QuantityKinds.Length ? taste.Chosen("length") ?? "cm"
-            : kind == QuantityKinds.Temperature ? taste.Chosen("temperature") ?? "C"
-            : kind == QuantityKinds.TemperatureDifference ? taste.Chosen("temperature") ?? "K"
-            : kind == QuantityKinds.Volume ? taste.Chosen("volume") ?? "L"
-            : kind == QuantityKinds.Mass ? taste.Chosen("mass") ?? "kg"
+        var isUs = preferences.Chosen("length") == "in";
+        return kind == QuantityKinds.Length ? preferences.Chosen("length") ?? "cm"
+            : kind == QuantityKinds.Temperature ? preferences.Chosen("temperature") ?? "C"
+            : kind == QuantityKinds.TemperatureDifference ? preferences.Chosen("temperature") ?? "K"
+            : kind == QuantityKinds.Volume ? preferences.Chosen("volume") ?? "L"
+            : kind == QuantityKinds.Mass ? preferences.Chosen("mass") ?? "kg"
             : kind == QuantityKinds.Elevation ? (isUs ? "ft" : "m")
             : kind == QuantityKinds.Area ? (isUs ? "sq in" : "cm2")
             : kind == QuantityKinds.Duration ? UsualTime(key)

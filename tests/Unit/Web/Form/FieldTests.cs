@@ -9,7 +9,7 @@ namespace Litterfall.UnitTests.Web.Form;
 /// <summary>What people type into fields, and things of their own places.</summary>
 public sealed class FieldTests
 {
-    private static readonly Taste Us = new(
+    private static readonly UnitPreferences Us = new(
         ImmutableDictionary<string, string>.Empty.Add("length", "in").Add("temperature", "F")
     );
 
@@ -38,7 +38,7 @@ public sealed class FieldTests
     public void A_range_is_a_mean_and_plus_or_minus(string typed, string mean, string swing)
     {
         var document = Read(Text);
-        var set = FieldEdit.Set(document, Field(document, "room.temperature"), typed, Taste.Metric);
+        var set = FieldEdit.Set(document, Field(document, "room.temperature"), typed, UnitPreferences.Metric);
         Assert.True(set.IsGood, string.Join('\n', set.Faults));
         Assert.Equal(mean, set.Value!.Design.Room!.Temperature!.Value.Text);
         Assert.Equal(swing, set.Value.Design.Room.Swing!.Value.Text);
@@ -48,7 +48,12 @@ public sealed class FieldTests
     public void What_is_no_temperature_says_what_to_enter()
     {
         var document = Read(Text);
-        var set = FieldEdit.Set(document, Field(document, "room.temperature"), "warm", Taste.Metric);
+        var set = FieldEdit.Set(
+            document,
+            Field(document, "room.temperature"),
+            "warm",
+            UnitPreferences.Metric
+        );
         Assert.False(set.IsGood);
         Assert.Contains("19–24 °C", FaultWords.Of(set.Faults[0]), StringComparison.Ordinal);
         Assert.DoesNotContain("temperature:", FaultWords.Of(set.Faults[0]), StringComparison.Ordinal);
@@ -62,7 +67,12 @@ public sealed class FieldTests
     public void An_edge_takes_its_three_readings(string typed)
     {
         var document = Read(Text);
-        var set = FieldEdit.Set(document, Field(document, "box.inside.length"), typed, Taste.Metric);
+        var set = FieldEdit.Set(
+            document,
+            Field(document, "box.inside.length"),
+            typed,
+            UnitPreferences.Metric
+        );
         Assert.True(set.IsGood, string.Join('\n', set.Faults));
         var readings = set.Value!.Design.Box.Inside!.Length;
         Assert.Equal(3, readings.Count);
@@ -153,12 +163,12 @@ public sealed class FieldTests
     {
         var stepped = FormSwitch.Soil.Turn(Read(Text), "steps").Value!;
         var sloped = FieldEdit
-            .Set(stepped, Field(stepped, "floor.soil.zones[1].front"), "5", Taste.Metric)
+            .Set(stepped, Field(stepped, "floor.soil.zones[1].front"), "5", UnitPreferences.Metric)
             .Value!;
         var zone = sloped.Design.Floor.Soil!.Zones[1];
         Assert.Equal(("5 cm", "7 cm", null), (zone.Front?.Text, zone.Back?.Text, zone.Depth?.Text));
         var level = FieldEdit
-            .Set(sloped, Field(sloped, "floor.soil.zones[1].depth"), "6 cm", Taste.Metric)
+            .Set(sloped, Field(sloped, "floor.soil.zones[1].depth"), "6 cm", UnitPreferences.Metric)
             .Value!;
         zone = level.Design.Floor.Soil!.Zones[1];
         Assert.Equal((null, null, "6 cm"), (zone.Front?.Text, zone.Back?.Text, zone.Depth?.Text));

@@ -187,7 +187,7 @@ public sealed class FormTests
         {
             var now = FieldEdit.TextOf(document, field);
             var typed = now.Length > 0 ? FieldUnits.Stepped(now, field.Key!, 1)! : "1";
-            var set = FieldEdit.Set(document, field, typed, Taste.Metric);
+            var set = FieldEdit.Set(document, field, typed, UnitPreferences.Metric);
             Assert.True(set.IsGood, $"{field.Path} {typed}: {string.Join('\n', set.Faults)}");
             Assert.NotEqual("", FieldEdit.TextOf(set.Value!, field));
             Assert.NotEqual(now, FieldEdit.TextOf(set.Value!, field));

@@ -8,18 +8,18 @@ namespace Litterfall.Web.Library;
 /// The units of the person at this browser. A browser gets a name of its own the first time; what was
 /// chosen before anybody had one counts for all who chose nothing.
 /// </summary>
-public sealed class Tastes(BenchStore store, IJSRuntime js)
+public sealed class SavedPreferences(BenchStore store, IJSRuntime js)
 {
     private const string Prefix = "unit.";
     private string? who;
 
     /// <summary>What was chosen before.</summary>
-    public async Task<Taste> LoadAsync()
+    public async Task<UnitPreferences> LoadAsync()
     {
         var mine = Prefix + await WhoAsync();
         var choices = await store.ChoicesAsync();
         return new(
-            Taste
+            UnitPreferences
                 .Kinds.Select(k =>
                     (
                         k.Kind,

@@ -6,7 +6,7 @@ using Litterfall.Domain.Units;
 namespace Litterfall.Web.Library;
 
 /// <summary>Units that the user likes, one for each kind of quantity.</summary>
-public sealed record Taste(ImmutableDictionary<string, string> Units)
+public sealed record UnitPreferences(ImmutableDictionary<string, string> Units)
 {
     private static readonly Unit Ounce = new(
         "fl oz",
@@ -19,7 +19,7 @@ public sealed record Taste(ImmutableDictionary<string, string> Units)
     private static readonly Unit Fahrenheit = new("F", 5.0 / 9.0, Unit.Celsius.Dimension, 459.67 * 5.0 / 9.0);
 
     /// <summary>Metric throughout.</summary>
-    public static readonly Taste Metric = new(ImmutableDictionary<string, string>.Empty);
+    public static readonly UnitPreferences Metric = new(ImmutableDictionary<string, string>.Empty);
 
     /// <summary>Kinds of quantity with their choices; the first is the usual one.</summary>
     public static readonly ImmutableArray<(string Kind, string Label, ImmutableArray<Unit> Choices)> Kinds =
