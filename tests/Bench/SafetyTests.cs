@@ -19,7 +19,7 @@ public sealed class SafetyTests(Browser browser, SharedBench shared) : Visits(br
         await Assertions.Expect(other.Locator(".tools")).ToContainTextAsync("Version 2");
         await Assertions
             .Expect(other.Locator(".told"))
-            .ToContainTextAsync("Somebody else changed this design");
+            .ToContainTextAsync("This design was changed in another window");
         await FieldAsync(other, "f-floor-litter-depth", "Leaf litter", "5 cm");
         await Assertions.Expect(one.Locator(".tools")).ToContainTextAsync("Version 3");
     }
