@@ -6,7 +6,7 @@ namespace Litterfall.Tests.Bench;
 public sealed class SafetyTests(Browser browser, SharedBench shared) : Visits(browser)
 {
     private static readonly int Rounds =
-        Environment.GetEnvironmentVariable("LITTERFALL_LONG") == "1" ? 200 : 2;
+        Environment.GetEnvironmentVariable("LITTERFALL_LONG") == "1" ? 200 : 1;
 
     [Fact]
     public async Task What_one_changes_the_other_sees()

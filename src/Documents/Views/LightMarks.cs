@@ -188,7 +188,8 @@ internal sealed class LightMarks(Sketch sketch)
             return;
         }
 
-        sketch.Key = "";
+        // What the colors tell is changed at the lamps.
+        sketch.Key = "lamps";
         double beside = Lettering.Width(KeyWords, 9) + 3;
         bool isBeside = width > beside + 40;
         double wide = Math.Min(MostKey, isBeside ? width - beside : width);

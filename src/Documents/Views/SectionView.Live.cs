@@ -88,7 +88,7 @@ public sealed partial class SectionView
         }
 
         const double Wide = 6;
-        sketch.Key = "";
+        sketch.Key = "floor.soil";
         var corner = new Spot(Sides, At(0, -baseGlass).Y + 13);
         for (var i = 0; i < Moment.Colors.Length; i++)
         {

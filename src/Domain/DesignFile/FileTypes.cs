@@ -63,7 +63,7 @@ internal static class FileTypes
             : type == typeof(bool) ? "true or false"
             : type == typeof(int)
                 ? $"a whole number from {member.Whole?.From ?? 0} to {member.Whole?.To ?? int.MaxValue}"
-            : type == typeof(string) ? "a text of 1 to 200 signs"
+            : type == typeof(string) ? "a text of 1 to 200 characters"
             : "keys below it: " + string.Join(", ", FileShape.Of(type).Members.Select(m => m.Key));
     }
 

@@ -61,10 +61,23 @@ public static class QuantityText
         }
         else if (si > kind.Maximum * (1 + 1e-12))
         {
-            problem = kind.Maximum == 1 ? $"'{text}' is more than the whole" : $"'{text}' is beyond belief";
+            problem =
+                kind.Maximum == 1
+                    ? $"'{text}' is more than the whole"
+                    : $"'{text}' is too large (limit {Limit(kind)})";
         }
 
         return problem.Length == 0;
+    }
+
+    /// <summary>The largest value in the unit that gives the smallest number of at least one.</summary>
+    private static string Limit(QuantityKind kind)
+    {
+        var (number, word) = kind
+            .Words.Select(w => (Number: (kind.Maximum - w.Offset) / w.Factor, w.Word))
+            .Where(w => w.Number >= 1)
+            .MinBy(w => w.Number);
+        return string.Create(CultureInfo.InvariantCulture, $"{number:0.###} {word}").TrimEnd();
     }
 
     /// <summary>Feet and inches, or pounds and ounces: the second term must be of a smaller unit.</summary>

@@ -89,9 +89,14 @@ public sealed partial class PageTests(PaperFolder papers)
                 foreach (var key in new[] { "text", "fix" })
                 {
                     var words = finding[key]!.GetValue<string>();
-                    Assert.Contains(new[] { Bare(words), Bare(UsUnits.Of(words)) }, w =>
-                        said.Contains(w, StringComparison.Ordinal)
-                    );
+                    string[] ways =
+                    [
+                        words,
+                        UsUnits.Degrees(words),
+                        UsUnits.Of(words),
+                        UsUnits.Degrees(UsUnits.Of(words)),
+                    ];
+                    Assert.Contains(ways, w => said.Contains(Bare(w), StringComparison.Ordinal));
                 }
             }
         }

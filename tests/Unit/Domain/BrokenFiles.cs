@@ -40,7 +40,7 @@ internal static class BrokenFiles
         Box("negative edge", "length: -60 cm, depth: 45 cm, height: 45 cm", 21, "negative"),
         Box("zero edge", "length: 0 cm, depth: 45 cm, height: 45 cm", 21, "zero"),
         Box("gallons", "length: 40 gal, depth: 45 cm, height: 45 cm", 21, "gallons"),
-        Box("beyond belief", "length: 60 m, depth: 45 cm, height: 45 cm", 21, "beyond belief"),
+        Box("beyond belief", "length: 60 m, depth: 45 cm, height: 45 cm", 21, "is too large (limit"),
         Box("thousands", "length: \"1,200 mm\", depth: 45 cm, height: 45 cm", 21, "1.200"),
         Box("no value", "length: , depth: 45 cm, height: 45 cm", 21, "no value"),
         Box("word for a number", "length: long, depth: 45 cm, height: 45 cm", 21, "begin with"),
