@@ -44,6 +44,7 @@ public sealed class ActionsTests(Browser browser) : Visits(browser)
         else if (there < 6)
         {
             await DoAsync(plants.First.ClickAsync());
+            await Assertions.Expect(page.Locator("#f-plants-0-plant")).ToBeVisibleAsync();
         }
 
         for (; there < 6; there++)

@@ -212,6 +212,7 @@ internal sealed class LightMarks(Sketch sketch)
                 {
                     Shade = Cividis.At((i + 0.5) / KeySteps),
                     Layer = Layers.Hatch,
+                    Key = sketch.Key,
                 }
             );
         }
