@@ -146,8 +146,8 @@ async Task TypeAsync(string sample)
     {
         begun.Restart();
         (isNew, isFirst) = (true, true);
-        var text = FormattableString.Invariant($"{21 + (0.05 * i):0.##} C");
-        await work.ChangeAsync(d => DesignEdits.Set(d, "room.temperature", text), "bench");
+        var air = FormattableString.Invariant($"{21 + (0.05 * i):0.##} C");
+        await work.ChangeAsync(d => DesignEdits.Set(d, "room.temperature", air), "bench");
         await work.Settled;
         all.Add(begun.Elapsed.TotalMilliseconds);
     }
