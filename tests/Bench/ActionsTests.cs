@@ -9,7 +9,8 @@ public sealed class ActionsTests(Browser browser) : Visits(browser)
     private int actions;
 
     /// <summary>
-    /// A box of 60 × 45 × 60 cm with two males and three females of a frog and six plants, from the empty page to
+    /// A box of 60 × 45 × 60 cm with two males and three females of a frog and six plants, from the empty
+    /// page to
     /// its printed papers; the unit is typed once.
     /// </summary>
     [Fact]
