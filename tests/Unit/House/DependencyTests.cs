@@ -28,12 +28,13 @@ public sealed class DependencyTests
         ["Judging"] = Pure[..4],
         ["Instructions"] = Pure[..5],
         ["Documents"] = Pure[..6],
+        ["Workshop"] = Pure[..6],
         ["Store"] = Pure[..1],
         ["Verification"] = Pure,
         ["Laboratory"] = Pure,
-        ["Web"] = [.. Pure, "Store"],
+        ["Web"] = [.. Pure, "Workshop", "Store"],
         ["Front"] = [.. Pure, "Verification", "Laboratory"],
-        ["Litterfall"] = [.. Pure, "Store", "Verification", "Laboratory", "Web"],
+        ["Litterfall"] = [.. Pure, "Workshop", "Store", "Verification", "Laboratory", "Web"],
     };
 
     [Fact]
