@@ -21,7 +21,10 @@ public sealed record Lot
     /// <summary>Number that the supplier gave it.</summary>
     public string? SupplierLot { get; init; }
 
-    /// <summary>What all of it cost, net: the price paid, or the cost of what went into it.</summary>
+    /// <summary>
+    /// Price paid for all of it, net. What other lots brought into it comes on top, from their lines; what is
+    /// made here from lots has a price of 0.
+    /// </summary>
     public decimal Cost { get; init; }
 
     /// <summary>Amount that came or was made, in the unit of the good.</summary>

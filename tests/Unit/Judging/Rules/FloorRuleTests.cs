@@ -279,6 +279,9 @@ public sealed class FloorRuleTests
                 },
             ],
         };
-        return RuleCheck.PoseFor(new Workshop { Name = "own", Entries = [mesh] }, floor);
+        return RuleCheck.PoseFor(
+            new Litterfall.Domain.Catalog.Workshop { Name = "own", Entries = [mesh] },
+            floor
+        );
     }
 }
