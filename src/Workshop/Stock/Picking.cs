@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 
 namespace Litterfall.Workshop.Stock;
 
@@ -41,12 +42,14 @@ public sealed record Picking(
     /// <param name="amount">Amount wanted, in the unit of the good.</param>
     /// <param name="day">Day it is used.</param>
     /// <param name="taken">What is spoken for of a lot already; null for nothing.</param>
+    /// <param name="order">Order it is for: lots made for another one are left to that.</param>
     public static Picking Propose(
         StockBook book,
         string good,
         double amount,
         DateOnly day,
-        IReadOnlyDictionary<string, double>? taken = null
+        IReadOnlyDictionary<string, double>? taken = null,
+        int? order = null
     )
     {
         var picked = ImmutableArray.CreateBuilder<Picked>();
@@ -57,7 +60,7 @@ public sealed record Picking(
             .OrderBy(a => a.Lot.Expires ?? DateOnly.MaxValue);
         foreach (var lot in lots)
         {
-            if (lot.Bar(day) is { } why)
+            if ((lot.Bar(day) ?? ForAnother(lot.Lot.Order, order)) is { } why)
             {
                 passed.Add(new(lot, why));
                 continue;
@@ -76,4 +79,9 @@ public sealed record Picking(
 
         return new(good, amount, picked.ToImmutable(), left > Least ? left : 0, passed.ToImmutable());
     }
+
+    private static string? ForAnother(int? madeFor, int? order) =>
+        madeFor is { } other && other != order
+            ? string.Create(CultureInfo.InvariantCulture, $"made for order {other}")
+            : null;
 }

@@ -45,10 +45,14 @@ internal sealed class Posting(ImmutableDictionary<string, LotAccount> before)
         Add(lines, line.Lot, account.Lines, kept);
         if (line.Kind == MovementKind.Used && line.Into is { } into && Find(into) is { } fed)
         {
-            touched[into] = fed with { Cost = fed.Cost.Grow(fed.OnHand, cost) };
+            touched[into] = fed with { Cost = fed.Cost.Grow(fed.OnHand, IsInItsCost(fed.Lot, line) ? 0 : cost) };
             Add(feeds, into, fed.Feeds, kept);
         }
     }
+
+    /// <summary>A lot made here may carry the cost of what went into it on its first day.</summary>
+    private static bool IsInItsCost(Lot lot, Movement line) =>
+        lot.Cost != 0 && lot.Supplier is null && line.Reverses is null && line.Day == lot.Since;
 
     private static (LotAccount After, decimal Cost) Forward(LotAccount account, Movement line)
     {

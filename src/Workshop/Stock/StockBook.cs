@@ -57,11 +57,16 @@ public sealed class StockBook
     /// <param name="good">Key of the good.</param>
     public double OnHand(string good) => LotsOf(good).Sum(a => a.OnHand);
 
-    /// <summary>On hand of a good that may be used on a day, in its unit.</summary>
+    /// <summary>
+    /// On hand of a good that may be used for any order on a day, in its unit: not on hold, not expired, out of
+    /// quarantine, and made for no order.
+    /// </summary>
     /// <param name="good">Key of the good.</param>
     /// <param name="day">The day.</param>
     public double Usable(string good, DateOnly day) =>
-        LotsOf(good).Where(a => a.HasSome && a.Bar(day) is null).Sum(a => a.OnHand);
+        LotsOf(good)
+            .Where(a => a.HasSome && a.Bar(day) is null && a.Lot.Order is null)
+            .Sum(a => a.OnHand);
 
     /// <summary>What the stock of a good cost, net.</summary>
     /// <param name="good">Key of the good.</param>
@@ -73,6 +78,21 @@ public sealed class StockBook
         Lots.SelectMany(a => a.Lines)
             .Where(l => l.Line.Kind == MovementKind.Sold && l.Line.Into == order)
             .Sum(l => l.Cost);
+
+    /// <summary>What lines would cost if they were written now, net; the book stays as it is.</summary>
+    /// <param name="lines">Lines, not yet numbered.</param>
+    public decimal CostOf(IReadOnlyList<Movement> lines)
+    {
+        var tried = With([], lines.Select((l, i) => l with { Id = LastLine + 1 + i }));
+        return lines
+            .Select(l => l.Lot)
+            .Distinct(StringComparer.Ordinal)
+            .Select(tried.Find)
+            .OfType<LotAccount>()
+            .SelectMany(a => a.Lines)
+            .Where(l => l.Line.Id > LastLine)
+            .Sum(l => l.Cost);
+    }
 
     /// <summary>The book with more lots and lines.</summary>
     /// <param name="lots">Lots; those that are in it already stay as they are.</param>

@@ -85,6 +85,31 @@ public sealed class StockCostTests
     }
 
     /// <summary>
+    /// Own worked example: a mix written with the 5.00 its parts cost has 5.00, not 10.00; what is added on
+    /// another day comes on top: 1.00 for 2 of 10 L at 5.00.
+    /// </summary>
+    [Fact]
+    public void A_batch_that_carries_its_cost_is_not_charged_twice()
+    {
+        var ledger = new Ledger().Buy("PEAT-1", 20, 10.00m);
+        Movement use = new()
+        {
+            Lot = "PEAT-1",
+            Kind = MovementKind.Used,
+            Amount = 10,
+            Into = "MIX-1",
+            Day = Ledger.Day,
+            Who = "Ilse",
+        };
+        var cost = ledger.Book.CostOf([use]);
+        Assert.Equal(5.00m, cost);
+        ledger.Make("MIX-1", 9, l => l with { Cost = cost }).Add(use);
+        Assert.Equal(5.00m, ledger.Book.Find("MIX-1")!.Value);
+        ledger.Add(use with { Amount = 2, Day = Ledger.Day.AddDays(1) });
+        Assert.Equal(6.00m, ledger.Book.Find("MIX-1")!.Value);
+    }
+
+    /// <summary>
     /// Whatever happens to lots, money neither comes nor goes: paid = left + gone for good. The sums are made
     /// here from the lines alone.
     /// </summary>
@@ -156,7 +181,7 @@ public sealed class StockCostTests
             .Buy("AA-1", 30, prices[0])
             .Buy("BB-1", 7.5, prices[1])
             .Buy("CC-1", 100, prices[2])
-            .Make("MIX-1", 0);
+            .Make("MIX-1", 1000);
         foreach (var (kind, which, amount, way) in story)
         {
             var book = ledger.Book;
