@@ -26,6 +26,18 @@ public sealed class BenchContext(DbContextOptions<BenchContext> options) : DbCon
     /// <summary>Devices that may come in.</summary>
     public DbSet<DeviceRow> Devices => Set<DeviceRow>();
 
+    /// <summary>Records of the workshop, only ever added to.</summary>
+    public DbSet<RecordRow> Records => Set<RecordRow>();
+
+    /// <summary>Lots, only ever added to.</summary>
+    public DbSet<LotRow> Lots => Set<LotRow>();
+
+    /// <summary>The book of stock, only ever added to.</summary>
+    public DbSet<MovementRow> Movements => Set<MovementRow>();
+
+    /// <summary>Quotes, invoices and delivery notes, only ever added to.</summary>
+    public DbSet<IssuedRow> Issued => Set<IssuedRow>();
+
     /// <inheritdoc/>
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
@@ -71,6 +83,42 @@ public sealed class BenchContext(DbContextOptions<BenchContext> options) : DbCon
             row.HasKey(d => d.Id);
             row.Property(d => d.Id).HasMaxLength(32);
             row.Property(d => d.Name).HasMaxLength(100);
+        });
+        Shop(modelBuilder);
+    }
+
+    private static void Shop(ModelBuilder modelBuilder)
+    {
+        modelBuilder.Entity<RecordRow>(row =>
+        {
+            row.HasKey(r => r.Id);
+            row.Property(r => r.Kind).HasMaxLength(40);
+            row.Property(r => r.Key).HasMaxLength(200);
+            row.HasIndex(r => new
+                {
+                    r.Kind,
+                    r.Key,
+                    r.Version,
+                })
+                .IsUnique();
+        });
+        modelBuilder.Entity<LotRow>(row =>
+        {
+            row.HasKey(l => l.Id);
+            row.Property(l => l.Id).HasMaxLength(60);
+            row.HasIndex(l => l.Good);
+        });
+        modelBuilder.Entity<MovementRow>(row =>
+        {
+            row.HasKey(m => m.Id);
+            row.HasIndex(m => m.Lot);
+            row.HasIndex(m => m.Into);
+            row.HasOne<LotRow>().WithMany().HasForeignKey(m => m.Lot).OnDelete(DeleteBehavior.Restrict);
+        });
+        modelBuilder.Entity<IssuedRow>(row =>
+        {
+            row.HasKey(i => new { i.Kind, i.Number });
+            row.HasIndex(i => i.OrderNumber);
         });
     }
 }

@@ -68,6 +68,36 @@ public static class StoreCheck
                 + " OR "
                 + Day("SeenTicks")
         ),
+        (
+            "Records",
+            "typeof(Id) <> 'integer' OR typeof(Kind) <> 'text' OR typeof(Key) <> 'text' "
+                + "OR typeof(Version) <> 'integer' OR Version NOT BETWEEN 1 AND 1000000000 "
+                + "OR typeof(Json) <> 'text' OR typeof(Who) <> 'text' OR typeof(Note) <> 'text' "
+                + "OR (Json <> '' AND NOT json_valid(Json)) OR "
+                + Day("Ticks")
+        ),
+        (
+            "Lots",
+            "typeof(Id) <> 'text' OR typeof(Good) <> 'text' OR typeof(Json) <> 'text' OR NOT json_valid(Json) "
+                + "OR "
+                + Day("Ticks")
+        ),
+        (
+            "Movements",
+            "typeof(Id) <> 'integer' OR typeof(Lot) <> 'text' OR typeof(Kind) <> 'text' "
+                + "OR typeof(Amount) <> 'real' OR typeof(\"Into\") NOT IN ('text', 'null') "
+                + "OR typeof(Place) NOT IN ('text', 'null') OR typeof(Day) <> 'integer' "
+                + "OR Day NOT BETWEEN 0 AND 3652058 OR typeof(Who) <> 'text' OR typeof(Note) <> 'text' "
+                + "OR typeof(Reverses) NOT IN ('integer', 'null') OR "
+                + Day("Ticks")
+        ),
+        (
+            "Issued",
+            "typeof(Kind) <> 'text' OR typeof(Number) <> 'integer' OR Number NOT BETWEEN 1 AND 1000000000 "
+                + "OR typeof(OrderNumber) <> 'integer' OR typeof(Json) <> 'text' OR NOT json_valid(Json) "
+                + "OR typeof(Hash) <> 'text' OR "
+                + Day("Ticks")
+        ),
     ];
 
     /// <summary>

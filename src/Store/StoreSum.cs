@@ -16,6 +16,10 @@ internal static class StoreSum
         ("Choices", "Key"),
         ("Orders", "DesignId"),
         ("Devices", "Id"),
+        ("Records", "Id"),
+        ("Lots", "Id"),
+        ("Movements", "Id"),
+        ("Issued", "Kind, Number"),
     ];
 
     /// <summary>SHA-256 over every value of every row, in hexadecimal.</summary>

@@ -1,0 +1,44 @@
+namespace Litterfall.Domain.Stock;
+
+/// <summary>
+/// So much of a good that came, or was made, at one time: what is told apart when something is wrong.
+/// A tank or kit that leaves the workshop is a lot too.
+/// </summary>
+public sealed record Lot
+{
+    /// <summary>Number on its label, such as PEAT-31.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Key of the good.</summary>
+    public required string Good { get; init; }
+
+    /// <summary>Day it came or was made.</summary>
+    public required DateOnly Since { get; init; }
+
+    /// <summary>Key of the supplier; null for what was made or bred here.</summary>
+    public string? Supplier { get; init; }
+
+    /// <summary>Number that the supplier gave it.</summary>
+    public string? SupplierLot { get; init; }
+
+    /// <summary>What all of it cost, net: the price paid, or the cost of what went into it.</summary>
+    public decimal Cost { get; init; }
+
+    /// <summary>Amount that came or was made, in the unit of the good.</summary>
+    public required double Amount { get; init; }
+
+    /// <summary>Day after which it is not used.</summary>
+    public DateOnly? Expires { get; init; }
+
+    /// <summary>First day out of quarantine; null where it never was in one.</summary>
+    public DateOnly? QuarantinedUntil { get; init; }
+
+    /// <summary>Breeding line or mother culture.</summary>
+    public string? Line { get; init; }
+
+    /// <summary>Order it was made for; null for stock.</summary>
+    public int? Order { get; init; }
+
+    /// <summary>What to remember.</summary>
+    public string Note { get; init; } = "";
+}

@@ -1,0 +1,126 @@
+using Litterfall.Domain.Lists;
+
+namespace Litterfall.Domain.Trade;
+
+/// <summary>How far an order is.</summary>
+public enum OrderState
+{
+    /// <summary>Somebody asked.</summary>
+    Enquiry,
+
+    /// <summary>A quote was sent.</summary>
+    Quoted,
+
+    /// <summary>The customer agreed.</summary>
+    Accepted,
+
+    /// <summary>Being made.</summary>
+    InWork,
+
+    /// <summary>Made, not yet handed over.</summary>
+    Ready,
+
+    /// <summary>Handed over.</summary>
+    Delivered,
+
+    /// <summary>Paid and done.</summary>
+    Closed,
+
+    /// <summary>It came to nothing.</summary>
+    Lost,
+}
+
+/// <summary>What kind of thing is ordered.</summary>
+public enum OrderItemKind
+{
+    /// <summary>A design, built and planted.</summary>
+    Build,
+
+    /// <summary>A design as a boxed kit.</summary>
+    Kit,
+
+    /// <summary>Loose goods: bagged mix, cultures, plants, feeders, animals.</summary>
+    Loose,
+}
+
+/// <summary>One line of an order.</summary>
+public sealed record OrderItem
+{
+    /// <summary>What kind of thing.</summary>
+    public required OrderItemKind Kind { get; init; }
+
+    /// <summary>As the customer knows it.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>The design; null for loose goods.</summary>
+    public Guid? Design { get; init; }
+
+    /// <summary>Frozen version of the design; 0 for loose goods.</summary>
+    public int Version { get; init; }
+
+    /// <summary>Key of the good; null for designs.</summary>
+    public string? Good { get; init; }
+
+    /// <summary>Boxes, or amount in the unit of the good.</summary>
+    public required double Amount { get; init; }
+}
+
+/// <summary>Something that happened to an order; only ever added.</summary>
+/// <param name="At">When, UTC.</param>
+/// <param name="Who">Who did it.</param>
+/// <param name="State">State from then on.</param>
+/// <param name="Note">In words.</param>
+public sealed record OrderEvent(DateTime At, string Who, OrderState State, string Note);
+
+/// <summary>Hours that were really worked at a stage.</summary>
+/// <param name="Stage">Key of the stage.</param>
+/// <param name="Minutes">Minutes worked.</param>
+/// <param name="Day">Day.</param>
+/// <param name="Who">Who worked.</param>
+public sealed record WorkedTime(string Stage, double Minutes, DateOnly Day, string Who);
+
+/// <summary>What a customer asked for, from the first message to the last payment.</summary>
+public sealed record Order
+{
+    /// <summary>Running number.</summary>
+    public required int Number { get; init; }
+
+    /// <summary>Key of the customer.</summary>
+    public required string Customer { get; init; }
+
+    /// <summary>What is ordered.</summary>
+    public Seq<OrderItem> Items { get; init; } = [];
+
+    /// <summary>State.</summary>
+    public OrderState State { get; init; }
+
+    /// <summary>Day it was promised for; null where nothing was.</summary>
+    public DateOnly? Promised { get; init; }
+
+    /// <summary>Accepted price, net; null before acceptance.</summary>
+    public decimal? Net { get; init; }
+
+    /// <summary>Number of the accepted quote; null before acceptance.</summary>
+    public int? AcceptedQuote { get; init; }
+
+    /// <summary>Index of the accepted option of that quote.</summary>
+    public int AcceptedOption { get; init; }
+
+    /// <summary>What was agreed beside the terms of the workshop.</summary>
+    public string Terms { get; init; } = "";
+
+    /// <summary>What to remember.</summary>
+    public string Notes { get; init; } = "";
+
+    /// <summary>What blocks it, in words; empty where nothing does.</summary>
+    public string Blocked { get; init; } = "";
+
+    /// <summary>What happened, in order.</summary>
+    public Seq<OrderEvent> History { get; init; } = [];
+
+    /// <summary>Time that was worked.</summary>
+    public Seq<WorkedTime> Worked { get; init; } = [];
+
+    /// <summary>True from acceptance to delivery: it needs goods and hands.</summary>
+    public bool IsOpen => State is OrderState.Accepted or OrderState.InWork or OrderState.Ready;
+}
