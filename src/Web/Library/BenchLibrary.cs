@@ -227,7 +227,7 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
         };
 
     /// <summary>The workshop's folder with the own entries of the bench on top.</summary>
-    private Reading<Workshop> Read(IEnumerable<string> entries) =>
+    private Reading<WorkshopFolder> Read(IEnumerable<string> entries) =>
         WorkshopReader.Read(
             "workshop",
             [
