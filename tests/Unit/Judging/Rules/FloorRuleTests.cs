@@ -279,9 +279,6 @@ public sealed class FloorRuleTests
                 },
             ],
         };
-        return RuleCheck.PoseFor(
-            new Litterfall.Domain.Catalog.Workshop { Name = "own", Entries = [mesh] },
-            floor
-        );
+        return RuleCheck.PoseFor(new WorkshopFolder { Name = "own", Entries = [mesh] }, floor);
     }
 }
