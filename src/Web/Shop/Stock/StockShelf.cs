@@ -48,17 +48,7 @@ public sealed class StockShelf(BenchStore store, TimeProvider clock)
 
     /// <summary>Writes a step of work; null where it is written, else why not, in one sentence.</summary>
     /// <param name="change">The step.</param>
-    public async Task<string?> WriteAsync(ShopChange change)
-    {
-        try
-        {
-            return await Attempt.AtAsync(() => store.WriteAsync(change));
-        }
-        catch (ShopRefusedException refused)
-        {
-            return refused.Message;
-        }
-    }
+    public Task<string?> WriteAsync(ShopChange change) => Attempt.AtAsync(() => store.WriteAsync(change));
 
     /// <summary>Lots and lines as one step.</summary>
     /// <param name="step">What is written.</param>

@@ -20,6 +20,7 @@ public static class StockWords
             : unit switch
             {
                 StockUnit.Meters => $"{Number(amount)} m",
+                StockUnit.SquareMeters => $"{Number(amount)} m²",
                 _ => Number(amount) == "1" ? "1 piece" : $"{Number(amount)} pieces",
             };
 
@@ -33,6 +34,7 @@ public static class StockWords
     public static string UnitWord(StockUnit unit, UnitPreferences preferences) =>
         Shown(unit, preferences) is { } shown ? UnitPreferences.Symbol(shown).Trim()
         : unit == StockUnit.Meters ? "m"
+        : unit == StockUnit.SquareMeters ? "m²"
         : "pieces";
 
     /// <summary>What was typed, in the unit of the good; in the reader's where no unit is typed.</summary>
