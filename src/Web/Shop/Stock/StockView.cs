@@ -43,7 +43,7 @@ public sealed record StockView(
             {
                 Key = key,
                 Name = key.Replace('-', ' '),
-                Kind = GoodKind.Bulk,
+                Kind = GoodKind.Tank,
                 Unit = StockUnit.Pieces,
             };
 
