@@ -14,4 +14,7 @@ public enum StockUnit
 
     /// <summary>Pieces, cups, plants, animals, sheets.</summary>
     Pieces,
+
+    /// <summary>Square meters of panes cut to size, mesh and sheets.</summary>
+    SquareMeters,
 }
