@@ -11,6 +11,7 @@ public readonly record struct UsedGood(double Amount, decimal Cost);
 public sealed class StockPicture
 {
     private readonly Dictionary<string, double> onHand = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, List<UsedGood>> free = new(StringComparer.Ordinal);
     private readonly Dictionary<int, Dictionary<string, UsedGood>> used = [];
 
     private StockPicture() { }
@@ -41,11 +42,11 @@ public sealed class StockPicture
             }
         }
 
-        foreach (var (id, state) in states)
+        foreach (var lot in lots.OrderBy(l => l.Since).ThenBy(l => l.Id, StringComparer.Ordinal))
         {
-            if (byId.TryGetValue(id, out var lot) && IsFree(lot, state, today))
+            if (states.TryGetValue(lot.Id, out var state) && IsFree(lot, state, today))
             {
-                picture.onHand[lot.Good] = picture.onHand.GetValueOrDefault(lot.Good) + state.OnHand;
+                picture.Keep(lot, state.OnHand);
             }
         }
 
@@ -61,7 +62,41 @@ public sealed class StockPicture
     public IReadOnlyDictionary<string, UsedGood> UsedBy(int order) =>
         used.GetValueOrDefault(order) ?? [];
 
-    /// <summary>A lot that was made for stock, or for another customer, is no stock of this one.</summary>
+    /// <summary>
+    /// What the oldest lots give of an amount, and what that cost; less than the amount where stock ends.
+    /// </summary>
+    /// <param name="good">Key of the good.</param>
+    /// <param name="amount">In the unit of the good.</param>
+    public UsedGood FirstIn(string good, double amount)
+    {
+        var (taken, cost) = (0.0, 0m);
+        foreach (var lot in free.GetValueOrDefault(good) ?? [])
+        {
+            var part = Math.Min(lot.Amount, amount - taken);
+            if (part <= 0)
+            {
+                break;
+            }
+
+            taken += part;
+            cost += lot.Cost * (decimal)(part / lot.Amount);
+        }
+
+        return new(taken, cost);
+    }
+
+    private void Keep(Lot lot, double amount)
+    {
+        onHand[lot.Good] = onHand.GetValueOrDefault(lot.Good) + amount;
+        if (!free.TryGetValue(lot.Good, out var lots))
+        {
+            free[lot.Good] = lots = [];
+        }
+
+        lots.Add(new(amount, lot.Amount > 0 ? lot.Cost * (decimal)(amount / lot.Amount) : 0));
+    }
+
+    /// <summary>A lot that was made for an order is no stock for another.</summary>
     private static bool IsFree(Lot lot, LotState state, DateOnly today) =>
         state is { OnHand: > 0, IsHeld: false }
         && lot.Order is null
