@@ -119,9 +119,6 @@ public sealed record Order
     /// <summary>Deposit that was agreed, with tax; 0 for none.</summary>
     public decimal Deposit { get; init; }
 
-    /// <summary>Number of the last quote that was sent; null before.</summary>
-    public int? LastQuote { get; init; }
-
     /// <summary>Last day on which the last quote holds; null before one was sent.</summary>
     public DateOnly? QuotedUntil { get; init; }
 
