@@ -1,4 +1,5 @@
 using Litterfall.App.Commands;
+using Litterfall.App.Trade;
 using Litterfall.Domain.Faults;
 
 namespace Litterfall.App;
@@ -16,6 +17,7 @@ public static class Program
                 StoreCommands.Restore(),
                 StoreCommands.Export(),
                 .. DeskCommands.All(),
+                .. TradeCommands.All(),
             ],
             Fault
         );

@@ -12,10 +12,11 @@ public static class CaseFile
     /// <summary>Reads a case from a file.</summary>
     /// <param name="path">The file.</param>
     /// <param name="read">Reads the top object; null, or faults on the form, when it cannot be used.</param>
-    public static Reading<T> Read<T>(string path, Func<TreeForm, T?> read)
+    /// <param name="largest">Largest file, bytes.</param>
+    public static Reading<T> Read<T>(string path, Func<TreeForm, T?> read, int largest = LargestFile)
         where T : class =>
         File.Exists(path)
-            ? Read(path, BoundedFile.Bytes(path, LargestFile), read)
+            ? Read(path, BoundedFile.Bytes(path, largest), read, largest)
             : new(
                 null,
                 [
@@ -33,13 +34,22 @@ public static class CaseFile
     /// <param name="path">Its name, for messages.</param>
     /// <param name="bytes">Its bytes, one more than the largest file if it is larger.</param>
     /// <param name="read">Reads the top object.</param>
-    public static Reading<T> Read<T>(string path, ReadOnlySpan<byte> bytes, Func<TreeForm, T?> read)
+    /// <param name="largest">Largest file, bytes.</param>
+    public static Reading<T> Read<T>(
+        string path,
+        ReadOnlySpan<byte> bytes,
+        Func<TreeForm, T?> read,
+        int largest = LargestFile
+    )
         where T : class
     {
         var faults = new TreeFaults(path);
-        if (bytes.Length > LargestFile)
+        if (bytes.Length > largest)
         {
-            faults.Add("the file is too large", "at most 4 MB");
+            faults.Add(
+                "the file is too large",
+                FormattableString.Invariant($"at most {largest / (1024 * 1024)} MB")
+            );
         }
         else if (JsonTree.Read(bytes, faults) is { } top && faults.IsEmpty)
         {
