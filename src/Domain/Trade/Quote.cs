@@ -77,6 +77,12 @@ public sealed record QuoteOption
     /// <summary>Working minutes it takes, by key of the stage.</summary>
     public Seq<WorkedMinutes> Minutes { get; init; } = [];
 
+    /// <summary>Visits after delivery that are in the price.</summary>
+    public int Visits { get; init; }
+
+    /// <summary>True where the animals of the designs are sold with them.</summary>
+    public bool HasAnimals { get; init; }
+
     /// <summary>What is built and delivered, each design with its frozen version.</summary>
     public Seq<OrderItem> Items { get; init; } = [];
 

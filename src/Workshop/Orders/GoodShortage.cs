@@ -86,6 +86,30 @@ public static class GoodShortage
         return found;
     }
 
+    /// <summary>
+    /// First day all goods of an offer can be here: what stock does not cover is ordered today. Null where all
+    /// is here; goods that no supplier offers are not waited for, they are named elsewhere.
+    /// </summary>
+    /// <param name="goods">Goods of the offer.</param>
+    /// <param name="stock">The book of stock.</param>
+    /// <param name="supply">What is bought from whom.</param>
+    /// <param name="today">Today.</param>
+    public static DateOnly? Arrival(
+        IEnumerable<QuotedGood> goods,
+        StockPicture stock,
+        ShopSupply supply,
+        DateOnly today
+    )
+    {
+        var leads = Leads(supply);
+        var days = goods
+            .Where(g => stock.OnHand(g.Good) < g.Amount * (1 - Rounding) && leads.ContainsKey(g.Good))
+            .Select(g => leads[g.Good])
+            .DefaultIfEmpty()
+            .Max();
+        return days > 0 ? WorkDays.After(today, days) : null;
+    }
+
     /// <summary>Fewest working days until a good is here.</summary>
     private static Dictionary<string, int> Leads(ShopSupply supply)
     {

@@ -152,9 +152,9 @@ public static class OrderBlocks
     }
 
     private static string Told(ShortGood good) =>
-        $"{OrderWords.Amount(good.Missing, good.Good.Unit)} of {good.Good.Name}";
+        $"{OrderText.Amount(good.Missing, good.Good.Unit)} of {good.Good.Name}";
 
-    private static string Money(decimal amount) => OrderWords.Money(amount);
+    private static string Money(decimal amount) => OrderText.Money(amount);
 
-    private static string Day(DateOnly day) => OrderWords.Day(day);
+    private static string Day(DateOnly day) => OrderText.Day(day);
 }

@@ -12,10 +12,10 @@ public sealed record GoodChange(string Name, StockUnit Unit, double Before, doub
 {
     /// <summary>"8.2 L more of fine bark", "no cork tile any more (0.27 m²)".</summary>
     public string Words =>
-        Before == 0 ? $"{OrderWords.Amount(After, Unit)} of {Name}, new"
-        : After == 0 ? $"no {Name} any more ({OrderWords.Amount(Before, Unit)})"
-        : After > Before ? $"{OrderWords.Amount(After - Before, Unit)} more of {Name}"
-        : $"{OrderWords.Amount(Before - After, Unit)} less of {Name}";
+        Before == 0 ? $"{OrderText.Amount(After, Unit)} of {Name}, new"
+        : After == 0 ? $"no {Name} any more ({OrderText.Amount(Before, Unit)})"
+        : After > Before ? $"{OrderText.Amount(After - Before, Unit)} more of {Name}"
+        : $"{OrderText.Amount(Before - After, Unit)} less of {Name}";
 }
 
 /// <summary>What changes against what the customer agreed to: price, day and goods.</summary>
@@ -73,8 +73,8 @@ public sealed record OrderChange(
         {
             var price =
                 Gross == 0 ? "The price stays"
-                : Gross > 0 ? $"{OrderWords.Money(Gross)} more"
-                : $"{OrderWords.Money(-Gross)} less";
+                : Gross > 0 ? $"{OrderText.Money(Gross)} more"
+                : $"{OrderText.Money(-Gross)} less";
             var day = Days switch
             {
                 null or 0 => "the day stays",

@@ -91,10 +91,10 @@ public static class OrderInvoices
         amount == 0 ? "Enter the amount that came."
         : order.Gross is not { } gross ? "Nothing is agreed yet that could be paid."
         : order.Paid + amount > gross
-            ? $"That is {OrderWords.Money(order.Paid + amount - gross)} more than the agreed "
-                + $"{OrderWords.Money(gross)}."
+            ? $"That is {OrderText.Money(order.Paid + amount - gross)} more than the agreed "
+                + $"{OrderText.Money(gross)}."
         : order.Paid + amount < 0
-            ? $"Only {OrderWords.Money(order.Paid)} was paid; no more can be given back."
+            ? $"Only {OrderText.Money(order.Paid)} was paid; no more can be given back."
         : null;
 
     private static Invoice Paper(IssuedKind kind, int number, Order order, QuoteHead head) =>

@@ -104,9 +104,9 @@ public static class OrderQuotes
             : order.AcceptedQuote == number ? $"{quote.Name} is accepted already."
             : option < 0 || option >= quote.Options.Count ? $"{quote.Name} has no such option."
             : quote.ValidUntil < today
-                ? $"{quote.Name} was good until {OrderWords.Day(quote.ValidUntil)}. Send a new one."
+                ? $"{quote.Name} was good until {OrderText.Day(quote.ValidUntil)}. Send a new one."
             : quote.Promised is { } day && day < today
-                ? $"{quote.Name} promises {OrderWords.Day(day)}, which is over. Send a new one."
+                ? $"{quote.Name} promises {OrderText.Day(day)}, which is over. Send a new one."
             : null;
     }
 

@@ -37,7 +37,7 @@ public sealed record PromisedDay(DateOnly Day, string Waits)
         if (arrives > day)
         {
             day = arrives.Value;
-            waits.Add($"goods until {OrderWords.Day(day)}");
+            waits.Add($"goods until {OrderText.Day(day)}");
         }
 
         if (isBuilt && numbers.Sealants.CureBeforePlanting is { } cure)
@@ -74,8 +74,8 @@ public sealed record PromisedDay(DateOnly Day, string Waits)
     /// <param name="earliest">The first day there can be; null where nobody computed it.</param>
     public static string? Refusal(DateOnly promised, DateOnly today, PromisedDay? earliest) =>
         promised < today
-            ? $"{OrderWords.Day(promised)} is over. The first day that can be promised is "
-                + $"{OrderWords.Day(earliest?.Day ?? today)}."
+            ? $"{OrderText.Day(promised)} is over. The first day that can be promised is "
+                + $"{OrderText.Day(earliest?.Day ?? today)}."
             : null;
 
     /// <summary>What speaks against a day that is to come; null where nothing does.</summary>
@@ -83,8 +83,8 @@ public sealed record PromisedDay(DateOnly Day, string Waits)
     /// <param name="earliest">The first day there can be.</param>
     public static string? Caution(DateOnly promised, PromisedDay earliest) =>
         promised < earliest.Day
-            ? $"{OrderWords.Day(promised)} is sooner than this can be done: {earliest.Waits} take until "
-                + $"{OrderWords.Day(earliest.Day)}."
+            ? $"{OrderText.Day(promised)} is sooner than this can be done: {earliest.Waits} take until "
+                + $"{OrderText.Day(earliest.Day)}."
             : null;
 
     private static int Days(Domain.Figures.Figure time) => (int)Math.Ceiling(time.Value - 1e-9);

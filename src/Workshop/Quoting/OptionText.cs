@@ -8,34 +8,6 @@ namespace Litterfall.Workshop.Quoting;
 /// <summary>What an option is, what it changes and who gains, in plain words.</summary>
 public static class OptionText
 {
-    /// <summary>The three usual choices of an order: kit, planted, planted with visits.</summary>
-    /// <param name="items">What is ordered.</param>
-    /// <param name="hasAnimals">True where the animals are sold with it.</param>
-    /// <param name="visits">Visits of the third.</param>
-    public static IReadOnlyList<OptionWish> Usual(
-        IReadOnlyCollection<PricedItem> items,
-        bool hasAnimals,
-        int visits
-    ) =>
-        [
-            new OptionWish("Kit") { Items = [.. items.Select(i => As(i, OrderItemKind.Kit))] },
-            new OptionWish("Planted")
-            {
-                Items = [.. items.Select(i => As(i, OrderItemKind.Build))],
-                HasAnimals = hasAnimals,
-            },
-            new OptionWish("Planted, with visits")
-            {
-                Items = [.. items.Select(i => As(i, OrderItemKind.Build))],
-                HasAnimals = hasAnimals,
-                Visits = visits,
-            },
-        ];
-
-    /// <summary>A design as a kit or built; loose goods stay what they are.</summary>
-    private static PricedItem As(PricedItem item, OrderItemKind kind) =>
-        item.Item.Kind == OrderItemKind.Loose ? item : item with { Item = item.Item with { Kind = kind } };
-
     /// <summary>What is different.</summary>
     public static string Changes(OptionWish wish)
     {

@@ -56,6 +56,8 @@ public static class QuoteMaker
             Gross = sheet.Charged.Gross,
             Cost = Rounded(sheet),
             Minutes = minutes,
+            Visits = wish.Visits,
+            HasAnimals = wish.HasAnimals,
             Items = [.. wish.Items.Select(i => i.Item)],
             Goods = Together(items.SelectMany(i => i.Goods)),
         };

@@ -4,7 +4,7 @@ using Litterfall.Domain.Trade;
 namespace Litterfall.Workshop.Orders;
 
 /// <summary>Amounts, days and money of orders as people write them.</summary>
-public static class OrderWords
+public static class OrderText
 {
     /// <summary>"12.5 L", "3 pieces", "0.84 m²".</summary>
     public static string Amount(double amount, StockUnit unit)
