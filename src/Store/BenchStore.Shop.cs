@@ -53,6 +53,14 @@ public sealed partial class BenchStore
         return row is null || row.Json.Length == 0 ? null : Shown<T>(row);
     }
 
+    /// <summary>Rises with every change of prices and goods; 0 where the bench keeps none.</summary>
+    public async Task<int> PriceMarkAsync(CancellationToken cancel = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancel);
+        string[] kinds = [TradeJson.KindOf<Offer>(), TradeJson.KindOf<Good>(), TradeJson.KindOf<ShopTerms>()];
+        return await db.Records.Where(r => kinds.Contains(r.Kind)).MaxAsync(r => (int?)r.Id, cancel) ?? 0;
+    }
+
     /// <summary>An order by its number; null where there is none.</summary>
     public Task<Kept<Order>?> OrderAsync(int number, CancellationToken cancel = default) =>
         RecordAsync<Order>(number.ToString(CultureInfo.InvariantCulture), cancel);

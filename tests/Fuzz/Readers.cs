@@ -179,7 +179,7 @@ internal static class Readers
         return null;
     }
 
-    private static string? Met(Workshop workshop)
+    private static string? Met(WorkshopFolder workshop)
     {
         var faults = WorkshopReader.Unknown(Catalog.With(workshop), "own");
         return faults.Count == 0 ? null : Told(faults);

@@ -16,7 +16,7 @@ public sealed class TradeCatalog
     public TradeCatalog(
         IEnumerable<CatalogEntry> entries,
         IEnumerable<Source> sources,
-        Workshop? workshop = null
+        WorkshopFolder? workshop = null
     )
     {
         var all = ImmutableDictionary.CreateBuilder<string, CatalogEntry>(StringComparer.Ordinal);
@@ -54,14 +54,14 @@ public sealed class TradeCatalog
     public TradeCatalog With(CatalogEntry entry) => new(this, entry);
 
     /// <summary>The same catalog with a workshop's entries, prices and sources on top.</summary>
-    public TradeCatalog With(Workshop workshop) =>
+    public TradeCatalog With(WorkshopFolder workshop) =>
         new(entries.Values, Sources.Values.Concat(workshop.Sources), workshop);
 
     /// <summary>Sources by key.</summary>
     public ImmutableDictionary<string, Source> Sources { get; }
 
     /// <summary>The workshop's own entries and prices, if a folder was named.</summary>
-    public Workshop? Workshop { get; }
+    public WorkshopFolder? Workshop { get; }
 
     /// <summary>The entries as they are without the workshop's own, by key.</summary>
     internal ImmutableDictionary<string, CatalogEntry> Library { get; }
@@ -186,7 +186,7 @@ public sealed record PackPrice(string Pack, ImmutableArray<PriceBreak> Breaks, s
 public sealed record PriceBreak(int FromPacks, decimal Price);
 
 /// <summary>A workshop's own folder: entries that add or override, prices, stock, currency.</summary>
-public sealed record Workshop
+public sealed record WorkshopFolder
 {
     /// <summary>Its name or folder.</summary>
     public required string Name { get; init; }

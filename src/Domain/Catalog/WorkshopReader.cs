@@ -23,10 +23,10 @@ public static class WorkshopReader
     private const string PriceForm = "a list like [ { \"pack\": \"bark-20-l\", \"price\": 9.80 } ]";
 
     /// <summary>The workshop, or every fault in its folder.</summary>
-    public static Reading<Workshop> Read(string name, IReadOnlyCollection<CatalogFile> files)
+    public static Reading<WorkshopFolder> Read(string name, IReadOnlyCollection<CatalogFile> files)
     {
         var faults = new List<TextFault>();
-        var workshop = new Workshop { Name = name };
+        var workshop = new WorkshopFolder { Name = name };
         foreach (var file in files)
         {
             workshop = FileName(file.Path) switch
@@ -129,7 +129,7 @@ public static class WorkshopReader
 
     private static string FileName(string path) => path[(path.LastIndexOf('/') + 1)..];
 
-    private static Workshop ReadWorkshop(TreeForm form, Workshop workshop)
+    private static WorkshopFolder ReadWorkshop(TreeForm form, WorkshopFolder workshop)
     {
         var (name, currency) = (form.OptionalText("name"), form.OptionalText("currency"));
         if (currency is not null && (currency.Length != 3 || !currency.All(char.IsAsciiLetterUpper)))
@@ -148,7 +148,7 @@ public static class WorkshopReader
         };
     }
 
-    private static Workshop ReadPrices(CatalogFile file, ImmutableArray<TreeForm> rows, Workshop workshop)
+    private static WorkshopFolder ReadPrices(CatalogFile file, ImmutableArray<TreeForm> rows, WorkshopFolder workshop)
     {
         var (prices, places) = (workshop.Prices, workshop.Places);
         for (var i = 0; i < rows.Length; i++)
@@ -178,7 +178,7 @@ public static class WorkshopReader
         };
     }
 
-    private static Workshop ReadStock(CatalogFile file, TreeForm form, Workshop workshop)
+    private static WorkshopFolder ReadStock(CatalogFile file, TreeForm form, WorkshopFolder workshop)
     {
         var stock = ImmutableDictionary.CreateBuilder<string, double>(StringComparer.Ordinal);
         var places = workshop.Places;
@@ -200,7 +200,7 @@ public static class WorkshopReader
         };
     }
 
-    private static Workshop ReadEntries(CatalogFile file, Workshop workshop, List<TextFault> faults)
+    private static WorkshopFolder ReadEntries(CatalogFile file, WorkshopFolder workshop, List<TextFault> faults)
     {
         var read = CatalogReader.ReadPlaced(file, true, faults);
         return workshop with
@@ -216,11 +216,11 @@ public static class WorkshopReader
         new(file.Path, form.Span, ImmutableDictionary<string, TextSpan>.Empty);
 
     /// <summary>Reads an object of a file; the workshop as it was where the file holds none.</summary>
-    private static Workshop Object(
+    private static WorkshopFolder Object(
         CatalogFile file,
-        Workshop workshop,
+        WorkshopFolder workshop,
         List<TextFault> faults,
-        Func<TreeForm, Workshop> read
+        Func<TreeForm, WorkshopFolder> read
     )
     {
         var of = new TreeFaults(file.Path);
@@ -231,11 +231,11 @@ public static class WorkshopReader
     }
 
     /// <summary>Reads a list of objects of a file.</summary>
-    private static Workshop Rows(
+    private static WorkshopFolder Rows(
         CatalogFile file,
-        Workshop workshop,
+        WorkshopFolder workshop,
         List<TextFault> faults,
-        Func<ImmutableArray<TreeForm>, Workshop> read
+        Func<ImmutableArray<TreeForm>, WorkshopFolder> read
     )
     {
         var of = new TreeFaults(file.Path);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Photometry;
+using Litterfall.Domain.Trees;
 
 namespace Litterfall.Domain.Checking;
 
@@ -81,34 +82,7 @@ public sealed class DesignFilesReader
     }
 
     private static Func<string, byte[], Reading<T>> Text<T>(Func<string, string, Reading<T>> read)
-        where T : class => (name, bytes) => read(name, Decoded(bytes));
-
-    /// <summary>
-    /// UTF-8, UTF-16 by its mark or by its zeros, else the old western code page: only signs such as °
-    /// differ.
-    /// </summary>
-    private static string Decoded(byte[] bytes)
-    {
-        var zeros = bytes.AsSpan(0, Math.Min(bytes.Length, 200)).Count((byte)0);
-        if (bytes is [0xFE, 0xFF, ..] || (zeros > 20 && bytes[0] == 0))
-        {
-            return System.Text.Encoding.BigEndianUnicode.GetString(bytes);
-        }
-
-        if (bytes is [0xFF, 0xFE, ..] || zeros > 20)
-        {
-            return System.Text.Encoding.Unicode.GetString(bytes);
-        }
-
-        try
-        {
-            return new System.Text.UTF8Encoding(false, true).GetString(bytes);
-        }
-        catch (System.Text.DecoderFallbackException)
-        {
-            return System.Text.Encoding.Latin1.GetString(bytes);
-        }
-    }
+        where T : class => (name, bytes) => read(name, FileText.Decode(bytes));
 
     private T? One<T>(
         string? name,

@@ -14,6 +14,10 @@ public static class Attempt
             await step();
             return null;
         }
+        catch (ShopRefusedException refused)
+        {
+            return refused.Message;
+        }
         catch (Exception e) when (StoreTrouble.Words(e) is { } words)
         {
             return $"Not saved: {words}. What you entered is still here; try again when that is put right.";

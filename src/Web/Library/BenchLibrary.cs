@@ -5,7 +5,9 @@ using Litterfall.Domain.Checking;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Photometry;
+using Litterfall.Domain.Trade;
 using Litterfall.Store;
+using Litterfall.Workshop.Goods;
 
 namespace Litterfall.Web.Library;
 
@@ -19,6 +21,7 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
     private volatile bool hasFiles;
     private volatile string? loaded;
     private volatile ImmutableHashSet<string> own = [];
+    private ImmutableArray<CatalogFile> prices = [];
     private ImmutableDictionary<string, byte[]> files = ImmutableDictionary<string, byte[]>.Empty;
 
     /// <summary>An own entry came in or was taken back.</summary>
@@ -41,8 +44,14 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
     {
         var entries = await store.EntriesAsync(cancel);
         var told = string.Join('\n', entries.Select(e => $"{e.Id} {e.Key}"));
+        if (await store.PriceMarkAsync(cancel) is var mark && mark > 0)
+        {
+            told += FormattableString.Invariant($"\nprices {mark}");
+        }
+
         if (told != loaded)
         {
+            await LoadPricesAsync(cancel);
             var reading = Read(entries.Select(e => e.Json));
             with = reading.Value is { } workshop ? options.Catalog.With(workshop) : options.Catalog;
             loaded = told;
@@ -226,12 +235,35 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
             _ => null,
         };
 
-    /// <summary>The workshop's folder with the own entries of the bench on top.</summary>
-    private Reading<Workshop> Read(IEnumerable<string> entries) =>
+    /// <summary>Prices kept at the bench; they count instead of those of a folder.</summary>
+    private async Task LoadPricesAsync(CancellationToken cancel)
+    {
+        var offers = await store.RecordsAsync<Offer>(cancel);
+        if (offers.Count == 0)
+        {
+            prices = [];
+            return;
+        }
+
+        var terms = await store.RecordAsync<ShopTerms>(ShopTerms.Key, cancel);
+        var goods = await store.RecordsAsync<Good>(cancel);
+        prices = ShopFiles.Write(
+            terms?.Value ?? new ShopTerms { Name = "workshop" },
+            [.. goods.Select(g => g.Value)],
+            [.. offers.Select(o => o.Value)],
+            options.Catalog
+        );
+    }
+
+    /// <summary>
+    /// The workshop's folder, then prices and own entries of the bench on top.
+    /// </summary>
+    private Reading<WorkshopFolder> Read(IEnumerable<string> entries) =>
         WorkshopReader.Read(
             "workshop",
             [
                 .. options.Workshop,
+                .. prices,
                 .. entries.Select(
                     (json, i) => new CatalogFile(FormattableString.Invariant($"own-{i}.json"), $"[{json}]")
                 ),

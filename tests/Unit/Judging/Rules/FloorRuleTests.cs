@@ -279,6 +279,6 @@ public sealed class FloorRuleTests
                 },
             ],
         };
-        return RuleCheck.PoseFor(new Workshop { Name = "own", Entries = [mesh] }, floor);
+        return RuleCheck.PoseFor(new WorkshopFolder { Name = "own", Entries = [mesh] }, floor);
     }
 }
