@@ -62,6 +62,7 @@ public static class BenchHost
         );
         services.AddSingleton<BenchStore>();
         services.AddSingleton<BenchLibrary>();
+        services.AddSingleton<Shop.Stock.StockShelf>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
         services.AddSingleton<Photos>();
