@@ -5,6 +5,7 @@ using Litterfall.Store;
 using Litterfall.Web.Desk;
 using Litterfall.Web.Library;
 using Litterfall.Web.Sharing;
+using Litterfall.Web.Shop;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.Diagnostics;
@@ -63,6 +64,7 @@ public static class BenchHost
         services.AddSingleton<BenchStore>();
         services.AddSingleton<BenchLibrary>();
         services.AddSingleton<Shop.Stock.StockShelf>();
+        services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
         services.AddSingleton<Photos>();
