@@ -137,7 +137,7 @@ internal static class Readers
 
         return FiniteNumbers.Broken(entries.SelectMany(e => e.Values))
             ?? entries.Select(Again).FirstOrDefault(trouble => trouble is not null)
-            ?? Met(new Workshop { Name = "own", Entries = entries });
+            ?? Met(new Domain.Catalog.Workshop { Name = "own", Entries = entries });
     }
 
     /// <summary>Written and read again an entry is the same.</summary>
@@ -179,7 +179,7 @@ internal static class Readers
         return null;
     }
 
-    private static string? Met(Workshop workshop)
+    private static string? Met(Domain.Catalog.Workshop workshop)
     {
         var faults = WorkshopReader.Unknown(Catalog.With(workshop), "own");
         return faults.Count == 0 ? null : Told(faults);

@@ -92,8 +92,14 @@ internal sealed class LeafSearch
             return new LeafResult(incumbent.Below, true);
         }
 
-        return LeafModel.Solve(asked, leaf, columns, incumbent, cancel);
+        return
+            columns.All(c => c is not null)
+            && ColumnTree.Search(columns!, Priced, TreeGoal(), incumbent) is { } result
+            ? result
+            : LeafModel.Solve(asked, leaf, columns, incumbent, cancel);
     }
+
+    private TreeGoal TreeGoal() => new([.. bound.Select(s => leaf.Least[s])], Fixed());
 
     private List<Column> Seeds(PackProduct product, Cover cheapest)
     {

@@ -211,7 +211,7 @@ public sealed class EquipmentTests
 
     private const string Mist = "{ nozzles: 2, each: 90 mL/min }";
 
-    private static Workshop Workshop(string entries, string prices)
+    private static Litterfall.Domain.Catalog.Workshop Workshop(string entries, string prices)
     {
         var reading = WorkshopReader.Read(
             "own",

@@ -279,6 +279,7 @@ public sealed class FloorRuleTests
                 },
             ],
         };
-        return RuleCheck.PoseFor(new Workshop { Name = "own", Entries = [mesh] }, floor);
+        var own = new Litterfall.Domain.Catalog.Workshop { Name = "own", Entries = [mesh] };
+        return RuleCheck.PoseFor(own, floor);
     }
 }

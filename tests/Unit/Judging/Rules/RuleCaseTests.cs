@@ -63,7 +63,7 @@ public sealed class RuleCaseTests
             pack => pack.Key,
             pack => new PackPrice(pack.Key, [new PriceBreak(1, 9.5m)], "posed")
         );
-        var workshop = new Workshop { Name = "own", Currency = "EUR" };
+        var workshop = new Litterfall.Domain.Catalog.Workshop { Name = "own", Currency = "EUR" };
         RuleCheck.Check(
             "price-missing",
             Severity.Note,

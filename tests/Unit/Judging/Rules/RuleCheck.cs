@@ -48,7 +48,7 @@ internal static class RuleCheck
     }
 
     /// <summary>The cube with a floor, for a workshop with entries and prices of its own.</summary>
-    public static PosedDesign PoseFor(Workshop workshop, string floor) =>
+    public static PosedDesign PoseFor(Litterfall.Domain.Catalog.Workshop workshop, string floor) =>
         Posed.Text(
             $"litterfall: 1\nname: posed\nbox: {Cube}\nfloor: {floor}\n",
             SampleFiles.Catalog.With(workshop)
