@@ -56,7 +56,7 @@ public sealed class MixPlanTests
         var shares = Plan(Rainforest with { JugLiters = 0.5 }).Batches[0].Shares;
         Assert.Equal([17.5, 13.0, 4.5, 8.5], shares.Select(s => s.JugLiters));
         Assert.Equal([1.0, 0.1, 3.9, -1.9], shares.Select(s => Math.Round(s.ErrorPercent, 1)));
-        var refusal = MixPlan.From(Rainforest with { JugLiters = 2 }).Refusal!;
+        var refusal = MixPlan.From(Rainforest with { JugLiters = 1 }).Refusal!;
         Assert.Equal("jugLiters", refusal.Key);
         Assert.Contains("charcoal", refusal.Message, StringComparison.Ordinal);
     }
