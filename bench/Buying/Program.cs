@@ -6,7 +6,7 @@ using Litterfall.Workshop.Buying;
 // Purchases of made-up cases: time to the proof, and how much dearer the lowest price by the liter is.
 var count = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 20;
 PurchasePlanner.Find(Cases.Draw(0, 3, 2, 1));
-foreach (var (goods, sellers, scale) in new[] { (5, 3, 1.0), (20, 4, 1.0), (60, 4, 1.0), (60, 4, 10.0), (60, 4, 30.0) })
+foreach (var (goods, sellers, scale) in new[] { (5, 3, 1.0), (20, 4, 1.0), (60, 4, 1.0), (60, 4, 4.0), (60, 4, 10.0), (60, 4, 30.0) })
 {
     var times = new List<double>();
     var ratios = new List<double>();
