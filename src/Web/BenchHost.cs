@@ -113,6 +113,7 @@ public static class BenchHost
         PaperRoutes.Map(app);
         app.MapGet("/export.zip", ExportAsync);
         ViewRoutes.Map(app);
+        Shop.StockRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

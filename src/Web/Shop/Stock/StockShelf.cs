@@ -2,6 +2,7 @@ using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
 using Litterfall.Store;
 using Litterfall.Web.Library;
+using Litterfall.Workshop.Goods;
 using Litterfall.Workshop.Stock;
 
 namespace Litterfall.Web.Shop.Stock;
@@ -10,7 +11,7 @@ namespace Litterfall.Web.Shop.Stock;
 /// The book of stock of this bench: read once, then grown by the lines that were written since. Every page
 /// that shows or changes stock asks here.
 /// </summary>
-public sealed class StockShelf(BenchStore store, TimeProvider clock)
+public sealed class StockShelf(BenchStore store, BenchLibrary library, TimeProvider clock)
 {
     private const string WhoChoice = "shop.who";
     private readonly SemaphoreSlim turn = new(1, 1);
@@ -29,9 +30,18 @@ public sealed class StockShelf(BenchStore store, TimeProvider clock)
         var orders = await store.RecordsAsync<Order>(cancel);
         var customers = await store.RecordsAsync<Customer>(cancel);
         var terms = await store.RecordAsync<ShopTerms>(ShopTerms.Key, cancel);
+        var byKey = goods.ToDictionary(g => g.Key, g => g.Value, StringComparer.Ordinal);
+        foreach (var key in known.Goods.Where(k => !byKey.ContainsKey(k)))
+        {
+            if (library.Catalog.Find(key) is { } entry && LibraryGoods.From(entry) is { } good)
+            {
+                byKey[key] = good with { Key = key };
+            }
+        }
+
         return new(
             known,
-            goods.ToDictionary(g => g.Key, g => g.Value, StringComparer.Ordinal),
+            byKey,
             suppliers.ToDictionary(s => s.Key, s => s.Value, StringComparer.Ordinal),
             [.. orders.Select(o => o.Value).OrderByDescending(o => o.Number)],
             customers.ToDictionary(c => c.Key, c => c.Value, StringComparer.Ordinal),
