@@ -108,6 +108,7 @@ public static class BenchHost
         app.MapGet("/design/{id:guid}/small.svg", SmallAsync);
         app.MapGet("/photo/{name}", PhotoAsync);
         PaperRoutes.Map(app);
+        Shop.OrderRoutes.Map(app);
         app.MapGet("/export.zip", ExportAsync);
         ViewRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
