@@ -73,7 +73,7 @@ public static class InvoicePaper
             yield return ShopTables.Plain("Paid before, with tax", ShopWords.Money(-invoice.Paid));
         }
 
-        yield return ShopTables.Strong("Due", ShopWords.Money(invoice.Due, currency));
+        yield return ShopTables.Strong($"Due, {currency}", ShopWords.Money(invoice.Due));
         yield return new Air(4);
         yield return new Words(
             invoice.Due <= 0 ? "All of it is paid. Thank you."

@@ -60,7 +60,7 @@ public static class OrderConfirmation
             .. order.Deposit > 0
                 ? new Block[]
                 {
-                    ShopTables.Strong("Deposit, due now", ShopWords.Money(order.Deposit, currency)),
+                    ShopTables.Strong($"Deposit, due now, {currency}", ShopWords.Money(order.Deposit)),
                     new Air(2),
                     new Words("We order glass and plants once the deposit is here."),
                 }

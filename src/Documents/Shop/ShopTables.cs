@@ -15,7 +15,7 @@ internal static class ShopTables
         new(0.2, Align.End),
     ];
 
-    private static readonly ImmutableArray<TableColumn> Narrow = [new(0.7), new(0.3, Align.End)];
+    private static readonly ImmutableArray<TableColumn> Narrow = [new(0.62), new(0.38, Align.End)];
 
     /// <summary>Lines with their price before tax; what is in the price of another says so.</summary>
     /// <param name="lines">The lines.</param>
@@ -68,8 +68,8 @@ internal static class ShopTables
         }
 
         yield return Strong(
-            shop.TaxPercent > 0 ? "Price with tax" : "Price",
-            ShopWords.Money(sum.Gross, shop.Currency)
+            $"{(shop.TaxPercent > 0 ? "Price with tax" : "Price")}, {shop.Currency}",
+            ShopWords.Money(sum.Gross)
         );
     }
 
