@@ -111,6 +111,7 @@ public static class BenchHost
         app.MapGet("/design/{id:guid}/small.svg", SmallAsync);
         app.MapGet("/photo/{name}", PhotoAsync);
         PaperRoutes.Map(app);
+        Shop.OrderRoutes.Map(app);
         app.MapGet("/export.zip", ExportAsync);
         ViewRoutes.Map(app);
         Shop.StockRoutes.Map(app);

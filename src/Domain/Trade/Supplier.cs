@@ -67,6 +67,12 @@ public sealed record Offer
     /// <summary>Thickness of a sheet, mm; null where the library's pack says it, or any will do.</summary>
     public double? SheetMillimeters { get; init; }
 
+    /// <summary>
+    /// Working days until it is here, where it takes longer or shorter than other goods of the supplier; null
+    /// for as long as those.
+    /// </summary>
+    public int? LeadDays { get; init; }
+
     /// <summary>Day the price was told or paid last.</summary>
     public DateOnly? Dated { get; init; }
 

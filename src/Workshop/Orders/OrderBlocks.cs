@@ -121,34 +121,39 @@ public static class OrderBlocks
 
     private static IEnumerable<Blocker> OfGoods(Order order, Seq<ShortGood> lacking)
     {
-        foreach (var pane in lacking.Where(g => g.IsSheet))
+        foreach (var isSheet in new[] { true, false })
         {
-            yield return new(
-                BlockKind.Glass,
-                pane.Arrives is not { } comes
-                    ? $"{Told(pane)} is missing, and no supplier offers it."
-                : comes > order.Promised
-                    ? $"{Told(pane)} is missing and comes on {Day(comes)} at the earliest, after the "
-                        + "promised day."
-                : $"{Told(pane)} is missing; ordered today it comes on {Day(comes)}."
-            );
+            var goods = lacking.Where(g => g.IsSheet == isSheet).ToList();
+            if (goods.Count > 0)
+            {
+                yield return new(
+                    isSheet ? BlockKind.Glass : BlockKind.Goods,
+                    $"{(isSheet ? "Glass and sheets missing" : "Missing")}: {Some(goods)}. "
+                        + Comes(order, goods)
+                );
+            }
         }
+    }
 
-        var goods = lacking.Where(g => !g.IsSheet).ToList();
-        if (goods.Count == 0)
-        {
-            yield break;
-        }
-
-        var first = string.Join(", ", goods.Take(MostGoods).Select(Told));
+    private static string Some(List<ShortGood> goods)
+    {
         var more = goods.Count - MostGoods;
-        var late = goods.Where(g => g.Arrives > order.Promised).ToList();
-        yield return new(
-            BlockKind.Goods,
-            $"Missing: {first}"
-                + (more > 0 ? string.Create(CultureInfo.InvariantCulture, $" and {more} more") : "")
-                + (late.Count > 0 ? $". {late[0].Good.Name} comes too late for the promised day." : ".")
-        );
+        return string.Join(", ", goods.Take(MostGoods).Select(Told))
+            + (more > 0 ? string.Create(CultureInfo.InvariantCulture, $" and {more} more") : "");
+    }
+
+    /// <summary>When they can be here: what nobody offers first, then the latest.</summary>
+    private static string Comes(Order order, List<ShortGood> goods)
+    {
+        if (goods.FirstOrDefault(g => g.Arrives is null) is { } unknown)
+        {
+            return $"No supplier offers {unknown.Good.Name}.";
+        }
+
+        var last = goods.MaxBy(g => g.Arrives)!;
+        return last.Arrives > order.Promised
+            ? $"{last.Good.Name} comes on {Day(last.Arrives.Value)} at the earliest, after the promised day."
+            : $"Ordered today they come by {Day(last.Arrives!.Value)}.";
     }
 
     private static string Told(ShortGood good) =>

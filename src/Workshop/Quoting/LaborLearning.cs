@@ -3,11 +3,10 @@ using Litterfall.Domain.Trade;
 
 namespace Litterfall.Workshop.Quoting;
 
-/// <summary>Minutes of one stage of one finished order.</summary>
+/// <summary>What one finished order says of one stage.</summary>
 /// <param name="Stage">Key of the stage.</param>
-/// <param name="Quoted">Minutes by the table, above 0.</param>
-/// <param name="Worked">Minutes that were worked, above 0.</param>
-public readonly record struct StageSample(string Stage, double Quoted, double Worked);
+/// <param name="Minutes">Minutes that were worked for one of what the stage counts, above 0.</param>
+public readonly record struct StageSample(string Stage, double Minutes);
 
 /// <summary>What finished orders say of a stage of the table; a person takes it or leaves it.</summary>
 /// <param name="Stage">The stage as it stands.</param>
@@ -26,7 +25,7 @@ public sealed record LaborProposal(LaborStage Stage, double Minutes, double Low,
 }
 
 /// <summary>
-/// The labor table learns: for each finished order the ratio of worked to quoted minutes, blended with the
+/// The labor table learns: for each finished order the ratio of worked minutes to those of the table, blended with the
 /// table as it stands, which counts for as many orders as <see cref="Prior"/>. Ratios are blended as
 /// logarithms, so that twice and half weigh alike. Own choices: a table counts for three orders, and single
 /// orders are taken to scatter by 30 % until they show how much they do.
@@ -43,16 +42,22 @@ public static class LaborLearning
     private const double Ninety = 1.645;
 
     /// <summary>Samples of finished orders whose hours were written.</summary>
-    /// <param name="orders">Orders with their accepted option.</param>
-    public static IEnumerable<StageSample> Samples(IEnumerable<(Order Order, QuoteOption Option)> orders) =>
+    /// <param name="orders">Orders with their accepted quote, which holds the table of its day.</param>
+    public static IEnumerable<StageSample> Samples(IEnumerable<(Order Order, Quote Quote)> orders) =>
         orders
             .Where(o => o.Order.State is OrderState.Delivered or OrderState.Closed)
             .SelectMany(o =>
             {
                 var worked = o.Order.Worked.ToLookup(w => w.Stage, w => w.Minutes, StringComparer.Ordinal);
+                var then = o.Quote.Shop.Labor.ToDictionary(s => s.Key, s => s.Minutes, StringComparer.Ordinal);
                 return o
-                    .Option.Minutes.Select(m => new StageSample(m.Stage, m.Minutes, worked[m.Stage].Sum()))
-                    .Where(s => s is { Quoted: > 0, Worked: > 0 });
+                    .Quote.Options[o.Order.AcceptedOption]
+                    .Minutes.Where(m => m.Minutes > 0 && then.ContainsKey(m.Stage))
+                    .Select(m => new StageSample(
+                        m.Stage,
+                        worked[m.Stage].Sum() / m.Minutes * then[m.Stage]
+                    ))
+                    .Where(s => s.Minutes > 0);
             });
 
     /// <summary>Proposals for stages that finished orders say something of, most orders first.</summary>
@@ -60,16 +65,12 @@ public static class LaborLearning
     /// <param name="samples">Finished orders.</param>
     public static Seq<LaborProposal> Propose(IEnumerable<LaborStage> table, IEnumerable<StageSample> samples)
     {
-        var logs = samples.ToLookup(
-            s => s.Stage,
-            s => Math.Log(s.Worked / s.Quoted),
-            StringComparer.Ordinal
-        );
+        var seen = samples.ToLookup(s => s.Stage, s => s.Minutes, StringComparer.Ordinal);
         return
         [
             .. table
-                .Where(s => logs.Contains(s.Key) && s.Minutes > 0)
-                .Select(s => One(s, [.. logs[s.Key]]))
+                .Where(s => seen.Contains(s.Key) && s.Minutes > 0)
+                .Select(s => One(s, [.. seen[s.Key].Select(m => Math.Log(m / s.Minutes))]))
                 .OrderByDescending(p => p.Orders)
                 .ThenBy(p => p.Stage.Name, StringComparer.Ordinal),
         ];

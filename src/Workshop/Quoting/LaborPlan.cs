@@ -64,13 +64,22 @@ public readonly record struct LaborCounts(
 /// <summary>Working minutes of an order from the shop's own table.</summary>
 public static class LaborPlan
 {
+    /// <summary>Key of the stage of visits where the table has none.</summary>
+    public const string Visit = "visit";
+
+    /// <summary>
+    /// Minutes of a visit until the table has a stage for visits: half an hour there and half an hour on the
+    /// way. Own choice; never counted as nothing.
+    /// </summary>
+    public const double UsualVisit = 60;
+
     /// <summary>Minutes of each stage that an option has; stages without work are left out.</summary>
     /// <param name="stages">The table.</param>
     /// <param name="kits">Counts of what goes out as kits.</param>
     /// <param name="builds">Counts of what is built and planted here.</param>
     /// <param name="visits">Visits after delivery.</param>
     public static Seq<WorkedMinutes> Minutes(
-        IEnumerable<LaborStage> stages,
+        IReadOnlyCollection<LaborStage> stages,
         LaborCounts kits,
         LaborCounts builds,
         int visits
@@ -78,6 +87,12 @@ public static class LaborPlan
         [
             .. stages
                 .Select(s => new WorkedMinutes(s.Key, s.Minutes * Count(s, kits, builds, visits)))
+                .Append(
+                    new WorkedMinutes(
+                        Visit,
+                        stages.Any(s => s.For == LaborFor.Visits) ? 0 : UsualVisit * visits
+                    )
+                )
                 .Where(m => m.Minutes > 0),
         ];
 

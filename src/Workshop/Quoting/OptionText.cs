@@ -73,9 +73,14 @@ public static class OptionText
                 .Select(a =>
                 {
                     var entry = item.Numbers.Design.Catalog.Find<AnimalEntry>(a.Kind);
-                    return string.Create(CultureInfo.InvariantCulture, $"{a.Count} {entry?.Name ?? a.Kind}");
+                    var name = CommonFirst(entry?.Name ?? a.Kind);
+                    return string.Create(CultureInfo.InvariantCulture, $"{a.Count} × {name}");
                 })
         );
+
+    /// <summary>"phantasmal poison frog (Epipedobates anthonyi)".</summary>
+    private static string CommonFirst(string name) =>
+        name.Split(" (", 2) is [var science, var common] ? $"{common.TrimEnd(')')} ({science})" : name;
 
     private static string Times(int visits) =>
         visits == 1 ? "once" : visits == 2 ? "twice" : string.Create(CultureInfo.InvariantCulture, $"{visits} times");

@@ -104,7 +104,15 @@ public sealed class PriceBook
             };
     }
 
-    private List<Offer> Offers(GoodNeed need, Good? good) =>
+    /// <summary>Where a pack of the library is asked for and offered, no other size fits.</summary>
+    private List<Offer> Offers(GoodNeed need, Good? good)
+    {
+        var all = Known(need, good);
+        var same = all.Where(o => o.LibraryPack == need.Key && need.Pieces is not null).ToList();
+        return same.Count > 0 ? same : all;
+    }
+
+    private List<Offer> Known(GoodNeed need, Good? good) =>
         [
             .. (good is null ? [] : byGood[good.Key])
                 .Concat(byGood[need.Key])

@@ -1,5 +1,6 @@
 using Litterfall.Domain.Trade;
 using Litterfall.Store;
+using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;
 
 namespace Litterfall.Web.Shop.Orders;
@@ -57,7 +58,7 @@ public sealed partial class CustomerPage
         }
 
         var key = Key;
-        fault = await OrderBook.TryAsync(async () =>
+        fault = await Attempt.AtAsync(async () =>
         {
             if (IsNew)
             {

@@ -68,6 +68,7 @@ public sealed partial class HoursDesk
             );
             yield return new("Reserve for losses", Money(cost.Reserve), Money(now.Cost.Reserve));
             yield return new("Cost", Money(cost.Total), Money(now.Cost.Total), true);
+            yield return new("Payment fee", Money(cost.Fee), Money(now.Fee));
             yield return new("Price before tax", Money(option.Net), Money(now.NetCharged));
             yield return new("Profit", Money(option.Net - cost.Total - cost.Fee), Money(now.Profit), true);
             yield return new(

@@ -1,5 +1,6 @@
 using Litterfall.Domain.Trade;
 using Litterfall.Store;
+using Litterfall.Web.Library;
 using Litterfall.Workshop.Orders;
 using Microsoft.AspNetCore.Components;
 
@@ -78,7 +79,7 @@ public sealed partial class NewOrder
         }
 
         var number = 0;
-        fault = await OrderBook.TryAsync(async () =>
+        fault = await Attempt.AtAsync(async () =>
         {
             var who = await OrderBook.WhoAsync(Store);
             var change = new ShopChange(who);

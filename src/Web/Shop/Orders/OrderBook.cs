@@ -70,25 +70,6 @@ public static class OrderBook
     public static async Task<string> WhoAsync(BenchStore store) =>
         (await store.ChoicesAsync()).GetValueOrDefault(WhoChoice) is { Length: > 0 } who ? who : Nobody;
 
-    /// <summary>A step that the store may refuse; null where it was written, else why not.</summary>
-    /// <param name="step">The step.</param>
-    public static async Task<string?> TryAsync(Func<Task> step)
-    {
-        try
-        {
-            await step();
-            return null;
-        }
-        catch (ShopRefusedException refused)
-        {
-            return refused.Message;
-        }
-        catch (Exception trouble) when (StoreTrouble.Words(trouble) is { } words)
-        {
-            return $"Not saved: {words}. What you entered is still here; try again when that is put right.";
-        }
-    }
-
     /// <summary>Key of an order's record.</summary>
     public static string Key(int order) => order.ToString(CultureInfo.InvariantCulture);
 }

@@ -70,8 +70,7 @@ public sealed class CustomerForm
     /// <param name="taken">Keys there are.</param>
     public string FreeKey(IReadOnlySet<string> taken)
     {
-        var letters = Name.Trim().ToLowerInvariant().Select(c => char.IsAsciiLetterOrDigit(c) ? c : '-');
-        var word = string.Concat(letters).Trim('-') is { Length: > 0 } made ? made : "customer";
+        var word = OwnKey.From(Name);
         var key = word;
         for (var i = 2; taken.Contains(key); i++)
         {

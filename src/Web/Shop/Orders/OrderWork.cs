@@ -190,7 +190,7 @@ public sealed class OrderWork
     /// <returns>Null where it was written, else why not.</returns>
     public async Task<string?> KeepAsync(Order order, string note, Action<ShopChange>? besides = null)
     {
-        var fault = await OrderBook.TryAsync(async () =>
+        var fault = await Attempt.AtAsync(async () =>
         {
             var change = new ShopChange(await OrderBook.WhoAsync(store)).Keep(
                 OrderBook.Key(order.Number),
@@ -202,7 +202,7 @@ public sealed class OrderWork
             await store.WriteAsync(change);
         });
         // Refused or written: what is there now is shown.
-        return await OrderBook.TryAsync(ReadAsync) ?? fault;
+        return await Attempt.AtAsync(ReadAsync) ?? fault;
     }
 
     /// <summary>

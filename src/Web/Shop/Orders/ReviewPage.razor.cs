@@ -2,6 +2,7 @@ using System.Globalization;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Trade;
 using Litterfall.Store;
+using Litterfall.Web.Library;
 using Litterfall.Workshop.Orders;
 using Litterfall.Workshop.Quoting;
 
@@ -52,7 +53,7 @@ public sealed partial class ReviewPage
                     new(
                         order,
                         names.GetValueOrDefault(order.Customer) ?? order.Customer,
-                        quote.Options[order.AcceptedOption],
+                        quote,
                         ActualCost.Compare(order, quote, stock.UsedBy(order.Number))
                     )
                 );
@@ -64,14 +65,14 @@ public sealed partial class ReviewPage
         (terms, version) = (kept?.Value, kept?.Version ?? 0);
         proposals = LaborLearning.Propose(
             terms?.Labor ?? [],
-            LaborLearning.Samples(results.Select(r => (r.Order, r.Quoted)))
+            LaborLearning.Samples(results.Select(r => (r.Order, r.Quote)))
         );
     }
 
     private async Task TakeAsync(LaborProposal proposal)
     {
         var words = $"{proposal.Stage.Name}: {Minutes(proposal.Taken.Minutes)} min from finished orders";
-        fault = await OrderBook.TryAsync(async () =>
+        fault = await Attempt.AtAsync(async () =>
         {
             var next = terms! with
             {
@@ -87,8 +88,10 @@ public sealed partial class ReviewPage
 
     private static string Minutes(double minutes) => minutes.ToString("0.0", CultureInfo.InvariantCulture);
 
-    private sealed record Result(Order Order, string Customer, QuoteOption Quoted, ActualCost Actual)
+    private sealed record Result(Order Order, string Customer, Quote Quote, ActualCost Actual)
     {
+        public QuoteOption Quoted => Quote.Options[Order.AcceptedOption];
+
         public decimal? QuotedMargin =>
             Quoted.Net > 0 ? 100 * (Quoted.Net - Quoted.Cost.Total - Quoted.Cost.Fee) / Quoted.Net : null;
     }
