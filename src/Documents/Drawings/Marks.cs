@@ -187,6 +187,13 @@ public sealed record TextMark(Spot At, string Text, double Points) : Mark
     public bool Upright { get; init; }
 }
 
+/// <summary>A picture of dots, such as a still or the sign of a workshop, in a rectangle.</summary>
+/// <param name="At">Upper left corner.</param>
+/// <param name="Width">Width in millimeters.</param>
+/// <param name="Height">Height in millimeters.</param>
+/// <param name="File">PNG or JPEG.</param>
+public sealed record PictureMark(Spot At, double Width, double Height, ImmutableArray<byte> File) : Mark;
+
 /// <summary>A drawing of a fixed size, in millimeters on paper.</summary>
 /// <param name="Width">Width in millimeters.</param>
 /// <param name="Height">Height in millimeters.</param>

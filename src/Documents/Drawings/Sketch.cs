@@ -94,6 +94,7 @@ public sealed class Sketch
         mark switch
         {
             TextMark text => text with { At = text.At.Moved(dx, dy) },
+            PictureMark picture => picture with { At = picture.At.Moved(dx, dy) },
             PathMark path => path with
             {
                 Contours =

@@ -21,6 +21,9 @@ internal sealed class SkiaBrush(SKCanvas canvas) : IDisposable
                 case TextMark text:
                     Text(text);
                     break;
+                case PictureMark picture:
+                    Picture(picture);
+                    break;
             }
         }
     }
@@ -104,6 +107,21 @@ internal sealed class SkiaBrush(SKCanvas canvas) : IDisposable
 
         canvas.DrawText(mark.Text, shift, 0, SKTextAlign.Left, Font(mark.Bold, mark.Points), paint);
         canvas.Restore();
+    }
+
+    /// <summary>What is no picture leaves its place empty.</summary>
+    private void Picture(PictureMark mark)
+    {
+        using var image = SKImage.FromEncodedData(mark.File.AsSpan());
+        if (image is not null)
+        {
+            var (x, y) = ((float)mark.At.X, (float)mark.At.Y);
+            canvas.DrawImage(
+                image,
+                new SKRect(x, y, x + (float)mark.Width, y + (float)mark.Height),
+                new SKSamplingOptions(SKFilterMode.Linear, SKMipmapMode.Linear)
+            );
+        }
     }
 
     private SKFont Font(bool bold, double points)

@@ -57,6 +57,12 @@ public sealed record Invoice
     /// <summary>What was paid before, with tax.</summary>
     public decimal Paid { get; init; }
 
+    /// <summary>Day by which the rest is asked for; null where nothing is.</summary>
+    public DateOnly? PayBy { get; init; }
+
+    /// <summary>What is left to pay; below 0 where too much was paid.</summary>
+    public decimal Due => Gross - Paid;
+
     /// <summary>Name of the invoice that a credit takes back; null else.</summary>
     public string? TakesBack { get; init; }
 

@@ -63,6 +63,12 @@ public sealed record OrderItem
 
     /// <summary>Boxes, or amount in the unit of the good.</summary>
     public required double Amount { get; init; }
+
+    /// <summary>
+    /// What in this version would harm an animal, in words; empty where nothing does, null while nobody
+    /// looked.
+    /// </summary>
+    public string? Harm { get; init; }
 }
 
 /// <summary>Something that happened to an order; only ever added.</summary>
@@ -78,6 +84,13 @@ public sealed record OrderEvent(DateTime At, string Who, OrderState State, strin
 /// <param name="Day">Day.</param>
 /// <param name="Who">Who worked.</param>
 public sealed record WorkedTime(string Stage, double Minutes, DateOnly Day, string Who);
+
+/// <summary>Money that came, or was given back.</summary>
+/// <param name="Day">Day it came.</param>
+/// <param name="Amount">With tax; below 0 for what was given back.</param>
+/// <param name="Note">How it was paid, in words.</param>
+/// <param name="Who">Who wrote it.</param>
+public sealed record Payment(DateOnly Day, decimal Amount, string Note, string Who);
 
 /// <summary>What a customer asked for, from the first message to the last payment.</summary>
 public sealed record Order
@@ -100,6 +113,15 @@ public sealed record Order
     /// <summary>Accepted price, net; null before acceptance.</summary>
     public decimal? Net { get; init; }
 
+    /// <summary>Accepted price with tax; null before acceptance.</summary>
+    public decimal? Gross { get; init; }
+
+    /// <summary>Deposit that was agreed, with tax; 0 for none.</summary>
+    public decimal Deposit { get; init; }
+
+    /// <summary>Last day on which the last quote holds; null before one was sent.</summary>
+    public DateOnly? QuotedUntil { get; init; }
+
     /// <summary>Number of the accepted quote; null before acceptance.</summary>
     public int? AcceptedQuote { get; init; }
 
@@ -120,6 +142,15 @@ public sealed record Order
 
     /// <summary>Time that was worked.</summary>
     public Seq<WorkedTime> Worked { get; init; } = [];
+
+    /// <summary>Money that came, in order.</summary>
+    public Seq<Payment> Payments { get; init; } = [];
+
+    /// <summary>Goods of the accepted option; empty before acceptance.</summary>
+    public Seq<QuotedGood> Goods { get; init; } = [];
+
+    /// <summary>All that was paid, with tax.</summary>
+    public decimal Paid => Payments.Sum(p => p.Amount);
 
     /// <summary>True from acceptance to delivery: it needs goods and hands.</summary>
     public bool IsOpen => State is OrderState.Accepted or OrderState.InWork or OrderState.Ready;

@@ -32,6 +32,21 @@ public sealed record CostParts(
     public decimal Total => Materials + Labor + Overhead + Live + Packaging + Shipping + Reserve;
 }
 
+/// <summary>A good that an option takes, as it was counted and priced on the day.</summary>
+/// <param name="Good">Key of the good.</param>
+/// <param name="Name">As people call it.</param>
+/// <param name="Unit">What it is counted in.</param>
+/// <param name="Amount">How much goes in.</param>
+/// <param name="Cost">What it costs, net, not rounded; null where the workshop has no price.</param>
+public sealed record QuotedGood(string Good, string Name, StockUnit Unit, double Amount, decimal? Cost)
+{
+    /// <summary>Where its price is from, or why there is none.</summary>
+    public string Note { get; init; } = "";
+
+    /// <summary>True for what lives.</summary>
+    public bool IsLive { get; init; }
+}
+
 /// <summary>One of the choices a customer has.</summary>
 public sealed record QuoteOption
 {
@@ -61,6 +76,18 @@ public sealed record QuoteOption
 
     /// <summary>Working minutes it takes, by key of the stage.</summary>
     public Seq<WorkedMinutes> Minutes { get; init; } = [];
+
+    /// <summary>Visits after delivery that are in the price.</summary>
+    public int Visits { get; init; }
+
+    /// <summary>True where the animals of the designs are sold with them.</summary>
+    public bool HasAnimals { get; init; }
+
+    /// <summary>What is built and delivered, each design with its frozen version.</summary>
+    public Seq<OrderItem> Items { get; init; } = [];
+
+    /// <summary>Goods that go into it; not printed for customers.</summary>
+    public Seq<QuotedGood> Goods { get; init; } = [];
 }
 
 /// <summary>Working minutes of one stage.</summary>

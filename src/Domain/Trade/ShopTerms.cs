@@ -52,7 +52,27 @@ public enum LaborPer
 /// <param name="Name">As people call it: "plant and dress".</param>
 /// <param name="Per">What the minutes grow with.</param>
 /// <param name="Minutes">Minutes for one of that.</param>
-public sealed record LaborStage(string Key, string Name, LaborPer Per, double Minutes);
+public sealed record LaborStage(string Key, string Name, LaborPer Per, double Minutes)
+{
+    /// <summary>What kind of order has the stage.</summary>
+    public LaborFor For { get; init; }
+}
+
+/// <summary>What kind of order a stage of work belongs to.</summary>
+public enum LaborFor
+{
+    /// <summary>Every order.</summary>
+    All,
+
+    /// <summary>Boxed kits alone.</summary>
+    Kits,
+
+    /// <summary>Tanks that are built and planted here alone.</summary>
+    Builds,
+
+    /// <summary>Visits after delivery; the minutes count for each visit.</summary>
+    Visits,
+}
 
 /// <summary>What stands on papers above and below, and the figures of every price.</summary>
 public sealed record ShopTerms
@@ -134,6 +154,12 @@ public sealed record ShopTerms
 
     /// <summary>Letters before the numbers of invoices.</summary>
     public string InvoicePrefix { get; init; } = "I-";
+
+    /// <summary>Letters before the numbers of credits.</summary>
+    public string CreditPrefix { get; init; } = "C-";
+
+    /// <summary>Days in which an invoice is to be paid; 0 for at once.</summary>
+    public int PayDays { get; init; } = 14;
 
     /// <summary>Letters before the numbers of delivery notes.</summary>
     public string DeliveryPrefix { get; init; } = "D-";

@@ -59,6 +59,20 @@ public sealed record Offer
     /// <summary>Prices, the first from one pack.</summary>
     public required Seq<PriceTier> Tiers { get; init; }
 
+    /// <summary>
+    /// Area of one pack, m², for sheets, rolls and panes cut to size; null where the library's pack says it.
+    /// </summary>
+    public double? SheetArea { get; init; }
+
+    /// <summary>Thickness of a sheet, mm; null where the library's pack says it, or any will do.</summary>
+    public double? SheetMillimeters { get; init; }
+
+    /// <summary>
+    /// Working days until it is here, where it takes longer or shorter than other goods of the supplier; null
+    /// for as long as those.
+    /// </summary>
+    public int? LeadDays { get; init; }
+
     /// <summary>Day the price was told or paid last.</summary>
     public DateOnly? Dated { get; init; }
 

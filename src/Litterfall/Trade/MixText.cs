@@ -17,7 +17,11 @@ internal static class MixText
         {
             json.WriteStartObject();
             Learned(json, "shrinkPercent", plan.Case.Shrink, 100.0);
-            Learned(json, "wetMissPercent", plan.Case.WetMiss, 1.0);
+            if (plan.Case.WetMiss.Count > 0)
+            {
+                Learned(json, "wetMissPercent", plan.Case.WetMiss, 1.0);
+            }
+
             json.WriteNumber("finishedLiters", plan.MixedLiters);
             json.WriteNumber("looseLiters", plan.LooseLiters);
             json.WriteStartArray("parts");
@@ -98,7 +102,7 @@ internal static class MixText
         text.Append(Shrink(plan.Case.Shrink)).Append('\n');
         foreach (var batch in plan.Batches)
         {
-            var batches = batch.Count == 1 ? "1 batch" : $"{batch.Count} batches, each";
+            var batches = batch.Count == 1 ? "1 batch:" : $"{batch.Count} batches, each";
             text.Append(
                 CultureInfo.InvariantCulture,
                 $"\n{batches} {batch.LooseLiters:0.0} L loose in the tub, {batch.MixedLiters:0.0} L mixed"

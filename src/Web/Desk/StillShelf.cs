@@ -51,10 +51,26 @@ public sealed class StillShelf(BenchStore store, BenchLibrary library)
     /// <param name="id">The design.</param>
     /// <param name="wish">What it shows.</param>
     /// <param name="cancel">Who asked has left.</param>
-    public async Task<(byte[] Png, string Tag)?> PngAsync(Guid id, StillWish wish, CancellationToken cancel)
+    public Task<(byte[] Png, string Tag)?> PngAsync(Guid id, StillWish wish, CancellationToken cancel) =>
+        PngAsync(id, null, wish, cancel);
+
+    /// <summary>The same of a version that was frozen.</summary>
+    /// <param name="id">The design.</param>
+    /// <param name="version">The version; null for the one that is worked on.</param>
+    /// <param name="wish">What it shows.</param>
+    /// <param name="cancel">Who asked has left.</param>
+    public async Task<(byte[] Png, string Tag)?> PngAsync(
+        Guid id,
+        int? version,
+        StillWish wish,
+        CancellationToken cancel
+    )
     {
+        var found = version is { } frozen
+            ? await store.DesignAsync(id, frozen, cancel)
+            : await store.DesignAsync(id, cancel);
         if (
-            await store.DesignAsync(id, cancel) is not { } stored
+            found is not { } stored
             || DesignReader.Read(stored.Name, stored.Text).Value is not { } document
             || library.Check(document) is not { Value: { } design, IsGood: true }
         )

@@ -7,7 +7,7 @@ namespace Litterfall.Workshop.Buying;
 internal sealed record Column(long Cents, long[] Spent, (PackOffer Offer, int Packs)[] Taken);
 
 /// <summary>
-/// All ways to buy one product that a purchase below a cost may use, those left out that another beats: not
+/// All ways to buy one product whose priced cost stays within a limit, those left out that another beats: not
 /// dearer, and no less spent where sums must be reached.
 /// </summary>
 internal sealed class LeafColumns
@@ -16,15 +16,17 @@ internal sealed class LeafColumns
     private readonly PackProduct product;
     private readonly PackOffer[] offers;
     private readonly int[] bound;
-    private readonly long limit;
+    private readonly double limit;
+    private readonly double[] weights;
     private readonly double[] cheapest;
     private bool isTooMany;
 
-    private sealed record Part(long Cents, long Units, long[] Spent, Part? Before, PackOffer? Offer, int Packs);
+    private sealed record Part(double Cost, long Cents, long Units, long[] Spent, Part? Before, PackOffer? Offer, int Packs);
 
-    private LeafColumns(PackProduct product, StateLeaf leaf, long limit)
+    private LeafColumns(PackProduct product, StateLeaf leaf, double[] weights, double limit)
     {
         this.product = product;
+        this.weights = weights;
         this.limit = limit;
         offers = [.. product.Offers.Where(o => (leaf.Suppliers >> o.Supplier & 1) == 1)];
         bound = [.. Enumerable.Range(0, leaf.Least.Length).Where(s => leaf.Least[s] > 0)];
@@ -32,20 +34,21 @@ internal sealed class LeafColumns
         cheapest[^1] = double.PositiveInfinity;
         for (var i = offers.Length - 1; i >= 0; i--)
         {
-            cheapest[i] = Math.Min(cheapest[i + 1], offers[i].CentsPerUnit);
+            cheapest[i] = Math.Min(cheapest[i + 1], offers[i].CentsPerUnit * weights[offers[i].Supplier]);
         }
     }
 
     /// <summary>The ways; null when there are too many to list.</summary>
     /// <param name="product">The product.</param>
     /// <param name="leaf">The suppliers that may be used and the sums to be reached.</param>
-    /// <param name="limit">Most that this product may cost.</param>
-    public static List<Column>? Find(PackProduct product, StateLeaf leaf, long limit) =>
-        new LeafColumns(product, leaf, limit).Find();
+    /// <param name="weights">What a cent at each supplier counts, above 0.</param>
+    /// <param name="limit">Most that this product may cost, so counted.</param>
+    public static List<Column>? Find(PackProduct product, StateLeaf leaf, double[] weights, double limit) =>
+        new LeafColumns(product, leaf, weights, limit).Find();
 
     private List<Column>? Find()
     {
-        List<Part> parts = [new Part(0, 0, new long[bound.Length], null, null, 0)];
+        List<Part> parts = [new Part(0.0, 0, 0, new long[bound.Length], null, null, 0)];
         for (var i = 0; i < offers.Length; i++)
         {
             var next = new List<Part>();
@@ -84,9 +87,9 @@ internal sealed class LeafColumns
                 continue;
             }
 
-            var cents = from.Cents + price;
-            var missing = product.Need - units;
-            if (missing > 0 ? cents + (missing * cheapest[index + 1]) > limit + 0.5 : cents > limit)
+            var cost = from.Cost + (price * weights[offer.Supplier]);
+            var missing = Math.Max(0, product.Need - units);
+            if (cost + (missing > 0 ? missing * cheapest[index + 1] : 0.0) > limit + 0.01)
             {
                 continue;
             }
@@ -98,15 +101,15 @@ internal sealed class LeafColumns
                 spent[place] += price;
             }
 
-            yield return new Part(cents, units, spent, from, offer, packs);
+            yield return new Part(cost, from.Cents + price, units, spent, from, offer, packs);
         }
     }
 
     private int Dearest(PackOffer offer, Part from)
     {
-        var packs = (limit - from.Cents) / Math.Max(1, offer.LowestCents);
+        var packs = (limit + 0.01 - from.Cost) / (Math.Max(1, offer.LowestCents) * weights[offer.Supplier]);
         isTooMany |= packs > MostStates && offer.Most > MostStates;
-        return (int)Math.Min(MostStates, packs);
+        return (int)Math.Clamp(packs, 0.0, MostStates);
     }
 
     /// <summary>Of those with the same amount and the same sums only the cheapest; then those that none beats.</summary>

@@ -3,10 +3,9 @@ using Google.OrTools.Sat;
 namespace Litterfall.Workshop.Buying;
 
 /// <summary>How far a search came.</summary>
-/// <param name="Basket">The cheapest purchase found below the cost to beat; null for none.</param>
 /// <param name="Bound">No purchase in these states costs less, cents.</param>
 /// <param name="IsDone">True when the search went to its end.</param>
-internal sealed record LeafResult(Basket? Basket, long Bound, bool IsDone);
+internal sealed record LeafResult(long Bound, bool IsDone);
 
 /// <summary>
 /// The cheapest purchase in given states of the suppliers, by a solver of whole numbers in cents: one worker
@@ -34,13 +33,13 @@ internal sealed class LeafModel
     /// <param name="asked">The suppliers and products.</param>
     /// <param name="leaf">The states.</param>
     /// <param name="columns">Ways to buy each product; null where they are too many.</param>
-    /// <param name="below">Cost to beat.</param>
+    /// <param name="incumbent">The purchase to beat.</param>
     /// <param name="cancel">Ends the search; what was found by then counts.</param>
     public static LeafResult Solve(
         (IReadOnlyList<PurchaseSupplier> Suppliers, PackProduct[] Products) asked,
         StateLeaf leaf,
         List<Column>?[] columns,
-        long below,
+        Incumbent incumbent,
         CancellationToken cancel
     )
     {
@@ -53,11 +52,11 @@ internal sealed class LeafModel
             }
             else
             {
-                built.Count(asked.Products[p], below);
+                built.Count(asked.Products[p], incumbent.Below);
             }
         }
 
-        return built.Run(asked.Suppliers, below, cancel);
+        return built.Run(incumbent, cancel);
     }
 
     private void Choose(List<Column> columns)
@@ -137,8 +136,9 @@ internal sealed class LeafModel
         costs.Add(cents);
     }
 
-    private LeafResult Run(IReadOnlyList<PurchaseSupplier> suppliers, long below, CancellationToken cancel)
+    private LeafResult Run(Incumbent incumbent, CancellationToken cancel)
     {
+        var below = incumbent.Below;
         for (var s = 0; s < spent.Length; s++)
         {
             if (leaf.Least[s] > 0)
@@ -159,13 +159,15 @@ internal sealed class LeafModel
         cancel.ThrowIfCancellationRequested();
         var status = solver.Solve(model);
         var isDone = status is CpSolverStatus.Optimal or CpSolverStatus.Infeasible;
-        var basket = status is CpSolverStatus.Optimal or CpSolverStatus.Feasible
-            ? Basket.Sum(suppliers, Taken(solver))
-            : null;
+        if (status is CpSolverStatus.Optimal or CpSolverStatus.Feasible)
+        {
+            incumbent.Take(Taken(solver));
+        }
+
         var bound = status == CpSolverStatus.Infeasible
             ? below
             : Math.Max(leaf.Bound, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6));
-        return new LeafResult(basket, bound, isDone);
+        return new LeafResult(bound, isDone);
     }
 
     private (PackOffer Offer, int Packs)[] Taken(CpSolver solver) =>

@@ -17,27 +17,33 @@ internal sealed class ProductCover
     private readonly PackProduct product;
     private readonly PackOffer[] offers;
     private readonly List<State> arena = [];
+    private readonly double[] weights;
     private readonly double[] cheapest;
-    private long best = long.MaxValue;
+    private double best = double.PositiveInfinity;
 
-    private readonly record struct State(long Cents, long Units, int Packs, int Before, int Offer, int Taken);
+    private readonly record struct State(double Cost, long Units, int Packs, int Before, int Offer, int Taken);
 
-    private ProductCover(PackProduct product, int suppliers)
+    private ProductCover(PackProduct product, int suppliers, double[] weights)
     {
         this.product = product;
+        this.weights = weights;
         offers = [.. product.Offers.Where(o => (suppliers >> o.Supplier & 1) == 1 || o.Least > 0)];
         cheapest = new double[offers.Length + 1];
         cheapest[^1] = double.PositiveInfinity;
         for (var i = offers.Length - 1; i >= 0; i--)
         {
-            cheapest[i] = Math.Min(cheapest[i + 1], offers[i].CentsPerUnit);
+            cheapest[i] = Math.Min(cheapest[i + 1], offers[i].CentsPerUnit * Weight(offers[i]));
         }
     }
 
     /// <summary>The best packs; null when the suppliers have none that do.</summary>
     /// <param name="product">The product.</param>
     /// <param name="suppliers">One bit for each supplier that may be used.</param>
-    public static Cover? Find(PackProduct product, int suppliers) => new ProductCover(product, suppliers).Find();
+    /// <param name="weights">What a cent at each supplier counts; empty for one each.</param>
+    public static Cover? Find(PackProduct product, int suppliers, params double[] weights) =>
+        new ProductCover(product, suppliers, weights).Find();
+
+    private double Weight(PackOffer offer) => weights.Length == 0 ? 1.0 : weights[offer.Supplier];
 
     private Cover? Find()
     {
@@ -49,7 +55,7 @@ internal sealed class ProductCover
         }
 
         var done = front.Where(at => arena[at].Units >= product.Need).ToList();
-        return done.Count == 0 ? null : Told(done.MinBy(at => (arena[at].Cents, arena[at].Units, arena[at].Packs)));
+        return done.Count == 0 ? null : Told(done.MinBy(at => (arena[at].Cost, arena[at].Units, arena[at].Packs)));
     }
 
     private List<int> Steps(int at, int index)
@@ -64,20 +70,20 @@ internal sealed class ProductCover
                 continue;
             }
 
-            var cents = from.Cents + price;
+            var cost = from.Cost + (price * Weight(offer));
             var missing = product.Need - units;
             if (missing <= 0 && !HasBasketAfter(index))
             {
-                best = Math.Min(best, cents);
+                best = Math.Min(best, cost);
             }
 
             // Half a cent of room for the rounding of the quotient.
-            if (missing > 0 ? cents + (missing * cheapest[index + 1]) > best + 0.5 : cents > best)
+            if (missing > 0 ? cost + (missing * cheapest[index + 1]) > best + 0.5 : cost > best)
             {
                 continue;
             }
 
-            arena.Add(new State(cents, units, from.Packs + packs, at, index, packs));
+            arena.Add(new State(cost, units, from.Packs + packs, at, index, packs));
             found.Add(arena.Count - 1);
         }
 
@@ -106,14 +112,14 @@ internal sealed class ProductCover
         states.Sort((a, b) => Compare(arena[a], arena[b]));
         var kept = new List<int>(states.Count);
         var isLimited = product.Most != long.MaxValue;
-        var (least, units) = (long.MaxValue, -1L);
+        var (least, units) = (double.PositiveInfinity, -1L);
         foreach (var at in states)
         {
             var state = arena[at];
-            if (state.Units != units && (isLimited || state.Cents <= least))
+            if (state.Units != units && (isLimited || state.Cost <= least))
             {
                 kept.Add(at);
-                least = Math.Min(least, state.Cents);
+                least = Math.Min(least, state.Cost);
                 units = state.Units;
             }
         }
@@ -124,7 +130,7 @@ internal sealed class ProductCover
     private static int Compare(State a, State b)
     {
         var order = b.Units.CompareTo(a.Units);
-        order = order != 0 ? order : a.Cents.CompareTo(b.Cents);
+        order = order != 0 ? order : a.Cost.CompareTo(b.Cost);
         return order != 0 ? order : a.Packs.CompareTo(b.Packs);
     }
 
@@ -140,6 +146,6 @@ internal sealed class ProductCover
             }
         }
 
-        return new Cover(end.Cents, end.Units, end.Packs, [.. taken]);
+        return new Cover(taken.Sum(t => t.Item1.Offer.Cents(t.Item2)!.Value), end.Units, end.Packs, [.. taken]);
     }
 }

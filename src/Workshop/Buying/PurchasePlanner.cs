@@ -11,17 +11,14 @@ public sealed class PurchasePlanner
 {
     private readonly PurchaseCase asked;
     private readonly PackProduct[] products;
-    private Basket? best;
+    private readonly Incumbent incumbent;
 
     private PurchasePlanner(PurchaseCase asked)
     {
         this.asked = asked;
         products = PackProduct.All(asked);
+        incumbent = new(asked.Suppliers, asked.BudgetCents is { } budget ? budget + 1 : Unlimited);
     }
-
-    private long Below => best?.Cents ?? Ceiling;
-
-    private long Ceiling => asked.BudgetCents is { } budget ? budget + 1 : Unlimited;
 
     /// <summary>No purchase comes near it, and sums of it do not overflow.</summary>
     private const long Unlimited = 1L << 52;
@@ -45,140 +42,44 @@ public sealed class PurchasePlanner
         var leaves = SupplierStates.List(asked.Suppliers, products, Unlimited, cancel);
         foreach (var leaf in leaves)
         {
-            Take(leaf.Covers.SelectMany(c => c.Taken).ToArray());
-            Take(ToppedUp(leaf));
+            var cheapest = leaf.Covers.SelectMany(c => c.Taken).ToArray();
+            incumbent.Take(cheapest);
+            incumbent.Take(TopUp.Fill((asked.Suppliers, products), leaf, cheapest));
         }
 
-        long bound = Below;
-        foreach (var leaf in leaves)
+        long bound = Unlimited;
+        foreach (var leaf in leaves.TakeWhile(l => l.Bound < incumbent.Below))
         {
-            if (leaf.Bound >= Below)
+            if (!Search(leaf, cancel).IsDone)
             {
+                // Leaves come by rising bounds, so that those after it are no cheaper than this one's.
+                bound = leaf.Bound;
                 break;
             }
-
-            try
-            {
-                var result = Search(leaf, cancel);
-                if (result.Basket is { } found)
-                {
-                    Take(found.Taken);
-                }
-
-                if (result.IsDone)
-                {
-                    continue;
-                }
-
-                bound = Math.Min(bound, result.Bound);
-            }
-            catch (OperationCanceledException) when (best is not null)
-            {
-                bound = Math.Min(bound, leaf.Bound);
-            }
-
-            break;
         }
 
-        bound = Math.Min(bound, Below);
-        return best is null ? (null, Impossible(cancel)) : (Told(best, bound), null);
-    }
-
-    private void Take((PackOffer Offer, int Packs)[] taken)
-    {
-        if (Basket.Sum(asked.Suppliers, taken) is { } basket && basket.Cents < Below)
-        {
-            best = basket;
-        }
-    }
-
-    /// <summary>Where a sum is not reached, the packs that reach it for the least, one kind at each supplier.</summary>
-    private (PackOffer, int)[] ToppedUp(StateLeaf leaf)
-    {
-        var taken = leaf.Covers.SelectMany(c => c.Taken).ToDictionary(t => t.Offer, t => t.Packs);
-        var goods = Basket.Goods(asked.Suppliers.Count, taken.Select(t => (t.Key, t.Value)));
-        for (var s = 0; s < leaf.Least.Length; s++)
-        {
-            if ((goods[s] ?? 0) >= leaf.Least[s])
-            {
-                continue;
-            }
-
-            var missing = leaf.Least[s] - (goods[s] ?? 0);
-            var filler = products
-                .SelectMany(p => p.Offers.Where(o => o.Supplier == s && p.Most == long.MaxValue))
-                .Select(o => (Offer: o, Packs: Filling(o, taken.GetValueOrDefault(o), missing)))
-                .Where(f => f.Packs > 0)
-                .OrderBy(f => f.Offer.Offer.Cents(f.Packs) - f.Offer.Offer.Cents(taken.GetValueOrDefault(f.Offer)))
-                .ThenBy(f => f.Offer.Index)
-                .FirstOrDefault();
-            if (filler.Offer is not null)
-            {
-                taken[filler.Offer] = filler.Packs;
-            }
-        }
-
-        return [.. taken.Select(t => (t.Key, t.Value))];
-    }
-
-    /// <summary>Packs of an offer that bring so much more money than those taken; 0 for none.</summary>
-    private static int Filling(PackOffer offer, int taken, long missing)
-    {
-        if (offer.LowestCents == 0)
-        {
-            return 0;
-        }
-
-        var wanted = missing + (offer.Offer.Cents(taken) ?? 0);
-        foreach (var step in offer.Offer.Breaks.Reverse())
-        {
-            var packs = Math.Max(Math.Max(step.FromPacks, taken), (wanted + step.Cents - 1) / Math.Max(1, step.Cents));
-            if (packs <= Math.Min(offer.Most, int.MaxValue) && offer.Offer.Cents((int)packs) >= wanted)
-            {
-                return (int)packs;
-            }
-        }
-
-        return 0;
+        return incumbent.Best is { } best
+            ? (Told(best, Math.Min(bound, best.Cents)), null)
+            : (null, Impossible(cancel));
     }
 
     private LeafResult Search(StateLeaf leaf, CancellationToken cancel)
     {
-        var cheapest = leaf.Covers.SelectMany(c => c.Taken).ToArray();
-        var goods = Basket.Goods(asked.Suppliers.Count, cheapest);
+        var goods = Basket.Goods(asked.Suppliers.Count, leaf.Covers.SelectMany(c => c.Taken));
         if (Enumerable.Range(0, goods.Length).All(s => (goods[s] ?? 0) >= leaf.Least[s]))
         {
-            return new LeafResult(Basket.Sum(asked.Suppliers, cheapest), leaf.Bound, true);
+            // The cheapest packs are a purchase already, and no other in these states is cheaper.
+            return new LeafResult(leaf.Bound, true);
         }
 
-        cancel.ThrowIfCancellationRequested();
-        var room = Below - 1 - leaf.Bound;
-        List<Column>?[] columns =
-        [
-            .. products.Select((p, i) => LeafColumns.Find(p, leaf, leaf.Covers[i].Cents + room)),
-        ];
-        if (columns.Any(c => c is { Count: 0 }))
+        try
         {
-            return new LeafResult(null, Below, true);
+            return LeafSearch.Run((asked.Suppliers, products), leaf, incumbent, cancel);
         }
-
-        if (columns.All(c => c is not null))
+        catch (OperationCanceledException) when (incumbent.Best is not null)
         {
-            var (bound, narrowed) = LeafPrices.Narrow(
-                columns!,
-                [.. leaf.Least.Where(l => l > 0)],
-                leaf.Fees,
-                Below
-            );
-            if (bound > Below - 1)
-            {
-                return new LeafResult(null, Below, true);
-            }
-
-            columns = narrowed;
+            return new LeafResult(leaf.Bound, false);
         }
-
-        return LeafModel.Solve((asked.Suppliers, products), leaf, columns, Below, cancel);
     }
 
     /// <summary>A product that no offers cover.</summary>

@@ -94,8 +94,7 @@ public sealed partial class CountPage
         [
             .. view
                 .Book.Lots.Where(l =>
-                    l.HasSome
-                    && !l.Lines.Any(x => x.Line.Kind == MovementKind.Counted && x.Line.Day == today)
+                    l.HasSome && !l.Lines.Any(x => x.Line.Kind == MovementKind.Counted && x.Line.Day == today)
                 )
                 .OrderBy(l => view.GoodOf(l).Walk)
                 .ThenBy(view.PlaceOf, StringComparer.OrdinalIgnoreCase)
@@ -120,8 +119,7 @@ public sealed partial class CountPage
         (cause, told, digits, number) = (Causes[0], null, "", "");
     }
 
-    private void Step(int by) =>
-        found = StockWords.Number(Math.Max(0, (StockWords.Plain(found) ?? 0) + by));
+    private void Step(int by) => found = StockWords.Number(Math.Max(0, (StockWords.Plain(found) ?? 0) + by));
 
     private async Task SaveAsync()
     {
@@ -134,8 +132,7 @@ public sealed partial class CountPage
         // What the field shows is rounded: what was not touched is what the book says.
         var isAsShown = found == StockWords.Field(lot!.OnHand, good.Unit, preferences);
         var who = await Shelf.WhoAsync();
-        var line =
-            Corrections.Count(lot, isAsShown ? lot.OnHand : read, Shelf.Today, who, cause)
+        var line = Corrections.Count(lot, isAsShown ? lot.OnHand : read, Shelf.Today, who, cause)
             ?? new Movement
             {
                 Lot = lot.Lot.Id,

@@ -253,9 +253,10 @@ public sealed class MovementDraft
     {
         var good = view.GoodOf(Good);
         string Told(double amount) => StockWords.Amount(amount, good.Unit, UnitPreferences.Metric);
-        var passed = picking.PassedOver.Length == 0
-            ? ""
-            : $" Not counted: {string.Join(
+        var passed =
+            picking.PassedOver.Length == 0
+                ? ""
+                : $" Not counted: {string.Join(
                 ", ",
                 picking.PassedOver.Select(p => $"{p.Lot.Lot.Id} ({p.Why})")
             )}.";

@@ -47,7 +47,8 @@ public sealed partial class MovementForm
     private IEnumerable<LotAccount> Lots => View.Book.LotsOf(draft.Good).Where(l => l.HasSome);
 
     private IEnumerable<LotAccount> Targets =>
-        View.Book.Lots.Where(l =>
+        View
+            .Book.Lots.Where(l =>
                 l.HasSome && View.GoodOf(l).Kind is GoodKind.Mix or GoodKind.Tank or GoodKind.Culture
             )
             .OrderByDescending(l => l.Lot.Since)

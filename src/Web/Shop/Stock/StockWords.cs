@@ -57,8 +57,9 @@ public static class StockWords
             ? QuantityText.TryParse<Volume>(text.Trim().Replace(',', '.'), out var liters, out _)
                 ? Unit.Liter.FromSi(liters.Si)
                 : null
-            : QuantityText.TryParse<Mass>(text.Trim().Replace(',', '.'), out var mass, out _) ? mass.Si
-            : null;
+            : QuantityText.TryParse<Mass>(text.Trim().Replace(',', '.'), out var mass, out _)
+                ? mass.Si
+                : null;
     }
 
     /// <summary>A plain number as typed, with point or comma; null where it is none.</summary>
@@ -95,7 +96,8 @@ public static class StockWords
     /// <summary>A number as tools show it: one decimal from ten on, two below.</summary>
     public static string Number(double value) =>
         Math.Round(value, Math.Abs(value) >= 10 ? 1 : 2, MidpointRounding.AwayFromZero)
-            .ToString("0.##", CultureInfo.InvariantCulture) is var text
+            .ToString("0.##", CultureInfo.InvariantCulture)
+            is var text
         && text == "-0"
             ? "0"
             : text;

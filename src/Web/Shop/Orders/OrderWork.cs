@@ -1,0 +1,238 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Findings;
+using Litterfall.Domain.Lists;
+using Litterfall.Domain.Trade;
+using Litterfall.Forecasting;
+using Litterfall.Judging;
+using Litterfall.Store;
+using Litterfall.Web.Library;
+using Litterfall.Web.Sharing;
+using Litterfall.Workshop.Orders;
+using Litterfall.Workshop.Quoting;
+
+namespace Litterfall.Web.Shop.Orders;
+
+/// <summary>
+/// One order with all that its page shows. Each change is one step of the store on the version that was read;
+/// afterwards everything is read again.
+/// </summary>
+public sealed class OrderWork
+{
+    private readonly BenchStore store;
+    private readonly BenchLibrary library;
+    private readonly TimeProvider clock;
+    private readonly Dictionary<(Guid, int), DesignNumbers?> numbers = [];
+    private int version;
+
+    private OrderWork(BenchStore store, BenchLibrary library, TimeProvider clock)
+    {
+        (this.store, this.library, this.clock) = (store, library, clock);
+    }
+
+    /// <summary>The order.</summary>
+    public Order Order { get; private set; } = null!;
+
+    /// <summary>Its customer.</summary>
+    public Customer Customer { get; private set; } = null!;
+
+    /// <summary>Figures of the workshop.</summary>
+    public ShopTerms Terms { get; private set; } = null!;
+
+    /// <summary>False before anybody entered the figures of the workshop.</summary>
+    public bool HasTerms { get; private set; }
+
+    /// <summary>Its quotes, the last first.</summary>
+    public IReadOnlyList<Quote> Quotes { get; private set; } = [];
+
+    /// <summary>Its invoices, credits and delivery notes, as they were issued.</summary>
+    public IReadOnlyList<Invoice> Papers { get; private set; } = [];
+
+    /// <summary>What the workshop buys from.</summary>
+    public ShopSupply Supply { get; private set; } = null!;
+
+    /// <summary>The book of stock.</summary>
+    public StockPicture Stock { get; private set; } = null!;
+
+    /// <summary>What blocks it.</summary>
+    public Seq<Blocker> Blockers { get; private set; } = [];
+
+    /// <summary>Today.</summary>
+    public DateOnly Today => DateOnly.FromDateTime(clock.GetLocalNow().DateTime);
+
+    /// <summary>The accepted quote; null before acceptance.</summary>
+    public Quote? Accepted => Quotes.FirstOrDefault(q => q.Number == Order.AcceptedQuote);
+
+    /// <summary>The accepted option; null before acceptance.</summary>
+    public QuoteOption? Option => Accepted?.Options[Order.AcceptedOption];
+
+    /// <summary>Reads an order; null where there is none of that number.</summary>
+    public static async Task<OrderWork?> OpenAsync(
+        BenchStore store,
+        BenchLibrary library,
+        TimeProvider clock,
+        int number
+    )
+    {
+        await library.LoadAsync();
+        var work = new OrderWork(store, library, clock);
+        return await work.ReadAsync(number) ? work : null;
+    }
+
+    /// <summary>Reads everything again.</summary>
+    public Task ReadAsync() => ReadAsync(Order.Number);
+
+    private async Task<bool> ReadAsync(int number)
+    {
+        if (await store.OrderAsync(number) is not { } kept)
+        {
+            return false;
+        }
+
+        (Order, version) = (kept.Value, kept.Version);
+        Customer = (await store.RecordAsync<Customer>(Order.Customer))?.Value
+            ?? new Customer { Key = Order.Customer, Name = Order.Customer };
+        (Terms, HasTerms) = await OrderBook.TermsAsync(store);
+        Quotes = await store.QuotesAsync(number);
+        Papers = await store.InvoicesAsync(number);
+        Supply = await OrderBook.SupplyAsync(store);
+        Stock = await OrderBook.StockAsync(store, Today);
+        var orders = await OrderBook.AllAsync<Order>(store);
+        var lacking = GoodShortage.Find(orders, Stock, Supply, Today);
+        Blockers = OrderBlocks.Find(Order, lacking.GetValueOrDefault(number) ?? [], Today);
+        return true;
+    }
+
+    /// <summary>Numbers of a version, as far as sizes and goods; null where it cannot be computed.</summary>
+    public async Task<DesignNumbers?> NumbersAsync(Guid design, int of)
+    {
+        if (!numbers.TryGetValue((design, of), out var known))
+        {
+            known = numbers[(design, of)] =
+                await store.DesignAsync(design, of) is { } stored
+                && DesignReader.Read(stored.Name, stored.Text).Value is { } document
+                && library.Check(document) is { Value: { } good, IsGood: true }
+                    ? DesignNumbers.Shape(good)
+                    : null;
+        }
+
+        return known;
+    }
+
+    /// <summary>Lines of the order ready to be priced; what cannot be computed is named.</summary>
+    /// <param name="items">The lines.</param>
+    public async Task<(ImmutableArray<PricedItem> Items, string? Fault)> PricedAsync(
+        IEnumerable<OrderItem> items
+    )
+    {
+        var priced = ImmutableArray.CreateBuilder<PricedItem>();
+        foreach (var item in items)
+        {
+            var its = item.Design is { } design ? await NumbersAsync(design, item.Version) : null;
+            if (item.Design is not null && its is null)
+            {
+                return (
+                    [],
+                    $"{item.Name} cannot be calculated as entered. Open the design and put it right first."
+                );
+            }
+
+            priced.Add(new(item, its));
+        }
+
+        return (priced.ToImmutable(), null);
+    }
+
+    /// <summary>Prices as the shop pays them now.</summary>
+    /// <param name="fromStock">True to count stock at what its lots cost.</param>
+    public QuoteBasis Basis(bool fromStock) =>
+        new(
+            Terms,
+            Customer,
+            new PriceBook(Supply, library.Catalog, Terms.Currency) { Stock = fromStock ? Stock : null }
+        );
+
+    /// <summary>
+    /// The first day the order as it stands can be handed over; null where nothing of it can be computed.
+    /// </summary>
+    public async Task<PromisedDay?> EarliestAsync()
+    {
+        var (items, _) = await PricedAsync(Order.Items);
+        var basis = Basis(false);
+        PromisedDay? last = null;
+        foreach (var item in items.Where(i => i.Numbers is not null))
+        {
+            var option = QuoteMaker.Price(basis, new OptionWish("") { Items = [item], Price = 0 }).Option;
+            var day = PromisedDay.Earliest(
+                item.Numbers!,
+                item.Item.Kind,
+                option.Minutes.Sum(m => m.Minutes),
+                GoodShortage.Arrival(option.Goods, Stock, Supply, Today),
+                Today
+            );
+            last = last is null || day.Day > last.Day ? day : last;
+        }
+
+        return last;
+    }
+
+    /// <summary>What workshop and customer say on a paper of today.</summary>
+    public QuoteHead Head(string note = "") => new(Terms, Customer, Today) { Note = note };
+
+    /// <summary>Who acts now, with words.</summary>
+    public async Task<OrderAct> ActAsync(string note) =>
+        new(clock.GetUtcNow().UtcDateTime, await OrderBook.WhoAsync(store), note);
+
+    /// <summary>Writes the order, and with it what a step adds.</summary>
+    /// <param name="order">The order as it is from now on.</param>
+    /// <param name="note">What was changed.</param>
+    /// <param name="besides">Papers and records of the same step.</param>
+    /// <returns>Null where it was written, else why not.</returns>
+    public async Task<string?> KeepAsync(Order order, string note, Action<ShopChange>? besides = null)
+    {
+        var fault = await Attempt.AtAsync(async () =>
+        {
+            var change = new ShopChange(await OrderBook.WhoAsync(store)).Keep(
+                OrderBook.Key(order.Number),
+                version,
+                order,
+                note
+            );
+            besides?.Invoke(change);
+            await store.WriteAsync(change);
+        });
+        // Refused or written: what is there now is shown.
+        return await Attempt.AtAsync(ReadAsync) ?? fault;
+    }
+
+    /// <summary>
+    /// Looks whether a design would harm its animals: the whole check, as the desk does it. What is found is
+    /// kept with the line of the order.
+    /// </summary>
+    /// <param name="cancel">Nobody waits any more.</param>
+    public async Task JudgeAsync(CancellationToken cancel)
+    {
+        foreach (var item in Order.Items.Where(i => i is { Harm: null, Design: not null }).ToList())
+        {
+            if (await NumbersAsync(item.Design!.Value, item.Version) is not { } its)
+            {
+                continue;
+            }
+
+            var result = await Turns.OfMachine.RunAsync(
+                WorkKind.Whole,
+                () => DesignRun.Execute(its.Upto(Reach.Whole), cancel),
+                cancel
+            );
+            var stops = result.Open.Where(f => f.Severity == Severity.Stop && f.Protects == Protects.Animal);
+            var harm = string.Join(" ", stops.Select(f => f.Text));
+            await KeepAsync(
+                Order with
+                {
+                    Items = [.. Order.Items.Select(i => i == item ? i with { Harm = harm } : i)],
+                },
+                harm.Length > 0 ? $"{item.Name} would harm its animals" : $"{item.Name} was checked"
+            );
+        }
+    }
+}
