@@ -13,6 +13,24 @@ internal sealed class DemoStock(DemoBook book, int shift)
     /// <summary>Key of the good that finished tanks are.</summary>
     public const string TankGood = "tank";
 
+    // Small parts that are bought by the dozen.
+    private static readonly (string Key, double Count, decimal Each)[] Drawers =
+    [
+        ("mist-nozzle", 12, 3.20m),
+        ("mist-tee", 14, 1.10m),
+        ("mist-elbow", 9, 0.95m),
+        ("mist-end-cap", 11, 0.70m),
+        ("tube-clip", 60, 0.35m),
+        ("mist-tube-6", 22, 1.20m),
+        ("grommet", 15, 0.60m),
+        ("mount-pin", 90, 0.15m),
+        ("mount-wire", 18, 0.45m),
+        ("tank-label", 40, 0.30m),
+        ("dip-tube", 4, 2.80m),
+        ("thermometer", 5, 6.90m),
+        ("hygrometer", 5, 8.90m),
+    ];
+
     private readonly Dictionary<string, int> numbers = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Good> goods = book.Goods.ToDictionary(
         g => g.Key,
