@@ -124,6 +124,11 @@ internal sealed class DemoStock(DemoBook book, int shift)
         Receive("plastic-fly-screen", 1.22 * 9.4, 4.30m, came);
         Receive("acrylic-sheet", 5 * 1.2 * 0.6, 31m, came);
         Receive("shipping-carton", 4, 4.90m, came);
+        foreach (var (key, count, each) in Drawers)
+        {
+            Receive(key, count, each, came.AddDays(-9));
+        }
+
         foreach (
             var (key, count, each) in new[] { ("neoregelia-small", 14, 8.50m), ("ficus-pumila", 16, 3.80m) }
         )
@@ -182,6 +187,6 @@ internal sealed class DemoStock(DemoBook book, int shift)
     {
         var letters = LotNumber.LettersOf(good);
         var number = numbers[letters] = numbers.GetValueOrDefault(letters) + 1;
-        return string.Create(CultureInfo.InvariantCulture, $"{letters}-{number:00}");
+        return string.Create(CultureInfo.InvariantCulture, $"{letters}-{number}");
     }
 }
