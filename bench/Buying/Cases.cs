@@ -68,6 +68,32 @@ internal static class Cases
         };
     }
 
+    /// <summary>Four suppliers whose prices are nearly the same, so that the sums decide.</summary>
+    /// <param name="seed">Names the case.</param>
+    public static PurchaseCase DrawAlike(int seed)
+    {
+        var random = new Random(seed);
+        double[] sizes = [5, 12.5, 40];
+        var products = Enumerable.Range(0, 60).Select(p => new PurchaseProduct($"M{p}", 10 + random.Next(90), 3)).ToList();
+        return new PurchaseCase
+        {
+            Suppliers = [.. Enumerable.Range(1, 4).Select(s => new PurchaseSupplier($"S{s}", 690, 40_000, 15_000))],
+            Products = [.. products],
+            Offers =
+            [
+                .. from product in products
+                from s in Enumerable.Range(1, 4)
+                from size in sizes
+                select new PurchaseOffer(
+                    $"S{s}",
+                    product.Name,
+                    size,
+                    [new(1, (long)(size * (40 + random.Next(20)))), new(6, (long)(size * 38))]
+                ),
+            ],
+        };
+    }
+
     /// <summary>
     /// What the rule of thumb pays: each product at the lowest price by the liter, whole packs of it; null
     /// where a minimum order is missed.
