@@ -48,11 +48,15 @@ internal static class Cases
 
                 foreach (var size in Sizes.OrderBy(_ => random.Next()).Take(random.Next(1, 4)))
                 {
-                    var price = (long)(perLiter * Math.Pow(size, 0.85) * (0.85 + (0.4 * random.NextDouble())) * 2);
+                    var price = (long)(
+                        perLiter * Math.Pow(size, 0.85) * (0.85 + (0.4 * random.NextDouble())) * 2
+                    );
                     var breaks = new List<PriceBreak> { new(1, price) };
                     if (random.NextDouble() < 0.5)
                     {
-                        breaks.Add(new(One(Thresholds), (long)(price * (0.86 + (0.1 * random.NextDouble())))));
+                        breaks.Add(
+                            new(One(Thresholds), (long)(price * (0.86 + (0.1 * random.NextDouble()))))
+                        );
                     }
 
                     offers.Add(new PurchaseOffer($"S{s + 1}", $"M{p}", size, [.. breaks]));
@@ -74,10 +78,16 @@ internal static class Cases
     {
         var random = new Random(seed);
         double[] sizes = [5, 12.5, 40];
-        var products = Enumerable.Range(0, 60).Select(p => new PurchaseProduct($"M{p}", 10 + random.Next(90), 3)).ToList();
+        var products = Enumerable
+            .Range(0, 60)
+            .Select(p => new PurchaseProduct($"M{p}", 10 + random.Next(90), 3))
+            .ToList();
         return new PurchaseCase
         {
-            Suppliers = [.. Enumerable.Range(1, 4).Select(s => new PurchaseSupplier($"S{s}", 690, 40_000, 15_000))],
+            Suppliers =
+            [
+                .. Enumerable.Range(1, 4).Select(s => new PurchaseSupplier($"S{s}", 690, 40_000, 15_000)),
+            ],
             Products = [.. products],
             Offers =
             [

@@ -131,7 +131,10 @@ internal static class QuoteText
 
         var bill = Bill(asked, sheet);
         var text = new StringBuilder()
-            .Append("What the price without tax pays for").Append(money).Append('\n')
+            .Append("What the price without tax pays for")
+            .Append(money.Length > 0 ? "," : "")
+            .Append(money)
+            .Append('\n')
             .Append(table)
             .Append('\n')
             .Append(Totals(asked, sheet, money))
@@ -198,21 +201,33 @@ internal static class QuoteText
         if (asked.Seen is { } seen)
         {
             text.Append(CultureInfo.InvariantCulture, $"\n{seen.Lost} of {seen.Shipped} shipments lost: ")
-                .Append(CultureInfo.InvariantCulture, $"{100 * seen.Seen:0.0} %, between {100 * seen.Low:0.0} and ")
+                .Append(
+                    CultureInfo.InvariantCulture,
+                    $"{100 * seen.Seen:0.0} %, between {100 * seen.Low:0.0} and "
+                )
                 .Append(CultureInfo.InvariantCulture, $"{100 * seen.High:0.0} % (95 % interval); ")
-                .Append(CultureInfo.InvariantCulture, $"with what was expected before, {100 * seen.Mean:0.0} %\n");
+                .Append(
+                    CultureInfo.InvariantCulture,
+                    $"with what was expected before, {100 * seen.Mean:0.0} %\n"
+                );
         }
 
         if (asked.Box is { } box)
         {
             text.Append(CultureInfo.InvariantCulture, $"\nBox of {box.Animals}: {box.Expected:0.00} lost on ")
-                .Append(CultureInfo.InvariantCulture, $"average; at least one in {100 * box.AtLeastOne:0.0} % of boxes\n");
+                .Append(
+                    CultureInfo.InvariantCulture,
+                    $"average; at least one in {100 * box.AtLeastOne:0.0} % of boxes\n"
+                );
         }
 
         if (Fund(asked) is { } fund)
         {
             var each = LossReserve.Replacement(asked.Price);
-            text.Append(CultureInfo.InvariantCulture, $"\n{fund.Shipments} shipments: {fund.Mean:0.0} lost on ")
+            text.Append(
+                    CultureInfo.InvariantCulture,
+                    $"\n{fund.Shipments} shipments: {fund.Mean:0.0} lost on "
+                )
                 .Append(CultureInfo.InvariantCulture, $"average; with 95 % certainty no more than ")
                 .Append(CultureInfo.InvariantCulture, $"{fund.Quantile(0.95)}, so keep ")
                 .Append(Money(fund.Quantile(0.95) * each))

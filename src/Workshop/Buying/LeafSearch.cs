@@ -119,10 +119,7 @@ internal sealed class LeafSearch
     private List<Column>?[] Columns(double room)
     {
         var weights = Weights();
-        return
-        [
-            .. asked.Products.Select((p, i) => LeafColumns.Find(p, leaf, weights, least[i] + room)),
-        ];
+        return [.. asked.Products.Select((p, i) => LeafColumns.Find(p, leaf, weights, least[i] + room))];
     }
 
     private LeafResult Solve(List<Column>?[] columns, CancellationToken cancel) =>

@@ -54,7 +54,10 @@ public sealed record MixWater
         };
         return asked.Target switch
         {
-            WetTarget.ByMass => sum.Wetted(asked, dry * Odds((asked.WetPercent - asked.WetMiss.Mean) / 100.0)),
+            WetTarget.ByMass => sum.Wetted(
+                asked,
+                dry * Odds((asked.WetPercent - asked.WetMiss.Mean) / 100.0)
+            ),
             WetTarget.ByVolume => sum.Wetted(
                 asked,
                 mixed * Math.Clamp(asked.WetPercent - asked.WetMiss.Mean, 0.0, 100.0) / 100.0
@@ -91,14 +94,18 @@ public sealed record MixWater
             return this with { Refusal = TooWet(asked, wanted.Value) };
         }
 
-        return this with { WantedKg = Math.Max(wanted.Value, PresentKg ?? 0.0) };
+        return this with
+        {
+            WantedKg = Math.Max(wanted.Value, PresentKg ?? 0.0),
+        };
     }
 
     private MixRefusal TooWet(MixCase asked, double wanted) =>
         new(
             asked.Target == WetTarget.ByMass ? "targetWetPercent" : "waterByVolumePercent",
-            FormattableString.Invariant($"the components bring {PresentKg:0.0} L of water and the mix is to hold ")
-                + FormattableString.Invariant($"{wanted:0.0} L: it is too wet by {PresentKg - wanted:0.0} L"),
+            FormattableString.Invariant(
+                $"the components bring {PresentKg:0.0} L of water and the mix is to hold "
+            ) + FormattableString.Invariant($"{wanted:0.0} L: it is too wet by {PresentKg - wanted:0.0} L"),
             "components dried first or taken from a drier lot, or a wetter target"
         );
 }

@@ -92,8 +92,7 @@ public sealed record CostCase
     public TaxRule Tax => new(TaxPercent, PricesIncludeTax, Rounding);
 
     /// <summary>Share of the price without tax that the fee takes, its fixed part aside.</summary>
-    public decimal FeeShare =>
-        Fee is null ? 0m : Fee.Percent / 100m * (Fee.IsOnGross ? 1m + TaxShare : 1m);
+    public decimal FeeShare => Fee is null ? 0m : Fee.Percent / 100m * (Fee.IsOnGross ? 1m + TaxShare : 1m);
 
     /// <summary>Fixed part of the fee, currency units.</summary>
     public decimal FeeFixed => Fee?.Fixed ?? 0m;

@@ -34,9 +34,7 @@ public sealed class CostSheet
 
     /// <summary>What the charged price brings without tax, not rounded.</summary>
     public decimal NetCharged =>
-        Case.PricesIncludeTax || Case.Charge is not null
-            ? Charged.Gross / (1m + Case.TaxShare)
-            : Charged.Net;
+        Case.PricesIncludeTax || Case.Charge is not null ? Charged.Gross / (1m + Case.TaxShare) : Charged.Net;
 
     /// <summary>Fee on the charged price, not rounded.</summary>
     public decimal Fee => FeeOn(NetCharged, Charged.Gross);

@@ -82,13 +82,7 @@ public sealed class LotGraph
         var number = numbers[lot];
         var put = Sum(before[number]);
         var used = Sum(next[number]);
-        return new LotBalance(
-            put,
-            made,
-            used,
-            made - used,
-            put > 0.0 ? 100.0 * (put - made) / put : null
-        );
+        return new LotBalance(put, made, used, made - used, put > 0.0 ? 100.0 * (put - made) / put : null);
     }
 
     private double? Sum(int[] movements)

@@ -142,21 +142,27 @@ public sealed class MixPlanTests
     [Fact]
     public void Batches_add_up_and_fit_the_tub() =>
         Gen.Select(Gen.Double[1, 900], Gen.Double[10, 120], Gen.Double[5, 40], Gen.Bool)
-            .Sample((need, tub, lift, isFull) =>
-            {
-                var asked = Rainforest with
+            .Sample(
+                (need, tub, lift, isFull) =>
                 {
-                    NeedLiters = need,
-                    TubLiters = tub,
-                    LiftKg = lift,
-                    Split = isFull ? BatchSplit.FullAndRest : BatchSplit.Equal,
-                };
-                var plan = Plan(asked);
-                return Math.Abs(plan.Batches.Sum(b => b.Count * b.LooseLiters) - plan.LooseLiters) < 1e-9 * need
-                    && Math.Abs(plan.Batches.Sum(b => b.Count * b.MixedLiters) - plan.MixedLiters) < 1e-9 * need
-                    && plan.Shares.Sum(s => s.Liters) - plan.LooseLiters < 1e-9 * need
-                    && plan.Batches.All(b => b.LooseLiters <= asked.LimitLiters + 1e-6 && b.Kg <= lift + 1e-6);
-            });
+                    var asked = Rainforest with
+                    {
+                        NeedLiters = need,
+                        TubLiters = tub,
+                        LiftKg = lift,
+                        Split = isFull ? BatchSplit.FullAndRest : BatchSplit.Equal,
+                    };
+                    var plan = Plan(asked);
+                    return Math.Abs(plan.Batches.Sum(b => b.Count * b.LooseLiters) - plan.LooseLiters)
+                            < 1e-9 * need
+                        && Math.Abs(plan.Batches.Sum(b => b.Count * b.MixedLiters) - plan.MixedLiters)
+                            < 1e-9 * need
+                        && plan.Shares.Sum(s => s.Liters) - plan.LooseLiters < 1e-9 * need
+                        && plan.Batches.All(b =>
+                            b.LooseLiters <= asked.LimitLiters + 1e-6 && b.Kg <= lift + 1e-6
+                        );
+                }
+            );
 
     private static MixPlan Plan(MixCase asked)
     {
