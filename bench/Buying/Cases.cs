@@ -3,7 +3,9 @@ using Litterfall.Workshop.Buying;
 
 namespace Litterfall.Bench.Buying;
 
-/// <summary>Made-up purchases: packs get cheaper by the liter with size, breaks, deliveries, minimum orders.</summary>
+/// <summary>
+/// Made-up purchases: packs get cheaper by the liter with size, breaks, deliveries, minimum orders.
+/// </summary>
 internal static class Cases
 {
     private static readonly double[] Sizes = [2, 2.5, 5, 10, 20, 25, 50, 70];

@@ -18,13 +18,15 @@ public sealed class WorkshopCommandTests
         { "name": "b", "optimumCents": 1, "oneOptimalPlan": [1], "reproved": true,
           "suppliers": { "S": { "deliveryCents": 690, "freeFromCents": 5000, "minOrderCents": 0 } },
           "products": { "bark": { "need": 12.5, "stock": 2.5 } },
-          "offers": [ { "supplier": "S", "product": "bark", "packLitres": 2.5, "breaks": [ [1, 500], [4, 450] ] } ] }
+          "offers": [ { "supplier": "S", "product": "bark", "packLitres": 2.5,
+                        "breaks": [ [1, 500], [4, 450] ] } ] }
         """;
 
     private const string Trace = """
         { "edges": [ { "from": "PEAT-31", "to": "MIX-07", "amount": 40 },
                      { "from": "MIX-07", "to": "KIT-101", "amount": 24 } ],
-          "ask": [ { "forward": "PEAT-31" }, { "backward": "KIT-101" }, { "balance": "MIX-07", "made": 36 } ] }
+          "ask": [ { "forward": "PEAT-31" }, { "backward": "KIT-101" },
+                   { "balance": "MIX-07", "made": 36 } ] }
         """;
 
     private const string Mix = """
@@ -54,7 +56,10 @@ public sealed class WorkshopCommandTests
     {
         var told = Told(
             "quote",
-            """{ "materials": 118, "labor": [ { "hours": 6.5, "wagePerHour": 22 } ], "overheadPercent": 15, "charge": 405.20 }"""
+            """
+            { "materials": 118, "labor": [ { "hours": 6.5, "wagePerHour": 22 } ], "overheadPercent": 15,
+              "charge": 405.20 }
+            """
         );
         Assert.Equal(25.9, Math.Round(told["marginPercent"]!.GetValue<double>(), 1));
         var nothing = Told("quote", "{}");
@@ -104,7 +109,8 @@ public sealed class WorkshopCommandTests
     }
 
     /// <summary>
-    /// 88 L of mix are 100 L loose: three tubs of 48 L at most. Bark 22.5 kg and fiber 5 kg are 17 kg dry with
+    /// 88 L of mix are 100 L loose: three tubs of 48 L at most. Bark 22.5 kg and fiber 5 kg are 17 kg dry
+    /// with
     /// 10.5 kg of water; half water of the whole asks for 17.
     /// </summary>
     [Fact]
@@ -157,7 +163,10 @@ public sealed class WorkshopCommandTests
     )]
     [InlineData(
         "trace",
-        """{ "edges": [ { "from": "A", "to": "B", "amount": 5 } ], "ask": [ { "balance": "A", "made": 4 } ] }""",
+        """
+            { "edges": [ { "from": "A", "to": "B", "amount": 5 } ],
+              "ask": [ { "balance": "A", "made": 4 } ] }
+            """,
         "1 more than the 4 made"
     )]
     [InlineData(
@@ -167,22 +176,35 @@ public sealed class WorkshopCommandTests
     )]
     [InlineData(
         "mix",
-        """{ "recipe": [ { "name": "a", "parts": 1, "kgPerLiter": 0.4, "wetPercent": 60 } ], "needLiters": 10, "tubLiters": 60, "targetWetPercent": 50 }""",
+        """
+            { "recipe": [ { "name": "a", "parts": 1, "kgPerLiter": 0.4, "wetPercent": 60 } ],
+              "needLiters": 10, "tubLiters": 60, "targetWetPercent": 50 }
+            """,
         "too wet"
     )]
     [InlineData(
         "buy",
-        """{ "suppliers": { "S": {} }, "products": { "bark": { "need": 1 }, "moss": { "need": 1 } }, "offers": [ { "supplier": "S", "product": "bark", "packLitres": 5, "breaks": [ [1, 5] ] } ] }""",
+        """
+            { "suppliers": { "S": {} }, "products": { "bark": { "need": 1 }, "moss": { "need": 1 } },
+              "offers": [ { "supplier": "S", "product": "bark", "packLitres": 5, "breaks": [ [1, 5] ] } ] }
+            """,
         "no supplier offers moss"
     )]
     [InlineData(
         "buy",
-        """{ "suppliers": { "S": {} }, "products": { "bark": { "need": 1 } }, "offers": [ { "supplier": "T", "product": "bark", "packLitres": 5, "breaks": [ [1, 5] ] } ] }""",
+        """
+            { "suppliers": { "S": {} }, "products": { "bark": { "need": 1 } },
+              "offers": [ { "supplier": "T", "product": "bark", "packLitres": 5, "breaks": [ [1, 5] ] } ] }
+            """,
         "'T' is not listed"
     )]
     [InlineData(
         "buy",
-        """{ "suppliers": { "S": {} }, "products": { "bark": { "need": 1 } }, "offers": [ { "supplier": "S", "product": "bark", "packLitres": 5, "breaks": [ [4, 5], [2, 4] ] } ] }""",
+        """
+            { "suppliers": { "S": {} }, "products": { "bark": { "need": 1 } },
+              "offers": [ { "supplier": "S", "product": "bark", "packLitres": 5,
+                            "breaks": [ [4, 5], [2, 4] ] } ] }
+            """,
         "begins at 2 packs"
     )]
     public void Bad_input_is_refused_with_its_place(string command, string text, string says)

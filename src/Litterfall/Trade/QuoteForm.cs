@@ -88,8 +88,8 @@ internal static class QuoteForm
         form.Refuse(
             form.Has("marginPercent") ? "marginPercent" : "fee",
             FormattableString.Invariant(
-                $"a margin of {price.MarginPercent ?? 0m:0.####} % and fees of {fee:0.####} % of the price without "
-            ) + "tax together take the whole price: nothing is left to pay the costs, at any price",
+                $"a margin of {price.MarginPercent ?? 0m:0.####} % and fees of {fee:0.####} % of the price "
+            ) + "without tax together take the whole price: nothing is left to pay the costs, at any price",
             FormattableString.Invariant($"a margin below {100m - fee:0.####} % with these fees")
         );
     }

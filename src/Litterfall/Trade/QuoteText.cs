@@ -142,7 +142,8 @@ internal static class QuoteText
         if (asked.Pieces > 1)
         {
             text.Append(
-                $"{asked.Pieces} pieces: {Money(bill.Net)} + {Money(bill.Tax)} tax = {Money(bill.Gross)}{money}\n"
+                $"{asked.Pieces} pieces: {Money(bill.Net)} + {Money(bill.Tax)} tax = "
+                    + $"{Money(bill.Gross)}{money}\n"
             );
         }
 
@@ -175,8 +176,8 @@ internal static class QuoteText
 
     private static string Slip(CostSheet sheet, string money) =>
         sheet.MarkUpSlip is { } slip && sheet.Case.MarginPercent is > 0m and { } margin
-            ? $"\nPutting {Plain(margin)} % on top of the cost would make {Money(slip.Net)}{money} without tax. "
-                + $"That is a margin of only {Percent(slip.MarginPercent)} %.\n"
+            ? $"\nPutting {Plain(margin)} % on top of the cost would make {Money(slip.Net)}{money} "
+                + $"without tax. That is a margin of only {Percent(slip.MarginPercent)} %.\n"
             : "";
 
     private static string Range(CostSheet sheet)

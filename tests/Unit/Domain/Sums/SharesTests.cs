@@ -53,7 +53,8 @@ public sealed class SharesTests
         Assert.Equal(rounded, RoundingRule.All.Single(r => r.Word == rule).Round(amount));
 
     /// <summary>
-    /// Three lines of 0.83 at 19 %: by line 3 × 0.16 (0.1577), by the total 0.47 (0.4731). Own worked example.
+    /// Three lines of 0.83 at 19 %: by line 3 × 0.16 (0.1577), by the total 0.47 (0.4731). Own worked
+    /// example.
     /// </summary>
     [Fact]
     public void Tax_by_line_and_by_total()

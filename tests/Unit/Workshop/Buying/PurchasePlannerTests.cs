@@ -8,7 +8,10 @@ public sealed class PurchasePlannerTests
 {
     private static readonly PurchaseSupplier Free = new("S", 0, null, 0);
 
-    /// <summary>Own worked example: 5 L at 4.20 (10 or more 3.78), 20 L at 13.50 (5 or more 12.60), 50 L at 29.00; 6 L in stock.</summary>
+    /// <summary>
+    /// Own worked example: 5 L at 4.20 (10 or more 3.78), 20 L at 13.50 (5 or more 12.60), 50 L at 29.00; 6 L
+    /// in stock.
+    /// </summary>
     [Theory]
     [InlineData(11, 1, 0, 0, 420, 0)]
     [InlineData(18, 3, 0, 0, 1260, 3)]

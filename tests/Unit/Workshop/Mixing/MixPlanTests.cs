@@ -6,7 +6,9 @@ namespace Litterfall.UnitTests.Workshop.Mixing;
 /// <summary>Soil batches against worked examples.</summary>
 public sealed class MixPlanTests
 {
-    /// <summary>Own worked example: bark, fiber, charcoal and leaf mold 4:3:1:2, 148 L with 3 % loss.</summary>
+    /// <summary>
+    /// Own worked example: bark, fiber, charcoal and leaf mold 4:3:1:2, 148 L with 3 % loss.
+    /// </summary>
     private static readonly MixCase Rainforest = new()
     {
         Recipe =
@@ -61,7 +63,9 @@ public sealed class MixPlanTests
         Assert.Contains("charcoal", refusal.Message, StringComparison.Ordinal);
     }
 
-    /// <summary>136 L are 159.18 L loose: four tubs, not the three that the mixed liters would fill.</summary>
+    /// <summary>
+    /// 136 L are 159.18 L loose: four tubs, not the three that the mixed liters would fill.
+    /// </summary>
     [Fact]
     public void The_loose_volume_fills_the_tub()
     {

@@ -98,7 +98,9 @@ public sealed class LotGraphTests
         }
     }
 
-    /// <summary>Every ring of a random graph is one, and none is told where sorting by depth finds none.</summary>
+    /// <summary>
+    /// Every ring of a random graph is one, and none is told where sorting by depth finds none.
+    /// </summary>
     [Fact]
     public void A_ring_is_told_where_and_only_where_there_is_one()
     {
