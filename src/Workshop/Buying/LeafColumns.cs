@@ -124,7 +124,9 @@ internal sealed class LeafColumns
         return (int)Math.Clamp(packs, 0.0, MostStates);
     }
 
-    /// <summary>Of those with the same amount and the same sums only the cheapest; then those that none beats.</summary>
+    /// <summary>
+    /// Of those with the same amount and the same sums only the cheapest; then those that none beats.
+    /// </summary>
     private List<Part> Kept(List<Part> parts)
     {
         var isLimited = product.Most != long.MaxValue;

@@ -111,7 +111,9 @@ public sealed class PurchasePlanner
         return null;
     }
 
-    /// <summary>Why no purchase does: it costs more than the budget, or minimum orders are out of reach.</summary>
+    /// <summary>
+    /// Why no purchase does: it costs more than the budget, or minimum orders are out of reach.
+    /// </summary>
     private PurchaseRefusal Impossible(CancellationToken cancel)
     {
         if (asked.BudgetCents is { } budget)

@@ -23,7 +23,9 @@ public sealed record MixWater
     /// <summary>Why the mix cannot be made: it is too wet already, or was not weighed.</summary>
     public MixRefusal? Refusal { get; init; }
 
-    /// <summary>Water to add, liters; null where it is not dosed or the components were not weighed.</summary>
+    /// <summary>
+    /// Water to add, liters; null where it is not dosed or the components were not weighed.
+    /// </summary>
     public double? AddLiters => WantedKg - PresentKg;
 
     /// <summary>Mass when done, kg; null where a component was not weighed.</summary>

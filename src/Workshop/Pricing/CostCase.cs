@@ -64,7 +64,9 @@ public sealed record CostCase
     /// <summary>The payment fee; null for none.</summary>
     public FeeRule? Fee { get; init; }
 
-    /// <summary>Wanted profit, percent of the price without tax; null where only a charge is judged.</summary>
+    /// <summary>
+    /// Wanted profit, percent of the price without tax; null where only a charge is judged.
+    /// </summary>
     public decimal? MarginPercent { get; init; }
 
     /// <summary>Rate of tax, percent.</summary>

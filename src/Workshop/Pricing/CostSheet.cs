@@ -60,7 +60,9 @@ public sealed class CostSheet
     public decimal? BreakEvenUnits =>
         Case.FixedCosts is { } costs && Contribution > 0m ? Math.Ceiling(costs / Contribution) : null;
 
-    /// <summary>Chance of loss at which nothing is left at <see cref="Net"/>, percent; null for none.</summary>
+    /// <summary>
+    /// Chance of loss at which nothing is left at <see cref="Net"/>, percent; null for none.
+    /// </summary>
     public decimal? BreakingChancePercent =>
         LossReserve.BreakingChancePercent(Case, Net - FeeOn(Net, Gross) - (Cost.Total - Cost.Reserve));
 
