@@ -64,6 +64,9 @@ public static class BenchHost
         services.AddSingleton<BenchStore>();
         services.AddSingleton<BenchLibrary>();
         services.AddSingleton<Shop.Stock.StockShelf>();
+        services.AddSingleton<Shop.Batches.OrderNumbers>();
+        services.AddSingleton<Shop.Batches.BatchDesk>();
+        services.AddSingleton<Shop.Kits.KitDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
