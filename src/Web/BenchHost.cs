@@ -5,6 +5,7 @@ using Litterfall.Store;
 using Litterfall.Web.Desk;
 using Litterfall.Web.Library;
 using Litterfall.Web.Sharing;
+using Litterfall.Web.Shop;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Components.Server.Circuits;
 using Microsoft.AspNetCore.Diagnostics;
@@ -62,6 +63,8 @@ public static class BenchHost
         );
         services.AddSingleton<BenchStore>();
         services.AddSingleton<BenchLibrary>();
+        services.AddSingleton<Shop.Stock.StockShelf>();
+        services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
         services.AddSingleton<Photos>();
@@ -111,6 +114,7 @@ public static class BenchHost
         Shop.OrderRoutes.Map(app);
         app.MapGet("/export.zip", ExportAsync);
         ViewRoutes.Map(app);
+        Shop.StockRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 
@@ -144,8 +148,9 @@ public static class BenchHost
             <link rel="stylesheet" href="/_content/Litterfall.Web/bench.css" />
             <link rel="stylesheet" href="/_content/Litterfall.Web/pages.css" /></head>
             <body><header class="bar"><a class="brand" href="/">Litterfall</a>
-            <nav aria-label="bench"><a href="/">Designs</a><a href="/library">Library</a>
-            <a href="/measure">Measure</a><a href="/units">Units</a>
+            <nav aria-label="bench"><a href="/">Designs</a><a href="/orders">Orders</a>
+            <a href="/buying">Buying</a><a href="/stock">Stock</a><a href="/library">Library</a>
+            <a href="/measure">Measure</a><a href="/workshop">Workshop</a><a href="/units">Units</a>
             <a href="/devices">Devices</a></nav></header>
             <main id="main"><h1>{words.Item1}</h1><p>{words.Item2}</p>
             <p><a class="button main" href="/">All designs</a></p></main></body></html>

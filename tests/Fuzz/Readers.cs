@@ -137,7 +137,7 @@ internal static class Readers
 
         return FiniteNumbers.Broken(entries.SelectMany(e => e.Values))
             ?? entries.Select(Again).FirstOrDefault(trouble => trouble is not null)
-            ?? Met(new Workshop { Name = "own", Entries = entries });
+            ?? Met(new WorkshopFolder { Name = "own", Entries = entries });
     }
 
     /// <summary>Written and read again an entry is the same.</summary>

@@ -29,7 +29,7 @@ public static class DeliveryNotePaper
         );
         return new(
             $"{note.Name}.pdf",
-            ShopSheet.Sides(wish, head, _ => Blocks(note)),
+            CustomerLetter.Sides(wish, head, _ => Blocks(note)),
             pages => PdfWriter.Write($"Delivery note {note.Name}", note.Day, pages)
         );
     }

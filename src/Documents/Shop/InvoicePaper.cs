@@ -31,7 +31,7 @@ public static class InvoicePaper
         );
         return new(
             $"{invoice.Name}.pdf",
-            ShopSheet.Sides(wish, head, _ => Blocks(invoice, isCredit)),
+            CustomerLetter.Sides(wish, head, _ => Blocks(invoice, isCredit)),
             pages => PdfWriter.Write($"{head.Title} {invoice.Name}", invoice.Day, pages)
         );
     }

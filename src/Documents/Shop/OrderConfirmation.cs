@@ -28,7 +28,7 @@ public static class OrderConfirmation
         );
         return new(
             $"order-{name}.pdf",
-            ShopSheet.Sides(wish, head, _ => Blocks(order, quote, wish)),
+            CustomerLetter.Sides(wish, head, _ => Blocks(order, quote, wish)),
             pages => PdfWriter.Write($"Order confirmation {name}", day, pages)
         );
     }

@@ -18,7 +18,7 @@ public static class QuotePaper
     public static PaperFile Write(Quote quote, ShopWish wish, IReadOnlyList<decimal> deposits) =>
         new(
             $"{quote.Name}.pdf",
-            ShopSheet.Sides(wish, Head(quote), _ => Blocks(quote, wish, deposits)),
+            CustomerLetter.Sides(wish, Head(quote), _ => Blocks(quote, wish, deposits)),
             pages => PdfWriter.Write($"Quote {quote.Name}", quote.Day, pages)
         );
 

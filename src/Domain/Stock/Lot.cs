@@ -21,7 +21,10 @@ public sealed record Lot
     /// <summary>Number that the supplier gave it.</summary>
     public string? SupplierLot { get; init; }
 
-    /// <summary>What all of it cost, net: the price paid, or the cost of what went into it.</summary>
+    /// <summary>
+    /// What all of it cost, net: the price paid, or the cost of what went into it on the day it was made. What
+    /// goes into it later comes on top, and so does all of it where this is 0.
+    /// </summary>
     public decimal Cost { get; init; }
 
     /// <summary>Amount that came or was made, in the unit of the good.</summary>

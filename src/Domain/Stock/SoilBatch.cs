@@ -36,6 +36,9 @@ public sealed record SoilBatch
     /// <summary>Mass of a dried sample over its wet mass; null where none was dried.</summary>
     public double? DryShare { get; init; }
 
+    /// <summary>Water that was planned, percent of the mixed volume; null where none was dosed.</summary>
+    public double? PlannedWetPercent { get; init; }
+
     /// <summary>Orders it was made for.</summary>
     public Seq<int> Orders { get; init; } = [];
 

@@ -40,6 +40,9 @@ public sealed record Good
     /// <summary>As people call it.</summary>
     public required string Name { get; init; }
 
+    /// <summary>Capital letters before the numbers of its lots; empty for the first of its name.</summary>
+    public string Letters { get; init; } = "";
+
     /// <summary>What kind of thing.</summary>
     public required GoodKind Kind { get; init; }
 

@@ -9,6 +9,9 @@ public sealed partial class TreeForm
     /// <summary>True when a key is there and holds something.</summary>
     public bool Holds(string key) => branch.Find(key) is not null and not TreeScalar { Form: ScalarForm.Null };
 
+    /// <summary>Where the value of a key stands, or the object when the key is not there.</summary>
+    public TextSpan PlaceOf(string key) => branch.Find(key)?.Span ?? branch.Span;
+
     /// <summary>Takes keys as known without reading them.</summary>
     public void Ignore(params ReadOnlySpan<string> keys) => asked.AddRange(keys);
 

@@ -11,6 +11,7 @@ using Litterfall.Store;
 using Litterfall.Web;
 using Litterfall.Web.Library;
 using Litterfall.Web.Sharing;
+using Litterfall.Web.Shop;
 using Microsoft.AspNetCore.DataProtection;
 
 namespace Litterfall.App.Commands;
@@ -153,7 +154,7 @@ internal static class BenchCommand
         await app.Services.GetRequiredService<PairedDevices>().LoadAsync(cancel);
         if (wish.Demo)
         {
-            await FillAsync(store, cancel);
+            await app.Services.GetRequiredService<DemoBench>().FillAsync(cancel);
         }
 
         try
@@ -294,20 +295,6 @@ internal static class BenchCommand
         return app;
     }
 
-    /// <summary>The orders of the demo, where the bench is empty.</summary>
-    private static async Task FillAsync(BenchStore store, CancellationToken cancel)
-    {
-        if ((await store.DesignsAsync(cancel)).Count > 0)
-        {
-            return;
-        }
-
-        foreach (var example in Examples().Reverse())
-        {
-            await store.AddAsync(example.Name, example.Text, "from the demo workshop", cancel);
-        }
-    }
-
     /// <summary>A workshop's folder, that of the demo, or none.</summary>
     private static Reading<IReadOnlyList<CatalogFile>> Files(bool demo, string? workshop)
     {
@@ -322,7 +309,7 @@ internal static class BenchCommand
             [
                 .. assembly
                     .GetManifestResourceNames()
-                    .Where(n => demo && n.StartsWith("demo/", StringComparison.Ordinal))
+                    .Where(n => demo && n.StartsWith("demo/own-", StringComparison.Ordinal))
                     .Select(n => new CatalogFile(n, Text(assembly, n))),
             ],
             []

@@ -20,8 +20,8 @@ internal sealed record CaseCommand<TCase, TResult>
     /// <summary>Reads the file.</summary>
     public required Func<TreeForm, TCase?> Read { get; init; }
 
-    /// <summary>Solves the case; null and a fault where it cannot be used.</summary>
-    public required Func<TCase, string, CancellationToken, Reading<TResult>> Solve { get; init; }
+    /// <summary>Solves the case.</summary>
+    public required Func<TCase, CancellationToken, TResult> Solve { get; init; }
 
     /// <summary>The result as one JSON document, with the milliseconds it took.</summary>
     public required Func<TCase, TResult, double, string> Json { get; init; }
@@ -60,15 +60,10 @@ internal sealed record CaseCommand<TCase, TResult>
         try
         {
             var watch = Stopwatch.StartNew();
-            var solved = Solve(reading.Value!, path, cancel);
+            var solved = Solve(reading.Value!, cancel);
             var milliseconds = watch.Elapsed.TotalMilliseconds;
-            if (!solved.IsGood)
-            {
-                return Exit.Unusable(json, [.. solved.Faults]);
-            }
-
             Console.Out.Write(
-                json ? Json(reading.Value!, solved.Value!, milliseconds) + "\n" : Text(reading.Value!, solved.Value!)
+                json ? Json(reading.Value!, solved, milliseconds) + "\n" : Text(reading.Value!, solved)
             );
             return Exit.Done;
         }

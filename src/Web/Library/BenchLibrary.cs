@@ -235,6 +235,13 @@ public sealed class BenchLibrary(BenchOptions options, BenchStore store)
             _ => null,
         };
 
+    /// <summary>Takes prices that were changed; desks that are open price anew.</summary>
+    public async Task LoadPricesAgainAsync()
+    {
+        await LoadAsync();
+        Changed?.Invoke(this, EventArgs.Empty);
+    }
+
     /// <summary>Prices kept at the bench; they count instead of those of a folder.</summary>
     private async Task LoadPricesAsync(CancellationToken cancel)
     {

@@ -121,9 +121,35 @@ public static class DemoGoods
         ("pack-silicone-neutral-cartridge", 6.80m),
     ];
 
+    // Letters on the labels of what is used every week.
+    private static readonly Dictionary<string, string> Letters = new(StringComparer.Ordinal)
+    {
+        ["expanded-clay-8-16"] = "CLAY",
+        ["fine-bark"] = "BARK",
+        ["charcoal"] = "CHAR",
+        ["tree-fern-fibre"] = "FERN",
+        ["peat"] = "PEAT",
+        ["oak-leaves"] = "OAK",
+        ["standard-rainforest"] = "MIX",
+        ["folsomia-candida"] = "SPR",
+        ["trichorhina-tomentosa"] = "ISO",
+        ["plastic-fly-screen"] = "MESH",
+        ["acrylic-sheet"] = "ACRY",
+    };
+
     /// <summary>Goods that the library has no entry for.</summary>
     private static readonly Good[] Own =
     [
+        new()
+        {
+            Key = DemoStock.TankGood,
+            Name = "tank or kit",
+            Letters = "LD",
+            Kind = GoodKind.Tank,
+            Unit = StockUnit.Pieces,
+            Place = "grow-in shelf",
+            Walk = 95,
+        },
         new()
         {
             Key = "box",
@@ -191,6 +217,7 @@ public static class DemoGoods
         };
         return good with
         {
+            Letters = Letters.GetValueOrDefault(good.Key, ""),
             Unit = isArea ? StockUnit.SquareMeters : good.Unit,
             Place = place,
             Walk = walk,

@@ -72,75 +72,75 @@ public static class DemoShop
 
     /// <summary>Suppliers.</summary>
     public static ImmutableArray<Supplier> Suppliers { get; } =
-        [
-            new()
-            {
-                Key = Bulk,
-                Name = "Hollow Reed Bulk Goods",
-                Currency = "EUR",
-                Delivery = 6.90m,
-                FreeFrom = 75,
-                MinimumOrder = 25,
-                LeadDays = 3,
-                Notes = "Delivers Tuesday and Friday; pallets only before noon.",
-            },
-            new()
-            {
-                Key = Wares,
-                Name = "Tarn & Thimble Supply",
-                Currency = "EUR",
-                Delivery = 12.50m,
-                FreeFrom = 120,
-                MinimumOrder = 40,
-                LeadDays = 5,
-                Notes = "Glass needs 12 working days; plants come on Wednesday.",
-            },
-        ];
+    [
+        new()
+        {
+            Key = Bulk,
+            Name = "Hollow Reed Bulk Goods",
+            Currency = "EUR",
+            Delivery = 6.90m,
+            FreeFrom = 75,
+            MinimumOrder = 25,
+            LeadDays = 3,
+            Notes = "Delivers Tuesday and Friday; pallets only before noon.",
+        },
+        new()
+        {
+            Key = Wares,
+            Name = "Tarn & Thimble Supply",
+            Currency = "EUR",
+            Delivery = 12.50m,
+            FreeFrom = 120,
+            MinimumOrder = 40,
+            LeadDays = 5,
+            Notes = "Glass needs 12 working days; plants come on Wednesday.",
+        },
+    ];
 
     /// <summary>Customers.</summary>
     public static ImmutableArray<Customer> Customers { get; } =
-        [
-            new()
-            {
-                Key = "voss",
-                Name = "Pernille Voss",
-                Address = ["Flat 3, Millrace Row", "Upper Sallow"],
-                Notes = "Dry room in the heating season.",
-            },
-            new()
-            {
-                Key = "marl-street",
-                Name = "Marl Street Dental",
-                Address = ["Waiting room, Marl Street 8"],
-                Notes = "Heating off at weekends.",
-            },
-            new()
-            {
-                Key = "quernmoor",
-                Name = "Quernmoor Museum",
-                Address = ["Foyer", "Quernmoor"],
-                Notes = "Install on a closing day; visit every six weeks.",
-            },
-            new()
-            {
-                Key = "pelloway",
-                Name = "Pelloway Pet Supplies",
-                Address = ["Goods entrance, Pelloway"],
-                IsWholesale = true,
-                Notes = "Pays late; never below 20 % margin.",
-            },
-            new()
-            {
-                Key = "underbank",
-                Name = "Rafe Underbank",
-                Address = ["Attic, Underbank House"],
-                Notes = "Attic at 31 °C in July: no animals until it is cooled.",
-            },
-            new()
-            {
-                Key = "fair",
-                Name = "Callers and fairs",
-                Notes = "Sales without a name.",
-            },
-        ];
+    [
+        new()
+        {
+            Key = "voss",
+            Name = "Pernille Voss",
+            Address = ["Flat 3, Millrace Row", "Upper Sallow"],
+            Notes = "Dry room in the heating season.",
+        },
+        new()
+        {
+            Key = "marl-street",
+            Name = "Marl Street Dental",
+            Address = ["Waiting room, Marl Street 8"],
+            Notes = "Heating off at weekends.",
+        },
+        new()
+        {
+            Key = "quernmoor",
+            Name = "Quernmoor Museum",
+            Address = ["Foyer", "Quernmoor"],
+            Notes = "Install on a closing day; visit every six weeks.",
+        },
+        new()
+        {
+            Key = "pelloway",
+            Name = "Pelloway Pet Supplies",
+            Address = ["Goods entrance, Pelloway"],
+            IsWholesale = true,
+            Notes = "Pays late; never below 20 % margin.",
+        },
+        new()
+        {
+            Key = "underbank",
+            Name = "Rafe Underbank",
+            Address = ["Attic, Underbank House"],
+            Notes = "Attic at 31 °C in July: no animals until it is cooled.",
+        },
+        new()
+        {
+            Key = "fair",
+            Name = "Callers and fairs",
+            Notes = "Sales without a name.",
+        },
+    ];
 }

@@ -31,9 +31,6 @@ public enum PriceColumn
 
     /// <summary>Currency.</summary>
     Currency,
-
-    /// <summary>Amount in stock, in the unit of the pack.</summary>
-    Stock,
 }
 
 /// <summary>Guesses what columns mean by the words people write above them.</summary>
@@ -48,7 +45,6 @@ public static class ColumnGuess
             PriceColumn.Price,
             ["price", "preis", "prix", "precio", "prezzo", "net", "netto", "cost", "eur", "usd"]
         ),
-        (PriceColumn.Stock, ["stock", "on hand", "bestand", "lager", "en stock", "existencias", "giacenza"]),
         (PriceColumn.Unit, ["unit", "einheit", "unité", "unite", "unidad", "unità", "uom"]),
         (
             PriceColumn.Amount,

@@ -28,9 +28,8 @@ public sealed record PriceListPlace(
 /// <param name="Line">Line of the file.</param>
 /// <param name="Offer">What it says; null where it cannot be taken.</param>
 /// <param name="Good">Good of the offer, new or known.</param>
-/// <param name="Stock">Amount in stock; null where the list does not say.</param>
 /// <param name="Trouble">What is wrong, in one sentence; empty where nothing is.</param>
-public sealed record PriceListRow(int Line, Offer? Offer, Good? Good, double? Stock, string Trouble);
+public sealed record PriceListRow(int Line, Offer? Offer, Good? Good, string Trouble);
 
 /// <summary>Reads rows of a table as packs with prices.</summary>
 public static class PriceList
@@ -88,7 +87,7 @@ public static class PriceList
     )
     {
         string Cell(PriceColumn column) => columns.IndexOf(column) is >= 0 and var i ? cells[i] : "";
-        PriceListRow No(string trouble) => new(at.Line, null, null, null, trouble);
+        PriceListRow No(string trouble) => new(at.Line, null, null, trouble);
 
         var name = Cell(PriceColumn.Name);
         if (name.Length is 0 or > 200)
@@ -143,7 +142,7 @@ public static class PriceList
             Tiers = [new PriceTier(from, Math.Round((decimal)price, 4))],
             Dated = at.Place.Day,
         };
-        return new(at.Line, offer, good, table.Number(Cell(PriceColumn.Stock)), "");
+        return new(at.Line, offer, good, "");
     }
 
     /// <summary>The currency that a cell names by its sign or code; null where it names none.</summary>

@@ -61,20 +61,21 @@ public sealed partial class HoursDesk
                 $"{Money(now.Cost.Labor)} ({OrderShow.Time((double)now.Case.Hours * 60)})"
             );
             yield return new("Overhead", Money(cost.Overhead), Money(now.Cost.Overhead));
-            yield return new("Packaging and shipping", Money(cost.Packaging + cost.Shipping), Money(now.Cost.Packaging + now.Cost.Shipping));
+            yield return new(
+                "Packaging and shipping",
+                Money(cost.Packaging + cost.Shipping),
+                Money(now.Cost.Packaging + now.Cost.Shipping)
+            );
             yield return new("Reserve for losses", Money(cost.Reserve), Money(now.Cost.Reserve));
             yield return new("Cost", Money(cost.Total), Money(now.Cost.Total), true);
             yield return new("Payment fee", Money(cost.Fee), Money(now.Fee));
             yield return new("Price before tax", Money(option.Net), Money(now.NetCharged));
-            yield return new(
-                "Profit",
-                Money(option.Net - cost.Total - cost.Fee),
-                Money(now.Profit),
-                true
-            );
+            yield return new("Profit", Money(option.Net - cost.Total - cost.Fee), Money(now.Profit), true);
             yield return new(
                 "Margin",
-                OrderShow.Percent(option.Net > 0 ? 100 * (option.Net - cost.Total - cost.Fee) / option.Net : null),
+                OrderShow.Percent(
+                    option.Net > 0 ? 100 * (option.Net - cost.Total - cost.Fee) / option.Net : null
+                ),
                 OrderShow.Percent(now.MarginPercent)
             );
         }
@@ -94,7 +95,12 @@ public sealed partial class HoursDesk
             return;
         }
 
-        var worked = new WorkedTime(stage, minutes!.Value, day, who.Trim() is { Length: > 0 } name ? name : usual);
+        var worked = new WorkedTime(
+            stage,
+            minutes!.Value,
+            day,
+            who.Trim() is { Length: > 0 } name ? name : usual
+        );
         var fault = await Work.KeepAsync(
             Work.Order with
             {

@@ -31,7 +31,8 @@ public sealed partial class MoneyDesk
     /// <inheritdoc/>
     protected override void OnInitialized() => day = Work.Today;
 
-    private string Money(decimal sum) => OrderShow.Money(sum, Work.Accepted?.Shop.Currency ?? Work.Terms.Currency);
+    private string Money(decimal sum) =>
+        OrderShow.Money(sum, Work.Accepted?.Shop.Currency ?? Work.Terms.Currency);
 
     private async Task PayAsync()
     {
@@ -95,10 +96,8 @@ public sealed partial class MoneyDesk
     ) =>
         await OnDone.InvokeAsync(
             refusal
-                ?? await Work.KeepAsync(
-                    OrderSteps.Told(Work.Order, await Work.ActAsync(words)),
-                    words,
-                    c => c.Issue(paper.Kind, Work.Order.Number, paper.Make)
+                ?? await Work.KeepAsync(OrderSteps.Told(Work.Order, await Work.ActAsync(words)), words, c =>
+                    c.Issue(paper.Kind, Work.Order.Number, paper.Make)
                 )
         );
 }

@@ -56,15 +56,20 @@ public sealed class OptionForm
 
     /// <summary>The first number that does not read, in one sentence; null where all do.</summary>
     public string? Refusal =>
-        string.IsNullOrWhiteSpace(Name) ? "Give each option a name."
-        : Numbers
-            .Where(n => n.Text.Trim().Length > 0 && !(Read(n.Text) >= 0))
-            .Select(n => $"{Name}: {n.What} reads “{n.Text}”; enter a number of 0 or more, such as 12.50.")
-            .FirstOrDefault()
-            ?? (Read(Visits) is { } visits && (visits % 1 != 0 || visits > 100)
-                ? $"{Name}: visits are whole, 100 at most."
-            : Read(Margin) >= 100 ? $"{Name}: a margin of 100 % or more leaves nothing for the cost."
-            : null);
+        string.IsNullOrWhiteSpace(Name)
+            ? "Give each option a name."
+            : Numbers
+                .Where(n => n.Text.Trim().Length > 0 && !(Read(n.Text) >= 0))
+                .Select(n =>
+                    $"{Name}: {n.What} reads “{n.Text}”; enter a number of 0 or more, such as 12.50."
+                )
+                .FirstOrDefault()
+                ?? (
+                    Read(Visits) is { } visits && (visits % 1 != 0 || visits > 100)
+                        ? $"{Name}: visits are whole, 100 at most."
+                    : Read(Margin) >= 100 ? $"{Name}: a margin of 100 % or more leaves nothing for the cost."
+                    : null
+                );
 
     private (string What, string Text)[] Numbers =>
         [

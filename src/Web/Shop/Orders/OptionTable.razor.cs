@@ -16,27 +16,25 @@ public sealed partial class OptionTable
     public required OrderWork Work { get; set; }
 
     private static IReadOnlyList<Row> Rows { get; } =
-        [
-            new("Materials with waste", o => Money(o.Option.Cost.Materials)),
-            new("Plants, animals, cultures", o => Money(o.Option.Cost.Live)),
-            new(
-                "Labor",
-                o =>
-                    $"{Money(o.Option.Cost.Labor)} ({OrderShow.Time(o.Option.Minutes.Sum(m => m.Minutes))})"
-            ),
-            new("Overhead", o => Money(o.Option.Cost.Overhead)),
-            new("Packaging", o => Money(o.Option.Cost.Packaging)),
-            new("Shipping", o => Money(o.Option.Cost.Shipping)),
-            new("Reserve for losses", o => Money(o.Option.Cost.Reserve)),
-            new("Cost", o => Money(o.Option.Cost.Total), true),
-            new("Payment fee", o => Money(o.Option.Cost.Fee)),
-            new("Profit", o => Money(o.Option.Net - o.Option.Cost.Total - o.Option.Cost.Fee)),
-            new("Price before tax", o => Money(o.Option.Net), true),
-            new("Tax", o => Money(o.Option.Tax)),
-            new("Price with tax", o => Money(o.Option.Gross), true),
-            new("Margin", o => OrderShow.Percent(o.Sheet.MarginPercent)),
-            new("Mark-up", o => OrderShow.Percent(o.Sheet.MarkUpPercent)),
-        ];
+    [
+        new("Materials with waste", o => Money(o.Option.Cost.Materials)),
+        new("Plants, animals, cultures", o => Money(o.Option.Cost.Live)),
+        new("Labor", o =>
+            $"{Money(o.Option.Cost.Labor)} ({OrderShow.Time(o.Option.Minutes.Sum(m => m.Minutes))})"
+        ),
+        new("Overhead", o => Money(o.Option.Cost.Overhead)),
+        new("Packaging", o => Money(o.Option.Cost.Packaging)),
+        new("Shipping", o => Money(o.Option.Cost.Shipping)),
+        new("Reserve for losses", o => Money(o.Option.Cost.Reserve)),
+        new("Cost", o => Money(o.Option.Cost.Total), true),
+        new("Payment fee", o => Money(o.Option.Cost.Fee)),
+        new("Profit", o => Money(o.Option.Net - o.Option.Cost.Total - o.Option.Cost.Fee)),
+        new("Price before tax", o => Money(o.Option.Net), true),
+        new("Tax", o => Money(o.Option.Tax)),
+        new("Price with tax", o => Money(o.Option.Gross), true),
+        new("Margin", o => OrderShow.Percent(o.Sheet.MarginPercent)),
+        new("Mark-up", o => OrderShow.Percent(o.Sheet.MarkUpPercent)),
+    ];
 
     /// <summary>The usual slip, told with the numbers of the first option.</summary>
     private string Slip =>

@@ -38,12 +38,7 @@ public static class OrderBook
         BenchStore store,
         DateOnly today,
         CancellationToken cancel = default
-    ) =>
-        StockPicture.Read(
-            await store.LotsAsync(cancel),
-            await store.MovementsAsync(0, cancel),
-            today
-        );
+    ) => StockPicture.Read(await store.LotsAsync(cancel), await store.MovementsAsync(0, cancel), today);
 
     /// <summary>The board of all orders that a filter lets pass.</summary>
     /// <param name="store">The store.</param>
@@ -64,12 +59,7 @@ public static class OrderBook
             await SupplyAsync(store, cancel),
             today
         );
-        return OrderBoard.Lay(
-            orders.Where(isShown),
-            await AllAsync<Customer>(store, cancel),
-            lacking,
-            today
-        );
+        return OrderBoard.Lay(orders.Where(isShown), await AllAsync<Customer>(store, cancel), lacking, today);
     }
 
     /// <summary>All records of a kind.</summary>

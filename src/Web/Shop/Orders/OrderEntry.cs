@@ -55,7 +55,10 @@ public sealed class CustomerForm
             Name = Name.Trim(),
             Address =
             [
-                .. Address.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries),
+                .. Address.Split(
+                    '\n',
+                    StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries
+                ),
             ],
             Mail = Mail.Trim(),
             Phone = Phone.Trim(),

@@ -88,12 +88,6 @@ public sealed partial class OrderMoves
 
     private async Task NoteAsync(ChangeEventArgs typed) =>
         await OnDone.InvokeAsync(
-            await Work.KeepAsync(
-                Work.Order with
-                {
-                    Notes = (typed.Value?.ToString() ?? "").Trim(),
-                },
-                "notes"
-            )
+            await Work.KeepAsync(Work.Order with { Notes = (typed.Value?.ToString() ?? "").Trim() }, "notes")
         );
 }

@@ -37,8 +37,8 @@ public static class OrderShow
     /// <summary>"25.9 %".</summary>
     public static string Percent(decimal? percent) =>
         percent is { } known
-            ? Math.Round(known, 1, MidpointRounding.AwayFromZero).ToString("0.0", CultureInfo.InvariantCulture)
-                + " %"
+            ? Math.Round(known, 1, MidpointRounding.AwayFromZero)
+                .ToString("0.0", CultureInfo.InvariantCulture) + " %"
             : "–";
 
     /// <summary>"2 h 20 min".</summary>

@@ -90,8 +90,7 @@ public sealed class OrderWork
         }
 
         (Order, version) = (kept.Value, kept.Version);
-        Customer =
-            (await store.RecordAsync<Customer>(Order.Customer))?.Value
+        Customer = (await store.RecordAsync<Customer>(Order.Customer))?.Value
             ?? new Customer { Key = Order.Customer, Name = Order.Customer };
         (Terms, HasTerms) = await OrderBook.TermsAsync(store);
         Quotes = await store.QuotesAsync(number);
@@ -225,9 +224,7 @@ public sealed class OrderWork
                 () => DesignRun.Execute(its.Upto(Reach.Whole), cancel),
                 cancel
             );
-            var stops = result.Open.Where(f =>
-                f.Severity == Severity.Stop && f.Protects == Protects.Animal
-            );
+            var stops = result.Open.Where(f => f.Severity == Severity.Stop && f.Protects == Protects.Animal);
             var harm = string.Join(" ", stops.Select(f => f.Text));
             await KeepAsync(
                 Order with

@@ -167,10 +167,9 @@ public sealed partial class QuoteDesk
             Replaces = Work.Quotes.Count > 0 ? Work.Quotes[0] : null,
         };
         var all = options.ConvertAll(o => o.Option);
-        var refusal =
-            promised is { } day
-                ? PromisedDay.Refusal(day, Work.Today, await Work.EarliestAsync())
-                : null;
+        var refusal = promised is { } day
+            ? PromisedDay.Refusal(day, Work.Today, await Work.EarliestAsync())
+            : null;
         refusal ??= OrderQuotes.Refusal(Work.Order, head, all);
         if (refusal is not null)
         {
@@ -178,16 +177,13 @@ public sealed partial class QuoteDesk
             return;
         }
 
-        var words =
-            change is not null
-                ? $"Change offered: {change.Words}"
-                : $"Quote sent: {string.Join(", ", all.Select(o => $"{o.Name} {OrderText.Money(o.Gross)}"))}.";
+        var words = change is not null
+            ? $"Change offered: {change.Words}"
+            : $"Quote sent: {string.Join(", ", all.Select(o => $"{o.Name} {OrderText.Money(o.Gross)}"))}.";
         var order = OrderQuotes.Sent(Work.Order, head, await Work.ActAsync(words));
         await OnDone.InvokeAsync(
-            await Work.KeepAsync(
-                order,
-                words,
-                c => c.Issue(order.Number, n => OrderQuotes.Make(n, order, head, all))
+            await Work.KeepAsync(order, words, c =>
+                c.Issue(order.Number, n => OrderQuotes.Make(n, order, head, all))
             )
         );
     }

@@ -18,20 +18,13 @@ public sealed partial class SentQuotes
 
     private string State(Quote quote) =>
         quote.Number == Work.Order.AcceptedQuote ? "accepted"
-        : Work.Quotes.FirstOrDefault(q => q.Replaces == quote.Number) is { } next
-            ? $"replaced by {next.Name}"
+        : Work.Quotes.FirstOrDefault(q => q.Replaces == quote.Number) is { } next ? $"replaced by {next.Name}"
         : quote.ValidUntil < Work.Today ? $"was good until {OrderText.Day(quote.ValidUntil)}"
         : $"good until {OrderText.Day(quote.ValidUntil)}";
 
     private async Task AcceptAsync(Quote quote, int option)
     {
-        var refusal = OrderQuotes.AcceptRefusal(
-            Work.Order,
-            Work.Quotes,
-            quote.Number,
-            option,
-            Work.Today
-        );
+        var refusal = OrderQuotes.AcceptRefusal(Work.Order, Work.Quotes, quote.Number, option, Work.Today);
         if (refusal is not null)
         {
             await OnDone.InvokeAsync(refusal);

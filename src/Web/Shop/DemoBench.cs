@@ -1,0 +1,96 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Stock;
+using Litterfall.Domain.Trade;
+using Litterfall.Forecasting;
+using Litterfall.Store;
+using Litterfall.Web.Library;
+using Litterfall.Workshop.Demo;
+
+namespace Litterfall.Web.Shop;
+
+/// <summary>Puts the invented workshop into an empty bench: designs, prices, stock, orders.</summary>
+public sealed class DemoBench(
+    BenchStore store,
+    BenchLibrary library,
+    BenchOptions options,
+    TimeProvider clock
+)
+{
+    private const int FirstOrder = 201;
+    private const int LastOrder = 205;
+
+    /// <summary>Fills the bench where it holds no design.</summary>
+    /// <param name="cancel">Cancels between steps.</param>
+    public async Task FillAsync(CancellationToken cancel = default)
+    {
+        if ((await store.DesignsAsync(cancel)).Count > 0)
+        {
+            return;
+        }
+
+        var designs = ImmutableArray.CreateBuilder<DemoDesign>();
+        foreach (var example in options.Examples.Reverse())
+        {
+            var kept = await store.AddAsync(example.Name, example.Text, "from the demo workshop", cancel);
+            if (Order(example) is { } order && Numbers(kept) is { } numbers)
+            {
+                designs.Add(new DemoDesign(order, kept.Id, kept.Version, kept.Name, numbers));
+            }
+        }
+
+        if (designs.Count == LastOrder - FirstOrder + 1)
+        {
+            var today = DateOnly.FromDateTime(clock.GetLocalNow().Date);
+            var supply = new DemoSupply(options.Catalog, designs.ToImmutable());
+            var book = DemoBook.Create(supply, today);
+            await store.WriteAsync(Change(book), cancel);
+            await library.LoadPricesAgainAsync();
+        }
+    }
+
+    /// <summary>"LD-201: …" is the design of order 201.</summary>
+    private static int? Order(BenchExample example)
+    {
+        var digits = new string([
+            .. example.Name.SkipWhile(c => !char.IsAsciiDigit(c)).TakeWhile(char.IsAsciiDigit),
+        ]);
+        return
+            example.Name.StartsWith("LD-", StringComparison.Ordinal)
+            && int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            && number is >= FirstOrder and <= LastOrder
+            ? number
+            : null;
+    }
+
+    private DesignNumbers? Numbers(StoredDesign design) =>
+        DesignReader.Read(design.Name, design.Text).Value is { } document
+        && library.Check(document) is { IsGood: true, Value: { } good }
+            ? DesignNumbers.Shape(good)
+            : null;
+
+    private static ShopChange Change(DemoBook book)
+    {
+        var change = new ShopChange(DemoShop.Bookkeeper).Keep(ShopTerms.Key, 0, DemoShop.Terms, "demo");
+        Each(DemoShop.Suppliers, s => change.Keep(s.Key, 0, s, "demo"));
+        Each(DemoShop.Customers, c => change.Keep(c.Key, 0, c, "demo"));
+        Each(book.Goods, g => change.Keep(g.Key, 0, g, "demo"));
+        Each(book.Offers, o => change.Keep(o.Key, 0, o, "demo"));
+        Each(book.Orders, o => change.Keep(o.Number.ToString(CultureInfo.InvariantCulture), 0, o, "demo"));
+        Each(book.Batches, b => change.Keep(b.Lot, 0, b, "demo"));
+        Each(book.Lots, lot => change.Add(lot));
+        Each(book.Lines, line => change.Add(line));
+        Each(book.Quotes, q => change.Issue(q.Order, _ => q));
+        Each(book.Papers, p => change.Issue(p.Kind, p.Order, _ => p));
+        return change;
+    }
+
+    private static void Each<T>(IEnumerable<T> all, Action<T> put)
+    {
+        foreach (var one in all)
+        {
+            put(one);
+        }
+    }
+}

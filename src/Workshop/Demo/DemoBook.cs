@@ -1,0 +1,71 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Stock;
+using Litterfall.Domain.Trade;
+using Litterfall.Forecasting;
+
+namespace Litterfall.Workshop.Demo;
+
+/// <summary>A design of the demo as it is kept.</summary>
+/// <param name="Order">Number of the order that it is drawn for.</param>
+/// <param name="Id">Number of the design.</param>
+/// <param name="Version">Its version.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Numbers">Its numbers, as far as sizes and goods.</param>
+public sealed record DemoDesign(int Order, Guid Id, int Version, string Name, DesignNumbers Numbers);
+
+/// <summary>The whole year of the invented workshop, ready to be written in one step.</summary>
+public sealed class DemoBook
+{
+    internal List<Lot> NewLots { get; } = [];
+
+    internal List<Movement> NewLines { get; } = [];
+
+    internal List<SoilBatch> NewBatches { get; } = [];
+
+    internal List<Order> NewOrders { get; } = [];
+
+    internal List<Quote> NewQuotes { get; } = [];
+
+    internal List<Invoice> NewPapers { get; } = [];
+
+    /// <summary>Lots.</summary>
+    public IReadOnlyList<Lot> Lots => NewLots;
+
+    /// <summary>Lines of stock in the order they were written.</summary>
+    public IReadOnlyList<Movement> Lines => NewLines;
+
+    /// <summary>Batches of mix.</summary>
+    public IReadOnlyList<SoilBatch> Batches => NewBatches;
+
+    /// <summary>Orders.</summary>
+    public IReadOnlyList<Order> Orders => NewOrders;
+
+    /// <summary>Quotes in the order of their numbers.</summary>
+    public IReadOnlyList<Quote> Quotes => NewQuotes;
+
+    /// <summary>Invoices and delivery notes, each kind in the order of its numbers.</summary>
+    public IReadOnlyList<Invoice> Papers => NewPapers;
+
+    /// <summary>Goods of the demo.</summary>
+    public ImmutableArray<Good> Goods { get; init; } = [];
+
+    /// <summary>Offers of the demo.</summary>
+    public ImmutableArray<Offer> Offers { get; init; } = [];
+
+    /// <summary>The year before and the orders that are open, as they stand on a day.</summary>
+    /// <param name="supply">Catalog and designs.</param>
+    /// <param name="today">Day the demo is filled; the scenario is moved to it by whole weeks.</param>
+    public static DemoBook Create(DemoSupply supply, DateOnly today)
+    {
+        var book = new DemoBook
+        {
+            Goods = DemoGoods.All(supply.Catalog),
+            Offers = DemoGoods.Offers(supply.Catalog),
+        };
+        var stock = new DemoStock(book, DemoShop.Shift(today));
+        DemoHistory.Write(book, stock, supply);
+        stock.Open();
+        DemoOrders.Write(book, stock, supply);
+        return book;
+    }
+}
