@@ -146,7 +146,7 @@ public static class QuoteMaker
         var materials = dead.Sum(g => g.Cost ?? 0);
         var wasted = dead.Where(HasWaste).Sum(g => g.Cost ?? 0);
         var live = goods.Where(g => g.IsLive).Sum(g => g.Cost ?? 0);
-        var hours = (decimal)Math.Round((minutes ?? []).Sum(m => m.Minutes) / 60, 9);
+        var hours = (minutes ?? []).Sum(m => (decimal)m.Minutes) / 60;
         return new CostCase
         {
             Currency = terms.Currency,
