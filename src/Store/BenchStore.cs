@@ -28,6 +28,9 @@ public sealed record ListedDesign(Guid Id, string Name, int Version, DateTime Ch
 {
     /// <summary>Whom it is for and how far it is.</summary>
     public DesignOrder Order { get; init; } = DesignOrder.None;
+
+    /// <summary>Number of the order it is in; null while it is in none.</summary>
+    public int? OrderNumber { get; init; }
 }
 
 /// <summary>A version as the history shows it.</summary>

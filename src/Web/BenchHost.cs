@@ -118,6 +118,7 @@ public static class BenchHost
         app.MapGet("/export.zip", ExportAsync);
         ViewRoutes.Map(app);
         Shop.StockRoutes.Map(app);
+        BuyingRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

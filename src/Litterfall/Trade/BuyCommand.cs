@@ -49,7 +49,12 @@ internal static class BuyCommand
 
         try
         {
-            using var progress = new Timer(_ => Tell(), null, Console.IsErrorRedirected ? Timeout.InfiniteTimeSpan : Moment, Moment);
+            using var progress = new Timer(
+                _ => Tell(),
+                null,
+                Console.IsErrorRedirected ? Timeout.InfiniteTimeSpan : Moment,
+                Moment
+            );
             var watch = Stopwatch.StartNew();
             var (plan, refusal) = PurchasePlanner.Find(reading.Value.Purchase, ended.Token);
             var milliseconds = watch.Elapsed.TotalMilliseconds;
@@ -69,7 +74,9 @@ internal static class BuyCommand
             }
 
             Console.Out.Write(
-                json ? BuyText.Json(reading.Value, plan, milliseconds) + "\n" : BuyText.List(reading.Value, plan)
+                json
+                    ? BuyText.Json(reading.Value, plan, milliseconds) + "\n"
+                    : BuyText.List(reading.Value, plan)
             );
             return Exit.Done;
         }

@@ -30,9 +30,7 @@ internal static class BuyForm
         var suppliers = Each(form, "suppliers", "the supplier", MostSuppliers, Supplier);
         var products = Each(form, "products", "the product", MostProducts, Product);
         var offers = form.Objects("offers", "the offer", MostOffers)
-            .Select(o =>
-                Offer(o, [.. suppliers.Select(s => s.Name)], [.. products.Select(p => p.Name)])
-            )
+            .Select(o => Offer(o, [.. suppliers.Select(s => s.Name)], [.. products.Select(p => p.Name)]))
             .ToImmutableArray();
         var budget = form.OptionalWhole("budgetCents", 0, int.MaxValue);
         var seconds = form.OptionalNumber("seconds", NumberRange.Positive(3600.0));
@@ -123,7 +121,11 @@ internal static class BuyForm
         form.Close();
         for (var i = 0; i < pairs.Length; i++)
         {
-            if (pairs[i].First < 1 || pairs[i].First > MostPacks || (i > 0 && pairs[i].First <= pairs[i - 1].First))
+            if (
+                pairs[i].First < 1
+                || pairs[i].First > MostPacks
+                || (i > 0 && pairs[i].First <= pairs[i - 1].First)
+            )
             {
                 form.Refuse(
                     "breaks",

@@ -123,7 +123,9 @@ internal static class TraceForm
             form.Refuse(
                 "made",
                 FormattableString.Invariant($"of {TreeNode.Shown(lot)} {used:0.######} were used, ")
-                    + FormattableString.Invariant($"{used - made:0.######} more than the {made:0.######} made"),
+                    + FormattableString.Invariant(
+                        $"{used - made:0.######} more than the {made:0.######} made"
+                    ),
                 "at least as much made as was used"
             );
         }
@@ -142,9 +144,10 @@ internal static class TraceForm
             ring = [.. ring[..(MostSteps - 2)], "…", ring[^1]];
         }
 
-        edges[uses.FindIndex(u => u.From == first && u.To == second)].Refuse(
-            $"the lots went into each other in a ring: {string.Join(" → ", ring)}",
-            "movements that lead from what was bought to what was sold"
-        );
+        edges[uses.FindIndex(u => u.From == first && u.To == second)]
+            .Refuse(
+                $"the lots went into each other in a ring: {string.Join(" → ", ring)}",
+                "movements that lead from what was bought to what was sold"
+            );
     }
 }

@@ -7,6 +7,7 @@ using Litterfall.Store;
 using Litterfall.Web.Desk;
 using Litterfall.Web.Library;
 using Litterfall.Web.Sharing;
+using Litterfall.Web.Shop.Orders;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Forms;
 
@@ -33,6 +34,7 @@ public sealed partial class Home
     private bool isLoaded;
     private bool listens;
     private IDisposable? watch;
+    private IDisposable? watchOrders;
     private readonly CancellationTokenSource leaving = new();
 
     /// <summary>"archive" for the archive; designs otherwise.</summary>
@@ -85,6 +87,7 @@ public sealed partial class Home
                 .Select(e => (e, Small.Svg(e.Name, e.Text) is { } svg ? Inked.Of(svg) : "")),
         ];
         watch = Store.Watch((_, _) => _ = InvokeAsync(AgainAsync));
+        watchOrders = Store.WatchShop(() => _ = InvokeAsync(AgainAsync));
     }
 
     /// <inheritdoc/>
@@ -92,7 +95,7 @@ public sealed partial class Home
 
     private async Task ReadAsync()
     {
-        designs = await Store.DesignsAsync(IsArchive, leaving.Token);
+        designs = await OrderedDesigns.ReadAsync(Store, IsArchive, leaving.Token);
         archived = await Store.ArchivedAsync(leaving.Token);
         isLoaded = true;
     }
@@ -180,6 +183,7 @@ public sealed partial class Home
     public void Dispose()
     {
         watch?.Dispose();
+        watchOrders?.Dispose();
         leaving.Cancel();
         leaving.Dispose();
     }

@@ -117,7 +117,11 @@ public static class GoodShortage
         return supply
             .Offers.Where(o => days.ContainsKey(o.Supplier))
             .GroupBy(o => o.Good, StringComparer.Ordinal)
-            .ToDictionary(g => g.Key, g => g.Min(o => o.LeadDays ?? days[o.Supplier]), StringComparer.Ordinal);
+            .ToDictionary(
+                g => g.Key,
+                g => g.Min(o => o.LeadDays ?? days[o.Supplier]),
+                StringComparer.Ordinal
+            );
     }
 
     private static Dictionary<string, (double Amount, DateOnly? Expected)> Coming(ShopSupply supply)

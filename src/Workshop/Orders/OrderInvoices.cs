@@ -93,8 +93,7 @@ public static class OrderInvoices
         : order.Paid + amount > gross
             ? $"That is {OrderText.Money(order.Paid + amount - gross)} more than the agreed "
                 + $"{OrderText.Money(gross)}."
-        : order.Paid + amount < 0
-            ? $"Only {OrderText.Money(order.Paid)} was paid; no more can be given back."
+        : order.Paid + amount < 0 ? $"Only {OrderText.Money(order.Paid)} was paid; no more can be given back."
         : null;
 
     private static Invoice Paper(IssuedKind kind, int number, Order order, QuoteHead head) =>

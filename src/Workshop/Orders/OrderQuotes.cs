@@ -95,8 +95,7 @@ public static class OrderQuotes
     )
     {
         var quote = quotes.FirstOrDefault(q => q.Number == number);
-        return
-            order.State is not OrderState.Quoted && !order.IsOpen
+        return order.State is not OrderState.Quoted && !order.IsOpen
                 ? OrderSteps.Refusal(order, OrderState.Accepted)
             : quote is null ? "There is no such quote for this order."
             : quotes[0].Number != number

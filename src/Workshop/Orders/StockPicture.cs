@@ -59,8 +59,7 @@ public sealed class StockPicture
 
     /// <summary>What went into an order so far, by key of the good.</summary>
     /// <param name="order">Number of the order.</param>
-    public IReadOnlyDictionary<string, UsedGood> UsedBy(int order) =>
-        used.GetValueOrDefault(order) ?? [];
+    public IReadOnlyDictionary<string, UsedGood> UsedBy(int order) => used.GetValueOrDefault(order) ?? [];
 
     /// <summary>
     /// What the oldest lots give of an amount, and what that cost; less than the amount where stock ends.
@@ -133,7 +132,9 @@ public sealed class StockPicture
 
     private void Use(int order, Lot lot, double amount)
     {
-        var goods = used.TryGetValue(order, out var known) ? known : used[order] = new(StringComparer.Ordinal);
+        var goods = used.TryGetValue(order, out var known)
+            ? known
+            : used[order] = new(StringComparer.Ordinal);
         var cost = lot.Amount > 0 ? lot.Cost * (decimal)(amount / lot.Amount) : 0;
         var before = goods.GetValueOrDefault(lot.Good);
         goods[lot.Good] = new(before.Amount + amount, before.Cost + cost);

@@ -52,7 +52,7 @@ public sealed record ActualCost(
         var live = option.Goods.Where(g => g.IsLive).Select(g => g.Good).ToHashSet(StringComparer.Ordinal);
         var worked = order.Worked.Sum(w => w.Minutes);
         var minutes = worked > 0 ? worked : option.Minutes.Sum(m => m.Minutes);
-        var hours = (decimal)Math.Round(minutes / 60, 9);
+        var hours = (decimal)minutes / 60;
         var sheet = CostSheet.From(
             new CostCase
             {
@@ -77,19 +77,10 @@ public sealed record ActualCost(
                 Charge = option.Gross,
             }
         );
-        return new(
-            GoodsOf(option, used),
-            StagesOf(order, option, terms),
-            sheet,
-            used.Count > 0,
-            worked > 0
-        );
+        return new(GoodsOf(option, used), StagesOf(order, option, terms), sheet, used.Count > 0, worked > 0);
     }
 
-    private static Seq<GoodActual> GoodsOf(
-        QuoteOption option,
-        IReadOnlyDictionary<string, UsedGood> used
-    )
+    private static Seq<GoodActual> GoodsOf(QuoteOption option, IReadOnlyDictionary<string, UsedGood> used)
     {
         var quoted = option.Goods.Select(g => g.Good).ToHashSet(StringComparer.Ordinal);
         return

@@ -17,11 +17,7 @@ public readonly record struct StageSample(string Stage, double Minutes);
 public sealed record LaborProposal(LaborStage Stage, double Minutes, double Low, double High, int Orders)
 {
     /// <summary>The stage with the proposed minutes, to a tenth.</summary>
-    public LaborStage Taken =>
-        Stage with
-        {
-            Minutes = Math.Round(Minutes, 1, MidpointRounding.AwayFromZero),
-        };
+    public LaborStage Taken => Stage with { Minutes = Math.Round(Minutes, 1, MidpointRounding.AwayFromZero) };
 }
 
 /// <summary>
@@ -49,14 +45,15 @@ public static class LaborLearning
             .SelectMany(o =>
             {
                 var worked = o.Order.Worked.ToLookup(w => w.Stage, w => w.Minutes, StringComparer.Ordinal);
-                var then = o.Quote.Shop.Labor.ToDictionary(s => s.Key, s => s.Minutes, StringComparer.Ordinal);
+                var then = o.Quote.Shop.Labor.ToDictionary(
+                    s => s.Key,
+                    s => s.Minutes,
+                    StringComparer.Ordinal
+                );
                 return o
                     .Quote.Options[o.Order.AcceptedOption]
                     .Minutes.Where(m => m.Minutes > 0 && then.ContainsKey(m.Stage))
-                    .Select(m => new StageSample(
-                        m.Stage,
-                        worked[m.Stage].Sum() / m.Minutes * then[m.Stage]
-                    ))
+                    .Select(m => new StageSample(m.Stage, worked[m.Stage].Sum() / m.Minutes * then[m.Stage]))
                     .Where(s => s.Minutes > 0);
             });
 

@@ -19,6 +19,7 @@ public sealed class ReachTests
         "Instructions",
         "Documents",
         "Laboratory",
+        "Workshop",
     ];
 
     /// <summary>What starts work: the commands, the pages and the store.</summary>
