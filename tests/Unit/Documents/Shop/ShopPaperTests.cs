@@ -131,7 +131,7 @@ public sealed class ShopPaperTests
             StockLists.Pick(
                 sheet,
                 "LD-204, Pelloway Pet Supplies",
-                [new("bulk bay", "clay", "25.9 L", "CLAY-5 25.9 L", "3.24 L each"), new("", "box", "8", "", "")]
+                [new("bulk bay", "clay", "25.9 L", "CLAY-5 25.9 L", "3.2 L each"), new("", "box", "8", "", "")]
             ),
             1
         );
@@ -169,7 +169,7 @@ public sealed class ShopPaperTests
                     $"KIT-{i}-A",
                     "small kit, LD-204",
                     [
-                        new("Bags", "bag A: expanded clay", "3.24 L", "1.11–1.16 kg", "CLAY-5"),
+                        new("Bags", "bag A: expanded clay", "3.2 L", "1.11–1.16 kg", "CLAY-5"),
                         new("Flat parts", "plastic fly screen, barrier", "1", "312 × 297 mm", "MESH-2"),
                     ]
                 ))
@@ -178,7 +178,7 @@ public sealed class ShopPaperTests
         Assert.Contains("CLAY-5", Text(packing), StringComparison.Ordinal);
         var leaflet = KitPapers.Leaflet(
             sheet,
-            new("small kit", ["Tick the list."], ["A: expanded clay, 3.24 L"], ["Glass edges cut."], "Questions: us")
+            new("small kit", ["Tick the list."], ["A: expanded clay, 3.2 L"], ["Glass edges cut."], "Questions: us")
         );
         Clean(leaflet, 1);
         Assert.Contains("Glass edges cut.", Text(leaflet), StringComparison.Ordinal);
