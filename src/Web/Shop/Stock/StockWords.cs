@@ -19,11 +19,11 @@ public static class StockWords
         : Shown(unit, preferences) is { } shown
             ? $"{Number(shown.FromSi(Stored(unit)!.ToSiValue(amount)))}{UnitPreferences.Symbol(shown)}"
         : unit switch
-            {
-                StockUnit.Meters => $"{Number(amount)} m",
-                StockUnit.SquareMeters => $"{Number(amount)} m²",
-                _ => Number(amount) == "1" ? "1 piece" : $"{Number(amount)} pieces",
-            };
+        {
+            StockUnit.Meters => $"{Number(amount)} m",
+            StockUnit.SquareMeters => $"{Number(amount)} m²",
+            _ => Number(amount) == "1" ? "1 piece" : $"{Number(amount)} pieces",
+        };
 
     /// <summary>Liters as a jug shows them, to a tenth; below one liter in milliliters.</summary>
     private static string Liters(double liters) =>
