@@ -75,7 +75,7 @@ public sealed class WorkshopCommandTests
             },
             {
                 "mix",
-                """{ "recipe": [{ "name": "a", "parts": 1 }], "needLiters": 90, "tubLiters": 60, "batches": 1 }""",
+                """{ "recipe": [{"name":"a","parts":1}], "needLiters": 90, "tubLiters": 60, "batches": 1 }""",
                 "the tub takes 60.0 L"
             },
             {
@@ -90,7 +90,8 @@ public sealed class WorkshopCommandTests
                 "buy",
                 """
                     { "suppliers": { "S": {} }, "products": { "bark": { "need": 1 }, "moss": { "need": 1 } },
-                      "offers": [ { "supplier": "S", "product": "bark", "packLitres": 5, "breaks": [[1, 5]] }] }
+                      "offers": [ { "supplier": "S", "product": "bark", "packLitres": 5,
+                                    "breaks": [[1, 5]] }] }
                     """,
                 "no supplier offers moss"
             },
@@ -98,7 +99,8 @@ public sealed class WorkshopCommandTests
                 "buy",
                 """
                     { "suppliers": { "S": {} }, "products": { "bark": { "need": 1 } },
-                      "offers": [ { "supplier": "T", "product": "bark", "packLitres": 5, "breaks": [[1, 5]] }] }
+                      "offers": [ { "supplier": "T", "product": "bark", "packLitres": 5,
+                                    "breaks": [[1, 5]] }] }
                     """,
                 "'T' is not listed"
             },
