@@ -24,7 +24,9 @@ public readonly record struct LotState(double OnHand, bool IsHeld)
 /// <summary>Which lines the book of stock takes: one place, asked before anything is written.</summary>
 public static class StockGate
 {
-    /// <summary>Amounts closer than this share of the lot are the same: liters are not counted finer.</summary>
+    /// <summary>
+    /// Amounts closer than this share of the lot are the same: liters are not counted finer.
+    /// </summary>
     public const double Rounding = 1e-9;
 
     /// <summary>Why a line is not taken, in one sentence; null where it is.</summary>
