@@ -68,6 +68,29 @@ public static class StockGate
             : null;
     }
 
+    /// <summary>
+    /// Why a line that takes another back is not taken, in one sentence; null where it is, or takes none back.
+    /// </summary>
+    /// <param name="past">Lines of the lot so far.</param>
+    /// <param name="line">The line.</param>
+    public static string? RefusedReversal(IEnumerable<Movement> past, Movement line)
+    {
+        if (line.Reverses is not { } number)
+        {
+            return null;
+        }
+
+        var lines = past as IReadOnlyCollection<Movement> ?? [.. past];
+        return lines.FirstOrDefault(l => l.Id == number) switch
+        {
+            null => string.Create(CultureInfo.InvariantCulture, $"{line.Lot} has no line {number}."),
+            { Reverses: not null } => "This line takes another one back. Write the right line anew.",
+            var was when was.Kind != line.Kind || was.Amount != line.Amount || was.Into != line.Into =>
+                "A line is taken back as it was written. Write what differs anew.",
+            _ => lines.Any(l => l.Reverses == number) ? "This line is taken back already." : null,
+        };
+    }
+
     private static bool IsUse(Movement line) =>
         line.Reverses is null && line.Kind is MovementKind.Used or MovementKind.Sold;
 
