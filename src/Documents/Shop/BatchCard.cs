@@ -13,13 +13,7 @@ namespace Litterfall.Documents.Shop;
 /// <param name="Liters">Liters, loose.</param>
 /// <param name="Jugs">Jugs of the workshop's size.</param>
 /// <param name="Kilograms">Mass; null where nobody knows the density.</param>
-public sealed record BatchCardPart(
-    string Name,
-    string Lots,
-    double Liters,
-    double Jugs,
-    double? Kilograms
-);
+public sealed record BatchCardPart(string Name, string Lots, double Liters, double Jugs, double? Kilograms);
 
 /// <summary>What a batch card says.</summary>
 public sealed record BatchCardText
@@ -86,9 +80,7 @@ public static class BatchCard
                         + (card.Kilograms is { } kg ? $"About {Kilograms(kg)} when done. " : "")
                         + card.Learned
                 ),
-                .. card.Orders.Count > 0
-                    ? new[] { new Words($"For {string.Join("; ", card.Orders)}") }
-                    : [],
+                .. card.Orders.Count > 0 ? new[] { new Words($"For {string.Join("; ", card.Orders)}") } : [],
             ],
             Below(card)
         );

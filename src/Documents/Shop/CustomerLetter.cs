@@ -45,8 +45,14 @@ internal static class CustomerLetter
     )
     {
         var size = wish.Size;
-        var first = new Room(Margin, BodyTop, size.Width - 2 * Margin, size.Height - BodyTop - Margin - FootHeight);
-        var style = Style.RoomyToTight.FirstOrDefault(s => Fits(blocks(s), first, s)) ?? Style.RoomyToTight[4];
+        var first = new Room(
+            Margin,
+            BodyTop,
+            size.Width - 2 * Margin,
+            size.Height - BodyTop - Margin - FootHeight
+        );
+        var style = Style.RoomyToTight.FirstOrDefault(s => Fits(blocks(s), first, s))
+            ?? Style.RoomyToTight[4];
         var sides = new List<Sketch>();
         var left = blocks(style);
         while (left.Count > 0 || sides.Count == 0)
@@ -77,14 +83,16 @@ internal static class CustomerLetter
     private static Drawing Footed(Sketch sketch, PaperSize size, ShopHead head, int side, int of)
     {
         var y = size.Height - Margin + 2;
-        sketch.Line(
-            new(Margin, y - 4.5),
-            new(size.Width - Margin, y - 4.5),
-            new Pen(Tone.Rule, 0.2)
-        );
+        sketch.Line(new(Margin, y - 4.5), new(size.Width - Margin, y - 4.5), new Pen(Tone.Rule, 0.2));
         var words = string.Join(" · ", new[] { head.Shop.Name }.Concat(head.Shop.Address));
         var room = size.Width - 2 * Margin - 24;
-        sketch.Text(new(Margin, y), Lettering.Cut(Lettering.Clean(words), room, 9), 9, Align.Start, Tone.Quiet);
+        sketch.Text(
+            new(Margin, y),
+            Lettering.Cut(Lettering.Clean(words), room, 9),
+            9,
+            Align.Start,
+            Tone.Quiet
+        );
         sketch.Text(
             new(size.Width - Margin, y),
             string.Create(CultureInfo.InvariantCulture, $"side {side} of {of}"),
@@ -110,7 +118,13 @@ internal static class CustomerLetter
         var y = 23.5;
         foreach (var line in head.Shop.Address.Take(4))
         {
-            sketch.Text(new(left, y), Lettering.Cut(Lettering.Clean(line), 90, 9), 9, Align.Start, Tone.Quiet);
+            sketch.Text(
+                new(left, y),
+                Lettering.Cut(Lettering.Clean(line), 90, 9),
+                9,
+                Align.Start,
+                Tone.Quiet
+            );
             y += 4;
         }
 
@@ -132,11 +146,5 @@ internal static class CustomerLetter
     }
 
     private static void Bold(Sketch sketch, Spot at, string text, double points) =>
-        sketch.Add(
-            new TextMark(at, text, points)
-            {
-                Bold = true,
-                Layer = Layers.Label,
-            }
-        );
+        sketch.Add(new TextMark(at, text, points) { Bold = true, Layer = Layers.Label });
 }

@@ -27,10 +27,8 @@ public static class DeliveryNotePaper
                 ),
             ]
         );
-        return new(
-            $"{note.Name}.pdf",
-            CustomerLetter.Sides(wish, head, _ => Blocks(note)),
-            pages => PdfWriter.Write($"Delivery note {note.Name}", note.Day, pages)
+        return new($"{note.Name}.pdf", CustomerLetter.Sides(wish, head, _ => Blocks(note)), pages =>
+            PdfWriter.Write($"Delivery note {note.Name}", note.Day, pages)
         );
     }
 

@@ -19,7 +19,13 @@ public sealed record PackedLine(string Group, string Name, string Amount, string
 /// <param name="Code">What its code holds.</param>
 /// <param name="About">Name of the build, order and customer.</param>
 /// <param name="Lines">What is in it.</param>
-public sealed record PackingText(string Number, string Which, string Code, string About, Seq<PackedLine> Lines);
+public sealed record PackingText(
+    string Number,
+    string Which,
+    string Code,
+    string About,
+    Seq<PackedLine> Lines
+);
 
 /// <summary>What the leaflet in a kit says.</summary>
 /// <param name="Name">Name of the build.</param>
@@ -95,15 +101,8 @@ public static class KitPapers
         return sheet.Coded(
             sheet.Head($"Packing list, kit {kit.Which}", kit.About),
             kit.Code,
-            [
-                new Words(kit.Number) { Bold = true, Larger = 4 },
-                new Words(kit.About),
-            ],
-            [
-                .. table.Blocks,
-                new Blank("Packed by, day"),
-                new Blank("Checked by, day"),
-            ]
+            [new Words(kit.Number) { Bold = true, Larger = 4 }, new Words(kit.About)],
+            [.. table.Blocks, new Blank("Packed by, day"), new Blank("Checked by, day")]
         );
     }
 }

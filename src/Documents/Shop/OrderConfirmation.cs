@@ -15,10 +15,9 @@ public static class OrderConfirmation
     /// <param name="wish">Sheet, sign and picture.</param>
     public static PaperFile Write(Order order, Quote quote, ShopWish wish)
     {
-        var day =
-            order.History.LastOrDefault(e => e.State == OrderState.Accepted) is { } taken
-                ? DateOnly.FromDateTime(taken.At)
-                : quote.Day;
+        var day = order.History.LastOrDefault(e => e.State == OrderState.Accepted) is { } taken
+            ? DateOnly.FromDateTime(taken.At)
+            : quote.Day;
         var name = quote.Shop.OrderPrefix + order.Number.ToString(CultureInfo.InvariantCulture);
         var head = new ShopHead(
             "Order confirmation",
@@ -41,7 +40,11 @@ public static class OrderConfirmation
         [
             new BesidePicture(
                 [
-                    new Words($"Thank you for your order. You chose: {option.Name}.") { Bold = true, After = 2 },
+                    new Words($"Thank you for your order. You chose: {option.Name}.")
+                    {
+                        Bold = true,
+                        After = 2,
+                    },
                     new Words(option.Changes) { After = 2 },
                     new Words(
                         order.Promised is { } promised

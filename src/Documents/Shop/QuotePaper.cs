@@ -45,7 +45,7 @@ public static class QuotePaper
         [
             new Words(
                 isChoice
-                    ? "Thank you for asking us. This is what we can make for you; the choices below differ in "
+                    ? "Thank you for asking us. This is what we can make for you; the choices differ in "
                         + "how much of the work is ours."
                     : "Thank you for asking us. This is what we can make for you."
             )
@@ -80,7 +80,14 @@ public static class QuotePaper
     {
         var currency = quote.Shop.Currency;
         var blocks = ImmutableArray.CreateBuilder<Block>();
-        blocks.Add(new Words(option.Name) { Bold = true, Larger = 2, After = 1.2 });
+        blocks.Add(
+            new Words(option.Name)
+            {
+                Bold = true,
+                Larger = 2,
+                After = 1.2,
+            }
+        );
         if (option.Changes.Length > 0)
         {
             blocks.Add(new Words(option.Changes) { After = 1.2 });
@@ -128,9 +135,7 @@ public static class QuotePaper
         {
             foreach (var option in quote.Options)
             {
-                yield return new Words(
-                    $"{option.Name}, {ShopWords.Money(option.Gross, quote.Shop.Currency)}"
-                )
+                yield return new Words($"{option.Name}, {ShopWords.Money(option.Gross, quote.Shop.Currency)}")
                 {
                     Sign = Sign.Tick,
                 };

@@ -57,8 +57,16 @@ public sealed record ShopSheet(PaperSize Size, string Workshop, DateOnly Day, st
             },
             _ =>
                 [
-                    inside with { Width = inside.Width - mark.Width - gap, Height = upper },
-                    inside with { Y = inside.Y + upper, Height = inside.Height - upper },
+                    inside with
+                    {
+                        Width = inside.Width - mark.Width - gap,
+                        Height = upper,
+                    },
+                    inside with
+                    {
+                        Y = inside.Y + upper,
+                        Height = inside.Height - upper,
+                    },
                 ]
         );
     }

@@ -74,7 +74,8 @@ internal static class ShopTables
     }
 
     /// <summary>A sum that counts.</summary>
-    public static Block Strong(string name, string value) => new TableRow(Narrow, [name, value]) { IsGroup = true };
+    public static Block Strong(string name, string value) =>
+        new TableRow(Narrow, [name, value]) { IsGroup = true };
 
     /// <summary>A sum on the way.</summary>
     public static Block Plain(string name, string value) => new TableRow(Narrow, [name, value]);

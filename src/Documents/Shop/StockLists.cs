@@ -151,9 +151,7 @@ public static class StockLists
             :
             [
                 new Heading(title) { KeepsWithNext = true },
-                sign == Sign.Tick
-                    ? new Words(lines[0]) { Sign = sign }
-                    : new Words(string.Join(", ", lines)),
+                sign == Sign.Tick ? new Words(lines[0]) { Sign = sign } : new Words(string.Join(", ", lines)),
                 .. sign == Sign.Tick ? lines.Skip(1).Select(l => new Words(l) { Sign = sign }) : [],
             ];
 

@@ -59,11 +59,7 @@ public static class OrderRoutes
         && (await store.OrderAsync(quote.Order, cancel))?.Value is { } order
         && order.AcceptedQuote == number
             ? Shown(
-                OrderConfirmation.Write(
-                    order,
-                    quote,
-                    await WishAsync(quote, sheet, store, stills, cancel)
-                )
+                OrderConfirmation.Write(order, quote, await WishAsync(quote, sheet, store, stills, cancel))
             )
             : Results.NotFound();
 

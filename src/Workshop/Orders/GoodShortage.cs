@@ -87,7 +87,8 @@ public static class GoodShortage
     }
 
     /// <summary>
-    /// First day all goods of an offer can be here: what stock does not cover is ordered today. Null where all
+    /// First day all goods of an offer can be here: what stock does not cover is ordered today. Null where
+    /// all
     /// is here; goods that no supplier offers are not waited for, they are named elsewhere.
     /// </summary>
     /// <param name="goods">Goods of the offer.</param>
@@ -117,7 +118,11 @@ public static class GoodShortage
         return supply
             .Offers.Where(o => days.ContainsKey(o.Supplier))
             .GroupBy(o => o.Good, StringComparer.Ordinal)
-            .ToDictionary(g => g.Key, g => g.Min(o => o.LeadDays ?? days[o.Supplier]), StringComparer.Ordinal);
+            .ToDictionary(
+                g => g.Key,
+                g => g.Min(o => o.LeadDays ?? days[o.Supplier]),
+                StringComparer.Ordinal
+            );
     }
 
     private static Dictionary<string, (double Amount, DateOnly? Expected)> Coming(ShopSupply supply)

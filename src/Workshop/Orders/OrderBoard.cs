@@ -36,16 +36,14 @@ public sealed record OrderBoard(Seq<BoardWeek> Weeks)
             names.GetValueOrDefault(o.Customer) ?? o.Customer,
             OrderBlocks.Find(o, lacking.GetValueOrDefault(o.Number) ?? [], today)
         ));
-        return new(
-            [
-                .. cards
-                    .GroupBy(c => c.Order.Promised is { } day ? WorkDays.Monday(day) : (DateOnly?)null)
-                    .OrderBy(g => g.Key ?? DateOnly.MinValue)
-                    .Select(g => new BoardWeek(
-                        g.Key,
-                        [.. g.OrderBy(c => c.Order.Promised).ThenBy(c => c.Order.Number)]
-                    )),
-            ]
-        );
+        return new([
+            .. cards
+                .GroupBy(c => c.Order.Promised is { } day ? WorkDays.Monday(day) : (DateOnly?)null)
+                .OrderBy(g => g.Key ?? DateOnly.MinValue)
+                .Select(g => new BoardWeek(
+                    g.Key,
+                    [.. g.OrderBy(c => c.Order.Promised).ThenBy(c => c.Order.Number)]
+                )),
+        ]);
     }
 }

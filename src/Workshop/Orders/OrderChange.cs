@@ -24,13 +24,7 @@ public sealed record GoodChange(string Name, StockUnit Unit, double Before, doub
 /// <param name="Days">Days later than promised, below 0 for earlier; null where one has no day.</param>
 /// <param name="Goods">Goods of which more or less is taken.</param>
 /// <param name="Minutes">Difference of the working minutes.</param>
-public sealed record OrderChange(
-    decimal Net,
-    decimal Gross,
-    int? Days,
-    Seq<GoodChange> Goods,
-    double Minutes
-)
+public sealed record OrderChange(decimal Net, decimal Gross, int? Days, Seq<GoodChange> Goods, double Minutes)
 {
     private const double Same = 1e-6;
 

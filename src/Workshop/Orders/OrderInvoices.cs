@@ -60,7 +60,8 @@ public static class OrderInvoices
     /// <param name="number">Its running number.</param>
     /// <param name="order">The order.</param>
     /// <param name="invoice">The invoice.</param>
-    /// <param name="head">Workshop and customer as they stand, and the day; the note gives the reason.</param>
+    /// <param name="head">Workshop and customer as they stand, and the day; the note gives the
+    /// reason.</param>
     public static Invoice Credit(int number, Order order, Invoice invoice, QuoteHead head) =>
         Paper(IssuedKind.Credit, number, order, head) with
         {
@@ -93,8 +94,7 @@ public static class OrderInvoices
         : order.Paid + amount > gross
             ? $"That is {OrderText.Money(order.Paid + amount - gross)} more than the agreed "
                 + $"{OrderText.Money(gross)}."
-        : order.Paid + amount < 0
-            ? $"Only {OrderText.Money(order.Paid)} was paid; no more can be given back."
+        : order.Paid + amount < 0 ? $"Only {OrderText.Money(order.Paid)} was paid; no more can be given back."
         : null;
 
     private static Invoice Paper(IssuedKind kind, int number, Order order, QuoteHead head) =>

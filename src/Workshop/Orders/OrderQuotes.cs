@@ -19,7 +19,9 @@ public sealed record QuoteHead(ShopTerms Shop, Customer Customer, DateOnly Day)
     public Quote? Replaces { get; init; }
 }
 
-/// <summary>Sending quotes and recording what the customer took. A sent quote is only ever replaced.</summary>
+/// <summary>
+/// Sending quotes and recording what the customer took. A sent quote is only ever replaced.
+/// </summary>
 public static class OrderQuotes
 {
     /// <summary>Why a quote cannot be sent, in one sentence; null where it can.</summary>
@@ -95,8 +97,7 @@ public static class OrderQuotes
     )
     {
         var quote = quotes.FirstOrDefault(q => q.Number == number);
-        return
-            order.State is not OrderState.Quoted && !order.IsOpen
+        return order.State is not OrderState.Quoted && !order.IsOpen
                 ? OrderSteps.Refusal(order, OrderState.Accepted)
             : quote is null ? "There is no such quote for this order."
             : quotes[0].Number != number

@@ -56,8 +56,7 @@ public static class OrderSteps
     public static Order Told(Order order, OrderAct act) => Go(order, order.State, act);
 
     /// <summary>The state as people call it.</summary>
-    public static string Name(OrderState state) =>
-        state == OrderState.InWork ? "In work" : state.ToString();
+    public static string Name(OrderState state) => state == OrderState.InWork ? "In work" : state.ToString();
 
     /// <summary>What the button says that brings an order into a state.</summary>
     /// <param name="from">The state it is in.</param>

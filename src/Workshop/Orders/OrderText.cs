@@ -9,7 +9,10 @@ public static class OrderText
     /// <summary>"12.5 L", "3 pieces", "0.84 m²".</summary>
     public static string Amount(double amount, StockUnit unit)
     {
-        var digits = unit == StockUnit.Pieces ? 1 : Math.Abs(amount) < 10 ? 2 : 1;
+        var digits =
+            unit == StockUnit.Pieces ? 1
+            : Math.Abs(amount) < 10 ? 2
+            : 1;
         var number = Math.Round(amount, digits, MidpointRounding.AwayFromZero)
             .ToString("0.##", CultureInfo.InvariantCulture);
         return unit switch

@@ -77,19 +77,10 @@ public sealed record ActualCost(
                 Charge = option.Gross,
             }
         );
-        return new(
-            GoodsOf(option, used),
-            StagesOf(order, option, terms),
-            sheet,
-            used.Count > 0,
-            worked > 0
-        );
+        return new(GoodsOf(option, used), StagesOf(order, option, terms), sheet, used.Count > 0, worked > 0);
     }
 
-    private static Seq<GoodActual> GoodsOf(
-        QuoteOption option,
-        IReadOnlyDictionary<string, UsedGood> used
-    )
+    private static Seq<GoodActual> GoodsOf(QuoteOption option, IReadOnlyDictionary<string, UsedGood> used)
     {
         var quoted = option.Goods.Select(g => g.Good).ToHashSet(StringComparer.Ordinal);
         return

@@ -74,8 +74,7 @@ public static class DesignGoods
                 Meters = pieces * line.Length?.Si,
                 Kilograms = line.Mass?.Si,
                 Liters = line.Liters?.Si * 1000,
-                IsLive =
-                    line.Kind is ShoppingKind.Plant or ShoppingKind.Crew || IsFeeder(numbers, line),
+                IsLive = line.Kind is ShoppingKind.Plant or ShoppingKind.Crew || IsFeeder(numbers, line),
             };
     }
 

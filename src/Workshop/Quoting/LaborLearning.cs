@@ -17,15 +17,12 @@ public readonly record struct StageSample(string Stage, double Minutes);
 public sealed record LaborProposal(LaborStage Stage, double Minutes, double Low, double High, int Orders)
 {
     /// <summary>The stage with the proposed minutes, to a tenth.</summary>
-    public LaborStage Taken =>
-        Stage with
-        {
-            Minutes = Math.Round(Minutes, 1, MidpointRounding.AwayFromZero),
-        };
+    public LaborStage Taken => Stage with { Minutes = Math.Round(Minutes, 1, MidpointRounding.AwayFromZero) };
 }
 
 /// <summary>
-/// The labor table learns: for each finished order the ratio of worked minutes to those of the table, blended with the
+/// The labor table learns: for each finished order the ratio of worked minutes to those of the table,
+/// blended with the
 /// table as it stands, which counts for as many orders as <see cref="Prior"/>. Ratios are blended as
 /// logarithms, so that twice and half weigh alike. Own choices: a table counts for three orders, and single
 /// orders are taken to scatter by 30 % until they show how much they do.
@@ -49,14 +46,15 @@ public static class LaborLearning
             .SelectMany(o =>
             {
                 var worked = o.Order.Worked.ToLookup(w => w.Stage, w => w.Minutes, StringComparer.Ordinal);
-                var then = o.Quote.Shop.Labor.ToDictionary(s => s.Key, s => s.Minutes, StringComparer.Ordinal);
+                var then = o.Quote.Shop.Labor.ToDictionary(
+                    s => s.Key,
+                    s => s.Minutes,
+                    StringComparer.Ordinal
+                );
                 return o
                     .Quote.Options[o.Order.AcceptedOption]
                     .Minutes.Where(m => m.Minutes > 0 && then.ContainsKey(m.Stage))
-                    .Select(m => new StageSample(
-                        m.Stage,
-                        worked[m.Stage].Sum() / m.Minutes * then[m.Stage]
-                    ))
+                    .Select(m => new StageSample(m.Stage, worked[m.Stage].Sum() / m.Minutes * then[m.Stage]))
                     .Where(s => s.Minutes > 0);
             });
 

@@ -13,9 +13,8 @@ public static class OptionText
     {
         var isBuilt = wish.Items.Any(i => i.Item.Kind == OrderItemKind.Build);
         var isKit = wish.Items.Any(i => i.Item.Kind == OrderItemKind.Kit);
-        return
-            isBuilt && wish.Visits > 0
-                ? $"As planted, and we come {Times(wish.Visits)} after delivery to trim, drain, top up leaves "
+        return isBuilt && wish.Visits > 0
+                ? $"As planted, and we come {Times(wish.Visits)} after delivery to trim, drain, add leaves "
                     + "and check the water."
             : isBuilt
                 ? $"Built, planted and grown in here for {Weeks} weeks; handed over running"
@@ -31,11 +30,9 @@ public static class OptionText
     {
         var isBuilt = wish.Items.Any(i => i.Item.Kind == OrderItemKind.Build);
         var isKit = wish.Items.Any(i => i.Item.Kind == OrderItemKind.Kit);
-        return
-            isBuilt && wish.Visits > 0
+        return isBuilt && wish.Visits > 0
                 ? "Somebody who built it looks after it through the first season, when most goes wrong."
-            : isBuilt
-                ? "Moss and roots hold and the springtails are at work before an animal moves in."
+            : isBuilt ? "Moss and roots hold and the springtails are at work before an animal moves in."
             : isKit
                 ? "The lowest price. You need a weekend, and the tank needs its weeks of grow-in at your "
                     + "place before animals move in."
@@ -83,7 +80,9 @@ public static class OptionText
         name.Split(" (", 2) is [var science, var common] ? $"{common.TrimEnd(')')} ({science})" : name;
 
     private static string Times(int visits) =>
-        visits == 1 ? "once" : visits == 2 ? "twice" : string.Create(CultureInfo.InvariantCulture, $"{visits} times");
+        visits == 1 ? "once"
+        : visits == 2 ? "twice"
+        : string.Create(CultureInfo.InvariantCulture, $"{visits} times");
 
     private static string Weeks =>
         (CareIntervals.GrowIn.Value / 7).ToString("0", CultureInfo.InvariantCulture);

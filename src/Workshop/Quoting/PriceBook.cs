@@ -94,9 +94,11 @@ public sealed class PriceBook
         }
 
         var rest = good.Amount - first.Amount;
-        return
-            rest > 1e-9 * good.Amount && each is null
-            ? good with { Note = "there is not enough in stock, and no offer for the rest" }
+        return rest > 1e-9 * good.Amount && each is null
+            ? good with
+            {
+                Note = "there is not enough in stock, and no offer for the rest",
+            }
             : good with
             {
                 Cost = first.Cost + (rest > 1e-9 * good.Amount ? (decimal)rest * each!.Value : 0),
@@ -146,13 +148,15 @@ public sealed class PriceBook
             (StockUnit.SquareMeters, { SquareMeters: { } area }) => area,
             (StockUnit.Meters, { Meters: { } meters }) => meters,
             (StockUnit.Pieces, { SquareMeters: null, Pieces: { } pieces }) => pieces,
-            (StockUnit.Pieces or StockUnit.Meters, { SquareMeters: { } area }) when offer is not null =>
-                area / Area(offer) * offer.Amount,
+            (StockUnit.Pieces or StockUnit.Meters, { SquareMeters: { } area }) when offer is not null => area
+                / Area(offer)
+                * offer.Amount,
             _ => null,
         };
 
     private double? Area(Offer offer) =>
-        offer.SheetArea ?? (Pack(offer) is { Width: { } width, Length: { } length } ? width.Si * length.Si : null);
+        offer.SheetArea
+        ?? (Pack(offer) is { Width: { } width, Length: { } length } ? width.Si * length.Si : null);
 
     private static decimal Each(Offer offer, double amount)
     {

@@ -18,7 +18,9 @@ public sealed record QuoteBasis(ShopTerms Terms, Customer Customer, PriceBook Pr
     public decimal Margin => Customer.IsWholesale ? Terms.WholesaleMargin : Terms.RetailMargin;
 }
 
-/// <summary>Prices options: goods, work, overhead and the rest from the design and the shop's figures.</summary>
+/// <summary>
+/// Prices options: goods, work, overhead and the rest from the design and the shop's figures.
+/// </summary>
 public static class QuoteMaker
 {
     /// <summary>Why no price can be had, in one sentence; null where one can.</summary>
@@ -44,7 +46,8 @@ public static class QuoteMaker
         );
         var listed = items.Sum(i => i.Listed ?? 0);
         var all = Case(basis, wish, [.. items.SelectMany(i => i.Goods)], minutes);
-        var sheet = listed > 0 && wish.Price is null ? Listed(basis, wish, items, minutes, all) : CostSheet.From(all);
+        var sheet =
+            listed > 0 && wish.Price is null ? Listed(basis, wish, items, minutes, all) : CostSheet.From(all);
         var option = new QuoteOption
         {
             Name = wish.Name,
@@ -70,7 +73,12 @@ public static class QuoteMaker
     }
 
     /// <summary>An item with its goods; loose goods of the price list have their own price.</summary>
-    private sealed record CountedItem(PricedItem Item, Seq<QuotedGood> Goods, double Minutes, decimal? Listed);
+    private sealed record CountedItem(
+        PricedItem Item,
+        Seq<QuotedGood> Goods,
+        double Minutes,
+        decimal? Listed
+    );
 
     private static CountedItem Counted(QuoteBasis basis, OptionWish wish, PricedItem item)
     {
@@ -78,7 +86,12 @@ public static class QuoteMaker
         if (item.Numbers is not { } numbers)
         {
             var good = basis.Prices.Find(line.Good ?? "");
-            return new(item, [basis.Prices.Price(Loose(line, good))], 0, good?.SellsFor * (decimal)line.Amount);
+            return new(
+                item,
+                [basis.Prices.Price(Loose(line, good))],
+                0,
+                good?.SellsFor * (decimal)line.Amount
+            );
         }
 
         var factor = line.Amount / numbers.Design.Design.Boxes;
@@ -118,7 +131,8 @@ public static class QuoteMaker
     }
 
     private static LaborCounts Counts(OptionWish wish, OrderItemKind kind) =>
-        wish.Items.Where(i => i.Numbers is not null && i.Item.Kind == kind)
+        wish
+            .Items.Where(i => i.Numbers is not null && i.Item.Kind == kind)
             .Select(i => LaborCounts.Read(i.Numbers!, kind, i.Item.Amount))
             .Aggregate(default(LaborCounts), (a, b) => a + b);
 
@@ -177,16 +191,12 @@ public static class QuoteMaker
         var priced = Case(basis, wish, [.. rest], minutes);
         var isAll = items.All(i => i.Listed is not null) && minutes.Count == 0;
         var net = listed + (isAll ? priced.Packaging + priced.Shipping : CostSheet.From(priced).Net);
-        return CostSheet.From(
-            all with
-            {
-                Charge = priced.Tax.Charge(net).Gross,
-                MarginPercent = null,
-            }
-        );
+        return CostSheet.From(all with { Charge = priced.Tax.Charge(net).Gross, MarginPercent = null });
     }
 
-    /// <summary>One line for each item, in shares of its cost; visits and shipping are told with them.</summary>
+    /// <summary>
+    /// One line for each item, in shares of its cost; visits and shipping are told with them.
+    /// </summary>
     private static Seq<QuoteLine> Lines(OptionWish wish, List<CountedItem> items, CostSheet sheet)
     {
         var minutes = items.Sum(i => i.Minutes);
@@ -201,10 +211,9 @@ public static class QuoteMaker
         var lines = items.Select(
             (item, i) => new QuoteLine(OptionText.Line(item.Item, wish), item.Item.Item.Amount, parts[i])
         );
-        return
-            wish.Visits > 0
-                ? [.. lines, new QuoteLine("Care visits after delivery, in the price", wish.Visits, 0)]
-                : [.. lines];
+        return wish.Visits > 0
+            ? [.. lines, new QuoteLine("Care visits after delivery, in the price", wish.Visits, 0)]
+            : [.. lines];
     }
 
     /// <summary>Cost in cents: parts that add up to what is spent of the charged price.</summary>

@@ -19,9 +19,7 @@ public static class SumRules
     /// <param name="terms">The terms.</param>
     /// <param name="shown">The price as it is shown.</param>
     public static decimal Gross(ShopTerms terms, decimal shown) =>
-        terms.ShowsTaxIncluded
-            ? shown
-            : shown + RoundingRule.Cent.Round(shown * terms.TaxPercent / 100m);
+        terms.ShowsTaxIncluded ? shown : shown + RoundingRule.Cent.Round(shown * terms.TaxPercent / 100m);
 
     /// <summary>The deposit of an option, with tax, rounded as prices are.</summary>
     /// <param name="terms">The terms.</param>

@@ -22,7 +22,7 @@ public sealed partial class OrdersPage
 
     private bool IsList => View == "list";
 
-    private DateOnly Today => DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
+    private DateOnly Today => Shelf.Today;
 
     private IEnumerable<BoardWeek> Shown =>
         board!
@@ -49,7 +49,7 @@ public sealed partial class OrdersPage
     private async Task ReadAsync()
     {
         terms = (await OrderBook.TermsAsync(Store, leaving.Token)).Terms;
-        board = await OrderBook.BoardAsync(Store, Today, IsWanted, leaving.Token);
+        board = await OrderBook.BoardAsync(Store, Shelf, IsWanted, leaving.Token);
     }
 
     private bool IsWanted(Order order) =>
