@@ -3,7 +3,9 @@ using Litterfall.Workshop.Buying;
 
 namespace Litterfall.Bench.Buying;
 
-/// <summary>Made-up purchases: packs get cheaper by the liter with size, breaks, deliveries, minimum orders.</summary>
+/// <summary>
+/// Made-up purchases: packs get cheaper by the liter with size, breaks, deliveries, minimum orders.
+/// </summary>
 internal static class Cases
 {
     private static readonly double[] Sizes = [2, 2.5, 5, 10, 20, 25, 50, 70];
@@ -48,11 +50,15 @@ internal static class Cases
 
                 foreach (var size in Sizes.OrderBy(_ => random.Next()).Take(random.Next(1, 4)))
                 {
-                    var price = (long)(perLiter * Math.Pow(size, 0.85) * (0.85 + (0.4 * random.NextDouble())) * 2);
+                    var price = (long)(
+                        perLiter * Math.Pow(size, 0.85) * (0.85 + (0.4 * random.NextDouble())) * 2
+                    );
                     var breaks = new List<PriceBreak> { new(1, price) };
                     if (random.NextDouble() < 0.5)
                     {
-                        breaks.Add(new(One(Thresholds), (long)(price * (0.86 + (0.1 * random.NextDouble())))));
+                        breaks.Add(
+                            new(One(Thresholds), (long)(price * (0.86 + (0.1 * random.NextDouble()))))
+                        );
                     }
 
                     offers.Add(new PurchaseOffer($"S{s + 1}", $"M{p}", size, [.. breaks]));
@@ -65,6 +71,38 @@ internal static class Cases
             Suppliers = suppliers,
             Products = [.. products],
             Offers = [.. offers],
+        };
+    }
+
+    /// <summary>Four suppliers whose prices are nearly the same, so that the sums decide.</summary>
+    /// <param name="seed">Names the case.</param>
+    public static PurchaseCase DrawAlike(int seed)
+    {
+        var random = new Random(seed);
+        double[] sizes = [5, 12.5, 40];
+        var products = Enumerable
+            .Range(0, 60)
+            .Select(p => new PurchaseProduct($"M{p}", 10 + random.Next(90), 3))
+            .ToList();
+        return new PurchaseCase
+        {
+            Suppliers =
+            [
+                .. Enumerable.Range(1, 4).Select(s => new PurchaseSupplier($"S{s}", 690, 40_000, 15_000)),
+            ],
+            Products = [.. products],
+            Offers =
+            [
+                .. from product in products
+                from s in Enumerable.Range(1, 4)
+                from size in sizes
+                select new PurchaseOffer(
+                    $"S{s}",
+                    product.Name,
+                    size,
+                    [new(1, (long)(size * (40 + random.Next(20)))), new(6, (long)(size * 38))]
+                ),
+            ],
         };
     }
 

@@ -64,6 +64,9 @@ public static class BenchHost
         services.AddSingleton<BenchStore>();
         services.AddSingleton<BenchLibrary>();
         services.AddSingleton<Shop.Stock.StockShelf>();
+        services.AddSingleton<Shop.Batches.OrderNumbers>();
+        services.AddSingleton<Shop.Batches.BatchDesk>();
+        services.AddSingleton<Shop.Kits.KitDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
@@ -115,6 +118,7 @@ public static class BenchHost
         app.MapGet("/export.zip", ExportAsync);
         ViewRoutes.Map(app);
         Shop.StockRoutes.Map(app);
+        BuyingRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

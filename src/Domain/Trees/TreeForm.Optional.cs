@@ -7,7 +7,8 @@ namespace Litterfall.Domain.Trees;
 public sealed partial class TreeForm
 {
     /// <summary>True when a key is there and holds something.</summary>
-    public bool Holds(string key) => branch.Find(key) is not null and not TreeScalar { Form: ScalarForm.Null };
+    public bool Holds(string key) =>
+        branch.Find(key) is not null and not TreeScalar { Form: ScalarForm.Null };
 
     /// <summary>Where the value of a key stands, or the object when the key is not there.</summary>
     public TextSpan PlaceOf(string key) => branch.Find(key)?.Span ?? branch.Span;

@@ -9,10 +9,10 @@ namespace Litterfall.App.Trade;
 /// <param name="Purchase">The purchase.</param>
 /// <param name="Seconds">How long it may take; null for as long as it does.</param>
 /// <param name="PlaceOf">Where a key of the case stands.</param>
-internal sealed record BuyCase(PurchaseCase Purchase, double? Seconds, Func<string, TextSpan> PlaceOf);
+public sealed record BuyCase(PurchaseCase Purchase, double? Seconds, Func<string, TextSpan> PlaceOf);
 
 /// <summary>Reads a case of <c>buy</c>.</summary>
-internal static class BuyForm
+public static class BuyForm
 {
     private const int MostSuppliers = 20;
     private const int MostProducts = 1000;
@@ -30,9 +30,7 @@ internal static class BuyForm
         var suppliers = Each(form, "suppliers", "the supplier", MostSuppliers, Supplier);
         var products = Each(form, "products", "the product", MostProducts, Product);
         var offers = form.Objects("offers", "the offer", MostOffers)
-            .Select(o =>
-                Offer(o, [.. suppliers.Select(s => s.Name)], [.. products.Select(p => p.Name)])
-            )
+            .Select(o => Offer(o, [.. suppliers.Select(s => s.Name)], [.. products.Select(p => p.Name)]))
             .ToImmutableArray();
         var budget = form.OptionalWhole("budgetCents", 0, int.MaxValue);
         var seconds = form.OptionalNumber("seconds", NumberRange.Positive(3600.0));
@@ -123,7 +121,11 @@ internal static class BuyForm
         form.Close();
         for (var i = 0; i < pairs.Length; i++)
         {
-            if (pairs[i].First < 1 || pairs[i].First > MostPacks || (i > 0 && pairs[i].First <= pairs[i - 1].First))
+            if (
+                pairs[i].First < 1
+                || pairs[i].First > MostPacks
+                || (i > 0 && pairs[i].First <= pairs[i - 1].First)
+            )
             {
                 form.Refuse(
                     "breaks",

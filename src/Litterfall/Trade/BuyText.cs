@@ -89,7 +89,11 @@ internal static class BuyText
             text.Append(Terminal.Clean(order.Supplier.Name)).Append('\n').Append(table).Append('\n');
         }
 
-        text.Append(plan.Lines.Count == 0 ? "Nothing to buy: the stock covers it.\n" : $"Total {Money(plan.TotalCents)}")
+        text.Append(
+                plan.Lines.Count == 0
+                    ? "Nothing to buy: the stock covers it.\n"
+                    : $"Total {Money(plan.TotalCents)}"
+            )
             .Append(
                 plan.Lines.Count == 0 ? ""
                 : plan.IsProved ? "; there is no cheaper way.\n"

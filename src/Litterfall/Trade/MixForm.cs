@@ -5,7 +5,7 @@ using Litterfall.Workshop.Mixing;
 namespace Litterfall.App.Trade;
 
 /// <summary>Reads a case of <c>mix</c>.</summary>
-internal static class MixForm
+public static class MixForm
 {
     private const int MostParts = 100;
     private const int MostMeasured = 10_000;
@@ -34,9 +34,10 @@ internal static class MixForm
             JugLiters = form.OptionalNumber("jugLiters", new NumberRange(1e-3, 1e3)),
             Target = target,
             WetPercent = percent,
-            Split = form.OptionalChoice("split", "equal", "full") == "full"
-                ? BatchSplit.FullAndRest
-                : BatchSplit.Equal,
+            Split =
+                form.OptionalChoice("split", "equal", "full") == "full"
+                    ? BatchSplit.FullAndRest
+                    : BatchSplit.Equal,
             Batches = form.OptionalWhole("batches", 1, MostBatches),
         };
         form.Close();
@@ -45,20 +46,33 @@ internal static class MixForm
 
     private static MixPlan? Plan(TreeForm form, MixCase asked)
     {
-        var twice = asked.Recipe.GroupBy(p => p.Name, StringComparer.Ordinal).FirstOrDefault(g => g.Count() > 1);
+        var twice = asked
+            .Recipe.GroupBy(p => p.Name, StringComparer.Ordinal)
+            .FirstOrDefault(g => g.Count() > 1);
         if (twice is not null)
         {
-            form.Refuse("recipe", $"{TreeNode.Shown(twice.Key)} stands in the recipe twice", "every component once");
+            form.Refuse(
+                "recipe",
+                $"{TreeNode.Shown(twice.Key)} stands in the recipe twice",
+                "every component once"
+            );
             return null;
         }
 
         if (asked.NeedLiters / asked.LimitLiters > MostBatches / 10.0)
         {
-            form.Refuse("tubLiters", "the tub is too small for so much mix", "a tub of fewer than 100000 batches");
+            form.Refuse(
+                "tubLiters",
+                "the tub is too small for so much mix",
+                "a tub of fewer than 100000 batches"
+            );
             return null;
         }
 
-        if (asked.LiftKg is not null && asked.Recipe.FirstOrDefault(p => p.KgPerLiter is null) is { } unweighed)
+        if (
+            asked.LiftKg is not null
+            && asked.Recipe.FirstOrDefault(p => p.KgPerLiter is null) is { } unweighed
+        )
         {
             form.Refuse(
                 "liftKg",
@@ -103,7 +117,9 @@ internal static class MixForm
             {
                 batch.Refuse(
                     "outLiters",
-                    FormattableString.Invariant($"{batch.Name}: {put:0.###} L in and {came:0.###} L out is no mix"),
+                    FormattableString.Invariant(
+                        $"{batch.Name}: {put:0.###} L in and {came:0.###} L out is no mix"
+                    ),
                     "mixed liters between a fifth of and one and a half times the loose ones"
                 );
             }

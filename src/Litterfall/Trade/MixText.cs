@@ -117,7 +117,8 @@ internal static class MixText
     private static string Shrink(LearnedShare shrink)
     {
         var mean = FormattableString.Invariant($"{100.0 * shrink.Mean:0.#} %");
-        return shrink.High <= shrink.Low ? mean + " as given"
+        return shrink.High <= shrink.Low
+            ? mean + " as given"
             : FormattableString.Invariant($"{mean} ({100.0 * shrink.Low:0.#}–{100.0 * shrink.High:0.#} %), ")
                 + (
                     shrink.Count == 0 ? "nothing measured yet"
@@ -131,9 +132,10 @@ internal static class MixText
         var table = new TextTable("", "liters", "kg", "");
         foreach (var share in batch.Shares)
         {
-            var off = Math.Abs(share.ErrorPercent) < 0.05
-                ? ""
-                : FormattableString.Invariant($"{share.ErrorPercent:+0.0;-0.0} % off by the jug");
+            var off =
+                Math.Abs(share.ErrorPercent) < 0.05
+                    ? ""
+                    : FormattableString.Invariant($"{share.ErrorPercent:+0.0;-0.0} % off by the jug");
             table.Add(
                 share.Part.Name,
                 Text(share.JugLiters, "0.##"),
@@ -159,8 +161,9 @@ internal static class MixText
         }
 
         return water.AddLiters is { } add
-            ? FormattableString.Invariant($"Water: the mix holds {wanted:0.0} L, {water.PresentKg:0.0} L of it in ")
-                + FormattableString.Invariant($"the components already; add {add:0.0} L in all.\n")
+            ? FormattableString.Invariant(
+                $"Water: the mix holds {wanted:0.0} L, {water.PresentKg:0.0} L of it in "
+            ) + FormattableString.Invariant($"the components already; add {add:0.0} L in all.\n")
             : FormattableString.Invariant($"Water: the mix holds {wanted:0.0} L in all. Subtract what the ")
                 + "components hold already; weigh and dry a liter of each to know.\n";
     }

@@ -12,7 +12,7 @@ namespace Litterfall.App.Trade;
 /// <param name="Shipments">Shipments to come that a fund is for; null for none.</param>
 /// <param name="Pieces">Equal pieces on one bill.</param>
 /// <param name="TaxRounding">Where the tax of the bill is rounded.</param>
-internal sealed record QuoteCase(
+public sealed record QuoteCase(
     CostCase Price,
     LossRate? Seen,
     BoxLoss? Box,
@@ -22,7 +22,7 @@ internal sealed record QuoteCase(
 );
 
 /// <summary>Reads a case of <c>quote</c>.</summary>
-internal static class QuoteForm
+public static class QuoteForm
 {
     private const double MostMoney = 1e9;
     private const double MostPercent = 1e6;
@@ -52,13 +52,13 @@ internal static class QuoteForm
             Shipping = Money(form, "shipping"),
             Loss = loss,
             Fee = Fee(form),
-            MarginPercent = Exact(form.OptionalNumber("marginPercent", new NumberRange(-MostPercent, MostPercent))),
+            MarginPercent = Exact(
+                form.OptionalNumber("marginPercent", new NumberRange(-MostPercent, MostPercent))
+            ),
             TaxPercent = Percent(form, "taxPercent"),
             PricesIncludeTax = form.FlagOrNull("pricesIncludeTax", true),
             Charge = Exact(form.OptionalNumber("charge", NumberRange.Positive(MostMoney))),
-            Rounding = RoundingRule.All[
-                Roundings.IndexOf(form.OptionalChoice("rounding", Roundings))
-            ],
+            Rounding = RoundingRule.All[Roundings.IndexOf(form.OptionalChoice("rounding", Roundings))],
             FixedCosts = Exact(form.OptionalNumber("fixedCosts", NumberRange.UpTo(MostMoney))),
         };
         var pieces = form.OptionalWhole("pieces", 1, MostPieces) ?? 1;
@@ -88,8 +88,8 @@ internal static class QuoteForm
         form.Refuse(
             form.Has("marginPercent") ? "marginPercent" : "fee",
             FormattableString.Invariant(
-                $"a margin of {price.MarginPercent ?? 0m:0.####} % and fees of {fee:0.####} % of the price without "
-            ) + "tax together take the whole price: nothing is left to pay the costs, at any price",
+                $"a margin of {price.MarginPercent ?? 0m:0.####} % and fees of {fee:0.####} % of the price "
+            ) + "without tax together take the whole price: nothing is left to pay the costs, at any price",
             FormattableString.Invariant($"a margin below {100m - fee:0.####} % with these fees")
         );
     }
@@ -99,12 +99,12 @@ internal static class QuoteForm
         var currency = form.OptionalText("currency");
         if (currency is not null && !IsCurrency(currency))
         {
-            var codes = currency.Split([' ', ',', ';', '/', '+', '&'], StringSplitOptions.RemoveEmptyEntries);
-            var isTwo = codes.Length > 1 && codes.All(IsCurrency);
+            var codes = currency.Split([' ', ',', ';', '/', '+', '&']).Where(IsCurrency).ToList();
+            var isTwo = codes.Count > 1;
             form.Refuse(
                 "currency",
                 isTwo
-                    ? $"currency names {codes.Length} currencies, {string.Join(" and ", codes)}"
+                    ? $"currency names {codes.Count} currencies, {string.Join(" and ", codes)}"
                     : $"currency is the text '{TreeNode.Shown(currency)}'",
                 "one currency of three capital letters, such as EUR; all amounts are in it"
             );

@@ -131,7 +131,10 @@ internal static class QuoteText
 
         var bill = Bill(asked, sheet);
         var text = new StringBuilder()
-            .Append("What the price without tax pays for").Append(money).Append('\n')
+            .Append("What the price without tax pays for")
+            .Append(money.Length > 0 ? "," : "")
+            .Append(money)
+            .Append('\n')
             .Append(table)
             .Append('\n')
             .Append(Totals(asked, sheet, money))
@@ -139,7 +142,8 @@ internal static class QuoteText
         if (asked.Pieces > 1)
         {
             text.Append(
-                $"{asked.Pieces} pieces: {Money(bill.Net)} + {Money(bill.Tax)} tax = {Money(bill.Gross)}{money}\n"
+                $"{asked.Pieces} pieces: {Money(bill.Net)} + {Money(bill.Tax)} tax = "
+                    + $"{Money(bill.Gross)}{money}\n"
             );
         }
 
@@ -172,8 +176,8 @@ internal static class QuoteText
 
     private static string Slip(CostSheet sheet, string money) =>
         sheet.MarkUpSlip is { } slip && sheet.Case.MarginPercent is > 0m and { } margin
-            ? $"\nPutting {Plain(margin)} % on top of the cost would make {Money(slip.Net)}{money} without tax. "
-                + $"That is a margin of only {Percent(slip.MarginPercent)} %.\n"
+            ? $"\nPutting {Plain(margin)} % on top of the cost would make {Money(slip.Net)}{money} "
+                + $"without tax. That is a margin of only {Percent(slip.MarginPercent)} %.\n"
             : "";
 
     private static string Range(CostSheet sheet)
@@ -198,21 +202,33 @@ internal static class QuoteText
         if (asked.Seen is { } seen)
         {
             text.Append(CultureInfo.InvariantCulture, $"\n{seen.Lost} of {seen.Shipped} shipments lost: ")
-                .Append(CultureInfo.InvariantCulture, $"{100 * seen.Seen:0.0} %, between {100 * seen.Low:0.0} and ")
+                .Append(
+                    CultureInfo.InvariantCulture,
+                    $"{100 * seen.Seen:0.0} %, between {100 * seen.Low:0.0} and "
+                )
                 .Append(CultureInfo.InvariantCulture, $"{100 * seen.High:0.0} % (95 % interval); ")
-                .Append(CultureInfo.InvariantCulture, $"with what was expected before, {100 * seen.Mean:0.0} %\n");
+                .Append(
+                    CultureInfo.InvariantCulture,
+                    $"with what was expected before, {100 * seen.Mean:0.0} %\n"
+                );
         }
 
         if (asked.Box is { } box)
         {
             text.Append(CultureInfo.InvariantCulture, $"\nBox of {box.Animals}: {box.Expected:0.00} lost on ")
-                .Append(CultureInfo.InvariantCulture, $"average; at least one in {100 * box.AtLeastOne:0.0} % of boxes\n");
+                .Append(
+                    CultureInfo.InvariantCulture,
+                    $"average; at least one in {100 * box.AtLeastOne:0.0} % of boxes\n"
+                );
         }
 
         if (Fund(asked) is { } fund)
         {
             var each = LossReserve.Replacement(asked.Price);
-            text.Append(CultureInfo.InvariantCulture, $"\n{fund.Shipments} shipments: {fund.Mean:0.0} lost on ")
+            text.Append(
+                    CultureInfo.InvariantCulture,
+                    $"\n{fund.Shipments} shipments: {fund.Mean:0.0} lost on "
+                )
                 .Append(CultureInfo.InvariantCulture, $"average; with 95 % certainty no more than ")
                 .Append(CultureInfo.InvariantCulture, $"{fund.Quantile(0.95)}, so keep ")
                 .Append(Money(fund.Quantile(0.95) * each))

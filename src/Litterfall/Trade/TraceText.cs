@@ -83,7 +83,10 @@ internal static class TraceText
             if (answer.Balance is { } balance)
             {
                 text.Append(CultureInfo.InvariantCulture, $"{lot}: put in {Told(balance.In)}, made ")
-                    .Append(CultureInfo.InvariantCulture, $"{Told(balance.Made)}, used {Told(balance.Used)}, ")
+                    .Append(
+                        CultureInfo.InvariantCulture,
+                        $"{Told(balance.Made)}, used {Told(balance.Used)}, "
+                    )
                     .Append(CultureInfo.InvariantCulture, $"left {Told(balance.Left)}{Shrink(balance)}\n");
                 continue;
             }

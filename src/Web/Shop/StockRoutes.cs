@@ -3,6 +3,8 @@ using Litterfall.Documents.Papers;
 using Litterfall.Documents.Shop;
 using Litterfall.Web.Library;
 using Litterfall.Web.Sharing;
+using Litterfall.Web.Shop.Batches;
+using Litterfall.Web.Shop.Kits;
 using Litterfall.Web.Shop.Stock;
 using Litterfall.Workshop.Stock;
 using Microsoft.AspNetCore.Builder;
@@ -23,6 +25,9 @@ internal static class StockRoutes
         app.MapGet("/shop/lot/{id}/recall.pdf", RecallAsync);
         app.MapGet("/shop/labels.pdf", LabelsAsync);
         app.MapGet("/shop/count.pdf", CountAsync);
+        app.MapGet("/shop/batches/{recipe}/cards.pdf", CardsAsync);
+        app.MapGet("/shop/batch/{lot}/labels.pdf", BatchLabelsAsync);
+        app.MapGet("/shop/kits/{order:int}/{paper}.pdf", KitAsync);
     }
 
     /// <summary>A code on a label, scanned with the camera of a phone, opens its lot.</summary>
@@ -63,13 +68,77 @@ internal static class StockRoutes
     private static async Task<IResult> CountAsync([AsParameters] StockAsk ask, HttpContext context) =>
         Shown((await ReadAsync(ask, context)).Papers.Count());
 
+    private static async Task<IResult> CardsAsync(
+        string recipe,
+        double? more,
+        BatchDesk desk,
+        [AsParameters] StockAsk ask,
+        HttpContext context
+    )
+    {
+        var view = await desk.LoadAsync(context.RequestAborted);
+        var papers = ask.Papers(view.Stock, context);
+        return
+            view.Recipes.FirstOrDefault(r => r.Key == recipe) is { } entry
+            && new BatchPapers(view, ask.Sheet(view.Stock), papers).Cards(entry, Math.Max(0, more ?? 0))
+                is { } cards
+            ? Shown(cards)
+            : Results.NotFound();
+    }
+
+    private static async Task<IResult> BatchLabelsAsync(
+        string lot,
+        BatchDesk desk,
+        [AsParameters] StockAsk ask,
+        HttpContext context
+    )
+    {
+        var view = await desk.LoadAsync(context.RequestAborted);
+        return
+            view.Batches.FirstOrDefault(b => b.Value.Lot == lot)?.Value is { } batch
+            && view.Stock.Book.Find(lot) is { } account
+            ? Shown(
+                new BatchPapers(view, ask.Sheet(view.Stock), ask.Papers(view.Stock, context)).Labels(
+                    batch,
+                    account,
+                    ask.Cut == "true"
+                )
+            )
+            : Results.NotFound();
+    }
+
+    private static async Task<IResult> KitAsync(
+        int order,
+        string paper,
+        KitDesk desk,
+        [AsParameters] StockAsk ask,
+        HttpContext context
+    )
+    {
+        if (await desk.LoadAsync(order, context.RequestAborted) is not { } view)
+        {
+            return Results.NotFound();
+        }
+
+        var sheets = new KitSheets(view, ask.Sheet(view.Stock), ask.Papers(view.Stock, context));
+        var written = paper switch
+        {
+            "pick" => sheets.Pick(),
+            "bags" => sheets.Bags(ask.Cut == "true"),
+            "packing" => sheets.Packing(),
+            "leaflet" => sheets.Leaflet(),
+            _ => null,
+        };
+        return written is null ? Results.NotFound() : Shown(written);
+    }
+
     private static async Task<(StockView View, StockPapers Papers)> ReadAsync(
         StockAsk ask,
         HttpContext context
     )
     {
         var view = await ask.Shelf.LoadAsync(context.RequestAborted);
-        return (view, new(view, ask.Sheet(view), Link(context, ask.Place)));
+        return (view, ask.Papers(view, context));
     }
 
     /// <summary>Address for codes: that of the page, or one that other machines reach.</summary>
@@ -113,4 +182,10 @@ internal sealed record StockAsk(
         {
             IsUs = Us == "true",
         };
+
+    /// <summary>Papers of stock as it is now.</summary>
+    /// <param name="view">Stock.</param>
+    /// <param name="context">Who asks, and at which address.</param>
+    public StockPapers Papers(StockView view, HttpContext context) =>
+        new(view, Sheet(view), StockRoutes.Link(context, Place));
 }

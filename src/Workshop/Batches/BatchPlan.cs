@@ -97,12 +97,7 @@ public sealed record BatchPlan
         };
     }
 
-    private static MixCase Asked(
-        RecipeEntry recipe,
-        BatchPlan plan,
-        BatchSources from,
-        BatchLearning learned
-    )
+    private static MixCase Asked(RecipeEntry recipe, BatchPlan plan, BatchSources from, BatchLearning learned)
     {
         var terms = from.Terms;
         var yield = recipe.MixingYield?.Si ?? Quantities.Sizing.SizingPolicy.MixingYield.Si;

@@ -65,7 +65,8 @@ public sealed record BatchRun(StockStep Step, SoilBatch Batch)
             };
         ImmutableArray<Movement> uses =
         [
-            .. plan.Parts.SelectMany(p => p.Lots.Lots)
+            .. plan
+                .Parts.SelectMany(p => p.Lots.Lots)
                 .Select(l => Line(l.Lot.Lot.Id, MovementKind.Used, l.Amount) with { Into = lot }),
         ];
         var made = new Lot

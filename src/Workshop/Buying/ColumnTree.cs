@@ -2,7 +2,9 @@ namespace Litterfall.Workshop.Buying;
 
 /// <summary>What a choice of columns must reach.</summary>
 /// <param name="Least">Sums to be reached, cents.</param>
-/// <param name="Fixed">Deliveries and the priced sums: what is added to the priced columns for a bound.</param>
+/// <param name="Fixed">
+/// Deliveries and the priced sums: what is added to the priced columns for a bound.
+/// </param>
 internal sealed record TreeGoal(long[] Least, double Fixed);
 
 /// <summary>

@@ -21,7 +21,15 @@ internal sealed class LeafColumns
     private readonly double[] cheapest;
     private bool isTooMany;
 
-    private sealed record Part(double Cost, long Cents, long Units, long[] Spent, Part? Before, PackOffer? Offer, int Packs);
+    private sealed record Part(
+        double Cost,
+        long Cents,
+        long Units,
+        long[] Spent,
+        Part? Before,
+        PackOffer? Offer,
+        int Packs
+    );
 
     private LeafColumns(PackProduct product, StateLeaf leaf, double[] weights, double limit)
     {
@@ -76,9 +84,13 @@ internal sealed class LeafColumns
         var offer = offers[index];
         var place = Array.IndexOf(bound, offer.Supplier);
         // Where a sum must be reached, more than is needed may pay.
-        var choices = place < 0
-            ? offer.Choices(Math.Max(0, product.Need - from.Units))
-            : Enumerable.Range(offer.Least, Math.Max(0, Math.Min(offer.Most, Dearest(offer, from)) - offer.Least + 1));
+        var choices =
+            place < 0
+                ? offer.Choices(Math.Max(0, product.Need - from.Units))
+                : Enumerable.Range(
+                    offer.Least,
+                    Math.Max(0, Math.Min(offer.Most, Dearest(offer, from)) - offer.Least + 1)
+                );
         foreach (var packs in choices)
         {
             var units = from.Units + (packs * offer.Size);
@@ -112,7 +124,9 @@ internal sealed class LeafColumns
         return (int)Math.Clamp(packs, 0.0, MostStates);
     }
 
-    /// <summary>Of those with the same amount and the same sums only the cheapest; then those that none beats.</summary>
+    /// <summary>
+    /// Of those with the same amount and the same sums only the cheapest; then those that none beats.
+    /// </summary>
     private List<Part> Kept(List<Part> parts)
     {
         var isLimited = product.Most != long.MaxValue;

@@ -164,17 +164,16 @@ internal sealed class LeafModel
             incumbent.Take(Taken(solver));
         }
 
-        var bound = status == CpSolverStatus.Infeasible
-            ? below
-            : Math.Max(leaf.Bound, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6));
+        var bound =
+            status == CpSolverStatus.Infeasible
+                ? below
+                : Math.Max(leaf.Bound, (long)Math.Ceiling(solver.BestObjectiveBound - 1e-6));
         return new LeafResult(bound, isDone);
     }
 
     private (PackOffer Offer, int Packs)[] Taken(CpSolver solver) =>
         [
             .. chosen.Where(c => solver.Value(c.Variable) == 1).SelectMany(c => c.Taken),
-            .. counted
-                .Select(c => (c.Offer, Packs: (int)solver.Value(c.Variable)))
-                .Where(c => c.Packs > 0),
+            .. counted.Select(c => (c.Offer, Packs: (int)solver.Value(c.Variable))).Where(c => c.Packs > 0),
         ];
 }

@@ -10,6 +10,8 @@ internal sealed class LeafSearch
 {
     private const int MostRounds = 16;
     private const int Steps = 18;
+    private const int MostClimbs = 120;
+    private const int Narrowings = 5;
     private const double MostPrice = 0.98;
     private const double Room = 0.01;
     private readonly (IReadOnlyList<PurchaseSupplier> Suppliers, PackProduct[] Products) asked;
@@ -77,27 +79,54 @@ internal sealed class LeafSearch
         return Finish(cancel);
     }
 
+    /// <summary>
+    /// Solves what is left. Where the ways to buy are too many, those nearest to the bound are tried first: a
+    /// cheaper purchase among them leaves fewer.
+    /// </summary>
     private LeafResult Finish(CancellationToken cancel)
     {
         prices = best;
         _ = PriceOut();
-        var room = incumbent.Below - 1 - value + Room;
-        var weights = Weights();
-        List<Column>?[] columns =
-        [
-            .. asked.Products.Select((p, i) => LeafColumns.Find(p, leaf, weights, least[i] + room)),
-        ];
-        if (columns.Any(c => c is { Count: 0 }))
+        for (var part = 1.0; ; part /= 4.0)
         {
-            return new LeafResult(incumbent.Below, true);
-        }
+            var below = incumbent.Below;
+            var room = (below - 1 - value) * part + Room;
+            var columns = Columns(room);
+            if (columns.Any(c => c is { Count: 0 }))
+            {
+                return new LeafResult(incumbent.Below, true);
+            }
 
-        return
-            columns.All(c => c is not null)
-            && ColumnTree.Search(columns!, Priced, TreeGoal(), incumbent) is { } result
+            var isListed = columns.All(c => c is not null);
+            if (isListed || part < Math.Pow(4.0, -Narrowings))
+            {
+                var result = Solve(isListed ? columns : Columns(below - 1 - value + Room), cancel);
+                if (part == 1.0 || !isListed || !result.IsDone)
+                {
+                    return result with { IsDone = result.IsDone && (part == 1.0 || !isListed) };
+                }
+
+                if (incumbent.Below == below)
+                {
+                    return Solve(Columns(below - 1 - value + Room), cancel);
+                }
+
+                part = 4.0;
+            }
+        }
+    }
+
+    private List<Column>?[] Columns(double room)
+    {
+        var weights = Weights();
+        return [.. asked.Products.Select((p, i) => LeafColumns.Find(p, leaf, weights, least[i] + room))];
+    }
+
+    private LeafResult Solve(List<Column>?[] columns, CancellationToken cancel) =>
+        columns.All(c => c is not null)
+        && ColumnTree.Search(columns!, Priced, TreeGoal(), incumbent) is { } result
             ? result
             : LeafModel.Solve(asked, leaf, columns, incumbent, cancel);
-    }
 
     private TreeGoal TreeGoal() => new([.. bound.Select(s => leaf.Least[s])], Fixed());
 
@@ -174,13 +203,16 @@ internal sealed class LeafSearch
     }
 
     /// <summary>
-    /// Moves the prices most of the way from the best so far to the best by the pool, which is concave in
-    /// each price; the value by the pool is what may still be hoped for.
+    /// Moves the prices most of the way from the best so far to the best by the pool; the value by the pool
+    /// is what may still be hoped for. First along the sums that are missing, by steps as long as the gap to
+    /// the purchase in hand asks (Polyak 1969, recalled), then one price after the other: that alone would
+    /// rest where only a rise of several together helps.
     /// </summary>
     private double Raise()
     {
         prices = [.. best];
-        for (var round = 0; round < 3; round++)
+        Climb();
+        for (var round = 0; round < 2; round++)
         {
             for (var i = 0; i < prices.Length; i++)
             {
@@ -195,6 +227,52 @@ internal sealed class LeafSearch
         }
 
         return hoped;
+    }
+
+    private void Climb()
+    {
+        var (highest, top) = (double.NegativeInfinity, prices);
+        var (stride, idle) = (1.0, 0);
+        for (var step = 0; step < MostClimbs && stride > 1e-3; step++)
+        {
+            var here = ByPool();
+            if (here > highest + 1e-6)
+            {
+                (highest, top, idle) = (here, prices, 0);
+            }
+            else if (++idle > 5)
+            {
+                (stride, idle, prices) = (stride / 2.0, 0, top);
+            }
+
+            var missing = Missing();
+            var size = missing.Sum(m => m * m);
+            if (size == 0.0)
+            {
+                break;
+            }
+
+            var length = stride * Math.Max(1.0, incumbent.Below - here) / size;
+            prices = [.. prices.Select((p, i) => Math.Clamp(p + (length * missing[i]), 0.0, MostPrice))];
+        }
+
+        prices = [.. top];
+    }
+
+    /// <summary>By how much the cheapest of the pool at the prices miss each sum, cents.</summary>
+    private double[] Missing()
+    {
+        var missing = bound.Select(s => (double)leaf.Least[s]).ToArray();
+        foreach (var all in pool)
+        {
+            var cheapest = all.MinBy(Priced)!;
+            for (var i = 0; i < missing.Length; i++)
+            {
+                missing[i] -= cheapest.Spent[i];
+            }
+        }
+
+        return missing;
     }
 
     private void RaiseOne(int i)

@@ -21,7 +21,14 @@ internal sealed class ProductCover
     private readonly double[] cheapest;
     private double best = double.PositiveInfinity;
 
-    private readonly record struct State(double Cost, long Units, int Packs, int Before, int Offer, int Taken);
+    private readonly record struct State(
+        double Cost,
+        long Units,
+        int Packs,
+        int Before,
+        int Offer,
+        int Taken
+    );
 
     private ProductCover(PackProduct product, int suppliers, double[] weights)
     {
@@ -55,7 +62,9 @@ internal sealed class ProductCover
         }
 
         var done = front.Where(at => arena[at].Units >= product.Need).ToList();
-        return done.Count == 0 ? null : Told(done.MinBy(at => (arena[at].Cost, arena[at].Units, arena[at].Packs)));
+        return done.Count == 0
+            ? null
+            : Told(done.MinBy(at => (arena[at].Cost, arena[at].Units, arena[at].Packs)));
     }
 
     private List<int> Steps(int at, int index)
@@ -146,6 +155,11 @@ internal sealed class ProductCover
             }
         }
 
-        return new Cover(taken.Sum(t => t.Item1.Offer.Cents(t.Item2)!.Value), end.Units, end.Packs, [.. taken]);
+        return new Cover(
+            taken.Sum(t => t.Item1.Offer.Cents(t.Item2)!.Value),
+            end.Units,
+            end.Packs,
+            [.. taken]
+        );
     }
 }

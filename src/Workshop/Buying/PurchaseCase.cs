@@ -38,8 +38,7 @@ public sealed record PurchaseProduct(string Name, double Need, double Stock)
     public int? ShelfLifeDays { get; init; }
 
     /// <summary>What must be bought.</summary>
-    public double Net =>
-        Math.Max(0.0, (Need * (1.0 + (LossPercent / 100.0))) - Stock + Reserved + Minimum);
+    public double Net => Math.Max(0.0, (Need * (1.0 + (LossPercent / 100.0))) - Stock + Reserved + Minimum);
 }
 
 /// <summary>From so many packs on, each pack of the offer costs so much.</summary>
@@ -52,12 +51,7 @@ public sealed record PriceBreak(int FromPacks, long Cents);
 /// <param name="Product">The product's name.</param>
 /// <param name="PackLiters">Liters in a pack, as they are used.</param>
 /// <param name="Breaks">Prices by packs, rising; the highest reached counts for all packs.</param>
-public sealed record PurchaseOffer(
-    string Supplier,
-    string Product,
-    double PackLiters,
-    Seq<PriceBreak> Breaks
-)
+public sealed record PurchaseOffer(string Supplier, string Product, double PackLiters, Seq<PriceBreak> Breaks)
 {
     /// <summary>Packs that are in the basket already and stay there.</summary>
     public int InBasket { get; init; }

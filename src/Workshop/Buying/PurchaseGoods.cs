@@ -57,7 +57,9 @@ internal sealed record PackProduct(long Need, long Most, PackOffer[] Offers, Pur
     public static PackProduct[] All(PurchaseCase asked)
     {
         var suppliers = asked.Suppliers.Select(s => s.Name).ToList();
-        var offers = asked.Offers.Select((offer, i) => (offer, i)).ToLookup(o => o.offer.Product, StringComparer.Ordinal);
+        var offers = asked
+            .Offers.Select((offer, i) => (offer, i))
+            .ToLookup(o => o.offer.Product, StringComparer.Ordinal);
         return
         [
             .. asked.Products.Select(product =>
@@ -69,14 +71,12 @@ internal sealed record PackProduct(long Need, long Most, PackOffer[] Offers, Pur
                     (Micro(product.Net) + unit - 1) / unit,
                     product.MostLiters is { } most ? Micro(most) / unit : long.MaxValue,
                     [
-                        .. own.Select(o =>
-                                new PackOffer(
-                                    o.i,
-                                    suppliers.IndexOf(o.offer.Supplier),
-                                    Micro(o.offer.PackLiters) / unit,
-                                    o.offer
-                                )
-                            )
+                        .. own.Select(o => new PackOffer(
+                                o.i,
+                                suppliers.IndexOf(o.offer.Supplier),
+                                Micro(o.offer.PackLiters) / unit,
+                                o.offer
+                            ))
                             .OrderBy(o => o.CentsPerUnit)
                             .ThenBy(o => o.Index),
                     ],

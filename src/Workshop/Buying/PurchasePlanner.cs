@@ -100,7 +100,9 @@ public sealed class PurchasePlanner
                     : "";
                 return new PurchaseRefusal(
                     "products",
-                    FormattableString.Invariant($"no packs make {product.Product.Net:0.###} L of {name}{limit}"),
+                    FormattableString.Invariant(
+                        $"no packs make {product.Product.Net:0.###} L of {name}{limit}"
+                    ),
                     $"packs of {name} that fit the need"
                 );
             }
@@ -109,7 +111,9 @@ public sealed class PurchasePlanner
         return null;
     }
 
-    /// <summary>Why no purchase does: it costs more than the budget, or minimum orders are out of reach.</summary>
+    /// <summary>
+    /// Why no purchase does: it costs more than the budget, or minimum orders are out of reach.
+    /// </summary>
     private PurchaseRefusal Impossible(CancellationToken cancel)
     {
         if (asked.BudgetCents is { } budget)
@@ -118,8 +122,9 @@ public sealed class PurchasePlanner
             return refusal
                 ?? new PurchaseRefusal(
                     "budgetCents",
-                    FormattableString.Invariant($"the cheapest purchase costs {free!.TotalCents / 100m:0.00} and ")
-                        + FormattableString.Invariant($"the budget is {budget / 100m:0.00}"),
+                    FormattableString.Invariant(
+                        $"the cheapest purchase costs {free!.TotalCents / 100m:0.00} and "
+                    ) + FormattableString.Invariant($"the budget is {budget / 100m:0.00}"),
                     "a budget that covers it, or less need"
                 );
         }
@@ -141,7 +146,13 @@ public sealed class PurchasePlanner
         return new PurchasePlan(
             bound >= basket.Cents,
             Math.Min(bound, basket.Cents),
-            [.. taken.Select(t => new PurchaseLine(t.Offer.Offer, t.Packs, t.Offer.Offer.Cents(t.Packs)!.Value))],
+            [
+                .. taken.Select(t => new PurchaseLine(
+                    t.Offer.Offer,
+                    t.Packs,
+                    t.Offer.Offer.Cents(t.Packs)!.Value
+                )),
+            ],
             [
                 .. asked
                     .Suppliers.Select((s, i) => (Supplier: s, Goods: goods[i]))
@@ -155,7 +166,11 @@ public sealed class PurchasePlanner
             [
                 .. asked.Products.Select(p =>
                 {
-                    var left = units[p.Name].Sum() + p.Stock - p.Reserved - p.Minimum
+                    var left =
+                        units[p.Name].Sum()
+                        + p.Stock
+                        - p.Reserved
+                        - p.Minimum
                         - (p.Need * (1.0 + (p.LossPercent / 100.0)));
                     return new PurchaseLeftover(p, Math.Max(0.0, Math.Round(left, 9)));
                 }),

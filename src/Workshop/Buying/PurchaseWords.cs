@@ -33,8 +33,8 @@ public static class PurchaseWords
             && fewer >= line.Cents
         )
         {
-            yield return $"{offer.Supplier}, {offer.Product}: buying {line.Packs} packs for {Money(line.Cents)} is "
-                + $"cheaper than {line.Packs - 1} for {Money(fewer)}";
+            yield return $"{offer.Supplier}, {offer.Product}: buying {line.Packs} packs for "
+                + $"{Money(line.Cents)} is cheaper than {line.Packs - 1} for {Money(fewer)}";
         }
     }
 
@@ -61,8 +61,8 @@ public static class PurchaseWords
         var supplier = order.Supplier;
         if (order.Cents > 0 && supplier.FreeFromCents is { } free)
         {
-            yield return $"{supplier.Name}: {Money(free - order.GoodsCents)} more reaches free delivery and saves "
-                + Money(order.Cents);
+            yield return $"{supplier.Name}: {Money(free - order.GoodsCents)} more reaches free delivery "
+                + $"and saves {Money(order.Cents)}";
         }
         else if (order.Cents == 0 && supplier is { DeliveryCents: > 0, FreeFromCents: { } reached })
         {
@@ -72,8 +72,8 @@ public static class PurchaseWords
 
         if (supplier.MinOrderCents > 0)
         {
-            yield return $"{supplier.Name}: the minimum order is {Money(supplier.MinOrderCents)}, this one is "
-                + Money(order.GoodsCents);
+            yield return $"{supplier.Name}: the minimum order is {Money(supplier.MinOrderCents)}, "
+                + $"this one is {Money(order.GoodsCents)}";
         }
     }
 

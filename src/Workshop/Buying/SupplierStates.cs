@@ -1,6 +1,8 @@
 namespace Litterfall.Workshop.Buying;
 
-/// <summary>For each supplier: not used, used and paid for, or used with goods enough for free delivery.</summary>
+/// <summary>
+/// For each supplier: not used, used and paid for, or used with goods enough for free delivery.
+/// </summary>
 /// <param name="Bound">No purchase in these states costs less, cents.</param>
 /// <param name="Suppliers">One bit for each supplier that may be used.</param>
 /// <param name="Fees">Deliveries paid.</param>

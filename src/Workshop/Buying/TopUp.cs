@@ -67,7 +67,8 @@ internal static class TopUp
             );
             if (packs <= offer.Most && offer.Offer.Cents((int)packs) >= wanted)
             {
-                most = most == 0 || offer.Offer.Cents((int)packs) < offer.Offer.Cents(most) ? (int)packs : most;
+                most =
+                    most == 0 || offer.Offer.Cents((int)packs) < offer.Offer.Cents(most) ? (int)packs : most;
             }
         }
 

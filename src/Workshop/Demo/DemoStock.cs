@@ -13,6 +13,24 @@ internal sealed class DemoStock(DemoBook book, int shift)
     /// <summary>Key of the good that finished tanks are.</summary>
     public const string TankGood = "tank";
 
+    // Small parts that are bought by the dozen.
+    private static readonly (string Key, double Count, decimal Each)[] Drawers =
+    [
+        ("mist-nozzle", 12, 3.20m),
+        ("mist-tee", 14, 1.10m),
+        ("mist-elbow", 9, 0.95m),
+        ("mist-end-cap", 11, 0.70m),
+        ("tube-clip", 60, 0.35m),
+        ("mist-tube-6", 22, 1.20m),
+        ("grommet", 15, 0.60m),
+        ("mount-pin", 90, 0.15m),
+        ("mount-wire", 18, 0.45m),
+        ("tank-label", 40, 0.30m),
+        ("dip-tube", 4, 2.80m),
+        ("thermometer", 5, 6.90m),
+        ("hygrometer", 5, 8.90m),
+    ];
+
     private readonly Dictionary<string, int> numbers = new(StringComparer.Ordinal);
     private readonly Dictionary<string, Good> goods = book.Goods.ToDictionary(
         g => g.Key,
@@ -106,6 +124,11 @@ internal sealed class DemoStock(DemoBook book, int shift)
         Receive("plastic-fly-screen", 1.22 * 9.4, 4.30m, came);
         Receive("acrylic-sheet", 5 * 1.2 * 0.6, 31m, came);
         Receive("shipping-carton", 4, 4.90m, came);
+        foreach (var (key, count, each) in Drawers)
+        {
+            Receive(key, count, each, came.AddDays(-9));
+        }
+
         foreach (
             var (key, count, each) in new[] { ("neoregelia-small", 14, 8.50m), ("ficus-pumila", 16, 3.80m) }
         )
@@ -164,6 +187,6 @@ internal sealed class DemoStock(DemoBook book, int shift)
     {
         var letters = LotNumber.LettersOf(good);
         var number = numbers[letters] = numbers.GetValueOrDefault(letters) + 1;
-        return string.Create(CultureInfo.InvariantCulture, $"{letters}-{number:00}");
+        return string.Create(CultureInfo.InvariantCulture, $"{letters}-{number}");
     }
 }

@@ -138,8 +138,7 @@ public sealed record KitItem(KitGroup Group, string Key, string Name)
             Size =
                 line is { Length: { } length, Width: { } width }
                     ? $"{NumberText.Tape(length.Si, width.Si)} mm"
-                : line.Length is { } alone
-                    ? string.Create(CultureInfo.InvariantCulture, $"{alone.Si:0.##} m")
+                : line.Length is { } alone ? string.Create(CultureInfo.InvariantCulture, $"{alone.Si:0.##} m")
                 : "",
             Other = catalog.Find<PackEntry>(line.Key)?.Material is { } material ? [material] : [],
         };

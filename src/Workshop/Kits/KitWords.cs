@@ -10,14 +10,14 @@ public static class KitWords
 {
     /// <summary>What to do when the box arrives.</summary>
     public static ImmutableArray<string> Steps { get; } =
-        [
-            "Tick the packing list before you begin. Tell us what is missing before you open a bag.",
-            "Let a cold box stand in the room for two hours before you open cultures.",
-            "Open the bags in the order of their letters; the build sheet in the box says how deep each layer goes.",
-            "Open cultures on the day they come and seed them last of all.",
-            "Plants come first, animals last: no animals before the planted tank has grown in, four weeks at "
-                + "the least.",
-        ];
+    [
+        "Tick the packing list before you begin. Tell us what is missing before you open a bag.",
+        "Let a cold box stand in the room for two hours before you open cultures.",
+        "Open the bags in the order of their letters; the build sheet in the box says how deep each layer goes.",
+        "Open cultures on the day they come and seed them last of all.",
+        "Plants come first, animals last: no animals before the planted tank has grown in, four weeks at "
+            + "the least.",
+    ];
 
     /// <summary>Cautions for what is in the kit.</summary>
     /// <param name="numbers">Numbers of the design.</param>

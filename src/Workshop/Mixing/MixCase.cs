@@ -5,7 +5,9 @@ namespace Litterfall.Workshop.Mixing;
 /// <summary>One component of a recipe.</summary>
 /// <param name="Name">Its name.</param>
 /// <param name="Parts">Parts by loose volume.</param>
-/// <param name="KgPerLiter">Mass of a loose liter as it lies in the bag; null where it was not weighed.</param>
+/// <param name="KgPerLiter">
+/// Mass of a loose liter as it lies in the bag; null where it was not weighed.
+/// </param>
 /// <param name="WetPercent">Water in it, percent of its mass as it lies (wet basis).</param>
 /// <param name="Lots">Lots it is taken from.</param>
 public sealed record MixPart(

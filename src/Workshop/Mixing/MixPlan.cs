@@ -109,10 +109,12 @@ public sealed class MixPlan
         var loose = Math.Max(water.LooseLiters, water.MixedLiters) / wanted;
         var message =
             loose > asked.LimitLiters + Slack
-                ? FormattableString.Invariant($"each of {wanted} would be {loose:0.0} L loose before mixing, ")
-                    + FormattableString.Invariant($"and the tub takes {asked.LimitLiters:0.0} L")
-                : FormattableString.Invariant($"each of {wanted} would weigh {water.FinishedKg / wanted:0.0} kg, ")
-                    + FormattableString.Invariant($"more than the {asked.LiftKg:0.0} kg that are lifted");
+                ? FormattableString.Invariant(
+                    $"each of {wanted} would be {loose:0.0} L loose before mixing, "
+                ) + FormattableString.Invariant($"and the tub takes {asked.LimitLiters:0.0} L")
+                : FormattableString.Invariant(
+                    $"each of {wanted} would weigh {water.FinishedKg / wanted:0.0} kg, "
+                ) + FormattableString.Invariant($"more than the {asked.LiftKg:0.0} kg that are lifted");
         return new MixRefusal("batches", message, FormattableString.Invariant($"at least {fewest} batches"));
     }
 

@@ -23,7 +23,9 @@ public sealed record MixWater
     /// <summary>Why the mix cannot be made: it is too wet already, or was not weighed.</summary>
     public MixRefusal? Refusal { get; init; }
 
-    /// <summary>Water to add, liters; null where it is not dosed or the components were not weighed.</summary>
+    /// <summary>
+    /// Water to add, liters; null where it is not dosed or the components were not weighed.
+    /// </summary>
     public double? AddLiters => WantedKg - PresentKg;
 
     /// <summary>Mass when done, kg; null where a component was not weighed.</summary>
@@ -54,7 +56,10 @@ public sealed record MixWater
         };
         return asked.Target switch
         {
-            WetTarget.ByMass => sum.Wetted(asked, dry * Odds((asked.WetPercent - asked.WetMiss.Mean) / 100.0)),
+            WetTarget.ByMass => sum.Wetted(
+                asked,
+                dry * Odds((asked.WetPercent - asked.WetMiss.Mean) / 100.0)
+            ),
             WetTarget.ByVolume => sum.Wetted(
                 asked,
                 mixed * Math.Clamp(asked.WetPercent - asked.WetMiss.Mean, 0.0, 100.0) / 100.0
@@ -91,14 +96,18 @@ public sealed record MixWater
             return this with { Refusal = TooWet(asked, wanted.Value) };
         }
 
-        return this with { WantedKg = Math.Max(wanted.Value, PresentKg ?? 0.0) };
+        return this with
+        {
+            WantedKg = Math.Max(wanted.Value, PresentKg ?? 0.0),
+        };
     }
 
     private MixRefusal TooWet(MixCase asked, double wanted) =>
         new(
             asked.Target == WetTarget.ByMass ? "targetWetPercent" : "waterByVolumePercent",
-            FormattableString.Invariant($"the components bring {PresentKg:0.0} L of water and the mix is to hold ")
-                + FormattableString.Invariant($"{wanted:0.0} L: it is too wet by {PresentKg - wanted:0.0} L"),
+            FormattableString.Invariant(
+                $"the components bring {PresentKg:0.0} L of water and the mix is to hold "
+            ) + FormattableString.Invariant($"{wanted:0.0} L: it is too wet by {PresentKg - wanted:0.0} L"),
             "components dried first or taken from a drier lot, or a wetter target"
         );
 }

@@ -64,7 +64,9 @@ public sealed record CostCase
     /// <summary>The payment fee; null for none.</summary>
     public FeeRule? Fee { get; init; }
 
-    /// <summary>Wanted profit, percent of the price without tax; null where only a charge is judged.</summary>
+    /// <summary>
+    /// Wanted profit, percent of the price without tax; null where only a charge is judged.
+    /// </summary>
     public decimal? MarginPercent { get; init; }
 
     /// <summary>Rate of tax, percent.</summary>
@@ -92,8 +94,7 @@ public sealed record CostCase
     public TaxRule Tax => new(TaxPercent, PricesIncludeTax, Rounding);
 
     /// <summary>Share of the price without tax that the fee takes, its fixed part aside.</summary>
-    public decimal FeeShare =>
-        Fee is null ? 0m : Fee.Percent / 100m * (Fee.IsOnGross ? 1m + TaxShare : 1m);
+    public decimal FeeShare => Fee is null ? 0m : Fee.Percent / 100m * (Fee.IsOnGross ? 1m + TaxShare : 1m);
 
     /// <summary>Fixed part of the fee, currency units.</summary>
     public decimal FeeFixed => Fee?.Fixed ?? 0m;

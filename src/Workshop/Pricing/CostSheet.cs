@@ -34,9 +34,7 @@ public sealed class CostSheet
 
     /// <summary>What the charged price brings without tax, not rounded.</summary>
     public decimal NetCharged =>
-        Case.PricesIncludeTax || Case.Charge is not null
-            ? Charged.Gross / (1m + Case.TaxShare)
-            : Charged.Net;
+        Case.PricesIncludeTax || Case.Charge is not null ? Charged.Gross / (1m + Case.TaxShare) : Charged.Net;
 
     /// <summary>Fee on the charged price, not rounded.</summary>
     public decimal Fee => FeeOn(NetCharged, Charged.Gross);
@@ -62,7 +60,9 @@ public sealed class CostSheet
     public decimal? BreakEvenUnits =>
         Case.FixedCosts is { } costs && Contribution > 0m ? Math.Ceiling(costs / Contribution) : null;
 
-    /// <summary>Chance of loss at which nothing is left at <see cref="Net"/>, percent; null for none.</summary>
+    /// <summary>
+    /// Chance of loss at which nothing is left at <see cref="Net"/>, percent; null for none.
+    /// </summary>
     public decimal? BreakingChancePercent =>
         LossReserve.BreakingChancePercent(Case, Net - FeeOn(Net, Gross) - (Cost.Total - Cost.Reserve));
 

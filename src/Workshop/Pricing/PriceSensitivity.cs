@@ -14,42 +14,45 @@ internal static class PriceSensitivity
 {
     private const decimal Fifth = 0.2m;
 
-    private static readonly (string Name, Func<CostCase, decimal> Read, Func<CostCase, decimal, CostCase?> Scale)[]
-        Inputs =
-        [
-            ("hours", c => c.Hours, (c, f) =>
-                c with
-                {
-                    Labor = [.. c.Labor.Select(l => l with { Hours = l.Hours * f })],
-                }
-            ),
-            ("wage", c => c.Labor.Sum(l => l.Hours * l.WagePerHour), (c, f) =>
-                c with
-                {
-                    Labor = [.. c.Labor.Select(l => l with { WagePerHour = l.WagePerHour * f })],
-                }
-            ),
-            ("materials", c => c.Materials, (c, f) => c with { Materials = c.Materials * f }),
-            ("waste", c => c.Materials * c.WastePercent, (c, f) => c with { WastePercent = c.WastePercent * f }),
-            ("overhead", c => (c.OverheadPerHour * c.Hours) + c.OverheadPercent, (c, f) =>
+    private static readonly (
+        string Name,
+        Func<CostCase, decimal> Read,
+        Func<CostCase, decimal, CostCase?> Scale
+    )[] Inputs =
+    [
+        (
+            "hours",
+            c => c.Hours,
+            (c, f) => c with { Labor = [.. c.Labor.Select(l => l with { Hours = l.Hours * f })] }
+        ),
+        (
+            "wage",
+            c => c.Labor.Sum(l => l.Hours * l.WagePerHour),
+            (c, f) => c with { Labor = [.. c.Labor.Select(l => l with { WagePerHour = l.WagePerHour * f })] }
+        ),
+        ("materials", c => c.Materials, (c, f) => c with { Materials = c.Materials * f }),
+        ("waste", c => c.Materials * c.WastePercent, (c, f) => c with { WastePercent = c.WastePercent * f }),
+        (
+            "overhead",
+            c => (c.OverheadPerHour * c.Hours) + c.OverheadPercent,
+            (c, f) =>
                 c with
                 {
                     OverheadPerHour = c.OverheadPerHour * f,
                     OverheadPercent = c.OverheadPercent * f,
                 }
-            ),
-            ("machine", c => c.Machine, (c, f) => c with { Machine = c.Machine * f }),
-            ("live", c => c.Live, (c, f) => c with { Live = c.Live * f }),
-            ("packaging", c => c.Packaging, (c, f) => c with { Packaging = c.Packaging * f }),
-            ("shipping", c => c.Shipping, (c, f) => c with { Shipping = c.Shipping * f }),
-            ("lossChance", c => LossReserve.Mean(c), Chance),
-            ("fee", c => (c.Fee?.Percent ?? 0m) + c.FeeFixed, (c, f) =>
-                c with
-                {
-                    Fee = c.Fee! with { Percent = c.Fee.Percent * f, Fixed = c.Fee.Fixed * f },
-                }
-            ),
-        ];
+        ),
+        ("machine", c => c.Machine, (c, f) => c with { Machine = c.Machine * f }),
+        ("live", c => c.Live, (c, f) => c with { Live = c.Live * f }),
+        ("packaging", c => c.Packaging, (c, f) => c with { Packaging = c.Packaging * f }),
+        ("shipping", c => c.Shipping, (c, f) => c with { Shipping = c.Shipping * f }),
+        ("lossChance", c => LossReserve.Mean(c), Chance),
+        (
+            "fee",
+            c => (c.Fee?.Percent ?? 0m) + c.FeeFixed,
+            (c, f) => c with { Fee = c.Fee! with { Percent = c.Fee.Percent * f, Fixed = c.Fee.Fixed * f } }
+        ),
+    ];
 
     /// <summary>The rows of all inputs that are in play, widest range first, then by name.</summary>
     public static Seq<SensitivityRow> Rows(CostCase asked, decimal price, Func<CostCase, decimal?> priceOf)
@@ -74,7 +77,10 @@ internal static class PriceSensitivity
     {
         var chance = asked.Loss!.ChancePercent * factor;
         return chance < 100m || (chance == 100m && !asked.Loss.IsReplacedAgain)
-            ? asked with { Loss = asked.Loss with { ChancePercent = chance } }
+            ? asked with
+            {
+                Loss = asked.Loss with { ChancePercent = chance },
+            }
             : null;
     }
 }

@@ -19,22 +19,19 @@ public static class Genealogy
     /// <summary>Edges that leave a lot, one for each place it went to.</summary>
     /// <param name="lot">The lot.</param>
     public static IEnumerable<LotEdge> EdgesFrom(LotAccount lot) =>
-        lot.Lines.Where(l =>
+        lot
+            .Lines.Where(l =>
                 l.Line.Into is not null && l.Line.Kind is MovementKind.Used or MovementKind.Sold
             )
             .GroupBy(l => (Into: l.Line.Into!, IsSale: l.Line.Kind == MovementKind.Sold))
-            .Select(g => new LotEdge(
-                lot.Lot.Id,
-                g.Key.Into,
-                -g.Sum(l => l.Line.Effect),
-                g.Key.IsSale
-            ))
+            .Select(g => new LotEdge(lot.Lot.Id, g.Key.Into, -g.Sum(l => l.Line.Effect), g.Key.IsSale))
             .Where(e => e.Amount > lot.Rounding);
 
     /// <summary>Edges that enter a lot, one for each lot it came from.</summary>
     /// <param name="lot">The lot.</param>
     public static IEnumerable<LotEdge> EdgesInto(LotAccount lot) =>
-        lot.Feeds.GroupBy(l => l.Line.Lot, StringComparer.Ordinal)
+        lot
+            .Feeds.GroupBy(l => l.Line.Lot, StringComparer.Ordinal)
             .Select(g => new LotEdge(g.Key, lot.Lot.Id, -g.Sum(l => l.Line.Effect), false))
             .Where(e => e.Amount > 0);
 
@@ -51,11 +48,7 @@ public static class Genealogy
         Walk(book, lot, a => EdgesInto(a).Select(e => e.From));
 
     /// <summary>Breadth first with what was seen, so that long chains of cups end.</summary>
-    private static List<string> Walk(
-        StockBook book,
-        string start,
-        Func<LotAccount, IEnumerable<string>> next
-    )
+    private static List<string> Walk(StockBook book, string start, Func<LotAccount, IEnumerable<string>> next)
     {
         var seen = new HashSet<string>(StringComparer.Ordinal) { start };
         var found = new List<string>();

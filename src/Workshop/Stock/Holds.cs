@@ -27,12 +27,7 @@ public static class Holds
         [
             .. lots.Where(a => !a.IsHeld && (a.HasSome || a.Lot.Id == lot))
                 .Select(a =>
-                    Line(
-                        a,
-                        MovementKind.Held,
-                        (day, who),
-                        a.Lot.Id == lot ? reason : $"from {lot}: {reason}"
-                    )
+                    Line(a, MovementKind.Held, (day, who), a.Lot.Id == lot ? reason : $"from {lot}: {reason}")
                 ),
         ];
     }

@@ -82,9 +82,7 @@ public static class LotNumber
             return good.Letters;
         }
 
-        var first = string.Concat(
-            good.Name.ToUpperInvariant().Where(char.IsAsciiLetter).Take(Letters)
-        );
+        var first = string.Concat(good.Name.ToUpperInvariant().Where(char.IsAsciiLetter).Take(Letters));
         return first.Length > 0 ? first : "LOT";
     }
 

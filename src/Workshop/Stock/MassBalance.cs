@@ -67,7 +67,8 @@ public sealed record MassBalance(
             .. book
                 .Lots.SelectMany(a => a.Standing)
                 .Where(l =>
-                    l.Line.Kind == MovementKind.Used && (l.Line.Into is not { } into || book.Find(into) is null)
+                    l.Line.Kind == MovementKind.Used
+                    && (l.Line.Into is not { } into || book.Find(into) is null)
                 )
                 .OrderBy(l => l.Line.Id),
         ];

@@ -45,7 +45,10 @@ internal sealed class Posting(ImmutableDictionary<string, LotAccount> before)
         Add(lines, line.Lot, account.Lines, kept);
         if (line.Kind == MovementKind.Used && line.Into is { } into && Find(into) is { } fed)
         {
-            touched[into] = fed with { Cost = fed.Cost.Grow(fed.OnHand, IsInItsCost(fed.Lot, line) ? 0 : cost) };
+            touched[into] = fed with
+            {
+                Cost = fed.Cost.Grow(fed.OnHand, IsInItsCost(fed.Lot, line) ? 0 : cost),
+            };
             Add(feeds, into, fed.Feeds, kept);
         }
     }

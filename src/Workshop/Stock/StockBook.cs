@@ -64,9 +64,7 @@ public sealed class StockBook
     /// <param name="good">Key of the good.</param>
     /// <param name="day">The day.</param>
     public double Usable(string good, DateOnly day) =>
-        LotsOf(good)
-            .Where(a => a.HasSome && a.Bar(day) is null && a.Lot.Order is null)
-            .Sum(a => a.OnHand);
+        LotsOf(good).Where(a => a.HasSome && a.Bar(day) is null && a.Lot.Order is null).Sum(a => a.OnHand);
 
     /// <summary>What the stock of a good cost, net.</summary>
     /// <param name="good">Key of the good.</param>

@@ -55,7 +55,9 @@ public sealed class LotGraph
     /// <summary>All lots, in ordinal order.</summary>
     public IReadOnlyList<string> Lots => names;
 
-    /// <summary>Lots that went into each other in a ring, the first named again at the end; else empty.</summary>
+    /// <summary>
+    /// Lots that went into each other in a ring, the first named again at the end; else empty.
+    /// </summary>
     public Seq<string> Cycle { get; }
 
     /// <summary>The graph of some movements; look at <see cref="Cycle"/> before asking it.</summary>
@@ -82,13 +84,7 @@ public sealed class LotGraph
         var number = numbers[lot];
         var put = Sum(before[number]);
         var used = Sum(next[number]);
-        return new LotBalance(
-            put,
-            made,
-            used,
-            made - used,
-            put > 0.0 ? 100.0 * (put - made) / put : null
-        );
+        return new LotBalance(put, made, used, made - used, put > 0.0 ? 100.0 * (put - made) / put : null);
     }
 
     private double? Sum(int[] movements)
@@ -140,7 +136,8 @@ public sealed class LotGraph
     }
 
     /// <summary>
-    /// Takes lots away that nothing left goes into, until none is left or a ring is; then walks back along it.
+    /// Takes lots away that nothing left goes into, until none is left or a ring is; then walks back along
+    /// it.
     /// </summary>
     private Seq<string> FindCycle()
     {
@@ -162,7 +159,9 @@ public sealed class LotGraph
         return left == 0 ? [] : Ring(Array.FindIndex(open, o => o > 0), open);
     }
 
-    /// <summary>Every lot that is left has one before it that is left, so going back must close a ring.</summary>
+    /// <summary>
+    /// Every lot that is left has one before it that is left, so going back must close a ring.
+    /// </summary>
     private Seq<string> Ring(int start, int[] open)
     {
         var order = new List<int>();

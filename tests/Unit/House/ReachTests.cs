@@ -19,6 +19,7 @@ public sealed class ReachTests
         "Instructions",
         "Documents",
         "Laboratory",
+        "Workshop",
     ];
 
     /// <summary>What starts work: the commands, the pages and the store.</summary>
@@ -43,7 +44,7 @@ public sealed class ReachTests
     public void Everything_a_room_offers_is_reached_from_the_program()
     {
         string[] unreached = [.. Unreached()];
-        Assert.DoesNotContain(unreached, u => !Observers.Any(o => IsOf(u, o)));
+        Assert.Empty(unreached.Where(u => !Observers.Any(o => IsOf(u, o))));
         Assert.DoesNotContain(Observers, o => !unreached.Any(u => IsOf(u, o)));
     }
 

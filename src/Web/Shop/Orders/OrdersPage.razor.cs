@@ -46,6 +46,40 @@ public sealed partial class OrdersPage
         return ReadAsync();
     }
 
+    /// <summary>
+    /// Designs that nobody looked at yet are checked while the board is open, one after the other: what would
+    /// harm an animal must not stay unseen.
+    /// </summary>
+    protected override void OnAfterRender(bool firstRender)
+    {
+        if (firstRender)
+        {
+            _ = JudgeAsync();
+        }
+    }
+
+    private async Task JudgeAsync()
+    {
+        try
+        {
+            foreach (var order in await OrderBook.AllAsync<Order>(Store, leaving.Token))
+            {
+                if (
+                    order.State < OrderState.Delivered
+                    && order.Items.Any(i => i is { Harm: null, Design: not null })
+                    && await OrderWork.OpenAsync(Store, Library, Clock, Shelf, order.Number) is { } work
+                )
+                {
+                    await work.JudgeAsync(leaving.Token);
+                }
+            }
+        }
+        catch (Exception e) when (e is OperationCanceledException || StoreTrouble.Words(e) is not null)
+        {
+            // The page was left, or the next look at the board tries again.
+        }
+    }
+
     private async Task ReadAsync()
     {
         terms = (await OrderBook.TermsAsync(Store, leaving.Token)).Terms;

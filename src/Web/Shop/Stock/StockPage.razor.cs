@@ -63,7 +63,12 @@ public sealed partial class StockPage
     {
         view = await Shelf.LoadAsync();
         var today = Shelf.Today;
-        rows = [.. view.AllGoods.Select(g => StockRow.From(view, g, today))];
+        rows =
+        [
+            .. view
+                .AllGoods.Select(g => StockRow.From(view, g, today))
+                .Where(r => r.Lots.Count > 0 || r.Good.Kind != GoodKind.Tank),
+        ];
         low = [.. StockWatch.Below(view.Book, view.Goods.Values, today).Select(l => l.Good.Key)];
         soon = [.. StockWatch.Expiring(view.Book, today, Ahead).Select(l => l.Lot.Good)];
         barred =

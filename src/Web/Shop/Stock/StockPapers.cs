@@ -85,7 +85,11 @@ internal sealed class StockPapers(StockView view, ShopSheet sheet, string link)
                     + (lot.Lot.SupplierLot is { } theirs ? $", their lot {theirs}" : "")
                     + (lot.Bar(sheet.Day) is { } bar ? $": {bar}." : "."),
                 [.. recall.Orders.Select(Line)],
-                [.. recall.OnHand.Select(l => $"{l.Lot.Id}, {Amount(l.OnHand, view.GoodOf(l))}, {view.PlaceOf(l)}")],
+                [
+                    .. recall.OnHand.Select(l =>
+                        $"{l.Lot.Id}, {Amount(l.OnHand, view.GoodOf(l))}, {view.PlaceOf(l)}"
+                    ),
+                ],
                 [.. recall.Into.Select(l => l.Lot.Id)],
                 [.. Genealogy.Ancestors(view.Book, lot.Lot.Id)]
             )

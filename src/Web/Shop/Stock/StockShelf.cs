@@ -46,7 +46,10 @@ public sealed class StockShelf(BenchStore store, BenchLibrary library, TimeProvi
             [.. orders.Select(o => o.Value).OrderByDescending(o => o.Number)],
             customers.ToDictionary(c => c.Key, c => c.Value, StringComparer.Ordinal),
             terms?.Value
-        );
+        )
+        {
+            Described = goods.Select(g => g.Key).ToHashSet(StringComparer.Ordinal),
+        };
     }
 
     /// <summary>Who writes at this bench.</summary>

@@ -31,6 +31,13 @@ public sealed record StockView(
             null
         );
 
+    /// <summary>Keys of the goods that somebody described.</summary>
+    public IReadOnlySet<string> Described { get; init; } = new HashSet<string>();
+
+    /// <summary>True for a good that somebody described, not one told by the library alone.</summary>
+    /// <param name="good">Key of the good.</param>
+    public bool IsKept(string good) => Described.Contains(good);
+
     /// <summary>ISO 4217 code of the workshop's money.</summary>
     public string Currency => Terms?.Currency ?? "EUR";
 
@@ -43,7 +50,7 @@ public sealed record StockView(
             {
                 Key = key,
                 Name = key.Replace('-', ' '),
-                Kind = GoodKind.Bulk,
+                Kind = GoodKind.Tank,
                 Unit = StockUnit.Pieces,
             };
 

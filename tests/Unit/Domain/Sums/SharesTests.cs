@@ -16,21 +16,23 @@ public sealed class SharesTests
     [Fact]
     public void Parts_add_up_to_the_total_and_are_less_than_a_step_from_their_share() =>
         Gen.Select(Gen.Int[-10_000_000, 10_000_000], Weights.Array[1, 20], Rules)
-            .Sample((cents, weights, rule) =>
-            {
-                var total = cents / 100m;
-                var parts = Shares.Split(total, weights, rule);
-                var rest = Math.Abs(total % rule.Step);
-                var all = weights.Sum();
-                return parts.Sum() == total
-                    && parts
-                        .Zip(weights)
-                        .All(p =>
-                        {
-                            var exact = all == 0m ? total / weights.Length : total * p.Second / all;
-                            return Math.Abs(p.First - exact) < rule.Step + rest + 1e-9m;
-                        });
-            });
+            .Sample(
+                (cents, weights, rule) =>
+                {
+                    var total = cents / 100m;
+                    var parts = Shares.Split(total, weights, rule);
+                    var rest = Math.Abs(total % rule.Step);
+                    var all = weights.Sum();
+                    return parts.Sum() == total
+                        && parts
+                            .Zip(weights)
+                            .All(p =>
+                            {
+                                var exact = all == 0m ? total / weights.Length : total * p.Second / all;
+                                return Math.Abs(p.First - exact) < rule.Step + rest + 1e-9m;
+                            });
+                }
+            );
 
     /// <summary>One unit in three equal parts: own worked example of the largest remainder.</summary>
     [Fact]
@@ -51,7 +53,8 @@ public sealed class SharesTests
         Assert.Equal(rounded, RoundingRule.All.Single(r => r.Word == rule).Round(amount));
 
     /// <summary>
-    /// Three lines of 0.83 at 19 %: by line 3 × 0.16 (0.1577), by the total 0.47 (0.4731). Own worked example.
+    /// Three lines of 0.83 at 19 %: by line 3 × 0.16 (0.1577), by the total 0.47 (0.4731). Own worked
+    /// example.
     /// </summary>
     [Fact]
     public void Tax_by_line_and_by_total()
@@ -65,12 +68,14 @@ public sealed class SharesTests
     [Fact]
     public void A_bill_adds_up_whether_prices_hold_the_tax_or_not() =>
         Gen.Select(Gen.Int[0, 10_000_000], Gen.Int[0, 300], Gen.Bool, Rules)
-            .Sample((net, rate, isIncluded, rounding) =>
-            {
-                var rule = new TaxRule(rate / 10m, isIncluded, rounding);
-                var sum = rule.Charge(net / 997m);
-                return sum.Net + sum.Tax == sum.Gross
-                    && sum.Gross * 100m == Math.Floor(sum.Gross * 100m)
-                    && Math.Abs((sum.Net * rate / 1000m) - sum.Tax) <= 0.011m;
-            });
+            .Sample(
+                (net, rate, isIncluded, rounding) =>
+                {
+                    var rule = new TaxRule(rate / 10m, isIncluded, rounding);
+                    var sum = rule.Charge(net / 997m);
+                    return sum.Net + sum.Tax == sum.Gross
+                        && sum.Gross * 100m == Math.Floor(sum.Gross * 100m)
+                        && Math.Abs((sum.Net * rate / 1000m) - sum.Tax) <= 0.011m;
+                }
+            );
 }

@@ -35,9 +35,17 @@ internal static class PurchaseOracle
     }
 
     /// <summary>Nothing bought is −1, which is not the same as nothing paid.</summary>
-    private static long Add(long a, long b) => a < 0 ? b : b < 0 ? a : a + b;
+    private static long Add(long a, long b) =>
+        a < 0 ? b
+        : b < 0 ? a
+        : a + b;
 
-    private static List<long[]> Ways(PurchaseCase asked, PurchaseProduct product, List<string> names, int extra)
+    private static List<long[]> Ways(
+        PurchaseCase asked,
+        PurchaseProduct product,
+        List<string> names,
+        int extra
+    )
     {
         var ways = new Dictionary<string, (long[] Spent, double Liters)>();
         void Keep(Dictionary<string, (long[], double)> into, long[] spent, double liters)

@@ -8,7 +8,10 @@ public sealed class PurchasePlannerTests
 {
     private static readonly PurchaseSupplier Free = new("S", 0, null, 0);
 
-    /// <summary>Own worked example: 5 L at 4.20 (10 or more 3.78), 20 L at 13.50 (5 or more 12.60), 50 L at 29.00; 6 L in stock.</summary>
+    /// <summary>
+    /// Own worked example: 5 L at 4.20 (10 or more 3.78), 20 L at 13.50 (5 or more 12.60), 50 L at 29.00; 6 L
+    /// in stock.
+    /// </summary>
     [Theory]
     [InlineData(11, 1, 0, 0, 420, 0)]
     [InlineData(18, 3, 0, 0, 1260, 3)]
@@ -16,7 +19,14 @@ public sealed class PurchasePlannerTests
     [InlineData(53, 0, 0, 1, 2900, 3)]
     [InlineData(88, 3, 1, 1, 5510, 3)]
     [InlineData(103, 0, 0, 2, 5800, 3)]
-    public void Packs_of_one_product(double need, int fives, int twenties, int fifties, long cents, double left)
+    public void Packs_of_one_product(
+        double need,
+        int fives,
+        int twenties,
+        int fifties,
+        long cents,
+        double left
+    )
     {
         var plan = Plan(
             One(
@@ -72,7 +82,10 @@ public sealed class PurchasePlannerTests
         };
         var plan = Plan(asked);
         Assert.Equal(5280, plan.TotalCents);
-        Assert.Contains("S: 4.10 more reaches free delivery and saves 6.90", PurchaseWords.Explain(asked, plan));
+        Assert.Contains(
+            "S: 4.10 more reaches free delivery and saves 6.90",
+            PurchaseWords.Explain(asked, plan)
+        );
     }
 
     [Theory]
@@ -97,20 +110,35 @@ public sealed class PurchasePlannerTests
     public void Sixty_goods_of_four_suppliers_are_proved_and_the_same_each_time()
     {
         var random = new Random(7);
-        var suppliers = Enumerable.Range(1, 4).Select(s => new PurchaseSupplier($"S{s}", 690, 40_000, 15_000));
+        var suppliers = Enumerable
+            .Range(1, 4)
+            .Select(s => new PurchaseSupplier($"S{s}", 690, 40_000, 15_000));
         var asked = new PurchaseCase
         {
             Suppliers = [.. suppliers],
-            Products = [.. Enumerable.Range(0, 60).Select(p => new PurchaseProduct($"M{p}", 10 + random.Next(90), 3))],
+            Products =
+            [
+                .. Enumerable.Range(0, 60).Select(p => new PurchaseProduct($"M{p}", 10 + random.Next(90), 3)),
+            ],
             Offers =
             [
-                .. Enumerable.Range(0, 60).SelectMany(p =>
-                    Enumerable.Range(1, 4).SelectMany(s =>
-                        new[] { 5.0, 12.5, 40.0 }.Select(size =>
-                            Offer($"S{s}", $"M{p}", size, (1, (long)(size * (40 + random.Next(20)))), (6, (long)(size * 38)))
-                        )
-                    )
-                ),
+                .. Enumerable
+                    .Range(0, 60)
+                    .SelectMany(p =>
+                        Enumerable
+                            .Range(1, 4)
+                            .SelectMany(s =>
+                                new[] { 5.0, 12.5, 40.0 }.Select(size =>
+                                    Offer(
+                                        $"S{s}",
+                                        $"M{p}",
+                                        size,
+                                        (1, (long)(size * (40 + random.Next(20)))),
+                                        (6, (long)(size * 38))
+                                    )
+                                )
+                            )
+                    ),
             ],
         };
         var plan = Plan(asked);
@@ -123,10 +151,11 @@ public sealed class PurchasePlannerTests
     public void A_purchase_that_cannot_be_names_the_cause()
     {
         var asked = Two();
-        Assert.Contains("no supplier offers moss", Refused(asked with
-        {
-            Products = [.. asked.Products, new PurchaseProduct("moss", 1, 0)],
-        }).Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "no supplier offers moss",
+            Refused(asked with { Products = [.. asked.Products, new PurchaseProduct("moss", 1, 0)] }).Message,
+            StringComparison.Ordinal
+        );
         var budget = Refused(asked with { BudgetCents = 9399 });
         Assert.Equal("budgetCents", budget.Key);
         Assert.Contains("94.00", budget.Message, StringComparison.Ordinal);
@@ -148,7 +177,9 @@ public sealed class PurchasePlannerTests
         var plan = Plan(asked with { Suppliers = must });
         Assert.Contains(plan.Deliveries, d => d.Supplier.Name == "S2");
         Seq<PurchaseOffer> basket = [.. asked.Offers.Select((o, i) => i == 4 ? o with { InBasket = 1 } : o)];
-        Assert.Contains(Plan(asked with { Offers = basket }).Lines, l => l.Offer.InBasket == 1 && l.Packs >= 1);
+        Assert.Contains(Plan(asked with { Offers = basket }).Lines, l =>
+            l.Offer.InBasket == 1 && l.Packs >= 1
+        );
     }
 
     /// <summary>A stopped search tells the best so far and what is still possible.</summary>
@@ -214,20 +245,28 @@ public sealed class PurchasePlannerTests
     {
         foreach (var product in asked.Products)
         {
-            var liters = plan.Lines.Where(l => l.Offer.Product == product.Name).Sum(l => l.Packs * l.Offer.PackLiters);
+            var liters = plan
+                .Lines.Where(l => l.Offer.Product == product.Name)
+                .Sum(l => l.Packs * l.Offer.PackLiters);
             Assert.True(product.Stock + liters >= product.Need - 1e-9, product.Name);
         }
 
         foreach (var line in plan.Lines)
         {
-            Assert.Equal(line.Packs * line.Offer.Breaks.Last(b => b.FromPacks <= line.Packs).Cents, line.Cents);
+            Assert.Equal(
+                line.Packs * line.Offer.Breaks.Last(b => b.FromPacks <= line.Packs).Cents,
+                line.Cents
+            );
         }
 
         foreach (var order in plan.Deliveries)
         {
             var goods = plan.Lines.Where(l => l.Offer.Supplier == order.Supplier.Name).Sum(l => l.Cents);
             Assert.True(goods >= order.Supplier.MinOrderCents);
-            Assert.Equal(goods >= order.Supplier.FreeFromCents ? 0 : order.Supplier.DeliveryCents, order.Cents);
+            Assert.Equal(
+                goods >= order.Supplier.FreeFromCents ? 0 : order.Supplier.DeliveryCents,
+                order.Cents
+            );
         }
     }
 
@@ -271,7 +310,9 @@ public sealed class PurchasePlannerTests
             ],
             Products =
             [
-                .. Enumerable.Range(0, products).Select(p => new PurchaseProduct($"M{p}", random.Next(14), random.Next(3))),
+                .. Enumerable
+                    .Range(0, products)
+                    .Select(p => new PurchaseProduct($"M{p}", random.Next(14), random.Next(3))),
             ],
             Offers = [.. offers],
         };

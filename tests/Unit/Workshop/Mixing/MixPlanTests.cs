@@ -6,7 +6,9 @@ namespace Litterfall.UnitTests.Workshop.Mixing;
 /// <summary>Soil batches against worked examples.</summary>
 public sealed class MixPlanTests
 {
-    /// <summary>Own worked example: bark, fiber, charcoal and leaf mold 4:3:1:2, 148 L with 3 % loss.</summary>
+    /// <summary>
+    /// Own worked example: bark, fiber, charcoal and leaf mold 4:3:1:2, 148 L with 3 % loss.
+    /// </summary>
     private static readonly MixCase Rainforest = new()
     {
         Recipe =
@@ -61,7 +63,9 @@ public sealed class MixPlanTests
         Assert.Contains("charcoal", refusal.Message, StringComparison.Ordinal);
     }
 
-    /// <summary>136 L are 159.18 L loose: four tubs, not the three that the mixed liters would fill.</summary>
+    /// <summary>
+    /// 136 L are 159.18 L loose: four tubs, not the three that the mixed liters would fill.
+    /// </summary>
     [Fact]
     public void The_loose_volume_fills_the_tub()
     {
@@ -142,21 +146,27 @@ public sealed class MixPlanTests
     [Fact]
     public void Batches_add_up_and_fit_the_tub() =>
         Gen.Select(Gen.Double[1, 900], Gen.Double[10, 120], Gen.Double[5, 40], Gen.Bool)
-            .Sample((need, tub, lift, isFull) =>
-            {
-                var asked = Rainforest with
+            .Sample(
+                (need, tub, lift, isFull) =>
                 {
-                    NeedLiters = need,
-                    TubLiters = tub,
-                    LiftKg = lift,
-                    Split = isFull ? BatchSplit.FullAndRest : BatchSplit.Equal,
-                };
-                var plan = Plan(asked);
-                return Math.Abs(plan.Batches.Sum(b => b.Count * b.LooseLiters) - plan.LooseLiters) < 1e-9 * need
-                    && Math.Abs(plan.Batches.Sum(b => b.Count * b.MixedLiters) - plan.MixedLiters) < 1e-9 * need
-                    && plan.Shares.Sum(s => s.Liters) - plan.LooseLiters < 1e-9 * need
-                    && plan.Batches.All(b => b.LooseLiters <= asked.LimitLiters + 1e-6 && b.Kg <= lift + 1e-6);
-            });
+                    var asked = Rainforest with
+                    {
+                        NeedLiters = need,
+                        TubLiters = tub,
+                        LiftKg = lift,
+                        Split = isFull ? BatchSplit.FullAndRest : BatchSplit.Equal,
+                    };
+                    var plan = Plan(asked);
+                    return Math.Abs(plan.Batches.Sum(b => b.Count * b.LooseLiters) - plan.LooseLiters)
+                            < 1e-9 * need
+                        && Math.Abs(plan.Batches.Sum(b => b.Count * b.MixedLiters) - plan.MixedLiters)
+                            < 1e-9 * need
+                        && plan.Shares.Sum(s => s.Liters) - plan.LooseLiters < 1e-9 * need
+                        && plan.Batches.All(b =>
+                            b.LooseLiters <= asked.LimitLiters + 1e-6 && b.Kg <= lift + 1e-6
+                        );
+                }
+            );
 
     private static MixPlan Plan(MixCase asked)
     {

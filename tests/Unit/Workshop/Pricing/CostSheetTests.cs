@@ -139,26 +139,31 @@ public sealed class CostSheetTests
     [Fact]
     public void Any_case_is_that_of_a_second_way() =>
         Gen.Select(Gen.Int[0, 50_000].Array[8], Gen.Int[0, 400].Array[7], Gen.Bool, Gen.Bool)
-            .Sample((money, shares, isAgain, isOnGross) =>
-            {
-                var asked = Drawn(money, shares, isAgain, isOnGross);
-                var sheet = CostSheet.From(asked);
-                var cost = Cost(asked);
-                var (low, high) = (0m, 1e7m);
-                for (var i = 0; i < 90; i++)
+            .Sample(
+                (money, shares, isAgain, isOnGross) =>
                 {
-                    var net = (low + high) / 2m;
-                    (low, high) = Left(asked, net, cost) < asked.MarginPercent / 100m * net ? (net, high) : (low, net);
-                }
+                    var asked = Drawn(money, shares, isAgain, isOnGross);
+                    var sheet = CostSheet.From(asked);
+                    var cost = Cost(asked);
+                    var (low, high) = (0m, 1e7m);
+                    for (var i = 0; i < 90; i++)
+                    {
+                        var net = (low + high) / 2m;
+                        (low, high) =
+                            Left(asked, net, cost) < asked.MarginPercent / 100m * net
+                                ? (net, high)
+                                : (low, net);
+                    }
 
-                var charged = Math.Round(sheet.Gross, 2, MidpointRounding.AwayFromZero);
-                var netCharged = charged / (1m + (asked.TaxPercent / 100m));
-                return Math.Abs(cost - sheet.Cost.Total) < 1e-9m
-                    && Math.Abs(low - sheet.Net) < 1e-6m
-                    && sheet.ChargedCents == 100m * charged
-                    && Math.Abs(Left(asked, netCharged, cost) - sheet.Profit) < 1e-9m
-                    && sheet.Breakdown().Sum(p => p.Amount) == sheet.Charged.Net;
-            });
+                    var charged = Math.Round(sheet.Gross, 2, MidpointRounding.AwayFromZero);
+                    var netCharged = charged / (1m + (asked.TaxPercent / 100m));
+                    return Math.Abs(cost - sheet.Cost.Total) < 1e-9m
+                        && Math.Abs(low - sheet.Net) < 1e-6m
+                        && sheet.ChargedCents == 100m * charged
+                        && Math.Abs(Left(asked, netCharged, cost) - sheet.Profit) < 1e-9m
+                        && sheet.Breakdown().Sum(p => p.Amount) == sheet.Charged.Net;
+                }
+            );
 
     private static decimal Cost(CostCase c)
     {
@@ -171,7 +176,8 @@ public sealed class CostSheetTests
             wages += line.Hours * line.WagePerHour;
         }
 
-        var overhead = (hours * c.OverheadPerHour) + ((materials + wages) * c.OverheadPercent / 100m) + c.Machine;
+        var overhead =
+            (hours * c.OverheadPerHour) + ((materials + wages) * c.OverheadPercent / 100m) + c.Machine;
         var again = c.Live + c.Packaging + c.Shipping;
         var p = c.Loss!.ChancePercent / 100m;
         var lost = 0m;

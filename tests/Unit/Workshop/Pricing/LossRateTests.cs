@@ -5,7 +5,9 @@ namespace Litterfall.UnitTests.Workshop.Pricing;
 /// <summary>Chances of loss against worked examples and sums of single chances.</summary>
 public sealed class LossRateTests
 {
-    /// <summary>Own worked example: 3 of 58; the exact interval is that of Clopper and Pearson 1934.</summary>
+    /// <summary>
+    /// Own worked example: 3 of 58; the exact interval is that of Clopper and Pearson 1934.
+    /// </summary>
     [Fact]
     public void Three_of_fifty_eight()
     {
@@ -17,7 +19,9 @@ public sealed class LossRateTests
         Assert.Equal(9.763, 100 * rate.P95, 3);
     }
 
-    /// <summary>The ends of the interval are where the binomial tails are 2.5 %, summed term by term.</summary>
+    /// <summary>
+    /// The ends of the interval are where the binomial tails are 2.5 %, summed term by term.
+    /// </summary>
     [Theory]
     [InlineData(0, 12)]
     [InlineData(12, 12)]

@@ -7,33 +7,31 @@ namespace Litterfall.UnitTests.Workshop.Tracing;
 public sealed class LotGraphTests
 {
     /// <summary>Own worked example: two soil batches, springtail cups, four kits, three shipments.</summary>
-    private static readonly LotGraph Shop = LotGraph.From(
-        [
-            new("PEAT-31", "MIX-07", 40),
-            new("PEAT-31", "MIX-08", 12),
-            new("PEAT-32", "MIX-08", 28),
-            new("BARK-12", "MIX-07", 55),
-            new("BARK-12", "MIX-08", 20),
-            new("BARK-13", "MIX-08", 35),
-            new("CHAR-03", "MIX-07", 14),
-            new("CHAR-03", "MIX-08", 13),
-            new("MIX-07", "KIT-101", 24),
-            new("MIX-07", "KIT-102", 24),
-            new("MIX-07", "KIT-103", 24),
-            new("MIX-08", "KIT-103", 6),
-            new("MIX-08", "KIT-104", 30),
-            new("SPR-A4", "SPR-A7", null),
-            new("SPR-A4", "SPR-A8", null),
-            new("SPR-A7", "KIT-101", null),
-            new("SPR-A7", "KIT-104", null),
-            new("SPR-A8", "KIT-102", null),
-            new("SPR-B1", "KIT-103", null),
-            new("KIT-101", "SHIP-1", null),
-            new("KIT-102", "SHIP-2", null),
-            new("KIT-103", "SHIP-2", null),
-            new("KIT-104", "SHIP-3", null),
-        ]
-    );
+    private static readonly LotGraph Shop = LotGraph.From([
+        new("PEAT-31", "MIX-07", 40),
+        new("PEAT-31", "MIX-08", 12),
+        new("PEAT-32", "MIX-08", 28),
+        new("BARK-12", "MIX-07", 55),
+        new("BARK-12", "MIX-08", 20),
+        new("BARK-13", "MIX-08", 35),
+        new("CHAR-03", "MIX-07", 14),
+        new("CHAR-03", "MIX-08", 13),
+        new("MIX-07", "KIT-101", 24),
+        new("MIX-07", "KIT-102", 24),
+        new("MIX-07", "KIT-103", 24),
+        new("MIX-08", "KIT-103", 6),
+        new("MIX-08", "KIT-104", 30),
+        new("SPR-A4", "SPR-A7", null),
+        new("SPR-A4", "SPR-A8", null),
+        new("SPR-A7", "KIT-101", null),
+        new("SPR-A7", "KIT-104", null),
+        new("SPR-A8", "KIT-102", null),
+        new("SPR-B1", "KIT-103", null),
+        new("KIT-101", "SHIP-1", null),
+        new("KIT-102", "SHIP-2", null),
+        new("KIT-103", "SHIP-2", null),
+        new("KIT-104", "SHIP-3", null),
+    ]);
 
     [Fact]
     public void A_cup_of_springtails_and_a_bag_of_bark_forward()
@@ -65,7 +63,9 @@ public sealed class LotGraphTests
     [Fact]
     public void A_ring_is_named_along_its_movements()
     {
-        var ring = LotGraph.From([new("A", "B", 1), new("B", "C", 1), new("C", "B", 1), new("C", "D", 1)]).Cycle;
+        var ring = LotGraph
+            .From([new("A", "B", 1), new("B", "C", 1), new("C", "B", 1), new("C", "D", 1)])
+            .Cycle;
         Assert.Equal(3, ring.Count);
         Assert.Equal(ring[0], ring[2]);
         Assert.Equal(["B", "C"], ring.Distinct().Order(StringComparer.Ordinal));
@@ -98,7 +98,9 @@ public sealed class LotGraphTests
         }
     }
 
-    /// <summary>Every ring of a random graph is one, and none is told where sorting by depth finds none.</summary>
+    /// <summary>
+    /// Every ring of a random graph is one, and none is told where sorting by depth finds none.
+    /// </summary>
     [Fact]
     public void A_ring_is_told_where_and_only_where_there_is_one()
     {

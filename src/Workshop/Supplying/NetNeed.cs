@@ -1,0 +1,100 @@
+using Litterfall.Domain.Lists;
+using Litterfall.Domain.Trade;
+using Litterfall.Workshop.Orders;
+
+namespace Litterfall.Workshop.Supplying;
+
+/// <summary>What all open orders need of one good, against what is there and what is coming.</summary>
+/// <param name="Good">The good.</param>
+/// <param name="Needed">Still to go into open orders, in its unit.</param>
+/// <param name="OnHand">May be used today.</param>
+/// <param name="Coming">Ordered from suppliers and not here yet.</param>
+/// <param name="Orders">Numbers of the orders that need it.</param>
+public sealed record NetNeed(Good Good, double Needed, double OnHand, double Coming, Seq<int> Orders)
+{
+    private const double Rounding = 1e-9;
+
+    /// <summary>What must be bought so that every order is served and the minimum stays on the shelf.</summary>
+    public double ToBuy
+    {
+        get
+        {
+            var net = Needed + Good.ReorderAt - OnHand - Coming;
+            return net > Rounding * Math.Max(1, Needed) ? net : 0;
+        }
+    }
+
+    /// <summary>
+    /// Needs of all accepted orders, and goods that are below their minimum without any order, by name.
+    /// </summary>
+    /// <param name="orders">All orders.</param>
+    /// <param name="stock">The book of stock.</param>
+    /// <param name="supply">What is bought from whom.</param>
+    public static Seq<NetNeed> Read(IEnumerable<Order> orders, StockPicture stock, ShopSupply supply)
+    {
+        var goods = supply.Goods.ToDictionary(g => g.Key, StringComparer.Ordinal);
+        var coming = OnTheWay(supply);
+        var needs = orders
+            .Where(o => o.State is OrderState.Accepted or OrderState.InWork)
+            .SelectMany(o => Missing(o, stock))
+            .ToLookup(n => n.Good.Good, StringComparer.Ordinal);
+        var named = needs.Select(n => Known(goods, n.First().Good));
+        return
+        [
+            .. named
+                .Concat(goods.Values.Where(g => g.ReorderAt > 0))
+                .DistinctBy(g => g.Key)
+                .OrderBy(g => g.Name, StringComparer.OrdinalIgnoreCase)
+                .Select(g => new NetNeed(
+                    g,
+                    needs[g.Key].Sum(n => n.Amount),
+                    stock.OnHand(g.Key),
+                    coming.GetValueOrDefault(g.Key),
+                    [.. needs[g.Key].Select(n => n.Order).Distinct().Order()]
+                )),
+        ];
+    }
+
+    private static Good Known(Dictionary<string, Good> goods, QuotedGood good) =>
+        goods.GetValueOrDefault(good.Good)
+        ?? new Good
+        {
+            Key = good.Good,
+            Name = good.Name,
+            Kind = GoodKind.Equipment,
+            Unit = good.Unit,
+        };
+
+    private static IEnumerable<(int Order, QuotedGood Good, double Amount)> Missing(
+        Order order,
+        StockPicture stock
+    )
+    {
+        var used = stock.UsedBy(order.Number);
+        return order
+            .Goods.GroupBy(g => g.Good, StringComparer.Ordinal)
+            .Select(g =>
+                (
+                    order.Number,
+                    g.First(),
+                    Math.Max(0, g.Sum(one => one.Amount) - used.GetValueOrDefault(g.Key).Amount)
+                )
+            )
+            .Where(n => n.Item3 > Rounding);
+    }
+
+    private static Dictionary<string, double> OnTheWay(ShopSupply supply)
+    {
+        var offers = supply.Offers.ToDictionary(o => o.Key, StringComparer.Ordinal);
+        return supply
+            .Purchases.Where(p => p.State is PurchaseState.Planned or PurchaseState.Ordered)
+            .SelectMany(p => p.Lines)
+            .Where(l => offers.ContainsKey(l.Offer) && l.Packs > l.Came)
+            .GroupBy(l => offers[l.Offer].Good, StringComparer.Ordinal)
+            .ToDictionary(
+                g => g.Key,
+                g => g.Sum(l => (l.Packs - l.Came) * offers[l.Offer].Amount),
+                StringComparer.Ordinal
+            );
+    }
+}
