@@ -6,13 +6,6 @@ using Litterfall.Workshop.Buying;
 // Purchases of made-up cases: time to the proof, and how much dearer the lowest price by the liter is.
 var count = args.Length > 0 ? int.Parse(args[0], CultureInfo.InvariantCulture) : 20;
 PurchasePlanner.Find(Cases.Draw(0, 3, 2, 1));
-if (args.Length > 1)
-{
-    var w = Stopwatch.StartNew();
-    var (pl, _) = PurchasePlanner.Find(Cases.DrawAlike(7));
-    Console.WriteLine($"{w.ElapsedMilliseconds} {pl!.TotalCents} {pl.IsProved}");
-    return;
-}
 foreach (
     var (goods, sellers, scale) in new[]
     {

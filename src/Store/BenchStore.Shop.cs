@@ -129,7 +129,8 @@ public sealed partial class BenchStore
     /// <summary>Writes a step of work whole, or nothing of it.</summary>
     /// <param name="change">The step.</param>
     /// <param name="cancel">Cancels before it is written.</param>
-    /// <exception cref="ShopRefusedException">Something of it cannot be taken; why, in one sentence.</exception>
+    /// <exception cref="ShopRefusedException">Something of it cannot be taken; why, in one
+    /// sentence.</exception>
     public async Task<ShopWritten> WriteAsync(ShopChange change, CancellationToken cancel = default)
     {
         await using var db = await contexts.CreateDbContextAsync(cancel);

@@ -37,6 +37,84 @@ public sealed class WorkshopCommandTests
 
     public static TheoryData<string> Commands => ["quote", "buy", "trace", "mix"];
 
+    /// <summary>A command, a case, and what its refusal says.</summary>
+    public static TheoryData<string, string, string> BadInput =>
+        new()
+        {
+            { "quote", """{ "materials": 1, "labour": [] }""", "no key 'labour'" },
+            { "quote", """{ "currency": "EUR and USD" }""", "2 currencies" },
+            {
+                "quote",
+                """{ "currency": "EUR", "labor": [ { "hours": 1, "wagePerHour": 9, "currency": "USD" } ] }""",
+                "two currencies"
+            },
+            {
+                "quote",
+                """{ "materials": 1, "marginPercent": 95, "fee": { "percent": 5, "on": "net" } }""",
+                "take the whole price"
+            },
+            { "quote", """{ "loss": { "chancePercent": 100, "replacedAgain": true } }""", "chancePercent" },
+            { "quote", """{ "materials": -1 }""", "materials is -1" },
+            {
+                "trace",
+                """{ "edges": [ { "from": "A", "to": "A" } ], "ask": [ { "forward": "A" } ] }""",
+                "ring"
+            },
+            {
+                "trace",
+                """{ "edges": [ { "from": "A", "to": "B" } ], "ask": [ { "forward": "C" } ] }""",
+                "no movement"
+            },
+            {
+                "trace",
+                """
+                    { "edges": [ { "from": "A", "to": "B", "amount": 5 } ],
+                      "ask": [ { "balance": "A", "made": 4 } ] }
+                    """,
+                "1 more than the 4 made"
+            },
+            {
+                "mix",
+                """{ "recipe": [{"name":"a","parts":1}], "needLiters": 90, "tubLiters": 60, "batches": 1 }""",
+                "the tub takes 60.0 L"
+            },
+            {
+                "mix",
+                """
+                    { "recipe": [ { "name": "a", "parts": 1, "kgPerLiter": 0.4, "wetPercent": 60 } ],
+                      "needLiters": 10, "tubLiters": 60, "targetWetPercent": 50 }
+                    """,
+                "too wet"
+            },
+            {
+                "buy",
+                """
+                    { "suppliers": { "S": {} }, "products": { "bark": { "need": 1 }, "moss": { "need": 1 } },
+                      "offers": [ { "supplier": "S", "product": "bark", "packLitres": 5,
+                                    "breaks": [[1, 5]] }] }
+                    """,
+                "no supplier offers moss"
+            },
+            {
+                "buy",
+                """
+                    { "suppliers": { "S": {} }, "products": { "bark": { "need": 1 } },
+                      "offers": [ { "supplier": "T", "product": "bark", "packLitres": 5,
+                                    "breaks": [[1, 5]] }] }
+                    """,
+                "'T' is not listed"
+            },
+            {
+                "buy",
+                """
+                    { "suppliers": { "S": {} }, "products": { "bark": { "need": 1 } },
+                      "offers": [ { "supplier": "S", "product": "bark", "packLitres": 5,
+                                    "breaks": [ [4, 5], [2, 4] ] } ] }
+                    """,
+                "begins at 2 packs"
+            },
+        };
+
     /// <summary>Own worked example: 345.9222 without tax, 411.65 charged, 35.0004 % left.</summary>
     [Fact]
     public void Quote_tells_cost_price_and_margin()
@@ -137,76 +215,7 @@ public sealed class WorkshopCommandTests
     }
 
     [Theory]
-    [InlineData("quote", """{ "materials": 1, "labour": [] }""", "no key 'labour'")]
-    [InlineData("quote", """{ "currency": "EUR and USD" }""", "2 currencies")]
-    [InlineData(
-        "quote",
-        """{ "currency": "EUR", "labor": [ { "hours": 1, "wagePerHour": 9, "currency": "USD" } ] }""",
-        "two currencies"
-    )]
-    [InlineData(
-        "quote",
-        """{ "materials": 1, "marginPercent": 95, "fee": { "percent": 5, "on": "net" } }""",
-        "take the whole price"
-    )]
-    [InlineData("quote", """{ "loss": { "chancePercent": 100, "replacedAgain": true } }""", "chancePercent")]
-    [InlineData("quote", """{ "materials": -1 }""", "materials is -1")]
-    [InlineData(
-        "trace",
-        """{ "edges": [ { "from": "A", "to": "A" } ], "ask": [ { "forward": "A" } ] }""",
-        "ring"
-    )]
-    [InlineData(
-        "trace",
-        """{ "edges": [ { "from": "A", "to": "B" } ], "ask": [ { "forward": "C" } ] }""",
-        "no movement"
-    )]
-    [InlineData(
-        "trace",
-        """
-            { "edges": [ { "from": "A", "to": "B", "amount": 5 } ],
-              "ask": [ { "balance": "A", "made": 4 } ] }
-            """,
-        "1 more than the 4 made"
-    )]
-    [InlineData(
-        "mix",
-        """{ "recipe": [ { "name": "a", "parts": 1 } ], "needLiters": 100, "tubLiters": 60, "batches": 1 }""",
-        "the tub takes 60.0 L"
-    )]
-    [InlineData(
-        "mix",
-        """
-            { "recipe": [ { "name": "a", "parts": 1, "kgPerLiter": 0.4, "wetPercent": 60 } ],
-              "needLiters": 10, "tubLiters": 60, "targetWetPercent": 50 }
-            """,
-        "too wet"
-    )]
-    [InlineData(
-        "buy",
-        """
-            { "suppliers": { "S": {} }, "products": { "bark": { "need": 1 }, "moss": { "need": 1 } },
-              "offers": [ { "supplier": "S", "product": "bark", "packLitres": 5, "breaks": [ [1, 5] ] } ] }
-            """,
-        "no supplier offers moss"
-    )]
-    [InlineData(
-        "buy",
-        """
-            { "suppliers": { "S": {} }, "products": { "bark": { "need": 1 } },
-              "offers": [ { "supplier": "T", "product": "bark", "packLitres": 5, "breaks": [ [1, 5] ] } ] }
-            """,
-        "'T' is not listed"
-    )]
-    [InlineData(
-        "buy",
-        """
-            { "suppliers": { "S": {} }, "products": { "bark": { "need": 1 } },
-              "offers": [ { "supplier": "S", "product": "bark", "packLitres": 5,
-                            "breaks": [ [4, 5], [2, 4] ] } ] }
-            """,
-        "begins at 2 packs"
-    )]
+    [MemberData(nameof(BadInput))]
     public void Bad_input_is_refused_with_its_place(string command, string text, string says)
     {
         using var scratch = new Scratch();

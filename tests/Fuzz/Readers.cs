@@ -33,6 +33,7 @@ internal static class Readers
         },
         new("workshops", [.. Files("samples/lantern-ditch", ".json"), .. Corpus("workshops")], Workshop),
         .. LabReaders.All,
+        .. TradeReaders.All,
     ];
 
     /// <summary>What is in the corpus of a reader.</summary>
@@ -49,7 +50,8 @@ internal static class Readers
                 .Select(f => $"a fault that does not say where and what: {f}")
                 .FirstOrDefault();
 
-    private static ImmutableArray<byte[]> Files(string folder, string ending) =>
+    /// <summary>Files of a folder of the checkout with an ending.</summary>
+    public static ImmutableArray<byte[]> Files(string folder, string ending) =>
         [.. SourceTree.Files([folder], ending).Select(File.ReadAllBytes)];
 
     private static string? Design(byte[] input)
@@ -154,7 +156,8 @@ internal static class Readers
         var same =
             other.Key == entry.Key
             && other.Name == entry.Name
-            && other.Values.Select(v => (v.Name, v.Number, v.Text, v.Unit))
+            && other
+                .Values.Select(v => (v.Name, v.Number, v.Text, v.Unit))
                 .SequenceEqual(entry.Values.Select(v => (v.Name, v.Number, v.Text, v.Unit)))
             && other.Parts.SequenceEqual(entry.Parts);
         return same ? null : "written and read again it is another";

@@ -7,7 +7,9 @@ using Litterfall.Domain.Trade;
 
 namespace Litterfall.Documents.Shop;
 
-/// <summary>An invoice, or the credit that takes one back: lines, tax, what was paid and what is due.</summary>
+/// <summary>
+/// An invoice, or the credit that takes one back: lines, tax, what was paid and what is due.
+/// </summary>
 public static class InvoicePaper
 {
     /// <summary>The paper.</summary>

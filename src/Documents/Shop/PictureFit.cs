@@ -7,7 +7,9 @@ namespace Litterfall.Documents.Shop;
 /// <summary>Pictures of any shape in a room on paper.</summary>
 internal static class PictureFit
 {
-    /// <summary>The picture as large as the room allows, from its upper left; null where it is none.</summary>
+    /// <summary>
+    /// The picture as large as the room allows, from its upper left; null where it is none.
+    /// </summary>
     /// <param name="file">PNG or JPEG.</param>
     /// <param name="at">Upper left corner of the room.</param>
     /// <param name="width">Width of the room, mm.</param>

@@ -45,7 +45,7 @@ public static class QuotePaper
         [
             new Words(
                 isChoice
-                    ? "Thank you for asking us. This is what we can make for you; the choices below differ in "
+                    ? "Thank you for asking us. This is what we can make for you; the choices differ in "
                         + "how much of the work is ours."
                     : "Thank you for asking us. This is what we can make for you."
             )

@@ -17,6 +17,8 @@ internal static class ShopTables
 
     private static readonly ImmutableArray<TableColumn> Narrow = [new(0.62), new(0.38, Align.End)];
 
+    private static readonly ImmutableArray<TableColumn> Ticked = [new(0.04), new(0.76), new(0.2, Align.End)];
+
     /// <summary>Lines with their price before tax; what is in the price of another says so.</summary>
     /// <param name="lines">The lines.</param>
     /// <param name="isNarrow">True in a column: the amount stands before the text.</param>
@@ -40,10 +42,10 @@ internal static class ShopTables
     /// <summary>Lines without prices, to tick.</summary>
     public static IEnumerable<Block> Ticks(IReadOnlyList<QuoteLine> lines)
     {
-        yield return new TableRow(Narrow, ["", "Amount"]) { IsHead = true };
+        yield return new TableRow(Ticked, ["", "", "Amount"]) { IsHead = true };
         foreach (var line in lines)
         {
-            yield return new TableRow(Narrow, [$"     {line.Text}", ShopWords.Amount(line.Amount)])
+            yield return new TableRow(Ticked, ["", line.Text, ShopWords.Amount(line.Amount)])
             {
                 HasTick = true,
             };

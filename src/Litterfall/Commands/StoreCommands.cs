@@ -145,7 +145,7 @@ internal static class StoreCommands
 
     private static Argument<string> File(string means) => new("FILE") { Description = means };
 
-    private static Option<string?> Store()
+    internal static Option<string?> Store()
     {
         var store = new Option<string?>("--store")
         {

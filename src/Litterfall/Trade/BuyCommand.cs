@@ -49,16 +49,9 @@ internal static class BuyCommand
 
         try
         {
-            using var progress = new Timer(
-                _ => Tell(),
-                null,
-                Console.IsErrorRedirected ? Timeout.InfiniteTimeSpan : Moment,
-                Moment
-            );
             var watch = Stopwatch.StartNew();
-            var (plan, refusal) = PurchasePlanner.Find(reading.Value.Purchase, ended.Token);
+            var (plan, refusal) = Find(reading.Value.Purchase, ended.Token);
             var milliseconds = watch.Elapsed.TotalMilliseconds;
-            progress.Change(Timeout.Infinite, Timeout.Infinite);
             if (plan is null)
             {
                 var place = reading.Value.PlaceOf(refusal!.Key);
@@ -80,19 +73,27 @@ internal static class BuyCommand
             );
             return Exit.Done;
         }
+        catch (OperationCanceledException) when (cancel.IsCancellationRequested)
+        {
+            Console.Error.WriteLine("Interrupted before any purchase was found; nothing was printed.");
+            return Exit.Interrupted;
+        }
         catch (OperationCanceledException)
         {
-            if (cancel.IsCancellationRequested)
-            {
-                Console.Error.WriteLine("Interrupted before any purchase was found; nothing was printed.");
-                return Exit.Interrupted;
-            }
-
-            return Exit.NotSolved(
-                json,
-                new TextFault(path, 1, 1, "the time was up before any purchase was found", "more seconds")
-            );
+            const string late = "the time was up before any purchase was found";
+            return Exit.NotSolved(json, new TextFault(path, 1, 1, late, "more seconds"));
         }
+    }
+
+    /// <summary>Plans the purchase, and says on a terminal that it takes a while.</summary>
+    private static (PurchasePlan? Plan, PurchaseRefusal? Refusal) Find(
+        PurchaseCase asked,
+        CancellationToken cancel
+    )
+    {
+        var first = Console.IsErrorRedirected ? Timeout.InfiniteTimeSpan : Moment;
+        using var progress = new Timer(_ => Tell(), null, first, Moment);
+        return PurchasePlanner.Find(asked, cancel);
     }
 
     private static void Tell() => Console.Error.WriteLine("looking for a cheaper purchase …");

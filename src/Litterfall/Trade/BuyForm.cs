@@ -9,10 +9,10 @@ namespace Litterfall.App.Trade;
 /// <param name="Purchase">The purchase.</param>
 /// <param name="Seconds">How long it may take; null for as long as it does.</param>
 /// <param name="PlaceOf">Where a key of the case stands.</param>
-internal sealed record BuyCase(PurchaseCase Purchase, double? Seconds, Func<string, TextSpan> PlaceOf);
+public sealed record BuyCase(PurchaseCase Purchase, double? Seconds, Func<string, TextSpan> PlaceOf);
 
 /// <summary>Reads a case of <c>buy</c>.</summary>
-internal static class BuyForm
+public static class BuyForm
 {
     private const int MostSuppliers = 20;
     private const int MostProducts = 1000;

@@ -5,7 +5,7 @@ using Litterfall.Workshop.Mixing;
 namespace Litterfall.App.Trade;
 
 /// <summary>Reads a case of <c>mix</c>.</summary>
-internal static class MixForm
+public static class MixForm
 {
     private const int MostParts = 100;
     private const int MostMeasured = 10_000;

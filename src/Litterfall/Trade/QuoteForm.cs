@@ -12,7 +12,7 @@ namespace Litterfall.App.Trade;
 /// <param name="Shipments">Shipments to come that a fund is for; null for none.</param>
 /// <param name="Pieces">Equal pieces on one bill.</param>
 /// <param name="TaxRounding">Where the tax of the bill is rounded.</param>
-internal sealed record QuoteCase(
+public sealed record QuoteCase(
     CostCase Price,
     LossRate? Seen,
     BoxLoss? Box,
@@ -22,7 +22,7 @@ internal sealed record QuoteCase(
 );
 
 /// <summary>Reads a case of <c>quote</c>.</summary>
-internal static class QuoteForm
+public static class QuoteForm
 {
     private const double MostMoney = 1e9;
     private const double MostPercent = 1e6;

@@ -6,7 +6,7 @@ using Litterfall.Workshop.Tracing;
 namespace Litterfall.App.Trade;
 
 /// <summary>What is asked of a lot.</summary>
-internal enum TraceKind
+public enum TraceKind
 {
     /// <summary>What it went into.</summary>
     Forward,
@@ -22,13 +22,13 @@ internal enum TraceKind
 /// <param name="Kind">What is asked.</param>
 /// <param name="Lot">Of which lot.</param>
 /// <param name="Made">For a balance, what was measured when it was made.</param>
-internal sealed record TraceQuestion(TraceKind Kind, string Lot, double? Made);
+public sealed record TraceQuestion(TraceKind Kind, string Lot, double? Made);
 
 /// <summary>A graph of lots and what is asked of it.</summary>
-internal sealed record TraceCase(LotGraph Graph, ImmutableArray<TraceQuestion> Questions);
+public sealed record TraceCase(LotGraph Graph, ImmutableArray<TraceQuestion> Questions);
 
 /// <summary>Reads a case of <c>trace</c>.</summary>
-internal static class TraceForm
+public static class TraceForm
 {
     /// <summary>A hundred thousand movements with long numbers of lots fit in.</summary>
     public const int LargestFile = 32 * 1024 * 1024;

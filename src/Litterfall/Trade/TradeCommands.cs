@@ -7,7 +7,8 @@ namespace Litterfall.App.Trade;
 /// <summary>The commands of the workshop that pose one case: what to charge, buy, trace and mix.</summary>
 internal static class TradeCommands
 {
-    public static IEnumerable<Command> All() => [Quote(), BuyCommand.Create(), Trace(), Mix()];
+    public static IEnumerable<Command> All() =>
+        [Quote(), BuyCommand.Create(), Trace(), Mix(), ShopCommand.Create()];
 
     private static Command Quote() =>
         new CaseCommand<QuoteCase, CostSheet>

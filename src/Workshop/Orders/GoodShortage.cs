@@ -87,7 +87,8 @@ public static class GoodShortage
     }
 
     /// <summary>
-    /// First day all goods of an offer can be here: what stock does not cover is ordered today. Null where all
+    /// First day all goods of an offer can be here: what stock does not cover is ordered today. Null where
+    /// all
     /// is here; goods that no supplier offers are not waited for, they are named elsewhere.
     /// </summary>
     /// <param name="goods">Goods of the offer.</param>

@@ -60,7 +60,8 @@ public static class OrderInvoices
     /// <param name="number">Its running number.</param>
     /// <param name="order">The order.</param>
     /// <param name="invoice">The invoice.</param>
-    /// <param name="head">Workshop and customer as they stand, and the day; the note gives the reason.</param>
+    /// <param name="head">Workshop and customer as they stand, and the day; the note gives the
+    /// reason.</param>
     public static Invoice Credit(int number, Order order, Invoice invoice, QuoteHead head) =>
         Paper(IssuedKind.Credit, number, order, head) with
         {

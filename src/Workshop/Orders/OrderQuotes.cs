@@ -19,7 +19,9 @@ public sealed record QuoteHead(ShopTerms Shop, Customer Customer, DateOnly Day)
     public Quote? Replaces { get; init; }
 }
 
-/// <summary>Sending quotes and recording what the customer took. A sent quote is only ever replaced.</summary>
+/// <summary>
+/// Sending quotes and recording what the customer took. A sent quote is only ever replaced.
+/// </summary>
 public static class OrderQuotes
 {
     /// <summary>Why a quote cannot be sent, in one sentence; null where it can.</summary>

@@ -1,52 +1,51 @@
+using System.Globalization;
 using Litterfall.Domain.Stock;
+using Litterfall.Workshop.Stock;
 
 namespace Litterfall.Workshop.Orders;
 
-/// <summary>So much of a good that went into an order.</summary>
+/// <summary>So much of a good that went into an order, or could.</summary>
 /// <param name="Amount">In the unit of the good.</param>
-/// <param name="Cost">What its lots cost, net, not rounded.</param>
+/// <param name="Cost">What its lots cost, net.</param>
 public readonly record struct UsedGood(double Amount, decimal Cost);
 
-/// <summary>What the book of stock says of goods: what may be used today, and what went into each order.</summary>
+/// <summary>
+/// What the book of stock says to orders: what may be used today, and what went into each order.
+/// </summary>
 public sealed class StockPicture
 {
-    private readonly Dictionary<string, double> onHand = new(StringComparer.Ordinal);
     private readonly Dictionary<string, List<UsedGood>> free = new(StringComparer.Ordinal);
     private readonly Dictionary<int, Dictionary<string, UsedGood>> used = [];
 
     private StockPicture() { }
 
     /// <summary>Reads the book.</summary>
-    /// <param name="lots">All lots.</param>
-    /// <param name="lines">All lines, in order.</param>
+    /// <param name="book">The book.</param>
     /// <param name="today">Today: what is expired or in quarantine then does not count.</param>
-    public static StockPicture Read(
-        IReadOnlyCollection<Lot> lots,
-        IEnumerable<Movement> lines,
-        DateOnly today
-    )
+    public static StockPicture Read(StockBook book, DateOnly today)
     {
         var picture = new StockPicture();
-        var byId = lots.ToDictionary(l => l.Id, StringComparer.Ordinal);
-        var states = new Dictionary<string, LotState>(byId.Count, StringComparer.Ordinal);
-        foreach (var line in lines)
+        foreach (var good in book.Goods)
         {
-            states[line.Lot] = states.GetValueOrDefault(line.Lot).After(line);
-            if (
-                line.Kind is MovementKind.Used or MovementKind.Sold
-                && byId.TryGetValue(line.Lot, out var lot)
-                && OrderOf(line, byId) is { } order
-            )
-            {
-                picture.Use(order, lot, -line.Effect);
-            }
+            picture.free[good] =
+            [
+                .. book.LotsOf(good)
+                    .Where(a => a.HasSome && a.Lot.Order is null && a.Bar(today) is null)
+                    .Select(a => new UsedGood(a.OnHand, a.Value)),
+            ];
         }
 
-        foreach (var lot in lots.OrderBy(l => l.Since).ThenBy(l => l.Id, StringComparer.Ordinal))
+        foreach (var account in book.Lots)
         {
-            if (states.TryGetValue(lot.Id, out var state) && IsFree(lot, state, today))
+            foreach (var (line, cost) in account.Lines)
             {
-                picture.Keep(lot, state.OnHand);
+                if (
+                    line.Kind is MovementKind.Used or MovementKind.Sold
+                    && OrderOf(line, account.Lot, book) is { } order
+                )
+                {
+                    picture.Use(order, account.Lot.Good, new(-line.Effect, cost));
+                }
             }
         }
 
@@ -55,7 +54,7 @@ public sealed class StockPicture
 
     /// <summary>What may be used today, in the unit of the good; 0 for what there never was.</summary>
     /// <param name="good">Key of the good.</param>
-    public double OnHand(string good) => onHand.GetValueOrDefault(good);
+    public double OnHand(string good) => (free.GetValueOrDefault(good) ?? []).Sum(l => l.Amount);
 
     /// <summary>What went into an order so far, by key of the good.</summary>
     /// <param name="order">Number of the order.</param>
@@ -84,59 +83,31 @@ public sealed class StockPicture
         return new(taken, cost);
     }
 
-    private void Keep(Lot lot, double amount)
-    {
-        onHand[lot.Good] = onHand.GetValueOrDefault(lot.Good) + amount;
-        if (!free.TryGetValue(lot.Good, out var lots))
-        {
-            free[lot.Good] = lots = [];
-        }
-
-        lots.Add(new(amount, lot.Amount > 0 ? lot.Cost * (decimal)(amount / lot.Amount) : 0));
-    }
-
-    /// <summary>A lot that was made for an order is no stock for another.</summary>
-    private static bool IsFree(Lot lot, LotState state, DateOnly today) =>
-        state is { OnHand: > 0, IsHeld: false }
-        && lot.Order is null
-        && !(lot.Expires < today)
-        && !(lot.QuarantinedUntil > today);
-
     /// <summary>
     /// The order a line belongs to: its tank or kit is a lot of the order, or the order's number is named. A
     /// tank that is sold to its own order is counted by what went into it.
     /// </summary>
-    private static int? OrderOf(Movement line, Dictionary<string, Lot> lots)
-    {
-        if (line.Into is not { } into)
-        {
-            return null;
-        }
-
-        if (lots.TryGetValue(into, out var tank))
-        {
-            return tank.Order;
-        }
-
-        return
-            lots[line.Lot].Order is null
-            && int.TryParse(
-                into,
-                System.Globalization.NumberStyles.None,
-                System.Globalization.CultureInfo.InvariantCulture,
-                out var number
-            )
+    private static int? OrderOf(Movement line, Lot lot, StockBook book) =>
+        line.Into is not { } into ? null
+        : line.Kind == MovementKind.Used && book.Find(into) is { } tank ? tank.Lot.Order
+        : lot.Order is null
+        && int.TryParse(
+            into.AsSpan(into.AsSpan().LastIndexOfAnyExceptInRange('0', '9') + 1),
+            NumberStyles.None,
+            CultureInfo.InvariantCulture,
+            out var number
+        )
             ? number
-            : null;
-    }
+        : null;
 
-    private void Use(int order, Lot lot, double amount)
+    private void Use(int order, string good, UsedGood more)
     {
-        var goods = used.TryGetValue(order, out var known)
-            ? known
-            : used[order] = new(StringComparer.Ordinal);
-        var cost = lot.Amount > 0 ? lot.Cost * (decimal)(amount / lot.Amount) : 0;
-        var before = goods.GetValueOrDefault(lot.Good);
-        goods[lot.Good] = new(before.Amount + amount, before.Cost + cost);
+        if (!used.TryGetValue(order, out var goods))
+        {
+            used[order] = goods = new(StringComparer.Ordinal);
+        }
+
+        var before = goods.GetValueOrDefault(good);
+        goods[good] = new(before.Amount + more.Amount, before.Cost + more.Cost);
     }
 }

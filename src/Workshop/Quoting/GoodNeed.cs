@@ -9,7 +9,9 @@ namespace Litterfall.Workshop.Quoting;
 /// <param name="Name">As people call it.</param>
 public sealed record GoodNeed(string Key, string Name)
 {
-    /// <summary>Other keys under which the shop may keep it, such as that of the material of a pack.</summary>
+    /// <summary>
+    /// Other keys under which the shop may keep it, such as that of the material of a pack.
+    /// </summary>
     public Seq<string> Other { get; init; } = [];
 
     /// <summary>Liters, loose; null where it is not measured so.</summary>

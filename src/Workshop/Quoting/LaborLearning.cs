@@ -21,7 +21,8 @@ public sealed record LaborProposal(LaborStage Stage, double Minutes, double Low,
 }
 
 /// <summary>
-/// The labor table learns: for each finished order the ratio of worked minutes to those of the table, blended with the
+/// The labor table learns: for each finished order the ratio of worked minutes to those of the table,
+/// blended with the
 /// table as it stands, which counts for as many orders as <see cref="Prior"/>. Ratios are blended as
 /// logarithms, so that twice and half weigh alike. Own choices: a table counts for three orders, and single
 /// orders are taken to scatter by 30 % until they show how much they do.

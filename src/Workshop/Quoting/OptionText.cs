@@ -14,7 +14,7 @@ public static class OptionText
         var isBuilt = wish.Items.Any(i => i.Item.Kind == OrderItemKind.Build);
         var isKit = wish.Items.Any(i => i.Item.Kind == OrderItemKind.Kit);
         return isBuilt && wish.Visits > 0
-                ? $"As planted, and we come {Times(wish.Visits)} after delivery to trim, drain, top up leaves "
+                ? $"As planted, and we come {Times(wish.Visits)} after delivery to trim, drain, add leaves "
                     + "and check the water."
             : isBuilt
                 ? $"Built, planted and grown in here for {Weeks} weeks; handed over running"

@@ -18,7 +18,9 @@ public sealed record QuoteBasis(ShopTerms Terms, Customer Customer, PriceBook Pr
     public decimal Margin => Customer.IsWholesale ? Terms.WholesaleMargin : Terms.RetailMargin;
 }
 
-/// <summary>Prices options: goods, work, overhead and the rest from the design and the shop's figures.</summary>
+/// <summary>
+/// Prices options: goods, work, overhead and the rest from the design and the shop's figures.
+/// </summary>
 public static class QuoteMaker
 {
     /// <summary>Why no price can be had, in one sentence; null where one can.</summary>
@@ -162,7 +164,7 @@ public static class QuoteMaker
                 live > 0 && terms.LossPercent > 0
                     ? new(terms.LossPercent, terms.IsReplacedAgain, null)
                     : null,
-            Fee = new(terms.FeePercent, terms.FeeFixed, terms.FeeOn == FeeBase.Gross),
+            Fee = new(terms.FeePercent, terms.FeeFixed, terms.FeeOn == PaymentFeeOn.Gross),
             MarginPercent = wish.Price is null ? wish.Margin ?? basis.Margin : null,
             TaxPercent = terms.TaxPercent,
             PricesIncludeTax = terms.ShowsTaxIncluded,
@@ -192,7 +194,9 @@ public static class QuoteMaker
         return CostSheet.From(all with { Charge = priced.Tax.Charge(net).Gross, MarginPercent = null });
     }
 
-    /// <summary>One line for each item, in shares of its cost; visits and shipping are told with them.</summary>
+    /// <summary>
+    /// One line for each item, in shares of its cost; visits and shipping are told with them.
+    /// </summary>
     private static Seq<QuoteLine> Lines(OptionWish wish, List<CountedItem> items, CostSheet sheet)
     {
         var minutes = items.Sum(i => i.Minutes);

@@ -98,7 +98,11 @@ public sealed class OrderPagesTests : IAsyncDisposable
         var form = page.Render<NewOrder>();
         form.WaitForElement(".itemrow");
         await form.Find("form").SubmitAsync();
-        Assert.Contains("name of the customer", form.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            "name of the customer",
+            form.Find("[role=alert]").TextContent,
+            StringComparison.Ordinal
+        );
         Assert.Empty(await store.RecordsAsync<Order>(Stop));
         form.Find("#customer-name").Change("Marl Street Dental");
         form.Find("#promised").Change(Today.AddDays(-1).ToString("yyyy-MM-dd"));
@@ -144,7 +148,13 @@ public sealed class OrderPagesTests : IAsyncDisposable
         var papers = await store.InvoicesAsync(number, Stop);
         Assert.Equal(
             ["I-0001", "C-0001", "I-0002"],
-            papers.OrderBy(p => p.Kind == IssuedKind.Credit ? 1 : p.Number == 1 ? 0 : 2).Select(p => p.Name)
+            papers
+                .OrderBy(p =>
+                    p.Kind == IssuedKind.Credit ? 1
+                    : p.Number == 1 ? 0
+                    : 2
+                )
+                .Select(p => p.Name)
         );
         Assert.Equal("I-0001", papers.Single(p => p.Kind == IssuedKind.Credit).TakesBack);
     }
@@ -212,7 +222,11 @@ public sealed class OrderPagesTests : IAsyncDisposable
 
         desk.Find("#worked").Change("a while");
         await desk.Find("form[aria-label='worked time']").SubmitAsync();
-        Assert.Contains("“a while” is no time", desk.Find("[role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            "“a while” is no time",
+            desk.Find("[role=alert]").TextContent,
+            StringComparison.Ordinal
+        );
         Assert.Equal(4, (await store.OrderAsync(number, Stop))!.Value.Worked.Count);
     }
 
@@ -220,24 +234,17 @@ public sealed class OrderPagesTests : IAsyncDisposable
     public async Task Papers_and_the_journal_are_served()
     {
         await using var program = await ProgramUnderTest.StartAsync();
-        await program.Store.WriteAsync(
-            new ShopChange("Ilse").Issue(
-                IssuedKind.Delivery,
-                1,
-                n => new Invoice
-                {
-                    Kind = IssuedKind.Delivery,
-                    Number = n,
-                    Name = IssuedName.From("D-", n),
-                    Order = 1,
-                    Day = Today,
-                    Shop = DemoShop.Terms,
-                    Customer = DemoShop.Customers[0],
-                    Lines = [new QuoteLine("tank", 1, 0)],
-                }
-            ),
-            Stop
-        );
+        await program.Store.WriteAsync(new ShopChange("Ilse").Issue(IssuedKind.Delivery, 1, n => new Invoice
+            {
+                Kind = IssuedKind.Delivery,
+                Number = n,
+                Name = IssuedName.From("D-", n),
+                Order = 1,
+                Day = Today,
+                Shop = DemoShop.Terms,
+                Customer = DemoShop.Customers[0],
+                Lines = [new QuoteLine("tank", 1, 0)],
+            }), Stop);
         var (code, body, answer) = await program.AskAsync("GET", "/issued/delivery/1.pdf", null);
         Assert.Equal((200, "application/pdf"), (code, answer.Content.Headers.ContentType!.MediaType));
         Assert.StartsWith("%PDF", body, StringComparison.Ordinal);

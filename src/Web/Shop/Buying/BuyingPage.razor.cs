@@ -23,11 +23,7 @@ public sealed partial class BuyingPage
     /// <inheritdoc/>
     public void Dispose() => running?.Dispose();
 
-    private async Task LoadAsync()
-    {
-        var today = DateOnly.FromDateTime(Clock.GetLocalNow().Date);
-        work = await BuyingDesk.OpenAsync(Store, today);
-    }
+    private async Task LoadAsync() => work = await BuyingDesk.OpenAsync(Store, Shelf);
 
     private async Task PlanAsync()
     {
@@ -118,7 +114,7 @@ public sealed partial class BuyingPage
             await LoadAsync();
             told = string.Create(
                 CultureInfo.InvariantCulture,
-                $"Came in: {string.Join(", ", taken.Lots.Select(l => l.Id))}. Print their labels on the stock page."
+                $"Came in: {string.Join(", ", taken.Lots.Select(l => l.Id))}. Their labels are on the stock page."
             );
         });
     }

@@ -1,7 +1,7 @@
 using System.Globalization;
-using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
 using Litterfall.Store;
+using Litterfall.Web.Shop.Stock;
 using Litterfall.Workshop.Orders;
 
 namespace Litterfall.Web.Shop.Orders;
@@ -33,29 +33,23 @@ public static class OrderBook
             await AllAsync<Purchase>(store, cancel)
         );
 
-    /// <summary>The book of stock as it stands.</summary>
-    public static async Task<StockPicture> StockAsync(
-        BenchStore store,
-        DateOnly today,
-        CancellationToken cancel = default
-    ) => StockPicture.Read(await store.LotsAsync(cancel), await store.MovementsAsync(0, cancel), today);
-
     /// <summary>The board of all orders that a filter lets pass.</summary>
     /// <param name="store">The store.</param>
-    /// <param name="today">Today.</param>
+    /// <param name="shelf">The book of stock.</param>
     /// <param name="isShown">The filter.</param>
     /// <param name="cancel">Who asked has left.</param>
     public static async Task<OrderBoard> BoardAsync(
         BenchStore store,
-        DateOnly today,
+        StockShelf shelf,
         Func<Order, bool> isShown,
         CancellationToken cancel = default
     )
     {
+        var today = shelf.Today;
         var orders = await AllAsync<Order>(store, cancel);
         var lacking = GoodShortage.Find(
             orders,
-            await StockAsync(store, today, cancel),
+            StockPicture.Read(await shelf.BookAsync(cancel), today),
             await SupplyAsync(store, cancel),
             today
         );

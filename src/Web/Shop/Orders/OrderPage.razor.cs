@@ -24,7 +24,7 @@ public sealed partial class OrderPage
             return;
         }
 
-        work = await OrderWork.OpenAsync(Store, Library, Clock, Number);
+        work = await OrderWork.OpenAsync(Store, Library, Clock, Shelf, Number);
         isLoaded = true;
         _ = JudgeAsync();
     }

@@ -8,6 +8,7 @@ using Litterfall.Judging;
 using Litterfall.Store;
 using Litterfall.Web.Library;
 using Litterfall.Web.Sharing;
+using Litterfall.Web.Shop.Stock;
 using Litterfall.Workshop.Orders;
 using Litterfall.Workshop.Quoting;
 
@@ -22,12 +23,13 @@ public sealed class OrderWork
     private readonly BenchStore store;
     private readonly BenchLibrary library;
     private readonly TimeProvider clock;
+    private readonly StockShelf shelf;
     private readonly Dictionary<(Guid, int), DesignNumbers?> numbers = [];
     private int version;
 
-    private OrderWork(BenchStore store, BenchLibrary library, TimeProvider clock)
+    private OrderWork(BenchStore store, BenchLibrary library, TimeProvider clock, StockShelf shelf)
     {
-        (this.store, this.library, this.clock) = (store, library, clock);
+        (this.store, this.library, this.clock, this.shelf) = (store, library, clock, shelf);
     }
 
     /// <summary>The order.</summary>
@@ -71,11 +73,12 @@ public sealed class OrderWork
         BenchStore store,
         BenchLibrary library,
         TimeProvider clock,
+        StockShelf shelf,
         int number
     )
     {
         await library.LoadAsync();
-        var work = new OrderWork(store, library, clock);
+        var work = new OrderWork(store, library, clock, shelf);
         return await work.ReadAsync(number) ? work : null;
     }
 
@@ -96,7 +99,7 @@ public sealed class OrderWork
         Quotes = await store.QuotesAsync(number);
         Papers = await store.InvoicesAsync(number);
         Supply = await OrderBook.SupplyAsync(store);
-        Stock = await OrderBook.StockAsync(store, Today);
+        Stock = StockPicture.Read(await shelf.BookAsync(), Today);
         var orders = await OrderBook.AllAsync<Order>(store);
         var lacking = GoodShortage.Find(orders, Stock, Supply, Today);
         Blockers = OrderBlocks.Find(Order, lacking.GetValueOrDefault(number) ?? [], Today);

@@ -34,7 +34,9 @@ public static class OrderedDesigns
         );
         var last = orders
             .Where(o => o.State != OrderState.Lost)
-            .SelectMany(o => o.Items.Where(i => i.Design is not null).Select(i => (i.Design!.Value, Order: o)))
+            .SelectMany(o =>
+                o.Items.Where(i => i.Design is not null).Select(i => (i.Design!.Value, Order: o))
+            )
             .GroupBy(o => o.Value)
             .ToDictionary(g => g.Key, g => g.MaxBy(o => o.Order.Number).Order);
         return

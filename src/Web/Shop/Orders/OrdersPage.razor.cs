@@ -22,7 +22,7 @@ public sealed partial class OrdersPage
 
     private bool IsList => View == "list";
 
-    private DateOnly Today => DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
+    private DateOnly Today => Shelf.Today;
 
     private IEnumerable<BoardWeek> Shown =>
         board!
@@ -46,10 +46,44 @@ public sealed partial class OrdersPage
         return ReadAsync();
     }
 
+    /// <summary>
+    /// Designs that nobody looked at yet are checked while the board is open, one after the other: what would
+    /// harm an animal must not stay unseen.
+    /// </summary>
+    protected override void OnAfterRender(bool firstRender)
+    {
+        if (firstRender)
+        {
+            _ = JudgeAsync();
+        }
+    }
+
+    private async Task JudgeAsync()
+    {
+        try
+        {
+            foreach (var order in await OrderBook.AllAsync<Order>(Store, leaving.Token))
+            {
+                if (
+                    order.State < OrderState.Delivered
+                    && order.Items.Any(i => i is { Harm: null, Design: not null })
+                    && await OrderWork.OpenAsync(Store, Library, Clock, Shelf, order.Number) is { } work
+                )
+                {
+                    await work.JudgeAsync(leaving.Token);
+                }
+            }
+        }
+        catch (Exception e) when (e is OperationCanceledException || StoreTrouble.Words(e) is not null)
+        {
+            // The page was left, or the next look at the board tries again.
+        }
+    }
+
     private async Task ReadAsync()
     {
         terms = (await OrderBook.TermsAsync(Store, leaving.Token)).Terms;
-        board = await OrderBook.BoardAsync(Store, Today, IsWanted, leaving.Token);
+        board = await OrderBook.BoardAsync(Store, Shelf, IsWanted, leaving.Token);
     }
 
     private bool IsWanted(Order order) =>

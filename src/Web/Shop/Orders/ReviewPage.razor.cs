@@ -26,7 +26,7 @@ public sealed partial class ReviewPage
             var profit = results.Sum(r => r.Actual.Sheet.Profit);
             return results.Count == 0
                 ? "None yet."
-                : $"{results.Count.ToString(CultureInfo.InvariantCulture)} delivered for {OrderText.Money(net)} "
+                : $"{OrderBook.Key(results.Count)} delivered for {OrderText.Money(net)} "
                     + $"before tax; {OrderText.Money(profit)} were earned, "
                     + $"{OrderShow.Percent(net > 0 ? 100 * profit / net : null)} of it.";
         }
@@ -37,8 +37,7 @@ public sealed partial class ReviewPage
 
     private async Task ReadAsync()
     {
-        var today = DateOnly.FromDateTime(Clock.GetLocalNow().DateTime);
-        var stock = await OrderBook.StockAsync(Store, today);
+        var stock = StockPicture.Read(await Shelf.BookAsync(), Shelf.Today);
         var names = (await OrderBook.AllAsync<Customer>(Store)).ToDictionary(c => c.Key, c => c.Name);
         results = [];
         foreach (var order in await OrderBook.AllAsync<Order>(Store))

@@ -81,7 +81,9 @@ public sealed class StockShelf(BenchStore store, BenchLibrary library, TimeProvi
         return await WriteAsync(change);
     }
 
-    private async Task<StockBook> BookAsync(CancellationToken cancel)
+    /// <summary>The book as it stands.</summary>
+    /// <param name="cancel">Ends the reading.</param>
+    public async Task<StockBook> BookAsync(CancellationToken cancel = default)
     {
         await turn.WaitAsync(cancel);
         try

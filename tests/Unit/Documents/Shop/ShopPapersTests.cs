@@ -27,11 +27,12 @@ public sealed class ShopPapersTests
                     OrderExamples.Option(name, 933.59m + i) with
                     {
                         Changes = "Built, planted and grown in here for 6 weeks; handed over running.",
-                        Gains = "Moss and roots hold and the springtails are at work before an animal moves in.",
+                        Gains =
+                            "Moss and roots hold and the springtails are at work before an animal moves in.",
                         Lines =
                         [
                             new QuoteLine(
-                                "Flat tank: planted tank, inside 59 × 44 × 44.5 cm, with 5 × phantasmal poison frog",
+                                "Flat tank: planted tank, inside 59 × 44 × 44.5 cm, with 5 × poison frog",
                                 1,
                                 933.59m + i
                             ),
@@ -62,7 +63,10 @@ public sealed class ShopPapersTests
             OrderConfirmation.Write(order with { AcceptedQuote = 3 }, Quote(), Wish(sheet)),
             InvoicePaper.Write(invoice, Wish(sheet)),
             InvoicePaper.Write(OrderInvoices.Credit(2, order, invoice, head), Wish(sheet)),
-            DeliveryNotePaper.Write(OrderInvoices.Delivery(5, order, Quote(), OrderExamples.Head), Wish(sheet)),
+            DeliveryNotePaper.Write(
+                OrderInvoices.Delivery(5, order, Quote(), OrderExamples.Head),
+                Wish(sheet)
+            ),
         ];
     }
 

@@ -54,7 +54,7 @@ public sealed class OrderBlocksTests
     [Fact]
     public void Stock_goes_to_the_order_that_is_promised_first()
     {
-        var stock = StockPicture.Read([Lot("BARK-1", 30, 12)], [Line("BARK-1", 30)], Today);
+        var stock = OrderExamples.Stock([Lot("BARK-1", 30, 12)], [Line("BARK-1", 30)], Today);
         Order[] orders =
         [
             OrderExamples.Accepted(1, Today.AddDays(30), OrderExamples.Bark(20)),
@@ -75,7 +75,7 @@ public sealed class OrderBlocksTests
     public void What_was_ordered_and_comes_in_time_is_not_short()
     {
         Order[] orders = [OrderExamples.Accepted(1, Today.AddDays(10), OrderExamples.Bark(15))];
-        var stock = StockPicture.Read([], [], Today);
+        var stock = OrderExamples.Stock([], [], Today);
         var supply = Supply() with
         {
             Purchases =

@@ -1,5 +1,7 @@
+using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
 using Litterfall.Workshop.Orders;
+using Litterfall.Workshop.Stock;
 
 namespace Litterfall.UnitTests.Workshop.Orders;
 
@@ -27,9 +29,17 @@ internal static class OrderExamples
         Address = ["Flat 3", "Millrace Row"],
     };
 
-    public static readonly OrderAct Act = new(new DateTime(2026, 9, 3, 8, 0, 0, DateTimeKind.Utc), "Ilse", "noted");
+    public static readonly OrderAct Act = new(
+        new DateTime(2026, 9, 3, 8, 0, 0, DateTimeKind.Utc),
+        "Ilse",
+        "noted"
+    );
 
     public static QuoteHead Head => new(Terms, Customer, Today);
+
+    /// <summary>A book of lots and lines, numbered as they stand.</summary>
+    public static StockPicture Stock(IEnumerable<Lot> lots, IEnumerable<Movement> lines, DateOnly today) =>
+        StockPicture.Read(StockBook.Empty.With(lots, lines.Select((l, i) => l with { Id = i + 1 })), today);
 
     public static Order Enquiry(int number = 7, DateOnly? promised = null) =>
         new()

@@ -15,7 +15,11 @@ public sealed class OrderPapersTests
     public void Only_the_last_quote_is_taken_and_only_while_it_holds()
     {
         var order = OrderExamples.Enquiry() with { State = OrderState.Quoted };
-        Quote[] quotes = [Quote(2, OrderExamples.Option("Kit", 100)), Quote(1, OrderExamples.Option("Kit", 90))];
+        Quote[] quotes =
+        [
+            Quote(2, OrderExamples.Option("Kit", 100)),
+            Quote(1, OrderExamples.Option("Kit", 90)),
+        ];
         string? Refusal(int quote, int option, DateOnly day) =>
             OrderQuotes.AcceptRefusal(order, quotes, quote, option, day);
         Assert.Null(Refusal(2, 0, Today));
@@ -30,7 +34,11 @@ public sealed class OrderPapersTests
     {
         var head = OrderExamples.Head with { Promised = Today.AddDays(-1) };
         QuoteOption[] options = [OrderExamples.Option("Kit", 100)];
-        Assert.Contains("is over", OrderQuotes.Refusal(OrderExamples.Enquiry(), head, options), StringComparison.Ordinal);
+        Assert.Contains(
+            "is over",
+            OrderQuotes.Refusal(OrderExamples.Enquiry(), head, options),
+            StringComparison.Ordinal
+        );
         Assert.NotNull(OrderQuotes.Refusal(OrderExamples.Enquiry(), OrderExamples.Head, []));
         Assert.Null(OrderQuotes.Refusal(OrderExamples.Enquiry(), OrderExamples.Head, options));
     }
@@ -85,13 +93,19 @@ public sealed class OrderPapersTests
         Assert.Equal("I-0001", credit.TakesBack);
         Assert.Null(OrderInvoices.Refusal(order, [invoice, credit]));
         Assert.NotNull(OrderInvoices.CreditRefusal(invoice, [invoice, credit]));
-        Assert.All(OrderInvoices.Delivery(1, order, quote, OrderExamples.Head).Lines, l => Assert.Equal(0, l.Net));
+        Assert.All(OrderInvoices.Delivery(1, order, quote, OrderExamples.Head).Lines, l =>
+            Assert.Equal(0, l.Net)
+        );
     }
 
     [Fact]
     public void A_change_after_acceptance_keeps_the_deposit_and_the_state()
     {
-        var order = OrderExamples.Accepted(7, Today.AddDays(9)) with { State = OrderState.InWork, Deposit = 35.70m };
+        var order = OrderExamples.Accepted(7, Today.AddDays(9)) with
+        {
+            State = OrderState.InWork,
+            Deposit = 35.70m,
+        };
         var next = Quote(2, OrderExamples.Option("Kit", 112));
         var sent = OrderQuotes.Sent(order, OrderExamples.Head, OrderExamples.Act);
         Assert.Equal((OrderState.InWork, 119m), (sent.State, sent.Gross));

@@ -59,7 +59,14 @@ public sealed class OrderStepsTests
     {
         var order = OrderExamples.Enquiry();
         Assert.NotNull(OrderSteps.Refusal(order, OrderState.Lost, "  "));
-        var lost = OrderSteps.Go(order, OrderState.Lost, OrderExamples.Act with { Note = "bought elsewhere" });
+        var lost = OrderSteps.Go(
+            order,
+            OrderState.Lost,
+            OrderExamples.Act with
+            {
+                Note = "bought elsewhere",
+            }
+        );
         Assert.Equal(OrderState.Lost, lost.State);
         Assert.Equal(("Ilse", "bought elsewhere"), (lost.History[^1].Who, lost.History[^1].Note));
         Assert.Equal(OrderState.Lost, lost.History[^1].State);

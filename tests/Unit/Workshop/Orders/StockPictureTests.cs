@@ -9,13 +9,14 @@ public sealed class StockPictureTests
     private static readonly DateOnly Day = new(2026, 9, 1);
 
     /// <summary>
-    /// 10 L at 4.00 and 20 L at 10.00, 4 L of the first used into tank T-1 of order 5: 6 L at 0.40 and 20 L at
+    /// 10 L at 4.00 and 20 L at 10.00, 4 L of the first used into tank T-1 of order 5: 6 L at 0.40 and 20 L
+    /// at
     /// 0.50 are left. The next 16 L cost 6 × 0.40 + 10 × 0.50 = 7.40; the order took 4 × 0.40 = 1.60.
     /// </summary>
     [Fact]
     public void First_in_goes_out_first_at_what_was_paid()
     {
-        var stock = StockPicture.Read(
+        var stock = OrderExamples.Stock(
             [
                 Lot("NEW", 20, 10, Day.AddDays(2)),
                 Lot("OLD", 10, 4, Day),
@@ -40,7 +41,7 @@ public sealed class StockPictureTests
     [Fact]
     public void What_is_held_expired_or_in_quarantine_is_no_stock()
     {
-        var stock = StockPicture.Read(
+        var stock = OrderExamples.Stock(
             [
                 Lot("HELD", 5, 1, Day),
                 Lot("OLD", 5, 1, Day) with
@@ -73,7 +74,7 @@ public sealed class StockPictureTests
     [Fact]
     public void A_line_taken_back_gives_the_order_its_cost_back()
     {
-        var stock = StockPicture.Read(
+        var stock = OrderExamples.Stock(
             [Lot("OLD", 10, 4, Day)],
             [In("OLD", 10), Out("OLD", 4, "12"), Out("OLD", 4, "12") with { Reverses = 2 }],
             Day

@@ -53,7 +53,10 @@ public sealed class ActualCostTests
         );
         Assert.Equal(87.65m, actual.Sheet.Cost.Total);
         Assert.Equal(56.2m, Math.Round(actual.Sheet.MarginPercent!.Value, 1));
-        Assert.Equal((20.0, 30.0, 13.50m), (actual.Goods[0].Quoted, actual.Goods[0].Used, actual.Goods[0].UsedCost));
+        Assert.Equal(
+            (20.0, 30.0, 13.50m),
+            (actual.Goods[0].Quoted, actual.Goods[0].Used, actual.Goods[0].UsedCost)
+        );
         Assert.Equal(new StageActual("plant and dress", 60, 120), actual.Stages[0]);
     }
 
@@ -68,7 +71,8 @@ public sealed class ActualCostTests
     }
 
     /// <summary>
-    /// Three orders took 10 min a plant where the table says 5: with the table counting for three, the mean of
+    /// Three orders took 10 min a plant where the table says 5: with the table counting for three, the mean
+    /// of
     /// the logarithms is half of ln 2, so the proposal is 5 × √2 = 7.07 min.
     /// </summary>
     [Fact]
@@ -98,16 +102,14 @@ public sealed class ActualCostTests
     [Fact]
     public void An_open_order_teaches_nothing_yet() =>
         Assert.Empty(
-            LaborLearning.Samples(
-                [
-                    (
-                        Order(new WorkedTime("plant", 120, OrderExamples.Today, "Ilse")) with
-                        {
-                            State = OrderState.InWork,
-                        },
-                        Quote()
-                    ),
-                ]
-            )
+            LaborLearning.Samples([
+                (
+                    Order(new WorkedTime("plant", 120, OrderExamples.Today, "Ilse")) with
+                    {
+                        State = OrderState.InWork,
+                    },
+                    Quote()
+                ),
+            ])
         );
 }

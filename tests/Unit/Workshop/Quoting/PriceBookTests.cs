@@ -1,6 +1,7 @@
 using Litterfall.App.Files;
 using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Trade;
+using Litterfall.UnitTests.Workshop.Orders;
 using Litterfall.Workshop.Orders;
 using Litterfall.Workshop.Quoting;
 
@@ -56,7 +57,8 @@ public sealed class PriceBookTests
         );
 
     /// <summary>
-    /// 12 L: of the bag of 20 L at 9.80 they cost 12 × 0.49 = 5.88, of that of 70 L at 26.60 12 × 0.38 = 4.56.
+    /// 12 L: of the bag of 20 L at 9.80 they cost 12 × 0.49 = 5.88, of that of 70 L at 26.60 12 × 0.38 =
+    /// 4.56.
     /// </summary>
     [Fact]
     public void The_used_share_of_the_cheapest_pack_counts()
@@ -91,7 +93,8 @@ public sealed class PriceBookTests
     }
 
     /// <summary>
-    /// 0.18 m² of 5 mm glass: a sheet of 1200 × 600 mm has 0.72 m², so a quarter of it; at 16.00 that is 4.00.
+    /// 0.18 m² of 5 mm glass: a sheet of 1200 × 600 mm has 0.72 m², so a quarter of it; at 16.00 that is
+    /// 4.00.
     /// The thinner sheet is cheaper and does not fit.
     /// </summary>
     [Fact]
@@ -117,11 +120,7 @@ public sealed class PriceBookTests
             };
         var book = Book([glass], Sheet(4, 12), Sheet(5, 16));
         var priced = book.Price(
-            new GoodNeed("float-glass", "glass")
-            {
-                SquareMeters = 0.18,
-                Millimeters = 5,
-            }
+            new GoodNeed("float-glass", "glass") { SquareMeters = 0.18, Millimeters = 5 }
         );
         Assert.Equal(0.25, priced.Amount, 1e-9);
         Assert.Equal(4.00m, Math.Round(priced.Cost!.Value, 6));
@@ -153,8 +152,11 @@ public sealed class PriceBookTests
             "EUR"
         )
         {
-            Stock = StockPicture.Read([lot], [line], lot.Since),
+            Stock = OrderExamples.Stock([lot], [line], lot.Since),
         };
-        Assert.Equal(4.43m, Math.Round(book.Price(new GoodNeed("fine-bark", "bark") { Liters = 12 }).Cost!.Value, 9));
+        Assert.Equal(
+            4.43m,
+            Math.Round(book.Price(new GoodNeed("fine-bark", "bark") { Liters = 12 }).Cost!.Value, 9)
+        );
     }
 }
