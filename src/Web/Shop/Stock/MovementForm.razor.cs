@@ -161,5 +161,5 @@ public sealed partial class MovementForm
             _ => "Thrown away",
         };
 
-    private string Id(string field) => $"m-{field}";
+    private static string Id(string field) => $"m-{field}";
 }

@@ -11,7 +11,7 @@ namespace Litterfall.Web.Shop.Stock;
 /// The book of stock of this bench: read once, then grown by the lines that were written since. Every page
 /// that shows or changes stock asks here.
 /// </summary>
-public sealed class StockShelf(BenchStore store, BenchLibrary library, TimeProvider clock)
+public sealed class StockShelf(BenchStore store, BenchLibrary library, TimeProvider clock) : IDisposable
 {
     private const string WhoChoice = "shop.who";
     private readonly SemaphoreSlim turn = new(1, 1);
@@ -101,4 +101,7 @@ public sealed class StockShelf(BenchStore store, BenchLibrary library, TimeProvi
             turn.Release();
         }
     }
+
+    /// <inheritdoc/>
+    public void Dispose() => turn.Dispose();
 }
