@@ -23,8 +23,7 @@ public sealed record Lot
 
     /// <summary>
     /// What all of it cost, net: the price paid, or the cost of what went into it on the day it was made.
-    /// What
-    /// goes into it later comes on top, and so does all of it where this is 0.
+    /// What goes into it later comes on top, and so does all of it where this is 0.
     /// </summary>
     public decimal Cost { get; init; }
 

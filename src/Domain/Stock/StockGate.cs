@@ -69,7 +69,8 @@ public static class StockGate
     }
 
     /// <summary>
-    /// Why a line that takes another back is not taken, in one sentence; null where it is, or takes none back.
+    /// Why a line that takes another back is not taken, in one sentence; null where it is, or takes none
+    /// back.
     /// </summary>
     /// <param name="past">Lines of the lot so far.</param>
     /// <param name="line">The line.</param>

@@ -38,7 +38,7 @@ public sealed record BatchRun(StockStep Step, SoilBatch Batch)
             return (
                 null,
                 FormattableString.Invariant(
-                    $"{missing.Name} is short by {missing.Lots.Short:0.0} L. Receive some or count what is there."
+                    $"{missing.Name} is short by {missing.Lots.Short:0.0} L. Receive some, or count it."
                 )
             );
         }
@@ -49,7 +49,7 @@ public sealed record BatchRun(StockStep Step, SoilBatch Batch)
             return (
                 null,
                 FormattableString.Invariant(
-                    $"Of {loose:0.0} L of parts no {measure.OutLiters:0.0} L of mix come out. Measure it loose."
+                    $"{loose:0.0} L of parts cannot give {measure.OutLiters:0.0} L of mix. Measure it loose."
                 )
             );
         }

@@ -3,8 +3,8 @@ using System.Collections.Immutable;
 namespace Litterfall.Workshop.Kits;
 
 /// <summary>
-/// Bags that a kit is packed in. Sizes and the room for closing are our own choice: a bag that is filled to its
-/// rim cannot be tied.
+/// Bags that a kit is packed in. Sizes and the room for closing are our own choice: a bag that is filled to
+/// its rim cannot be tied.
 /// </summary>
 /// <param name="Liters">Volume of one bag, liters.</param>
 /// <param name="Count">How many.</param>

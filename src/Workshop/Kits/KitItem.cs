@@ -117,7 +117,8 @@ public sealed record KitItem(KitGroup Group, string Key, string Name)
         };
 
     /// <summary>
-    /// A mix is bagged at squeeze wetness; aggregate, moss and leaves as they are bought. Null without a density.
+    /// A mix is bagged at squeeze wetness; aggregate, moss and leaves as they are bought. Null without a
+    /// density.
     /// </summary>
     private static double? Density(FloorLayer layer) =>
         layer.Kind == LayerKind.Soil && layer.Mixed.Si > 0

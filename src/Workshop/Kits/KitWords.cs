@@ -13,7 +13,8 @@ public static class KitWords
     [
         "Tick the packing list before you begin. Tell us what is missing before you open a bag.",
         "Let a cold box stand in the room for two hours before you open cultures.",
-        "Open the bags in the order of their letters; the build sheet in the box says how deep each layer goes.",
+        "Open the bags in the order of their letters; the build sheet in the box says how deep each "
+                + "layer goes.",
         "Open cultures on the day they come and seed them last of all.",
         "Plants come first, animals last: no animals before the planted tank has grown in, four weeks at "
             + "the least.",
@@ -33,12 +34,12 @@ public static class KitWords
             .. design.Lamps.Count > 0 || design.Misting is not null
                 ? new[]
                 {
-                    "Water and mains do not go together: a residual-current breaker, drip loops, plugs above the "
-                        + "water. Local code and a licensed electrician decide what is fixed to the wall.",
+                    "Water and mains do not go together: a residual-current breaker, drip loops, plugs above "
+                        + "the water. Local code and a licensed electrician decide what is fixed to the wall.",
                 }
                 : [],
-            "Wash hands after every contact with soil, cultures and animals. Nothing of it goes down a kitchen "
-                + "sink, and nothing living goes outside.",
+            "Wash hands after every contact with soil, cultures and animals. Nothing of it goes down a "
+                + "kitchen sink, and nothing living goes outside.",
             "Keep bags and small parts away from children.",
         ];
     }

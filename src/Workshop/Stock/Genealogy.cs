@@ -12,10 +12,6 @@ public sealed record LotEdge(string From, string Into, double Amount, bool IsSal
 /// <summary>Which lot went into which, read from the lines of the book.</summary>
 public static class Genealogy
 {
-    /// <summary>All edges of the book.</summary>
-    /// <param name="book">The book of stock.</param>
-    public static IEnumerable<LotEdge> Edges(StockBook book) => book.Lots.SelectMany(EdgesFrom);
-
     /// <summary>Edges that leave a lot, one for each place it went to.</summary>
     /// <param name="lot">The lot.</param>
     public static IEnumerable<LotEdge> EdgesFrom(LotAccount lot) =>

@@ -2,8 +2,8 @@ namespace Litterfall.Workshop.Stock;
 
 /// <summary>
 /// What is left of the money that was paid for a lot. Money leaves with the goods in proportion to what left
-/// since the lot last grew, rounded to the cent as a running sum: what the issues cost and what is left always
-/// add up to what was paid, and the last issue takes the rest.
+/// since the lot last grew, rounded to the cent as a running sum: what the issues cost and what is left
+/// always add up to what was paid, and the last issue takes the rest.
 /// </summary>
 /// <param name="Amount">Amount on hand when it last grew, in the unit of the good.</param>
 /// <param name="Paid">Money in it at that time.</param>

@@ -125,7 +125,9 @@ internal sealed class Posting(ImmutableDictionary<string, LotAccount> before)
             _ => account with { Wasted = account.Wasted + amount },
         };
 
-    /// <summary>Money that an arrival brings: its share of the price of the lot, all of it with the last.</summary>
+    /// <summary>
+    /// Money that an arrival brings: its share of the price of the lot, all of it with the last.
+    /// </summary>
     private static decimal Brought(LotAccount account, double amount)
     {
         var whole = account.Lot.Amount;

@@ -58,8 +58,8 @@ public sealed class StockBook
     public double OnHand(string good) => LotsOf(good).Sum(a => a.OnHand);
 
     /// <summary>
-    /// On hand of a good that may be used for any order on a day, in its unit: not on hold, not expired, out of
-    /// quarantine, and made for no order.
+    /// On hand of a good that may be used for any order on a day, in its unit: not on hold, not expired,
+    /// out of quarantine, and made for no order.
     /// </summary>
     /// <param name="good">Key of the good.</param>
     /// <param name="day">The day.</param>
@@ -70,7 +70,9 @@ public sealed class StockBook
     /// <param name="good">Key of the good.</param>
     public decimal Value(string good) => LotsOf(good).Sum(a => a.Value);
 
-    /// <summary>What an order took from stock cost, net: goods, kits and tanks that were sold to it.</summary>
+    /// <summary>
+    /// What an order took from stock cost, net: goods, kits and tanks that were sold to it.
+    /// </summary>
     /// <param name="order">The order as its lines name it.</param>
     public decimal CostOf(string order) =>
         Lots.SelectMany(a => a.Lines)

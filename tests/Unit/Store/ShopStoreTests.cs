@@ -183,17 +183,28 @@ public sealed class ShopStoreTests : IDisposable
             await Told(Line("PEAT-3", MovementKind.Used, 1)),
             StringComparison.Ordinal
         );
-        Assert.Contains("There is no lot PEAT-9", await Told(Line("PEAT-9", MovementKind.Used, 1)), StringComparison.Ordinal);
+        Assert.Contains(
+            "There is no lot PEAT-9",
+            await Told(Line("PEAT-9", MovementKind.Used, 1)),
+            StringComparison.Ordinal
+        );
         Assert.Contains(
             "a number of 0 or more",
             await Told(Line("PEAT-1", MovementKind.Used, -1)),
             StringComparison.Ordinal
         );
         await store.WriteAsync(new ShopChange("Ilse").Add(Line("PEAT-1", MovementKind.Held, 0)), Stop);
-        Assert.Contains("on hold", await Told(Line("PEAT-1", MovementKind.Used, 1)), StringComparison.Ordinal);
+        Assert.Contains(
+            "on hold",
+            await Told(Line("PEAT-1", MovementKind.Used, 1)),
+            StringComparison.Ordinal
+        );
         // What died may be written off while on hold; less than nothing only when told.
         await store.WriteAsync(new ShopChange("Ilse").Add(Line("PEAT-1", MovementKind.Scrapped, 4)), Stop);
-        await store.WriteAsync(new ShopChange("Ilse").Add(Line("PEAT-1", MovementKind.Scrapped, 9), true), Stop);
+        await store.WriteAsync(
+            new ShopChange("Ilse").Add(Line("PEAT-1", MovementKind.Scrapped, 9), true),
+            Stop
+        );
         Assert.Equal(
             -3,
             (await store.MovementsAsync(0, Stop)).Where(m => m.Lot == "PEAT-1").Sum(m => m.Effect),
@@ -216,7 +227,11 @@ public sealed class ShopStoreTests : IDisposable
         var used = (await store.MovementsAsync(0, Stop))[1];
         var back = used with { Id = 0, Reverses = used.Id };
         await store.WriteAsync(new ShopChange("Ilse").Add(back), Stop);
-        Assert.Contains("taken back already", await RefusedAsync(store, new ShopChange("Tobin").Add(back)), StringComparison.Ordinal);
+        Assert.Contains(
+            "taken back already",
+            await RefusedAsync(store, new ShopChange("Tobin").Add(back)),
+            StringComparison.Ordinal
+        );
         Assert.Contains(
             "no line 77",
             await RefusedAsync(store, new ShopChange("Tobin").Add(back with { Reverses = 77 })),

@@ -111,7 +111,13 @@ internal static class ShopSeed
             change.Add(Line(id, MovementKind.Received, liters, lot.Since));
         }
 
-        Buy("PEAT-31", "peat", 52, 18.40m, l => l with { SupplierLot = "HR 2231", Since = today.AddDays(-60) });
+        Buy("PEAT-31", "peat", 52, 18.40m, l =>
+            l with
+            {
+                SupplierLot = "HR 2231",
+                Since = today.AddDays(-60),
+            }
+        );
         Buy("PEAT-32", "peat", 215, 76.00m);
         Buy("BARK-12", "fine-bark", 140, 52.80m);
         Buy("CHAR-3", "charcoal", 60, 73.50m);
@@ -119,20 +125,29 @@ internal static class ShopSeed
         Buy("SPH-2", "chopped-sphagnum", 70, 35.40m);
         Buy("CLAY-5", "expanded-clay-8-16", 110, 39.20m);
         Buy("OAK-4", "oak-leaves", 46, 21.00m, l => l with { Expires = today.AddDays(9) });
-        Buy(
-            "SPR-4",
-            Springtails.Key,
-            9,
-            0,
-            l => l with { Supplier = null, Line = "A", Expires = today.AddDays(30) }
+        Buy("SPR-4", Springtails.Key, 9, 0, l =>
+            l with
+            {
+                Supplier = null,
+                Line = "A",
+                Expires = today.AddDays(30),
+            }
         );
-        Buy(
-            "SPR-5",
-            Springtails.Key,
-            6,
-            0,
-            l => l with { Supplier = null, Line = "B", QuarantinedUntil = today.AddDays(20) }
+        Buy("SPR-5", Springtails.Key, 6, 0, l =>
+            l with
+            {
+                Supplier = null,
+                Line = "B",
+                QuarantinedUntil = today.AddDays(20),
+            }
         );
+        Made(change, today);
+        await store.WriteAsync(change, stop);
+    }
+
+    /// <summary>A mix and a tank that left.</summary>
+    private static void Made(ShopChange change, DateOnly today)
+    {
         var mixed = today.AddDays(-20);
         change.Add(
             new Lot
@@ -143,14 +158,16 @@ internal static class ShopSeed
                 Amount = 60,
             }
         );
-        foreach (var (lot, liters) in new[]
+        foreach (
+            var (lot, liters) in new[]
             {
                 ("FERN-7", 19.5),
                 ("BARK-12", 19.5),
                 ("CHAR-3", 9.7),
                 ("PEAT-31", 9.7),
                 ("SPH-2", 9.7),
-            })
+            }
+        )
         {
             change.Add(Line(lot, MovementKind.Used, liters, mixed) with { Into = "MIX-7" });
         }
@@ -171,7 +188,6 @@ internal static class ShopSeed
         change.Add(Line("CLAY-5", MovementKind.Used, 13, today.AddDays(-15)) with { Into = "TANK-9" });
         change.Add(Line("TANK-9", MovementKind.Sold, 1, today.AddDays(-2)) with { Into = "1" });
         change.Add(Line("CLAY-5", MovementKind.Used, 4, today.AddDays(-3)));
-        await store.WriteAsync(change, stop);
     }
 
     /// <summary>An order for a design.</summary>

@@ -37,7 +37,12 @@ public sealed class StockPageTests : IAsyncDisposable
         await ShopSeed.PeopleAsync(store, Stop);
         if (hasStock)
         {
-            await ShopSeed.OrderAsync(store, ("voss", OrderItemKind.Build, 1, OrderState.Delivered), null, Stop);
+            await ShopSeed.OrderAsync(
+                store,
+                ("voss", OrderItemKind.Build, 1, OrderState.Delivered),
+                null,
+                Stop
+            );
             await ShopSeed.StockAsync(store, Today, Stop);
         }
 
@@ -52,8 +57,16 @@ public sealed class StockPageTests : IAsyncDisposable
         stock.WaitForElement(".stocklist li");
         Assert.Contains("257.3 L", Row(stock, "peat"), StringComparison.Ordinal);
         Assert.Contains("first good until", Row(stock, "oak leaves"), StringComparison.Ordinal);
-        Assert.Contains("9 pieces free to use", Row(stock, "springtail Folsomia candida"), StringComparison.Ordinal);
-        Assert.Contains("4 L, ", stock.Find("#unassigned").ParentElement!.TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            "9 pieces free to use",
+            Row(stock, "springtail Folsomia candida"),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            "4 L, ",
+            stock.Find("#unassigned").ParentElement!.TextContent,
+            StringComparison.Ordinal
+        );
         stock.Find("#find").Input("hr 2231");
         Assert.Equal("peat", stock.FindAll(".stockname").Single().TextContent);
         Assert.Contains("PEAT-31", stock.Find(".lots").TextContent, StringComparison.Ordinal);
@@ -117,11 +130,19 @@ public sealed class StockPageTests : IAsyncDisposable
         await ReadyAsync();
         var lot = page.Render<LotPage>(p => p.Add(l => l.Id, "mix-7"));
         lot.WaitForElement(".way");
-        Assert.Contains("BARK-12", lot.Find("[aria-label='came from']").TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            "BARK-12",
+            lot.Find("[aria-label='came from']").TextContent,
+            StringComparison.Ordinal
+        );
         Assert.Contains("TANK-9", lot.Find("[aria-label='went into']").TextContent, StringComparison.Ordinal);
         // 68.1 L of parts gave 60 L.
         Assert.Contains("11.9 %", lot.Find(".facts").TextContent, StringComparison.Ordinal);
-        Assert.Contains("Pernille Voss", lot.Find("[aria-label=customers]").TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            "Pernille Voss",
+            lot.Find("[aria-label=customers]").TextContent,
+            StringComparison.Ordinal
+        );
         await lot.Find("[aria-label^='Take back: used']").ClickAsync();
         lot.Find("#why").Change("another tank");
         await lot.Find(".history form").SubmitAsync();
@@ -136,11 +157,13 @@ public sealed class StockPageTests : IAsyncDisposable
         await ReadyAsync();
         var lot = page.Render<LotPage>(p => p.Add(l => l.Id, "PEAT-31"));
         lot.WaitForElement("#reason");
-        var hold = lot.FindAll("form").Single(f => f.TextContent.Contains("What was found", StringComparison.Ordinal));
+        var hold = lot.FindAll("form")
+            .Single(f => f.TextContent.Contains("What was found", StringComparison.Ordinal));
         await hold.SubmitAsync();
         Assert.Contains("Say why", lot.Find("[role=alert]").TextContent, StringComparison.Ordinal);
         lot.Find("#reason").Change("gnat eggs");
-        await lot.FindAll("form").Single(f => f.TextContent.Contains("What was found", StringComparison.Ordinal))
+        await lot.FindAll("form")
+            .Single(f => f.TextContent.Contains("What was found", StringComparison.Ordinal))
             .SubmitAsync();
         lot.WaitForState(() => lot.Markup.Contains("2 lots are on hold", StringComparison.Ordinal));
         var book = (await Shelf.LoadAsync(Stop)).Book;
@@ -169,7 +192,9 @@ public sealed class StockPageTests : IAsyncDisposable
         Assert.Equal((40.3, "spilled or torn"), (Math.Round(lot.OnHand, 9), lot.Lines[^1].Line.Note));
     }
 
-    /// <summary>What the book does not allow is told, and taken only when somebody says that it is wrong.</summary>
+    /// <summary>
+    /// What the book does not allow is told, and taken only when somebody says that it is wrong.
+    /// </summary>
     [Fact]
     public async Task More_than_there_is_goes_out_only_when_told()
     {
@@ -179,7 +204,11 @@ public sealed class StockPageTests : IAsyncDisposable
         lot.Find("#m-wish").Change(nameof(StockWish.ThrowAway));
         lot.Find("#m-amount").Input("50");
         await lot.Find(".stockform").SubmitAsync();
-        Assert.Contains("OAK-4 has 46 left", lot.Find(".stockform [role=alert]").TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            "OAK-4 has 46 left",
+            lot.Find(".stockform [role=alert]").TextContent,
+            StringComparison.Ordinal
+        );
         lot.Find(".stockform [type=checkbox]").Change(true);
         await lot.Find(".stockform").SubmitAsync();
         lot.WaitForState(() => lot.Markup.Contains("Written", StringComparison.Ordinal));

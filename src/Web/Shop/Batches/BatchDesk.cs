@@ -14,12 +14,7 @@ using Litterfall.Workshop.Stock;
 namespace Litterfall.Web.Shop.Batches;
 
 /// <summary>Soil batches of this bench: what orders need, how it is made, what was made of it.</summary>
-public sealed class BatchDesk(
-    BenchStore store,
-    BenchLibrary library,
-    StockShelf shelf,
-    OrderNumbers numbers
-)
+public sealed class BatchDesk(BenchStore store, BenchLibrary library, StockShelf shelf, OrderNumbers numbers)
 {
     private static readonly ShopTerms Blank = new() { Name = "Workshop" };
 
@@ -52,7 +47,9 @@ public sealed class BatchDesk(
         );
     }
 
-    /// <summary>Writes a mix as made: lots, lines and its record in one step; then learns its yield.</summary>
+    /// <summary>
+    /// Writes a mix as made: lots, lines and its record in one step; then learns its yield.
+    /// </summary>
     /// <param name="view">What was shown.</param>
     /// <param name="plan">The plan.</param>
     /// <param name="measure">What was measured.</param>
@@ -105,8 +102,8 @@ public sealed class BatchDesk(
     }
 
     /// <summary>
-    /// Puts the yield of all measured batches into the workshop's own entry of the recipe: quantities of designs
-    /// use it and say so.
+    /// Puts the yield of all measured batches into the workshop's own entry of the recipe: quantities of
+    /// designs use it and say so.
     /// </summary>
     /// <param name="recipe">Key of the recipe.</param>
     /// <returns>What designs use now, or what kept it; empty where nothing was measured.</returns>

@@ -63,12 +63,8 @@ internal sealed class BatchPapers(BatchView view, ShopSheet sheet, StockPapers p
 
     private IEnumerable<string> BagLiters(int order, string recipe)
     {
-        var liters = view
-            .Needs.Where(n => n.Order.Number == order && n.Recipe == recipe)
-            .Sum(n => n.Liters);
-        return liters > 0
-            ? [string.Create(CultureInfo.InvariantCulture, $"needs {liters:0.0} L")]
-            : [];
+        var liters = view.Needs.Where(n => n.Order.Number == order && n.Recipe == recipe).Sum(n => n.Liters);
+        return liters > 0 ? [string.Create(CultureInfo.InvariantCulture, $"needs {liters:0.0} L")] : [];
     }
 
     private BatchCardText Card(BatchPlan plan, MixBatch batch, (int One, int All) which)
@@ -87,7 +83,8 @@ internal sealed class BatchPapers(BatchView view, ShopSheet sheet, StockPapers p
             Kilograms = batch.Kg,
             Parts =
             [
-                .. plan.Parts.Zip(batch.Shares)
+                .. plan
+                    .Parts.Zip(batch.Shares)
                     .Select(p => new BatchCardPart(
                         p.First.Name,
                         p.First.Lots.Lots.IsEmpty
@@ -107,16 +104,17 @@ internal sealed class BatchPapers(BatchView view, ShopSheet sheet, StockPapers p
                     )
                 ),
             ],
-            Learned =
-                view.Learned(plan.Recipe.Key).Yield is { } yield
-                    ? string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"Your batches yield {100 * yield.Mean:0} %, the next one {100 * yield.Low:0}–{100 * yield.High:0} %."
-                    )
-                    : "",
+            Learned = view.Learned(plan.Recipe.Key).Yield is { } yield
+                ? string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"Your batches yield {100 * yield.Mean:0} %, "
+                            + $"the next one {100 * yield.Low:0}–{100 * yield.High:0} %."
+                )
+                : "",
             Cautions =
             [
-                .. plan.Recipe.Parts.Select(p => view.Catalog.Find(p.Material)).OfType<CatalogEntry>() is var all
+                .. plan.Recipe.Parts.Select(p => view.Catalog.Find(p.Material)).OfType<CatalogEntry>()
+                    is var all
                 && all.Any(Goods.IsDusty)
                     ? [Goods.DustCaution]
                     : Array.Empty<string>(),

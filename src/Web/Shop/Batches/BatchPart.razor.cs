@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Figures;
 using Litterfall.Domain.Trade;
@@ -93,7 +92,8 @@ public sealed partial class BatchPart
 
     /// <summary>What batches taught and designs do not use yet; null for nothing.</summary>
     private string? Taught =>
-        View.Learned(Recipe.Key).Yield is { } yield && Recipe.MixingYield?.Origin.Place != View.Told(Recipe.Key)
+        View.Learned(Recipe.Key).Yield is { } yield
+        && Recipe.MixingYield?.Origin.Place != View.Told(Recipe.Key)
             ? $"{Percent(yield.Mean)}, {View.Told(Recipe.Key)}"
             : null;
 
@@ -168,7 +168,9 @@ public sealed partial class BatchPart
     {
         var one = mix.Batches[0];
         var each = mix.BatchCount == 1 ? "1 tub" : $"{mix.BatchCount} tubs, each";
-        var mass = one.Kg is { } kg ? $", about {StockWords.Amount(kg, StockUnit.Kilograms, Preferences)}" : "";
+        var mass = one.Kg is { } kg
+            ? $", about {StockWords.Amount(kg, StockUnit.Kilograms, Preferences)}"
+            : "";
         return $"{each} {Liters(one.LooseLiters)} of parts for {Liters(one.MixedLiters)} of mix{mass}";
     }
 
@@ -178,13 +180,14 @@ public sealed partial class BatchPart
         var wet = plan.WetPercent is { } percent ? $" for {percent:0} % of water by volume" : "";
         var miss = mix.Case.WetMiss;
         var learned =
-            miss.Count == 0 ? ""
-            : $" Past batches came out {StockWords.Number(Math.Abs(miss.Mean))} points "
-                + (miss.Mean >= 0 ? "wetter" : "drier")
-                + " than planned; that is counted.";
+            miss.Count == 0
+                ? ""
+                : $" Past batches came out {StockWords.Number(Math.Abs(miss.Mean))} points "
+                    + (miss.Mean >= 0 ? "wetter" : "drier")
+                    + " than planned; that is counted.";
         return one.WaterLiters is { } add
-            ? $"Water: {Liters(add)} into each tub{wet}, beside what the parts bring. Squeeze a handful: a few "
-                + $"drops.{learned}"
+                ? $"Water: {Liters(add)} into each tub{wet}, beside what the parts bring. Squeeze a handful: a few "
+                    + $"drops.{learned}"
             : mix.Water.WantedKg is { } wanted
                 ? $"Water: {Liters(wanted)} in all{wet}, less what the parts bring, which nobody weighed."
             : "Water: by hand, until a handful squeezed hard gives a few drops.";
@@ -201,47 +204,4 @@ public sealed partial class BatchPart
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
     private string Id(string field) => $"{field}-{Recipe.Key}";
-
-    /// <summary>The tub in section before mixing: parts on top of each other, the level it may be filled to.</summary>
-    private string Tub(MixPlan mix)
-    {
-        const double height = 120;
-        const double width = 120;
-        var per = height / View.Terms.TubLiters;
-        var y = height;
-        var svg = new StringBuilder(
-            $"<svg class=\"bucket\" viewBox=\"0 -20 440 {height + 24}\" role=\"img\" aria-label=\"the tub before mixing\">"
-        );
-        var below = double.MaxValue;
-        foreach (var share in mix.Batches[0].Shares)
-        {
-            var h = share.JugLiters * per;
-            y -= h;
-            var label = Math.Min(y + (h / 2), below - 16);
-            below = label;
-            var name = System.Net.WebUtility.HtmlEncode(
-                $"{share.Part.Name}, {Liters(share.JugLiters)}"
-            );
-            svg.Append(
-                CultureInfo.InvariantCulture,
-                $"<rect class=\"part\" x=\"6\" y=\"{y:0.#}\" width=\"{width - 12}\" height=\"{h:0.#}\"/>"
-            );
-            svg.Append(
-                CultureInfo.InvariantCulture,
-                $"<path class=\"part\" d=\"M{width - 6} {y + (h / 2):0.#}L{width + 12} {label:0.#}\"/>"
-            );
-            svg.Append(
-                CultureInfo.InvariantCulture,
-                $"<text x=\"{width + 16}\" y=\"{label + 4:0.#}\">{name}</text>"
-            );
-        }
-
-        var limit = height - (View.Terms.TubLiters * View.Terms.TubFillPercent / 100 * per);
-        svg.Append(CultureInfo.InvariantCulture, $"<path class=\"fill\" d=\"M0 {limit:0.#}H{width}\"/>");
-        svg.Append(
-            CultureInfo.InvariantCulture,
-            $"<path fill=\"none\" stroke=\"var(--ink)\" stroke-width=\"2.4\" d=\"M2 0V{height}H{width - 2}V0\"/></svg>"
-        );
-        return svg.ToString();
-    }
 }

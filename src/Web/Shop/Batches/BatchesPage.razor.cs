@@ -80,8 +80,7 @@ public sealed partial class BatchesPage
 
     private string Liters(double liters) => StockWords.Amount(liters, StockUnit.Liters, preferences);
 
-    private string Mass(double kilograms) =>
-        StockWords.Amount(kilograms, StockUnit.Kilograms, preferences);
+    private string Mass(double kilograms) => StockWords.Amount(kilograms, StockUnit.Kilograms, preferences);
 
     private static string Yield(SoilBatch batch) =>
         batch.OutLiters is { } came && batch.Parts.Sum(p => p.Liters) is > 0 and var put

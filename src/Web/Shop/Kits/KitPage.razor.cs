@@ -131,6 +131,5 @@ public sealed partial class KitPage
 
     private string Liters(double liters) => StockWords.Amount(liters, StockUnit.Liters, preferences);
 
-    private string Mass(double kilograms) =>
-        StockWords.Amount(kilograms, StockUnit.Kilograms, preferences);
+    private string Mass(double kilograms) => StockWords.Amount(kilograms, StockUnit.Kilograms, preferences);
 }

@@ -56,7 +56,9 @@ internal sealed class KitSheets(KitView view, ShopSheet sheet, StockPapers paper
             isCut
         );
 
-    /// <summary>A packing list for each kit: packed ones with their lots, the others as they will be.</summary>
+    /// <summary>
+    /// A packing list for each kit: packed ones with their lots, the others as they will be.
+    /// </summary>
     public PaperFile Packing() =>
         KitPapers.Packing(
             sheet,
@@ -101,26 +103,19 @@ internal sealed class KitSheets(KitView view, ShopSheet sheet, StockPapers paper
             $"Bag {bag.Letter}",
             lot is null ? number.ToUpperInvariant() : papers.Code(lot),
             bag.Name,
-            [
-                Liters(bag.Liters!.Value),
-                $"kit {LotLabels.Which(kit, Count(line))}, {number}",
-                line.Item.Name,
-            ]
+            [Liters(bag.Liters!.Value), $"kit {LotLabels.Which(kit, Count(line))}, {number}", line.Item.Name]
         );
     }
 
     private PackingText Packed(KitLine line, LotAccount kit, int which)
     {
         var lots = Genealogy.EdgesInto(kit).Select(e => view.Stock.Book.Find(e.From)!).ToList();
-        return Text(
-            line,
-            (LotNumber.Checked(kit.Lot.Id), papers.Code(kit.Lot.Id), which),
-            item =>
-                string.Join(
-                    ", ",
-                    lots.Where(l => item.Other.Prepend(item.Key).Contains(l.Lot.Good, StringComparer.Ordinal))
-                        .Select(l => l.Lot.Id)
-                )
+        return Text(line, (LotNumber.Checked(kit.Lot.Id), papers.Code(kit.Lot.Id), which), item =>
+            string.Join(
+                ", ",
+                lots.Where(l => item.Other.Prepend(item.Key).Contains(l.Lot.Good, StringComparer.Ordinal))
+                    .Select(l => l.Lot.Id)
+            )
         );
     }
 

@@ -69,7 +69,9 @@ public sealed class MovementDraft
                 }
             );
 
-    /// <summary>Lots the amount would be taken from; null where it does not read or a lot is chosen.</summary>
+    /// <summary>
+    /// Lots the amount would be taken from; null where it does not read or a lot is chosen.
+    /// </summary>
     /// <param name="view">Stock.</param>
     /// <param name="preferences">Units of the reader.</param>
     public Picking? Proposal(StockView view, UnitPreferences preferences) =>

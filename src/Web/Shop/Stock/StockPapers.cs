@@ -9,7 +9,8 @@ namespace Litterfall.Web.Shop.Stock;
 /// <summary>Papers of stock as it is now.</summary>
 /// <param name="view">Stock.</param>
 /// <param name="sheet">What the papers share.</param>
-/// <param name="link">Address that a code leads to, with the number behind it; empty for the number alone.</param>
+/// <param name="link">Address that a code leads to, with the number behind it; empty for the number
+/// alone.</param>
 internal sealed class StockPapers(StockView view, ShopSheet sheet, string link)
 {
     private static readonly UnitPreferences Plain = UnitPreferences.Metric;

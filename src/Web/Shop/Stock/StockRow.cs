@@ -69,12 +69,12 @@ public sealed record StockRow(
             }
 
             var to = Math.Min(Wide, Usable / Good.ReorderAt * Mark);
+            var look = IsLow ? "low" : "";
             return string.Create(
                 CultureInfo.InvariantCulture,
                 $"""
-                <svg viewBox="0 0 {Wide} 16" aria-hidden="true" class="{(
-                    IsLow ? "low" : ""
-                )}"><path class="rule" d="M0 12H{Wide}"/><path class="fill" d="M0 9H{to:0.#}"/><path class="mark" d="M{Mark} 2V14"/></svg>
+                <svg viewBox="0 0 {Wide} 16" aria-hidden="true" class="{look}"><path class="rule" d="M0 12H{Wide}"/>
+                <path class="fill" d="M0 9H{to:0.#}"/><path class="mark" d="M{Mark} 2V14"/></svg>
                 """
             );
         }

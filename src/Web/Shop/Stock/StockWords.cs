@@ -15,14 +15,21 @@ public static class StockWords
     /// <param name="unit">What the good is counted in.</param>
     /// <param name="preferences">Units of the reader.</param>
     public static string Amount(double amount, StockUnit unit, UnitPreferences preferences) =>
-        Shown(unit, preferences) is { } shown
+        unit == StockUnit.Liters && preferences.For(Unit.Liter) == Unit.Liter ? Liters(amount)
+        : Shown(unit, preferences) is { } shown
             ? $"{Number(shown.FromSi(Stored(unit)!.ToSiValue(amount)))}{UnitPreferences.Symbol(shown)}"
-            : unit switch
-            {
-                StockUnit.Meters => $"{Number(amount)} m",
-                StockUnit.SquareMeters => $"{Number(amount)} m²",
-                _ => Number(amount) == "1" ? "1 piece" : $"{Number(amount)} pieces",
-            };
+        : unit switch
+        {
+            StockUnit.Meters => $"{Number(amount)} m",
+            StockUnit.SquareMeters => $"{Number(amount)} m²",
+            _ => Number(amount) == "1" ? "1 piece" : $"{Number(amount)} pieces",
+        };
+
+    /// <summary>Liters as a jug shows them, to a tenth; below one liter in milliliters.</summary>
+    private static string Liters(double liters) =>
+        Math.Abs(liters) is > 0.0005 and < 0.9995
+            ? $"{Math.Round(liters * 1000).ToString("0", CultureInfo.InvariantCulture)} mL"
+            : $"{Number(Math.Round(liters, 1, MidpointRounding.AwayFromZero))} L";
 
     /// <summary>The amount alone, for a field.</summary>
     public static string Field(double amount, StockUnit unit, UnitPreferences preferences) =>

@@ -14,6 +14,9 @@ public sealed record WayEdge(string Key, string Name, string Amount, string? Lin
     public string Bar =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"""<svg viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true"><rect width="{Math.Clamp(100 * Share, 1, 100):0.#}" height="4"/></svg>"""
+            $"""
+            <svg viewBox="0 0 100 4" preserveAspectRatio="none" aria-hidden="true">
+            <rect width="{Math.Clamp(100 * Share, 1, 100):0.#}" height="4"/></svg>
+            """
         );
 }

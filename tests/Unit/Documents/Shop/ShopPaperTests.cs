@@ -6,18 +6,15 @@ using UglyToad.PdfPig;
 
 namespace Litterfall.UnitTests.Documents.Shop;
 
-/// <summary>Papers of the store room on both sheets: all of it there, on one side, nothing over another.</summary>
+/// <summary>
+/// Papers of the store room on both sheets: all of it there, on one side, nothing over another.
+/// </summary>
 public sealed class ShopPaperTests
 {
     public static TheoryData<string, bool> Sheets => new() { { "A4", false }, { "Letter", true } };
 
     private static ShopSheet Sheet(string name, bool isUs) =>
-        new(
-            name == "A4" ? PaperSize.A4 : PaperSize.Letter,
-            "Lantern Ditch Workshop",
-            new(2026, 9, 3),
-            "1.0"
-        )
+        new(name == "A4" ? PaperSize.A4 : PaperSize.Letter, "Lantern Ditch Workshop", new(2026, 9, 3), "1.0")
         {
             IsUs = isUs,
         };
@@ -92,7 +89,9 @@ public sealed class ShopPaperTests
         Assert.Contains("MIX-20-K", Text(cut), StringComparison.Ordinal);
     }
 
-    /// <summary>ISO/IEC 18004 for wet benches: modules of half a millimeter, four of them clear around.</summary>
+    /// <summary>
+    /// ISO/IEC 18004 for wet benches: modules of half a millimeter, four of them clear around.
+    /// </summary>
     [Fact]
     public void A_code_is_coarse_enough_and_has_its_quiet_zone()
     {
@@ -107,7 +106,9 @@ public sealed class ShopPaperTests
         var module = code.Contours.Min(c => c.Spots.Max(s => s.X) - c.Spots.Min(s => s.X));
         Assert.True(module >= 0.5 - 1e-9);
         Assert.True(spots.Min(s => s.X) >= (4 * module) - 1e-9);
-        Assert.True(page.Marks.OfType<TextMark>().All(t => t.At.X >= spots.Max(s => s.X) + (4 * module) - 1e-9));
+        Assert.True(
+            page.Marks.OfType<TextMark>().All(t => t.At.X >= spots.Max(s => s.X) + (4 * module) - 1e-9)
+        );
     }
 
     [Theory]
@@ -121,7 +122,12 @@ public sealed class ShopPaperTests
                 [
                     .. Enumerable
                         .Range(1, 30)
-                        .Select(i => new CountLine(i < 15 ? "bulk bay" : "drawers", $"PEAT-{i}", "peat", "40 L")),
+                        .Select(i => new CountLine(
+                            i < 15 ? "bulk bay" : "drawers",
+                            $"PEAT-{i}",
+                            "peat",
+                            "40 L"
+                        )),
                 ]
             ),
             1
@@ -131,7 +137,10 @@ public sealed class ShopPaperTests
             StockLists.Pick(
                 sheet,
                 "LD-204, Pelloway Pet Supplies",
-                [new("bulk bay", "clay", "25.9 L", "CLAY-5 25.9 L", "3.24 L each"), new("", "box", "8", "", "")]
+                [
+                    new("bulk bay", "clay", "25.9 L", "CLAY-5 25.9 L", "3.2 L each"),
+                    new("", "box", "8", "", ""),
+                ]
             ),
             1
         );
@@ -169,7 +178,7 @@ public sealed class ShopPaperTests
                     $"KIT-{i}-A",
                     "small kit, LD-204",
                     [
-                        new("Bags", "bag A: expanded clay", "3.24 L", "1.11–1.16 kg", "CLAY-5"),
+                        new("Bags", "bag A: expanded clay", "3.2 L", "1.11–1.16 kg", "CLAY-5"),
                         new("Flat parts", "plastic fly screen, barrier", "1", "312 × 297 mm", "MESH-2"),
                     ]
                 ))
@@ -178,7 +187,13 @@ public sealed class ShopPaperTests
         Assert.Contains("CLAY-5", Text(packing), StringComparison.Ordinal);
         var leaflet = KitPapers.Leaflet(
             sheet,
-            new("small kit", ["Tick the list."], ["A: expanded clay, 3.24 L"], ["Glass edges cut."], "Questions: us")
+            new(
+                "small kit",
+                ["Tick the list."],
+                ["A: expanded clay, 3.2 L"],
+                ["Glass edges cut."],
+                "Questions: us"
+            )
         );
         Clean(leaflet, 1);
         Assert.Contains("Glass edges cut.", Text(leaflet), StringComparison.Ordinal);

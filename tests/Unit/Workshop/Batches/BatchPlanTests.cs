@@ -13,7 +13,9 @@ namespace Litterfall.UnitTests.Workshop.Batches;
 /// <summary>Soil batches: volumes, water, lots, what is learned. Figures are own worked examples.</summary>
 public sealed class BatchPlanTests
 {
-    private static readonly RecipeEntry Recipe = SampleFiles.Catalog.Find<RecipeEntry>("standard-rainforest")!;
+    private static readonly RecipeEntry Recipe = SampleFiles.Catalog.Find<RecipeEntry>(
+        "standard-rainforest"
+    )!;
 
     private static readonly ShopTerms Terms = new()
     {
@@ -39,7 +41,8 @@ public sealed class BatchPlanTests
         var ledger = new Ledger();
         foreach (var part in Recipe.Parts)
         {
-            ledger.Buy($"{part.Material.ToUpperInvariant().Replace("-", "", StringComparison.Ordinal)}-1",
+            ledger.Buy(
+                $"{part.Material.ToUpperInvariant().Replace("-", "", StringComparison.Ordinal)}-1",
                 100,
                 50m,
                 l => l with { Good = part.Material }
@@ -59,8 +62,8 @@ public sealed class BatchPlanTests
         );
 
     /// <summary>
-    /// 60 L at 2:2:1:1:1 with a yield of 0.88: 68.18 L of parts, 7 shares of 9.740 L; water for 36 % by volume is
-    /// 21.6 L in all.
+    /// 60 L at 2:2:1:1:1 with a yield of 0.88: 68.18 L of parts, 7 shares of 9.740 L; water for 36 % by
+    /// volume is 21.6 L in all.
     /// </summary>
     [Fact]
     public void Sixty_liters_take_sixty_eight_of_parts()
@@ -93,25 +96,27 @@ public sealed class BatchPlanTests
         ledger.Use("CHARCOAL-1", 95, null);
         var plan = Plan(ledger.Book, Need(1, 60));
         Assert.True(plan.IsShort);
-        var (run, fault) = BatchRun.Make(plan, "MIX-1", new(60, null, null, 0), ledger.Book, (Ledger.Day, "Ilse"));
+        var (run, fault) = BatchRun.Make(
+            plan,
+            "MIX-1",
+            new(60, null, null, 0),
+            ledger.Book,
+            (Ledger.Day, "Ilse")
+        );
         Assert.Null(run);
         Assert.StartsWith("charcoal", fault, StringComparison.Ordinal);
         Assert.Contains("short by 4.7 L", fault, StringComparison.Ordinal);
     }
 
-    /// <summary>What is written: each lot's use, the lot, its cost from what went in, and what came out.</summary>
+    /// <summary>
+    /// What is written: each lot's use, the lot, its cost from what went in, and what came out.
+    /// </summary>
     [Fact]
     public void A_mix_that_was_made_is_a_lot_with_its_cost()
     {
         var ledger = Stocked();
         var plan = Plan(ledger.Book, Need(7, 60));
-        var (run, _) = BatchRun.Make(
-            plan,
-            "MIX-1",
-            new(58, 27.5, 0.6, 9),
-            ledger.Book,
-            (Ledger.Day, "Ilse")
-        );
+        var (run, _) = BatchRun.Make(plan, "MIX-1", new(58, 27.5, 0.6, 9), ledger.Book, (Ledger.Day, "Ilse"));
         // 100 L cost 50.00: 9.740 and 19.481 L cost 4.87 and 9.74.
         Assert.Equal((3 * 4.87m) + (2 * 9.74m), run!.Step.Lots[0].Cost);
         Assert.Equal((58.0, 7), (run.Batch.OutLiters!.Value, run.Batch.Orders.Single()));
@@ -130,8 +135,9 @@ public sealed class BatchPlanTests
     }
 
     /// <summary>
-    /// Two batches of 80 L gave 72 and 68 L: shrink 0.10 and 0.15. With a prior of 0.12 that counts for two, the
-    /// mean is (2 × 0.12 + 0.25) / 4 = 0.1225. 30 kg with a dry share of 0.6 in 60 L hold 20 % of water.
+    /// Two batches of 80 L gave 72 and 68 L: shrink 0.10 and 0.15. With a prior of 0.12 that counts for
+    /// two, the mean is (2 × 0.12 + 0.25) / 4 = 0.1225. 30 kg with a dry share of 0.6 in 60 L hold 20 % of
+    /// water.
     /// </summary>
     [Fact]
     public void Batches_teach_yield_and_wetness()

@@ -37,13 +37,19 @@ public sealed class KitPickTests
     private static Ledger Stocked() =>
         new Ledger()
             .Buy("CLAY-1", 10, 4m, l => l with { Good = "expanded-clay-8-16" })
-            .Buy("CLAY-2", 40, 16m, l => l with { Good = "expanded-clay-8-16", Since = Ledger.Day.AddDays(0) })
+            .Buy("CLAY-2", 40, 16m, l =>
+                l with
+                {
+                    Good = "expanded-clay-8-16",
+                    Since = Ledger.Day.AddDays(0),
+                }
+            )
             .Make("MIX-1", 60, l => l with { Good = "standard-rainforest", Cost = 30m })
             .Buy("OAK-1", 30, 21m, l => l with { Good = "oak-leaves" });
 
     /// <summary>
-    /// The box is 300 × 300 mm outside with walls of 4 mm: 292 × 292 mm less 15 mm of cork at the back; clay 4 cm
-    /// deep is 292 × 277 × 40 mm = 3.235 L in each kit.
+    /// The box is 300 × 300 mm outside with walls of 4 mm: 292 × 292 mm less 15 mm of cork at the back;
+    /// clay 4 cm deep is 292 × 277 × 40 mm = 3.235 L in each kit.
     /// </summary>
     [Fact]
     public void Bags_hold_what_the_floor_takes()
@@ -69,7 +75,9 @@ public sealed class KitPickTests
         Assert.False(pick.IsShort);
     }
 
-    /// <summary>Each kit gets its own liters to 1e-9, and the kits cost what left the lots, to the cent.</summary>
+    /// <summary>
+    /// Each kit gets its own liters to 1e-9, and the kits cost what left the lots, to the cent.
+    /// </summary>
     [Fact]
     public void Kits_are_packed_with_lots_and_their_cost()
     {
@@ -89,14 +97,11 @@ public sealed class KitPickTests
         var spent = before.Lots.Sum(l => l.Value) - ledger.Lots.Sum(l => book.Find(l.Id)!.Value);
         Assert.Equal(spent, ids.Sum(id => book.Find(id)!.Value));
         var each = pick.Lines.Where(l => l.Good is not null).Sum(l => l.Each);
-        Assert.All(
-            ids,
-            id =>
-            {
-                Assert.Equal(each, -book.Find(id)!.Feeds.Sum(f => f.Line.Effect), 1e-9);
-                Assert.Equal(204, book.Find(id)!.Lot.Order);
-            }
-        );
+        Assert.All(ids, id =>
+        {
+            Assert.Equal(each, -book.Find(id)!.Feeds.Sum(f => f.Line.Effect), 1e-9);
+            Assert.Equal(204, book.Find(id)!.Lot.Order);
+        });
         // 3.235 L each: three kits and a part of the fourth come from the 10 L lot.
         Assert.Equal(4, Genealogy.Descendants(book, "CLAY-1").Count);
     }

@@ -8,7 +8,9 @@ namespace Litterfall.UnitTests.Workshop.Stock;
 /// <summary>Where lots went and what is in them. The small workshop is an own worked example.</summary>
 public sealed class GenealogyTests
 {
-    /// <summary>Two peats, two barks and a charcoal in two mixes; springtails split twice; four kits.</summary>
+    /// <summary>
+    /// Two peats, two barks and a charcoal in two mixes; springtails split twice; four kits.
+    /// </summary>
     private static Ledger Workshop() =>
         new Ledger()
             .Buy("PEAT-31", 100, 30m)
@@ -103,9 +105,7 @@ public sealed class GenealogyTests
         Ledger Counted(double found)
         {
             var ledger = new Ledger().Buy("PEAT-1", 100, 10m).Use("PEAT-1", 30, "nowhere");
-            return ledger.Add(
-                Corrections.Count(ledger.Book.Find("PEAT-1")!, found, Ledger.Day, "Ilse", "")!
-            );
+            return ledger.Add(Corrections.Count(ledger.Book.Find("PEAT-1")!, found, Ledger.Day, "Ilse", "")!);
         }
 
         var close = Counted(68.1).Book;
@@ -136,7 +136,9 @@ public sealed class GenealogyTests
         Assert.Empty(Holds.WithDescendants(book, "MIX-08", Ledger.Day, "Ilse", "again"));
     }
 
-    /// <summary>First the lot that spoils first, then the oldest; held, expired and quarantined never.</summary>
+    /// <summary>
+    /// First the lot that spoils first, then the oldest; held, expired and quarantined never.
+    /// </summary>
     [Fact]
     public void Picking_takes_what_spoils_first()
     {
@@ -152,10 +154,7 @@ public sealed class GenealogyTests
         Assert.False(picking.IsShort);
         Assert.Equal(["SPR-4", "SPR-5"], picking.PassedOver.Select(p => p.Lot.Lot.Id));
         Assert.Equal(2, Picking.Propose(book, "spr", 14, Ledger.Day).Short, 1e-9);
-        Assert.Equal(
-            ["SPR-4", "SPR-3"],
-            StockWatch.Expiring(book, Ledger.Day, 6).Select(a => a.Lot.Id)
-        );
+        Assert.Equal(["SPR-4", "SPR-3"], StockWatch.Expiring(book, Ledger.Day, 6).Select(a => a.Lot.Id));
         Assert.Equal(4, Picking.Propose(book, "spr", 14, Ledger.Day.AddDays(3)).PassedOver.Length + 3);
     }
 
@@ -216,7 +215,7 @@ public sealed class GenealogyTests
     {
         var ledger = new Ledger().Buy("PEAT-1", 10, 1m).Make("MIX-1", 5).Use("PEAT-1", 4, "MIX-1");
         ledger.Add(Corrections.TakeBack(ledger.Book.Find("PEAT-1")!, 3, Ledger.Day, "Ilse", "slip").Line!);
-        Assert.Empty(Genealogy.Edges(ledger.Book));
+        Assert.Empty(Genealogy.EdgesFrom(ledger.Book.Find("PEAT-1")!));
         Assert.Empty(Genealogy.Ancestors(ledger.Book, "MIX-1"));
         Assert.Null(Recall.Trace(ledger.Book, "PEAT-9"));
     }

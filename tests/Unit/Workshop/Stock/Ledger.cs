@@ -19,14 +19,18 @@ internal sealed class Ledger
 
     /// <summary>A lot that was bought.</summary>
     public Ledger Buy(string id, double amount, decimal cost, Func<Lot, Lot>? with = null) =>
-        Bring(id, amount, cost, MovementKind.Received, l => (with?.Invoke(l) ?? l) with { Supplier = "farm" });
+        Bring(id, amount, cost, MovementKind.Received, l =>
+            (with?.Invoke(l) ?? l) with
+            {
+                Supplier = "farm",
+            }
+        );
 
     /// <summary>A lot that was made here.</summary>
     public Ledger Make(string id, double amount, Func<Lot, Lot>? with = null) =>
         Bring(id, amount, 0, MovementKind.Made, with);
 
-    public Ledger Use(string lot, double amount, string? into) =>
-        Write(lot, MovementKind.Used, amount, into);
+    public Ledger Use(string lot, double amount, string? into) => Write(lot, MovementKind.Used, amount, into);
 
     public Ledger Sell(string lot, double amount, string order) =>
         Write(lot, MovementKind.Sold, amount, order);

@@ -7,8 +7,9 @@ namespace Litterfall.UnitTests.Workshop.Stock;
 public sealed class LotNumberTests
 {
     /// <summary>
-    /// ISO 7064 MOD 37,36 as two other systems print it: the example of the Global Release Identifier standard
-    /// (A1-2425G-ABC1234002-M) and that of ISO 15706, the audiovisual number (0000-0000-D07A-0090-Q).
+    /// ISO 7064 MOD 37,36 as two other systems print it: the example of the Global Release Identifier
+    /// standard (A1-2425G-ABC1234002-M) and that of ISO 15706, the audiovisual number
+    /// (0000-0000-D07A-0090-Q).
     /// </summary>
     [Theory]
     [InlineData("A1-2425G-ABC1234002", 'M')]

@@ -7,7 +7,9 @@ namespace Litterfall.UnitTests.Workshop.Stock;
 /// <summary>The money in lots: what issues cost and what is left is what was paid, to the cent.</summary>
 public sealed class StockCostTests
 {
-    /// <summary>Own worked example: 10.00 for 3 L; thirds are 3.33, 3.34 (6.67 less 3.33) and the rest, 3.33.</summary>
+    /// <summary>
+    /// Own worked example: 10.00 for 3 L; thirds are 3.33, 3.34 (6.67 less 3.33) and the rest, 3.33.
+    /// </summary>
     [Fact]
     public void Three_issues_of_a_third_cost_what_was_paid()
     {
@@ -23,8 +25,8 @@ public sealed class StockCostTests
     }
 
     /// <summary>
-    /// Own worked example: 100 L for 50.00; 40 L go (20.00); a count finds 50 of 60 L, so 10 L (5.00) are lost;
-    /// the rest of 25.00 leaves with the last 50 L.
+    /// Own worked example: 100 L for 50.00; 40 L go (20.00); a count finds 50 of 60 L, so 10 L (5.00) are
+    /// lost; the rest of 25.00 leaves with the last 50 L.
     /// </summary>
     [Fact]
     public void A_count_that_finds_less_costs_what_is_missing()
@@ -61,8 +63,8 @@ public sealed class StockCostTests
     }
 
     /// <summary>
-    /// Own worked example: 60 L of bark for 24.00 and 40 L of peat for 10.00 become a mix of 88 L; 44 L of it go
-    /// into each of two kits: 17.00 each, and the order that gets one pays that.
+    /// Own worked example: 60 L of bark for 24.00 and 40 L of peat for 10.00 become a mix of 88 L; 44 L of
+    /// it go into each of two kits: 17.00 each, and the order that gets one pays that.
     /// </summary>
     [Fact]
     public void The_cost_of_a_kit_is_that_of_the_lots_in_it()
@@ -129,7 +131,9 @@ public sealed class StockCostTests
                         .Sum(l => l.Cost);
                     // A lot whose arrival was taken back was never paid.
                     var paid = ledger
-                        .Lots.Where(l => whole.Find(l.Id)!.Standing.Any(s => s.Line.Kind == MovementKind.Received))
+                        .Lots.Where(l =>
+                            whole.Find(l.Id)!.Standing.Any(s => s.Line.Kind == MovementKind.Received)
+                        )
                         .Sum(l => l.Cost);
                     return paid == whole.Lots.Sum(a => a.Value) + gone
                         && whole.Lots.All(a => a.OnHand >= 0 && (a.HasSome || a.Value == 0));
@@ -198,10 +202,7 @@ public sealed class StockCostTests
                     .Line,
                 _ => Line(lot, way == 0 ? MovementKind.Held : MovementKind.Released, 0, null),
             };
-            if (
-                line is not null
-                && StockGate.Refusal(lot.Lot, new(lot.OnHand, lot.IsHeld), line) is null
-            )
+            if (line is not null && StockGate.Refusal(lot.Lot, new(lot.OnHand, lot.IsHeld), line) is null)
             {
                 ledger.Add(line);
             }
