@@ -1,5 +1,6 @@
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
+using Litterfall.UnitTests.Workshop.Orders;
 using Litterfall.Workshop.Orders;
 using Litterfall.Workshop.Supplying;
 
@@ -76,7 +77,7 @@ public sealed class BuyingPlanTests
                 Day = Today,
                 Who = "x",
             };
-        return StockPicture.Read(
+        return OrderExamples.Stock(
             [bag, tank],
             [
                 Line("BARK-1", MovementKind.Received, bag.Amount),
