@@ -129,7 +129,8 @@ public sealed partial class BenchStore
     /// <summary>Writes a step of work whole, or nothing of it.</summary>
     /// <param name="change">The step.</param>
     /// <param name="cancel">Cancels before it is written.</param>
-    /// <exception cref="ShopRefusedException">Something of it cannot be taken; why, in one sentence.</exception>
+    /// <exception cref="ShopRefusedException">Something of it cannot be taken; why, in one
+    /// sentence.</exception>
     public async Task<ShopWritten> WriteAsync(ShopChange change, CancellationToken cancel = default)
     {
         await using var db = await contexts.CreateDbContextAsync(cancel);
@@ -233,6 +234,7 @@ public sealed partial class BenchStore
             );
         }
 
+        var past = new Dictionary<string, List<Movement>>(StringComparer.Ordinal);
         foreach (var (line, mayGoBelow) in change.Lines)
         {
             if (!lots.TryGetValue(line.Lot, out var lot))
@@ -240,19 +242,24 @@ public sealed partial class BenchStore
                 var row = await db.Lots.FindAsync([line.Lot], cancel)
                     ?? throw new ShopRefusedException($"There is no lot {line.Lot}.");
                 lot = lots[line.Lot] = TradeJson.Read<Lot>(row.Json);
-                var past = await db
+                var rows = await db
                     .Movements.AsNoTracking()
                     .Where(m => m.Lot == line.Lot)
                     .OrderBy(m => m.Id)
                     .ToListAsync(cancel);
-                states[line.Lot] = past.Aggregate(default(LotState), (state, m) => state.After(Line(m)));
+                past[line.Lot] = rows.ConvertAll(Line);
+                states[line.Lot] = past[line.Lot].Aggregate(default(LotState), (state, m) => state.After(m));
             }
 
-            if (StockGate.Refusal(lot, states[line.Lot], line, mayGoBelow) is { } refusal)
+            var known = past.TryGetValue(line.Lot, out var lines) ? lines : past[line.Lot] = [];
+            var refusal = StockGate.RefusedReversal(known, line)
+                ?? StockGate.Refusal(lot, states[line.Lot], line, mayGoBelow);
+            if (refusal is not null)
             {
                 throw new ShopRefusedException(refusal);
             }
 
+            known.Add(line);
             states[line.Lot] = states[line.Lot].After(line);
             db.Movements.Add(Row(line));
         }

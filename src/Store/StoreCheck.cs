@@ -78,8 +78,8 @@ public static class StoreCheck
         ),
         (
             "Lots",
-            "typeof(Id) <> 'text' OR typeof(Good) <> 'text' OR typeof(Json) <> 'text' OR NOT json_valid(Json) "
-                + "OR "
+            "typeof(Id) <> 'text' OR typeof(Good) <> 'text' OR typeof(Json) <> 'text' "
+                + "OR NOT json_valid(Json) OR "
                 + Day("Ticks")
         ),
         (

@@ -93,9 +93,10 @@ public static class BatchCard
             (0.05, "", false),
             (0.3, "component", false),
             (0.21, "from lot", false),
-            (0.12, "liters", true),
-            (0.12, jug, true),
-            (0.1, "kg", true),
+            (0.1, "liters", true),
+            (0.14, jug, true),
+            (0.08, "kg", true),
+            (0.02, "", false),
             (0.1, "initials", false)
         );
         foreach (var part in card.Parts)
@@ -108,6 +109,7 @@ public static class BatchCard
                 Plain(part.Liters, "0.0"),
                 Plain(part.Jugs, "0.#"),
                 part.Kilograms is { } kg ? Plain(kg, "0.0") : "",
+                "",
                 "______"
             );
         }
@@ -119,7 +121,7 @@ public static class BatchCard
             new Heading("Water"),
             new Words(
                 card.WaterLiters is { } water
-                    ? $"Pour in {Liters(water)} in three goes and turn the mix each time. Stop early when a handful "
+                    ? $"Pour in {Liters(water)} in three portions and turn the mix each time. Stop early when a handful "
                         + "squeezed hard gives a few drops: the materials may have come wetter than we know."
                     : "Wet it by hand: a handful squeezed hard gives a few drops, no stream."
             )

@@ -86,15 +86,16 @@ public static class KitPapers
             (0.05, "", false),
             (0.37, "in this kit", false),
             (0.14, "amount", true),
+            (0.02, "", false),
             (0.2, "check", false),
-            (0.24, "lot", false)
+            (0.22, "lot", false)
         );
         foreach (var group in kit.Lines.GroupBy(l => l.Group, StringComparer.Ordinal))
         {
-            table.Group("", group.Key, "", "", "");
+            table.Group("", group.Key, "", "", "", "");
             foreach (var line in group)
             {
-                table.Tick("", "", line.Name, line.Amount, line.Check, line.Lots);
+                table.Tick("", "", line.Name, line.Amount, "", line.Check, line.Lots);
             }
         }
 

@@ -26,7 +26,7 @@ public static class LotLabels
     private const double Pad = 1.5;
     private const double Gap = 2;
     private const double Wet = 0.5;
-    private const double Largest = 0.7;
+    private const double Largest = 0.8;
     private const double Points = 9;
     private const double Line = 3.7;
 
@@ -58,8 +58,9 @@ public static class LotLabels
                             inside.X + (i % columns) * (Width + Gap),
                             inside.Y + (i / columns) * (Height + Gap)
                         );
-                        sketch.Rectangle(at, Width, Height, Pen.Fine);
+                        // The quiet zone of the code is painted: the frame goes over it.
                         sketch.Place(Draw(some[i]), at);
+                        sketch.Rectangle(at, Width, Height, Pen.Fine);
                     }
 
                     return sketch.Done(sheet.Size.Width, sheet.Size.Height);
@@ -101,8 +102,8 @@ public static class LotLabels
     {
         var fine = QrMark.Draw(text, Wet);
         var module = Math.Min(Largest, Height / (fine.Height / Wet));
-        // A quarter of a tenth of a millimeter is what printers of labels set.
-        return QrMark.Draw(text, Math.Max(Wet, Math.Floor(module * 40) / 40));
+        // Dots of a printer of labels are an eighth of a millimeter.
+        return QrMark.Draw(text, Math.Max(Wet, Math.Floor(module * 8) / 8));
     }
 
     /// <summary>"3 of 8".</summary>

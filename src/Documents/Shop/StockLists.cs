@@ -58,15 +58,16 @@ public static class StockLists
             (0.16, "lot", false),
             (0.37, "good", false),
             (0.14, "book says", true),
-            (0.14, "found", false),
+            (0.02, "", false),
+            (0.12, "found", false),
             (0.14, "why it differs", false)
         );
         foreach (var place in lines.GroupBy(l => l.Place, StringComparer.Ordinal))
         {
-            table.Group("", place.Key.Length > 0 ? place.Key : "no place", "", "", "", "");
+            table.Group("", place.Key.Length > 0 ? place.Key : "no place", "", "", "", "", "");
             foreach (var line in place)
             {
-                table.Tick("", "", line.Number, line.Good, line.Book, "_________", "_________");
+                table.Tick("", "", line.Number, line.Good, line.Book, "", "_______", "_________");
             }
         }
 
@@ -88,15 +89,16 @@ public static class StockLists
             (0.05, "", false),
             (0.37, "good", false),
             (0.14, "all kits", true),
-            (0.44, "from lot", false)
+            (0.02, "", false),
+            (0.42, "from lot", false)
         );
         foreach (var place in lines.GroupBy(l => l.Place, StringComparer.Ordinal))
         {
-            table.Group("", place.Key.Length > 0 ? place.Key : "no place", "", "");
+            table.Group("", place.Key.Length > 0 ? place.Key : "no place", "", "", "");
             foreach (var line in place)
             {
                 var good = line.Note.Length > 0 ? $"{line.Good} ({line.Note})" : line.Good;
-                table.Tick("", "", good, line.Amount, line.Lots);
+                table.Tick("", "", good, line.Amount, "", line.Lots);
             }
         }
 

@@ -148,7 +148,11 @@ public static class WorkshopReader
         };
     }
 
-    private static WorkshopFolder ReadPrices(CatalogFile file, ImmutableArray<TreeForm> rows, WorkshopFolder workshop)
+    private static WorkshopFolder ReadPrices(
+        CatalogFile file,
+        ImmutableArray<TreeForm> rows,
+        WorkshopFolder workshop
+    )
     {
         var (prices, places) = (workshop.Prices, workshop.Places);
         for (var i = 0; i < rows.Length; i++)
@@ -200,7 +204,11 @@ public static class WorkshopReader
         };
     }
 
-    private static WorkshopFolder ReadEntries(CatalogFile file, WorkshopFolder workshop, List<TextFault> faults)
+    private static WorkshopFolder ReadEntries(
+        CatalogFile file,
+        WorkshopFolder workshop,
+        List<TextFault> faults
+    )
     {
         var read = CatalogReader.ReadPlaced(file, true, faults);
         return workshop with

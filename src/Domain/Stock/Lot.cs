@@ -22,7 +22,8 @@ public sealed record Lot
     public string? SupplierLot { get; init; }
 
     /// <summary>
-    /// What all of it cost, net: the price paid, or the cost of what went into it on the day it was made. What
+    /// What all of it cost, net: the price paid, or the cost of what went into it on the day it was made.
+    /// What
     /// goes into it later comes on top, and so does all of it where this is 0.
     /// </summary>
     public decimal Cost { get; init; }

@@ -24,7 +24,9 @@ public readonly record struct LotState(double OnHand, bool IsHeld)
 /// <summary>Which lines the book of stock takes: one place, asked before anything is written.</summary>
 public static class StockGate
 {
-    /// <summary>Amounts closer than this share of the lot are the same: liters are not counted finer.</summary>
+    /// <summary>
+    /// Amounts closer than this share of the lot are the same: liters are not counted finer.
+    /// </summary>
     public const double Rounding = 1e-9;
 
     /// <summary>Why a line is not taken, in one sentence; null where it is.</summary>
@@ -64,6 +66,29 @@ public static class StockGate
             ? $"{lot.Id} has {Amount(state.OnHand)} left, and {Amount(-line.Effect)} were to go out. "
                 + "Count it, or take the rest from another lot."
             : null;
+    }
+
+    /// <summary>
+    /// Why a line that takes another back is not taken, in one sentence; null where it is, or takes none back.
+    /// </summary>
+    /// <param name="past">Lines of the lot so far.</param>
+    /// <param name="line">The line.</param>
+    public static string? RefusedReversal(IEnumerable<Movement> past, Movement line)
+    {
+        if (line.Reverses is not { } number)
+        {
+            return null;
+        }
+
+        var lines = past as IReadOnlyCollection<Movement> ?? [.. past];
+        return lines.FirstOrDefault(l => l.Id == number) switch
+        {
+            null => string.Create(CultureInfo.InvariantCulture, $"{line.Lot} has no line {number}."),
+            { Reverses: not null } => "This line takes another one back. Write the right line anew.",
+            var was when was.Kind != line.Kind || was.Amount != line.Amount || was.Into != line.Into =>
+                "A line is taken back as it was written. Write what differs anew.",
+            _ => lines.Any(l => l.Reverses == number) ? "This line is taken back already." : null,
+        };
     }
 
     private static bool IsUse(Movement line) =>

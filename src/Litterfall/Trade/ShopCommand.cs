@@ -67,13 +67,17 @@ internal static class ShopCommand
         }
         catch (ShopRefusedException refused)
         {
-            return Exit.Unusable(false, new TextFault(folder, 1, 1, refused.Message, "a folder not taken over yet"));
+            return Exit.Unusable(
+                false,
+                new TextFault(folder, 1, 1, refused.Message, "a folder not taken over yet")
+            );
         }
 
         var entries = await EntriesAsync(bench, folder, cancel);
         Console.Out.WriteLine(
-            $"Took over {records.Offers.Length} prices, {records.Lots.Length} goods in stock and {entries} own "
-                + $"entries of {folder} into {path}. Suppliers, terms and hours are entered on the page Workshop."
+            $"Took over {records.Offers.Length} prices, {records.Lots.Length} goods in stock and {entries} "
+                + $"own entries of {folder} into {path}. Suppliers, terms and hours are entered on the page "
+                + "Workshop."
         );
         return Exit.Done;
     }
@@ -116,7 +120,11 @@ internal static class ShopCommand
         Func<T, string> key
     )
     {
-        var known = (await bench.RecordsAsync<T>()).ToDictionary(r => r.Key, r => r.Version, StringComparer.Ordinal);
+        var known = (await bench.RecordsAsync<T>()).ToDictionary(
+            r => r.Key,
+            r => r.Version,
+            StringComparer.Ordinal
+        );
         foreach (var record in records)
         {
             change.Keep(key(record), known.GetValueOrDefault(key(record)), record, "taken over");
@@ -142,5 +150,6 @@ internal static class ShopCommand
     }
 
     private static bool IsOfEntries(CatalogFile file) =>
-        Path.GetFileName(file.Path) is not ("workshop.json" or "prices.json" or "stock.json" or "sources.json");
+        Path.GetFileName(file.Path)
+            is not ("workshop.json" or "prices.json" or "stock.json" or "sources.json");
 }

@@ -148,12 +148,23 @@ internal static class DemoHistory
             );
         }
 
-        foreach (var (number, good, amount) in used.Where(u => !parts.Contains(u.Good.Good)))
+        Build(stock, few.Orders, [.. used.Where(u => !parts.Contains(u.Good.Good))], (lots, begun));
+    }
+
+    /// <summary>Other goods go into their tanks, and the tanks to their customers.</summary>
+    private static void Build(
+        DemoStock stock,
+        (Order Order, Quote Quote, DateOnly Day)[] orders,
+        ImmutableArray<(int Order, QuotedGood Good, double Amount)> used,
+        (Dictionary<string, string> Lots, DateOnly Day) at
+    )
+    {
+        foreach (var (number, good, amount) in used)
         {
-            stock.Line(lots[good.Good], MovementKind.Used, amount, begun, TankOf(number));
+            stock.Line(at.Lots[good.Good], MovementKind.Used, amount, at.Day, TankOf(number));
         }
 
-        foreach (var (order, _, day) in few.Orders)
+        foreach (var (order, _, day) in orders)
         {
             stock.Line(
                 TankOf(order.Number),

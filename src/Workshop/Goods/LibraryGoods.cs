@@ -6,7 +6,9 @@ namespace Litterfall.Workshop.Goods;
 /// <summary>Entries of the library as goods of a workshop.</summary>
 public static class LibraryGoods
 {
-    /// <summary>The good an entry is; null for what is not bought or kept, such as packs and lamps' spectra.</summary>
+    /// <summary>
+    /// The good an entry is; null for what is not bought or kept, such as packs and lamps' spectra.
+    /// </summary>
     /// <param name="entry">The entry.</param>
     public static Good? From(CatalogEntry entry) =>
         Counted(entry) is var (kind, unit)

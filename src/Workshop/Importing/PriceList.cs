@@ -131,19 +131,27 @@ public static class PriceList
 
         var from = table.Number(Cell(PriceColumn.From)) is >= 1 and < 1e6 and var packs ? (int)packs : 1;
         var pack = Cell(PriceColumn.Pack) is { Length: > 0 } told ? told : Told(amount);
-        var offer = new Offer
-        {
-            Key = OwnKey.From($"{supplier}-{good.Key}-{pack}"),
-            Supplier = supplier,
-            Good = good.Key,
-            Pack = pack,
-            LibraryPack = LibraryPack(at.Place.Catalog, good, inUnit),
-            Amount = inUnit,
-            Tiers = [new PriceTier(from, Math.Round((decimal)price, 4))],
-            Dated = at.Place.Day,
-        };
-        return new(at.Line, offer, good, "");
+        var tier = new PriceTier(from, Math.Round((decimal)price, 4));
+        return new(at.Line, Read(at.Place, (supplier, good), (pack, inUnit), tier), good, "");
     }
+
+    private static Offer Read(
+        PriceListPlace place,
+        (string Supplier, Good Good) of,
+        (string Name, double Amount) pack,
+        PriceTier tier
+    ) =>
+        new()
+        {
+            Key = OwnKey.From($"{of.Supplier}-{of.Good.Key}-{pack.Name}"),
+            Supplier = of.Supplier,
+            Good = of.Good.Key,
+            Pack = pack.Name,
+            LibraryPack = LibraryPack(place.Catalog, of.Good, pack.Amount),
+            Amount = pack.Amount,
+            Tiers = [tier],
+            Dated = place.Day,
+        };
 
     /// <summary>The currency that a cell names by its sign or code; null where it names none.</summary>
     private static string? Currency(string said)
@@ -356,11 +364,17 @@ public static class PriceList
                 ?.Key
             : catalog.Find<EquipmentEntry>(good.Key)?.Key;
 
-    private static string Told((StockUnit Unit, double Amount) pack) =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"{pack.Amount:0.###} {pack.Unit switch { StockUnit.Liters => "L", StockUnit.Kilograms => "kg", StockUnit.Meters => "m", _ => "pieces" }}"
-        );
+    private static string Told((StockUnit Unit, double Amount) pack)
+    {
+        var unit = pack.Unit switch
+        {
+            StockUnit.Liters => "L",
+            StockUnit.Kilograms => "kg",
+            StockUnit.Meters => "m",
+            _ => "pieces",
+        };
+        return string.Create(CultureInfo.InvariantCulture, $"{pack.Amount:0.###} {unit}");
+    }
 
     private static bool Same(string one, string other) =>
         string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase)

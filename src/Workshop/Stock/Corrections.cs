@@ -47,28 +47,18 @@ public static class Corrections
             return (null, $"{lot.Lot.Id} has no line {line.ToString(CultureInfo.InvariantCulture)}.");
         }
 
-        if (was.Reverses is not null)
+        var back = was with
         {
-            return (null, "This line takes another one back. Write the right line anew.");
-        }
-
-        if (lot.TakenBack.Contains(line))
-        {
-            return (null, "This line is taken back already.");
-        }
-
-        return (
-            was with
-            {
-                Id = 0,
-                Day = day < was.Day ? was.Day : day,
-                Who = who,
-                Note = reason,
-                Reverses = line,
-                Place = was.Kind == MovementKind.Moved ? PlaceBefore(lot, line) : was.Place,
-            },
-            null
-        );
+            Id = 0,
+            Day = day < was.Day ? was.Day : day,
+            Who = who,
+            Note = reason,
+            Reverses = line,
+            Place = was.Kind == MovementKind.Moved ? PlaceBefore(lot, line) : was.Place,
+        };
+        return StockGate.RefusedReversal(lot.Lines.Select(l => l.Line), back) is { } refusal
+            ? (null, refusal)
+            : (back, null);
     }
 
     private static string PlaceBefore(LotAccount lot, int line) =>

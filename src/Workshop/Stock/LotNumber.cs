@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Domain.Trade;
+using Litterfall.Instructions.Care;
 
 namespace Litterfall.Workshop.Stock;
 
@@ -9,7 +10,6 @@ namespace Litterfall.Workshop.Stock;
 /// </summary>
 public static class LotNumber
 {
-    private const string Alphabet = "0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZ";
     private const int Letters = 4;
 
     /// <summary>The number with its check character, as labels and codes carry it: "PEAT-31-X".</summary>
@@ -18,18 +18,8 @@ public static class LotNumber
 
     /// <summary>Check character over the letters and digits of a number.</summary>
     /// <param name="lot">Number of the lot.</param>
-    public static char Check(string lot)
-    {
-        const int modulus = 36;
-        var product = modulus;
-        foreach (var sign in lot.ToUpperInvariant().Where(char.IsAsciiLetterOrDigit))
-        {
-            var sum = (product + Alphabet.IndexOf(sign, StringComparison.Ordinal)) % modulus;
-            product = (sum == 0 ? modulus : sum) * 2 % (modulus + 1);
-        }
-
-        return Alphabet[(modulus + 1 - product) % modulus];
-    }
+    public static char Check(string lot) =>
+        TankNumber.Check(string.Concat(lot.ToUpperInvariant().Where(char.IsAsciiLetterOrDigit)));
 
     /// <summary>
     /// The lot that was typed or scanned, or one sentence: letters may be small, the check character may be

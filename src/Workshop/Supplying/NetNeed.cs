@@ -14,7 +14,9 @@ public sealed record NetNeed(Good Good, double Needed, double OnHand, double Com
 {
     private const double Rounding = 1e-9;
 
-    /// <summary>What must be bought so that every order is served and the minimum stays on the shelf.</summary>
+    /// <summary>
+    /// What must be bought so that every order is served and the minimum stays on the shelf.
+    /// </summary>
     public double ToBuy
     {
         get

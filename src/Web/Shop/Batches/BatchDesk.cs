@@ -108,7 +108,9 @@ public sealed class BatchDesk(
     /// Puts the yield of all measured batches into the workshop's own entry of the recipe: quantities of designs
     /// use it and say so.
     /// </summary>
-    private async Task<string> LearnAsync(string recipe)
+    /// <param name="recipe">Key of the recipe.</param>
+    /// <returns>What designs use now, or what kept it; empty where nothing was measured.</returns>
+    public async Task<string> LearnAsync(string recipe)
     {
         var batches = (await store.RecordsAsync<SoilBatch>())
             .Select(b => b.Value)

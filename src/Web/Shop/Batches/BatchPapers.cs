@@ -53,7 +53,7 @@ internal sealed class BatchPapers(BatchView view, ShopSheet sheet, StockPapers p
             view.Stock.GoodOf(lot).Name,
             [
                 $"for {view.Stock.OrderName(order)}",
-                BagLiters(order, batch.Recipe),
+                .. BagLiters(order, batch.Recipe),
                 $"mixed {StockWords.Day(batch.Day)}",
                 "_____ L in this bag",
             ]
@@ -61,14 +61,14 @@ internal sealed class BatchPapers(BatchView view, ShopSheet sheet, StockPapers p
         return papers.Labels([main, .. bags], isCut);
     }
 
-    private string BagLiters(int order, string recipe)
+    private IEnumerable<string> BagLiters(int order, string recipe)
     {
         var liters = view
             .Needs.Where(n => n.Order.Number == order && n.Recipe == recipe)
             .Sum(n => n.Liters);
         return liters > 0
-            ? string.Create(CultureInfo.InvariantCulture, $"needs {liters:0.0} L")
-            : "as needed";
+            ? [string.Create(CultureInfo.InvariantCulture, $"needs {liters:0.0} L")]
+            : [];
     }
 
     private BatchCardText Card(BatchPlan plan, MixBatch batch, (int One, int All) which)

@@ -23,6 +23,7 @@ public sealed partial class BatchPart
     private string sampleDry = "";
     private string? told;
     private string? lot;
+    private bool isGood;
 
     /// <summary>Batches as they stand.</summary>
     [Parameter, EditorRequired]
@@ -84,13 +85,17 @@ public sealed partial class BatchPart
             var band = Recipe.MixingYieldBand is { } b
                 ? $", {Percent(b.Low.Si)[..^2]}–{Percent(b.High.Si)} in the next batch"
                 : "";
-            var measured = View.Learned(Recipe.Key).Yield?.Count ?? 0;
-            return measured > 0
-                    ? $"{share}{band}; learned from {(measured == 1 ? "1 batch" : $"{measured} batches")}."
-                : yield.Origin.Provenance == Provenance.Measured ? $"{share}, as you measured it."
-                : $"{share}, from common practice: your batches will teach it.";
+            return yield.Origin.Provenance == Provenance.Measured
+                ? $"{share}{band}; {yield.Origin.Place}."
+                : $"{share}{band}, from common practice: your batches teach it.";
         }
     }
+
+    /// <summary>What batches taught and designs do not use yet; null for nothing.</summary>
+    private string? Taught =>
+        View.Learned(Recipe.Key).Yield is { } yield && Recipe.MixingYield?.Origin.Place != View.Told(Recipe.Key)
+            ? $"{Percent(yield.Mean)}, {View.Told(Recipe.Key)}"
+            : null;
 
     /// <inheritdoc/>
     protected override void OnParametersSet() => plan = View.Plan(Recipe, Math.Max(0, MoreLiters));
@@ -101,9 +106,15 @@ public sealed partial class BatchPart
         plan = View.Plan(Recipe, Math.Max(0, MoreLiters));
     }
 
+    private async Task LearnAsync()
+    {
+        (told, isGood, lot) = (await Desk.LearnAsync(Recipe.Key), true, null);
+        await OnMade.InvokeAsync();
+    }
+
     private async Task MakeAsync()
     {
-        lot = null;
+        (lot, isGood) = (null, false);
         if (StockWords.Read(came, StockUnit.Liters, Preferences) is not (> 0 and var liters))
         {
             told = "Measure the mix that came out, loose, and type it here.";
@@ -127,7 +138,8 @@ public sealed partial class BatchPart
                 StockWords.Read(water, StockUnit.Liters, Preferences) ?? 0
             )
         );
-        if (lot is not null)
+        isGood = lot is not null;
+        if (isGood)
         {
             (came, weight, water, sampleWet, sampleDry, more) = ("", "", "", "", "", "");
             await OnMade.InvokeAsync();
@@ -198,14 +210,14 @@ public sealed partial class BatchPart
         var per = height / View.Terms.TubLiters;
         var y = height;
         var svg = new StringBuilder(
-            $"<svg class=\"bucket\" viewBox=\"0 -6 360 {height + 10}\" role=\"img\" aria-label=\"the tub before mixing\">"
+            $"<svg class=\"bucket\" viewBox=\"0 -20 440 {height + 24}\" role=\"img\" aria-label=\"the tub before mixing\">"
         );
         var below = double.MaxValue;
         foreach (var share in mix.Batches[0].Shares)
         {
             var h = share.JugLiters * per;
             y -= h;
-            var label = Math.Min(y + (h / 2), below - 13);
+            var label = Math.Min(y + (h / 2), below - 16);
             below = label;
             var name = System.Net.WebUtility.HtmlEncode(
                 $"{share.Part.Name}, {Liters(share.JugLiters)}"

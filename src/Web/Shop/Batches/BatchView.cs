@@ -44,6 +44,11 @@ public sealed record BatchView(
             Learned(recipe.Key)
         );
 
+    /// <summary>What batches of a recipe taught, in words.</summary>
+    /// <param name="recipe">Key of the recipe.</param>
+    public string Told(string recipe) =>
+        BatchLearning.Told(Batches.Select(b => b.Value).Where(b => b.Recipe == recipe));
+
     /// <summary>What batches of a recipe taught.</summary>
     /// <param name="recipe">Key of the recipe.</param>
     public BatchLearning Learned(string recipe) =>

@@ -180,7 +180,7 @@ public sealed class BuyingDesk
             ? "–"
             : string.Create(
                 CultureInfo.InvariantCulture,
-                $"{(unit == StockUnit.Pieces ? Math.Ceiling(amount) : Math.Round(amount, 2)):0.##} {Sign(unit, amount)}"
+                $"{Shown(amount, unit):0.##} {Sign(unit, amount)}"
             );
 
     /// <summary>A day.</summary>
@@ -198,6 +198,9 @@ public sealed class BuyingDesk
 
     private static bool IsOpen(Kept<Purchase> kept) =>
         kept.Value.State is PurchaseState.Planned or PurchaseState.Ordered;
+
+    private static double Shown(double amount, StockUnit unit) =>
+        unit == StockUnit.Pieces ? Math.Ceiling(amount) : Math.Round(amount, 2);
 
     private static string Sign(StockUnit unit, double amount) =>
         unit switch

@@ -118,6 +118,11 @@ public sealed partial class KitPage
         }
 
         var (low, high) = KitWords.Weight(item.Liters!.Value / BagSize.For(item.Liters.Value).Count, each);
+        if (high < 0.1)
+        {
+            return string.Create(CultureInfo.InvariantCulture, $"{1000 * low:0}–{1000 * high:0} g");
+        }
+
         var from = StockWords.Field(low, StockUnit.Kilograms, preferences);
         return $"{from}–{Mass(high)}";
     }

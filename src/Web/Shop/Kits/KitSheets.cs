@@ -157,7 +157,9 @@ internal sealed class KitSheets(KitView view, ShopSheet sheet, StockPapers paper
     {
         if (item.Letter.Length == 0)
         {
-            return item.Size;
+            return item.Size.Length > 0 ? item.Size
+                : item is { Pieces: not null, Kilograms: { } mass } ? $"{StockWords.Number(mass)} kg"
+                : "";
         }
 
         if (view.KilogramsPerLiter(item) is not { } each)
@@ -166,7 +168,9 @@ internal sealed class KitSheets(KitView view, ShopSheet sheet, StockPapers paper
         }
 
         var (low, high) = KitWords.Weight(item.Liters!.Value, each);
-        return string.Create(CultureInfo.InvariantCulture, $"{low:0.00}–{high:0.00} kg");
+        return high < 0.1
+            ? string.Create(CultureInfo.InvariantCulture, $"{1000 * low:0}–{1000 * high:0} g")
+            : string.Create(CultureInfo.InvariantCulture, $"{low:0.00}–{high:0.00} kg");
     }
 
     private static string NameOf(KitItem item) =>

@@ -83,7 +83,7 @@ public sealed partial class LotPage
                 yield return ("Mixing took", $"{StockWords.Number(100 * shrunk)} %");
             }
 
-            yield return ("Number with check character", LotNumber.Checked(it.Lot.Id));
+            yield return ("Number on the label", LotNumber.Checked(it.Lot.Id));
             if (it.Lot.Note.Length > 0)
             {
                 yield return ("Note", it.Lot.Note);

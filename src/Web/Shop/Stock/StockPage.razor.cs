@@ -8,6 +8,7 @@ namespace Litterfall.Web.Shop.Stock;
 /// <summary>All goods: how much there is, what it cost, what runs out and what spoils.</summary>
 public sealed partial class StockPage
 {
+    private const string All = "all";
     private const string Low = "low";
     private const string Soon = "soon";
     private const string Barred = "barred";
@@ -32,7 +33,7 @@ public sealed partial class StockPage
     private string Sum =>
         !isLoaded
             ? "Loading…"
-            : $"{Count(rows.Count, "good", "goods")}, worth "
+            : $"{Count(rows.Count(r => r.Lots.Count > 0), "good", "goods")} on hand, worth "
                 + StockWords.Money(rows.Sum(r => r.Value), view.Currency);
 
     private List<StockRow> Rows =>
@@ -43,7 +44,8 @@ public sealed partial class StockPage
                     Low => low.Contains(r.Good.Key),
                     Soon => soon.Contains(r.Good.Key),
                     Barred => barred.Contains(r.Good.Key),
-                    _ => true,
+                    All => true,
+                    _ => find.Length > 0 || r.Lots.Count > 0 || r.IsLow,
                 } && IsFound(r)
             ),
         ];

@@ -14,7 +14,9 @@ namespace Litterfall.UnitTests.Workshop.Demo;
 /// <summary>The invented workshop holds together: what it says of itself can be added up.</summary>
 public sealed class DemoBookTests
 {
-    private static readonly Lazy<DemoBook> Book = new(() => DemoBook.Create(Supply(), new DateOnly(2027, 3, 4)));
+    private static readonly Lazy<DemoBook> Book = new(() =>
+        DemoBook.Create(Supply(), new DateOnly(2027, 3, 4))
+    );
 
     private static DemoSupply Supply()
     {
@@ -34,16 +36,27 @@ public sealed class DemoBookTests
     {
         var text = File.ReadAllText(SourceTree.Path($"samples/{file}.viv.yaml"));
         var document = DesignReader.Read(file, text).Value!;
-        var bare = document.Design.Workshop is null ? document : DesignEdits.Remove(document, "workshop").Value!;
+        var bare = document.Design.Workshop is null
+            ? document
+            : DesignEdits.Remove(document, "workshop").Value!;
         var good = DesignChecker.Check(bare, catalog).Value!;
-        return new DemoDesign(order, new Guid(order, 0, 0, new byte[8]), 1, good.Design.Name, DesignNumbers.Shape(good));
+        return new DemoDesign(
+            order,
+            new Guid(order, 0, 0, new byte[8]),
+            1,
+            good.Design.Name,
+            DesignNumbers.Shape(good)
+        );
     }
 
     [Fact]
     public void Five_orders_are_open_and_forty_are_closed()
     {
         Assert.Equal(40, Book.Value.Orders.Count(o => o.State == OrderState.Closed));
-        Assert.Equal([201, 202, 203, 204, 205], Book.Value.Orders.Where(o => o.State != OrderState.Closed).Select(o => o.Number));
+        Assert.Equal(
+            [201, 202, 203, 204, 205],
+            Book.Value.Orders.Where(o => o.State != OrderState.Closed).Select(o => o.Number)
+        );
         Assert.Equal(Enumerable.Range(1, 44), Book.Value.Quotes.Select(q => q.Number));
         Assert.Equal(
             Enumerable.Range(1, 40),
@@ -67,7 +80,10 @@ public sealed class DemoBookTests
     [Fact]
     public void The_shelves_hold_what_the_scenario_says()
     {
-        var book = StockBook.Empty.With(Book.Value.Lots, Book.Value.Lines);
+        var book = StockBook.Empty.With(
+            Book.Value.Lots,
+            Book.Value.Lines.Select((line, i) => line with { Id = i + 1 })
+        );
         double OnHand(string good) => book.OnHand(good);
         Assert.Equal(110, OnHand("expanded-clay-8-16"), 1e-6);
         Assert.Equal(74, OnHand("fine-bark"), 1e-6);
@@ -86,15 +102,16 @@ public sealed class DemoBookTests
         foreach (var quote in Book.Value.Quotes)
         {
             var margin = quote.Customer.IsWholesale ? 0.20m : 0.38m;
-            Assert.All(
-                quote.Options,
-                o =>
-                {
-                    Assert.Equal(o.Gross, o.Net + o.Tax);
-                    Assert.InRange((o.Net - o.Cost.Total - o.Cost.Fee) / o.Net, margin - 0.0005m, margin + 0.0005m);
-                    Assert.DoesNotContain(o.Goods, g => g.Cost is null && g.Amount > 0);
-                }
-            );
+            Assert.All(quote.Options, o =>
+            {
+                Assert.Equal(o.Gross, o.Net + o.Tax);
+                Assert.InRange(
+                    (o.Net - o.Cost.Total - o.Cost.Fee) / o.Net,
+                    margin - 0.0005m,
+                    margin + 0.0005m
+                );
+                Assert.DoesNotContain(o.Goods, g => g.Cost is null && g.Amount > 0);
+            });
         }
     }
 

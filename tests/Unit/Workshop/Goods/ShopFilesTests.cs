@@ -62,7 +62,8 @@ public sealed class ShopFilesTests
             new(
                 "prices.json",
                 """
-                [ { "pack": "pack-fine-bark-20-l", "price": 9.80, "breaks": [ { "from": 4, "price": 8.90 } ] },
+                [ { "pack": "pack-fine-bark-20-l", "price": 9.80,
+                    "breaks": [ { "from": 4, "price": 8.90 } ] },
                   { "pack": "mist-nozzle", "price": 3.20 } ]
                 """
             ),

@@ -6,7 +6,9 @@ using Litterfall.Workshop.Supplying;
 
 namespace Litterfall.UnitTests.Workshop.Supplying;
 
-/// <summary>Needs of all orders, their purchase and its delivery; own worked examples counted by hand.</summary>
+/// <summary>
+/// Needs of all orders, their purchase and its delivery; own worked examples counted by hand.
+/// </summary>
 public sealed class BuyingPlanTests
 {
     private static readonly DateOnly Today = new(2026, 9, 3);
@@ -102,7 +104,9 @@ public sealed class BuyingPlanTests
             State = PurchaseState.Ordered,
             Lines = [new PurchaseLine("north-bark-20", 2, 9.80m, 1)],
         };
-        var need = Assert.Single(NetNeed.Read([Accepted(1, 40), Accepted(2, 25)], Stock(12, 15), Supply(coming)));
+        var need = Assert.Single(
+            NetNeed.Read([Accepted(1, 40), Accepted(2, 25)], Stock(12, 15), Supply(coming))
+        );
         Assert.Equal(50, need.Needed, 1e-9);
         Assert.Equal((12.0, 20.0, 28.0), (need.OnHand, need.Coming, need.ToBuy));
         Assert.Equal([1, 2], need.Orders);
@@ -160,10 +164,7 @@ public sealed class BuyingPlanTests
         Assert.Equal(PurchaseState.Ordered, receipt.Purchase.State);
         Assert.Equal(3, receipt.Purchase.Lines[0].Came);
         // Three bags are of the first step of the list: that price is new, the other stays.
-        Assert.Equal(
-            [new PriceTier(1, 9.20m), new PriceTier(4, 8.90m)],
-            Assert.Single(receipt.Offers).Tiers
-        );
+        Assert.Equal([new PriceTier(1, 9.20m), new PriceTier(4, 8.90m)], Assert.Single(receipt.Offers).Tiers);
         var rest = Receipt.Read(
             receipt.Purchase,
             [new(0, 1, 9.20m, "")],
