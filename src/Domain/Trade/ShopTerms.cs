@@ -16,7 +16,7 @@ public enum SumRounding
 }
 
 /// <summary>What a payment costs, and of what.</summary>
-public enum FeeBase
+public enum PaymentFeeOn
 {
     /// <summary>Of the price before tax.</summary>
     Net,
@@ -132,7 +132,7 @@ public sealed record ShopTerms
     public decimal FeeFixed { get; init; }
 
     /// <summary>What the share is taken of.</summary>
-    public FeeBase FeeOn { get; init; } = FeeBase.Gross;
+    public PaymentFeeOn FeeOn { get; init; } = PaymentFeeOn.Gross;
 
     /// <summary>Chance that a live parcel must be replaced, percent, before own history counts.</summary>
     public decimal LossPercent { get; init; } = 5;

@@ -22,7 +22,7 @@ internal static class BuyingRoutes
     )
     {
         var view = await ask.Shelf.LoadAsync(context.RequestAborted);
-        var desk = await BuyingDesk.OpenAsync(store, ask.Shelf.Today);
+        var desk = await BuyingDesk.OpenAsync(store, ask.Shelf);
         var key = number.ToString(CultureInfo.InvariantCulture);
         return await desk.TextAsync(store, key) is { } text
             ? StockRoutes.Shown(PurchaseList.Write(ask.Sheet(view), text))

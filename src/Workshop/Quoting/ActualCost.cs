@@ -70,7 +70,7 @@ public sealed record ActualCost(
                 OverheadPercent = terms.OverheadPercent,
                 Packaging = option.Cost.Packaging,
                 Shipping = option.Cost.Shipping,
-                Fee = new(terms.FeePercent, terms.FeeFixed, terms.FeeOn == FeeBase.Gross),
+                Fee = new(terms.FeePercent, terms.FeeFixed, terms.FeeOn == PaymentFeeOn.Gross),
                 TaxPercent = terms.TaxPercent,
                 PricesIncludeTax = terms.ShowsTaxIncluded,
                 Rounding = SumRules.From(terms.Rounding),

@@ -164,7 +164,7 @@ public static class QuoteMaker
                 live > 0 && terms.LossPercent > 0
                     ? new(terms.LossPercent, terms.IsReplacedAgain, null)
                     : null,
-            Fee = new(terms.FeePercent, terms.FeeFixed, terms.FeeOn == FeeBase.Gross),
+            Fee = new(terms.FeePercent, terms.FeeFixed, terms.FeeOn == PaymentFeeOn.Gross),
             MarginPercent = wish.Price is null ? wish.Margin ?? basis.Margin : null,
             TaxPercent = terms.TaxPercent,
             PricesIncludeTax = terms.ShowsTaxIncluded,

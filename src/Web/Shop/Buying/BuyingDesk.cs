@@ -3,6 +3,7 @@ using Litterfall.Documents.Shop;
 using Litterfall.Domain.Trade;
 using Litterfall.Store;
 using Litterfall.Web.Shop.Orders;
+using Litterfall.Web.Shop.Stock;
 using Litterfall.Web.Shop.Terms;
 using Litterfall.Workshop.Orders;
 using Litterfall.Workshop.Supplying;
@@ -55,14 +56,15 @@ public sealed class BuyingDesk
 
     /// <summary>Reads everything.</summary>
     /// <param name="store">The bench.</param>
-    /// <param name="today">Today.</param>
-    public static async Task<BuyingDesk> OpenAsync(BenchStore store, DateOnly today)
+    /// <param name="shelf">The book of stock.</param>
+    public static async Task<BuyingDesk> OpenAsync(BenchStore store, StockShelf shelf)
     {
         const int finished = 6;
         var (terms, _) = await OrderBook.TermsAsync(store);
         var supply = await OrderBook.SupplyAsync(store);
         var orders = await OrderBook.AllAsync<Order>(store);
-        var stock = await OrderBook.StockAsync(store, today);
+        var today = shelf.Today;
+        var stock = StockPicture.Read(await shelf.BookAsync(), today);
         var purchases = (await store.RecordsAsync<Purchase>())
             .OrderByDescending(p => p.Value.Number)
             .ToList();

@@ -23,11 +23,7 @@ public sealed partial class BuyingPage
     /// <inheritdoc/>
     public void Dispose() => running?.Dispose();
 
-    private async Task LoadAsync()
-    {
-        var today = DateOnly.FromDateTime(Clock.GetLocalNow().Date);
-        work = await BuyingDesk.OpenAsync(Store, today);
-    }
+    private async Task LoadAsync() => work = await BuyingDesk.OpenAsync(Store, Shelf);
 
     private async Task PlanAsync()
     {

@@ -58,7 +58,7 @@ public sealed class TermsDraft
     public bool IsReplacedAgain { get; set; }
 
     /// <summary>What the payment fee is taken of.</summary>
-    public FeeBase FeeOn { get; set; }
+    public PaymentFeeOn FeeOn { get; set; }
 
     /// <summary>The terms as typed; null where a field has a fault.</summary>
     public ShopTerms? Read()
@@ -119,7 +119,7 @@ public sealed class TermsDraft
     /// <summary>Margin and fee together leave nothing for the cost from 100 % on.</summary>
     private void RefuseMargins(ShopTerms typed)
     {
-        var fee = typed.FeePercent * (FeeOn == FeeBase.Gross ? 1 + typed.TaxPercent / 100 : 1);
+        var fee = typed.FeePercent * (FeeOn == PaymentFeeOn.Gross ? 1 + typed.TaxPercent / 100 : 1);
         foreach (
             var (field, margin) in new[]
             {

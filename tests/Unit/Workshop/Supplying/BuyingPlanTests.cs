@@ -1,7 +1,7 @@
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
-using Litterfall.UnitTests.Workshop.Orders;
 using Litterfall.Workshop.Orders;
+using Litterfall.Workshop.Stock;
 using Litterfall.Workshop.Supplying;
 
 namespace Litterfall.UnitTests.Workshop.Supplying;
@@ -79,13 +79,14 @@ public sealed class BuyingPlanTests
                 Day = Today,
                 Who = "x",
             };
-        return OrderExamples.Stock(
-            [bag, tank],
-            [
-                Line("BARK-1", MovementKind.Received, bag.Amount),
-                Line("T-1", MovementKind.Made, 1),
-                Line("BARK-1", MovementKind.Used, usedForFirst, "T-1"),
-            ],
+        Movement[] lines =
+        [
+            Line("BARK-1", MovementKind.Received, bag.Amount),
+            Line("T-1", MovementKind.Made, 1),
+            Line("BARK-1", MovementKind.Used, usedForFirst, "T-1"),
+        ];
+        return StockPicture.Read(
+            StockBook.Empty.With([bag, tank], lines.Select((line, i) => line with { Id = i + 1 })),
             Today
         );
     }
