@@ -25,7 +25,7 @@ internal static class BuyingRoutes
         var desk = await BuyingDesk.OpenAsync(store, ask.Shelf);
         var key = number.ToString(CultureInfo.InvariantCulture);
         return await desk.TextAsync(store, key) is { } text
-            ? StockRoutes.Shown(PurchaseList.Write(ask.Sheet(view), text))
+            ? StockRoutes.Shown(PurchaseList.Write(ask.Shared(view), text))
             : Results.NotFound();
     }
 }

@@ -80,7 +80,7 @@ internal static class StockRoutes
         var papers = ask.Papers(view.Stock, context);
         return
             view.Recipes.FirstOrDefault(r => r.Key == recipe) is { } entry
-            && new BatchPapers(view, ask.Sheet(view.Stock), papers).Cards(entry, Math.Max(0, more ?? 0))
+            && new BatchPapers(view, ask.Shared(view.Stock), papers).Cards(entry, Math.Max(0, more ?? 0))
                 is { } cards
             ? Shown(cards)
             : Results.NotFound();
@@ -98,7 +98,7 @@ internal static class StockRoutes
             view.Batches.FirstOrDefault(b => b.Value.Lot == lot)?.Value is { } batch
             && view.Stock.Book.Find(lot) is { } account
             ? Shown(
-                new BatchPapers(view, ask.Sheet(view.Stock), ask.Papers(view.Stock, context)).Labels(
+                new BatchPapers(view, ask.Shared(view.Stock), ask.Papers(view.Stock, context)).Labels(
                     batch,
                     account,
                     ask.Cut == "true"
@@ -120,7 +120,7 @@ internal static class StockRoutes
             return Results.NotFound();
         }
 
-        var sheets = new KitSheets(view, ask.Sheet(view.Stock), ask.Papers(view.Stock, context));
+        var sheets = new KitSheets(view, ask.Shared(view.Stock), ask.Papers(view.Stock, context));
         var written = paper switch
         {
             "pick" => sheets.Pick(),
@@ -155,14 +155,14 @@ internal static class StockRoutes
 }
 
 /// <summary>How papers of stock are asked for in an address, and what they are made from.</summary>
-/// <param name="Size">"letter", or A4.</param>
+/// <param name="Sheet">"letter", or A4.</param>
 /// <param name="Us">"true" for gallons and pounds.</param>
 /// <param name="Cut">"true" for labels on sheets to cut out.</param>
 /// <param name="Shelf">The book of stock.</param>
 /// <param name="Place">Where other machines reach the bench.</param>
 /// <param name="Options">Version of the program.</param>
 internal sealed record StockAsk(
-    string? Size,
+    string? Sheet,
     string? Us,
     string? Cut,
     StockShelf Shelf,
@@ -172,9 +172,9 @@ internal sealed record StockAsk(
 {
     /// <summary>What the papers share.</summary>
     /// <param name="view">Stock.</param>
-    public ShopSheet Sheet(StockView view) =>
+    public ShopSheet Shared(StockView view) =>
         new(
-            Size == "letter" ? PaperSize.Letter : PaperSize.A4,
+            Sheet == "letter" ? PaperSize.Letter : PaperSize.A4,
             view.Terms?.Name ?? "Workshop",
             Shelf.Today,
             Options.Version
@@ -187,5 +187,5 @@ internal sealed record StockAsk(
     /// <param name="view">Stock.</param>
     /// <param name="context">Who asks, and at which address.</param>
     public StockPapers Papers(StockView view, HttpContext context) =>
-        new(view, Sheet(view), StockRoutes.Link(context, Place));
+        new(view, Shared(view), StockRoutes.Link(context, Place));
 }
