@@ -3,7 +3,6 @@ using Litterfall.Domain.Trade;
 using Litterfall.Store;
 using Litterfall.Web.Shop.Stock;
 using Litterfall.Workshop.Orders;
-using Litterfall.Workshop.Stock;
 
 namespace Litterfall.Web.Shop.Orders;
 
@@ -32,17 +31,6 @@ public static class OrderBook
             await AllAsync<Offer>(store, cancel),
             await AllAsync<Supplier>(store, cancel),
             await AllAsync<Purchase>(store, cancel)
-        );
-
-    /// <summary>The book of stock as it stands, read anew.</summary>
-    public static async Task<StockPicture> StockAsync(
-        BenchStore store,
-        DateOnly today,
-        CancellationToken cancel = default
-    ) =>
-        StockPicture.Read(
-            StockBook.Empty.With(await store.LotsAsync(cancel), await store.MovementsAsync(0, cancel)),
-            today
         );
 
     /// <summary>The board of all orders that a filter lets pass.</summary>
