@@ -9,7 +9,10 @@ namespace Litterfall.Store;
 /// <summary>Records, stock and issued papers of the workshop.</summary>
 public sealed partial class BenchStore
 {
+    private const int MostRead = 20_000;
+
     private readonly ConcurrentDictionary<object, Action> shopWatchers = new();
+    private readonly ConcurrentDictionary<int, object> readRows = new();
 
     /// <summary>Tells of every change of the workshop's records or stock, until it is disposed of.</summary>
     /// <param name="tell">Called on the thread of the change.</param>
@@ -300,8 +303,22 @@ public sealed partial class BenchStore
         return numbers;
     }
 
-    private static Kept<T> Shown<T>(RecordRow row) =>
-        new(row.Key, row.Version, TradeJson.Read<T>(row.Json), At(row.Ticks), row.Who, row.Note);
+    /// <summary>A row never changes once it is written, so it is read from its text once.</summary>
+    private Kept<T> Shown<T>(RecordRow row)
+    {
+        if (readRows.Count > MostRead)
+        {
+            readRows.Clear();
+        }
+
+        return (Kept<T>)
+            readRows.GetOrAdd(
+                row.Id,
+                static (_, r) =>
+                    new Kept<T>(r.Key, r.Version, TradeJson.Read<T>(r.Json), At(r.Ticks), r.Who, r.Note),
+                row
+            );
+    }
 
     private MovementRow Row(Movement line) =>
         new()

@@ -220,7 +220,7 @@ public static class StoreCheck
             return "the copy is damaged: its tables are not those of a bench";
         }
 
-        return Rows(db) ?? Versions(db) ?? Entries(db) ?? Sum(db);
+        return Rows(db) ?? Versions(db) ?? Issued(db) ?? Entries(db) ?? Sum(db);
     }
 
     /// <summary>Kinds of values, and what names what.</summary>
@@ -288,6 +288,36 @@ public static class StoreCheck
                     $"the copy is damaged: version {rows.GetInt32(1)} of a design is not as it was written"
                 );
             }
+        }
+
+        return null;
+    }
+
+    /// <summary>Quotes and invoices are as they were issued, and none is missing between.</summary>
+    private static string? Issued(SqliteConnection db)
+    {
+        if (StoreSchema.Scalar(db, "SELECT COUNT(*) FROM sqlite_master WHERE name = 'Issued'") is 0L)
+        {
+            return null;
+        }
+
+        using var command = db.CreateCommand();
+        command.CommandText = "SELECT Kind, Number, Json, Hash FROM Issued ORDER BY Kind, Number";
+        using var rows = command.ExecuteReader();
+        var (kind, last) = ("", 0);
+        while (rows.Read())
+        {
+            (kind, last) = rows.GetString(0) == kind ? (kind, last) : (rows.GetString(0), 0);
+            var number = rows.GetInt32(1);
+            if (number != last + 1 || Fingerprint.Of(rows.GetString(2)) != rows.GetString(3))
+            {
+                return string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"the copy is damaged: {kind.ToLowerInvariant()} {number} is not as it was issued"
+                );
+            }
+
+            last = number;
         }
 
         return null;

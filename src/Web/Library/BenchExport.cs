@@ -63,6 +63,7 @@ public static class BenchExport
             }
 
             await FilesAsync(zip, db, cancel);
+            await ShopExport.PutAsync(zip, db, cancel);
             Put(zip, "versions.csv", CsvTable.Write(Columns, rows));
             Put(zip, "orders.csv", CsvTable.Write(OrderColumns, await OrdersAsync(db, designs, cancel)));
             Put(
@@ -152,7 +153,7 @@ public static class BenchExport
         }
     }
 
-    private static void Put(ZipArchive zip, string name, byte[] content)
+    internal static void Put(ZipArchive zip, string name, byte[] content)
     {
         using var file = zip.CreateEntry(name, CompressionLevel.Fastest).Open();
         file.Write(content);

@@ -259,8 +259,9 @@ internal static class DemoHistory
     {
         var number = order.Number - First + 1;
         var head = new QuoteHead(DemoShop.Terms, quote.Customer, quote.Promised!.Value);
-        book.NewPapers.Add(OrderInvoices.Delivery(number, order, quote, head));
-        book.NewPapers.Add(OrderInvoices.Bill(number, order, quote, head));
+        var then = order with { Payments = [.. order.Payments.Where(p => p.Day <= head.Day)] };
+        book.NewPapers.Add(OrderInvoices.Delivery(number, then, quote, head));
+        book.NewPapers.Add(OrderInvoices.Bill(number, then, quote, head));
     }
 
     private static Lot Tank(Order order, DateOnly day) =>

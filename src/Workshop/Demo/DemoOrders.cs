@@ -156,7 +156,6 @@ internal static class DemoOrders
                         Design = design.Id,
                         Version = design.Version,
                         Amount = design.Numbers.Design.Design.Boxes,
-                        Harm = "",
                     },
                 ],
             };

@@ -21,13 +21,10 @@ public static class DemoShop
     /// <summary>Day on which the scenario stands: a Thursday.</summary>
     internal static readonly DateOnly Scene = new(2026, 9, 3);
 
-    /// <summary>Moves the scenario by whole weeks, so that its Thursday is in the week of a day.</summary>
+    /// <summary>Days by which the scenario is moved: its Thursday is the last one up to a day.</summary>
     /// <param name="today">Day the demo is filled.</param>
-    internal static int Shift(DateOnly today)
-    {
-        var weeks = Math.Floor((today.DayNumber - (Scene.DayNumber - 3)) / 7.0);
-        return (int)weeks * 7;
-    }
+    internal static int Shift(DateOnly today) =>
+        (int)Math.Floor((today.DayNumber - Scene.DayNumber) / 7.0) * 7;
 
     /// <summary>Terms of the workshop.</summary>
     public static ShopTerms Terms { get; } =

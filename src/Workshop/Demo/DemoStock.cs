@@ -136,7 +136,7 @@ internal sealed class DemoStock(DemoBook book, int shift)
             Quarantine(key, count, each);
         }
 
-        foreach (var (line, cups) in new[] { ("A", 4), ("B", 3), ("C", 10), ("D", 2) })
+        foreach (var (line, cups) in new[] { ("A", 4), ("B", 2), ("C", 11), ("D", 2) })
         {
             var lot = Cups("folsomia-candida", line, cups);
             if (line == "C")

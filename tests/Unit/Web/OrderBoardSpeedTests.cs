@@ -12,7 +12,9 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace Litterfall.UnitTests.Web;
 
-/// <summary>The board of a busy workshop, read from its file; the bound is what a reader does not wait for.</summary>
+/// <summary>
+/// The board of a busy workshop, read from its file; the bound is what a reader does not wait for.
+/// </summary>
 [Collection("timed")]
 public sealed class OrderBoardSpeedTests : IAsyncDisposable
 {

@@ -56,10 +56,11 @@ public sealed partial class HoursDesk
             yield return new("Materials", Money(cost.Materials), Money(now.Cost.Materials));
             yield return new("Plants, animals, cultures", Money(cost.Live), Money(now.Cost.Live));
             yield return new(
-                "Labor",
-                $"{Money(cost.Labor)} ({OrderShow.Time(option.Minutes.Sum(m => m.Minutes))})",
-                $"{Money(now.Cost.Labor)} ({OrderShow.Time((double)now.Case.Hours * 60)})"
+                "Hours of work",
+                OrderShow.Time(option.Minutes.Sum(m => m.Minutes)),
+                OrderShow.Time((double)now.Case.Hours * 60)
             );
+            yield return new("Labor", Money(cost.Labor), Money(now.Cost.Labor));
             yield return new("Overhead", Money(cost.Overhead), Money(now.Cost.Overhead));
             yield return new(
                 "Packaging and shipping",

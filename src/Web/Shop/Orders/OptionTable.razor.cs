@@ -19,9 +19,8 @@ public sealed partial class OptionTable
     [
         new("Materials with waste", o => Money(o.Option.Cost.Materials)),
         new("Plants, animals, cultures", o => Money(o.Option.Cost.Live)),
-        new("Labor", o =>
-            $"{Money(o.Option.Cost.Labor)} ({OrderShow.Time(o.Option.Minutes.Sum(m => m.Minutes))})"
-        ),
+        new("Hours of work", o => OrderShow.Time(o.Option.Minutes.Sum(m => m.Minutes))),
+        new("Labor", o => Money(o.Option.Cost.Labor)),
         new("Overhead", o => Money(o.Option.Cost.Overhead)),
         new("Packaging", o => Money(o.Option.Cost.Packaging)),
         new("Shipping", o => Money(o.Option.Cost.Shipping)),

@@ -86,6 +86,18 @@ public sealed partial class OrderMoves
         );
     }
 
+    private async Task TermsAsync(ChangeEventArgs typed)
+    {
+        var text = (typed.Value?.ToString() ?? "").Trim();
+        var words = text.Length > 0 ? $"Agreed besides: {text}" : "Nothing is agreed beside our terms.";
+        await OnDone.InvokeAsync(
+            await Work.KeepAsync(
+                OrderSteps.Told(Work.Order with { Terms = text }, await Work.ActAsync(words)),
+                words
+            )
+        );
+    }
+
     private async Task NoteAsync(ChangeEventArgs typed) =>
         await OnDone.InvokeAsync(
             await Work.KeepAsync(Work.Order with { Notes = (typed.Value?.ToString() ?? "").Trim() }, "notes")

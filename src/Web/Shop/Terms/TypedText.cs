@@ -74,12 +74,12 @@ public sealed class TypedText(string label, string text)
     /// <summary>An amount of money, or nothing.</summary>
     public decimal? MoneyOrNone() => Text.Trim().Length == 0 ? Cleared() : Money();
 
-    /// <summary>A number.</summary>
+    /// <summary>A number; 0 where nothing is typed and 0 is taken.</summary>
     /// <param name="least">Least that is taken.</param>
     /// <param name="most">Most that is taken.</param>
     public double Number(double least, double most)
     {
-        var number = (double?)Amount(null);
+        var number = (double?)Amount(least <= 0 ? 0 : null);
         Fault = number is null || number < least || number > most ? Within(least, most) : null;
         return number ?? least;
     }
