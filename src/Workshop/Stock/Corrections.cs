@@ -42,7 +42,7 @@ public static class Corrections
         string reason
     )
     {
-        if (lot.Lines.Find(l => l.Line.Id == line) is not { Line: var was })
+        if (lot.Lines.FirstOrDefault(l => l.Line.Id == line) is not { Line: var was })
         {
             return (null, $"{lot.Lot.Id} has no line {line.ToString(CultureInfo.InvariantCulture)}.");
         }

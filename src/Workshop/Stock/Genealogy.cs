@@ -35,13 +35,26 @@ public static class Genealogy
     /// <param name="book">The book of stock.</param>
     /// <param name="lot">Number of the lot.</param>
     public static IReadOnlyList<string> Descendants(StockBook book, string lot) =>
-        Walk(book, lot, a => EdgesFrom(a).Where(e => !e.IsSale).Select(e => e.Into));
+        Walk(book, lot, Into);
 
     /// <summary>Numbers of all lots that are in a lot, near ones first.</summary>
     /// <param name="book">The book of stock.</param>
     /// <param name="lot">Number of the lot.</param>
     public static IReadOnlyList<string> Ancestors(StockBook book, string lot) =>
-        Walk(book, lot, a => EdgesInto(a).Select(e => e.From));
+        Walk(book, lot, From);
+
+    /// <summary>A line that takes another back calls for the sums; without one each line is an edge.</summary>
+    private static IEnumerable<string> Into(LotAccount lot) =>
+        lot.Lines.Any(l => l.Line.Reverses is not null)
+            ? EdgesFrom(lot).Where(e => !e.IsSale).Select(e => e.Into)
+            : lot
+                .Lines.Where(l => l.Line is { Kind: MovementKind.Used, Into: not null, Amount: > 0 })
+                .Select(l => l.Line.Into!);
+
+    private static IEnumerable<string> From(LotAccount lot) =>
+        lot.Feeds.Any(l => l.Line.Reverses is not null)
+            ? EdgesInto(lot).Select(e => e.From)
+            : lot.Feeds.Where(l => l.Line.Amount > 0).Select(l => l.Line.Lot);
 
     /// <summary>Breadth first with what was seen, so that long chains of cups end.</summary>
     private static List<string> Walk(StockBook book, string start, Func<LotAccount, IEnumerable<string>> next)

@@ -45,10 +45,10 @@ public sealed record LotAccount
     public LotCost Cost { get; init; }
 
     /// <summary>Its lines in the order they were written.</summary>
-    public ImmutableList<BookLine> Lines { get; init; } = [];
+    public ImmutableArray<BookLine> Lines { get; init; } = [];
 
     /// <summary>Lines of other lots that went into it.</summary>
-    public ImmutableList<BookLine> Feeds { get; init; } = [];
+    public ImmutableArray<BookLine> Feeds { get; init; } = [];
 
     /// <summary>What is on hand cost so much, net.</summary>
     public decimal Value => Cost.Left;

@@ -7,8 +7,8 @@ namespace Litterfall.Workshop.Stock;
 internal sealed class Posting(ImmutableDictionary<string, LotAccount> before)
 {
     private readonly Dictionary<string, LotAccount> touched = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, ImmutableList<BookLine>.Builder> lines = new(StringComparer.Ordinal);
-    private readonly Dictionary<string, ImmutableList<BookLine>.Builder> feeds = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, ImmutableArray<BookLine>.Builder> lines = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, ImmutableArray<BookLine>.Builder> feeds = new(StringComparer.Ordinal);
 
     /// <summary>All accounts as they are after the lines.</summary>
     public ImmutableDictionary<string, LotAccount> Accounts() =>
@@ -147,13 +147,13 @@ internal sealed class Posting(ImmutableDictionary<string, LotAccount> before)
 
     private BookLine? Earlier(LotAccount account, int id) =>
         lines.TryGetValue(account.Lot.Id, out var own)
-            ? own.Find(l => l.Line.Id == id)
-            : account.Lines.Find(l => l.Line.Id == id);
+            ? own.FirstOrDefault(l => l.Line.Id == id)
+            : account.Lines.FirstOrDefault(l => l.Line.Id == id);
 
     private static void Add(
-        Dictionary<string, ImmutableList<BookLine>.Builder> all,
+        Dictionary<string, ImmutableArray<BookLine>.Builder> all,
         string lot,
-        ImmutableList<BookLine> past,
+        ImmutableArray<BookLine> past,
         BookLine line
     )
     {

@@ -35,7 +35,8 @@ public sealed record Recall(
             .. Genealogy.Descendants(book, lot).Select(book.Find).OfType<LotAccount>(),
         ];
         var all = into.Prepend(start).ToList();
-        var orders = all.SelectMany(a =>
+        var orders = all.Where(a => a.Sold > 0)
+            .SelectMany(a =>
                 Genealogy
                     .EdgesFrom(a)
                     .Where(e => e.IsSale)
