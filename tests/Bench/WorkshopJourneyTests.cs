@@ -15,7 +15,7 @@ public sealed class WorkshopJourneyTests(Browser browser, SharedBench shared) : 
         using var bench = await RunningBench.StartAsync(demo: true);
         var page = await PageAsync();
         await GoAsync(page, $"{bench.Url}/orders/202");
-        await page.ClickAsync("button[aria-label^='Accept planted of Q-0042']");
+        await page.ClickAsync("button[aria-label^='Customer took this: planted of Q-0042']");
         await page.WaitForSelectorAsync("main h1 ~ .chip:has-text('Accepted'), .chip:text-is('Accepted')");
         await page.WaitForSelectorAsync(Says("not paid yet"));
         var deposit = await page.GetAttributeAsync("#pay-amount", "placeholder");
