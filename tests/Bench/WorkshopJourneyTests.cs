@@ -22,15 +22,26 @@ public sealed class WorkshopJourneyTests(Browser browser, SharedBench shared) : 
         await page.FillAsync("#pay-amount", deposit!);
         await page.ClickAsync("button:has-text('Record payment')");
         await page.WaitForSelectorAsync(Says(", paid"));
+        // Its piece of mesh leaves a gap where frogs get under: nobody begins it so.
+        await page.WaitForSelectorAsync(Says("would harm its animals"), new() { Timeout = 120_000 });
         await page.ClickAsync("button:has-text('Start work')");
-        await page.WaitForSelectorAsync(".chip:text-is('In work')");
+        await page.WaitForSelectorAsync(Says("send a change order first"));
+        await GoAsync(page, $"{bench.Url}/orders/201");
+        await page.WaitForSelectorAsync(
+            Says("nothing found that would harm its animals"),
+            new() { Timeout = 120_000 }
+        );
+        await page.ClickAsync("button:has-text('Mark ready')");
+        await page.WaitForSelectorAsync(".chip:text-is('Ready')");
+        await page.ClickAsync("button:has-text('Record delivery')");
+        await page.WaitForSelectorAsync(".chip:text-is('Delivered')");
         await page.ClickAsync("button:has-text('Issue invoice')");
         var invoice = page.Locator("a:has-text('Invoice I-0041')");
         await invoice.WaitForAsync();
         await page.ReloadAsync();
         await invoice.WaitForAsync();
         var text = await TextAsync(page, (await invoice.GetAttributeAsync("href"))!);
-        Assert.Contains("MarlStreetDental", text, StringComparison.Ordinal);
+        Assert.Contains("PernilleVoss", text, StringComparison.Ordinal);
         Assert.Contains("I-0041", text, StringComparison.Ordinal);
     }
 
