@@ -4,8 +4,8 @@ using Litterfall.Domain.Stock;
 namespace Litterfall.Bench.Stock;
 
 /// <summary>
-/// A made-up workshop of many years: bought lots go into mixes, mixes and bought lots into tanks, cultures split
-/// in long chains, tanks leave to orders.
+/// A made-up workshop of many years: bought lots go into mixes, mixes and bought lots into tanks, cultures
+/// split in long chains, tanks leave to orders.
 /// </summary>
 internal static class MadeUpBook
 {
@@ -25,7 +25,11 @@ internal static class MadeUpBook
                 new()
                 {
                     Id = Name(i),
-                    Good = i < bought ? $"good-{i % 60}" : i < mixed ? "mix" : i < split ? "culture" : "tank",
+                    Good =
+                        i < bought ? $"good-{i % 60}"
+                        : i < mixed ? "mix"
+                        : i < split ? "culture"
+                        : "tank",
                     Since = Day,
                     Supplier = isBought ? "farm" : null,
                     Cost = isBought ? dice.Next(100, 9000) / 100m : 0,
@@ -68,7 +72,7 @@ internal static class MadeUpBook
             );
     }
 
-    /// <summary>Everything a lot went into, by reading all lines again and again until nothing new comes.</summary>
+    /// <summary>Everything a lot went into, by reading all lines until nothing new comes.</summary>
     public static HashSet<string> ByBruteForce(List<Movement> lines, string lot)
     {
         var found = new HashSet<string>(StringComparer.Ordinal) { lot };

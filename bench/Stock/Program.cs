@@ -2,8 +2,8 @@ using System.Diagnostics;
 using Litterfall.Bench.Stock;
 using Litterfall.Workshop.Stock;
 
-// A book of 10,000 lots and 100,000 lines: read whole, grown by one line, traced both ways; beside it the same
-// question by reading all lines until nothing new comes.
+// A book of 10,000 lots and 100,000 lines: read whole, grown by one line, traced both ways; beside it the
+// same question by reading all lines until nothing new comes.
 var (lots, lines) = MadeUpBook.Draw(10_000, 100_000, 7);
 var cold = Stopwatch.StartNew();
 var book = StockBook.Empty.With(lots, lines);
@@ -28,7 +28,9 @@ foreach (var lot in asked)
 }
 
 Console.WriteLine(
-    FormattableString.Invariant($"brute force over recall: {brute[brute.Count / 2] / forward[forward.Count / 2]:0.0}")
+    FormattableString.Invariant(
+        $"brute force over recall: {brute[brute.Count / 2] / forward[forward.Count / 2]:0.0}"
+    )
 );
 
 static List<double> Times(int count, Func<int, object?> work)
@@ -48,5 +50,7 @@ static List<double> Times(int count, Func<int, object?> work)
 
 static void Tell(string what, List<double> times) =>
     Console.WriteLine(
-        FormattableString.Invariant($"{what}: median {times[times.Count / 2]:0.000} ms, longest {times[^1]:0.000} ms")
+        FormattableString.Invariant(
+            $"{what}: median {times[times.Count / 2]:0.000} ms, longest {times[^1]:0.000} ms"
+        )
     );

@@ -131,8 +131,8 @@ public static class StockLists
                 new Words(
                     recall.Customers.Count == 0
                         ? "Nothing of it has left the workshop."
-                        : $"{NumberText.Count(recall.Customers.Count, "order", "orders")} got it or something "
-                            + "it is in."
+                        : $"{NumberText.Count(recall.Customers.Count, "order", "orders")} got it or "
+                            + "something it is in."
                 )
                 {
                     Bold = true,

@@ -35,7 +35,8 @@ public static class KitWords
                 ? new[]
                 {
                     "Water and mains do not go together: a residual-current breaker, drip loops, plugs above "
-                        + "the water. Local code and a licensed electrician decide what is fixed to the wall.",
+                        + "the water. Local code and a licensed electrician decide what is fixed to "
+                        + "the wall.",
                 }
                 : [],
             "Wash hands after every contact with soil, cultures and animals. Nothing of it goes down a "

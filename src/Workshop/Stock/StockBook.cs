@@ -70,15 +70,6 @@ public sealed class StockBook
     /// <param name="good">Key of the good.</param>
     public decimal Value(string good) => LotsOf(good).Sum(a => a.Value);
 
-    /// <summary>
-    /// What an order took from stock cost, net: goods, kits and tanks that were sold to it.
-    /// </summary>
-    /// <param name="order">The order as its lines name it.</param>
-    public decimal CostOf(string order) =>
-        Lots.SelectMany(a => a.Lines)
-            .Where(l => l.Line.Kind == MovementKind.Sold && l.Line.Into == order)
-            .Sum(l => l.Cost);
-
     /// <summary>What lines would cost if they were written now, net; the book stays as it is.</summary>
     /// <param name="lines">Lines, not yet numbered.</param>
     public decimal CostOf(IReadOnlyList<Movement> lines)

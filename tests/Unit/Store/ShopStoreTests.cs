@@ -153,20 +153,7 @@ public sealed class ShopStoreTests : IDisposable
     public async Task The_gate_names_what_is_wrong()
     {
         var store = await OpenAsync();
-        var change = new ShopChange("Ilse");
-        foreach (
-            var lot in new[]
-            {
-                Peat("PEAT-1"),
-                Peat("PEAT-2", l => l with { Expires = Day.AddDays(2) }),
-                Peat("PEAT-3", l => l with { QuarantinedUntil = Day.AddDays(9) }),
-            }
-        )
-        {
-            change.Add(lot).Add(Line(lot.Id, MovementKind.Received, 10));
-        }
-
-        await store.WriteAsync(change, Stop);
+        await ThreeLotsAsync(store);
         async Task<string> Told(Movement line) => await RefusedAsync(store, new ShopChange("Ilse").Add(line));
         Assert.Contains(
             "PEAT-1 came on 1 Sep 2026",
@@ -210,6 +197,25 @@ public sealed class ShopStoreTests : IDisposable
             (await store.MovementsAsync(0, Stop)).Where(m => m.Lot == "PEAT-1").Sum(m => m.Effect),
             1e-9
         );
+    }
+
+    /// <summary>One without a day, one that spoils, one in quarantine.</summary>
+    private static async Task ThreeLotsAsync(BenchStore store)
+    {
+        var change = new ShopChange("Ilse");
+        foreach (
+            var lot in new[]
+            {
+                Peat("PEAT-1"),
+                Peat("PEAT-2", l => l with { Expires = Day.AddDays(2) }),
+                Peat("PEAT-3", l => l with { QuarantinedUntil = Day.AddDays(9) }),
+            }
+        )
+        {
+            change.Add(lot).Add(Line(lot.Id, MovementKind.Received, 10));
+        }
+
+        await store.WriteAsync(change, Stop);
     }
 
     /// <summary>A line is taken back once, even when two do it at the same time.</summary>

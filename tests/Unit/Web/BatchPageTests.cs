@@ -54,8 +54,8 @@ public sealed class BatchPageTests : IAsyncDisposable
 
     /// <summary>
     /// Eighty boxes need more than the 41.8 L that are ready. What came out is written with its lots, and the
-    /// yield that it teaches is used by designs from then on: 0.9 and a prior of 0.88 that counts for two give
-    /// (2 × 0.88 + 0.9) / 3 = 0.8867.
+    /// yield that it teaches is used by designs from then on: 0.9 and a prior of 0.88 that counts for two
+    /// give (2 × 0.88 + 0.9) / 3 = 0.8867.
     /// </summary>
     [Fact]
     public async Task A_mix_is_planned_made_and_teaches_its_yield()
@@ -71,16 +71,31 @@ public sealed class BatchPageTests : IAsyncDisposable
         var parts = (await page.Services.GetRequiredService<BatchDesk>().LoadAsync(Stop)) is var view
             ? view.Plan(view.Recipes.Single(r => r.Key == "standard-rainforest"), 0).Parts.Sum(p => p.Liters)
             : 0;
-        await batches.FindAll("form").First(f => f.TextContent.Contains("came out", StringComparison.Ordinal)).SubmitAsync();
-        Assert.Contains("Measure the mix", batches.Find("[role=alert]").TextContent, StringComparison.Ordinal);
-        batches.Find("#out-standard-rainforest").Change(FormattableString.Invariant($"{0.9 * parts:0.#########}"));
+        await batches
+            .FindAll("form")
+            .First(f => f.TextContent.Contains("came out", StringComparison.Ordinal))
+            .SubmitAsync();
+        Assert.Contains(
+            "Measure the mix",
+            batches.Find("[role=alert]").TextContent,
+            StringComparison.Ordinal
+        );
+        batches
+            .Find("#out-standard-rainforest")
+            .Change(FormattableString.Invariant($"{0.9 * parts:0.#########}"));
         batches.Find("#wet-standard-rainforest").Change("100");
         batches.Find("#dry-standard-rainforest").Change("130");
-        await batches.FindAll("form").First(f => f.TextContent.Contains("came out", StringComparison.Ordinal)).SubmitAsync();
+        await batches
+            .FindAll("form")
+            .First(f => f.TextContent.Contains("came out", StringComparison.Ordinal))
+            .SubmitAsync();
         Assert.Contains("drying makes it lighter", batches.Markup, StringComparison.Ordinal);
         batches.Find("#dry-standard-rainforest").Change("60");
         batches.Find("#kg-standard-rainforest").Change("25");
-        await batches.FindAll("form").First(f => f.TextContent.Contains("came out", StringComparison.Ordinal)).SubmitAsync();
+        await batches
+            .FindAll("form")
+            .First(f => f.TextContent.Contains("came out", StringComparison.Ordinal))
+            .SubmitAsync();
         batches.WaitForState(() => batches.Markup.Contains("MIX-8 is written", StringComparison.Ordinal));
         var made = (await store.RecordsAsync<SoilBatch>(Stop)).Single().Value;
         Assert.Equal((0.6, 5), (made.DryShare, made.Parts.Select(p => p.Good).Distinct().Count()));
@@ -97,7 +112,7 @@ public sealed class BatchPageTests : IAsyncDisposable
         Assert.Contains("learned from 1 batch", batches.Markup, StringComparison.Ordinal);
     }
 
-    /// <summary>What a design needs of a mix is its soil before settling, with its loss, for each box.</summary>
+    /// <summary>A design needs its soil before settling, with its loss, for each box.</summary>
     [Fact]
     public async Task A_need_is_the_mixed_soil_of_all_boxes()
     {
@@ -105,11 +120,17 @@ public sealed class BatchPageTests : IAsyncDisposable
         var view = await page.Services.GetRequiredService<BatchDesk>().LoadAsync(Stop);
         var need = Assert.Single(view.Needs);
         var order = (await Shelf.LoadAsync(Stop)).Orders.Single(o => o.Number == need.Order.Number);
-        var numbers = (await page.Services.GetRequiredService<OrderNumbers>().FindAsync(order.Items[0], Stop))!;
+        var numbers = (
+            await page.Services.GetRequiredService<OrderNumbers>().FindAsync(order.Items[0], Stop)
+        )!;
         // 292 × 277 mm, 5.5 cm deep on the mean, settled by 15 %, 3 % lost; wood stands in it.
         var soil = numbers.Layers.Single(l => l.Layer == "soil");
         Assert.Equal(8 * soil.Finished.Si * 1000 / 0.85 * 1.03, need.Liters, 1e-9);
-        Assert.InRange(need.Liters, 0.9 * 8 * 2.92 * 2.77 * 0.55 / 0.85 * 1.03, 8 * 2.92 * 2.77 * 0.55 / 0.85 * 1.03);
+        Assert.InRange(
+            need.Liters,
+            0.9 * 8 * 2.92 * 2.77 * 0.55 / 0.85 * 1.03,
+            8 * 2.92 * 2.77 * 0.55 / 0.85 * 1.03
+        );
     }
 
     [Fact]
@@ -122,12 +143,19 @@ public sealed class BatchPageTests : IAsyncDisposable
         Assert.Contains("CLAY-5", kits.Find(".picklist").TextContent, StringComparison.Ordinal);
         kits.Find("[aria-label^='1 L of expanded clay']").Input("0.4");
         // 292 × 277 × 40 mm are 3.235 L: 1.294 kg, 2 % more or less.
-        Assert.Contains("1.27–1.32 kg", kits.Find("[aria-label=bags]").TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            "1.27–1.32 kg",
+            kits.Find("[aria-label=bags]").TextContent,
+            StringComparison.Ordinal
+        );
         var pack = kits.FindAll("button").Single(b => b.TextContent == "Write 8 kits as packed");
         await pack.ClickAsync();
         kits.WaitForState(() => kits.Markup.Contains("all packed", StringComparison.Ordinal));
         var book = (await Shelf.LoadAsync(Stop)).Book;
-        Assert.Equal(8, book.Lots.Count(l => l.Lot.Order == 2 && l.Lot.Id.StartsWith("KIT-", StringComparison.Ordinal)));
+        Assert.Equal(
+            8,
+            book.Lots.Count(l => l.Lot.Order == 2 && l.Lot.Id.StartsWith("KIT-", StringComparison.Ordinal))
+        );
         Assert.Contains("KIT-8", Genealogy.Descendants(book, "BARK-12"));
     }
 

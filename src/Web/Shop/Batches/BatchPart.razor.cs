@@ -186,8 +186,8 @@ public sealed partial class BatchPart
                     + (miss.Mean >= 0 ? "wetter" : "drier")
                     + " than planned; that is counted.";
         return one.WaterLiters is { } add
-                ? $"Water: {Liters(add)} into each tub{wet}, beside what the parts bring. Squeeze a handful: a few "
-                    + $"drops.{learned}"
+                ? $"Water: {Liters(add)} into each tub{wet}, beside what the parts bring. Squeeze a handful: "
+                    + $"a few drops.{learned}"
             : mix.Water.WantedKg is { } wanted
                 ? $"Water: {Liters(wanted)} in all{wet}, less what the parts bring, which nobody weighed."
             : "Water: by hand, until a handful squeezed hard gives a few drops.";

@@ -98,7 +98,7 @@ public sealed partial class KitPage
         var bag = BagSize.For(item.Liters!.Value);
         return bag.Count == 1
             ? $"{StockWords.Number(bag.Liters)} L"
-            : string.Create(CultureInfo.InvariantCulture, $"{bag.Count} × {StockWords.Number(bag.Liters)} L");
+            : FormattableString.Invariant($"{bag.Count} × {StockWords.Number(bag.Liters)} L");
     }
 
     private string DensityText(KitItem item) =>

@@ -42,6 +42,14 @@ public sealed partial class LotPage
             var it = lot!;
             yield return ("On hand", Amount(it.OnHand));
             yield return ("What that cost, net", StockWords.Money(it.Value, view.Currency));
+            if (!it.Feeds.IsEmpty)
+            {
+                yield return (
+                    "What went into it cost, net",
+                    StockWords.Money(it.Feeds.Sum(f => f.Cost), view.Currency)
+                );
+            }
+
             yield return (it.Lot.Supplier is null ? "Made or bred" : "Came", StockWords.Day(it.Lot.Since));
             if (it.Lot.Supplier is { } key)
             {

@@ -35,9 +35,9 @@ public sealed record StockRow(
         return new(
             good,
             lots,
-            lots.Sum(l => l.OnHand),
+            view.Book.OnHand(good.Key),
             view.Book.Usable(good.Key, day),
-            lots.Sum(l => l.Value)
+            view.Book.Value(good.Key)
         );
     }
 
@@ -73,7 +73,8 @@ public sealed record StockRow(
             return string.Create(
                 CultureInfo.InvariantCulture,
                 $"""
-                <svg viewBox="0 0 {Wide} 16" aria-hidden="true" class="{look}"><path class="rule" d="M0 12H{Wide}"/>
+                <svg viewBox="0 0 {Wide} 16" aria-hidden="true" class="{look}">
+                <path class="rule" d="M0 12H{Wide}"/>
                 <path class="fill" d="M0 9H{to:0.#}"/><path class="mark" d="M{Mark} 2V14"/></svg>
                 """
             );

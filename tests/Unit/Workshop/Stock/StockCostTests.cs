@@ -82,7 +82,7 @@ public sealed class StockCostTests
             .Sell("KIT-1", 1, "204")
             .Book;
         Assert.Equal(17.00m, book.Find("KIT-2")!.Value);
-        Assert.Equal(17.00m, book.CostOf("204"));
+        Assert.Equal(17.00m, book.Find("KIT-1")!.Lines[^1].Cost);
         Assert.Equal(0, book.Value("mix"));
     }
 
