@@ -3,7 +3,9 @@ using UglyToad.PdfPig;
 
 namespace Litterfall.Tests.Bench;
 
-/// <summary>The week of the invented workshop on the bench: from the quote that is taken to the invoice.</summary>
+/// <summary>
+/// The week of the invented workshop on the bench: from the quote that is taken to the invoice.
+/// </summary>
 public sealed class WorkshopJourneyTests(Browser browser, SharedBench shared) : Visits(browser)
 {
     private static string Says(string status) => $"main :text('{status}')";
