@@ -3,7 +3,9 @@ using UglyToad.PdfPig;
 
 namespace Litterfall.Tests.Bench;
 
-/// <summary>The week of the invented workshop on the bench: from the quote that is taken to the invoice.</summary>
+/// <summary>
+/// The week of the invented workshop on the bench: from the quote that is taken to the invoice.
+/// </summary>
 public sealed class WorkshopJourneyTests(Browser browser, SharedBench shared) : Visits(browser)
 {
     private static string Says(string status) => $"main :text('{status}')";
@@ -15,22 +17,33 @@ public sealed class WorkshopJourneyTests(Browser browser, SharedBench shared) : 
         using var bench = await RunningBench.StartAsync(demo: true);
         var page = await PageAsync();
         await GoAsync(page, $"{bench.Url}/orders/202");
-        await page.ClickAsync("button[aria-label^='Accept planted of Q-0042']");
+        await page.ClickAsync("button[aria-label^='Customer took this: planted of Q-0042']");
         await page.WaitForSelectorAsync("main h1 ~ .chip:has-text('Accepted'), .chip:text-is('Accepted')");
         await page.WaitForSelectorAsync(Says("not paid yet"));
         var deposit = await page.GetAttributeAsync("#pay-amount", "placeholder");
         await page.FillAsync("#pay-amount", deposit!);
         await page.ClickAsync("button:has-text('Record payment')");
         await page.WaitForSelectorAsync(Says(", paid"));
+        // Its piece of mesh leaves a gap where frogs get under: nobody begins it so.
+        await page.WaitForSelectorAsync(Says("would harm its animals"), new() { Timeout = 120_000 });
         await page.ClickAsync("button:has-text('Start work')");
-        await page.WaitForSelectorAsync(".chip:text-is('In work')");
+        await page.WaitForSelectorAsync(Says("send a change order first"));
+        await GoAsync(page, $"{bench.Url}/orders/201");
+        await page.WaitForSelectorAsync(
+            Says("nothing found that would harm its animals"),
+            new() { Timeout = 120_000 }
+        );
+        await page.ClickAsync("button:has-text('Mark ready')");
+        await page.WaitForSelectorAsync(".chip:text-is('Ready')");
+        await page.ClickAsync("button:has-text('Record delivery')");
+        await page.WaitForSelectorAsync(".chip:text-is('Delivered')");
         await page.ClickAsync("button:has-text('Issue invoice')");
         var invoice = page.Locator("a:has-text('Invoice I-0041')");
         await invoice.WaitForAsync();
         await page.ReloadAsync();
         await invoice.WaitForAsync();
         var text = await TextAsync(page, (await invoice.GetAttributeAsync("href"))!);
-        Assert.Contains("MarlStreetDental", text, StringComparison.Ordinal);
+        Assert.Contains("PernilleVoss", text, StringComparison.Ordinal);
         Assert.Contains("I-0041", text, StringComparison.Ordinal);
     }
 

@@ -122,8 +122,8 @@ public static class BatchCard
             new Words(
                 card.WaterLiters is { } water
                     ? $"Pour in {Liters(water)} in three portions and turn the mix each time. Stop early "
-                        + "when a handful squeezed hard gives a few drops: the materials may have come "
-                        + "wetter than we know."
+                        + "when a handful squeezed hard gives a few drops: the materials may be wetter "
+                        + "than we know."
                     : "Wet it by hand: a handful squeezed hard gives a few drops, no stream."
             )
             {

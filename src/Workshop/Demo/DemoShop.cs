@@ -52,7 +52,7 @@ public static class DemoShop
             Terms =
             [
                 "The price holds until the day named above and for the sizes that were measured together.",
-                "Plants and animals come when the tank has grown in; that day cannot be promised to the hour.",
+                "Plants and animals come when the tank has grown in; nobody can promise that day.",
                 "Photographs of what arrived dead or broken within 24 hours: we replace it or pay it back.",
             ],
             Labor =

@@ -14,7 +14,7 @@ public static class KitWords
         "Tick the packing list before you begin. Tell us what is missing before you open a bag.",
         "Let a cold box stand in the room for two hours before you open cultures.",
         "Open the bags in the order of their letters; the build sheet in the box says how deep each "
-                + "layer goes.",
+            + "layer goes.",
         "Open cultures on the day they come and seed them last of all.",
         "Plants come first, animals last: no animals before the planted tank has grown in, four weeks at "
             + "the least.",

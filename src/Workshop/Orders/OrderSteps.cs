@@ -37,6 +37,9 @@ public static class OrderSteps
             ? "Say in a few words why the order was lost: the reasons add up to what to change."
         : to is OrderState.InWork or OrderState.Ready or OrderState.Delivered && Harmful(order) is { } item
             ? $"{item.Name} would harm its animals: {item.Harm} Fix the design and send a change order first."
+        : to is OrderState.InWork or OrderState.Ready or OrderState.Delivered && Unseen(order) is { } unseen
+            ? $"{unseen.Name} is not checked yet for what would harm its animals. Its order does that in a "
+                + "minute; try again then."
         : to == OrderState.Closed && Left(order) is > 0 and { } left
             ? $"{Money(left)} of {Called(order)} is still to be paid. Record the payment first."
         : null;
@@ -102,6 +105,10 @@ public static class OrderSteps
 
     private static OrderItem? Harmful(Order order) =>
         order.Items.FirstOrDefault(i => !string.IsNullOrEmpty(i.Harm));
+
+    /// <summary>Goods have no design that could be looked at.</summary>
+    private static OrderItem? Unseen(Order order) =>
+        order.Items.FirstOrDefault(i => i is { Design: not null, Harm: null });
 
     private static decimal Left(Order order) => (order.Gross ?? 0) - order.Paid;
 

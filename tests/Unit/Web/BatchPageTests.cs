@@ -143,11 +143,7 @@ public sealed class BatchPageTests : IAsyncDisposable
         Assert.Contains("CLAY-5", kits.Find(".picklist").TextContent, StringComparison.Ordinal);
         kits.Find("[aria-label^='1 L of expanded clay']").Input("0.4");
         // 292 × 277 × 40 mm are 3.235 L: 1.294 kg, 2 % more or less.
-        Assert.Contains(
-            "1.27–1.32 kg",
-            kits.Find("[aria-label=bags]").TextContent,
-            StringComparison.Ordinal
-        );
+        Assert.Contains("1.27–1.32 kg", kits.Find("[aria-label=bags]").TextContent, StringComparison.Ordinal);
         var pack = kits.FindAll("button").Single(b => b.TextContent == "Write 8 kits as packed");
         await pack.ClickAsync();
         kits.WaitForState(() => kits.Markup.Contains("all packed", StringComparison.Ordinal));

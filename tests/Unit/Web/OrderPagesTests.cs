@@ -129,7 +129,7 @@ public sealed class OrderPagesTests : IAsyncDisposable
         var quote = Assert.Single(await store.QuotesAsync(number, Stop));
         Assert.Equal(3, quote.Options.Count);
         Assert.All(quote.Options, o => Assert.Equal(o.Net, o.Lines.Sum(l => l.Net)));
-        await desk.Find($"[aria-label='Accept Kit of {quote.Name}']").ClickAsync();
+        await desk.Find($"[aria-label='Customer took this: Kit of {quote.Name}']").ClickAsync();
         desk.WaitForElement("[aria-label=payment]");
         var order = (await store.OrderAsync(number, Stop))!.Value;
         Assert.Equal((OrderState.Accepted, quote.Options[0].Gross), (order.State, order.Gross));
@@ -143,7 +143,7 @@ public sealed class OrderPagesTests : IAsyncDisposable
         await Click(desk, "Issue invoice");
         Assert.Contains("stands already", desk.Find("[role=alert]").TextContent, StringComparison.Ordinal);
         desk.Find("#credit-reason").Change("wrong address");
-        await desk.Find($"[aria-label='Take {invoice.Name} back']").ClickAsync();
+        await desk.Find($"[aria-label='Take back with a credit: {invoice.Name}']").ClickAsync();
         await Click(desk, "Issue invoice");
         var papers = await store.InvoicesAsync(number, Stop);
         Assert.Equal(

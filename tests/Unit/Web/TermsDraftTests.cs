@@ -4,7 +4,9 @@ using Litterfall.Web.Shop.Terms;
 
 namespace Litterfall.UnitTests.Web;
 
-/// <summary>Forms of the workshop's page: what is typed becomes a record, or each field says why not.</summary>
+/// <summary>
+/// Forms of the workshop's page: what is typed becomes a record, or each field says why not.
+/// </summary>
 public sealed class TermsDraftTests
 {
     private static readonly DateOnly Today = new(2026, 9, 3);

@@ -108,7 +108,7 @@ internal sealed class BatchPapers(BatchView view, ShopSheet sheet, StockPapers p
                 ? string.Create(
                     CultureInfo.InvariantCulture,
                     $"Your batches yield {100 * yield.Mean:0} %, "
-                            + $"the next one {100 * yield.Low:0}–{100 * yield.High:0} %."
+                        + $"the next one {100 * yield.Low:0}–{100 * yield.High:0} %."
                 )
                 : "",
             Cautions =

@@ -180,10 +180,7 @@ public sealed class BuyingDesk
     public static string Amount(double amount, StockUnit unit) =>
         amount == 0
             ? "–"
-            : string.Create(
-                CultureInfo.InvariantCulture,
-                $"{Shown(amount, unit):0.##} {Sign(unit, amount)}"
-            );
+            : string.Create(CultureInfo.InvariantCulture, $"{Shown(amount, unit):0.##} {Sign(unit, amount)}");
 
     /// <summary>A day.</summary>
     public static string Day(DateOnly day) => day.ToString("d MMM yyyy", CultureInfo.InvariantCulture);

@@ -114,7 +114,7 @@ public sealed partial class BuyingPage
             await LoadAsync();
             told = string.Create(
                 CultureInfo.InvariantCulture,
-                $"Came in: {string.Join(", ", taken.Lots.Select(l => l.Id))}. Their labels are on the stock page."
+                $"Came in: {string.Join(", ", taken.Lots.Select(l => l.Id))}. Labels are on the stock page."
             );
         });
     }

@@ -92,6 +92,14 @@ public sealed class OrderStepsTests
         Assert.Contains("attic tank would harm its animals", refusal, StringComparison.Ordinal);
         Assert.NotNull(OrderSteps.Refusal(order with { State = OrderState.Ready }, OrderState.Delivered));
         Assert.Null(OrderSteps.Refusal(order, OrderState.Lost, "no cooling"));
+        var unseen = order with { Items = [order.Items[0] with { Harm = null, Design = Guid.Empty }] };
+        Assert.Contains(
+            "not checked yet",
+            OrderSteps.Refusal(unseen, OrderState.InWork),
+            StringComparison.Ordinal
+        );
+        var seen = order with { Items = [unseen.Items[0] with { Harm = "" }] };
+        Assert.Null(OrderSteps.Refusal(seen, OrderState.InWork));
     }
 
     [Fact]
