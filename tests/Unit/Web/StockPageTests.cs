@@ -177,7 +177,7 @@ public sealed class StockPageTests : IAsyncDisposable
         var count = page.Render<CountPage>();
         count.WaitForElement("#digits");
         count.Find("#number").Change($"PEAT-13-{LotNumber.Check("PEAT-31")}");
-        await count.FindAll("form").First().SubmitAsync();
+        await count.FindAll("form")[0].SubmitAsync();
         Assert.Contains("mistyped", count.Find("[role=alert]").TextContent, StringComparison.Ordinal);
         count.Find("#digits").Input("31");
         await count.Find(".choices button").ClickAsync();

@@ -1,3 +1,4 @@
+using System.Globalization;
 using CsCheck;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Sums;
@@ -44,13 +45,18 @@ public sealed class SharesTests
     }
 
     [Theory]
-    [InlineData(2.345, "cent", 2.35)]
-    [InlineData(-2.345, "cent", -2.35)]
-    [InlineData(2.325, "five-cents", 2.35)]
-    [InlineData(2.32, "five-cents", 2.30)]
-    [InlineData(2.5, "whole", 3)]
-    public void Halves_go_away_from_zero(decimal amount, string rule, decimal rounded) =>
-        Assert.Equal(rounded, RoundingRule.All.Single(r => r.Word == rule).Round(amount));
+    [InlineData("2.345", "cent", "2.35")]
+    [InlineData("-2.345", "cent", "-2.35")]
+    [InlineData("2.325", "five-cents", "2.35")]
+    [InlineData("2.32", "five-cents", "2.30")]
+    [InlineData("2.5", "whole", "3")]
+    public void Halves_go_away_from_zero(string amount, string rule, string rounded) =>
+        Assert.Equal(
+            decimal.Parse(rounded, CultureInfo.InvariantCulture),
+            RoundingRule
+                .All.Single(r => r.Word == rule)
+                .Round(decimal.Parse(amount, CultureInfo.InvariantCulture))
+        );
 
     /// <summary>
     /// Three lines of 0.83 at 19 %: by line 3 × 0.16 (0.1577), by the total 0.47 (0.4731). Own worked

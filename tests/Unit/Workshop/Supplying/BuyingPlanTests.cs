@@ -13,6 +13,8 @@ public sealed class BuyingPlanTests
 {
     private static readonly DateOnly Today = new(2026, 9, 3);
 
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
     private static readonly Good Bark = new()
     {
         Key = "fine-bark",
@@ -118,7 +120,7 @@ public sealed class BuyingPlanTests
     {
         // 55 + 10 - 0 = 65 L: 4 bags at 8.90 are 35.60, and 6.90 to bring them.
         var needs = NetNeed.Read([Accepted(7, 55)], Stock(0), Supply());
-        var plan = BuyingPlan.Find(needs, Supply(), new BuyingWish("EUR", Today));
+        var plan = BuyingPlan.Find(needs, Supply(), new BuyingWish("EUR", Today), Stop);
         Assert.Equal(42.50m, plan.Total);
         Assert.True(plan.Plan!.IsProved);
         var purchase = Assert.Single(plan.Purchases);
@@ -133,12 +135,17 @@ public sealed class BuyingPlanTests
     public void What_nobody_offers_and_what_is_too_dear_is_named()
     {
         var needs = NetNeed.Read([Accepted(7, 55)], Stock(0), Supply());
-        var foreign = BuyingPlan.Find(needs, Supply(), new BuyingWish("USD", Today));
+        var foreign = BuyingPlan.Find(needs, Supply(), new BuyingWish("USD", Today), Stop);
         Assert.Equal("fine-bark", Assert.Single(foreign.Without).Good.Key);
         Assert.Null(foreign.Plan);
-        var poor = BuyingPlan.Find(needs, Supply(), new BuyingWish("EUR", Today) { Budget = 20 });
+        var poor = BuyingPlan.Find(needs, Supply(), new BuyingWish("EUR", Today) { Budget = 20 }, Stop);
         Assert.NotEqual("", poor.Trouble);
-        var later = BuyingPlan.Find(needs, Supply(), new BuyingWish("EUR", Today) { NotNow = ["fine-bark"] });
+        var later = BuyingPlan.Find(
+            needs,
+            Supply(),
+            new BuyingWish("EUR", Today) { NotNow = ["fine-bark"] },
+            Stop
+        );
         Assert.Null(later.Plan);
         Assert.Empty(later.Without);
     }
