@@ -43,7 +43,9 @@ public static class Genealogy
     public static IReadOnlyList<string> Ancestors(StockBook book, string lot) =>
         Walk(book, lot, From);
 
-    /// <summary>A line that takes another back calls for the sums; without one each line is an edge.</summary>
+    /// <summary>
+    /// A line that takes another back calls for the sums; without one each line is an edge.
+    /// </summary>
     private static IEnumerable<string> Into(LotAccount lot) =>
         lot.Lines.Any(l => l.Line.Reverses is not null)
             ? EdgesFrom(lot).Where(e => !e.IsSale).Select(e => e.Into)
