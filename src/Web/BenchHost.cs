@@ -154,7 +154,7 @@ public static class BenchHost
             <body><header class="bar"><a class="brand" href="/">Litterfall</a>
             <nav aria-label="bench"><a href="/">Designs</a><a href="/orders">Orders</a>
             <a href="/buying">Buying</a><a href="/stock">Stock</a><a href="/library">Library</a>
-            <a href="/measure">Measure</a><a href="/workshop">Workshop</a><a href="/units">Units</a>
+            <a href="/workshop">Workshop</a><a href="/measure">Measure</a><a href="/units">Units</a>
             <a href="/devices">Devices</a></nav></header>
             <main id="main"><h1>{words.Item1}</h1><p>{words.Item2}</p>
             <p><a class="button main" href="/">All designs</a></p></main></body></html>
