@@ -13,7 +13,12 @@ internal sealed record TreeGoal(long[] Least, double Fixed);
 /// </summary>
 internal sealed class ColumnTree
 {
-    private const int MostNodes = 50_000;
+    /// <summary>Branches before a solver is quicker.</summary>
+    public const int FewNodes = 50_000;
+
+    /// <summary>Branches where there is no solver: some seconds.</summary>
+    public const int ManyNodes = 20_000_000;
+
     private const double Room = 0.01;
     private readonly (Column Column, double Priced)[][] columns;
     private readonly double[] rest;
@@ -21,16 +26,17 @@ internal sealed class ColumnTree
     private readonly Incumbent incumbent;
     private readonly Column[] chosen;
     private readonly long[] spent;
+    private readonly int mostNodes;
     private int nodes;
 
     private ColumnTree(
         IReadOnlyList<List<Column>> all,
         Func<Column, double> priced,
-        TreeGoal goal,
+        (TreeGoal Goal, int MostNodes) within,
         Incumbent incumbent
     )
     {
-        this.goal = goal;
+        (goal, mostNodes) = within;
         this.incumbent = incumbent;
         columns = [.. all.Select(own => own.Select(c => (c, priced(c))).OrderBy(c => c.Item2).ToArray())];
         chosen = new Column[columns.Length];
@@ -45,17 +51,17 @@ internal sealed class ColumnTree
     /// <summary>Searches all choices; null when there are too many.</summary>
     /// <param name="columns">Ways to buy each product, at least one each.</param>
     /// <param name="priced">Priced cost of a column.</param>
-    /// <param name="goal">What must be reached.</param>
+    /// <param name="within">What must be reached, and within how many branches.</param>
     /// <param name="incumbent">Takes purchases that are found.</param>
     public static LeafResult? Search(
         IReadOnlyList<List<Column>> columns,
         Func<Column, double> priced,
-        TreeGoal goal,
+        (TreeGoal Goal, int MostNodes) within,
         Incumbent incumbent
     )
     {
-        var tree = new ColumnTree(columns, priced, goal, incumbent);
-        return tree.Branch(0, goal.Fixed) ? new LeafResult(incumbent.Below, true) : null;
+        var tree = new ColumnTree(columns, priced, within, incumbent);
+        return tree.Branch(0, within.Goal.Fixed) ? new LeafResult(incumbent.Below, true) : null;
     }
 
     private bool Branch(int product, double priced)
@@ -77,7 +83,7 @@ internal sealed class ColumnTree
                 break;
             }
 
-            if (++nodes > MostNodes)
+            if (++nodes > mostNodes)
             {
                 return false;
             }

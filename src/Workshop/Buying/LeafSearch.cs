@@ -122,11 +122,32 @@ internal sealed class LeafSearch
         return [.. asked.Products.Select((p, i) => LeafColumns.Find(p, leaf, weights, least[i] + room))];
     }
 
-    private LeafResult Solve(List<Column>?[] columns, CancellationToken cancel) =>
+    private LeafResult Solve(List<Column>?[] columns, CancellationToken cancel)
+    {
+        if (Tree(columns, ColumnTree.FewNodes) is { } result)
+        {
+            return result;
+        }
+
+        try
+        {
+            return LeafModel.Solve(asked, leaf, columns, incumbent, cancel);
+        }
+        catch (Exception e) when (IsWithoutSolver(e))
+        {
+            // One file for practitioners has no room for the solver: more of the tree is tried instead.
+            return Tree(columns, ColumnTree.ManyNodes) ?? new LeafResult(leaf.Bound, false);
+        }
+    }
+
+    private LeafResult? Tree(List<Column>?[] columns, int mostNodes) =>
         columns.All(c => c is not null)
-        && ColumnTree.Search(columns!, Priced, TreeGoal(), incumbent) is { } result
-            ? result
-            : LeafModel.Solve(asked, leaf, columns, incumbent, cancel);
+            ? ColumnTree.Search(columns!, Priced, (TreeGoal(), mostNodes), incumbent)
+            : null;
+
+    private static bool IsWithoutSolver(Exception fault) =>
+        (fault as TypeInitializationException)?.InnerException is DllNotFoundException
+        || fault is DllNotFoundException or System.IO.FileNotFoundException;
 
     private TreeGoal TreeGoal() => new([.. bound.Select(s => leaf.Least[s])], Fixed());
 

@@ -1,3 +1,4 @@
+using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Trade;
 
@@ -20,6 +21,26 @@ public static class LibraryGoods
                 Unit = unit,
             }
             : null;
+
+    /// <summary>The good somebody names: one that is kept, else one of the library; null for neither.</summary>
+    /// <param name="named">Name or key, blanks as hyphens; the library's other names count too.</param>
+    /// <param name="kept">Goods that are kept.</param>
+    /// <param name="catalog">The library.</param>
+    public static Good? Find(string named, IEnumerable<Good> kept, TradeCatalog catalog) =>
+        kept.FirstOrDefault(g => IsSame(g.Key, named) || IsSame(g.Name, named))
+        ?? catalog
+            .Entries.Where(e =>
+                IsSame(e.Key, named) || IsSame(e.Name, named) || e.Synonyms.Any(s => IsSame(s, named))
+            )
+            .Select(From)
+            .FirstOrDefault(g => g is not null);
+
+    private static bool IsSame(string one, string other) =>
+        string.Equals(
+            TradeCatalog.Canonical(one),
+            TradeCatalog.Canonical(other),
+            StringComparison.OrdinalIgnoreCase
+        );
 
     private static (GoodKind Kind, StockUnit Unit)? Counted(CatalogEntry entry) =>
         entry switch

@@ -301,13 +301,7 @@ public static class PriceList
         PriceListPlace place
     )
     {
-        var known = place.Goods.FirstOrDefault(g => Same(g.Key, name) || Same(g.Name, name))
-            ?? place
-                .Catalog.Entries.Where(e =>
-                    Same(e.Key, name) || Same(e.Name, name) || e.Synonyms.Any(s => Same(s, name))
-                )
-                .Select(e => LibraryGoods.From(e))
-                .FirstOrDefault(g => g is not null);
+        var known = LibraryGoods.Find(name, place.Goods, place.Catalog);
         if (known is null)
         {
             return (

@@ -113,11 +113,7 @@ public sealed class OfferDraft
             return good with { Name = said };
         }
 
-        return goods.FirstOrDefault(g => Same(g.Name, said) || Same(g.Key, said))
-            ?? catalog
-                .Entries.Where(e => Same(e.Name, said) || Same(e.Key, said))
-                .Select(LibraryGoods.From)
-                .FirstOrDefault(g => g is not null)
+        return LibraryGoods.Find(said, goods, catalog)
             ?? new Good
             {
                 Key = OwnKey.From(said),
@@ -168,7 +164,4 @@ public sealed class OfferDraft
                 )
                 ?.Key
             : catalog.Find<EquipmentEntry>(good.Key)?.Key;
-
-    private static bool Same(string one, string other) =>
-        string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase);
 }
