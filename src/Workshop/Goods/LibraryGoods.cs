@@ -22,7 +22,9 @@ public static class LibraryGoods
             }
             : null;
 
-    /// <summary>The good somebody names: one that is kept, else one of the library; null for neither.</summary>
+    /// <summary>
+    /// The good somebody names: one that is kept, else one of the library; null for neither.
+    /// </summary>
     /// <param name="named">Name or key, blanks as hyphens; the library's other names count too.</param>
     /// <param name="kept">Goods that are kept.</param>
     /// <param name="catalog">The library.</param>
