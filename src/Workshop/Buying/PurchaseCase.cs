@@ -14,7 +14,11 @@ public sealed record PurchaseSupplier(
     long? FreeFromCents,
     long MinOrderCents,
     bool IsRequired = false
-);
+)
+{
+    /// <summary>As people call it; its name where nobody says otherwise.</summary>
+    public string Title { get; init; } = Name;
+}
 
 /// <summary>What is needed of one product, liters.</summary>
 /// <param name="Name">Name.</param>
@@ -22,6 +26,12 @@ public sealed record PurchaseSupplier(
 /// <param name="Stock">On the shelf.</param>
 public sealed record PurchaseProduct(string Name, double Need, double Stock)
 {
+    /// <summary>As people call it; its name where nobody says otherwise.</summary>
+    public string Title { get; init; } = Name;
+
+    /// <summary>What it is counted in; liters where nobody says otherwise.</summary>
+    public string Unit { get; init; } = "L";
+
     /// <summary>Lost in use, percent of the need.</summary>
     public double LossPercent { get; init; }
 

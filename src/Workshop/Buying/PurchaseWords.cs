@@ -17,13 +17,19 @@ public static class PurchaseWords
         var products = PackProduct.All(asked).ToDictionary(p => p.Product.Name, StringComparer.Ordinal);
         return
         [
-            .. plan.Lines.SelectMany(l => Breaks(l).Concat(Bigger(products[l.Offer.Product], l, plan))),
+            .. plan.Lines.SelectMany(l =>
+                Breaks(l, Titles(asked, l)).Concat(Bigger(products[l.Offer.Product], l, plan))
+            ),
             .. plan.Deliveries.SelectMany(Orders),
             .. plan.Leftovers.Where(l => l.Liters > 0.0).Select(Left),
         ];
     }
 
-    private static IEnumerable<string> Breaks(PurchaseLine line)
+    private static string Titles(PurchaseCase asked, PurchaseLine line) =>
+        $"{asked.Suppliers.First(s => s.Name == line.Offer.Supplier).Title}, "
+        + asked.Products.First(p => p.Name == line.Offer.Product).Title;
+
+    private static IEnumerable<string> Breaks(PurchaseLine line, string titles)
     {
         var offer = line.Offer;
         if (
@@ -33,7 +39,7 @@ public static class PurchaseWords
             && fewer >= line.Cents
         )
         {
-            yield return $"{offer.Supplier}, {offer.Product}: buying {line.Packs} packs for "
+            yield return $"{titles}: buying {line.Packs} packs for "
                 + $"{Money(line.Cents)} is cheaper than {line.Packs - 1} for {Money(fewer)}";
         }
     }
@@ -51,8 +57,8 @@ public static class PurchaseWords
         var paid = own.Sum(l => l.Cents);
         if (cover is not null && cover.Cents > paid)
         {
-            yield return $"{line.Offer.Product}: with the {Liters(line.Offer.PackLiters)} pack it costs "
-                + $"{Money(paid)}; in smaller packs alone it would be {Money(cover.Cents)}";
+            yield return $"{product.Product.Title}: with the {Amount(line.Offer.PackLiters, product.Product)} pack it "
+                + $"costs {Money(paid)}; in smaller packs alone it would be {Money(cover.Cents)}";
         }
     }
 
@@ -61,24 +67,24 @@ public static class PurchaseWords
         var supplier = order.Supplier;
         if (order.Cents > 0 && supplier.FreeFromCents is { } free)
         {
-            yield return $"{supplier.Name}: {Money(free - order.GoodsCents)} more reaches free delivery "
+            yield return $"{supplier.Title}: {Money(free - order.GoodsCents)} more reaches free delivery "
                 + $"and saves {Money(order.Cents)}";
         }
         else if (order.Cents == 0 && supplier is { DeliveryCents: > 0, FreeFromCents: { } reached })
         {
-            yield return $"{supplier.Name}: {Money(order.GoodsCents)} of goods reach free delivery, from "
+            yield return $"{supplier.Title}: {Money(order.GoodsCents)} of goods reach free delivery, from "
                 + $"{Money(reached)} on; {Money(order.GoodsCents - reached)} less still would";
         }
 
         if (supplier.MinOrderCents > 0)
         {
-            yield return $"{supplier.Name}: the minimum order is {Money(supplier.MinOrderCents)}, "
+            yield return $"{supplier.Title}: the minimum order is {Money(supplier.MinOrderCents)}, "
                 + $"this one is {Money(order.GoodsCents)}";
         }
     }
 
     private static string Left(PurchaseLeftover left) =>
-        $"{left.Product.Name}: {Liters(left.Liters)} left over"
+        $"{left.Product.Title}: {Amount(left.Liters, left.Product)} left over"
         + (
             left.Product.ShelfLifeDays is { } days
                 ? $"; use it within {days} {(days == 1 ? "day" : "days")} of delivery"
@@ -87,5 +93,6 @@ public static class PurchaseWords
 
     private static string Money(long cents) => (cents / 100m).ToString("0.00", CultureInfo.InvariantCulture);
 
-    private static string Liters(double liters) => FormattableString.Invariant($"{liters:0.###} L");
+    private static string Amount(double amount, PurchaseProduct product) =>
+        FormattableString.Invariant($"{amount:0.###} {product.Unit}");
 }

@@ -98,12 +98,17 @@ public sealed record BuyingPlan(
                         s.FreeFrom is { } free ? Cents(free) : null,
                         Cents(s.MinimumOrder),
                         wish.MustUse.Contains(s.Key)
-                    )),
+                    )
+                    {
+                        Title = s.Name,
+                    }),
             ],
             Products =
             [
                 .. needs.Select(n => new PurchaseProduct(n.Good.Key, n.ToBuy, 0)
                 {
+                    Title = n.Good.Name,
+                    Unit = Sign(n.Good.Unit),
                     ShelfLifeDays = n.Good.KeepsDays,
                 }),
             ],
@@ -161,6 +166,16 @@ public sealed record BuyingPlan(
             }),
         ];
     }
+
+    private static string Sign(StockUnit unit) =>
+        unit switch
+        {
+            StockUnit.Liters => "L",
+            StockUnit.Kilograms => "kg",
+            StockUnit.Meters => "m",
+            StockUnit.SquareMeters => "m²",
+            _ => "pieces",
+        };
 
     private static long Cents(decimal sum) =>
         (long)Math.Round(sum * CentsPerUnit, 0, MidpointRounding.AwayFromZero);

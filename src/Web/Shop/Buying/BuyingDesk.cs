@@ -124,22 +124,6 @@ public sealed class BuyingDesk
             ? Goods.GetValueOrDefault(found.Good)?.Name ?? found.Good.Replace('-', ' ')
             : offer.Replace('-', ' ');
 
-    /// <summary>A sentence with the names of goods and suppliers in the place of their keys.</summary>
-    public string Named(string sentence)
-    {
-        foreach (
-            var (key, name) in Goods
-                .Select(g => (g.Key, g.Value.Name))
-                .Concat(names.Select(n => (n.Key, n.Value)))
-                .OrderByDescending(n => n.Item1.Length)
-        )
-        {
-            sentence = sentence.Replace(key, name, StringComparison.Ordinal);
-        }
-
-        return sentence;
-    }
-
     /// <summary>A purchase as its list says it; null where there is none.</summary>
     /// <param name="store">The bench.</param>
     /// <param name="key">Key of the purchase.</param>

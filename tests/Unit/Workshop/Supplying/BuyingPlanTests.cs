@@ -126,6 +126,8 @@ public sealed class BuyingPlanTests
         var purchase = Assert.Single(plan.Purchases);
         Assert.Equal([new PurchaseLine("north-bark-20", 4, 8.90m, 0)], purchase.Lines);
         Assert.Equal([7], purchase.Orders);
+        // 80 L came for 65 L, told by the name of the good and in its unit.
+        Assert.Contains("bark: 15 L left over", plan.Reasons);
         Assert.Equal(6.90m, purchase.Delivery);
         // Three working days after a Thursday.
         Assert.Equal(new DateOnly(2026, 9, 8), purchase.Expected);
