@@ -57,8 +57,9 @@ public static class PurchaseWords
         var paid = own.Sum(l => l.Cents);
         if (cover is not null && cover.Cents > paid)
         {
-            yield return $"{product.Product.Title}: with the {Amount(line.Offer.PackLiters, product.Product)} pack it "
-                + $"costs {Money(paid)}; in smaller packs alone it would be {Money(cover.Cents)}";
+            var pack = Amount(line.Offer.PackLiters, product.Product);
+            yield return $"{product.Product.Title}: with the {pack} pack it costs {Money(paid)}; "
+                + $"in smaller packs alone it would be {Money(cover.Cents)}";
         }
     }
 
