@@ -152,22 +152,32 @@ public sealed class DesignStages
     /// Computes air, light and bands on all cores; afterwards every number is there at once.
     /// </summary>
     /// <param name="cancel">Cancels between stages.</param>
+    /// <exception cref="OperationCanceledException">One of the two tokens was cancelled.</exception>
     public void Prepare(CancellationToken cancel = default)
     {
         _ = Box;
         _ = Layers;
         _ = Setup.Shares;
         using var either = CancellationTokenSource.CreateLinkedTokenSource(Setup.Cancel, cancel);
-        Parallel.Invoke(
-            new ParallelOptions { CancellationToken = either.Token },
-            () => _ = Climate(Reach.Month),
-            () => _ = Light,
-            () => _ = runs.Value?.Band,
-            () => _ = runs.Value?.Seasons,
-            () => _ = forecast.Value,
-            () => _ = Life(Reach.Whole),
-            () => _ = (Panes, Cuts, Packs, Stocking, Weights)
-        );
+        try
+        {
+            Parallel.Invoke(
+                new ParallelOptions { CancellationToken = either.Token },
+                () => _ = Climate(Reach.Month),
+                () => _ = Light,
+                () => _ = runs.Value?.Band,
+                () => _ = runs.Value?.Seasons,
+                () => _ = forecast.Value,
+                () => _ = Life(Reach.Whole),
+                () => _ = (Panes, Cuts, Packs, Stocking, Weights)
+            );
+        }
+        catch (AggregateException several)
+            when (several.Flatten().InnerExceptions.All(one => one is OperationCanceledException))
+        {
+            // Stages stop at tokens of their own; together they are one cancellation.
+            throw new OperationCanceledException("The stages were cancelled.", several, either.Token);
+        }
     }
 
     private static Dictionary<Reach, Lazy<T>> Each<T>(Func<Reach, T> of) =>

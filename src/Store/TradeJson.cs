@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using Litterfall.Domain.Lists;
+using Litterfall.Domain.Schedule;
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
 
@@ -39,6 +40,7 @@ public static class TradeJson
             var t when t == typeof(Order) => "order",
             var t when t == typeof(Purchase) => "purchase",
             var t when t == typeof(SoilBatch) => "batch",
+            var t when t == typeof(ShopCalendar) => "calendar",
             _ => throw new InvalidOperationException($"{typeof(T).Name} is no record of the workshop."),
         };
 
