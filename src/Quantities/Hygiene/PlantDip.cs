@@ -73,7 +73,18 @@ public sealed record PlantDip(
         var label = design.Figure("hygiene.bleach", "label strength of the bleach", typed, Unit.Percent);
         var bath = design.Design.Hygiene.Bath is { } b
             ? design.Figure("hygiene.bath", "volume of the bath", b, Unit.Liter)
-            : Figure.Choice("volume of the bath", 10, Unit.Liter, "a bucket");
+            : Bucket;
+        return From(label, bath);
+    }
+
+    /// <summary>The bath while nobody says another one.</summary>
+    public static readonly Figure Bucket = Figure.Choice("volume of the bath", 10, Unit.Liter, "a bucket");
+
+    /// <summary>The dip of a label and a bath.</summary>
+    /// <param name="label">Sodium hypochlorite on the label.</param>
+    /// <param name="bath">Volume of the bath.</param>
+    public static PlantDip From(Figure label, Figure bath)
+    {
         var strength = (label * ProductShare).As("strength of the dip", Unit.Percent, Arithmetic);
         var chlorine = Chlorine.ChlorineMilligramsPerLiter(strength.Value);
         return new PlantDip(

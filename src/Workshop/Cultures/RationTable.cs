@@ -14,7 +14,8 @@ namespace Litterfall.Workshop.Cultures;
 /// <param name="Grams">Mass of one, g.</param>
 /// <param name="FliesPerDay">Flies of all of them in the mean of a day; null where a mass is
 /// missing.</param>
-/// <param name="ChalkMilligrams">Calcium carbonate on the flies of a day, mg.</param>
+/// <param name="ChalkMilligrams">Calcium carbonate on the flies of a day, mg; null where
+/// the library does not tell what the flies lack.</param>
 /// <param name="CalciumEvery">Calcium with D3 at every so many feedings.</param>
 /// <param name="VitaminDays">Days between vitamin A feedings.</param>
 public sealed record Ration(
@@ -22,7 +23,7 @@ public sealed record Ration(
     string Name,
     double? Grams,
     double? FliesPerDay,
-    double ChalkMilligrams,
+    double? ChalkMilligrams,
     int CalciumEvery,
     int VitaminDays
 )
@@ -37,26 +38,6 @@ public sealed record Ration(
 public static class RationTable
 {
     private const string Keepers = "keeper-practice";
-
-    /// <summary>Phosphorus in dry flies.</summary>
-    public static readonly Figure Phosphorus = Figure.Given(
-        "phosphorus of dry flies",
-        0.011,
-        Unit.Percent,
-        Citation.Recalled(Keepers, "phosphorus of fruit flies, 1.1 % of dry matter")
-    );
-
-    /// <summary>Calcium in dry feeder insects.</summary>
-    public static readonly Figure Calcium = Figure.Given(
-        "calcium of dry flies",
-        0.0011,
-        Unit.Percent,
-        new Citation(
-            "barker-1998",
-            "abstract: feeder insects hold 0.11 % calcium of dry matter in the mean",
-            Provenance.Read
-        )
-    );
 
     /// <summary>Calcium over phosphorus that is wanted.</summary>
     public static readonly Figure Ratio = Figure.Given(
@@ -78,8 +59,6 @@ public static class RationTable
     /// <summary>All, for the list of where numbers come from.</summary>
     public static ImmutableArray<Figure> All { get; } =
     [
-        Phosphorus,
-        Calcium,
         Ratio,
         .. Plans.SelectMany(p => new[] { p.Activity, p.CalciumEvery, p.Vitamins }),
     ];
@@ -117,10 +96,15 @@ public static class RationTable
             );
     }
 
-    /// <summary>Calcium carbonate that brings dry flies to the wanted ratio, mg.</summary>
+    /// <summary>
+    /// Calcium carbonate that brings dry flies to the wanted ratio, mg: what is missing in calcium over the
+    /// share of calcium in it, from atomic masses.
+    /// </summary>
     /// <param name="dryMilligrams">Dry flies, mg.</param>
-    public static double Chalk(double dryMilligrams) =>
-        dryMilligrams * ((Ratio.Si * Phosphorus.Si) - Calcium.Si) / CalciumInChalk;
+    /// <param name="calcium">Calcium of their dry matter.</param>
+    /// <param name="phosphorus">Phosphorus of their dry matter.</param>
+    public static double Chalk(double dryMilligrams, double calcium, double phosphorus) =>
+        dryMilligrams * Math.Max(0, (Ratio.Si * phosphorus) - calcium) / CalciumInChalk;
 
     /// <summary>The ration of a group.</summary>
     /// <param name="group">The animals.</param>
@@ -136,15 +120,17 @@ public static class RationTable
                     FrogNeeds.Usual.FoodJoulesPerDay(mass, group.Celsius, plan.Activity.Si)
                 )
             : null;
-        var fly = catalog.Find<FeederEntry>(group.Feeder)?.DryMass is { Si: > 0 } one
-            ? one.Si * 1e6
-            : FrogNeeds.Usual.FlyDryMilligrams;
+        var feeder = catalog.Find<FeederEntry>(group.Feeder);
+        var fly = feeder?.DryMass is { Si: > 0 } one ? one.Si * 1e6 : FrogNeeds.Usual.FlyDryMilligrams;
+        double? chalk = feeder is { Calcium: { } calcium, Phosphorus: { } phosphorus }
+            ? Chalk(dry ?? 0, calcium.Si, phosphorus.Si)
+            : null;
         return new(
             group,
             animal?.Name ?? group.Animal,
             grams,
             dry / fly,
-            Chalk(dry ?? 0),
+            chalk,
             (int)plan.CalciumEvery.Si,
             CulturePractice.Days(plan.Vitamins)
         );
