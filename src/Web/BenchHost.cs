@@ -67,6 +67,7 @@ public static class BenchHost
         services.AddSingleton<Shop.Batches.OrderNumbers>();
         services.AddSingleton<Shop.Batches.BatchDesk>();
         services.AddSingleton<Shop.Kits.KitDesk>();
+        services.AddSingleton<Shop.Cultures.CultureDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();

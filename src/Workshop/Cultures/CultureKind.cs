@@ -70,6 +70,21 @@ public sealed record CultureKind
             : (1 - Math.Pow(growth, -7)) * (isNearPlateau ? CulturePractice.PlateauHarvest.Si : 1);
     }
 
+    /// <summary>
+    /// Cultures that give so many animals each week: portions times their size over what a culture at its
+    /// plateau gives, failures counted, rounded up; null where nothing can be taken.
+    /// </summary>
+    /// <param name="animalsPerWeek">Animals that walk, for all portions of a week.</param>
+    /// <param name="liters">Substrate of a culture, liters.</param>
+    /// <param name="celsius">Temperature, °C.</param>
+    public int? Needed(double animalsPerWeek, double liters, double celsius)
+    {
+        var gives = PlateauOf(liters) / Females * WeeklyShare(celsius, true);
+        return gives > 0
+            ? (int)Math.Ceiling((animalsPerWeek / (gives * (1 - CulturePractice.Failing.Si))) - 1e-9)
+            : null;
+    }
+
     /// <summary>The whole degree at which it grows fastest, °C.</summary>
     public double BestCelsius()
     {

@@ -138,8 +138,7 @@ public static class CultureSteps
 
     /// <summary>Takes animals out of a culture.</summary>
     /// <param name="culture">The culture.</param>
-    /// <param name="walking">Animals that walk in it.</param>
-    /// <param name="taken">Animals taken.</param>
+    /// <param name="animals">Animals that walk in it, and those taken.</param>
     /// <param name="into">Lot of the tank or kit they go to; any other place in words.</param>
     /// <param name="book">The book of stock.</param>
     /// <param name="when">Day, and who takes them.</param>
@@ -185,8 +184,7 @@ public static class CultureSteps
 
     /// <summary>Ends a culture.</summary>
     /// <param name="culture">The culture.</param>
-    /// <param name="reason">Why.</param>
-    /// <param name="note">In words.</param>
+    /// <param name="reason">Why, and in words.</param>
     /// <param name="book">The book of stock.</param>
     /// <param name="when">Day, and who ends it.</param>
     public static CultureStep End(
