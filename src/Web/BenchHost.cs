@@ -68,6 +68,7 @@ public static class BenchHost
         services.AddSingleton<Shop.Batches.BatchDesk>();
         services.AddSingleton<Shop.Kits.KitDesk>();
         services.AddSingleton<Shop.Cultures.CultureDesk>();
+        services.AddSingleton<Shop.Nursery.NurseryDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
@@ -119,6 +120,7 @@ public static class BenchHost
         app.MapGet("/export.zip", ExportAsync);
         ViewRoutes.Map(app);
         Shop.StockRoutes.Map(app);
+        Shop.CultureRoutes.Map(app);
         BuyingRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }

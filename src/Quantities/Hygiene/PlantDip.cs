@@ -33,6 +33,12 @@ public sealed record PlantDip(
     private const double HardySeconds = 300.0;
     private const double SoftSeconds = 60.0;
 
+    /// <summary>Time of hardy plants in the bath, min.</summary>
+    public const double HardyMinutes = HardySeconds / 60;
+
+    /// <summary>Time of soft plants in the bath, min.</summary>
+    public const double SoftMinutes = SoftSeconds / 60;
+
     private static readonly Figure ProductShare = Figure.Given(
         "bleach product in the bath",
         0.05,
