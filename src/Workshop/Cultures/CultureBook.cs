@@ -52,7 +52,7 @@ public sealed class CultureBook
         Fed = [.. fed.OrderBy(f => f.Tank, StringComparer.Ordinal)];
         Needs = [.. needs];
         covers = new(() =>
-            CultureCover.Find(Needs.Where(n => Kind(n.Species) is not null), Curves, Today)
+            CultureCover.Find(Needs.Where(n => Kind(n.Species) is not null), Curves, MadeFor, Today)
         );
         shorts = new(() => [.. Covers.Where(c => c.Missing > 0).Select(Made)]);
         flies = new(() => [.. Forecasts()]);
@@ -185,6 +185,7 @@ public sealed class CultureBook
                 .Select(c =>
                     CultureCurve.Lead(Kind(species)!, c, day => Celsius(c, day), Last(c), Today)
                 ),
+            MadeFor,
             Today
         );
         return Covers
@@ -206,7 +207,7 @@ public sealed class CultureBook
     {
         var kind = Kind(species)!;
         var mothers = CultureCover
-            .Backups(Curves.Where(c => c.Culture.Species == species), Today)
+            .Backups(Curves.Where(c => c.Culture.Species == species), MadeFor, Today)
             .OrderBy(c => c.Culture.Line, StringComparer.Ordinal)
             .ThenBy(c => c.Culture.Number, StringComparer.Ordinal)
             .Select(c => new MotherCups(
@@ -228,6 +229,8 @@ public sealed class CultureBook
             cancel
         );
     }
+
+    private int? MadeFor(Culture culture) => Stock.Find(culture.Number)?.Lot.Order;
 
     private DateOnly Last(Culture culture)
     {

@@ -18,15 +18,19 @@ public static class CultureCover
     /// <summary>Cups of each need.</summary>
     /// <param name="needs">Needs of crew animals.</param>
     /// <param name="curves">Cultures as the model leads them; those on hold or ended are left out.</param>
+    /// <param name="madeFor">Order that a culture was started for; null for none.</param>
     /// <param name="today">Today.</param>
     public static ImmutableArray<NeedCover> Find(
         IEnumerable<CultureNeed> needs,
         IEnumerable<CultureCurve> curves,
+        Func<Culture, int?> madeFor,
         DateOnly today
     )
     {
         var all = curves.Where(c => c.Culture.IsUsable).ToList();
-        var kept = Backups(all, today).Select(c => c.Culture.Number).ToHashSet(StringComparer.Ordinal);
+        var kept = Backups(all, madeFor, today)
+            .Select(c => c.Culture.Number)
+            .ToHashSet(StringComparer.Ordinal);
         var free = all.Where(c => !kept.Contains(c.Culture.Number)).ToList();
         var covers = ImmutableArray.CreateBuilder<NeedCover>();
         foreach (var need in needs.OrderBy(n => n.Day).ThenBy(n => n.Order.Number))
@@ -34,9 +38,12 @@ public static class CultureCover
             var day = need.Day < today ? today : need.Day;
             // The cup that holds just enough goes first; a fuller one may serve a larger need.
             var taken = free.Where(c =>
-                    c.Culture.Species == need.Species && c.On(day).Animals >= need.Animals
+                    c.Culture.Species == need.Species
+                    && c.On(day).Animals >= need.Animals
+                    && (madeFor(c.Culture) ?? need.Order.Number) == need.Order.Number
                 )
-                .OrderBy(c => c.On(day).Animals)
+                .OrderBy(c => madeFor(c.Culture) is null)
+                .ThenBy(c => c.On(day).Animals)
                 .ThenBy(c => c.Culture.Number, StringComparer.Ordinal)
                 .Take(need.Cups)
                 .ToList();
@@ -49,10 +56,15 @@ public static class CultureCover
 
     /// <summary>The fullest cups of each line, that stay.</summary>
     /// <param name="curves">Cultures as the model leads them.</param>
+    /// <param name="madeFor">Order that a culture was started for; those are no backup.</param>
     /// <param name="today">Today.</param>
-    public static IEnumerable<CultureCurve> Backups(IEnumerable<CultureCurve> curves, DateOnly today) =>
+    public static IEnumerable<CultureCurve> Backups(
+        IEnumerable<CultureCurve> curves,
+        Func<Culture, int?> madeFor,
+        DateOnly today
+    ) =>
         curves
-            .Where(c => c.Culture.IsUsable)
+            .Where(c => c.Culture.IsUsable && madeFor(c.Culture) is null)
             .GroupBy(c => (c.Culture.Species, c.Culture.Line))
             .SelectMany(line =>
                 line.OrderByDescending(c => c.On(today).Animals)

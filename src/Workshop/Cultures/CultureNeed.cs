@@ -60,8 +60,9 @@ public sealed record CultureNeed(
                     item.Name,
                     s.Crew.Key,
                     CupsOf(s, item),
-                    s.Pack!.Pieces!.Si,
-                    Substrate(s.Pack),
+                    // What a tank is to be seeded with, shared out over its cups.
+                    Math.Ceiling(s.CountPerBox.Si * item.Amount / CupsOf(s, item)),
+                    Substrate(s.Pack!),
                     day
                 ));
     }

@@ -91,8 +91,8 @@ public sealed class DemoBookTests
         Assert.Equal(31, OnHand("tree-fern-fibre"), 1e-6);
         Assert.Equal(1.5 * 215, OnHand("peat"), 1e-6);
         Assert.Equal(46, OnHand("oak-leaves"), 1e-6);
-        // Nineteen cups of four lines came; the eleven of line C were discarded for mites.
-        Assert.Equal(19 - 11, OnHand("folsomia-candida"), 1e-6);
+        // Nineteen cups of four lines stood; the five of line C were discarded for mites.
+        Assert.Equal(19 - 5, OnHand("folsomia-candida"), 1e-6);
         Assert.Equal(6, OnHand("trichorhina-tomentosa"), 1e-6);
     }
 
