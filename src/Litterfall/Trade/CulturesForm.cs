@@ -52,7 +52,7 @@ public sealed class CulturesForm(Func<TradeCatalog> library)
         var read = orders.Select(o => Order(o, from)).ToImmutableArray();
         if (kind is null || !form.IsGood)
         {
-            mothers.Select(m => Mother(m, null, 0)).ToList().ForEach(_ => { });
+            _ = mothers.Select(m => Mother(m, null, 0)).ToList();
             form.Close();
             return null;
         }

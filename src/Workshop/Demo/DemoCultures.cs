@@ -90,22 +90,22 @@ internal sealed class DemoCultures(DemoBook book, DemoStock stock)
         return cultures;
     }
 
-    /// <summary>Fed and looked at on Fridays; the first of each line is counted.</summary>
+    /// <summary>Fed on Tuesdays and Fridays; the first of each line is counted.</summary>
     private Culture Tended(Culture culture, int i)
     {
-        var fridays = Enumerable.Range(1, 3).Select(w => Day(1 - (7 * w)));
+        var days = Enumerable.Range(0, 3).SelectMany(w => new[] { Day(-2 - (7 * w)), Day(-6 - (7 * w)) });
         var count = culture.Species == Isopods ? 190 : 1050;
         return culture with
         {
             Feedings =
             [
-                .. fridays
+                .. days
                     .Where(d => d > culture.Since)
                     .Order()
                     .Select(d => new CultureFeeding(d, "yeast, a pinch", DemoShop.Builder)),
             ],
             Counts =
-                i == 0 ? [new CultureCount(Day(-6), count, CountWay.Sample, DemoShop.Builder)] : [],
+                i == 0 ? [new CultureCount(Day(-2), count, CountWay.Sample, DemoShop.Builder)] : [],
         };
     }
 
@@ -150,7 +150,7 @@ internal sealed class DemoCultures(DemoBook book, DemoStock stock)
                 continue;
             }
 
-            var cups = day.DayOfWeek == DayOfWeek.Sunday ? 2 : 1;
+            var cups = day.DayOfWeek == DayOfWeek.Sunday ? 3 : 2;
             for (var i = 0; i < cups; i++)
             {
                 book.NewCultures.Add(
@@ -211,6 +211,7 @@ internal sealed class DemoCultures(DemoBook book, DemoStock stock)
             Celsius = celsius,
             Readings = [new ShelfReading(Day(-200), celsius)],
             WidthMillimeters = 1000,
+            GapMillimeters = 190,
         };
 
     private ImmutableArray<FedGroup> Fed() =>

@@ -14,9 +14,10 @@ internal static class ShelfSketch
 {
     private const double Board = 18;
     private const double Side = 16;
-    private const double Words = 20;
+    private const double Words = 38;
     private const double Least = 46;
     private const double HeightOfWidth = 1.2;
+    private const double TubWider = 1.15;
 
     /// <summary>Draws a shelf as SVG, a millimeter for a unit.</summary>
     /// <param name="shelf">The shelf.</param>
@@ -81,7 +82,9 @@ internal static class ShelfSketch
         Put(svg, $" height='{full - 1}'/>");
         Put(svg, $"<text class='line' x='{at.Middle}' y='{floor - 6}'>");
         svg.Append(WebUtility.HtmlEncode(Short(culture.Line))).Append("</text>");
-        Put(svg, $"<text x='{at.Middle}' y='{floor + Board + 15}'>{age} d</text>");
+        Put(svg, $"<text x='{at.Middle}' y='{floor + Board + 15}'>");
+        svg.Append(WebUtility.HtmlEncode(culture.Number)).Append("</text>");
+        Put(svg, $"<text class='age' x='{at.Middle}' y='{floor + Board + 32}'>{age} d</text>");
         if (state != "well")
         {
             Sign(svg, at.Middle, y - 4, state == "held");
@@ -90,13 +93,14 @@ internal static class ShelfSketch
         svg.Append("</a>");
     }
 
-    /// <summary>Diameter and height of a cup that is filled half: V = π ÷ 4 · d² · h, h = 1.2 d; a tub is
-    /// twice as wide.</summary>
+    /// <summary>Diameter and height of a cup that is filled half: V = π ÷ 4 · d² · h, h = 1.2 d; a tub of the
+    /// same volume is wider and lower.</summary>
     private static (double Wide, double Tall) Size(Culture culture, CultureView view)
     {
         var volume = culture.Liters / CulturePractice.Filling.Si * 1e6;
         var across = Math.Cbrt(volume / (Math.PI / 4 * HeightOfWidth));
-        return IsTub(culture, view) ? (across * 1.5, across * HeightOfWidth / 2.25)
+        return IsTub(culture, view)
+            ? (across * TubWider, across * HeightOfWidth / (TubWider * TubWider))
             : (across, across * HeightOfWidth);
     }
 
