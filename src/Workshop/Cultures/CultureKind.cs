@@ -47,17 +47,6 @@ public sealed record CultureKind
             ? Females * most.Si * liters / CulturePractice.Filling.Si
             : double.PositiveInfinity;
 
-    /// <summary>
-    /// Females at which laying is halved, so that growth ends at the plateau: N* ÷ (R0 − 1), exact for the
-    /// day classes with laying over 1 + N ÷ K (Beverton and Holt). Infinite where nothing grows.
-    /// </summary>
-    /// <param name="rates">Rates of the day.</param>
-    /// <param name="plateau">Plateau, females.</param>
-    public static double Crowding(LifeTable rates, double plateau) =>
-        rates.NetReproduction > 1 && double.IsFinite(rates.Days)
-            ? plateau / (rates.NetReproduction - 1)
-            : double.PositiveInfinity;
-
     /// <summary>Share of the animals that can be taken each week while the rest keeps its number:
     /// 1 − λ^−7; half of it near the plateau; 0 where they do not grow.</summary>
     /// <param name="celsius">Temperature, °C.</param>

@@ -59,12 +59,20 @@ public sealed class CultureRun
     /// <summary>True from the share of the plateau on where growth slows.</summary>
     public bool IsNearPlateau => animals.Mobile >= CulturePractice.NearPlateau.Si * plateau;
 
-    /// <summary>One day.</summary>
+    /// <summary>
+    /// One day: the day classes without a limit, up to what the cup holds; those beyond it starve. Crowding
+    /// that bears on laying alone would halve the eggs of a cup that holds a five-hundredth of its plateau,
+    /// for one adult has hundreds of young: no cup is seen to grow like that.
+    /// </summary>
     /// <param name="rates">Rates of the day.</param>
     public void Day(LifeTable rates)
     {
-        var half = CultureKind.Crowding(rates, plateau);
-        animals.Step(rates, 1 / (1 + (animals.Mobile / half)));
+        animals.Step(rates, 1);
+        if (animals.Mobile > plateau)
+        {
+            animals.TakeMobile(1 - (plateau / animals.Mobile));
+        }
+
         variance = Math.Min(
             variance + Square(CulturePractice.DriftError.Si),
             Square(CulturePractice.MostError.Si)

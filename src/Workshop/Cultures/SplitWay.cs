@@ -43,12 +43,13 @@ internal sealed class SplitWay
         states.Add([.. this.groups.Select(g => g.State.Copy())]);
     }
 
-    private int DaysToDue => order.Due.DayNumber - asked.From.DayNumber - asked.Conditioning;
+    private int DaysToDue =>
+        Math.Min(order.Due.DayNumber - asked.From.DayNumber - asked.Conditioning, asked.Horizon - 1);
 
     /// <summary>The latest day of the split with which the cups are ready; null where none is.</summary>
     public SplitPlan? Latest()
     {
-        for (var day = Math.Min(DaysToDue, asked.Horizon); day >= 0; day--)
+        for (var day = DaysToDue; day >= 0; day--)
         {
             if (Try(day, DaysToDue) is { Ready: { } ready } way && ready <= order.Due)
             {
@@ -68,7 +69,10 @@ internal sealed class SplitWay
         var pace = Math.Max(1, (int)Math.Min(rates.On(asked.From).Days, asked.Horizon) / 30);
         for (var day = 0; day <= last; day += pace)
         {
-            if (Try(day, last) is { Ready: { } ready } way && (best is null || ready < best.Value.Ready))
+            if (
+                Try(day, asked.Horizon) is { Ready: { } ready } way
+                && (best is null || ready < best.Value.Ready)
+            )
             {
                 best = (ready, way.Steps);
                 last = ready.DayNumber - asked.From.DayNumber - asked.Conditioning - 1;
@@ -214,19 +218,24 @@ internal sealed class SplitWay
         double Next(int i) => mothers[i].Walking / ((cups[i] / groups[i].Count) + 1);
     }
 
-    /// <summary>Day on which a new cup holds enough; null where it does not up to a day.</summary>
+    /// <summary>
+    /// Day from which on a new cup holds enough, to the end of its rest at the least; null where it does not
+    /// up to a day. What hatches at first may be more than lives on, so a first day with enough is not it.
+    /// </summary>
     private DateOnly? Full(CultureRun cup, int day, int last)
     {
+        int? since = null;
         for (var on = day; on <= last; on++)
         {
-            if (cup.Walking >= order.Animals)
+            since = cup.Walking < order.Animals ? null : since ?? on;
+            if (since is { } held && on >= held + asked.Conditioning && last == asked.Horizon)
             {
-                return asked.From.AddDays(on);
+                break;
             }
 
             cup.Day(rates.On(asked.From.AddDays(on + 1)));
         }
 
-        return null;
+        return since is { } found ? asked.From.AddDays(found) : null;
     }
 }

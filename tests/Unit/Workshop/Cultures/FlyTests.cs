@@ -1,4 +1,3 @@
-using Litterfall.App.Files;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Cultures;
 using Litterfall.Workshop.Cultures;
@@ -11,7 +10,7 @@ public sealed class FlyTests
     private static readonly DateOnly Today = new(2026, 9, 3);
 
     private static FlyKind Kind(string key = "drosophila-melanogaster") =>
-        FlyKind.From(Shop.Embedded().Find<FeederEntry>(key)!)!;
+        FlyKind.From(CultureModelTests.Library.Value.Find<FeederEntry>(key)!)!;
 
     private static Culture Cup(int daysAgo, string number = "FLY-1") =>
         new()
@@ -141,12 +140,12 @@ public sealed class FlyTests
             Grams = 4.5,
             Since = Today.AddDays(-28),
         };
-        var ration = RationTable.For(group, Shop.Embedded());
+        var ration = RationTable.For(group, CultureModelTests.Library.Value);
         Assert.Equal(402, ration.FliesPerDay!.Value, 0.5);
         Assert.Equal(2, ration.CalciumEvery);
         Assert.True(ration.HasVitamins(Today));
         Assert.False(ration.HasVitamins(Today.AddDays(1)));
-        var young = RationTable.For(group with { Class = FedClass.Froglet }, Shop.Embedded());
+        var young = RationTable.For(group with { Class = FedClass.Froglet }, CultureModelTests.Library.Value);
         Assert.Equal(402 * 2 / 1.5, young.FliesPerDay!.Value, 0.7);
         Assert.Equal((1, 7), (young.CalciumEvery, young.VitaminDays));
     }

@@ -70,15 +70,15 @@ public sealed class SplitSearchTests
     [Fact]
     public void A_day_that_is_too_near_is_told_with_the_nearest_plans()
     {
-        var asked = Case(1, 300, 21);
+        var asked = Case(1, 700, 21);
         var order = new CupOrder("kits", From.AddDays(6), 12, 250, 0.24);
         var plan = Plan(asked, order);
         Assert.Equal(SplitBar.TooFewMothers, plan.Bar);
         Assert.False(plan.IsPossible);
         Assert.True(Plan(asked, order with { Due = plan.Earliest!.Value }).IsPossible);
         Assert.False(Plan(asked, order with { Due = plan.Earliest.Value.AddDays(-1) }).IsPossible);
-        Assert.True(Plan(Case(1 + plan.MothersMore!.Value, 300, 21), order).IsPossible);
-        Assert.False(Plan(Case(plan.MothersMore.Value, 300, 21), order).IsPossible);
+        Assert.True(Plan(Case(1 + plan.MothersMore!.Value, 700, 21), order).IsPossible);
+        Assert.False(Plan(Case(plan.MothersMore.Value, 700, 21), order).IsPossible);
         Assert.Equal(12, plan.CupsPossible + plan.CupsToBuy);
         if (plan.CupsPossible > 0)
         {
@@ -134,7 +134,7 @@ public sealed class SplitSearchTests
 
     /// <summary>
     /// The day classes at 21 °C written once more, as an array: eggs for 8 days, laying from day 29 on, 900
-    /// eggs in a life of 240 e^(−k 6) days, hatching 0.85, survival 0.8 (rates after Fountain and Hopkin 2005
+    /// eggs in a life of 240 e^(−k 6) days, hatching 0.85, survival 0.8, no more than the cup holds (rates after Fountain and Hopkin 2005
     /// and Choi et al. 2002, as in the library).
     /// </summary>
     private sealed class DayClasses
@@ -148,7 +148,7 @@ public sealed class SplitSearchTests
         private static readonly double Adult = 1 - (1 / Life);
         private static readonly double Live = Math.Pow(Survival, 1.0 / (All - 1));
         private readonly double[] at = new double[All + 1];
-        private readonly double half;
+        private readonly double most;
 
         public DayClasses(double walking, double plateau)
             : this(plateau)
@@ -157,15 +157,14 @@ public sealed class SplitSearchTests
             at[All] = 1;
             for (var day = 0; day < 1500; day++)
             {
-                Step(1);
+                Step();
                 Scale(1 / at.Sum());
             }
 
             Scale(walking / Walking);
         }
 
-        private DayClasses(double plateau) =>
-            half = plateau / ((Survival * Eggs / (1 - Adult)) - 1);
+        private DayClasses(double plateau) => most = plateau;
 
         public double Walking => at.Skip(EggDays + 1).Sum();
 
@@ -173,7 +172,12 @@ public sealed class SplitSearchTests
         {
             for (var day = 0; day < days; day++)
             {
-                Step(1 / (1 + (Walking / half)));
+                Step();
+                var share = Math.Min(1, most / Walking);
+                for (var i = EggDays + 1; i <= All; i++)
+                {
+                    at[i] *= share;
+                }
             }
         }
 
@@ -188,9 +192,9 @@ public sealed class SplitSearchTests
             return part;
         }
 
-        private void Step(double laying)
+        private void Step()
         {
-            var laid = at[All] * Eggs * laying;
+            var laid = at[All] * Eggs;
             at[All] = (at[All] * Adult) + (at[All - 1] * Live);
             for (var i = All - 1; i > 1; i--)
             {

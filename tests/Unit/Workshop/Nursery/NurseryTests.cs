@@ -1,6 +1,6 @@
-using Litterfall.App.Files;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Nursery;
+using Litterfall.UnitTests.Workshop.Cultures;
 using Litterfall.Workshop.Nursery;
 using Litterfall.Workshop.Stock;
 
@@ -31,7 +31,7 @@ public sealed class NurseryTests
         };
 
     private static NurseryBook Book(params PlantTray[] trays) =>
-        new(trays, [Apart], [], [], (Shop.Embedded(), StockBook.Empty, Day));
+        new(trays, [Apart], [], [], (CultureModelTests.Library.Value, StockBook.Empty, Day));
 
     /// <summary>All in, all out: plants that join on day 20 hold all until day 50.</summary>
     [Fact]
@@ -104,7 +104,7 @@ public sealed class NurseryTests
     [InlineData(18, 32)]
     public void Cuttings_root_by_warmth(double celsius, int days)
     {
-        var vine = Shop.Embedded().Of<PlantEntry>().First(p => p.Form?.Text == "vine");
+        var vine = CultureModelTests.Library.Value.Of<PlantEntry>().First(p => p.Form?.Text == "vine");
         Assert.Equal(days, NurseryPractice.RootingDays(vine, celsius));
     }
 
