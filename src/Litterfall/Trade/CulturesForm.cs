@@ -71,9 +71,7 @@ public sealed class CulturesForm(Func<TradeCatalog> library)
         }
 
         double On(DateOnly day) =>
-            isList
-                ? celsius[Math.Clamp(day.DayNumber - from.DayNumber, 0, celsius.Length - 1)]
-                : celsius[0];
+            isList ? celsius[Math.Clamp(day.DayNumber - from.DayNumber, 0, celsius.Length - 1)] : celsius[0];
         var split = new SplitCase
         {
             Kind = kind,
@@ -122,8 +120,7 @@ public sealed class CulturesForm(Func<TradeCatalog> library)
     private static MotherCups? Mother(TreeForm mother, (CultureKind Kind, double Celsius)? on, int i)
     {
         var line = mother.OptionalText("line") ?? "A";
-        var name =
-            mother.OptionalText("name")
+        var name = mother.OptionalText("name")
             ?? string.Create(CultureInfo.InvariantCulture, $"{line}{i + 1}");
         var count = mother.OptionalWhole("count", 1, MostCups) ?? 1;
         var animals = mother.Number("animals", Animals);
@@ -131,12 +128,7 @@ public sealed class CulturesForm(Func<TradeCatalog> library)
         var adults = mother.Flag("adultsOnly", false);
         mother.Close();
         return on is { } kind && double.IsFinite(animals) && double.IsFinite(liters)
-            ? new(
-                name,
-                line,
-                count,
-                CultureRun.Start(kind.Kind, animals, adults, liters, kind.Celsius)
-            )
+            ? new(name, line, count, CultureRun.Start(kind.Kind, animals, adults, liters, kind.Celsius))
             : null;
     }
 

@@ -46,5 +46,8 @@ internal static class TradeCommands
             Solve = CulturesText.Solve,
             Json = CulturesText.Json,
             Text = CulturesText.Lines,
-        }.Create("cultures", "When to split mother cultures so that cups are ready on their days, or why not.");
+        }.Create(
+            "cultures",
+            "When to split mother cultures so that cups are ready on their days, or why not."
+        );
 }

@@ -59,11 +59,7 @@ internal static class CultureRoutes
         return new(view, ask.Shared(view.Stock), ask.Papers(view.Stock, context));
     }
 
-    private static async Task<NurseryPapers> PlantsAsync(
-        NurseryDesk desk,
-        StockAsk ask,
-        HttpContext context
-    )
+    private static async Task<NurseryPapers> PlantsAsync(NurseryDesk desk, StockAsk ask, HttpContext context)
     {
         var view = await desk.LoadAsync(null, context.RequestAborted);
         return new(view, ask.Shared(view.Stock), ask.Papers(view.Stock, context));

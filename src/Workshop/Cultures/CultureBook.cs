@@ -83,8 +83,7 @@ public sealed class CultureBook
     public IEnumerable<Culture> Standing => Cultures.Where(c => c.IsStanding);
 
     /// <summary>Standing cultures of crew animals as the model leads them.</summary>
-    public IEnumerable<CultureCurve> Curves =>
-        Standing.Where(c => Kind(c.Species) is not null).Select(Curve);
+    public IEnumerable<CultureCurve> Curves => Standing.Where(c => Kind(c.Species) is not null).Select(Curve);
 
     /// <summary>Needs of crew animals and what they get.</summary>
     public ImmutableArray<NeedCover> Covers => covers.Value;
@@ -105,8 +104,9 @@ public sealed class CultureBook
     {
         if (!kinds.TryGetValue(species, out var kind))
         {
-            kind = kinds[species] =
-                Catalog.Find<CrewEntry>(species) is { } entry ? CultureKind.From(entry) : null;
+            kind = kinds[species] = Catalog.Find<CrewEntry>(species) is { } entry
+                ? CultureKind.From(entry)
+                : null;
         }
 
         return kind;
@@ -124,9 +124,7 @@ public sealed class CultureBook
     /// <param name="culture">The culture; null for the first shelf.</param>
     /// <param name="day">The day.</param>
     public double Celsius(Culture? culture, DateOnly day) =>
-        (
-            Shelves.FirstOrDefault(s => s.Key == culture?.Shelf) ?? Shelves.FirstOrDefault()
-        )?.CelsiusOn(day)
+        (Shelves.FirstOrDefault(s => s.Key == culture?.Shelf) ?? Shelves.FirstOrDefault())?.CelsiusOn(day)
         ?? UsualCelsius;
 
     /// <summary>A culture of a crew animal as the model leads it, two months ahead.</summary>
@@ -172,7 +170,8 @@ public sealed class CultureBook
         var gone = Lineage.OfLine(Cultures, species, line).Select(c => c.Number).ToHashSet();
         var with = CultureCover.Find(
             Needs.Where(n => n.Species == species),
-            Cultures.Where(c => c.Species == species && (c.IsStanding || gone.Contains(c.Number)))
+            Cultures
+                .Where(c => c.Species == species && (c.IsStanding || gone.Contains(c.Number)))
                 .Select(c =>
                     gone.Contains(c.Number) && c.End?.Reason != CultureEnd.GoneOut
                         ? c with
@@ -182,9 +181,7 @@ public sealed class CultureBook
                         }
                         : c
                 )
-                .Select(c =>
-                    CultureCurve.Lead(Kind(species)!, c, day => Celsius(c, day), Last(c), Today)
-                ),
+                .Select(c => CultureCurve.Lead(Kind(species)!, c, day => Celsius(c, day), Last(c), Today)),
             MadeFor,
             Today
         );

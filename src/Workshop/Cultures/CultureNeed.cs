@@ -93,17 +93,16 @@ public sealed record CultureNeed(
     /// Day on which cups are needed: a tank gets its crew when it is planted, a kit and loose goods leave
     /// with the parcel. Without a plan: the promised day less the grow-in, or less the days of travel.
     /// </summary>
-    private static DateOnly? DayOf(
-        Order order,
-        OrderItemKind kind,
-        OrderDays? days,
-        ShopCalendar calendar
-    ) =>
-        days is not null ? kind == OrderItemKind.Build ? days.Plant ?? days.Pack : days.Pack
-        : order.Promised is not { } promised ? null
-        : kind == OrderItemKind.Build
-            ? promised.AddDays(-CulturePractice.Days(CareIntervals.GrowIn))
-        : Leaves(promised.AddDays(-calendar.TransitDays), calendar);
+    private static DateOnly? DayOf(Order order, OrderItemKind kind, OrderDays? days, ShopCalendar calendar) =>
+        days is not null
+            ? kind == OrderItemKind.Build
+                ? days.Plant ?? days.Pack
+                : days.Pack
+            : order.Promised is not { } promised
+                ? null
+                : kind == OrderItemKind.Build
+                    ? promised.AddDays(-CulturePractice.Days(CareIntervals.GrowIn))
+                    : Leaves(promised.AddDays(-calendar.TransitDays), calendar);
 
     private static DateOnly Leaves(DateOnly last, ShopCalendar calendar)
     {
@@ -162,8 +161,7 @@ public sealed record CultureNeed(
             );
 
     private static double Substrate(PackEntry pack) =>
-        (pack.Volume is { } volume ? Unit.Liter.FromSi(volume.Si) : UsualLiters)
-        * CulturePractice.Filling.Si;
+        (pack.Volume is { } volume ? Unit.Liter.FromSi(volume.Si) : UsualLiters) * CulturePractice.Filling.Si;
 
     private static int Done(StockBook book, CultureNeed need)
     {
@@ -171,9 +169,7 @@ public sealed record CultureNeed(
         return (int)
             book.LotsOf(need.Species)
                 .SelectMany(Genealogy.EdgesFrom)
-                .Where(e =>
-                    e.IsSale ? e.Into == number : book.Find(e.Into)?.Lot.Order == need.Order.Number
-                )
+                .Where(e => e.IsSale ? e.Into == number : book.Find(e.Into)?.Lot.Order == need.Order.Number)
                 .Sum(e => e.Amount);
     }
 }

@@ -36,9 +36,7 @@ public sealed class CultureRun
         var females = walking * kind.Females;
         return new(
             kind,
-            isFromAdults
-                ? new CrewPopulation(rates, females, 0, 0)
-                : CrewPopulation.Settled(rates, females),
+            isFromAdults ? new CrewPopulation(rates, females, 0, 0) : CrewPopulation.Settled(rates, females),
             kind.PlateauOf(liters),
             Square(CulturePractice.StartError.Si)
         );

@@ -107,7 +107,9 @@ public static class CultureSteps
             .ToImmutableArray();
         Movement[] lines =
         [
-            .. daughters.Select(d => Line(d.Number, MovementKind.Made, 1, when, $"split off {mother.Number}")),
+            .. daughters.Select(d =>
+                Line(d.Number, MovementKind.Made, 1, when, $"split off {mother.Number}")
+            ),
             .. daughters.Select(d =>
                 Line(mother.Number, MovementKind.Used, each, when, "split") with
                 {
@@ -220,9 +222,7 @@ public static class CultureSteps
     )
     {
         ImmutableArray<Culture> here = [.. line.Where(c => c.IsStanding)];
-        var lines = here.SelectMany(c =>
-                Holds.WithDescendants(book, c.Number, when.Day, when.Who, reason)
-            )
+        var lines = here.SelectMany(c => Holds.WithDescendants(book, c.Number, when.Day, when.Who, reason))
             .GroupBy(l => l.Lot, StringComparer.Ordinal)
             .Select(g => g.First());
         return new(

@@ -83,7 +83,10 @@ public static class CultureTasks
         cultures
             .SelectMany(c =>
                 Enumerable
-                    .Range(0, Math.Max(0, (until.DayNumber - Later(next(c), first).DayNumber + every) / every))
+                    .Range(
+                        0,
+                        Math.Max(0, (until.DayNumber - Later(next(c), first).DayNumber + every) / every)
+                    )
                     .Select(i => (Day: Later(next(c), first).AddDays(i * every), Culture: c))
             )
             .Where(d => d.Day <= until)

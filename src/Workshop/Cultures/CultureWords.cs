@@ -58,13 +58,11 @@ public static class CultureWords
             + NumberText.Day(order.Due);
         return plan.Bar switch
         {
-            SplitBar.None =>
-                $"{wanted}: ready {NumberText.Day(plan.Ready!.Value)}. "
-                    + $"{NumberText.Count(plan.Started, "cup is", "cups are")} started so that enough are left.",
+            SplitBar.None => $"{wanted}: ready {NumberText.Day(plan.Ready!.Value)}. "
+                + $"{NumberText.Count(plan.Started, "cup is", "cups are")} started so that enough are left.",
             SplitBar.NoMother => $"{wanted}: not possible, there is no mother. Buy a clean culture.",
-            SplitBar.Temperature =>
-                $"{wanted}: not possible, at {Celsius(celsius)} they do not multiply. "
-                    + $"They grow fastest near {Celsius(plan.Celsius!.Value)}.",
+            SplitBar.Temperature => $"{wanted}: not possible, at {Celsius(celsius)} they do not multiply. "
+                + $"They grow fastest near {Celsius(plan.Celsius!.Value)}.",
             SplitBar.CupTooSmall =>
                 $"{wanted}: not possible, a cup with {order.Liters.ToString("0.##", CultureInfo.InvariantCulture)}"
                     + $" L of substrate holds about {About(kind.PlateauOf(order.Liters) / kind.Females)} "

@@ -2,7 +2,6 @@ using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Cultures;
 using Litterfall.Domain.Units;
 
-
 namespace Litterfall.Workshop.Cultures;
 
 /// <summary>A feeder fly as it is bred in cups.</summary>
@@ -25,14 +24,13 @@ public sealed record FlyKind(
     /// <param name="entry">Its entry.</param>
     public static FlyKind? From(FeederEntry entry) =>
         entry
-            is
-        {
-            WarmthToAdults: { Si: > 0 } warmth,
-            DevelopmentZero: { } zero,
-            LayAndHarden: { } laying,
-            PerCulture: { Si: > 0 } flies,
-            FailingShare: { Si: < 1 } failing,
-        }
+            is {
+                WarmthToAdults: { Si: > 0 } warmth,
+                DevelopmentZero: { } zero,
+                LayAndHarden: { } laying,
+                PerCulture: { Si: > 0 } flies,
+                FailingShare: { Si: < 1 } failing,
+            }
             ? new(
                 entry,
                 Unit.Day.FromSi(warmth.Si),

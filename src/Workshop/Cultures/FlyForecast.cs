@@ -106,11 +106,7 @@ public sealed record FlyForecast
     /// <param name="from">First day.</param>
     /// <param name="until">Last day.</param>
     /// <param name="days">Days of the week on which cups are started.</param>
-    public ImmutableArray<FlyStart> Starts(
-        DateOnly from,
-        DateOnly until,
-        IReadOnlyList<DayOfWeek> days
-    )
+    public ImmutableArray<FlyStart> Starts(DateOnly from, DateOnly until, IReadOnlyList<DayOfWeek> days)
     {
         var starts = ImmutableArray.CreateBuilder<FlyStart>();
         for (var day = from; day <= until; day = day.AddDays(1))

@@ -65,14 +65,7 @@ public static class FlyPractice
 
     /// <summary>All, for the list of where numbers come from.</summary>
     public static ImmutableArray<Figure> All { get; } =
-    [
-        Medium,
-        Discard,
-        Wait,
-        Warmest,
-        SetsPerWeek,
-        .. Emergence.Select(e => e.Share),
-    ];
+    [Medium, Discard, Wait, Warmest, SetsPerWeek, .. Emergence.Select(e => e.Share)];
 
     /// <summary>Share of all flies of a cup that come out on a day after the first one.</summary>
     /// <param name="day">Days after the first fly, from 0.</param>
@@ -82,5 +75,10 @@ public static class FlyPractice
             : 0;
 
     private static Figure Share(string name, double share) =>
-        Figure.Given(name, share, Unit.Percent, Citation.Recalled(Keepers, "emergence of a fly cup by its age"));
+        Figure.Given(
+            name,
+            share,
+            Unit.Percent,
+            Citation.Recalled(Keepers, "emergence of a fly cup by its age")
+        );
 }

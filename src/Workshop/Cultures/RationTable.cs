@@ -58,10 +58,7 @@ public static class RationTable
 
     /// <summary>All, for the list of where numbers come from.</summary>
     public static ImmutableArray<Figure> All { get; } =
-    [
-        Ratio,
-        .. Plans.SelectMany(p => new[] { p.Activity, p.CalciumEvery, p.Vitamins }),
-    ];
+    [Ratio, .. Plans.SelectMany(p => new[] { p.Activity, p.CalciumEvery, p.Vitamins })];
 
     /// <summary>Food and powders of animals of an age, after the calendar of zoos and keepers.</summary>
     private sealed record FeedingPlan(FedClass Class, Figure Activity, Figure CalciumEvery, Figure Vitamins)

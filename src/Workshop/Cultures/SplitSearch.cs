@@ -120,7 +120,7 @@ public static class SplitSearch
         bool Keeps(SplitCase with, ImmutableArray<SplitGroup> mothers, int cups) =>
             InTime(with, mothers, none.Order, with.ToStart(cups), cancel) is not null;
         var possible = 0;
-        for (var (low, high) = (0, none.Order.Cups - 1); low <= high;)
+        for (var (low, high) = (0, none.Order.Cups - 1); low <= high; )
         {
             var middle = (low + high + 1) / 2;
             if (middle > 0 && Keeps(asked, groups, middle))
@@ -142,17 +142,15 @@ public static class SplitSearch
             CupsPossible = possible,
             MothersMore = More(groups, mothers => Keeps(asked, mothers, none.Order.Cups)),
             Celsius =
-                Math.Abs(warm - now) >= 1 && Keeps(asked with { Celsius = _ => warm }, groups, none.Order.Cups)
+                Math.Abs(warm - now) >= 1
+                && Keeps(asked with { Celsius = _ => warm }, groups, none.Order.Cups)
                     ? warm
                     : null,
         };
     }
 
     /// <summary>Fewest mothers more, shared out over the groups there are, that keep the day.</summary>
-    private static int? More(
-        ImmutableArray<SplitGroup> groups,
-        Func<ImmutableArray<SplitGroup>, bool> keeps
-    )
+    private static int? More(ImmutableArray<SplitGroup> groups, Func<ImmutableArray<SplitGroup>, bool> keeps)
     {
         ImmutableArray<SplitGroup> With(int more) =>
             [

@@ -102,7 +102,10 @@ internal sealed class SplitWay
                         state.Split(asked.Share, order.Liters);
                     }
 
-                    return g with { State = state };
+                    return g with
+                    {
+                        State = state,
+                    };
                 }
             ),
         ];
@@ -144,7 +147,11 @@ internal sealed class SplitWay
             part.Split(1.0 / i, 0);
         }
 
-        return group with { Count = group.Count * parts, State = part };
+        return group with
+        {
+            Count = group.Count * parts,
+            State = part,
+        };
     }
 
     /// <summary>Mothers so many days after the first, before a split.</summary>
@@ -185,7 +192,8 @@ internal sealed class SplitWay
             var cup = mothers[i].Copy().Split(asked.Share / most, order.Liters);
             var begun = cup.Walking;
             var full = Full(cup, day, last);
-            ready = full is { } at && at > ready ? at
+            ready =
+                full is { } at && at > ready ? at
                 : full is null ? null
                 : ready;
             var given = Math.Min(groups[i].Count, cups[i]);

@@ -99,13 +99,11 @@ internal sealed class DemoCultures(DemoBook book, DemoStock stock)
         {
             Feedings =
             [
-                .. days
-                    .Where(d => d > culture.Since)
+                .. days.Where(d => d > culture.Since)
                     .Order()
                     .Select(d => new CultureFeeding(d, "yeast, a pinch", DemoShop.Builder)),
             ],
-            Counts =
-                i == 0 ? [new CultureCount(Day(-2), count, CountWay.Sample, DemoShop.Builder)] : [],
+            Counts = i == 0 ? [new CultureCount(Day(-2), count, CountWay.Sample, DemoShop.Builder)] : [],
         };
     }
 
@@ -116,14 +114,7 @@ internal sealed class DemoCultures(DemoBook book, DemoStock stock)
         foreach (var culture in line)
         {
             stock.Line(culture.Number, MovementKind.Held, 0, day, null, "mites under the lens");
-            stock.Line(
-                culture.Number,
-                MovementKind.Scrapped,
-                1,
-                day,
-                null,
-                "whole line discarded for mites"
-            );
+            stock.Line(culture.Number, MovementKind.Scrapped, 1, day, null, "whole line discarded for mites");
             var at = book.NewCultures.FindIndex(c => c.Number == culture.Number);
             book.NewCultures[at] = book.NewCultures[at] with
             {

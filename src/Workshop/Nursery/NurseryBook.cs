@@ -33,7 +33,10 @@ public sealed class NurseryBook
     )
     {
         (Catalog, Stock, Today) = at;
-        Trays = [.. trays.Select(Settled).OrderBy(t => t.Since).ThenBy(t => t.Number, StringComparer.Ordinal)];
+        Trays =
+        [
+            .. trays.Select(Settled).OrderBy(t => t.Since).ThenBy(t => t.Number, StringComparer.Ordinal),
+        ];
         Benches = [.. benches.OrderBy(b => b.Use).ThenBy(b => b.Name, StringComparer.Ordinal)];
         Mothers = [.. mothers.Where(m => m.Ended is null).OrderBy(m => m.Name, StringComparer.Ordinal)];
         Needs = [.. needs];
@@ -163,8 +166,7 @@ public sealed class NurseryBook
 
     /// <summary>True for plants that stand the full bath.</summary>
     /// <param name="plant">Key of the plant.</param>
-    public bool IsHardy(string plant) =>
-        Catalog.Find<PlantEntry>(plant)?.BleachTolerance?.Text == "hardy";
+    public bool IsHardy(string plant) => Catalog.Find<PlantEntry>(plant)?.BleachTolerance?.Text == "hardy";
 
     private PlantTray Settled(PlantTray tray) =>
         tray.Emptied is null && Stock.Find(tray.Number) is { HasSome: false } gone

@@ -41,8 +41,7 @@ public static class NurserySteps
             Supplier = tray.Supplier,
             Amount = tray.Plants,
             Cost = cost,
-            QuarantinedUntil =
-                tray.QuarantineDays > 0 ? tray.Since.AddDays(tray.QuarantineDays) : null,
+            QuarantinedUntil = tray.QuarantineDays > 0 ? tray.Since.AddDays(tray.QuarantineDays) : null,
             Line = tray.Mother,
         };
         var kind = tray.Supplier is null ? MovementKind.Made : MovementKind.Received;
@@ -120,7 +119,10 @@ public static class NurserySteps
         return (
             new(
                 [tray],
-                new StockStep([lot], [Line(tray, MovementKind.Made, tray.Plants, when, $"cut from {mother.Name}")]),
+                new StockStep(
+                    [lot],
+                    [Line(tray, MovementKind.Made, tray.Plants, when, $"cut from {mother.Name}")]
+                ),
                 $"{tray.Number} cut from {mother.Name}"
             )
             {

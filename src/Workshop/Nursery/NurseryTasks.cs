@@ -44,8 +44,10 @@ public static class NurseryTasks
             $"nursery-look-{bench.Key}-{due.Key:yyyyMMdd}",
             due.Key ?? clock.Ends,
             $"Inspect {NumberText.Count(due.Count(), "tray", "trays")} in quarantine on {bench.Name}",
-            (Numbers(due) + ". Lens on leaves and stems, knock one plant out and look at its roots.",
-                MinutesPerTray * due.Count()),
+            (
+                Numbers(due) + ". Lens on leaves and stems, knock one plant out and look at its roots.",
+                MinutesPerTray * due.Count()
+            ),
             "/nursery"
         );
 

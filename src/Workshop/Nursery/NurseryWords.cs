@@ -24,13 +24,12 @@ public static class NurseryWords
     /// <param name="today">Today.</param>
     public static string Remedy(PlantCover cover, DateOnly today)
     {
-        var buy =
-            cover.BuyBy is { } by
-                ? by >= today
-                    ? $"buy {NumberText.Integer(cover.Buy)} by {NumberText.Day(by)}"
-                    : $"too late to buy and keep them apart (last day {NumberText.Day(by)}): tell the customer, "
-                        + "or take another plant"
-                : "";
+        var buy = cover.BuyBy is { } by
+            ? by >= today
+                ? $"buy {NumberText.Integer(cover.Buy)} by {NumberText.Day(by)}"
+                : $"too late to buy and keep them apart (last day {NumberText.Day(by)}): tell the customer, "
+                    + "or take another plant"
+            : "";
         var cut =
             cover.CutBy is { } on && on >= today && cover.CanCut > 0
                 ? $"take {NumberText.Count(Math.Min(cover.Cut, cover.CanCut), "cutting", "cuttings")} by "
@@ -63,9 +62,9 @@ public static class NurseryWords
         var leaves = isHardy ? "Hardy leaves" : "Soft leaves";
         var bath = PlantDip.Bucket.Value;
         return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{leaves}: {bleach:0} mL of the bleach in a bath of {bath:0} L, {share * dip.Strength.Value:0.##} % "
-        )
+                CultureInfo.InvariantCulture,
+                $"{leaves}: {bleach:0} mL of the bleach in a bath of {bath:0} L, {share * dip.Strength.Value:0.##} % "
+            )
             + $"sodium hypochlorite, {NumberText.Count((int)minutes, "minute", "minutes")}; then rinse well. "
             + "Try one leaf first.";
     }

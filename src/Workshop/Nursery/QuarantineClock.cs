@@ -47,8 +47,8 @@ public sealed record QuarantineClock(
             started,
             started.AddDays(here.Max(t => t.QuarantineDays)),
             isFound ? $"{found.Tray.Number}: {found.Look!.Found}"
-            : here.Length > 1 && here[0].Since < started ? $"{last.Number} joined"
-            : ""
+                : here.Length > 1 && here[0].Since < started ? $"{last.Number} joined"
+                : ""
         );
     }
 
@@ -80,11 +80,10 @@ public sealed record QuarantineClock(
         }
 
         var wanted = (int)NurseryPractice.Inspections.Si;
-        return
-            Trays.FirstOrDefault(t => Clean(t) < wanted) is { } tray
-            ? FormattableString.Invariant(
-                $"{tray.Number} was looked at {Times(Clean(tray))} since the clock started; {wanted} are wanted."
-            )
+        return Trays.FirstOrDefault(t => Clean(t) < wanted) is { } tray
+                ? FormattableString.Invariant(
+                    $"{tray.Number} was looked at {Times(Clean(tray))} since the clock started; {wanted} are wanted."
+                )
             : Trays.FirstOrDefault(t =>
                 day.DayNumber - t.Inspections.Max(i => i.Day).DayNumber
                 > NurseryPractice.Days(NurseryPractice.LastLook)
@@ -96,7 +95,8 @@ public sealed record QuarantineClock(
 
     /// <summary>Clean looks at a tray since the clock started, one a day counted.</summary>
     private int Clean(PlantTray tray) =>
-        tray.Inspections.Where(i => i.Day > Started && i.Found.Length == 0)
+        tray
+            .Inspections.Where(i => i.Day > Started && i.Found.Length == 0)
             .Select(i => i.Day)
             .Distinct()
             .Count();

@@ -45,7 +45,9 @@ public static class CultureRound
         return sheet.Pdf(
             name,
             round.Title,
-            PageFrame.Sides(sheet.Size, sheet.Head(round.Title, NumberText.Day(sheet.Day)), _ => Blocks(round))
+            PageFrame.Sides(sheet.Size, sheet.Head(round.Title, NumberText.Day(sheet.Day)), _ =>
+                Blocks(round)
+            )
         );
     }
 

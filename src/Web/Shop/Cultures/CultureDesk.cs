@@ -33,8 +33,8 @@ public sealed class CultureDesk(
         var cultures = await store.RecordsAsync<Culture>(cancel);
         var shelves = await store.RecordsAsync<CultureShelf>(cancel);
         var fed = await store.RecordsAsync<FedGroup>(cancel);
-        var calendar =
-            (await store.RecordAsync<ShopCalendar>(ShopCalendar.Key, cancel))?.Value ?? new ShopCalendar();
+        var calendar = (await store.RecordAsync<ShopCalendar>(ShopCalendar.Key, cancel))?.Value
+            ?? new ShopCalendar();
         var needs = new List<CultureNeed>();
         foreach (var order in stock.Orders.Where(o => o.IsOpen))
         {
@@ -78,12 +78,7 @@ public sealed class CultureDesk(
         var change = new ShopChange(await shelf.WhoAsync());
         foreach (var culture in step.Cultures)
         {
-            change.Keep(
-                culture.Number,
-                view.Versions.GetValueOrDefault(culture.Number),
-                culture,
-                step.Note
-            );
+            change.Keep(culture.Number, view.Versions.GetValueOrDefault(culture.Number), culture, step.Note);
         }
 
         foreach (var lot in step.Stock.Lots)

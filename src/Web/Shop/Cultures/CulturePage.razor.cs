@@ -76,7 +76,11 @@ public sealed partial class CulturePage
             var it = culture!;
             return it
                 .Feedings.Select(f => (f.Day, $"fed{After(f.What)} ({f.Who})"))
-                .Concat(it.Looks.Select(l => (l.Day, $"looked: {(l.Found.Length > 0 ? l.Found : "nothing")} ({l.Who})")))
+                .Concat(
+                    it.Looks.Select(l =>
+                        (l.Day, $"looked: {(l.Found.Length > 0 ? l.Found : "nothing")} ({l.Who})")
+                    )
+                )
                 .Concat(
                     it.Counts.Select(c =>
                         (c.Day, $"{CultureWords.About(c.Animals)} counted, {Word(c.Way)} ({c.Who})")
@@ -164,7 +168,8 @@ public sealed partial class CulturePage
         var free = stands is null ? [] : view.Free(stands).Take(many).ToImmutableArray();
         var refused =
             !isCount || many is < 1 or > MostCups ? $"Type how many new cups, 1 to {MostCups}."
-            : StockWords.Plain(size) is not (> 0 and <= 100) ? "Type the substrate of each new cup, in liters."
+            : StockWords.Plain(size) is not (> 0 and <= 100)
+                ? "Type the substrate of each new cup, in liters."
             : stands is null ? "Choose the shelf."
             : free.Length < many ? $"{stands.Name} has {free.Length} free places."
             : null;

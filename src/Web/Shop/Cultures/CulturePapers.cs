@@ -33,9 +33,9 @@ internal sealed class CulturePapers(CultureView view, ShopSheet sheet, StockPape
                 [.. tasks.Select(t => new RoundStart(t.Day, t.Title, t.Detail))],
                 [
                     .. from shelf in book.Shelves
-                       from culture in book.Standing.Where(c => c.Shelf == shelf.Key)
-                       orderby shelf.Name, culture.Held.Length > 0, culture.Board, culture.Place
-                       select Line(shelf, culture),
+                    from culture in book.Standing.Where(c => c.Shelf == shelf.Key)
+                    orderby shelf.Name, culture.Held.Length > 0, culture.Board, culture.Place
+                    select Line(shelf, culture),
                 ],
                 [
                     .. book.Shorts.Select(s =>

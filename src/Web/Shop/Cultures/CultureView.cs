@@ -31,8 +31,7 @@ public sealed record CultureView(
             .Standing.Where(c => c.Shelf == shelf.Key)
             .Select(c => (c.Board, c.Place))
             .ToHashSet();
-        return
-            from board in Enumerable.Range(1, shelf.Boards)
+        return from board in Enumerable.Range(1, shelf.Boards)
             from place in Enumerable.Range(1, shelf.PlacesPerBoard)
             where !taken.Contains((board, place))
             select (board, place);

@@ -90,8 +90,7 @@ public sealed partial class CulturesPage
         var (groups, risk) = book.Odds(species);
         var cups = groups.Sum(g => g.Length);
         var lines = groups.Length;
-        yield return
-            $"{NumberText.Count(cups, "usable culture", "usable cultures")} of "
+        yield return $"{NumberText.Count(cups, "usable culture", "usable cultures")} of "
             + $"{NumberText.Count(lines, "separate line", "separate lines")}; chance that all are lost "
             + Percent(risk.None)
             + ", that half are lost "
@@ -103,16 +102,17 @@ public sealed partial class CulturesPage
 
         foreach (var small in groups.Where(g => g.Length < (int)CulturePractice.Backup.Si))
         {
-            yield return
-                $"Line {small[0].Line} has only {NumberText.Count(small.Length, "culture", "cultures")}: split "
+            yield return $"Line {small[0].Line} has only {NumberText.Count(small.Length, "culture", "cultures")}: split "
                 + "it before you take from it.";
         }
 
-        if (book.Kind(species) is { } kind && book.Standing.FirstOrDefault(c => c.Species == species) is { } one)
+        if (
+            book.Kind(species) is { } kind
+            && book.Standing.FirstOrDefault(c => c.Species == species) is { } one
+        )
         {
             var warm = book.Celsius(one, book.Today);
-            yield return
-                $"At {CultureWords.Celsius(warm)} {Percent(kind.WeeklyShare(warm, false))} can be taken each "
+            yield return $"At {CultureWords.Celsius(warm)} {Percent(kind.WeeklyShare(warm, false))} can be taken each "
                 + $"week while they grow, {Percent(kind.WeeklyShare(warm, true))} of full cups.";
         }
     }

@@ -61,7 +61,10 @@ internal static class CurveSketch
         Put(svg, $"<text x='{X(today) + 4:0.#}' y='{Top + 10}'>today</text>");
         foreach (var count in curve.Culture.Counts)
         {
-            Put(svg, $"<circle class='count' cx='{X(count.Day):0.#}' cy='{Y(count.Animals):0.#}' r='{Point}'/>");
+            Put(
+                svg,
+                $"<circle class='count' cx='{X(count.Day):0.#}' cy='{Y(count.Animals):0.#}' r='{Point}'/>"
+            );
         }
 
         Put(svg, $"<text x='{Left}' y='{Tall - 10}'>{Day(points[0].Day)}</text>");

@@ -29,7 +29,10 @@ public sealed partial class FedPart
     public EventCallback<(bool IsGood, string Told)> OnWritten { get; set; }
 
     private IEnumerable<AnimalEntry> Eaters =>
-        View.Book.Catalog.Of<AnimalEntry>().Where(a => a.Mass is not null).OrderBy(a => a.Name, StringComparer.Ordinal);
+        View
+            .Book.Catalog.Of<AnimalEntry>()
+            .Where(a => a.Mass is not null)
+            .OrderBy(a => a.Name, StringComparer.Ordinal);
 
     private IEnumerable<FeederEntry> Feeders =>
         View.Book.Catalog.Of<FeederEntry>().Where(f => FlyKind.From(f) is not null);

@@ -33,7 +33,9 @@ public sealed partial class LinePart
         View.Book.Cultures.Select(c => (c.Species, c.Line)).Distinct();
 
     private (string Species, string Line)? Chosen =>
-        chosen.Length == 0 ? null : Lines.Where(l => Key(l) == chosen).Cast<(string, string)?>().FirstOrDefault();
+        chosen.Length == 0
+            ? null
+            : Lines.Where(l => Key(l) == chosen).Cast<(string, string)?>().FirstOrDefault();
 
     private static string Key((string Species, string Line) line) => $"{line.Species}|{line.Line}";
 
@@ -57,9 +59,7 @@ public sealed partial class LinePart
         );
 
     private string Told =>
-        note.Trim().Length > 0
-            ? $"{CultureSteps.Word(reason)}, {note.Trim()}"
-            : CultureSteps.Word(reason);
+        note.Trim().Length > 0 ? $"{CultureSteps.Word(reason)}, {note.Trim()}" : CultureSteps.Word(reason);
 
     private async Task DoAsync(
         Func<IEnumerable<Culture>, (DateOnly, string), CultureStep> step,

@@ -41,15 +41,13 @@ public sealed partial class ShelfPart
         var today = View.Book.Today;
         var shelf = kept.Value with
         {
-            Readings =
-            [
-                .. kept.Value.Readings.Where(r => r.Day != today),
-                new ShelfReading(today, celsius),
-            ],
+            Readings = [.. kept.Value.Readings.Where(r => r.Day != today), new ShelfReading(today, celsius)],
         };
         var refused = await Desk.KeepAsync(kept.Key, kept.Version, shelf, "temperature read");
         await OnWritten.InvokeAsync(
-            refused is null ? (true, $"{shelf.Name} is at {StockWords.Number(celsius)} °C.") : (false, refused)
+            refused is null
+                ? (true, $"{shelf.Name} is at {StockWords.Number(celsius)} °C.")
+                : (false, refused)
         );
     }
 

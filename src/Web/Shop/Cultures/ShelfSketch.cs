@@ -35,9 +35,7 @@ internal static class ShelfSketch
         {
             var floor = tall - Board - ((board - 1) * each) - Words;
             Put(svg, $"<rect class='board' x='{Side}' y='{floor}' width='{width}' height='{Board}'/>");
-            foreach (
-                var culture in view.Book.Standing.Where(c => c.Shelf == shelf.Key && c.Board == board)
-            )
+            foreach (var culture in view.Book.Standing.Where(c => c.Shelf == shelf.Key && c.Board == board))
             {
                 Cup(svg, culture, Place(shelf, culture.Place), floor, view);
             }
@@ -115,8 +113,7 @@ internal static class ShelfSketch
         var (x, y) = at;
         var (wide, tall) = size;
         var (right, foot) = (x + wide, y + tall);
-        FormattableString jar =
-            $"M{x} {foot}V{y + 14}L{x + 8} {y}H{right - 8}L{right} {y + 14}V{foot}Z";
+        FormattableString jar = $"M{x} {foot}V{y + 14}L{x + 8} {y}H{right - 8}L{right} {y + 14}V{foot}Z";
         FormattableString tub = $"M{x + 5} {foot}L{x} {y}H{right}L{right - 5} {foot}Z";
         FormattableString cup = $"M{x} {foot}V{y}H{right}V{foot}Z";
         return (

@@ -71,12 +71,17 @@ public sealed partial class StartPart
             View,
             new(
                 [.. all.SelectMany(s => s.Cultures)],
-                new StockStep([.. all.SelectMany(s => s.Stock.Lots)], [.. all.SelectMany(s => s.Stock.Lines)]),
+                new StockStep(
+                    [.. all.SelectMany(s => s.Stock.Lots)],
+                    [.. all.SelectMany(s => s.Stock.Lines)]
+                ),
                 "started"
             )
         );
         await OnWritten.InvokeAsync(
-            refused is null ? (true, $"{string.Join(", ", numbers)} started. Print the labels.") : (false, refused)
+            refused is null
+                ? (true, $"{string.Join(", ", numbers)} started. Print the labels.")
+                : (false, refused)
         );
         if (refused is null)
         {

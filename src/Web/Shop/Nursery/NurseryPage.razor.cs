@@ -53,8 +53,7 @@ public sealed partial class NurseryPage
 
     private async Task ReleaseAsync(NurseryBench bench)
     {
-        var to =
-            view!.Book.Benches.FirstOrDefault(b => b.Use == BenchUse.Growing)
+        var to = view!.Book.Benches.FirstOrDefault(b => b.Use == BenchUse.Growing)
             ?? view.Book.Benches.FirstOrDefault(b => b.Use == BenchUse.Propagation);
         if (to is null)
         {
@@ -121,9 +120,7 @@ public sealed partial class NurseryPage
     }
 
     private string Cuttings(Kept<MotherPlant> kept) =>
-        cuttings.TryGetValue(kept.Key, out var text)
-            ? text
-            : NumberText.Integer(kept.Value.CuttingsEach);
+        cuttings.TryGetValue(kept.Key, out var text) ? text : NumberText.Integer(kept.Value.CuttingsEach);
 
     private string MotherWords(MotherPlant mother) =>
         mother.NextCut > view!.Book.Today

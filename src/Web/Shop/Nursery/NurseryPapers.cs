@@ -33,9 +33,9 @@ internal sealed class NurseryPapers(NurseryView view, ShopSheet sheet, StockPape
                 ],
                 [
                     .. from bench in book.Benches
-                       from tray in book.Standing.Where(t => t.Bench == bench.Key)
-                       orderby bench.Use, bench.Name, tray.Place
-                       select Line(bench, tray),
+                    from tray in book.Standing.Where(t => t.Bench == bench.Key)
+                    orderby bench.Use, bench.Name, tray.Place
+                    select Line(bench, tray),
                 ],
                 [
                     .. book
@@ -68,8 +68,8 @@ internal sealed class NurseryPapers(NurseryView view, ShopSheet sheet, StockPape
             [
                 $"{NumberText.Count(tray.Plants, "plant", "plants")}, {StockWords.Day(tray.Since)}",
                 tray.Mother is { } mother ? $"cut from {mother}"
-                    : tray.Supplier is { } supplier ? $"from {view.SupplierName(supplier)}"
-                    : "own plants",
+                : tray.Supplier is { } supplier ? $"from {view.SupplierName(supplier)}"
+                : "own plants",
                 tray.IsInQuarantine ? "quarantine: do not move" : "live plants",
             ]
         );

@@ -131,7 +131,14 @@ public sealed partial class TrayPage
         await (
             Strength is { } percent
                 ? KeepAsync(
-                    tray with { Dips = [.. tray.Dips, new(when.Day, percent, NurseryWords.Minutes(isHardy), when.Who)] },
+                    tray with
+                    {
+                        Dips =
+                        [
+                            .. tray.Dips,
+                            new(when.Day, percent, NurseryWords.Minutes(isHardy), when.Who),
+                        ],
+                    },
                     "Dipped. Rinse well."
                 )
                 : WriteAsync(null, "Type the strength on the label of the bleach, such as 5.25.", "")

@@ -70,7 +70,9 @@ public sealed partial class TrayPart
             NurserySteps.Start(View.Book, tray, StockWords.Price(cost) ?? 0, when)
         );
         await OnWritten.InvokeAsync(
-            refused is null ? (true, $"{tray.Number} stands on {stands.Name}. Print its label.") : (false, refused)
+            refused is null
+                ? (true, $"{tray.Number} stands on {stands.Name}. Print its label.")
+                : (false, refused)
         );
     }
 
@@ -78,9 +80,7 @@ public sealed partial class TrayPart
     {
         if (plant.Length == 0 || View.Book.Bench(bench) is not { Use: not BenchUse.Quarantine })
         {
-            await OnWritten.InvokeAsync(
-                (false, "Choose the plant and a bench that is not for quarantine.")
-            );
+            await OnWritten.InvokeAsync((false, "Choose the plant and a bench that is not for quarantine."));
             return;
         }
 

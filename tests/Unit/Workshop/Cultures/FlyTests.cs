@@ -43,10 +43,7 @@ public sealed class FlyTests
     {
         Assert.Equal(Today.AddDays(12), Kind().FirstFlies(Today, _ => 24));
         // 107.7 − 5 · 8.66 = 64.4; 64.4 ÷ 11.66 = 5.52; 10.52 + 3 = 13.52.
-        Assert.Equal(
-            Today.AddDays(14),
-            Kind().FirstFlies(Today, day => day < Today.AddDays(5) ? 21 : 24)
-        );
+        Assert.Equal(Today.AddDays(14), Kind().FirstFlies(Today, day => day < Today.AddDays(5) ? 21 : 24));
         Assert.Null(Kind().FirstFlies(Today, _ => 12));
     }
 

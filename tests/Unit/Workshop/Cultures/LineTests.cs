@@ -35,7 +35,10 @@ public sealed class LineTests
     {
         Culture[] all = [Cup("1"), Cup("2"), Cup("3", "B", "1"), Cup("4", "C")];
         Assert.Equal([3, 1], CrashRisk.Groups(all).Select(g => g.Length));
-        Assert.Equal(["1", "2", "3"], Lineage.OfLine(all, "folsomia-candida", "A").Select(c => c.Number).Order());
+        Assert.Equal(
+            ["1", "2", "3"],
+            Lineage.OfLine(all, "folsomia-candida", "A").Select(c => c.Number).Order()
+        );
         Assert.Equal([("1", 0), ("3", 1)], Lineage.Tree(all, "3").Select(r => (r.Culture.Number, r.Depth)));
     }
 
@@ -66,7 +69,10 @@ public sealed class LineTests
     public void A_split_can_be_recalled()
     {
         var mother = Cup("SPR-1");
-        var book = Written(StockBook.Empty, CultureSteps.Start(mother, null, 0, Now with { Day = mother.Since }).Stock);
+        var book = Written(
+            StockBook.Empty,
+            CultureSteps.Start(mother, null, 0, Now with { Day = mother.Since }).Stock
+        );
         var (step, fault) = CultureSteps.Split(
             mother,
             1000,
@@ -84,7 +90,9 @@ public sealed class LineTests
         book = Written(book, held.Stock);
         Assert.All(book.Lots, l => Assert.True(l.IsHeld));
         Assert.All(held.Cultures, c => Assert.Equal("mites", c.Held));
-        Assert.NotNull(CultureSteps.Split(held.Cultures[0], 1000, new(["X"], 0.5, 0.2, [(1, 1)], "door"), Now).Fault);
+        Assert.NotNull(
+            CultureSteps.Split(held.Cultures[0], 1000, new(["X"], 0.5, 0.2, [(1, 1)], "door"), Now).Fault
+        );
         var gone = CultureSteps.Discard(held.Cultures, (CultureEnd.Mites, ""), book, Now);
         book = Written(book, gone.Stock);
         Assert.All(book.Lots, l => Assert.False(l.HasSome));
@@ -103,7 +111,10 @@ public sealed class LineTests
         book = Written(book, step!.Stock);
         Assert.Equal(["LD-204"], Genealogy.Descendants(book, "SPR-1"));
         Assert.Equal(1, book.Find("SPR-1")!.OnHand, 1e-9);
-        Assert.Equal(0, CultureSteps.Harvest(mother, (1000, 250), "old tank", book, Now).Step!.Stock.Lines.Count);
+        Assert.Equal(
+            0,
+            CultureSteps.Harvest(mother, (1000, 250), "old tank", book, Now).Step!.Stock.Lines.Count
+        );
         Assert.NotNull(CultureSteps.Harvest(mother, (1000, 0), "", book, Now).Fault);
     }
 }

@@ -102,10 +102,7 @@ public sealed class SplitSearchTests
 
     [Fact]
     public void A_cup_that_never_holds_so_many_is_the_cause() =>
-        Assert.Equal(
-            SplitBar.CupTooSmall,
-            Plan(Case(3, 2000, 21), new CupOrder("", Due, 12, 800, 0.12)).Bar
-        );
+        Assert.Equal(SplitBar.CupTooSmall, Plan(Case(3, 2000, 21), new CupOrder("", Due, 12, 800, 0.12)).Bar);
 
     [Fact]
     public void No_mother_is_the_cause() =>
@@ -127,9 +124,7 @@ public sealed class SplitSearchTests
         Assert.Equal(["first", "second"], plans.Select(p => p.Order.Name));
         var alone = Plan(Case(3, 600, 21), orders[0]);
         Assert.True(alone.IsPossible);
-        Assert.True(
-            !plans[1].IsPossible || plans[1].Steps[^1].AnimalsEach < alone.Steps[^1].AnimalsEach
-        );
+        Assert.True(!plans[1].IsPossible || plans[1].Steps[^1].AnimalsEach < alone.Steps[^1].AnimalsEach);
     }
 
     /// <summary>

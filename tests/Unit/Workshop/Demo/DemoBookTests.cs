@@ -14,11 +14,11 @@ namespace Litterfall.UnitTests.Workshop.Demo;
 /// <summary>The invented workshop holds together: what it says of itself can be added up.</summary>
 public sealed class DemoBookTests
 {
-    private static readonly Lazy<DemoBook> Book = new(() =>
-        DemoBook.Create(Supply(), new DateOnly(2027, 3, 4))
-    );
+    private static readonly Lazy<DemoBook> Book = new(() => Demo(new DateOnly(2027, 3, 4)));
 
-    private static DemoSupply Supply()
+    internal static DemoBook Demo(DateOnly day) => DemoBook.Create(Supply(), day);
+
+    internal static DemoSupply Supply()
     {
         var catalog = Shop.Embedded();
         (int, string)[] files =

@@ -46,7 +46,10 @@ public sealed class NurseryTests
     [Fact]
     public void What_is_found_starts_the_clock_of_all_again()
     {
-        var sick = Tray("A", Day) with { Inspections = [new TrayInspection(Day.AddDays(14), "snails", "Ilse")] };
+        var sick = Tray("A", Day) with
+        {
+            Inspections = [new TrayInspection(Day.AddDays(14), "snails", "Ilse")],
+        };
         var clock = QuarantineClock.Of(Apart, [sick, Tray("B", Day)])!;
         Assert.Equal(Day.AddDays(44), clock.Ends);
     }
@@ -113,7 +116,11 @@ public sealed class NurseryTests
     {
         var tray = Tray("A", Day);
         var book = Book(tray);
-        Assert.Contains("has 10 plants", NurserySteps.Die(book, tray, 11, "rot", (Day, "Ilse")).Fault, StringComparison.Ordinal);
+        Assert.Contains(
+            "has 10 plants",
+            NurserySteps.Die(book, tray, 11, "rot", (Day, "Ilse")).Fault,
+            StringComparison.Ordinal
+        );
         var (step, _) = NurserySteps.Die(book, tray, 4, "rot", (Day, "Ilse"));
         Assert.Equal(4, step!.Trays[0].Died);
     }
@@ -131,7 +138,11 @@ public sealed class NurseryTests
             LastCut = Day.AddDays(-10),
         };
         var tray = Tray("A", Day) with { Origin = TrayOrigin.Cutting, Supplier = null, QuarantineDays = 0 };
-        Assert.Contains("rests until 2 Sep 2026", NurserySteps.Cut(mother, tray, (Day, "Ilse")).Fault, StringComparison.Ordinal);
+        Assert.Contains(
+            "rests until 2 Sep 2026",
+            NurserySteps.Cut(mother, tray, (Day, "Ilse")).Fault,
+            StringComparison.Ordinal
+        );
         var (step, _) = NurserySteps.Cut(mother with { LastCut = null }, tray, (Day, "Ilse"));
         Assert.Equal(Day, step!.Mother!.LastCut);
     }
