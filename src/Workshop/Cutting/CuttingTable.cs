@@ -1,0 +1,23 @@
+using Litterfall.Domain.Cutting;
+
+namespace Litterfall.Workshop.Cutting;
+
+/// <summary>Plans how parts are cut from sheets, offcuts and rolls by straight cuts.</summary>
+public static class CuttingTable
+{
+    /// <summary>The best plan that is found in the time.</summary>
+    /// <param name="task">What is cut from what; it can be cut.</param>
+    /// <param name="search">How it is looked for.</param>
+    /// <param name="cancel">Ends the search with the best plan so far.</param>
+    public static CuttingPlan Solve(CuttingTask task, CuttingSearch search, CancellationToken cancel)
+    {
+        using var ended = CancellationTokenSource.CreateLinkedTokenSource(cancel);
+        if (search.Limit is { } limit)
+        {
+            ended.CancelAfter(limit);
+        }
+
+        var grid = GridTask.From(task);
+        return MostValue.Solve(grid, search, ended.Token);
+    }
+}
