@@ -4,7 +4,14 @@ using Litterfall.Bench.Cutting;
 using Litterfall.Domain.Cutting;
 using Litterfall.Workshop.Cutting;
 
-// Published instances against the values known for them: CuttingBench FOLDER [seconds] [words that a row contains]
+// Published instances against the values known for them: CuttingBench FOLDER [seconds] [words that a row contains].
+// With a folder of ws-*.json: cases of a workshop.
+if (args.Length > 0 && Directory.GetFiles(args[0], "ws-*.json").Length > 0)
+{
+    Workshops.Run(args[0], args.Length > 1 ? double.Parse(args[1], CultureInfo.InvariantCulture) : 20);
+    return 0;
+}
+
 if (args.Length == 0 || !File.Exists(Path.Combine(args[0], "answers.csv")))
 {
     Console.Error.WriteLine("CuttingBench takes the folder of instances: it holds answers.csv and data/.");

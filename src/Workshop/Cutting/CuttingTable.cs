@@ -18,6 +18,8 @@ public static class CuttingTable
         }
 
         var grid = GridTask.From(task);
-        return MostValue.Solve(grid, search, ended.Token);
+        return task.Goal == CuttingGoal.MostValue
+            ? MostValue.Solve(grid, search, ended.Token)
+            : new LeastStock(grid, search).Solve(ended.Token)!;
     }
 }

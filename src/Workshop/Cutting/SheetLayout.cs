@@ -11,6 +11,8 @@ internal sealed class SheetLayout
     private readonly List<PlacedPart> placed = [];
     private readonly List<CutLine> cuts = [];
     private readonly List<Offcut> rests = [];
+    private int kinds;
+    private double largest;
 
     private SheetLayout(GridTask grid, int stock, Queue<int>[] names)
     {
@@ -29,7 +31,7 @@ internal sealed class SheetLayout
     /// <param name="names">Demands still to be met, by kind of part; those placed are taken out.</param>
     public static CutSheet Create(GridTask grid, GridSheet sheet, CutNode? tree, Queue<int>[] names)
     {
-        var layout = new SheetLayout(grid, sheet.Stock, names);
+        var layout = new SheetLayout(grid, sheet.Stock, names) { kinds = names.Length };
         var stock = grid.Task.Stock[sheet.Stock];
         var whole = new Area(0, 0, sheet.Length, sheet.Width);
         var (trimX, trimY) = grid.Trim(sheet.Stock);
@@ -40,15 +42,7 @@ internal sealed class SheetLayout
         }
 
         layout.TrimEdges(length, stock.Width, trimX, trimY);
-        if (tree is null)
-        {
-            layout.Rest(whole);
-        }
-        else
-        {
-            layout.CutSlack(tree, whole);
-        }
-
+        layout.Lay(tree, whole);
         return new()
         {
             Stock = stock.Id,
@@ -66,6 +60,30 @@ internal sealed class SheetLayout
                     .ThenBy(r => r.Y),
             ],
         };
+    }
+
+    /// <summary>Area of the largest rest, grid units squared; kerfs are counted with it.</summary>
+    /// <param name="grid">The task.</param>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="tree">Its cuts; null for none.</param>
+    /// <param name="kinds">Kinds of parts; what is beyond is a rest that was asked for.</param>
+    public static double LargestRest(GridTask grid, GridSheet sheet, CutNode? tree, int kinds)
+    {
+        var layout = new SheetLayout(grid, sheet.Stock, []) { kinds = kinds };
+        layout.Lay(tree, new(0, 0, sheet.Length, sheet.Width));
+        return layout.largest;
+    }
+
+    private void Lay(CutNode? tree, Area whole)
+    {
+        if (tree is null)
+        {
+            Rest(whole);
+        }
+        else
+        {
+            CutSlack(tree, whole);
+        }
     }
 
     private void TrimEdges(double length, double width, double trimX, double trimY)
@@ -139,9 +157,19 @@ internal sealed class SheetLayout
 
     private void Place(CutNode leaf, Area area)
     {
+        if (leaf.Part >= kinds)
+        {
+            Rest(area);
+            return;
+        }
+
+        if (names.Length == 0)
+        {
+            return;
+        }
+
         var demand = grid.Task.Parts[names[leaf.Part].Dequeue()];
         var (trimX, trimY) = grid.Trim(stock);
-        // Equal parts may be written with their edges swapped only where they are told apart: a kind keeps its way.
         placed.Add(
             new(
                 demand.Id,
@@ -184,6 +212,7 @@ internal sealed class SheetLayout
 
     private void Rest(Area area)
     {
+        largest = Math.Max(largest, (double)area.Length * area.Width);
         var (trimX, trimY) = grid.Trim(stock);
         var (length, width) = (
             grid.Millimeters(area.Length - grid.Kerf),
