@@ -33,7 +33,7 @@ foreach (var answer in Answers.Read(args[0]).Where(a => args.Skip(2).All(w => a.
             Found = _ => first = first == 0 ? watch.Elapsed.TotalSeconds : first,
         },
         CancellationToken.None
-    );
+    )!;
     var took = watch.Elapsed.TotalSeconds;
     (count, longest) = (count + 1, Math.Max(longest, took));
     proved += plan.IsProved ? 1 : 0;

@@ -28,7 +28,7 @@ internal static class Workshops
                     Found = _ => first = first == 0 ? watch.Elapsed.TotalSeconds : first,
                 },
                 CancellationToken.None
-            );
+            )!;
             var best = root.GetProperty("optimumSheets").GetInt32();
             var planted = root.GetProperty("plantedOffcut");
             var area = planted[0].GetDouble() * planted[1].GetDouble();

@@ -71,6 +71,12 @@ internal sealed class CutNode
     /// <summary>True where a rest can be left: nothing, less than the kerf, or a strip that breaks.</summary>
     public static bool IsRest(int rest, int strip, int kerf) => rest >= 0 && (rest <= kerf || rest >= strip);
 
+    /// <summary>Stages of cuts that part the parts; cutting a part free of a rest is none.</summary>
+    public int Stages() => Part >= 0 ? 0 : Math.Max(Under(First!), Under(Second!));
+
+    private int Under(CutNode child) =>
+        child.Part < 0 && child.IsBeside == IsBeside ? child.Stages() : child.Stages() + 1;
+
     /// <summary>Parts of each kind.</summary>
     public void CountInto(Span<int> counts)
     {

@@ -9,7 +9,8 @@ public static class CuttingTable
     /// <param name="task">What is cut from what; it can be cut.</param>
     /// <param name="search">How it is looked for.</param>
     /// <param name="cancel">Ends the search with the best plan so far.</param>
-    public static CuttingPlan Solve(CuttingTask task, CuttingSearch search, CancellationToken cancel)
+    /// <returns>The plan; null where the stock does not suffice for all parts.</returns>
+    public static CuttingPlan? Solve(CuttingTask task, CuttingSearch search, CancellationToken cancel)
     {
         using var ended = CancellationTokenSource.CreateLinkedTokenSource(cancel);
         if (search.Limit is { } limit)
@@ -18,8 +19,9 @@ public static class CuttingTable
         }
 
         var grid = GridTask.From(task);
-        return task.Goal == CuttingGoal.MostValue
-            ? MostValue.Solve(grid, search, ended.Token)
-            : new LeastStock(grid, search).Solve(ended.Token)!;
+        return task.Goal == CuttingGoal.MostValue ? MostValue.Solve(grid, search, ended.Token)
+            : task.Stock.Any(s => s.IsRoll) && (CuttingValue.IsMoney(task) || CuttingValue.IsLength(task))
+                ? new RollSearch(grid, search).Solve(ended.Token)
+            : new LeastStock(grid, search).Solve(ended.Token);
     }
 }

@@ -106,11 +106,11 @@ internal sealed class OneSheet
             );
             var search = new LimitedSearch(parts, counts, sheet, rules, bounds);
             _ = search.Run(MostPieces, cancel);
-            return new(
-                search.Best() ?? plan.Tree,
-                search.Value,
-                Math.Max(search.Value, Math.Min(plan.Bound, Whole(search.Bound)))
-            );
+            var bound = Math.Max(search.Value, Math.Min(plan.Bound, Whole(search.Bound)));
+            // Where stages are limited, the search without that limit bounds, and may still give the plan.
+            return search.Best() is { } tree && tree.Stages() <= rules.Stages
+                ? new(tree, search.Value, bound)
+                : plan with { Bound = bound };
         }
         catch (OperationCanceledException)
         {
