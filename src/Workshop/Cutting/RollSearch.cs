@@ -113,7 +113,7 @@ internal sealed class RollSearch
     /// <summary>A better bound from mixtures of lengths, where these are few enough.</summary>
     private void Bound(ImmutableArray<GridSheet> sheets, CancellationToken cancel)
     {
-        // No section is longer than what all takes.
+        // No section is longer than the longest piece of the plan: a longer one costs more than the plan.
         var longest = best!.Sheets.Where(IsRoll).Select(s => s.Length).DefaultIfEmpty(roll.Length).Max();
         var sections = lengths
             .Places.Where(l => l > grid.Kerf && l <= longest)
@@ -131,7 +131,13 @@ internal sealed class RollSearch
         ended.CancelAfter(search.Limit is { } limit ? limit / 2 : TimeSpan.FromSeconds(2));
         pool.Grow(false, ended.Token);
         var rolls = best.Sheets.Count(IsRoll);
-        bound = Math.Max(bound, pool.Bound * (1 - 1e-9) - perUnit * grid.Kerf * Math.Max(1, rolls));
+        bound = Math.Max(bound, pool.Bound - perUnit * grid.Kerf * Math.Max(1, rolls));
+        if (sheets.IsEmpty && bound <= CostOf(roll.Length))
+        {
+            // One piece is as long as a sum of edges.
+            var least = (int)Math.Ceiling(bound / perUnit + grid.Kerf - 1e-6 * roll.Length);
+            bound = Math.Max(0, Charged(CostOf(lengths.Places[lengths.From(Math.Clamp(least, 0, roll.Length))])));
+        }
     }
 
     private bool IsRoll(GridSheet sheet) => grid.Task.Stock[sheet.Stock].IsRoll;
