@@ -32,7 +32,12 @@ internal sealed record Answers(string Line, string[] Words)
             double.Parse(Words[^5], CultureInfo.InvariantCulture)
         );
         return Words[0] == "cintra2008"
-            ? Instances.ManySheets(root, Words[1], Line.Contains("single size", StringComparison.Ordinal), variant)
+            ? Instances.ManySheets(
+                root,
+                Words[1],
+                Line.Contains("single size", StringComparison.Ordinal),
+                variant
+            )
             : Instances.OneSheet(root, Words[0], Words[1], variant);
     }
 

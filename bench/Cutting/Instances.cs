@@ -13,7 +13,9 @@ internal static class Instances
     {
         var rows = Rows(Path.Combine(root, "data", family, file));
         // A row of one number is a count; the first family of Wang has the number of sheets before it.
-        var wide = rows.Where(r => r.Length >= 2).Skip(file.StartsWith("WANG", StringComparison.Ordinal) ? 1 : 0).ToList();
+        var wide = rows.Where(r => r.Length >= 2)
+            .Skip(file.StartsWith("WANG", StringComparison.Ordinal) ? 1 : 0)
+            .ToList();
         var sheet = wide[0];
         var isCopiesFirst = CountFirst.Contains(family);
         var isValueThird = family == "beasley1985" || file.StartsWith("UW", StringComparison.Ordinal);
@@ -43,7 +45,9 @@ internal static class Instances
             [
                 .. rows.Skip(1)
                     .Take(isOneSize ? 1 : sheets)
-                    .Select((s, i) => Sheet($"sheet {i}", s[0], s[1], null, isOneSize ? null : (decimal)s[2])),
+                    .Select(
+                        (s, i) => Sheet($"sheet {i}", s[0], s[1], null, isOneSize ? null : (decimal)s[2])
+                    ),
             ],
             Parts =
             [

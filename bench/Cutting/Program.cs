@@ -20,7 +20,11 @@ if (args.Length == 0 || !File.Exists(Path.Combine(args[0], "answers.csv")))
 
 var seconds = args.Length > 1 ? double.Parse(args[1], CultureInfo.InvariantCulture) : 30;
 var (proved, exact, count, longest) = (0, 0, 0, 0.0);
-foreach (var answer in Answers.Read(args[0]).Where(a => args.Skip(2).All(w => a.Line.Contains(w, StringComparison.Ordinal))))
+foreach (
+    var answer in Answers
+        .Read(args[0])
+        .Where(a => args.Skip(2).All(w => a.Line.Contains(w, StringComparison.Ordinal)))
+)
 {
     var task = answer.Task(args[0]);
     var watch = Stopwatch.StartNew();

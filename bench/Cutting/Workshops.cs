@@ -32,7 +32,11 @@ internal static class Workshops
             var best = root.GetProperty("optimumSheets").GetInt32();
             var planted = root.GetProperty("plantedOffcut");
             var area = planted[0].GetDouble() * planted[1].GetDouble();
-            var largest = plan.Sheets.SelectMany(s => s.Offcuts).Select(o => o.Length * o.Width).DefaultIfEmpty().Max();
+            var largest = plan
+                .Sheets.SelectMany(s => s.Offcuts)
+                .Select(o => o.Length * o.Width)
+                .DefaultIfEmpty()
+                .Max();
             count++;
             reached += plan.Sheets.Count == best ? 1 : 0;
             var isOffcut = root.GetProperty("kind").GetString() == "offcut";

@@ -18,7 +18,10 @@ internal static class CutCommand
     {
         var path = new Argument<string>("CASE") { Description = "A case file (*.json)." };
         var json = Arguments.Json();
-        var command = new Command("cut", "How parts are cut from sheets, offcuts and rolls, and in what order.")
+        var command = new Command(
+            "cut",
+            "How parts are cut from sheets, offcuts and rolls, and in what order."
+        )
         {
             path,
             json,
@@ -60,9 +63,7 @@ internal static class CutCommand
             Console.Error.WriteLine("Interrupted; this is the best plan found so far.");
         }
 
-        Console.Out.Write(
-            json ? CutText.Json(plan, milliseconds) + "\n" : CutText.List(asked.Task, plan)
-        );
+        Console.Out.Write(json ? CutText.Json(plan, milliseconds) + "\n" : CutText.List(asked.Task, plan));
         return Exit.Done;
     }
 

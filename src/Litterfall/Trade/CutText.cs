@@ -97,7 +97,9 @@ internal static class CutText
                 table.Add(
                     Terminal.Clean(part.Part),
                     FormattableString.Invariant($"{part.Length:0.##} × {part.Width:0.##} mm"),
-                    FormattableString.Invariant($"at {part.X:0.##}, {part.Y:0.##}{(part.IsTurned ? ", turned" : "")}")
+                    FormattableString.Invariant(
+                        $"at {part.X:0.##}, {part.Y:0.##}{(part.IsTurned ? ", turned" : "")}"
+                    )
                 );
             }
 
@@ -133,13 +135,9 @@ internal static class CutText
     }
 
     private static string Told(CuttingTask task, double value) =>
-        task.Goal == CuttingGoal.MostValue
-            ? FormattableString.Invariant($"Value {value:0.##}")
-            : CuttingValue.IsMoney(task)
-                ? FormattableString.Invariant($"Cost {value:0.00}")
-                : CuttingValue.IsLength(task)
-                    ? FormattableString.Invariant($"{value:0.##} mm of the roll")
-                    : value == 1
-                        ? "1 sheet"
-                        : FormattableString.Invariant($"{value:0.##} sheets");
+        task.Goal == CuttingGoal.MostValue ? FormattableString.Invariant($"Value {value:0.##}")
+        : CuttingValue.IsMoney(task) ? FormattableString.Invariant($"Cost {value:0.00}")
+        : CuttingValue.IsLength(task) ? FormattableString.Invariant($"{value:0.##} mm of the roll")
+        : value == 1 ? "1 sheet"
+        : FormattableString.Invariant($"{value:0.##} sheets");
 }

@@ -95,7 +95,10 @@ internal sealed class CoverProgram
             }
 
             var own = Math.Max(0, amounts[i]) / direction[i];
-            if (own < ratio - Tiny || (own < ratio + Tiny && leaving >= 0 && direction[i] > direction[leaving]))
+            if (
+                own < ratio - Tiny
+                || (own < ratio + Tiny && leaving >= 0 && direction[i] > direction[leaving])
+            )
             {
                 (leaving, ratio) = (i, own);
             }

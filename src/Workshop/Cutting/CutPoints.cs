@@ -48,7 +48,7 @@ internal sealed class CutPoints
         }
 
         reached[edge] = true;
-        var below = new int[edge + 1];
+        var floors = new int[edge + 1];
         var places = new List<int>();
         for (var i = 0; i <= edge; i++)
         {
@@ -57,10 +57,10 @@ internal sealed class CutPoints
                 places.Add(i);
             }
 
-            below[i] = places.Count - 1;
+            floors[i] = places.Count - 1;
         }
 
-        return new([.. places], below);
+        return new([.. places], floors);
     }
 
     /// <summary>Adds the sums with up to so many pieces of one edge or the other.</summary>

@@ -14,7 +14,9 @@ public sealed record CuttingRefusal(int? Part, string Message, string Expected)
     public static CuttingRefusal? Find(CuttingTask task)
     {
         var usable = task
-            .Stock.Select(s => (Stock: s, Length: s.Length - (s.IsRoll ? 0 : 2 * task.Trim), Width: s.Width - 2 * task.Trim))
+            .Stock.Select(s =>
+                (Stock: s, Length: s.Length - (s.IsRoll ? 0 : 2 * task.Trim), Width: s.Width - 2 * task.Trim)
+            )
             .Where(s => s.Length > 0 && s.Width > 0 && s.Stock.Count != 0)
             .ToList();
         if (usable.Count == 0)

@@ -46,12 +46,8 @@ internal sealed class FillSearch(ImmutableArray<GridPart> parts, CutRules rules,
             done += now;
             for (var (slice, slices) = (0, Math.Max(1, now / FirstTurns)); slice < slices; slice++)
             {
-                Parallel.For(
-                    0,
-                    Searches,
-                    i =>
-                        searches[i]
-                            .Run(now / slices, (double)slice / slices, (slice + 1.0) / slices, cancel)
+                Parallel.For(0, Searches, i =>
+                    searches[i].Run(now / slices, (double)slice / slices, (slice + 1.0) / slices, cancel)
                 );
                 if (searches.FirstOrDefault(s => s.Over.Count == 0) is { } found)
                 {

@@ -101,8 +101,7 @@ internal sealed class GridTask
     public double Millimeters(int units) => units * (long)Unit / PerMillimeter;
 
     /// <summary>Trim of the stock's edge along x and along y, millimeters.</summary>
-    public (double X, double Y) Trim(int stock) =>
-        (Task.Stock[stock].IsRoll ? 0 : Task.Trim, Task.Trim);
+    public (double X, double Y) Trim(int stock) => (Task.Stock[stock].IsRoll ? 0 : Task.Trim, Task.Trim);
 
     /// <summary>True where a part fits on a sheet in one way or the other.</summary>
     public static bool Fits(GridPart part, GridSheet sheet) =>
@@ -136,7 +135,9 @@ internal sealed class GridTask
                 .Select(g => new GridPart(
                     g.Key.Length,
                     g.Key.Width,
-                    g.Any(p => Task.Parts[p.i].Count is null) ? Unlimited : g.Sum(p => Task.Parts[p.i].Count!.Value),
+                    g.Any(p => Task.Parts[p.i].Count is null)
+                        ? Unlimited
+                        : g.Sum(p => Task.Parts[p.i].Count!.Value),
                     g.Key.MayTurn,
                     g.Key.Value
                 )

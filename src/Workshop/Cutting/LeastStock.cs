@@ -9,6 +9,7 @@ internal sealed class LeastStock
     private const int FewParts = 160;
     private const int FewSheets = 12;
     private const int UsualTurns = 12_000;
+    private const int TurnsPerPart = 200;
     private const int MostChoices = 8;
 
     private readonly GridTask grid;
@@ -40,7 +41,7 @@ internal sealed class LeastStock
     private int Turns =>
         search.Limit is { } limit
             ? (int)Math.Max(4000, limit.TotalSeconds * (sheets.Length == 1 ? 12_000 : 4000))
-            : UsualTurns;
+            : Math.Clamp(TurnsPerPart * wanted.Length, 1000, UsualTurns);
 
     /// <summary>Searches; null where the stock does not suffice.</summary>
     /// <param name="cancel">Ends it early with the best so far.</param>
@@ -55,7 +56,7 @@ internal sealed class LeastStock
         var isFew = wanted.Length <= FewParts && bound <= FewSheets * sheets.Max(s => s.Cost);
         var mix = new SheetMix(parts, sheets, rules, search.Seed) { Found = Take };
         // A first plan at once, then bounds, then better plans.
-        _ = mix.Find(wanted, double.MaxValue, 0, cancel);
+        _ = mix.Find(wanted, double.MaxValue, Turns / 4, cancel);
         if (best is null && !isFew)
         {
             return null;

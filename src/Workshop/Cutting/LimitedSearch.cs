@@ -169,10 +169,7 @@ internal sealed class LimitedSearch
                 return;
             }
 
-            if (
-                plainRoof + other.Value >= Value + least
-                && store.Sum(piece, group.Members[i], most, numbers)
-            )
+            if (plainRoof + other.Value >= Value + least && store.Sum(piece, group.Members[i], most, numbers))
             {
                 Take(
                     new(

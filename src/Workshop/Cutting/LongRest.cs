@@ -19,12 +19,7 @@ internal sealed class LongRest(GridTask grid, ImmutableArray<GridPart> parts, Cu
     /// <param name="wanted">Parts, by kind.</param>
     /// <param name="turns">Turns of each trial.</param>
     /// <param name="cancel">Ends it early.</param>
-    public StockPlan Improve(
-        StockPlan plan,
-        IReadOnlyList<int> wanted,
-        int turns,
-        CancellationToken cancel
-    )
+    public StockPlan Improve(StockPlan plan, IReadOnlyList<int> wanted, int turns, CancellationToken cancel)
     {
         var most = plan.Sheets.Sum(s => s.Area) - wanted.Sum(p => parts[p].Area);
         var least = Largest(plan);

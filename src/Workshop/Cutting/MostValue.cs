@@ -26,7 +26,11 @@ internal static class MostValue
             }
         }
 
-        return best! with { Bound = bound, IsProved = grid.Task.IsStraight && best.Value >= bound - 1e-9 * bound };
+        return best! with
+        {
+            Bound = bound,
+            IsProved = grid.Task.IsStraight && best.Value >= bound - 1e-9 * bound,
+        };
     }
 
     private static CuttingPlan Plan(GridTask grid, GridSheet sheet, SheetPlan plan, double bound) =>

@@ -110,7 +110,10 @@ internal sealed class OneSheet
             // Where stages are limited, the search without that limit bounds, and may still give the plan.
             return search.Best() is { } tree && tree.Stages() <= rules.Stages
                 ? new(tree, search.Value, bound)
-                : plan with { Bound = bound };
+                : plan with
+                {
+                    Bound = bound,
+                };
         }
         catch (OperationCanceledException)
         {
@@ -123,8 +126,14 @@ internal sealed class OneSheet
     /// <summary>Value of all parts, or of the best of the area.</summary>
     private double Roof()
     {
-        var all = parts.Select((p, i) => counts[i] == 0 ? 0 : p.Value * Math.Min(counts[i], sheet.Area / p.Area));
-        var densest = parts.Where((_, i) => counts[i] > 0).Select(p => p.Value / p.Area).DefaultIfEmpty().Max();
+        var all = parts.Select(
+            (p, i) => counts[i] == 0 ? 0 : p.Value * Math.Min(counts[i], sheet.Area / p.Area)
+        );
+        var densest = parts
+            .Where((_, i) => counts[i] > 0)
+            .Select(p => p.Value / p.Area)
+            .DefaultIfEmpty()
+            .Max();
         return Whole(Math.Min(all.Sum(), densest * sheet.Area));
     }
 

@@ -32,7 +32,10 @@ internal sealed class PatternPool
         this.demand = demand;
         var (length, width) = (sheets.Max(s => s.Length), sheets.Max(s => s.Width));
         var limited = parts.Select((p, i) => p with { Count = demand[i] }).ToImmutableArray();
-        var (alongX, alongY) = (CutPoints.Along(limited, length, true), CutPoints.Along(limited, width, false));
+        var (alongX, alongY) = (
+            CutPoints.Along(limited, length, true),
+            CutPoints.Along(limited, width, false)
+        );
         var work = (double)alongX.Count * alongY.Count * Math.Min(alongX.Count, alongY.Count);
         table = work > MostWork ? null : new(limited, alongX, alongY);
     }
@@ -48,7 +51,8 @@ internal sealed class PatternPool
 
     /// <summary>Patterns of the best mixture, with how often each is used.</summary>
     public IEnumerable<(CutPattern Pattern, double Amount)> Used =>
-        program?.Used.Where(u => u.Column.Pattern is not null).Select(u => (u.Column.Pattern!, u.Amount)) ?? [];
+        program?.Used.Where(u => u.Column.Pattern is not null).Select(u => (u.Column.Pattern!, u.Amount))
+        ?? [];
 
     /// <summary>Adds a pattern that was found elsewhere.</summary>
     public void Add(CutPattern pattern)
@@ -218,7 +222,10 @@ internal sealed class PatternPool
 
     private CoverProgram Start()
     {
-        var limited = Enumerable.Range(0, sheets.Length).Where(s => sheets[s].Count != GridTask.Unlimited).ToArray();
+        var limited = Enumerable
+            .Range(0, sheets.Length)
+            .Where(s => sheets[s].Count != GridTask.Unlimited)
+            .ToArray();
         var needs = demand
             .Select(d => (double)d)
             .Concat(limited.Select(s => (double)sheets[s].Count))

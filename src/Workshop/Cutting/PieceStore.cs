@@ -54,11 +54,12 @@ internal sealed class PieceStore
         var i = 0;
         for (; i + 8 <= kinds; i += 8)
         {
-            var sum =
-                MemoryMarshal.Read<ulong>(one[i..]) + MemoryMarshal.Read<ulong>(other[i..]);
+            var sum = MemoryMarshal.Read<ulong>(one[i..]) + MemoryMarshal.Read<ulong>(other[i..]);
             // Numbers stay below 128, so that the top bit of each byte tells a number that is too large.
-            if (((MemoryMarshal.Read<ulong>(most[i..]) | 0x8080808080808080UL) - sum & 0x8080808080808080UL)
-                != 0x8080808080808080UL)
+            if (
+                ((MemoryMarshal.Read<ulong>(most[i..]) | 0x8080808080808080UL) - sum & 0x8080808080808080UL)
+                != 0x8080808080808080UL
+            )
             {
                 return false;
             }

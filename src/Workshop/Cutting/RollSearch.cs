@@ -10,6 +10,7 @@ namespace Litterfall.Workshop.Cutting;
 internal sealed class RollSearch
 {
     private const int UsualTurns = 6_000;
+    private const int TurnsPerPart = 100;
     private const int Trials = 12;
     private const int MostLengths = 4000;
 
@@ -68,7 +69,9 @@ internal sealed class RollSearch
     }
 
     private int Turns =>
-        search.Limit is { } limit ? (int)Math.Max(3000, limit.TotalSeconds * 1500) : UsualTurns;
+        search.Limit is { } limit
+            ? (int)Math.Max(3000, limit.TotalSeconds * 1500)
+            : Math.Clamp(TurnsPerPart * wanted.Length, 500, UsualTurns);
 
     private bool IsClosed => best is not null && Charged(best.Cost) <= bound + 1e-9 * Math.Max(1, bound);
 
@@ -136,7 +139,10 @@ internal sealed class RollSearch
         {
             // One piece is as long as a sum of edges.
             var least = (int)Math.Ceiling(bound / perUnit + grid.Kerf - 1e-6 * roll.Length);
-            bound = Math.Max(0, Charged(CostOf(lengths.Places[lengths.From(Math.Clamp(least, 0, roll.Length))])));
+            bound = Math.Max(
+                0,
+                Charged(CostOf(lengths.Places[lengths.From(Math.Clamp(least, 0, roll.Length))]))
+            );
         }
     }
 
@@ -180,7 +186,12 @@ internal sealed class RollSearch
     /// <summary>Asks for all parts with the last roll so much closer to the bound.</summary>
     private bool Shorten(double share, int turns, CancellationToken cancel)
     {
-        var last = best!.Sheets.Select((s, i) => (s, i)).Where(p => IsRoll(p.s)).Select(p => p.i).DefaultIfEmpty(-1).Last();
+        var last = best!
+            .Sheets.Select((s, i) => (s, i))
+            .Where(p => IsRoll(p.s))
+            .Select(p => p.i)
+            .DefaultIfEmpty(-1)
+            .Last();
         if (last < 0)
         {
             return false;

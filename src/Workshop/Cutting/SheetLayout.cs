@@ -32,23 +32,25 @@ internal sealed class SheetLayout
     public static CutSheet Create(GridTask grid, GridSheet sheet, CutNode? tree, Queue<int>[] names)
     {
         var layout = new SheetLayout(grid, sheet.Stock, names) { kinds = names.Length };
-        var stock = grid.Task.Stock[sheet.Stock];
+        var from = grid.Task.Stock[sheet.Stock];
         var whole = new Area(0, 0, sheet.Length, sheet.Width);
         var (trimX, trimY) = grid.Trim(sheet.Stock);
-        var length = stock.IsRoll ? grid.Millimeters(sheet.Length - grid.Kerf) : stock.Length;
-        if (stock.IsRoll && sheet.Length < grid.Sheets.First(s => s.Stock == sheet.Stock).Length)
+        var length = from.IsRoll ? grid.Millimeters(sheet.Length - grid.Kerf) : from.Length;
+        if (from.IsRoll && sheet.Length < grid.Sheets.First(s => s.Stock == sheet.Stock).Length)
         {
-            layout.cuts.Add(new(0, true, length, 0, stock.Width));
+            layout.cuts.Add(new(0, true, length, 0, from.Width));
         }
 
-        layout.TrimEdges(length, stock.Width, trimX, trimY);
+        layout.TrimEdges(length, from.Width, trimX, trimY);
         layout.Lay(tree, whole);
         return new()
         {
-            Stock = stock.Id,
+            Stock = from.Id,
             Length = length,
-            Width = stock.Width,
-            UsedLength = stock.IsRoll ? length : layout.placed.Select(p => p.X + p.Length).DefaultIfEmpty().Max(),
+            Width = from.Width,
+            UsedLength = from.IsRoll
+                ? length
+                : layout.placed.Select(p => p.X + p.Length).DefaultIfEmpty().Max(),
             Parts = [.. layout.placed],
             Cuts = [.. layout.cuts],
             Offcuts =
@@ -105,7 +107,15 @@ internal sealed class SheetLayout
     private void CutSlack(CutNode tree, Area area)
     {
         var (restX, restY) = (area.Length - tree.Length, area.Width - tree.Width);
-        var isUprightFirst = restX > 0 && (restY == 0 || (double)restX * area.Width >= (double)restY * area.Length);
+        var isUprightFirst =
+            restX > 0 && (restY == 0 || (double)restX * area.Width >= (double)restY * area.Length);
+        if (tree.Part < 0 && grid.Task.Stages is not null)
+        {
+            // A rest across the first cuts would take a stage of its own: it comes off with the pieces.
+            isUprightFirst = tree.IsBeside;
+            (restX, restY) = isUprightFirst ? (restX, 0) : (0, restY);
+        }
+
         if (restX == 0 && restY == 0)
         {
             Cut(tree, area, 1);
@@ -115,7 +125,14 @@ internal sealed class SheetLayout
         var (one, other) = Parted(area, isUprightFirst ? tree.Length : tree.Width, isUprightFirst);
         Line(area, one, 1, isUprightFirst);
         Rest(other);
-        Trimmed(tree, one, tree.Part < 0 && tree.IsBeside == isUprightFirst ? 1 : 2);
+        if (tree.Part < 0 && tree.IsBeside == isUprightFirst && grid.Task.Stages is not null)
+        {
+            Cut(tree, one, 1);
+        }
+        else
+        {
+            Trimmed(tree, one, tree.Part < 0 && tree.IsBeside == isUprightFirst ? 1 : 2);
+        }
     }
 
     /// <summary>Cuts a tree out of an area that may be larger across.</summary>
@@ -152,7 +169,14 @@ internal sealed class SheetLayout
     private void Piece(CutNode tree, Area area, bool isUpright, int stage)
     {
         var isSame = tree.Part < 0 && tree.IsBeside == isUpright;
-        Trimmed(tree, area, isSame ? stage : stage + 1);
+        if (isSame && grid.Task.Stages is not null)
+        {
+            Cut(tree, area, stage);
+        }
+        else
+        {
+            Trimmed(tree, area, isSame ? stage : stage + 1);
+        }
     }
 
     private void Place(CutNode leaf, Area area)

@@ -29,15 +29,15 @@ internal sealed class SheetMix(
     /// <param name="cancel">Ends it early.</param>
     public StockPlan? Find(IReadOnlyList<int> wanted, double bound, int turns, CancellationToken cancel)
     {
-        var best = Simple(wanted);
+        var fill = new FillSearch(parts, rules, seed);
+        var area = wanted.Sum(p => parts[p].Area);
+        var best = Simple(wanted) ?? FromAll(fill, wanted, area, Math.Max(turns, 1), cancel);
         if (best is null)
         {
             return null;
         }
 
         Found?.Invoke(best);
-        var fill = new FillSearch(parts, rules, seed);
-        var area = wanted.Sum(p => parts[p].Area);
         var failed = new List<int[]>();
         while (best.Cost > bound + 1e-9 && !cancel.IsCancellationRequested)
         {
@@ -64,6 +64,27 @@ internal sealed class SheetMix(
         }
 
         return best;
+    }
+
+    /// <summary>All sheets there are, and of those without number so many that they have room and to spare.</summary>
+    private StockPlan? FromAll(
+        FillSearch fill,
+        IReadOnlyList<int> wanted,
+        double area,
+        int turns,
+        CancellationToken cancel
+    )
+    {
+        GridSheet[] chosen =
+        [
+            .. sheets.SelectMany(s =>
+                Enumerable.Repeat(
+                    s,
+                    (int)Math.Min(s.Count, Math.Min(wanted.Count, Math.Ceiling(1.5 * area / s.Area)))
+                )
+            ),
+        ];
+        return fill.Find(wanted, chosen, turns, cancel) is { } trees ? StockPlan.From(chosen, trees) : null;
     }
 
     private double Cost(int[] choice) => choice.Select((n, s) => n * sheets[s].Cost).Sum();

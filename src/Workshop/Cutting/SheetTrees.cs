@@ -41,12 +41,7 @@ internal sealed class SheetTrees
     /// <param name="sheets">The sheets, one each.</param>
     /// <param name="mostParts">Most parts that are ever placed.</param>
     /// <param name="rules">What cuts there may be.</param>
-    public SheetTrees(
-        ImmutableArray<GridPart> parts,
-        GridSheet[] sheets,
-        int mostParts,
-        CutRules rules
-    )
+    public SheetTrees(ImmutableArray<GridPart> parts, GridSheet[] sheets, int mostParts, CutRules rules)
     {
         this.parts = parts;
         this.sheets = sheets;
@@ -231,7 +226,10 @@ internal sealed class SheetTrees
     private int Grow(CutNode tree, int parent)
     {
         var node = Take();
-        var kind = tree.Part >= 0 ? tree.Part * 2 + (tree.IsTurned ? 1 : 0) : tree.IsBeside ? Beside : Above;
+        var kind =
+            tree.Part >= 0 ? tree.Part * 2 + (tree.IsTurned ? 1 : 0)
+            : tree.IsBeside ? Beside
+            : Above;
         Set(node, kind, -1, -1);
         data[node * Stride + Up] = parent;
         data[node * Stride + Length] = tree.Length;
@@ -318,7 +316,12 @@ internal sealed class SheetTrees
         var sum = isBeside ? Length : Width;
         var across = isBeside ? Width : Length;
         data[node * Stride + sum] = data[a + sum] + data[b + sum];
-        data[node * Stride + across] = CutNode.Across(data[a + across], data[b + across], rules.Strip, rules.Kerf);
+        data[node * Stride + across] = CutNode.Across(
+            data[a + across],
+            data[b + across],
+            rules.Strip,
+            rules.Kerf
+        );
         var kind = At(node, Kind);
         data[node * Stride + Levels] = Math.Max(LevelsUnder(a, kind), LevelsUnder(b, kind));
     }

@@ -7,7 +7,11 @@ namespace Litterfall.Workshop.Cutting;
 /// <param name="Sheets">Sheets, one each; of a roll, the length that is taken.</param>
 /// <param name="Trees">Cuts of each.</param>
 /// <param name="Cost">What they cost together.</param>
-internal sealed record StockPlan(ImmutableArray<GridSheet> Sheets, ImmutableArray<CutNode?> Trees, double Cost)
+internal sealed record StockPlan(
+    ImmutableArray<GridSheet> Sheets,
+    ImmutableArray<CutNode?> Trees,
+    double Cost
+)
 {
     /// <summary>A plan from sheets and their cuts; sheets without a part are left out.</summary>
     public static StockPlan From(IReadOnlyList<GridSheet> sheets, IReadOnlyList<CutNode?> trees)
