@@ -29,13 +29,21 @@ public sealed class WorkshopCommandTests
                    { "balance": "MIX-07", "made": 36 } ] }
         """;
 
+    private const string Cut = """
+        { "stock": [ { "id": "sheet", "lengthMm": 1000, "widthMm": 500, "count": null, "price": 18.5 } ],
+          "parts": [ { "id": "pane", "lengthMm": 332, "widthMm": 500, "count": 3, "mayTurn": false,
+                       "value": null } ],
+          "kerfMm": 2, "trimMm": 0, "straightCutsOnly": true, "stages": null, "goal": "least-stock",
+          "seconds": 10 }
+        """;
+
     private const string Mix = """
         { "recipe": [ { "name": "bark", "parts": 3, "kgPerLiter": 0.3, "wetPercent": 40 },
                       { "name": "fiber", "parts": 1, "kgPerLiter": 0.2, "wetPercent": 30 } ],
           "needLiters": 88, "shrinkPercent": 12, "tubLiters": 60, "fillPercent": 80, "targetWetPercent": 50 }
         """;
 
-    public static TheoryData<string> Commands => ["quote", "buy", "trace", "mix"];
+    public static TheoryData<string> Commands => ["quote", "buy", "cut", "trace", "mix"];
 
     /// <summary>A command, a case, and what its refusal says.</summary>
     public static TheoryData<string, string, string> BadInput =>
@@ -55,6 +63,30 @@ public sealed class WorkshopCommandTests
             },
             { "quote", """{ "loss": { "chancePercent": 100, "replacedAgain": true } }""", "chancePercent" },
             { "quote", """{ "materials": -1 }""", "materials is -1" },
+            {
+                "cut",
+                """
+                { "stock": [ { "id": "s", "lengthMm": 1000, "widthMm": 500 } ],
+                  "parts": [ { "id": "pane", "lengthMm": 1300, "widthMm": 250, "count": 1 } ] }
+                """,
+                "larger than any stock"
+            },
+            {
+                "cut",
+                """
+                { "stock": [ { "id": "s", "lengthMm": 1000, "widthMm": 500, "count": 1 } ],
+                  "parts": [ { "id": "pane", "lengthMm": 500, "widthMm": 250, "count": 5 } ] }
+                """,
+                "does not suffice"
+            },
+            {
+                "cut",
+                """
+                { "stock": [ { "id": "s", "lengthMm": 1000, "widthMm": 500 } ],
+                  "parts": [ { "id": "pane", "lengthMm": 500, "widthMm": 250 } ] }
+                """,
+                "how many are wanted"
+            },
             {
                 "trace",
                 """{ "edges": [ { "from": "A", "to": "A" } ], "ask": [ { "forward": "A" } ] }""",
@@ -168,6 +200,22 @@ public sealed class WorkshopCommandTests
         );
         Assert.Equal(690, told["delivery"]![0]!["cents"]!.GetValue<int>());
         Assert.Equal(0.0, told["leftover"]![0]!["litres"]!.GetValue<double>());
+    }
+
+    /// <summary>Own worked example: 3 × 332 + 2 × 2 = 1000, so that one sheet gives three panes.</summary>
+    [Fact]
+    public void Cut_tells_where_each_part_lies_and_each_cut_goes()
+    {
+        var told = Told("cut", Cut);
+        Assert.Equal("proved", told["status"]!.GetValue<string>());
+        Assert.Equal((18.5, 18.5), (told["value"]!.GetValue<double>(), told["bound"]!.GetValue<double>()));
+        var sheet = told["sheets"]!.AsArray().Single()!;
+        Assert.Equal(
+            [0.0, 334.0, 668.0],
+            sheet["placements"]!.AsArray().Select(p => p!["xMm"]!.GetValue<double>()).Order()
+        );
+        Assert.Equal([332.0, 666.0], sheet["cuts"]!.AsArray().Select(c => c!["atMm"]!.GetValue<double>()).Order());
+        Assert.Empty(sheet["offcuts"]!.AsArray());
     }
 
     [Fact]

@@ -1,4 +1,4 @@
-namespace Litterfall.Workshop.Cutting;
+namespace Litterfall.Workshop.Cutting.Trees;
 
 /// <summary>Pieces that were looked at, by their edges; in each group the best first.</summary>
 internal sealed class PieceShelf(GridSheet sheet)

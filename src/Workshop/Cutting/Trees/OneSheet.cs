@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Litterfall.Workshop.Cutting;
+namespace Litterfall.Workshop.Cutting.Trees;
 
 /// <summary>The best way found to cut one sheet.</summary>
 /// <param name="Tree">Cuts; null for none.</param>
@@ -36,7 +36,7 @@ internal sealed class OneSheet
     {
         var fitting = Enumerable
             .Range(0, parts.Length)
-            .Where(i => counts[i] > 0 && GridTask.Fits(parts[i], sheet))
+            .Where(i => counts[i] > 0 && sheet.Takes(parts[i]))
             .ToHashSet();
         this.parts = parts;
         this.counts = [.. counts.Select((n, i) => fitting.Contains(i) ? n : 0)];

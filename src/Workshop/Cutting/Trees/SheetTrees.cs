@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Litterfall.Workshop.Cutting;
+namespace Litterfall.Workshop.Cutting.Trees;
 
 /// <summary>What cuts a plan may have.</summary>
 /// <param name="Kerf">Kerf, grid units.</param>
@@ -107,9 +107,6 @@ internal sealed class SheetTrees
 
     /// <summary>Kind of the part at a leaf.</summary>
     public int PartAt(int leaf) => At(leaf, Kind) >> 1;
-
-    /// <summary>Root of a sheet; below 0 where it is empty.</summary>
-    public int Root(int sheet) => roots[sheet];
 
     /// <summary>Size of what lies on a sheet.</summary>
     public (int Length, int Width) Size(int sheet) =>
@@ -329,7 +326,9 @@ internal sealed class SheetTrees
     private int LevelsUnder(int child, int kind) =>
         data[child + Kind] == kind ? data[child + Levels] : data[child + Levels] + 1;
 
-    /// <summary>The last number of a room is its sheet times 4096 and the stage of cuts at the piece.</summary>
+    /// <summary>
+    /// The last number of a room is its sheet times 4096 and the stage of cuts at the piece.
+    /// </summary>
     private void MeasureRoom(int node, int length, int width, int place)
     {
         room[node * 3] = length;

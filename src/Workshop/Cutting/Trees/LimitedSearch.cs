@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Litterfall.Workshop.Cutting;
+namespace Litterfall.Workshop.Cutting.Trees;
 
 /// <summary>
 /// Exact search for the most value from one sheet with limited numbers of parts: pieces are built up from

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Litterfall.Workshop.Cutting;
+namespace Litterfall.Workshop.Cutting.Trees;
 
 /// <summary>One way to cut a sheet.</summary>
 /// <param name="Sheet">Kind of the sheet.</param>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Litterfall.Workshop.Cutting;
+namespace Litterfall.Workshop.Cutting.Trees;
 
 /// <summary>
 /// Prices on parts that the plan without numbers uses too often (state space relaxation with subgradients,
@@ -95,7 +95,7 @@ internal sealed class Multipliers
 
     private int Surplus(int part, int used, double price)
     {
-        var surplus = counts[part] == GridTask.Unlimited ? 0 : used - counts[part];
+        var surplus = counts[part] == GridSheet.Unlimited ? 0 : used - counts[part];
         return surplus < 0 && price <= 0 ? 0 : surplus;
     }
 

@@ -1,6 +1,6 @@
 using System.Runtime.InteropServices;
 
-namespace Litterfall.Workshop.Cutting;
+namespace Litterfall.Workshop.Cutting.Trees;
 
 /// <summary>Pieces built up from parts, with how many of each kind are in them.</summary>
 internal sealed class PieceStore

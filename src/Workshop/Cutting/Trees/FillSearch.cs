@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Litterfall.Workshop.Cutting;
+namespace Litterfall.Workshop.Cutting.Trees;
 
 /// <summary>Looks on two cores for a way to get all parts out of given sheets.</summary>
 /// <param name="parts">Kinds of parts.</param>

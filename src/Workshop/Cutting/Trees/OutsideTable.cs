@@ -1,4 +1,4 @@
-namespace Litterfall.Workshop.Cutting;
+namespace Litterfall.Workshop.Cutting.Trees;
 
 /// <summary>
 /// Most value that can be had outside a rectangle in the corner of the sheet, with parts without number: the

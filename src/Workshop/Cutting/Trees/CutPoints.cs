@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Litterfall.Workshop.Cutting;
+namespace Litterfall.Workshop.Cutting.Trees;
 
 /// <summary>
 /// Places at which cuts need to be looked for along one axis: sums of edges of parts, never more of a kind

@@ -1,4 +1,4 @@
-namespace Litterfall.Workshop.Cutting;
+namespace Litterfall.Workshop.Cutting.Trees;
 
 /// <summary>
 /// A piece and how it is cut on: a part, or two pieces side by side or one above the other. Its size is the

@@ -1,4 +1,4 @@
-namespace Litterfall.Workshop.Cutting;
+namespace Litterfall.Workshop.Cutting.Trees;
 
 /// <summary>
 /// A linear program that grows by columns: least cost of patterns so that every row has at least, or at most,
@@ -148,7 +148,9 @@ internal sealed class CoverProgram
         }
     }
 
-    /// <summary>Makes the inverse anew from the basis; false where it cannot be told from a singular one.</summary>
+    /// <summary>
+    /// Makes the inverse anew from the basis; false where it cannot be told from a singular one.
+    /// </summary>
     private bool Renew()
     {
         var left = new double[rows][];

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 
-namespace Litterfall.Workshop.Cutting;
+namespace Litterfall.Workshop.Cutting.Trees;
 
 /// <summary>Makes a plan that may be cut out of one that uses too many of some parts.</summary>
 internal static class Refill
