@@ -28,14 +28,27 @@ public static class CutSheetView
             ViewScale.Fitting(sheet.Length / 1000, room.Width - Beside - Air),
             ViewScale.Fitting(sheet.Width / 1000, room.Height - Below - Air)
         );
-        return new Board(sheet, scale).Draw();
+        return new Board(sheet, scale, int.MaxValue).Draw();
+    }
+
+    /// <summary>Draws a sheet for a screen, cuts up to one of them, that one thick.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="room">Room in millimeters.</param>
+    /// <param name="upto">Number of the cut that is next; 0 for the sheet without cuts.</param>
+    public static Drawing Screen(CutSheetText sheet, (double Width, double Height) room, int upto)
+    {
+        var scale = Math.Min(
+            (room.Width - Beside - Air) / sheet.Length,
+            (room.Height - Below - Air) / sheet.Width
+        );
+        return new Board(sheet, scale, upto).Draw();
     }
 
     /// <summary>"scale 1 : 10".</summary>
     /// <param name="drawing">The drawing.</param>
     public static string Scale(Drawing drawing) => ViewScale.Words(drawing.Scale);
 
-    private sealed class Board(CutSheetText sheet, double scale)
+    private sealed class Board(CutSheetText sheet, double scale, int upto)
     {
         private readonly Sketch sketch = new();
         private readonly double left = Beside;
@@ -56,7 +69,7 @@ public static class CutSheetView
 
             Trim();
             sketch.Rectangle(At(0, sheet.Width), sheet.Length * scale, sheet.Width * scale, Pen.Thin);
-            foreach (var cut in sheet.Cuts)
+            foreach (var cut in sheet.Cuts.Where(c => c.Number <= upto))
             {
                 Number(cut);
             }
@@ -120,7 +133,7 @@ public static class CutSheetView
             sketch.Line(
                 cut.IsUpright ? At(cut.At, cut.From) : At(cut.From, cut.At),
                 cut.IsUpright ? At(cut.At, cut.To) : At(cut.To, cut.At),
-                new Pen(Tone.Stop, 0.3, sheet.IsScored ? 1.5 : 0)
+                new Pen(Tone.Stop, cut.Number == upto ? 0.9 : 0.3, sheet.IsScored ? 1.5 : 0)
             );
             sketch.Rings([new Ring(at, Badge)], new Pen(Tone.Stop, 0.2), Tone.Paper);
             sketch.Text(at.Moved(0, 1.1), Whole(cut.Number), cut.Number > 99 ? 7 : Points, Align.Middle, Tone.Stop);
