@@ -33,7 +33,7 @@ public sealed record PlannedNeed(
         return new(
             jobs.Key,
             pulled.Sum(p => p.Amount),
-            jobs.SelectMany(j => j.Pieces.Select(p => (p.Order, Amount: Amount(j, p))))
+            jobs.SelectMany(j => j.Pieces.Select(p => (p.Order, Amount: AmountOf(j, p))))
                 .Where(p => p.Order is not null)
                 .GroupBy(p => p.Order!.Value)
                 .ToDictionary(g => g.Key, g => g.Sum(p => p.Amount)),
@@ -41,6 +41,6 @@ public sealed record PlannedNeed(
         );
     }
 
-    private static double Amount(CuttingJob job, CutPiece piece) =>
+    private static double AmountOf(CuttingJob job, CutPiece piece) =>
         SheetSupply.Area((piece.Length, piece.Width)) * job.Sources[0].UnitsPerSquareMeter;
 }

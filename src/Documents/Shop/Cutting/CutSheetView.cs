@@ -17,7 +17,7 @@ public static class CutSheetView
     private const double Below = 17;
     private const double Air = 5;
     private const double Least = 3.5;
-    private const double Badge = 2.1;
+    private const double Badge = 2.4;
 
     /// <summary>Draws a sheet at the largest usual scale that fits.</summary>
     /// <param name="sheet">The sheet.</param>
@@ -51,6 +51,7 @@ public static class CutSheetView
     private sealed class Board(CutSheetText sheet, double scale, int upto)
     {
         private readonly Sketch sketch = new();
+        private readonly List<Spot> badges = [];
         private readonly double left = Beside;
         private readonly double foot = Air + (sheet.Width * scale);
 
@@ -76,7 +77,9 @@ public static class CutSheetView
 
             Measures();
             Grain();
-            return sketch.Done(left + (sheet.Length * scale) + Air, foot + Below, scale);
+            return Legible.Whole(
+                Legible.Of(sketch.Done(left + (sheet.Length * scale) + Air, foot + Below, scale))
+            );
         }
 
         /// <summary>All of the sheet in wide hatching; what is used is painted over it.</summary>
@@ -125,19 +128,30 @@ public static class CutSheetView
             }
         }
 
-        /// <summary>The number of a cut in a ring where it begins: at the datum side of its piece.</summary>
+        /// <summary>
+        /// The number of a cut in a ring where it begins, at the datum side of its piece; along the cut where
+        /// another number is there already.
+        /// </summary>
         private void Number(SheetCut cut)
         {
-            var middle = cut.IsUpright ? At(cut.At, cut.From) : At(cut.From, cut.At);
-            var at = cut.IsUpright ? middle.Moved(0, -Badge) : middle.Moved(Badge, 0);
+            var start = cut.IsUpright ? At(cut.At, cut.From) : At(cut.From, cut.At);
+            var at = Enumerable
+                .Range(0, 12)
+                .Select(i => Badge * (1 + (2.2 * i)))
+                .Select(d => cut.IsUpright ? start.Moved(0, -d) : start.Moved(d, 0))
+                .FirstOrDefault(spot => badges.TrueForAll(b => IsApart(b, spot)), start);
+            badges.Add(at);
             sketch.Line(
                 cut.IsUpright ? At(cut.At, cut.From) : At(cut.From, cut.At),
                 cut.IsUpright ? At(cut.At, cut.To) : At(cut.To, cut.At),
                 new Pen(Tone.Stop, cut.Number == upto ? 0.9 : 0.3, sheet.IsScored ? 1.5 : 0)
             );
             sketch.Rings([new Ring(at, Badge)], new Pen(Tone.Stop, 0.2), Tone.Paper);
-            sketch.Text(at.Moved(0, 1.1), Whole(cut.Number), cut.Number > 99 ? 7 : Points, Align.Middle, Tone.Stop);
+            sketch.Text(at.Moved(0, 1.1), Whole(cut.Number), Points, Align.Middle, Tone.Stop);
         }
+
+        private static bool IsApart(Spot one, Spot other) =>
+            Math.Abs(one.X - other.X) > 2 * Badge || Math.Abs(one.Y - other.Y) > 2 * Badge;
 
         /// <summary>Running measures from the lower left corner; close ones are spread and led to.</summary>
         private void Measures()
@@ -229,11 +243,13 @@ public static class CutSheetView
             var isUpright = wide < high && Lettering.Width(lines[0], Points) > wide;
             var (along, across) = isUpright ? (high, wide) : (wide, high);
             var most = (int)(across / pitch);
+            // What does not fit stands in the table of parts: a word that is cut off misleads.
             var shown = lines
                 .Select(l => Lettering.Clean(l))
                 .Where(l => l.Length > 0)
+                .SelectMany((l, i) => i == 0 ? [l] : Lettering.Wrap(l, along, Points))
                 .Take(most)
-                .Select(l => Lettering.Cut(l, along, Points))
+                .TakeWhile(l => Lettering.Width(l, Points, true) <= along)
                 .ToList();
             var middle = At(on.X + (on.Length / 2), on.Y + (on.Width / 2));
             for (var i = 0; i < shown.Count; i++)
