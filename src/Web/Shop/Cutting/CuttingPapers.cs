@@ -14,7 +14,7 @@ namespace Litterfall.Web.Shop.Cutting;
 /// <param name="view">The table.</param>
 /// <param name="job">The plan.</param>
 /// <param name="link">Address of the plan for codes, in capitals; empty where other machines reach none.</param>
-internal sealed class CuttingPapers(CuttingView view, CuttingJob job, string link)
+public sealed class CuttingPapers(CuttingView view, CuttingJob job, string link)
 {
     private static readonly CultureInfo Culture = CultureInfo.InvariantCulture;
     private readonly IReadOnlySet<string> rolls = JobTotals.Rolls(job);
