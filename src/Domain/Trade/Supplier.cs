@@ -67,7 +67,9 @@ public sealed record Offer
     /// <summary>Thickness of a sheet, mm; null where the library's pack says it, or any will do.</summary>
     public double? SheetMillimeters { get; init; }
 
-    /// <summary>Edge of one sheet, mm; of a roll its length. Null for what is cut to size, or no sheet.</summary>
+    /// <summary>
+    /// Edge of one sheet, mm; of a roll its length. Null for what is cut to size, or no sheet.
+    /// </summary>
     public double? LengthMillimeters { get; init; }
 
     /// <summary>The other edge of one sheet, mm; of a roll its width.</summary>

@@ -43,7 +43,11 @@ internal static class CuttingRoutes
         HttpContext context
     ) =>
         await FindAsync(number, desk, ask.Place, context) is var (_, papers)
-            ? Results.File(papers.Zip(), "application/zip", FormattableString.Invariant($"cutting-plan-{number}.zip"))
+            ? Results.File(
+                papers.Zip(),
+                "application/zip",
+                FormattableString.Invariant($"cutting-plan-{number}.zip")
+            )
             : Results.NotFound();
 
     /// <summary>Parts that were cut by hand have no sheets, and so no papers.</summary>

@@ -182,7 +182,11 @@ public sealed record CutBooking(StockStep Step, CuttingJob Job)
                 var rest = units * SheetSupply.Area((isRoll ? sheet.UsedLength : sheet.Length, sheet.Width));
                 foreach (var same in placed[i].GroupBy(p => p.Piece.Order ?? 0))
                 {
-                    rest -= Part(lot, same.Key, units * same.Sum(p => SheetSupply.Area((p.Place.Length, p.Place.Width))));
+                    rest -= Part(
+                        lot,
+                        same.Key,
+                        units * same.Sum(p => SheetSupply.Area((p.Place.Length, p.Place.Width)))
+                    );
                 }
 
                 for (var o = 0; o < sheet.Offcuts.Count; o++)
@@ -259,7 +263,12 @@ public sealed record CutBooking(StockStep Step, CuttingJob Job)
             return new(
                 [.. lots],
                 [
-                    .. uses.Select(u => Line(u.Key.From, MovementKind.Used, u.Value) with { Into = u.Key.Into }),
+                    .. uses.Select(u =>
+                        Line(u.Key.From, MovementKind.Used, u.Value) with
+                        {
+                            Into = u.Key.Into,
+                        }
+                    ),
                     .. lost.Where(l => l.Value > Least)
                         .Select(l => Line(l.Key, MovementKind.Scrapped, l.Value)),
                     .. made,
@@ -270,15 +279,16 @@ public sealed record CutBooking(StockStep Step, CuttingJob Job)
         private CuttingJob Done(List<KeptOffcut> kept, double minutes)
         {
             var all = Math.Max(1, job.Pieces.Count);
-            Seq<CutMinutes> shares = minutes > 0
-                ?
-                [
-                    .. job
-                        .Pieces.Where(p => p.Order is not null)
-                        .GroupBy(p => p.Order!.Value)
-                        .Select(g => new CutMinutes(g.Key, Math.Round(minutes * g.Count() / all, 1))),
-                ]
-                : [];
+            Seq<CutMinutes> shares =
+                minutes > 0
+                    ?
+                    [
+                        .. job
+                            .Pieces.Where(p => p.Order is not null)
+                            .GroupBy(p => p.Order!.Value)
+                            .Select(g => new CutMinutes(g.Key, Math.Round(minutes * g.Count() / all, 1))),
+                    ]
+                    : [];
             return job with
             {
                 State = CuttingJobState.Cut,

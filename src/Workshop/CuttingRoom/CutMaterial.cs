@@ -30,7 +30,9 @@ public sealed record CutMaterial
     /// <summary>Price of a square meter of new material, net; null where nobody said.</summary>
     public decimal? PricePerSquareMeter { get; init; }
 
-    /// <summary>What does not fit on any sheet, with its cause and the nearest way, a sentence each.</summary>
+    /// <summary>
+    /// What does not fit on any sheet, with its cause and the nearest way, a sentence each.
+    /// </summary>
     public ImmutableArray<OversizePart> Oversize { get; init; } = [];
 
     /// <summary>Tells materials apart in an address: "acrylic-sheet", "float-glass-6".</summary>
@@ -38,7 +40,9 @@ public sealed record CutMaterial
 
     /// <summary>"acrylic sheet, 3 mm".</summary>
     public string Name =>
-        Millimeters is { } mm ? string.Create(CultureInfo.InvariantCulture, $"{Good.Name}, {mm:0.#} mm") : Good.Name;
+        Millimeters is { } mm
+            ? string.Create(CultureInfo.InvariantCulture, $"{Good.Name}, {mm:0.#} mm")
+            : Good.Name;
 
     /// <summary>Parts to cut.</summary>
     public int Count => Parts.Sum(p => p.Count);
@@ -53,7 +57,14 @@ public sealed record CutMaterial
             .. facts
                 .Wanted.Select(w => (Part: w, Good: LibraryGoods.Find(w.Material, kept, facts.Catalog)))
                 .GroupBy(w => (Key: w.Good?.Key ?? w.Part.Material, w.Part.Millimeters))
-                .Select(g => Lay(facts, g.First().Good ?? Named(g.Key.Key), g.Key.Millimeters, [.. g.Select(w => w.Part)]))
+                .Select(g =>
+                    Lay(
+                        facts,
+                        g.First().Good ?? Named(g.Key.Key),
+                        g.Key.Millimeters,
+                        [.. g.Select(w => w.Part)]
+                    )
+                )
                 .OrderBy(m => m.Name, StringComparer.OrdinalIgnoreCase),
         ];
     }
@@ -84,7 +95,10 @@ public sealed record CutMaterial
             Supply = supply,
             PricePerSquareMeter = SheetSupply.PricePerSquareMeter(facts, good, millimeters),
         };
-        return material with { Oversize = [.. material.Parts.Select(p => OversizePart.Find(p, material)).OfType<OversizePart>()] };
+        return material with
+        {
+            Oversize = [.. material.Parts.Select(p => OversizePart.Find(p, material)).OfType<OversizePart>()],
+        };
     }
 
     private static Good Named(string key) =>

@@ -25,7 +25,9 @@ public sealed record CutStep(int Number, CutLine Line, string Words)
             var side = isRoll && cut.IsUpright ? 0 : task.Trim;
             var start = sheet
                 .Cuts.Take(i)
-                .Where(c => c.IsUpright == cut.IsUpright && c.From < cut.To - Slack && c.To > cut.From + Slack)
+                .Where(c =>
+                    c.IsUpright == cut.IsUpright && c.From < cut.To - Slack && c.To > cut.From + Slack
+                )
                 .Select(c => c.Stage == 0 ? c.At : c.At + task.Kerf)
                 .Where(at => at < cut.At - Slack)
                 .DefaultIfEmpty(side)

@@ -75,11 +75,7 @@ public static class CuttingTasks
         return orders.Count == 1 ? orders[0] : null;
     }
 
-    private static DateOnly DayOf(
-        CuttingJob job,
-        IReadOnlyDictionary<int, OrderDays> days,
-        DateOnly first
-    ) =>
+    private static DateOnly DayOf(CuttingJob job, IReadOnlyDictionary<int, OrderDays> days, DateOnly first) =>
         Earliest(
             job.Pieces.Select(p => p.Order is { } order ? days.GetValueOrDefault(order)?.Cut : null),
             job.Wanted,

@@ -2,7 +2,9 @@ using Litterfall.Domain.Cutting;
 
 namespace Litterfall.Workshop.CuttingRoom;
 
-/// <summary>Parts that were cut without a plan: they leave the table, the book of stock is not touched.</summary>
+/// <summary>
+/// Parts that were cut without a plan: they leave the table, the book of stock is not touched.
+/// </summary>
 public static class HandJob
 {
     /// <summary>All parts of a material that one order still wants, as cut.</summary>

@@ -27,7 +27,8 @@ public static class HandOffcut
         };
     }
 
-    /// <summary>Units in a square meter, told by a lot of the good or by its usual size; 1 where nobody knows.
+    /// <summary>Units in a square meter, told by a lot of the good or by its usual size; 1 where nobody
+    /// knows.
     /// </summary>
     private static double PerSquareMeter(Good good, TableFacts facts, double? length, double? width) =>
         facts

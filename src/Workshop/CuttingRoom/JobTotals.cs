@@ -24,11 +24,7 @@ public sealed record Pulled(CutSource Source, int Sheets, double Length, double 
 /// <param name="Cost">
 /// Value of the material that goes in less that of the offcuts that are kept, net; null without a price.
 /// </param>
-public sealed record JobTotals(
-    ImmutableArray<Pulled> Pull,
-    ImmutableArray<SheetAreas> Areas,
-    decimal? Cost
-)
+public sealed record JobTotals(ImmutableArray<Pulled> Pull, ImmutableArray<SheetAreas> Areas, decimal? Cost)
 {
     /// <summary>What is lost of all that is cut, percent.</summary>
     public double WastePercent =>

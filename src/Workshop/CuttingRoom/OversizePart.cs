@@ -16,7 +16,10 @@ public sealed record OversizePart(WantedPart Part, string Words)
     public static OversizePart? Find(WantedPart part, CutMaterial material)
     {
         var rules = material.Rules;
-        var (length, width) = (part.Length + (2 * rules.EdgeAllowance), part.Width + (2 * rules.EdgeAllowance));
+        var (length, width) = (
+            part.Length + (2 * rules.EdgeAllowance),
+            part.Width + (2 * rules.EdgeAllowance)
+        );
         var sheets = material.Supply.Select(s => Usable(s.Sheet, rules)).ToList();
         if (sheets.Exists(s => Fits(s, length, width) || (rules.MayTurn && Fits(s, width, length))))
         {
@@ -38,22 +41,42 @@ public sealed record OversizePart(WantedPart Part, string Words)
             $"{name} is larger than every sheet of {material.Name}: the largest gives "
             + $"{SheetSupply.SizeWords(best.Length, best.Width)} inside its trim. ";
         var turned = sheets.Exists(s => Fits(s, width, length));
-        return new(part, why + (turned ? "It fits when it is turned by a quarter: allow turning below." : Way(length, width, best, rules)));
+        return new(
+            part,
+            why
+                + (
+                    turned
+                        ? "It fits when it is turned by a quarter: allow turning below."
+                        : Way(length, width, best, rules)
+                )
+        );
     }
 
     /// <summary>The fewest equal pieces with joints that fit, or the size of sheet to look for.</summary>
-    private static string Way(double length, double width, (double Length, double Width) best, CuttingRules rules)
+    private static string Way(
+        double length,
+        double width,
+        (double Length, double Width) best,
+        CuttingRules rules
+    )
     {
         var need = SheetSupply.SizeWords(length + (2 * rules.Trim), width + (2 * rules.Trim));
         foreach (var pieces in new[] { 2, 3, 4 })
         {
-            foreach (var (l, w, along) in new[] { (length / pieces, width, "length"), (length, width / pieces, "width") })
+            foreach (
+                var (l, w, along) in new[]
+                {
+                    (length / pieces, width, "length"),
+                    (length, width / pieces, "width"),
+                }
+            )
             {
                 if (Fits(best, l, w) || (rules.MayTurn && Fits(best, w, l)))
                 {
                     return string.Create(
                         CultureInfo.InvariantCulture,
-                        $"Look for a sheet of at least {need}, or split its {along} into {pieces} pieces with a joint."
+                        $"Look for a sheet of at least {need}, or split its {along} into {pieces} pieces "
+                            + "with a joint."
                     );
                 }
             }

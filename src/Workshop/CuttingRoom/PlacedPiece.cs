@@ -17,7 +17,11 @@ public sealed record PlacedPiece(int Sheet, PlacedPart Place, CutPiece Piece)
     {
         var waiting = job
             .Pieces.GroupBy(p => p.Demand, StringComparer.Ordinal)
-            .ToDictionary(g => g.Key, g => new Queue<CutPiece>(g.OrderBy(p => p.Number)), StringComparer.Ordinal);
+            .ToDictionary(
+                g => g.Key,
+                g => new Queue<CutPiece>(g.OrderBy(p => p.Number)),
+                StringComparer.Ordinal
+            );
         var placed = ImmutableArray.CreateBuilder<PlacedPiece>();
         for (var i = 0; i < job.Plan.Sheets.Count; i++)
         {

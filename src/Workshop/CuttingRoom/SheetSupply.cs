@@ -16,7 +16,9 @@ public sealed record SheetSupply(CutSource Source, StockSheet Sheet)
     /// <summary>What is in stock counts a little less than what is bought, so that it goes first.</summary>
     private const decimal StockFirst = 0.99m;
 
-    /// <summary>Price of a square meter where nobody said one: only compares sheets with each other.</summary>
+    /// <summary>
+    /// Price of a square meter where nobody said one: only compares sheets with each other.
+    /// </summary>
     private const decimal Nominal = 10m;
 
     private const double Fit = 0.11;
@@ -52,7 +54,9 @@ public sealed record SheetSupply(CutSource Source, StockSheet Sheet)
             .. lots.Where(a => a.Lot.Form != SheetForm.Offcut)
                 .Select(a => FromLot(a, good, each, rules, taken))
                 .OfType<SheetSupply>(),
-            .. Offers(facts, good.Key, millimeters).Select(o => FromOffer(o, facts, good)).OfType<SheetSupply>(),
+            .. Offers(facts, good.Key, millimeters)
+                .Select(o => FromOffer(o, facts, good))
+                .OfType<SheetSupply>(),
         ];
     }
 
@@ -74,9 +78,10 @@ public sealed record SheetSupply(CutSource Source, StockSheet Sheet)
         var paid = facts
             .Book.LotsOf(good.Key)
             .Where(a => a.Lot.Cost > 0 && a.Lot.Amount > 0 && a.Lot.Supplier is not null)
-            .Select(a => UnitsPerSquareMeter(a.Lot, good.Unit) is { } units
-                ? a.Lot.Cost * (decimal)(units / a.Lot.Amount)
-                : (decimal?)null
+            .Select(a =>
+                UnitsPerSquareMeter(a.Lot, good.Unit) is { } units
+                    ? a.Lot.Cost * (decimal)(units / a.Lot.Amount)
+                    : (decimal?)null
             )
             .LastOrDefault(p => p is not null);
         return paid
@@ -252,8 +257,7 @@ public sealed record SheetSupply(CutSource Source, StockSheet Sheet)
         }
 
         var isRoll =
-            offer.IsRoll
-            || (offer.LengthMillimeters is null && facts.Catalog.Find(good.Key) is MeshEntry);
+            offer.IsRoll || (offer.LengthMillimeters is null && facts.Catalog.Find(good.Key) is MeshEntry);
         var price = offer.PriceOf(1);
         return new(
             new(

@@ -25,18 +25,14 @@ public static class StaleJob
     }
 
     private static string? Gone(CuttingJob job, StockBook book) =>
-        job.Sources.FirstOrDefault(s =>
-            s.Lot is { } lot && book.Find(lot) is not { HasSome: true }
-        )
+        job.Sources.FirstOrDefault(s => s.Lot is { } lot && book.Find(lot) is not { HasSome: true })
             is { } gone
             ? $"{Capital(gone.Name)} is no longer there. Plan again."
             : null;
 
     private static string? Changed(CuttingJob job, TableFacts facts, Func<int, string> order)
     {
-        var wanted = facts
-            .Wanted.GroupBy(w => w.Mark)
-            .ToDictionary(g => g.Key, g => g.Sum(w => w.Count));
+        var wanted = facts.Wanted.GroupBy(w => w.Mark).ToDictionary(g => g.Key, g => g.Sum(w => w.Count));
         var held = OpenParts.Held(
             facts.Jobs.Where(j => j.Good == job.Good && j.Millimeters == job.Millimeters)
         );
@@ -45,7 +41,9 @@ public static class StaleJob
             var mark = (piece.Order, piece.For, piece.Part, piece.Length, piece.Width);
             if (wanted.GetValueOrDefault(mark) < held.GetValueOrDefault(mark, 1))
             {
-                var whose = piece.Order is { } number ? $"{order(number)} has changed" : "A loose panel has changed";
+                var whose = piece.Order is { } number
+                    ? $"{order(number)} has changed"
+                    : "A loose panel has changed";
                 return $"{whose} since this was planned: the {piece.Part} "
                     + $"{SheetSupply.SizeWords(piece.Length, piece.Width)} of {piece.For} "
                     + "is no longer wanted so. Plan again.";

@@ -41,6 +41,5 @@ public sealed record TableFacts
 
     /// <summary>Name of a supplier.</summary>
     /// <param name="key">Its key.</param>
-    public string SupplierName(string key) =>
-        Supply.Suppliers.FirstOrDefault(s => s.Key == key)?.Name ?? key;
+    public string SupplierName(string key) => Supply.Suppliers.FirstOrDefault(s => s.Key == key)?.Name ?? key;
 }

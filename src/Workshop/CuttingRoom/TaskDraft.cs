@@ -122,21 +122,23 @@ public sealed record TaskDraft(
         return best;
     }
 
-    private static Dictionary<(double, double), CutDemand> Demands(
-        List<WantedPart> units,
-        CuttingRules rules
-    )
+    private static Dictionary<(double, double), CutDemand> Demands(List<WantedPart> units, CuttingRules rules)
     {
         var names = new HashSet<string>(StringComparer.Ordinal);
         var demands = new Dictionary<(double, double), CutDemand>();
         foreach (var same in units.GroupBy(u => Size(u, rules)))
         {
             var (length, width) = same.Key;
-            var named = string.Join(" and ", same.Select(u => u.Part).Distinct(StringComparer.Ordinal).Take(2));
+            var named = string.Join(
+                " and ",
+                same.Select(u => u.Part).Distinct(StringComparer.Ordinal).Take(2)
+            );
             var id = string.Create(CultureInfo.InvariantCulture, $"{named} {length:0.#} × {width:0.#}");
             demands[same.Key] = new CutDemand
             {
-                Id = names.Add(id) ? id : string.Create(CultureInfo.InvariantCulture, $"{id} ({names.Count + 1})"),
+                Id = names.Add(id)
+                    ? id
+                    : string.Create(CultureInfo.InvariantCulture, $"{id} ({names.Count + 1})"),
                 Length = length,
                 Width = width,
                 Count = same.Count(),

@@ -64,7 +64,8 @@ public static class UsualRules
             NarrowestStrip = GlassStrip,
             EdgeAllowance = Arris,
             Stages = GlassStages,
-            Source = $"trim {Trust(sheet.Trim)}; strips of 15 mm common practice; edges from memory, "
+            Source =
+                $"trim {Trust(sheet.Trim)}; strips of 15 mm common practice; edges from memory, "
                 + "source not checked",
         };
 

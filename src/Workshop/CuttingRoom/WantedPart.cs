@@ -103,13 +103,17 @@ public sealed record WantedPart
         var extra = new List<string> { cut.Note };
         if (cut.Holes.Length > 0)
         {
-            extra.Add(cut.Holes.Length == 1 ? "1 hole" : FormattableString.Invariant($"{cut.Holes.Length} holes"));
+            extra.Add(
+                cut.Holes.Length == 1 ? "1 hole" : FormattableString.Invariant($"{cut.Holes.Length} holes")
+            );
         }
 
         if (cut.CutOuts.Length > 0)
         {
             extra.Add(
-                cut.CutOuts.Length == 1 ? "1 cutout" : FormattableString.Invariant($"{cut.CutOuts.Length} cutouts")
+                cut.CutOuts.Length == 1
+                    ? "1 cutout"
+                    : FormattableString.Invariant($"{cut.CutOuts.Length} cutouts")
             );
         }
 

@@ -37,18 +37,13 @@ internal sealed class DemoCutting(DemoBook book, DemoStock stock, DemoSupply sup
         var planned = Barriers(204).FindAll(p => p.Material == Mesh);
         var first = Rows(cut);
         var came = stock.Day(DemoShop.Scene.AddDays(-24));
-        var roll = stock.Receive(
-            Mesh,
-            RollWidth * (RollLeft + first.UsedLength) * 1e-6,
-            4.30m,
-            came,
-            lot =>
-                lot with
-                {
-                    Form = SheetForm.Roll,
-                    LengthMillimeters = RollLeft + first.UsedLength,
-                    WidthMillimeters = RollWidth,
-                }
+        var roll = stock.Receive(Mesh, RollWidth * (RollLeft + first.UsedLength) * 1e-6, 4.30m, came, lot =>
+            lot with
+            {
+                Form = SheetForm.Roll,
+                LengthMillimeters = RollLeft + first.UsedLength,
+                WidthMillimeters = RollWidth,
+            }
         );
         Acryl(came);
         var done = Job(1, cut, first, (roll, stock.Day(new DateOnly(2026, 8, 24))));
@@ -69,19 +64,14 @@ internal sealed class DemoCutting(DemoBook book, DemoStock stock, DemoSupply sup
     private void Acryl(DateOnly came)
     {
         const double each = 1.2 * 0.6;
-        stock.Receive(
-            Acrylic,
-            5 * each,
-            31m,
-            came,
-            lot =>
-                lot with
-                {
-                    Form = SheetForm.Sheets,
-                    LengthMillimeters = 1200,
-                    WidthMillimeters = 600,
-                    ThicknessMillimeters = AcrylicThickness,
-                }
+        stock.Receive(Acrylic, 5 * each, 31m, came, lot =>
+            lot with
+            {
+                Form = SheetForm.Sheets,
+                LengthMillimeters = 1200,
+                WidthMillimeters = 600,
+                ThicknessMillimeters = AcrylicThickness,
+            }
         );
         foreach (var (length, width, days) in new[] { (545.0, 310.0, 40), (420.0, 180.0, 12) })
         {
@@ -131,7 +121,9 @@ internal sealed class DemoCutting(DemoBook book, DemoStock stock, DemoSupply sup
             var (left, right) = (length * row, length * (row + 1));
             cuts.Add(new(1, true, right, 0, RollWidth));
             var inRow = Math.Min(across, count - (row * across));
-            cuts.AddRange(Enumerable.Range(1, inRow).Select(i => new CutLine(2, false, width * i, left, right)));
+            cuts.AddRange(
+                Enumerable.Range(1, inRow).Select(i => new CutLine(2, false, width * i, left, right))
+            );
         }
 
         var used = across * width;
@@ -163,30 +155,7 @@ internal sealed class DemoCutting(DemoBook book, DemoStock stock, DemoSupply sup
             Day = of.Day,
             Good = Mesh,
             Name = stock.Find(Mesh)!.Name,
-            Task = new()
-            {
-                Stock =
-                [
-                    new()
-                    {
-                        Id = of.Roll,
-                        Length = RollLeft,
-                        Width = RollWidth,
-                        Count = 1,
-                        IsRoll = true,
-                    },
-                ],
-                Parts =
-                [
-                    new()
-                    {
-                        Id = Demand(part),
-                        Length = Math.Max(part.Length, part.Width),
-                        Width = Math.Min(part.Length, part.Width),
-                        Count = parts.Sum(p => p.Count),
-                    },
-                ],
-            },
+            Task = Task(parts, of.Roll),
             Plan = new()
             {
                 IsProved = false,
@@ -218,6 +187,35 @@ internal sealed class DemoCutting(DemoBook book, DemoStock stock, DemoSupply sup
             OffcutWorth = 0.45,
             Wanted = parts.Min(p => p.Day),
             Who = DemoShop.Bookkeeper,
+        };
+    }
+
+    private static CuttingTask Task(List<WantedPart> parts, string roll)
+    {
+        var part = parts[0];
+        return new()
+        {
+            Stock =
+            [
+                new()
+                {
+                    Id = roll,
+                    Length = RollLeft,
+                    Width = RollWidth,
+                    Count = 1,
+                    IsRoll = true,
+                },
+            ],
+            Parts =
+            [
+                new()
+                {
+                    Id = Demand(part),
+                    Length = Math.Max(part.Length, part.Width),
+                    Width = Math.Min(part.Length, part.Width),
+                    Count = parts.Sum(p => p.Count),
+                },
+            ],
         };
     }
 }

@@ -49,13 +49,7 @@ internal sealed class DemoStock(DemoBook book, int shift)
     /// <param name="each">Price of one.</param>
     /// <param name="day">Day it came.</param>
     /// <param name="with">What is known of it besides.</param>
-    public string Receive(
-        string good,
-        double amount,
-        decimal each,
-        DateOnly day,
-        Func<Lot, Lot>? with = null
-    )
+    public string Receive(string good, double amount, decimal each, DateOnly day, Func<Lot, Lot>? with = null)
     {
         var what = goods[good];
         var lot = new Lot

@@ -91,8 +91,7 @@ public sealed class StockPicture
     private static int? OrderOf(Movement line, Lot lot, StockBook book) =>
         line.Into is not { } into ? null
         : line.Kind == MovementKind.Used && book.Find(into) is { } tank
-            ? tank.Lot.Order == lot.Order
-                ? null
+            ? tank.Lot.Order == lot.Order ? null
                 : tank.Lot.Order
         : lot.Order is null
         && int.TryParse(

@@ -81,6 +81,12 @@ public sealed class CuttingPageTests : IAsyncDisposable
             SourceTree.Text("samples/ld-204-shop-kits.viv.yaml"),
             Stop
         );
+        await RollAsync(store);
+        return store;
+    }
+
+    private static async Task RollAsync(BenchStore store)
+    {
         var roll = new Lot
         {
             Id = "MESH-1",
@@ -122,7 +128,6 @@ public sealed class CuttingPageTests : IAsyncDisposable
                 ),
             Stop
         );
-        return store;
     }
 
     private async Task<Kept<CuttingJob>> PlannedAsync()
@@ -145,16 +150,26 @@ public sealed class CuttingPageTests : IAsyncDisposable
         var table = page.Render<TablePage>();
         table.WaitForState(() => table.Markup.Contains("312 × 297 mm", StringComparison.Ordinal));
         Assert.Contains("3.00 m left, 1220 mm wide", table.Markup, StringComparison.Ordinal);
-        var card = table.FindAll("ul.batchcards > li").First(c => c.TextContent.Contains("fly screen", StringComparison.Ordinal));
+        var card = table
+            .FindAll("ul.batchcards > li")
+            .First(c => c.TextContent.Contains("fly screen", StringComparison.Ordinal));
         card.QuerySelectorAll("button.main").First().Click();
         table.WaitForState(() => table.Markup.Contains("Open plan 1", StringComparison.Ordinal), Ample);
-        Assert.Contains("At most 25 % above the least possible; not proved.", table.Markup, StringComparison.Ordinal);
+        Assert.Contains(
+            "At most 25 % above the least possible; not proved.",
+            table.Markup,
+            StringComparison.Ordinal
+        );
 
         var plan = page.Render<PlanPage>(p => p.Add(c => c.Number, 1));
         plan.WaitForState(() => plan.Markup.Contains("Write as cut", StringComparison.Ordinal));
         Assert.Contains("Pull 0.624 m", plan.Markup, StringComparison.Ordinal);
         plan.Find("button[aria-label='Next cut']").Click();
-        Assert.Contains("Cut 1: across at 312 mm from the left edge", plan.Find(".cutstep").TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            "Cut 1: across at 312 mm from the left edge",
+            plan.Find(".cutstep").TextContent,
+            StringComparison.Ordinal
+        );
         plan.Find("#minutes").Change("30");
         await plan.Find("form").SubmitAsync();
         plan.WaitForState(() => plan.Markup.Contains("Take the cutting back", StringComparison.Ordinal));
@@ -198,7 +213,9 @@ public sealed class CuttingPageTests : IAsyncDisposable
         table.Find("#panel-length").Change("2000");
         table.Find("#panel-width").Change("1500");
         await table.Find("#panel-good").Closest("form")!.SubmitAsync();
-        table.WaitForState(() => table.Markup.Contains("is larger than every sheet", StringComparison.Ordinal));
+        table.WaitForState(() =>
+            table.Markup.Contains("is larger than every sheet", StringComparison.Ordinal)
+        );
 
         table.Find("#plastic-fly-screen-kerf").Change("wide");
         await table.Find("#plastic-fly-screen-kerf").Closest("form")!.SubmitAsync();
@@ -215,13 +232,19 @@ public sealed class CuttingPageTests : IAsyncDisposable
         await ReadyAsync();
         var table = page.Render<TablePage>();
         table.WaitForState(() => table.Markup.Contains("all are cut", StringComparison.Ordinal));
-        var card = table.FindAll("ul.batchcards > li").First(c => c.TextContent.Contains("fly screen", StringComparison.Ordinal));
-        card.QuerySelectorAll("button").First(b => b.TextContent.Contains("all are cut", StringComparison.Ordinal)).Click();
+        var card = table
+            .FindAll("ul.batchcards > li")
+            .First(c => c.TextContent.Contains("fly screen", StringComparison.Ordinal));
+        card.QuerySelectorAll("button")
+            .First(b => b.TextContent.Contains("all are cut", StringComparison.Ordinal))
+            .Click();
         table.WaitForState(() => table.Markup.Contains("2 parts cut by hand", StringComparison.Ordinal));
         Assert.Equal(0, (await Desk.LoadAsync(Stop)).Material("plastic-fly-screen")!.Count);
     }
 
-    /// <summary>Codes of part labels, read by pdftoppm and zbarimg: programs that know nothing of ours.</summary>
+    /// <summary>
+    /// Codes of part labels, read by pdftoppm and zbarimg: programs that know nothing of ours.
+    /// </summary>
     [Fact]
     public async Task Labels_and_files_of_a_plan_are_read_by_others()
     {

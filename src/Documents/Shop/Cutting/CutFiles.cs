@@ -73,7 +73,10 @@ public static class CutFiles
     private static string Written(Sketch sketch, (double Length, double Width) size)
     {
         Reference(sketch, size.Width);
-        return DxfWriter.Write(sketch.Done(Math.Max(size.Length, Bar), size.Width + BarRoom), withText: false);
+        return DxfWriter.Write(
+            sketch.Done(Math.Max(size.Length, Bar), size.Width + BarRoom),
+            withText: false
+        );
     }
 
     private static Drawing Bench(CutSheetText sheet)
@@ -98,7 +101,11 @@ public static class CutFiles
     /// <summary>Cuts of a tree never lie on each other; a cut told twice is drawn once.</summary>
     private static void Cuts(Sketch sketch, CutSheetText sheet, string layer)
     {
-        foreach (var (isUpright, at, from, to) in sheet.Cuts.Select(c => (c.IsUpright, c.At, c.From, c.To)).Distinct())
+        foreach (
+            var (isUpright, at, from, to) in sheet
+                .Cuts.Select(c => (c.IsUpright, c.At, c.From, c.To))
+                .Distinct()
+        )
         {
             var (one, other) = isUpright
                 ? (At(at, from, sheet.Width), At(at, to, sheet.Width))

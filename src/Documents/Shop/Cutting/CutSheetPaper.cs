@@ -15,7 +15,11 @@ public static class CutSheetPaper
     /// <param name="sheet">What the papers share.</param>
     /// <param name="totals">What the plan takes and gives.</param>
     /// <param name="sheets">Its sheets, in the order they are cut; at least one.</param>
-    public static PaperFile Write(ShopSheet sheet, CutTotalsText totals, IReadOnlyList<CutSheetText> sheets) =>
+    public static PaperFile Write(
+        ShopSheet sheet,
+        CutTotalsText totals,
+        IReadOnlyList<CutSheetText> sheets
+    ) =>
         sheet.Pdf(
             string.Create(CultureInfo.InvariantCulture, $"cut-sheets-{sheets[0].Plan}.pdf"),
             "Cut sheets",
@@ -24,7 +28,10 @@ public static class CutSheetPaper
 
     private static IReadOnlyList<Drawing> Totals(ShopSheet sheet, CutTotalsText totals, CutSheetText first) =>
         sheet.Coded(
-            sheet.Head(string.Create(CultureInfo.InvariantCulture, $"Cutting plan {first.Plan}"), first.Material),
+            sheet.Head(
+                string.Create(CultureInfo.InvariantCulture, $"Cutting plan {first.Plan}"),
+                first.Material
+            ),
             first.Code,
             [.. totals.Told.Select((t, i) => new Words(t) { Bold = i == 0 })],
             [
@@ -83,7 +90,11 @@ public static class CutSheetPaper
             (_, sketch) =>
             {
                 sketch?.Add(
-                    new TextMark(new(inside.X, inside.Y + 4), $"{text.Stock}, {CutSheetView.Scale(drawing)}", 11)
+                    new TextMark(
+                        new(inside.X, inside.Y + 4),
+                        $"{text.Stock}, {CutSheetView.Scale(drawing)}",
+                        11
+                    )
                     {
                         Bold = true,
                         Layer = Layers.Label,
@@ -100,19 +111,24 @@ public static class CutSheetPaper
         [
             new Heading("Cuts, in this order"),
             new Words(
-                "Measured from the left and the lower edge of the raw sheet: put the tape on once and leave it."
-                    + (text.Kerf > 0
-                        ? string.Create(
-                            CultureInfo.InvariantCulture,
-                            $" The cut takes {text.Kerf:0.##} mm beyond the line."
-                        )
-                        : "")
+                "Measured from the left and the lower edge of the raw sheet: put the tape on once and "
+                    + "leave it."
+                    + (
+                        text.Kerf > 0
+                            ? string.Create(
+                                CultureInfo.InvariantCulture,
+                                $" The cut takes {text.Kerf:0.##} mm beyond the line."
+                            )
+                            : ""
+                    )
             )
             {
                 Tone = Tone.Quiet,
             },
             .. text.Cuts.Select(c => new Words(c.Words) { Sign = Sign.Tick, After = 0.3 }),
-            .. text.Cuts.Count == 0 ? new Block[] { new Words("Nothing is cut off: the sheet is the part.") } : [],
+            .. text.Cuts.Count == 0
+                ? new Block[] { new Words("Nothing is cut off: the sheet is the part.") }
+                : [],
             new Air(1),
             new Words(text.Areas),
             .. text.Cautions.Select(c => new Words(c) { Sign = Sign.Caution, Tone = Tone.Caution }),

@@ -2,7 +2,9 @@ using Litterfall.Domain.Lists;
 
 namespace Litterfall.Documents.Shop.Cutting;
 
-/// <summary>A part as a cut sheet shows it; millimeters from the lower left corner of the raw sheet.</summary>
+/// <summary>
+/// A part as a cut sheet shows it; millimeters from the lower left corner of the raw sheet.
+/// </summary>
 /// <param name="Number">Number on its label: "12-7".</param>
 /// <param name="Name">What it is, with its finished size.</param>
 /// <param name="For">Order and tank.</param>

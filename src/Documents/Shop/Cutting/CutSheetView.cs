@@ -162,7 +162,11 @@ public static class CutSheetView
             {
                 var tick = new Spot(left + (across[i] * scale), foot);
                 var text = new Spot(spread[i], foot + 3.2);
-                sketch.Lines([new Contour([tick, tick.Moved(0, 1.2), text], false)], Pen.Fine, Layers.Dimension);
+                sketch.Lines(
+                    [new Contour([tick, tick.Moved(0, 1.2), text], false)],
+                    Pen.Fine,
+                    Layers.Dimension
+                );
                 sketch.Add(
                     new TextMark(text.Moved(1.1, 10.6), Millimeters(across[i]), Points)
                     {
@@ -178,7 +182,11 @@ public static class CutSheetView
             {
                 var tick = new Spot(left, foot - (along[i] * scale));
                 var text = new Spot(left - 3.2, stacked[i]);
-                sketch.Lines([new Contour([tick, tick.Moved(-1.2, 0), text], false)], Pen.Fine, Layers.Dimension);
+                sketch.Lines(
+                    [new Contour([tick, tick.Moved(-1.2, 0), text], false)],
+                    Pen.Fine,
+                    Layers.Dimension
+                );
                 sketch.Text(text.Moved(-0.4, 1.1), Millimeters(along[i]), Points, Align.End);
             }
         }
@@ -294,7 +302,8 @@ public static class CutSheetView
         private static string Size(double length, double width) =>
             $"{Millimeters(length)} × {Millimeters(width)}";
 
-        private static string Millimeters(double value) => value.ToString("0.#", CultureInfo.InvariantCulture);
+        private static string Millimeters(double value) =>
+            value.ToString("0.#", CultureInfo.InvariantCulture);
 
         private static string Whole(int value) => value.ToString(CultureInfo.InvariantCulture);
     }

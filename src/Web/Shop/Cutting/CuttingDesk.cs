@@ -13,8 +13,15 @@ using Litterfall.Workshop.Stock;
 
 namespace Litterfall.Web.Shop.Cutting;
 
-/// <summary>The cutting table of this bench: what is wanted, plans, the rack, and how they are written.</summary>
-public sealed class CuttingDesk(BenchStore store, BenchLibrary library, StockShelf shelf, OrderNumbers numbers)
+/// <summary>
+/// The cutting table of this bench: what is wanted, plans, the rack, and how they are written.
+/// </summary>
+public sealed class CuttingDesk(
+    BenchStore store,
+    BenchLibrary library,
+    StockShelf shelf,
+    OrderNumbers numbers
+)
 {
     private const string CutStage = "cut";
     private const double UsualMinutes = 7;
@@ -90,10 +97,12 @@ public sealed class CuttingDesk(BenchStore store, BenchLibrary library, StockShe
         );
         return booking is null
             ? fault
-            : await WriteAsync(kept, booking, who, "cut", (order, share) => order with
-            {
-                Worked = [.. order.Worked, new WorkedTime(CutStage, share, shelf.Today, who)],
-            });
+            : await WriteAsync(kept, booking, who, "cut", (order, share) =>
+                order with
+                {
+                    Worked = [.. order.Worked, new WorkedTime(CutStage, share, shelf.Today, who)],
+                }
+            );
     }
 
     /// <summary>Takes a cut plan back by lines that reverse its own; null, or why not.</summary>
@@ -104,7 +113,9 @@ public sealed class CuttingDesk(BenchStore store, BenchLibrary library, StockShe
         var (booking, fault) = CutBooking.TakeBack(kept.Value, await shelf.BookAsync(), (shelf.Today, who));
         return booking is null
             ? fault
-            : await WriteAsync(kept, booking, who, "taken back", (order, share) => Unworked(order, share, kept.Value));
+            : await WriteAsync(kept, booking, who, "taken back", (order, share) =>
+                Unworked(order, share, kept.Value)
+            );
     }
 
     /// <summary>Gives a plan up, or one of parts that were cut by hand; null, or why not.</summary>
@@ -146,7 +157,11 @@ public sealed class CuttingDesk(BenchStore store, BenchLibrary library, StockShe
     /// <param name="panel">The panels.</param>
     public async Task<string?> RemovePanelAsync(Kept<LoosePanel> panel) =>
         await shelf.WriteAsync(
-            new ShopChange(await shelf.WhoAsync()).TakeBack<LoosePanel>(panel.Key, panel.Version, "not wanted")
+            new ShopChange(await shelf.WhoAsync()).TakeBack<LoosePanel>(
+                panel.Key,
+                panel.Version,
+                "not wanted"
+            )
         );
 
     /// <summary>Puts an offcut on the rack by hand; null, or why not.</summary>
@@ -170,10 +185,7 @@ public sealed class CuttingDesk(BenchStore store, BenchLibrary library, StockShe
     /// <param name="lot">The offcut.</param>
     public async Task<string?> ScrapAsync(LotAccount lot) =>
         await shelf.WriteAsync(
-            new StockStep(
-                [],
-                [Line(lot.Lot.Id, MovementKind.Scrapped, lot.OnHand, await shelf.WhoAsync())]
-            )
+            new StockStep([], [Line(lot.Lot.Id, MovementKind.Scrapped, lot.OnHand, await shelf.WhoAsync())])
         );
 
     /// <summary>Minutes that one part takes, as the workshop's figures have it.</summary>

@@ -13,7 +13,9 @@ namespace Litterfall.Web.Shop.Cutting;
 /// <summary>Cut sheets, labels and files of one plan.</summary>
 /// <param name="view">The table.</param>
 /// <param name="job">The plan.</param>
-/// <param name="link">Address of the plan for codes, in capitals; empty where other machines reach none.</param>
+/// <param name="link">
+/// Address of the plan for codes, in capitals; empty where other machines reach none.
+/// </param>
 public sealed class CuttingPapers(CuttingView view, CuttingJob job, string link)
 {
     private static readonly CultureInfo Culture = CultureInfo.InvariantCulture;
@@ -240,8 +242,8 @@ public sealed class CuttingPapers(CuttingView view, CuttingJob job, string link)
     private static string Areas(SheetAreas a) =>
         string.Create(
             Culture,
-            $"Parts {Share(a.Parts, a):0.0} %, offcuts {Share(a.Offcuts, a):0.0} %, cuts {Share(a.Kerf, a):0.0} %, "
-                + $"trim {Share(a.Trim, a):0.0} %, waste {Share(a.Waste, a):0.0} % of the sheet."
+            $"Parts {Share(a.Parts, a):0.0} %, offcuts {Share(a.Offcuts, a):0.0} %, "
+                + $"cuts {Share(a.Kerf, a):0.0} %, trim {Share(a.Trim, a):0.0} %, waste {Share(a.Waste, a):0.0} % of the sheet."
         );
 
     private static double Share(double part, SheetAreas all) => all.Whole > 0 ? 100 * part / all.Whole : 0;

@@ -75,7 +75,9 @@ public sealed class CuttingRuns(CutSolver solver, CuttingDesk desk) : IDisposabl
                 run.Draft = draft;
                 var plan = solver.Solve(draft.Task, Longest, better => Tell(run, better), run.Stop.Token);
                 run.Best = plan;
-                (run.Number, run.Fault) = await desk.KeepAsync((n, when) => draft.Keep(n, material, plan, when));
+                (run.Number, run.Fault) = await desk.KeepAsync(
+                    (n, when) => draft.Keep(n, material, plan, when)
+                );
             }
         }
         catch (OperationCanceledException)
@@ -90,12 +92,10 @@ public sealed class CuttingRuns(CutSolver solver, CuttingDesk desk) : IDisposabl
     }
 
     private TaskDraft? FromStock(CuttingRun run, CutMaterial material) =>
-        TaskDraft.FromStock(
-            material,
-            task =>
-                solver.Refusal(task) is null
-                && solver.Solve(task, Glance, _ => { }, run.Stop.Token).Sheets.Sum(s => s.Parts.Count)
-                    == task.Parts.Sum(p => p.Count ?? 0)
+        TaskDraft.FromStock(material, task =>
+            solver.Refusal(task) is null
+            && solver.Solve(task, Glance, _ => { }, run.Stop.Token).Sheets.Sum(s => s.Parts.Count)
+                == task.Parts.Sum(p => p.Count ?? 0)
         );
 
     private void Tell(CuttingRun run, CuttingPlan better)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Cutting;
+using Litterfall.Domain.Schedule;
 using Litterfall.Domain.Trade;
 using Litterfall.Store;
 using Litterfall.Web.Shop.Stock;
@@ -40,6 +41,17 @@ public sealed record CuttingView(
     /// <param name="job">The plan.</param>
     public string? Stale(CuttingJob job) => StaleJob.Find(job, Facts, Stock.OrderName);
 
+    /// <summary>What is to be done at the table in the days that come.</summary>
+    /// <param name="days">How many days, today included.</param>
+    public IEnumerable<DayTask> Coming(int days) =>
+        CuttingTasks.Find(
+            Facts.Jobs,
+            Materials,
+            (Facts.Today, Facts.Today.AddDays(days - 1)),
+            new Dictionary<int, OrderDays>(),
+            CuttingDesk.MinutesPerPart(this)
+        );
+
     /// <summary>Offcuts on the rack, the oldest first.</summary>
     public IEnumerable<LotAccount> Rack =>
         Facts
@@ -48,7 +60,8 @@ public sealed record CuttingView(
             .ThenBy(a => a.Lot.Id, StringComparer.Ordinal);
 
     /// <summary>Goods that come in sheets or on rolls, by name.</summary>
-    public IEnumerable<Good> SheetGoods => Stock.AllGoods.Where(g => g.Kind == GoodKind.Sheet && g.Key != "box");
+    public IEnumerable<Good> SheetGoods =>
+        Stock.AllGoods.Where(g => g.Kind == GoodKind.Sheet && g.Key != "box");
 
     /// <summary>Whom parts are for: "LD-204 LD-204: shelf kits", "stock".</summary>
     /// <param name="order">Number of the order.</param>

@@ -38,7 +38,8 @@ public static class CuttingWords
         run is { Best: { } best, Draft: { } draft }
             ? string.Create(
                 Culture,
-                $"Best so far: {Count(best.Sheets.Count, "sheet")}, {Waste(best, draft):0} % waste. {Proof(best)}"
+                $"Best so far: {Count(best.Sheets.Count, "sheet")}, {Waste(best, draft):0} % waste. "
+                    + Proof(best)
             )
             : "Looking for a first plan…";
 
@@ -95,9 +96,7 @@ public static class CuttingWords
     private static double Waste(CuttingPlan plan, TaskDraft draft)
     {
         var rolls = draft.Task.Stock.Where(s => s.IsRoll).Select(s => s.Id).ToHashSet(StringComparer.Ordinal);
-        var areas = plan
-            .Sheets.Select(s => SheetAreas.Read(s, draft.Task, rolls.Contains(s.Stock)))
-            .ToList();
+        var areas = plan.Sheets.Select(s => SheetAreas.Read(s, draft.Task, rolls.Contains(s.Stock))).ToList();
         var cut = areas.Sum(a => a.Whole - a.Offcuts);
         return cut > 0 ? 100 * areas.Sum(a => a.Lost) / cut : 0;
     }

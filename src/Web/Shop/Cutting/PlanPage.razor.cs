@@ -37,8 +37,9 @@ public sealed partial class PlanPage
     public int Piece { get; set; }
 
     private string StepWords =>
-        step == 0 ? "Put the lower left corner of the sheet to you; all measures run from there."
-        : Capital(sheets[sheet].Cuts[step - 1].Words);
+        step == 0
+            ? "Put the lower left corner of the sheet to you; all measures run from there."
+            : Capital(sheets[sheet].Cuts[step - 1].Words);
 
     /// <inheritdoc/>
     protected override void OnInitialized() => watch = Store.WatchShop(() => _ = InvokeAsync(LoadAsync));
@@ -78,7 +79,8 @@ public sealed partial class PlanPage
         var text = sheets[sheet];
         var title = string.Create(
             CultureInfo.InvariantCulture,
-            $"sheet {text.Sheet} to scale, {text.Length:0.#} by {text.Width:0.#} mm, with {text.Parts.Count} parts"
+            $"sheet {text.Sheet} to scale, {text.Length:0.#} by {text.Width:0.#} mm, "
+                + CuttingWords.Count(text.Parts.Count, "part")
         );
         return SvgWriter
             .Write(CutSheetView.Screen(text, Room, step), title)
@@ -100,7 +102,10 @@ public sealed partial class PlanPage
     }
 
     private async Task TakeBackAsync() =>
-        await DoneAsync(await Desk.TakeBackAsync(kept!), "Taken back: stock and hours are as before the cutting.");
+        await DoneAsync(
+            await Desk.TakeBackAsync(kept!),
+            "Taken back: stock and hours are as before the cutting."
+        );
 
     private async Task DropAsync() =>
         await DoneAsync(await Desk.DropAsync(kept!), "Given up. Its parts are on the table again.");

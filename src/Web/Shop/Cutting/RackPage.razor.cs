@@ -43,7 +43,8 @@ public sealed partial class RackPage
         rolls = [.. RollLeft.Read(view.Facts, view.Stock.AllGoods)];
         taken =
         [
-            .. view.Jobs.Where(j => j.Value.State == CuttingJobState.Planned)
+            .. view
+                .Jobs.Where(j => j.Value.State == CuttingJobState.Planned)
                 .SelectMany(j => j.Value.Sources)
                 .Select(s => s.Lot)
                 .OfType<string>(),

@@ -1,4 +1,5 @@
 using Litterfall.Domain.Cutting;
+using Litterfall.Domain.Schedule;
 using Litterfall.Workshop.CuttingRoom;
 
 namespace Litterfall.Web.Shop.Cutting;
@@ -6,9 +7,11 @@ namespace Litterfall.Web.Shop.Cutting;
 /// <summary>What is to be cut, by material; plans in the making and made.</summary>
 public sealed partial class TablePage
 {
+    private const int DaysShown = 7;
     private CuttingView? view;
     private List<CutMaterial> here = [];
     private List<CutMaterial> away = [];
+    private List<DayTask> coming = [];
     private string? told;
     private bool isGood = true;
     private int shown = 12;
@@ -36,6 +39,7 @@ public sealed partial class TablePage
         view = await Desk.LoadAsync();
         here = [.. view.Materials.Where(m => m.Rules.IsCutHere && (m.Count > 0 || m.Planned > 0))];
         away = [.. view.Materials.Where(m => !m.Rules.IsCutHere && m.Count > 0)];
+        coming = [.. view.Coming(DaysShown)];
         StateHasChanged();
     }
 

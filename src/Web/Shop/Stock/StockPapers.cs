@@ -125,13 +125,18 @@ internal sealed class StockPapers(StockView view, ShopSheet sheet, string link)
     }
 
     /// <summary>Edges of an offcut: its area says nothing to who looks for a piece.</summary>
-    private static string? Size(Lot lot) =>
-        lot is { Form: SheetForm.Offcut, LengthMillimeters: { } length, WidthMillimeters: { } width }
-            ? string.Create(
-                CultureInfo.InvariantCulture,
-                $"offcut {length:0.#} × {width:0.#}{(lot.ThicknessMillimeters is { } mm ? $" × {mm:0.#}" : "")} mm"
-            )
-            : null;
+    private static string? Size(Lot lot)
+    {
+        if (lot is not { Form: SheetForm.Offcut, LengthMillimeters: { } length, WidthMillimeters: { } width })
+        {
+            return null;
+        }
+
+        var thick = lot.ThicknessMillimeters is { } mm
+            ? string.Create(CultureInfo.InvariantCulture, $" × {mm:0.#}")
+            : "";
+        return string.Create(CultureInfo.InvariantCulture, $"offcut {length:0.#} × {width:0.#}{thick} mm");
+    }
 
     private static string Living(Good good, LotAccount lot) =>
         good.Kind switch

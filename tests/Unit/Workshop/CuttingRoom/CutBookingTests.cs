@@ -7,7 +7,9 @@ using Litterfall.Workshop.Stock;
 
 namespace Litterfall.UnitTests.Workshop.CuttingRoom;
 
-/// <summary>A plan written as cut: every square millimeter of the sheet goes somewhere, and comes back.</summary>
+/// <summary>
+/// A plan written as cut: every square millimeter of the sheet goes somewhere, and comes back.
+/// </summary>
 public sealed class CutBookingTests
 {
     private static readonly (DateOnly, string) When = (TableScene.Today, "Tobin");
@@ -71,7 +73,9 @@ public sealed class CutBookingTests
                     : sheet.Cuts.Any(c =>
                         c.Stage > 0
                         && (
-                            c.IsUpright ? In(c.At, c.From, 3, c.To - c.From) : In(c.From, c.At, c.To - c.From, 3)
+                            c.IsUpright
+                                ? In(c.At, c.From, 3, c.To - c.From)
+                                : In(c.From, c.At, c.To - c.From, 3)
                         )
                     )
                         ? 3
@@ -204,19 +208,15 @@ public sealed class CutBookingTests
             "A sheet of acrylic sheet, 3 mm, 1000 × 500 mm, is not here yet. Receive it first.",
             late
         );
-        ledger.Buy(
-            "ACRY-2",
-            0.5,
-            20m,
-            l =>
-                l with
-                {
-                    Good = TableScene.Key,
-                    Form = SheetForm.Sheets,
-                    LengthMillimeters = 1000,
-                    WidthMillimeters = 500,
-                    ThicknessMillimeters = 3,
-                }
+        ledger.Buy("ACRY-2", 0.5, 20m, l =>
+            l with
+            {
+                Good = TableScene.Key,
+                Form = SheetForm.Sheets,
+                LengthMillimeters = 1000,
+                WidthMillimeters = 500,
+                ThicknessMillimeters = 3,
+            }
         );
         Assert.Contains(Cut(ledger, bought).Step.Lines, l => l.Lot == "ACRY-2");
     }

@@ -11,7 +11,9 @@ using Litterfall.Workshop.Supplying;
 
 namespace Litterfall.UnitTests.Workshop.CuttingRoom;
 
-/// <summary>What lies on the table: parts of orders, sheets, rules, what fits nowhere, what is late.</summary>
+/// <summary>
+/// What lies on the table: parts of orders, sheets, rules, what fits nowhere, what is late.
+/// </summary>
 public sealed class CutTableTests
 {
     private static CutMaterial Material(TableFacts facts) => Assert.Single(CutMaterial.LayAll(facts));
@@ -24,7 +26,9 @@ public sealed class CutTableTests
     public void Eight_kits_want_eight_barriers()
     {
         var numbers = DesignNumbers.Shape(
-            DesignChecker.Check(SampleFiles.Read("samples/ld-204-shop-kits.viv.yaml"), SampleFiles.Catalog).Value!
+            DesignChecker
+                .Check(SampleFiles.Read("samples/ld-204-shop-kits.viv.yaml"), SampleFiles.Catalog)
+                .Value!
         );
         var item = new OrderItem
         {
@@ -38,22 +42,26 @@ public sealed class CutTableTests
             Customer = "pelloway",
             Promised = TableScene.Today,
         };
-        var barrier = Assert.Single(
-            WantedPart.FromDesign(order, item, numbers, null),
-            p => p.Part == "barrier"
+        var barrier = Assert.Single(WantedPart.FromDesign(order, item, numbers, null), p =>
+            p.Part == "barrier"
         );
         Assert.Equal((8, 312.0, 297.0), (barrier.Count, barrier.Length, barrier.Width));
         Assert.Equal(TableScene.Today, barrier.Day);
         Assert.Equal("plastic-fly-screen", barrier.Material);
     }
 
-    /// <summary>Equal parts are one demand; of equal parts the one wanted first has the first number.</summary>
+    /// <summary>
+    /// Equal parts are one demand; of equal parts the one wanted first has the first number.
+    /// </summary>
     [Fact]
     public void Orders_wanted_first_are_cut_first()
     {
         var job = TableScene.Job(TableScene.Stocked());
         Assert.Equal(2, Assert.Single(job.Task.Parts).Count);
-        Assert.Equal([(5, 10.0), (7, 454.0)], PlacedPiece.Read(job).Select(p => (p.Piece.Order!.Value, p.Place.X)));
+        Assert.Equal(
+            [(5, 10.0), (7, 454.0)],
+            PlacedPiece.Read(job).Select(p => (p.Piece.Order!.Value, p.Place.X))
+        );
         Assert.Equal(TableScene.Today.AddDays(10), job.Wanted);
     }
 
@@ -64,10 +72,9 @@ public sealed class CutTableTests
     [Fact]
     public void Offcuts_then_stock_then_what_is_bought()
     {
-        var ledger = TableScene.Stocked().Make(
-            "ACRY-9",
-            0.15,
-            l =>
+        var ledger = TableScene
+            .Stocked()
+            .Make("ACRY-9", 0.15, l =>
                 l with
                 {
                     Good = TableScene.Key,
@@ -76,7 +83,7 @@ public sealed class CutTableTests
                     WidthMillimeters = 300,
                     ThicknessMillimeters = 3,
                 }
-        );
+            );
         var facts = TableScene.Facts(ledger, TableScene.Supply(TableScene.Sheet), TableScene.Lid(5, 1, 10));
         var supply = Material(facts).Supply;
         Assert.Equal(
@@ -177,7 +184,10 @@ public sealed class CutTableTests
             Stale(smaller)
         );
         ledger.Write("ACRY-1", MovementKind.Scrapped, 1.0);
-        Assert.Equal("Sheet ACRY-1 is no longer there. Plan again.", Stale(facts with { Book = ledger.Book }));
+        Assert.Equal(
+            "Sheet ACRY-1 is no longer there. Plan again.",
+            Stale(facts with { Book = ledger.Book })
+        );
     }
 
     /// <summary>
@@ -262,7 +272,8 @@ public sealed class CutTableTests
         Assert.Equal("cut 1: trim across at 10 mm from the left edge", words[0]);
         Assert.Equal("cut 5: along at 310 mm from the lower edge; the piece is 300 mm", words[4]);
         Assert.Equal(
-            "cut 6: across at 451 mm from the left edge, from 10 to 310 mm of the lower edge; the piece is 441 mm",
+            "cut 6: across at 451 mm from the left edge, from 10 to 310 mm of the lower edge; "
+                + "the piece is 441 mm",
             words[5]
         );
         Assert.EndsWith("the piece is 441 mm", words[6], StringComparison.Ordinal);

@@ -8,7 +8,9 @@ using Litterfall.Workshop.Orders;
 
 namespace Litterfall.UnitTests.Workshop.CuttingRoom;
 
-/// <summary>A small table: acrylic of 3 mm in sheets of 1000 × 500 mm, two orders, a plan made by hand.</summary>
+/// <summary>
+/// A small table: acrylic of 3 mm in sheets of 1000 × 500 mm, two orders, a plan made by hand.
+/// </summary>
 internal static class TableScene
 {
     public const string Key = "acrylic-sheet";
@@ -46,23 +48,31 @@ internal static class TableScene
     };
 
     public static ShopSupply Supply(params Offer[] offers) =>
-        new([Acrylic], offers, [new Supplier { Key = "north", Name = "North", Currency = "EUR" }], []);
+        new(
+            [Acrylic],
+            offers,
+            [
+                new Supplier
+                {
+                    Key = "north",
+                    Name = "North",
+                    Currency = "EUR",
+                },
+            ],
+            []
+        );
 
     /// <summary>Two sheets that cost 20 each.</summary>
     public static Ledger Stocked() =>
-        new Ledger().Buy(
-            "ACRY-1",
-            1.0,
-            40m,
-            l =>
-                l with
-                {
-                    Good = Key,
-                    Form = SheetForm.Sheets,
-                    LengthMillimeters = 1000,
-                    WidthMillimeters = 500,
-                    ThicknessMillimeters = 3,
-                }
+        new Ledger().Buy("ACRY-1", 1.0, 40m, l =>
+            l with
+            {
+                Good = Key,
+                Form = SheetForm.Sheets,
+                LengthMillimeters = 1000,
+                WidthMillimeters = 500,
+                ThicknessMillimeters = 3,
+            }
         );
 
     public static WantedPart Lid(int? order, int count, int day, double length = 441, double width = 300) =>

@@ -16,7 +16,8 @@ public sealed class CutSheetPaperTests
     private const string Reader = """
         import sys, json, io, ezdxf
         doc = ezdxf.read(io.StringIO(sys.stdin.buffer.read().decode("ascii").replace("\r\n", "\n")))
-        out = {"version": doc.dxfversion, "errors": len(doc.audit().errors), "shapes": [], "lines": [], "texts": []}
+        out = {"version": doc.dxfversion, "errors": len(doc.audit().errors)}
+        out.update({"shapes": [], "lines": [], "texts": []})
         for e in doc.modelspace():
             if e.dxftype() == "POLYLINE":
                 out["shapes"].append({"layer": e.dxf.layer, "closed": e.is_closed,
@@ -148,7 +149,8 @@ public sealed class CutSheetPaperTests
     }
 
     /// <summary>
-    /// Where cuts take no width two parts would share an edge: the outlines of the file are closed, have their
+    /// Where cuts take no width two parts would share an edge: the outlines of the file are closed, have
+    /// their
     /// true size and lie apart.
     /// </summary>
     [Theory]
@@ -165,14 +167,18 @@ public sealed class CutSheetPaperTests
         {
             Assert.True((bool)shape!["closed"]!);
             Assert.Equal("CUT", (string)shape["layer"]!);
-            var points = shape["points"]!.AsArray().Select(p => (X: (double)p![0]!, Y: (double)p[1]!)).ToList();
-            boxes.Add((points.Min(p => p.X), points.Max(p => p.X), points.Min(p => p.Y), points.Max(p => p.Y)));
+            var points = shape["points"]!
+                .AsArray()
+                .Select(p => (X: (double)p![0]!, Y: (double)p[1]!))
+                .ToList();
+            boxes.Add(
+                (points.Min(p => p.X), points.Max(p => p.X), points.Min(p => p.Y), points.Max(p => p.Y))
+            );
         }
 
         Assert.Equal(2, boxes.Count);
-        Assert.All(
-            boxes,
-            b => Assert.Equal((441.0, 300.0), (Math.Round(b.Right - b.Left, 6), Math.Round(b.High - b.Low, 6)))
+        Assert.All(boxes, b =>
+            Assert.Equal((441.0, 300.0), (Math.Round(b.Right - b.Left, 6), Math.Round(b.High - b.Low, 6)))
         );
         Assert.True(boxes.Max(b => b.Left) - boxes.Min(b => b.Right) >= 10 - 1e-6);
         Assert.Equal(["REF"], read["lines"]!.AsArray().Select(l => (string)l![0]!));
@@ -183,7 +189,10 @@ public sealed class CutSheetPaperTests
     {
         var twice = Sheet() with { Cuts = [.. Sheet().Cuts, Sheet().Cuts[2] with { Number = 5 }] };
         var read = Python.Read("ezdxf", Reader, CutFiles.LinesDxf(twice).Bytes);
-        var cuts = read["lines"]!.AsArray().Where(l => (string)l![0]! == "CUT").Select(l => l!.ToJsonString());
+        var cuts = read["lines"]!
+            .AsArray()
+            .Where(l => (string)l![0]! == "CUT")
+            .Select(l => l!.ToJsonString());
         Assert.Equal(4, cuts.Count());
         Assert.Empty(read["shapes"]!.AsArray());
     }
@@ -197,7 +206,10 @@ public sealed class CutSheetPaperTests
             .Where(e => e.Attribute("data-layer")?.Value == "CUT")
             .Select(e => e.Attribute("d")!.Value);
         Assert.Contains("M451 490L451 190", cuts);
-        Assert.Equal(1000, double.Parse(root.Attribute("viewBox")!.Value.Split(' ')[2], CultureInfo.InvariantCulture));
+        Assert.Equal(
+            1000,
+            double.Parse(root.Attribute("viewBox")!.Value.Split(' ')[2], CultureInfo.InvariantCulture)
+        );
         Assert.Contains(root.Descendants(), e => e.Attribute("data-layer")?.Value == Layers.Stock);
     }
 }
