@@ -76,7 +76,7 @@ public sealed record OversizePart(WantedPart Part, string Words)
                     return string.Create(
                         CultureInfo.InvariantCulture,
                         $"Look for a sheet of at least {need}, or split its {along} into {pieces} pieces "
-                            + "with a joint."
+                            + $"with a joint."
                     );
                 }
             }

@@ -243,7 +243,8 @@ public sealed class CuttingPapers(CuttingView view, CuttingJob job, string link)
         string.Create(
             Culture,
             $"Parts {Share(a.Parts, a):0.0} %, offcuts {Share(a.Offcuts, a):0.0} %, "
-                + $"cuts {Share(a.Kerf, a):0.0} %, trim {Share(a.Trim, a):0.0} %, waste {Share(a.Waste, a):0.0} % of the sheet."
+                + $"cuts {Share(a.Kerf, a):0.0} %, trim {Share(a.Trim, a):0.0} %, "
+                + $"waste {Share(a.Waste, a):0.0} % of the sheet."
         );
 
     private static double Share(double part, SheetAreas all) => all.Whole > 0 ? 100 * part / all.Whole : 0;

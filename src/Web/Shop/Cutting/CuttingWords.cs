@@ -39,7 +39,7 @@ public static class CuttingWords
             ? string.Create(
                 Culture,
                 $"Best so far: {Count(best.Sheets.Count, "sheet")}, {Waste(best, draft):0} % waste. "
-                    + Proof(best)
+                    + $"{Proof(best)}"
             )
             : "Looking for a first plan…";
 

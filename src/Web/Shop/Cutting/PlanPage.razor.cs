@@ -80,7 +80,7 @@ public sealed partial class PlanPage
         var title = string.Create(
             CultureInfo.InvariantCulture,
             $"sheet {text.Sheet} to scale, {text.Length:0.#} by {text.Width:0.#} mm, "
-                + CuttingWords.Count(text.Parts.Count, "part")
+                + $"{CuttingWords.Count(text.Parts.Count, "part")}"
         );
         return SvgWriter
             .Write(CutSheetView.Screen(text, Room, step), title)
