@@ -102,7 +102,10 @@ internal sealed class DemoCutting(DemoBook book, DemoStock stock, DemoSupply sup
     {
         var part = parts[0];
         var count = parts.Sum(p => p.Count);
-        var (length, width) = (Math.Min(part.Length, part.Width), Math.Max(part.Length, part.Width));
+        double Taken(double along, double beside) =>
+            along * Math.Ceiling(count / Math.Floor(RollWidth / beside));
+        var isTurned = Taken(part.Width, part.Length) < Taken(part.Length, part.Width);
+        var (length, width) = isTurned ? (part.Width, part.Length) : (part.Length, part.Width);
         var across = Math.Min(count, (int)(RollWidth / width));
         var rows = (count + across - 1) / across;
         var placed = Enumerable
@@ -113,7 +116,7 @@ internal sealed class DemoCutting(DemoBook book, DemoStock stock, DemoSupply sup
                 width * (i % across),
                 length,
                 width,
-                true
+                length < width
             ));
         var cuts = new List<CutLine>();
         for (var row = 0; row < rows; row++)

@@ -9,7 +9,10 @@ namespace Litterfall.Documents.Shop.Cutting;
 /// <summary>The cut sheets of a plan: totals first, then a page for each sheet.</summary>
 public static class CutSheetPaper
 {
-    private const double Tallest = 118;
+    /// <summary>Room of the drawing, mm: less where many cuts are listed below it.</summary>
+    private const double Tall = 150;
+    private const double Tight = 118;
+    private const int FewCuts = 12;
 
     /// <summary>Writes all pages.</summary>
     /// <param name="sheet">What the papers share.</param>
@@ -76,7 +79,7 @@ public static class CutSheetPaper
     private static IReadOnlyList<Drawing> Page(ShopSheet sheet, CutSheetText text)
     {
         var inside = PageFrame.Inside(sheet.Size);
-        var drawing = CutSheetView.Draw(text, (inside.Width, Tallest));
+        var drawing = CutSheetView.Draw(text, (inside.Width, text.Cuts.Count <= FewCuts ? Tall : Tight));
         var which = LotLabels.Which(text.Sheet, text.Sheets);
         var head = sheet.Head(
             string.Create(CultureInfo.InvariantCulture, $"Cut sheet {which}, plan {text.Plan}"),

@@ -52,9 +52,19 @@ public static class CuttingWords
             ? $"{Count(job.Pieces.Count, "part")} cut by hand"
             : string.Create(
                 Culture,
-                $"{Count(job.Pieces.Count, "part")} from {Count(job.Plan.Sheets.Count, "sheet")}, "
+                $"{Count(job.Pieces.Count, "part")} from {From(totals)}, "
                     + $"{totals.WastePercent:0} % waste"
             );
+    }
+
+    private static string From(JobTotals totals)
+    {
+        var sheets = totals.Pull.Where(p => !p.IsRoll).Sum(p => p.Sheets);
+        var roll = totals.Pull.Where(p => p.IsRoll).Sum(p => p.Length);
+        var meters = string.Create(Culture, $"{roll / 1000:0.00} m of roll");
+        return roll == 0 ? Count(sheets, "sheet")
+            : sheets == 0 ? meters
+            : $"{Count(sheets, "sheet")} and {meters}";
     }
 
     /// <summary>State of a plan in a word.</summary>

@@ -32,7 +32,7 @@ public sealed partial class LoosePanels
         {
             Number = 0,
             Good = good,
-            Millimeters = thickness.Text.Trim().Length > 0 ? thickness.Number(0.1, 100) : null,
+            Millimeters = thickness.NumberOrNone(0.1, 100),
             Part = part.Required(),
             Length = length.Number(1, Longest),
             Width = width.Number(1, Longest),

@@ -86,7 +86,7 @@ public sealed partial class RackPage
             Amount = 0,
             LengthMillimeters = length.Number(1, MostEdge),
             WidthMillimeters = width.Number(1, MostEdge),
-            ThicknessMillimeters = thickness.Text.Trim().Length > 0 ? thickness.Number(0.1, 100) : null,
+            ThicknessMillimeters = thickness.NumberOrNone(0.1, 100),
         };
         var isWrong = new[] { length, width, thickness }.Any(f => f.Fault is not null);
         var fault =

@@ -93,12 +93,12 @@ public sealed partial class RulesForm
             Trim = trim.Number(0, trimMost),
             NarrowestStrip = strip.Number(0, trimMost),
             EdgeAllowance = edge.Number(0, kerfMost),
-            Stages = Given(stages) ? (int)stages.Number(2, 9) : null,
+            Stages = (int?)stages.NumberOrNone(2, 9),
             OffcutShort = offcutShort.Number(1, Longest),
             OffcutLong = offcutLong.Number(1, Longest),
             OffcutWorth = worth.Number(30, 60) / 100,
-            SheetLength = Given(length) ? length.Number(1, Longest) : null,
-            SheetWidth = Given(width) ? width.Number(1, Longest) : null,
+            SheetLength = length.NumberOrNone(1, Longest),
+            SheetWidth = width.NumberOrNone(1, Longest),
             Source = "your own",
         };
         fault = Fields.Select(f => f.Field.Fault).FirstOrDefault(f => f is not null) is { }
@@ -109,6 +109,4 @@ public sealed partial class RulesForm
             await OnDone.InvokeAsync(await Desk.KeepRulesAsync(View, rules));
         }
     }
-
-    private static bool Given(TypedText field) => field.Text.Trim().Length > 0;
 }

@@ -56,6 +56,15 @@ public sealed partial class LotPage
                 yield return ("From", view.Suppliers.TryGetValue(key, out var s) ? s.Name : key);
             }
 
+            if (it.Lot is { LengthMillimeters: { } length, WidthMillimeters: { } width })
+            {
+                var of = it.Lot.Form == SheetForm.Roll ? "Roll as it came" : "Size";
+                yield return (
+                    of,
+                    string.Create(CultureInfo.InvariantCulture, $"{length:0.#} × {width:0.#} mm")
+                );
+            }
+
             if (it.Lot.SupplierLot is { } theirs)
             {
                 yield return ("Their lot number", theirs);
