@@ -68,7 +68,8 @@ public sealed class CuttingPageTests : IAsyncDisposable
                     found(plan);
                     return plan;
                 },
-                _ => null
+                _ => null,
+                (_, _) => []
             )
         );
         page.JSInterop.Mode = JSRuntimeMode.Loose;

@@ -13,6 +13,8 @@ public sealed class CuttingRuns(CutSolver solver, CuttingDesk desk) : IDisposabl
     /// <summary>Longest search: the usual job is proved long before.</summary>
     public static readonly TimeSpan Longest = TimeSpan.FromSeconds(20);
 
+    private const string NoPlan = "Stopped before any plan was found.";
+
     /// <summary>One try of how much stock gives.</summary>
     private static readonly TimeSpan Glance = TimeSpan.FromSeconds(1);
 
@@ -49,7 +51,7 @@ public sealed class CuttingRuns(CutSolver solver, CuttingDesk desk) : IDisposabl
     /// <param name="key">Key of the material.</param>
     public void Forget(string key)
     {
-        if (runs.TryRemove(key, out var run))
+        if (Find(key) is { IsRunning: false } && runs.TryRemove(key, out var run))
         {
             run.Dispose();
         }
@@ -74,20 +76,35 @@ public sealed class CuttingRuns(CutSolver solver, CuttingDesk desk) : IDisposabl
             {
                 run.Draft = draft;
                 var plan = solver.Solve(draft.Task, Longest, better => Tell(run, better), run.Stop.Token);
-                run.Best = plan;
-                (run.Number, run.Fault) = await desk.KeepAsync(
-                    (n, when) => draft.Keep(n, material, plan, when)
-                );
+                await KeepAsync(run, material, draft, plan);
             }
         }
         catch (OperationCanceledException)
         {
-            run.Fault = "Stopped before any plan was found.";
+            run.Fault = NoPlan;
         }
         finally
         {
             run.IsRunning = false;
             Changed?.Invoke();
+        }
+    }
+
+    /// <summary>A plan is kept when a checker that shares nothing with the solver finds no fault.</summary>
+    private async Task KeepAsync(CuttingRun run, CutMaterial material, TaskDraft draft, CuttingPlan plan)
+    {
+        run.Best = plan;
+        if (plan.Sheets.Count == 0)
+        {
+            run.Fault = NoPlan;
+        }
+        else if (solver.Faults(draft.Task, plan) is { Count: > 0 } faults)
+        {
+            run.Fault = $"The plan did not pass its check, and was not kept: {faults[0]}";
+        }
+        else
+        {
+            (run.Number, run.Fault) = await desk.KeepAsync((n, when) => draft.Keep(n, material, plan, when));
         }
     }
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
 using Litterfall.Web.Library;
