@@ -68,6 +68,7 @@ public static class BenchHost
         services.AddSingleton<Shop.Batches.BatchDesk>();
         services.AddSingleton<Shop.Kits.KitDesk>();
         services.AddSingleton<Shop.Cutting.CuttingDesk>();
+        services.AddSingleton(Shop.Cutting.CutSolver.Own);
         services.AddSingleton<Shop.Cutting.CuttingRuns>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();

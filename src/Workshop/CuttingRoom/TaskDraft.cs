@@ -100,7 +100,7 @@ public sealed record TaskDraft(
     /// </summary>
     /// <param name="material">The material.</param>
     /// <param name="isEnough">True where a task can be cut whole.</param>
-    public static TaskDraft? FromStock(CutMaterial material, Func<CuttingTask, bool> isEnough)
+    public static TaskDraft? FromStock(CutMaterial material, Func<TaskDraft, bool> isEnough)
     {
         TaskDraft? best = null;
         var (low, high) = (1, material.Count);
@@ -108,7 +108,7 @@ public sealed record TaskDraft(
         {
             var middle = (low + high + 1) / 2;
             var tried = Make(material, isStockAlone: true, middle);
-            if (tried is not null && isEnough(tried.Task))
+            if (tried is not null && isEnough(tried))
             {
                 best = tried;
                 low = Math.Max(middle, tried.Pieces.Length) + 1;
@@ -120,6 +120,21 @@ public sealed record TaskDraft(
         }
 
         return best;
+    }
+
+    /// <summary>The same from one roll each, in the order of the stock; itself where there is one at most.
+    /// </summary>
+    public IEnumerable<TaskDraft> OneRollEach()
+    {
+        var rolls = Task.Stock.Where(s => s.IsRoll).ToList();
+        return rolls.Count < 2
+            ? [this]
+            : rolls.Select(roll =>
+                this with
+                {
+                    Task = Task with { Stock = [.. Task.Stock.Where(s => !s.IsRoll || s == roll)] },
+                }
+            );
     }
 
     private static Dictionary<(double, double), CutDemand> Demands(List<WantedPart> units, CuttingRules rules)

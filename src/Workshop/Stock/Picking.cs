@@ -34,7 +34,8 @@ public sealed record Picking(
     public bool IsShort => Short > Least;
 
     /// <summary>
-    /// Proposes lots: what was made for the order, then what expires first, then the oldest. What is on hold, in quarantine or past its
+    /// Proposes lots: what was made for the order, then what expires first, then the oldest. What is on
+    /// hold, in quarantine or past its
     /// day is never offered.
     /// </summary>
     /// <param name="book">The book of stock.</param>

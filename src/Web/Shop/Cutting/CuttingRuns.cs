@@ -75,8 +75,8 @@ public sealed class CuttingRuns(CutSolver solver, CuttingDesk desk) : IDisposabl
             if (draft is not null && run.Fault is null)
             {
                 run.Draft = draft;
-                var plan = solver.Solve(draft.Task, Longest, better => Tell(run, better), run.Stop.Token);
-                await KeepAsync(run, material, draft, plan);
+                var (tried, plan) = Solve(run, draft, Longest);
+                await KeepAsync(run, material, tried, plan);
             }
         }
         catch (OperationCanceledException)
@@ -91,12 +91,12 @@ public sealed class CuttingRuns(CutSolver solver, CuttingDesk desk) : IDisposabl
     }
 
     /// <summary>A plan is kept when a checker that shares nothing with the solver finds no fault.</summary>
-    private async Task KeepAsync(CuttingRun run, CutMaterial material, TaskDraft draft, CuttingPlan plan)
+    private async Task KeepAsync(CuttingRun run, CutMaterial material, TaskDraft draft, CuttingPlan? plan)
     {
         run.Best = plan;
-        if (plan.Sheets.Count == 0)
+        if (plan is not { Sheets.Count: > 0 })
         {
-            run.Fault = NoPlan;
+            run.Fault = run.Stop.IsCancellationRequested ? NoPlan : CutSolver.Short(draft.Task);
         }
         else if (solver.Faults(draft.Task, plan) is { Count: > 0 } faults)
         {
@@ -109,15 +109,32 @@ public sealed class CuttingRuns(CutSolver solver, CuttingDesk desk) : IDisposabl
     }
 
     private TaskDraft? FromStock(CuttingRun run, CutMaterial material) =>
-        TaskDraft.FromStock(material, task =>
-            solver.Refusal(task) is null
-            && solver.Solve(task, Glance, _ => { }, run.Stop.Token).Sheets.Sum(s => s.Parts.Count)
-                == task.Parts.Sum(p => p.Count ?? 0)
+        TaskDraft.FromStock(material, draft =>
+            solver.Refusal(draft.Task) is null && Solve(run, draft, Glance).Plan is not null
         );
 
-    private void Tell(CuttingRun run, CuttingPlan better)
+    /// <summary>
+    /// The solver takes one roll at a time: the first that suffices, stock before what is bought.
+    /// </summary>
+    private (TaskDraft Tried, CuttingPlan? Plan) Solve(CuttingRun run, TaskDraft draft, TimeSpan limit)
     {
-        run.Best = better;
+        foreach (var tried in draft.OneRollEach().Where(d => solver.Refusal(d.Task) is null))
+        {
+            if (
+                solver.Solve(tried.Task, limit, better => Tell(run, tried, better), run.Stop.Token) is
+                { } plan
+            )
+            {
+                return (tried, plan);
+            }
+        }
+
+        return (draft, null);
+    }
+
+    private void Tell(CuttingRun run, TaskDraft draft, CuttingPlan better)
+    {
+        (run.Draft, run.Best) = (draft, better);
         Changed?.Invoke();
     }
 
