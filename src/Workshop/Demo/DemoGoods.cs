@@ -116,6 +116,8 @@ public static class DemoGoods
     private static readonly (string Key, double Length, double Width, double Thick, decimal Price)[] Sheets =
     [
         ("acrylic-sheet", 1200, 600, 3, 24.50m),
+        ("acrylic-sheet", 1200, 600, 4, 31.20m),
+        ("acrylic-sheet", 1200, 600, 5, 38.60m),
         ("cork-tile", 900, 600, 15, 16.40m),
         ("cork-tile", 900, 600, 20, 17.50m),
         ("tree-fern-panel", 1000, 600, 30, 41m),

@@ -36,6 +36,15 @@ public sealed partial class LotPage
     [Parameter]
     public string Id { get; set; } = "";
 
+    /// <summary>Edges of sheet goods; null for what is no sheet.</summary>
+    private static string? SizeWords(Lot lot) =>
+        lot is { LengthMillimeters: { } length, WidthMillimeters: { } width }
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{length:0.#} × {width:0.#} mm{(lot.Form == SheetForm.Roll ? " as it came" : "")}"
+            )
+            : null;
+
     private IEnumerable<(string Name, string Value)> Facts
     {
         get
@@ -57,13 +66,9 @@ public sealed partial class LotPage
                 yield return ("From", view.Suppliers.TryGetValue(key, out var s) ? s.Name : key);
             }
 
-            if (it.Lot is { LengthMillimeters: { } length, WidthMillimeters: { } width })
+            if (SizeWords(it.Lot) is { } size)
             {
-                var of = it.Lot.Form == SheetForm.Roll ? "Roll as it came" : "Size";
-                yield return (
-                    of,
-                    string.Create(CultureInfo.InvariantCulture, $"{length:0.#} × {width:0.#} mm")
-                );
+                yield return ("Size", size);
             }
 
             if (it.Lot.SupplierLot is { } theirs)
