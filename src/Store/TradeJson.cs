@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Litterfall.Domain.Cutting;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Schedule;
 using Litterfall.Domain.Stock;
@@ -41,6 +42,9 @@ public static class TradeJson
             var t when t == typeof(Purchase) => "purchase",
             var t when t == typeof(SoilBatch) => "batch",
             var t when t == typeof(ShopCalendar) => "calendar",
+            var t when t == typeof(CuttingRules) => "cutting-rules",
+            var t when t == typeof(CuttingJob) => "cutting-job",
+            var t when t == typeof(LoosePanel) => "loose-panel",
             _ => throw new InvalidOperationException($"{typeof(T).Name} is no record of the workshop."),
         };
 

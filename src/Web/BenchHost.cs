@@ -67,6 +67,9 @@ public static class BenchHost
         services.AddSingleton<Shop.Batches.OrderNumbers>();
         services.AddSingleton<Shop.Batches.BatchDesk>();
         services.AddSingleton<Shop.Kits.KitDesk>();
+        services.AddSingleton<Shop.Cutting.CuttingDesk>();
+        services.AddSingleton(Shop.Cutting.CutSolver.Own);
+        services.AddSingleton<Shop.Cutting.CuttingRuns>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
@@ -119,6 +122,7 @@ public static class BenchHost
         ViewRoutes.Map(app);
         Shop.StockRoutes.Map(app);
         BuyingRoutes.Map(app);
+        CuttingRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

@@ -79,6 +79,7 @@ public sealed class DemoBench(
         Each(book.Offers, o => change.Keep(o.Key, 0, o, "demo"));
         Each(book.Orders, o => change.Keep(o.Number.ToString(CultureInfo.InvariantCulture), 0, o, "demo"));
         Each(book.Batches, b => change.Keep(b.Lot, 0, b, "demo"));
+        Each(book.Jobs, j => change.Keep(j.Number.ToString(CultureInfo.InvariantCulture), 0, j, "demo"));
         Each(book.Lots, lot => change.Add(lot));
         Each(book.Lines, line => change.Add(line));
         Each(book.Quotes, q => change.Issue(q.Order, _ => q));

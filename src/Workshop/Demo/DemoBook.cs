@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Cutting;
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
 using Litterfall.Forecasting;
@@ -24,6 +25,8 @@ public sealed class DemoBook
 
     internal List<Order> NewOrders { get; } = [];
 
+    internal List<CuttingJob> NewJobs { get; } = [];
+
     internal List<Quote> NewQuotes { get; } = [];
 
     internal List<Invoice> NewPapers { get; } = [];
@@ -36,6 +39,9 @@ public sealed class DemoBook
 
     /// <summary>Batches of mix.</summary>
     public IReadOnlyList<SoilBatch> Batches => NewBatches;
+
+    /// <summary>Cutting plans in the order of their numbers.</summary>
+    public IReadOnlyList<CuttingJob> Jobs => NewJobs;
 
     /// <summary>Orders.</summary>
     public IReadOnlyList<Order> Orders => NewOrders;
@@ -66,6 +72,7 @@ public sealed class DemoBook
         DemoHistory.Write(book, stock, supply);
         stock.Open();
         DemoOrders.Write(book, stock, supply);
+        new DemoCutting(book, stock, supply).Write();
         return book;
     }
 }
