@@ -70,6 +70,8 @@ public static class BenchHost
         services.AddSingleton<Shop.Cutting.CuttingDesk>();
         services.AddSingleton(Shop.Cutting.CutSolver.Own);
         services.AddSingleton<Shop.Cutting.CuttingRuns>();
+        services.AddSingleton<Shop.Cultures.CultureDesk>();
+        services.AddSingleton<Shop.Nursery.NurseryDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
@@ -121,6 +123,7 @@ public static class BenchHost
         app.MapGet("/export.zip", ExportAsync);
         ViewRoutes.Map(app);
         Shop.StockRoutes.Map(app);
+        Shop.CultureRoutes.Map(app);
         BuyingRoutes.Map(app);
         CuttingRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();

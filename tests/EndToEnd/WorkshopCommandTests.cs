@@ -43,7 +43,8 @@ public sealed class WorkshopCommandTests
           "needLiters": 88, "shrinkPercent": 12, "tubLiters": 60, "fillPercent": 80, "targetWetPercent": 50 }
         """;
 
-    public static TheoryData<string> Commands => ["quote", "buy", "cut", "trace", "mix"];
+    public static TheoryData<string> Commands =>
+        ["quote", "buy", "cut", "trace", "mix", "cultures"];
 
     /// <summary>A command, a case, and what its refusal says.</summary>
     public static TheoryData<string, string, string> BadInput =>
@@ -135,6 +136,28 @@ public sealed class WorkshopCommandTests
                                     "breaks": [[1, 5]] }] }
                     """,
                 "'T' is not listed"
+            },
+            {
+                "cultures",
+                """{ "species": "folsomia-candid", "from": "2026-06-19", "shelfC": 21 }""",
+                "no crew animal 'folsomia-candid'"
+            },
+            {
+                "cultures",
+                """
+                    { "species": "folsomia-candida", "from": "19 June", "shelfC": 21,
+                      "mothers": [], "orders": [] }
+                    """,
+                "'19 June' is no day"
+            },
+            {
+                "cultures",
+                """
+                    { "species": "folsomia-candida", "from": "2026-06-19", "shelfC": 21,
+                      "mothers": [ { "animals": 500, "liters": 0.5 } ],
+                      "orders": [ { "date": "2026-06-01", "cups": 1, "animals": 100, "liters": 0.2 } ] }
+                    """,
+                "before the first day"
             },
             {
                 "buy",
@@ -247,6 +270,48 @@ public sealed class WorkshopCommandTests
         Assert.Equal(3, told["batchCount"]!.GetValue<int>());
         Near(75.0, told["parts"]![0]!["liters"]);
         Near(6.5, told["addWaterLiters"]);
+    }
+
+    /// <summary>
+    /// Twelve cups on 14 Aug from three full mothers at 21 °C: 12 ÷ 0.85 are 15 started, three days of rest.
+    /// 97 ÷ 12.4 + 257 ÷ 12.4 are 8 + 21 days from egg to laying. Four days ahead nothing can be ready from
+    /// one small mother: the cause is named, and what would do.
+    /// </summary>
+    [Fact]
+    public void Cultures_tells_when_to_split_or_why_not()
+    {
+        const string shelf = """
+            { "species": "folsomia-candida", "from": "2026-06-19", "shelfC": 21,
+            """;
+        var told = Told(
+            "cultures",
+            shelf
+                + """
+                "mothers": [ { "count": 3, "animals": 2500, "liters": 0.5 } ],
+                "orders": [ { "date": "2026-08-14", "cups": 12, "animals": 250, "liters": 0.24 } ] }
+                """
+        );
+        Assert.Equal(29, told["eggToLayingDays"]!.GetValue<double>());
+        var plan = told["plans"]![0]!;
+        Assert.True(plan["possible"]!.GetValue<bool>());
+        Assert.Equal(15, plan["started"]!.GetValue<int>());
+        var split = DateOnly.Parse(
+            plan["steps"]![0]!["date"]!.GetValue<string>(),
+            System.Globalization.CultureInfo.InvariantCulture
+        );
+        Assert.InRange(split, new DateOnly(2026, 7, 30), new DateOnly(2026, 8, 11));
+        var late = Told(
+            "cultures",
+            shelf
+                + """
+                "mothers": [ { "animals": 100, "liters": 0.5 } ],
+                "orders": [ { "date": "2026-06-23", "cups": 12, "animals": 250, "liters": 0.24 } ] }
+                """
+        )["plans"]![0]!;
+        Assert.False(late["possible"]!.GetValue<bool>());
+        Assert.Equal("too-few-mothers", late["cause"]!.GetValue<string>());
+        Assert.Equal(12, late["cupsToBuy"]!.GetValue<int>());
+        Assert.StartsWith("2026-0", late["earliest"]!.GetValue<string>(), StringComparison.Ordinal);
     }
 
     [Theory]
