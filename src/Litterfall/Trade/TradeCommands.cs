@@ -4,11 +4,11 @@ using Litterfall.Workshop.Pricing;
 
 namespace Litterfall.App.Trade;
 
-/// <summary>The commands of the workshop that pose one case: what to charge, buy, trace and mix.</summary>
+/// <summary>The commands of the workshop that pose one case: what to charge, buy, plan, trace and mix.</summary>
 internal static class TradeCommands
 {
     public static IEnumerable<Command> All() =>
-        [Quote(), BuyCommand.Create(), Trace(), Mix(), ShopCommand.Create()];
+        [Quote(), BuyCommand.Create(), ScheduleCommand.Create(), Trace(), Mix(), ShopCommand.Create()];
 
     private static Command Quote() =>
         new CaseCommand<QuoteCase, CostSheet>
