@@ -41,6 +41,7 @@ public static class TradeJson
             var t when t == typeof(Purchase) => "purchase",
             var t when t == typeof(SoilBatch) => "batch",
             var t when t == typeof(ShopCalendar) => "calendar",
+            var t when t == typeof(ShopPlan) => "plan",
             _ => throw new InvalidOperationException($"{typeof(T).Name} is no record of the workshop."),
         };
 

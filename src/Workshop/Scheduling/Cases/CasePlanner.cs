@@ -59,7 +59,7 @@ public static class CasePlanner
                     index,
                     key,
                     FormattableString.Invariant($"{name} needs {need:0.###} {unit}, {has} {there:0.###}"),
-                    FormattableString.Invariant($"at most {there:0.###}, or more than one order")
+                    FormattableString.Invariant($"no more than {there:0.###}, or {need:0.###} of it")
                 );
         return Over("plantHours", order.PlantHours, asked.StaffHours, "h on one day", "staff has")
             ?? Over("packHours", order.PackHours, asked.StaffHours, "h on one day", "staff has")
