@@ -11,52 +11,65 @@ internal static class CaseChecker
     /// <summary>What a plan costs; fails where it breaks a rule.</summary>
     public static long Cost(ShopCase asked, IReadOnlyList<(int Q, int P, int S)> plan)
     {
-        var hours = new Dictionary<int, double>();
-        var quarantine = new Dictionary<int, int>();
-        var bench = new Dictionary<int, int>();
-        long cost = 0;
-        Assert.Equal(asked.Orders.Count, plan.Count);
+        Assert.Null(Fault(asked, plan));
+        return plan.Zip(
+                asked.Orders,
+                (days, order) =>
+                    (100L * order.Weight * Math.Max(0, Arrival(asked, days.S) - order.Due))
+                    + (order.QuarantinePlaces * (days.P - days.Q))
+                    + (order.BenchPlaces * (days.S - days.P + 1))
+            )
+            .Sum();
+    }
+
+    /// <summary>The rule that a plan breaks; null for none.</summary>
+    public static string? Fault(ShopCase asked, IReadOnlyList<(int Q, int P, int S)> plan)
+    {
+        if (asked.Orders.Count != plan.Count)
+        {
+            return "orders";
+        }
+
         for (var i = 0; i < plan.Count; i++)
         {
             var order = asked.Orders[i];
             var (q, p, s) = plan[i];
-            Assert.True(Works(asked, q) && q >= order.Release && q >= 0, "quarantine start");
-            Assert.True(Works(asked, p) && p >= q + order.QuarantineDays, "plant day");
-            Assert.True(Ships(asked, s) && s >= p + order.GrowInDays && s < asked.HorizonDays, "ship day");
-            hours[p] = hours.GetValueOrDefault(p) + order.PlantHours;
-            hours[s] = hours.GetValueOrDefault(s) + order.PackHours;
-            for (var d = q; d < p; d++)
+            if (!Works(asked, q) || q < order.Release || q < 0)
             {
-                quarantine[d] = quarantine.GetValueOrDefault(d) + order.QuarantinePlaces;
+                return "quarantine start";
             }
 
-            for (var d = p; d <= s; d++)
+            if (!Works(asked, p) || p < q + order.QuarantineDays)
             {
-                bench[d] = bench.GetValueOrDefault(d) + order.BenchPlaces;
+                return "plant day";
             }
 
-            var late = Math.Max(0, Arrival(asked, s) - order.Due);
-            cost += 100L * order.Weight * late;
-            cost += (order.QuarantinePlaces * (p - q)) + (order.BenchPlaces * (s - p + 1));
+            if (!Ships(asked, s) || s < p + order.GrowInDays || s >= asked.HorizonDays)
+            {
+                return "ship day";
+            }
         }
 
-        Assert.All(hours.Values, h => Assert.True(h <= asked.StaffHours + 1e-9, "hours"));
-        Assert.All(quarantine.Values, n => Assert.True(n <= asked.QuarantinePlaces, "quarantine places"));
-        Assert.All(bench.Values, n => Assert.True(n <= asked.BenchPlaces, "bench places"));
-        return cost;
-    }
+        for (var day = 0; day < asked.HorizonDays; day++)
+        {
+            double hours = 0;
+            var (quarantine, bench) = (0, 0);
+            for (var i = 0; i < plan.Count; i++)
+            {
+                var order = asked.Orders[i];
+                var (q, p, s) = plan[i];
+                hours += (p == day ? order.PlantHours : 0) + (s == day ? order.PackHours : 0);
+                quarantine += q <= day && day < p ? order.QuarantinePlaces : 0;
+                bench += p <= day && day <= s ? order.BenchPlaces : 0;
+            }
 
-    /// <summary>The same, or null where a rule is broken.</summary>
-    public static long? TryCost(ShopCase asked, IReadOnlyList<(int Q, int P, int S)> plan)
-    {
-        try
-        {
-            return Cost(asked, plan);
+            if (hours > asked.StaffHours + 1e-9 || quarantine > asked.QuarantinePlaces || bench > asked.BenchPlaces)
+            {
+                return FormattableString.Invariant($"day {day}: {hours} h, {quarantine}, {bench} places");
+            }
         }
-        catch (Xunit.Sdk.TrueException)
-        {
-            return null;
-        }
+
+        return null;
     }
 
     /// <summary>The cheapest of all plans, by trying every one.</summary>
@@ -70,7 +83,10 @@ internal static class CaseChecker
         long? best = null;
         foreach (var plan in plans)
         {
-            best = TryCost(asked, plan) is { } cost && !(cost >= best) ? cost : best;
+            if (Fault(asked, plan) is null && Cost(asked, plan) is var cost && !(cost >= best))
+            {
+                best = cost;
+            }
         }
 
         return best;
