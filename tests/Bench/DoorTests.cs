@@ -58,6 +58,8 @@ public sealed class DoorTests(SharedBench shared)
             designs.Add(await bench.CopyAsync("LD-201 flat tenant"));
         }
 
+        // What opening the bench and copying took is not counted.
+        var before = bench.Worked;
         using var client = new HttpClient();
         using (var drop = new CancellationTokenSource(500))
         {
@@ -79,10 +81,10 @@ public sealed class DoorTests(SharedBench shared)
         // Work is told by the processor time of the bench, which other work on the machine does not change.
         for (var i = 0; i < 60 && await bench.WorkAsync(TimeSpan.FromSeconds(1)) > 0.3; i++)
         {
-            Assert.True(bench.Worked < 20, $"{bench.Worked} s of work");
+            Assert.True(bench.Worked - before < 15, $"{bench.Worked - before} s of work");
         }
 
-        Assert.True(bench.Worked < 20, $"{bench.Worked} s of work");
+        Assert.True(bench.Worked - before < 15, $"{bench.Worked - before} s of work");
     }
 
     private async Task<string> AskAsync(string request)

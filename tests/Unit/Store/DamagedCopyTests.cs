@@ -11,7 +11,7 @@ namespace Litterfall.UnitTests.Store;
 public sealed class DamagedCopyTests : IDisposable
 {
     private const int Seed = 20261130;
-    private static readonly int Copies = LongRun.Cases(300, 50_000);
+    private static readonly int Copies = LongRun.Cases(120, 50_000);
 
     private readonly string folder = Directory.CreateTempSubdirectory("litterfall-damage").FullName;
 

@@ -88,6 +88,9 @@ public sealed class PurchasePlannerTests
         );
     }
 
+    /// <summary>Purchases of a block: trying everything takes its time.</summary>
+    private static readonly int Cases = LongRun.Cases(12, 60);
+
     [Theory]
     [InlineData(1)]
     [InlineData(2)]
@@ -95,7 +98,7 @@ public sealed class PurchasePlannerTests
     [InlineData(4)]
     public void Small_purchases_are_those_of_trying_everything(int block)
     {
-        for (var seed = 60 * block; seed < 60 * (block + 1); seed++)
+        for (var seed = 60 * block; seed < 60 * block + Cases; seed++)
         {
             var asked = Drawn(new Random(seed));
             var (plan, _) = PurchasePlanner.Find(asked, TestContext.Current.CancellationToken);
