@@ -67,6 +67,8 @@ public static class BenchHost
         services.AddSingleton<Shop.Batches.OrderNumbers>();
         services.AddSingleton<Shop.Batches.BatchDesk>();
         services.AddSingleton<Shop.Kits.KitDesk>();
+        services.AddSingleton<Shop.Schedule.PlanDesk>();
+        services.AddSingleton<Shop.Schedule.TaskSources>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
@@ -119,6 +121,7 @@ public static class BenchHost
         ViewRoutes.Map(app);
         Shop.StockRoutes.Map(app);
         BuyingRoutes.Map(app);
+        Shop.ScheduleRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

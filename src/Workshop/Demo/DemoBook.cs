@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Schedule;
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
 using Litterfall.Forecasting;
@@ -46,6 +47,12 @@ public sealed class DemoBook
     /// <summary>Invoices and delivery notes, each kind in the order of its numbers.</summary>
     public IReadOnlyList<Invoice> Papers => NewPapers;
 
+    /// <summary>Days, people and places.</summary>
+    public ShopCalendar Calendar { get; init; } = new();
+
+    /// <summary>Days of the orders that are accepted.</summary>
+    public ShopPlan Plan { get; internal set; } = new();
+
     /// <summary>Goods of the demo.</summary>
     public ImmutableArray<Good> Goods { get; init; } = [];
 
@@ -59,6 +66,7 @@ public sealed class DemoBook
     {
         var book = new DemoBook
         {
+            Calendar = DemoPlan.Calendar(DemoShop.Shift(today)),
             Goods = DemoGoods.All(supply.Catalog),
             Offers = DemoGoods.Offers(supply.Catalog),
         };
@@ -66,6 +74,7 @@ public sealed class DemoBook
         DemoHistory.Write(book, stock, supply);
         stock.Open();
         DemoOrders.Write(book, stock, supply);
+        book.Plan = DemoPlan.Make(book, supply, today);
         return book;
     }
 }

@@ -64,7 +64,13 @@ public sealed record OrderReading(
             Waits = [.. Waits(facts, tanks > 0)],
             Kept = Plan.Find(order.Number)?.Days,
         };
-        return need with { Done = [.. Done(order, need)] };
+        var marks = Plan.Done.Where(d => d.Order == order.Number).ToList();
+        // What is done of a stage that is not finished takes no time any more.
+        return need with
+        {
+            Done = [.. Done(order, need, marks)],
+            Work = [.. work.Where(w => Finished(order, marks, w) is null)],
+        };
     }
 
     private static int Boxes(IEnumerable<PricedItem> items) =>
@@ -121,17 +127,20 @@ public sealed record OrderReading(
         : null;
 
     /// <summary>Stages that were done: marked on the list of a day, or by the hours that were written.</summary>
-    private IEnumerable<StageDone> Done(Order order, OrderNeed need)
+    private IEnumerable<StageDone> Done(Order order, OrderNeed need, List<DoneTask> marks)
     {
-        var marks = Plan.Done.Where(d => d.Order == order.Number).ToList();
-        if (marks.Where(m => m.Key.EndsWith("-" + StageKey.Plants, StringComparison.Ordinal)).ToList() is { Count: > 0 } came)
+        // Plants that came before a new quarantine began do not count.
+        var again = Plan.Holds.FirstOrDefault(h => h.Order == order.Number && h.Stage == StageKey.Plants);
+        foreach (var key in new[] { StageKey.Plants, StageKey.Leak })
         {
-            yield return new(StageKey.Plants, came.Max(m => m.Day));
-        }
-
-        if (marks.Find(m => m.Key.EndsWith("-" + StageKey.Leak, StringComparison.Ordinal)) is { } leak)
-        {
-            yield return new(StageKey.Leak, leak.Day);
+            if (
+                marks.FindLast(m => m.Key == FormattableString.Invariant($"order-{order.Number}-{key}"))
+                    is { } mark
+                && (key == StageKey.Leak || again is null || mark.Day >= again.From)
+            )
+            {
+                yield return new(key, mark.Day);
+            }
         }
 
         foreach (var stage in need.Work.GroupBy(w => w.Stage, StringComparer.Ordinal))
