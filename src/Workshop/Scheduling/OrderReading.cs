@@ -108,7 +108,7 @@ public sealed record OrderReading(
             {
                 GoodKind.Sheet => StageKey.Cut,
                 GoodKind.Plant when isBuilt => StageKey.Plants,
-                GoodKind.Packaging or GoodKind.Animal => StageKey.Pack,
+                GoodKind.Packaging or GoodKind.Animal or GoodKind.Equipment => StageKey.Pack,
                 _ => isBuilt ? StageKey.Plant : StageKey.Pack,
             };
             var day = good.Arrives!.Value;

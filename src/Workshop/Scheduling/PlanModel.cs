@@ -30,6 +30,7 @@ internal sealed class PlanModel
     private const long MovedStage = 12;
     private const long MovedEnd = 40;
     private const long MovedDay = 3;
+    private const int DaysOfWeek = 7;
     private const int Never = int.MaxValue / 2;
     private readonly ShopCalendar calendar;
     private readonly DateOnly today;
@@ -270,6 +271,12 @@ internal sealed class PlanModel
     private long Cost(OrderNeed need, string key, int last)
     {
         var cost = Moved(need, key, Day(last));
+        if (key is StageKey.Cut or StageKey.Leak or StageKey.Background)
+        {
+            // What takes no place is done early: it may slip.
+            cost += last / DaysOfWeek;
+        }
+
         if (key == StageKey.Plant)
         {
             var first = First(need, key, last);

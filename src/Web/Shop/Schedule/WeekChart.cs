@@ -1,3 +1,4 @@
+using System.Globalization;
 using Litterfall.Domain.Schedule;
 using Litterfall.Workshop.Orders;
 using Litterfall.Workshop.Scheduling;
@@ -52,7 +53,7 @@ public sealed class WeekChart
     private const double Names = 74;
     private const int LeastWeeks = 10;
     private const int MostWeeks = 30;
-    private const double DayWidth = 7;
+    private const double DayWidth = 9;
     private const int WeekDays = 7;
     private readonly DateOnly first;
     private readonly int days;
@@ -105,7 +106,7 @@ public sealed class WeekChart
                     .Range(0, weeks)
                     .Select(w => new ChartWeek(
                         Names + (w * WeekDays * DayWidth),
-                        from.AddDays(w * WeekDays).ToString("d MMM", System.Globalization.CultureInfo.InvariantCulture)
+                        from.AddDays(w * WeekDays).ToString("d MMM", CultureInfo.InvariantCulture)
                     )),
             ],
             Rows = [.. orders.Select((o, i) => chart.Row(view, o, i))],
