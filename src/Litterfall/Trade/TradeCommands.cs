@@ -8,7 +8,7 @@ namespace Litterfall.App.Trade;
 internal static class TradeCommands
 {
     public static IEnumerable<Command> All() =>
-        [Quote(), BuyCommand.Create(), ScheduleCommand.Create(), Trace(), Mix(), ShopCommand.Create()];
+        [Quote(), BuyCommand.Create(), ScheduleCommand.Create(), CutCommand.Create(), Trace(), Mix(), ShopCommand.Create()];
 
     private static Command Quote() =>
         new CaseCommand<QuoteCase, CostSheet>
