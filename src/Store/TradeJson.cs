@@ -53,6 +53,7 @@ public static class TradeJson
             var t when t == typeof(NurseryBench) => "nursery-bench",
             var t when t == typeof(PlantTray) => "plant-tray",
             var t when t == typeof(MotherPlant) => "mother-plant",
+            var t when t == typeof(ShopPlan) => "plan",
             _ => throw new InvalidOperationException($"{typeof(T).Name} is no record of the workshop."),
         };
 

@@ -72,6 +72,8 @@ public static class BenchHost
         services.AddSingleton<Shop.Cutting.CuttingRuns>();
         services.AddSingleton<Shop.Cultures.CultureDesk>();
         services.AddSingleton<Shop.Nursery.NurseryDesk>();
+        services.AddSingleton<Shop.Schedule.PlanDesk>();
+        services.AddSingleton<Shop.Schedule.TaskSources>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
@@ -126,6 +128,7 @@ public static class BenchHost
         Shop.CultureRoutes.Map(app);
         BuyingRoutes.Map(app);
         CuttingRoutes.Map(app);
+        Shop.ScheduleRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

@@ -43,8 +43,19 @@ public sealed class WorkshopCommandTests
           "needLiters": 88, "shrinkPercent": 12, "tubLiters": 60, "fillPercent": 80, "targetWetPercent": 50 }
         """;
 
+    /// <summary>Plants on day 1, a Tuesday; planted on 15, grown in on 29, a Tuesday; there a day later.</summary>
+    private const string Schedule = """
+        { "name": "s", "day0": "Monday", "workdays": "Mon-Fri", "shipDays": "Mon-Wed", "objective": "x",
+          "optimum": 1, "proven": true, "bound": 1, "onePlan": [[1, 2, 3, 0]],
+          "horizonDays": 60, "holidays": [ 8 ], "transitWorkdays": 1, "staffHoursPerDay": 6,
+          "benchPlaces": 2, "quarantinePlaces": 2,
+          "orders": [ { "id": 7, "release": 1, "due": 30, "quarantineDays": 14, "growInDays": 14,
+                        "plantHours": 4, "packHours": 1, "quarantinePlacesUsed": 1, "benchPlacesUsed": 2,
+                        "weight": 2 } ] }
+        """;
+
     public static TheoryData<string> Commands =>
-        ["quote", "buy", "cut", "trace", "mix", "cultures"];
+        ["quote", "buy", "cut", "schedule", "trace", "mix", "cultures"];
 
     /// <summary>A command, a case, and what its refusal says.</summary>
     public static TheoryData<string, string, string> BadInput =>
@@ -168,6 +179,16 @@ public sealed class WorkshopCommandTests
                     """,
                 "begins at 2 packs"
             },
+            {
+                "schedule",
+                Schedule.Replace("\"plantHours\": 4", "\"plantHours\": 7", StringComparison.Ordinal),
+                "order 7 needs 7 h on one day, staff has 6"
+            },
+            {
+                "schedule",
+                Schedule.Replace("\"horizonDays\": 60", "\"horizonDays\": 29", StringComparison.Ordinal),
+                "the horizon ends with day 28"
+            },
         };
 
     /// <summary>Own worked example: 345.9222 without tax, 411.65 charged, 35.0004 % left.</summary>
@@ -239,6 +260,16 @@ public sealed class WorkshopCommandTests
         );
         Assert.Equal([332.0, 666.0], sheet["cuts"]!.AsArray().Select(c => c!["atMm"]!.GetValue<double>()).Order());
         Assert.Empty(sheet["offcuts"]!.AsArray());
+    /// <summary>14 days of a place in quarantine, two places on the bench for 15.</summary>
+    [Fact]
+    public void Schedule_tells_days_and_what_they_cost()
+    {
+        var told = Told("schedule", Schedule);
+        Assert.Equal("proved", told["status"]!.GetValue<string>());
+        Assert.Equal((44, 44), (told["objective"]!.GetValue<int>(), told["bound"]!.GetValue<int>()));
+        string[] keys = ["id", "quarantineStart", "plant", "growInEnd", "pack", "ship", "arrive"];
+        Assert.Equal([7, 1, 15, 29, 29, 29, 30], keys.Select(k => told["orders"]![0]![k]!.GetValue<int>()));
+        Assert.Empty(told["blocking"]!.AsArray());
     }
 
     [Fact]

@@ -5,7 +5,7 @@ using Litterfall.Workshop.Pricing;
 
 namespace Litterfall.App.Trade;
 
-/// <summary>The commands of the workshop that pose one case: what to charge, buy, trace and mix.</summary>
+/// <summary>The commands of the workshop that pose one case: what to charge, buy, plan, trace and mix.</summary>
 internal static class TradeCommands
 {
     public static IEnumerable<Command> All() =>
@@ -13,6 +13,7 @@ internal static class TradeCommands
             Quote(),
             BuyCommand.Create(),
             CutCommand.Create(),
+            ScheduleCommand.Create(),
             Trace(),
             Mix(),
             Cultures(),

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Schedule;
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
 using Litterfall.Forecasting;
@@ -73,6 +74,7 @@ public sealed class DemoBench(
     private static ShopChange Change(DemoBook book)
     {
         var change = new ShopChange(DemoShop.Bookkeeper).Keep(ShopTerms.Key, 0, DemoShop.Terms, "demo");
+        change.Keep(ShopCalendar.Key, 0, book.Calendar, "demo").Keep(ShopPlan.Key, 0, book.Plan, "demo");
         Each(DemoShop.Suppliers, s => change.Keep(s.Key, 0, s, "demo"));
         Each(DemoShop.Customers, c => change.Keep(c.Key, 0, c, "demo"));
         Each(book.Goods, g => change.Keep(g.Key, 0, g, "demo"));
