@@ -29,13 +29,33 @@ public sealed class WorkshopCommandTests
                    { "balance": "MIX-07", "made": 36 } ] }
         """;
 
+    private const string Cut = """
+        { "stock": [ { "id": "sheet", "lengthMm": 1000, "widthMm": 500, "count": null, "price": 18.5 } ],
+          "parts": [ { "id": "pane", "lengthMm": 332, "widthMm": 500, "count": 3, "mayTurn": false,
+                       "value": null } ],
+          "kerfMm": 2, "trimMm": 0, "straightCutsOnly": true, "stages": null, "goal": "least-stock",
+          "seconds": 10 }
+        """;
+
     private const string Mix = """
         { "recipe": [ { "name": "bark", "parts": 3, "kgPerLiter": 0.3, "wetPercent": 40 },
                       { "name": "fiber", "parts": 1, "kgPerLiter": 0.2, "wetPercent": 30 } ],
           "needLiters": 88, "shrinkPercent": 12, "tubLiters": 60, "fillPercent": 80, "targetWetPercent": 50 }
         """;
 
-    public static TheoryData<string> Commands => ["quote", "buy", "trace", "mix", "cultures"];
+    /// <summary>Plants on day 1, a Tuesday; planted on 15, grown in on 29, a Tuesday; there a day later.</summary>
+    private const string Schedule = """
+        { "name": "s", "day0": "Monday", "workdays": "Mon-Fri", "shipDays": "Mon-Wed", "objective": "x",
+          "optimum": 1, "proven": true, "bound": 1, "onePlan": [[1, 2, 3, 0]],
+          "horizonDays": 60, "holidays": [ 8 ], "transitWorkdays": 1, "staffHoursPerDay": 6,
+          "benchPlaces": 2, "quarantinePlaces": 2,
+          "orders": [ { "id": 7, "release": 1, "due": 30, "quarantineDays": 14, "growInDays": 14,
+                        "plantHours": 4, "packHours": 1, "quarantinePlacesUsed": 1, "benchPlacesUsed": 2,
+                        "weight": 2 } ] }
+        """;
+
+    public static TheoryData<string> Commands =>
+        ["quote", "buy", "cut", "schedule", "trace", "mix", "cultures"];
 
     /// <summary>A command, a case, and what its refusal says.</summary>
     public static TheoryData<string, string, string> BadInput =>
@@ -55,6 +75,30 @@ public sealed class WorkshopCommandTests
             },
             { "quote", """{ "loss": { "chancePercent": 100, "replacedAgain": true } }""", "chancePercent" },
             { "quote", """{ "materials": -1 }""", "materials is -1" },
+            {
+                "cut",
+                """
+                { "stock": [ { "id": "s", "lengthMm": 1000, "widthMm": 500 } ],
+                  "parts": [ { "id": "pane", "lengthMm": 1300, "widthMm": 250, "count": 1 } ] }
+                """,
+                "larger than any stock"
+            },
+            {
+                "cut",
+                """
+                { "stock": [ { "id": "s", "lengthMm": 1000, "widthMm": 500, "count": 1 } ],
+                  "parts": [ { "id": "pane", "lengthMm": 500, "widthMm": 250, "count": 5 } ] }
+                """,
+                "does not suffice"
+            },
+            {
+                "cut",
+                """
+                { "stock": [ { "id": "s", "lengthMm": 1000, "widthMm": 500 } ],
+                  "parts": [ { "id": "pane", "lengthMm": 500, "widthMm": 250 } ] }
+                """,
+                "how many are wanted"
+            },
             {
                 "trace",
                 """{ "edges": [ { "from": "A", "to": "A" } ], "ask": [ { "forward": "A" } ] }""",
@@ -135,6 +179,16 @@ public sealed class WorkshopCommandTests
                     """,
                 "begins at 2 packs"
             },
+            {
+                "schedule",
+                Schedule.Replace("\"plantHours\": 4", "\"plantHours\": 7", StringComparison.Ordinal),
+                "order 7 needs 7 h on one day, staff has 6"
+            },
+            {
+                "schedule",
+                Schedule.Replace("\"horizonDays\": 60", "\"horizonDays\": 29", StringComparison.Ordinal),
+                "the horizon ends with day 28"
+            },
         };
 
     /// <summary>Own worked example: 345.9222 without tax, 411.65 charged, 35.0004 % left.</summary>
@@ -190,6 +244,32 @@ public sealed class WorkshopCommandTests
         );
         Assert.Equal(690, told["delivery"]![0]!["cents"]!.GetValue<int>());
         Assert.Equal(0.0, told["leftover"]![0]!["litres"]!.GetValue<double>());
+    }
+
+    /// <summary>Own worked example: 3 × 332 + 2 × 2 = 1000, so that one sheet gives three panes.</summary>
+    [Fact]
+    public void Cut_tells_where_each_part_lies_and_each_cut_goes()
+    {
+        var told = Told("cut", Cut);
+        Assert.Equal("proved", told["status"]!.GetValue<string>());
+        Assert.Equal((18.5, 18.5), (told["value"]!.GetValue<double>(), told["bound"]!.GetValue<double>()));
+        var sheet = told["sheets"]!.AsArray().Single()!;
+        Assert.Equal(
+            [0.0, 334.0, 668.0],
+            sheet["placements"]!.AsArray().Select(p => p!["xMm"]!.GetValue<double>()).Order()
+        );
+        Assert.Equal([332.0, 666.0], sheet["cuts"]!.AsArray().Select(c => c!["atMm"]!.GetValue<double>()).Order());
+        Assert.Empty(sheet["offcuts"]!.AsArray());
+    /// <summary>14 days of a place in quarantine, two places on the bench for 15.</summary>
+    [Fact]
+    public void Schedule_tells_days_and_what_they_cost()
+    {
+        var told = Told("schedule", Schedule);
+        Assert.Equal("proved", told["status"]!.GetValue<string>());
+        Assert.Equal((44, 44), (told["objective"]!.GetValue<int>(), told["bound"]!.GetValue<int>()));
+        string[] keys = ["id", "quarantineStart", "plant", "growInEnd", "pack", "ship", "arrive"];
+        Assert.Equal([7, 1, 15, 29, 29, 29, 30], keys.Select(k => told["orders"]![0]![k]!.GetValue<int>()));
+        Assert.Empty(told["blocking"]!.AsArray());
     }
 
     [Fact]

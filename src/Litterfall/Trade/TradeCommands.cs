@@ -5,11 +5,20 @@ using Litterfall.Workshop.Pricing;
 
 namespace Litterfall.App.Trade;
 
-/// <summary>The commands of the workshop that pose one case: what to charge, buy, trace and mix.</summary>
+/// <summary>The commands of the workshop that pose one case: what to charge, buy, plan, trace and mix.</summary>
 internal static class TradeCommands
 {
     public static IEnumerable<Command> All() =>
-        [Quote(), BuyCommand.Create(), Trace(), Mix(), Cultures(), ShopCommand.Create()];
+        [
+            Quote(),
+            BuyCommand.Create(),
+            CutCommand.Create(),
+            ScheduleCommand.Create(),
+            Trace(),
+            Mix(),
+            Cultures(),
+            ShopCommand.Create(),
+        ];
 
     private static Command Quote() =>
         new CaseCommand<QuoteCase, CostSheet>

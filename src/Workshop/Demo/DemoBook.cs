@@ -1,6 +1,8 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Cultures;
+using Litterfall.Domain.Cutting;
 using Litterfall.Domain.Nursery;
+using Litterfall.Domain.Schedule;
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
 using Litterfall.Forecasting;
@@ -26,6 +28,8 @@ public sealed class DemoBook
 
     internal List<Order> NewOrders { get; } = [];
 
+    internal List<CuttingJob> NewJobs { get; } = [];
+
     internal List<Quote> NewQuotes { get; } = [];
 
     internal List<Invoice> NewPapers { get; } = [];
@@ -42,6 +46,9 @@ public sealed class DemoBook
 
     /// <summary>Batches of mix.</summary>
     public IReadOnlyList<SoilBatch> Batches => NewBatches;
+
+    /// <summary>Cutting plans in the order of their numbers.</summary>
+    public IReadOnlyList<CuttingJob> Jobs => NewJobs;
 
     /// <summary>Orders.</summary>
     public IReadOnlyList<Order> Orders => NewOrders;
@@ -69,6 +76,11 @@ public sealed class DemoBook
 
     /// <summary>Mother plants.</summary>
     public ImmutableArray<MotherPlant> Mothers { get; private set; } = [];
+    /// <summary>Days, people and places.</summary>
+    public ShopCalendar Calendar { get; init; } = new();
+
+    /// <summary>Days of the orders that are accepted.</summary>
+    public ShopPlan Plan { get; internal set; } = new();
 
     /// <summary>Goods of the demo.</summary>
     public ImmutableArray<Good> Goods { get; init; } = [];
@@ -83,6 +95,7 @@ public sealed class DemoBook
     {
         var book = new DemoBook
         {
+            Calendar = DemoPlan.Calendar(DemoShop.Shift(today)),
             Goods = DemoGoods.All(supply.Catalog),
             Offers = DemoGoods.Offers(supply.Catalog),
         };
@@ -93,6 +106,8 @@ public sealed class DemoBook
         (book.Shelves, book.Fed) = cultures.Write();
         (book.Benches, book.Mothers) = new DemoNursery(book, stock).Write();
         DemoOrders.Write(book, stock, supply);
+        new DemoCutting(book, stock, supply).Write();
+        book.Plan = DemoPlan.Make(book, supply, today);
         return book;
     }
 }

@@ -48,7 +48,8 @@ internal sealed class DemoStock(DemoBook book, int shift)
     /// <param name="amount">Amount in its unit.</param>
     /// <param name="each">Price of one.</param>
     /// <param name="day">Day it came.</param>
-    public string Receive(string good, double amount, decimal each, DateOnly day)
+    /// <param name="with">What is known of it besides.</param>
+    public string Receive(string good, double amount, decimal each, DateOnly day, Func<Lot, Lot>? with = null)
     {
         var what = goods[good];
         var lot = new Lot
@@ -62,7 +63,7 @@ internal sealed class DemoStock(DemoBook book, int shift)
             Cost = Math.Round((decimal)amount * each, 2, MidpointRounding.AwayFromZero),
             Expires = what.KeepsDays is { } days ? day.AddDays(days) : null,
         };
-        book.NewLots.Add(lot);
+        book.NewLots.Add(with?.Invoke(lot) ?? lot);
         Line(lot.Id, MovementKind.Received, amount, day);
         return lot.Id;
     }
@@ -121,8 +122,6 @@ internal sealed class DemoStock(DemoBook book, int shift)
         Receive("chopped-sphagnum", 35, 0.87m, came);
         Receive("long-fibre-sphagnum", 35, 1.19m, came);
         Receive("oak-leaves", 46, 0.65m, came);
-        Receive("plastic-fly-screen", 1.22 * 9.4, 4.30m, came);
-        Receive("acrylic-sheet", 5 * 1.2 * 0.6, 31m, came);
         Receive("shipping-carton", 4, 4.90m, came);
         foreach (var (key, count, each) in Drawers)
         {

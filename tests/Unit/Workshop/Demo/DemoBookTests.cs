@@ -123,4 +123,23 @@ public sealed class DemoBookTests
         Assert.Equal(0, (promised.DayNumber - new DateOnly(2026, 10, 16).DayNumber) % 7);
         Assert.True(promised > new DateOnly(2027, 3, 4));
     }
+
+    /// <summary>
+    /// On the Thursday of the scenario the tenant's box is planted a day later and grows in for six weeks,
+    /// until its promised Friday. The museum's glass needs 12 working days, and its plants come too late.
+    /// </summary>
+    [Fact]
+    public void The_plan_keeps_the_tenants_day_and_says_what_the_museum_waits_for()
+    {
+        var plan = Book.Value.Plan;
+        var tenant = plan.Find(201)!;
+        Assert.Equal(new DateOnly(2027, 3, 5), tenant.Days.Plant);
+        Assert.Equal(tenant.Promised, tenant.Days.Arrive);
+        var museum = plan.Find(203)!;
+        Assert.True(museum.Days.Cut >= new DateOnly(2027, 3, 17));
+        Assert.Contains("earliest honest date", museum.Blocker, StringComparison.Ordinal);
+        Assert.NotNull(plan.Find(204));
+        Assert.Equal(203, Assert.Single(plan.Moves).Order);
+        Assert.All(Book.Value.Calendar.Holidays, h => Assert.Equal(DayOfWeek.Thursday, h.Day.DayOfWeek));
+    }
 }

@@ -1,0 +1,173 @@
+using System.Collections.Immutable;
+using Litterfall.Domain.Cutting;
+using Litterfall.Workshop.Cutting.Trees;
+
+namespace Litterfall.Workshop.Cutting;
+
+/// <summary>All parts from as little stock as can be: sheets, money, or millimeters of a roll.</summary>
+internal sealed class LeastStock
+{
+    private const int FewParts = 160;
+    private const int FewSheets = 12;
+    private const int UsualTurns = 12_000;
+    private const int TurnsPerPart = 200;
+    private const int MostChoices = 8;
+
+    private readonly GridTask grid;
+    private readonly CuttingSearch search;
+    private readonly ImmutableArray<GridPart> parts;
+    private readonly ImmutableArray<GridSheet> sheets;
+    private readonly CutRules rules;
+    private readonly int[] demand;
+    private readonly int[] wanted;
+    private readonly bool isCounted;
+    private StockPlan? best;
+    private double bound;
+
+    /// <summary>The search for a task.</summary>
+    /// <param name="grid">The task.</param>
+    /// <param name="search">How it is looked for.</param>
+    public LeastStock(GridTask grid, CuttingSearch search)
+    {
+        this.grid = grid;
+        this.search = search;
+        parts = [.. grid.Parts.Select(p => p with { Value = p.Area })];
+        sheets = grid.Sheets;
+        rules = new(grid.Kerf, grid.Strip, grid.Task.Stages ?? int.MaxValue);
+        demand = [.. parts.Select(p => p.Count)];
+        wanted = [.. demand.SelectMany((n, i) => Enumerable.Repeat(i, n))];
+        isCounted = !CuttingValue.IsMoney(grid.Task);
+    }
+
+    private int Turns =>
+        search.Limit is { } limit
+            ? (int)Math.Max(4000, limit.TotalSeconds * (sheets.Length == 1 ? 12_000 : 4000))
+            : Math.Clamp(TurnsPerPart * wanted.Length, 1000, UsualTurns);
+
+    /// <summary>Searches; null where the stock does not suffice.</summary>
+    /// <param name="cancel">Ends it early with the best so far.</param>
+    public CuttingPlan? Solve(CancellationToken cancel)
+    {
+        if (wanted.Length == 0)
+        {
+            return new StockPlan([], [], 0).Laid(grid, 0, 0);
+        }
+
+        bound = Step(AreaBound());
+        var isFew = wanted.Length <= FewParts && bound <= FewSheets * sheets.Max(s => s.Cost);
+        var mix = new SheetMix(parts, sheets, rules, search.Seed) { Found = Take };
+        // A first plan at once, then bounds, then better plans.
+        _ = mix.Find(wanted, double.MaxValue, Turns / 4, cancel);
+        if (best is null && !isFew)
+        {
+            return null;
+        }
+
+        var pool = new PatternPool(parts, sheets, demand);
+        if (!IsClosed)
+        {
+            pool.Grow(isCounted, cancel);
+            bound = Math.Max(bound, Step(Math.Max(bound, pool.Bound)));
+            Tell();
+        }
+
+        if (isFew)
+        {
+            FillFew(mix, cancel);
+        }
+        else
+        {
+            MixMany(pool, cancel);
+        }
+
+        if (best is null)
+        {
+            return null;
+        }
+
+        if (isFew && !cancel.IsCancellationRequested)
+        {
+            var rest = new LongRest(grid, parts, rules, search.Seed);
+            best = rest.Improve(best, wanted, Turns / 4, cancel);
+        }
+
+        return best.Laid(grid, best.Cost, bound);
+    }
+
+    private bool IsClosed => best is not null && best.Cost <= bound + 1e-9 * Math.Max(1, bound);
+
+    private void FillFew(SheetMix mix, CancellationToken cancel)
+    {
+        if (IsClosed)
+        {
+            return;
+        }
+
+        // A quick look first; then, where one sheet is in question, the exact search that can also say no.
+        Take(mix.Find(wanted, bound, Math.Min(Turns, 3000), cancel));
+        if (!IsClosed && isCounted && bound <= 1 + 1e-9 && sheets.Length == 1)
+        {
+            var one = new OneSheet(parts, demand, sheets[0], rules).Solve(null, cancel);
+            var all = parts.Select((p, i) => p.Area * demand[i]).Sum();
+            if (one.Value >= all - 0.5 && rules.Stages == int.MaxValue)
+            {
+                Take(StockPlan.From([sheets[0]], [one.Tree]));
+            }
+            else if (one.Bound < all - 0.5)
+            {
+                bound = 2;
+            }
+        }
+
+        if (!IsClosed)
+        {
+            Take(mix.Find(wanted, bound, Turns, cancel));
+        }
+    }
+
+    private void MixMany(PatternPool pool, CancellationToken cancel)
+    {
+        var rounding = new StockRounding(parts, sheets, rules, search.Seed);
+        Take(rounding.Round(demand, pool, bound, Turns, cancel));
+        var turns = search.Limit is null ? 1 : MostChoices;
+        for (var turn = 0; turn < turns && !IsClosed && !cancel.IsCancellationRequested; turn++)
+        {
+            pool.Enrich(60, search.Seed + turn, cancel);
+            Take(PatternChoice.Find(parts, sheets, demand, pool.Patterns, 2 + turn, cancel));
+        }
+    }
+
+    private void Take(StockPlan? plan)
+    {
+        if (plan is null || (best is not null && plan.Cost >= best.Cost - 1e-9))
+        {
+            return;
+        }
+
+        best = plan;
+        Tell();
+    }
+
+    private void Tell()
+    {
+        if (best is not null)
+        {
+            search.Found?.Invoke(best.Laid(grid, best.Cost, bound));
+        }
+    }
+
+    /// <summary>Cost of the parts' area at the cheapest sheet for its area.</summary>
+    private double AreaBound() =>
+        parts.Select((p, i) => p.Area * demand[i]).Sum() * sheets.Min(s => s.Cost / s.Area);
+
+    /// <summary>The first sum of whole sheets that is no less.</summary>
+    private double Step(double cost)
+    {
+        if (isCounted)
+        {
+            return Math.Ceiling(cost - 1e-6);
+        }
+
+        return StockSums.Next(sheets, cost, best?.Cost ?? double.MaxValue);
+    }
+}
