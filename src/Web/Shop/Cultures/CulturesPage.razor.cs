@@ -121,7 +121,8 @@ public sealed partial class CulturesPage
         )
         {
             var warm = book.Celsius(one, book.Today);
-            yield return $"At {CultureWords.Celsius(warm)} {Percent(kind.WeeklyShare(warm, false))} can be taken "
+            var growing = Percent(kind.WeeklyShare(warm, false));
+            yield return $"At {CultureWords.Celsius(warm)} {growing} can be taken "
                 + $"each week while they grow, {Percent(kind.WeeklyShare(warm, true))} of full cups."
                 + Wanted(species, kind, one, warm);
         }
