@@ -151,7 +151,7 @@ public sealed class WorkshopCommandTests
             {
                 "cultures",
                 """{ "species": "folsomia-candid", "from": "2026-06-19", "shelfC": 21 }""",
-                "no crew animal 'folsomia-candid'"
+                "no crew animal folsomia-candid"
             },
             {
                 "cultures",
@@ -159,7 +159,7 @@ public sealed class WorkshopCommandTests
                     { "species": "folsomia-candida", "from": "19 June", "shelfC": 21,
                       "mothers": [], "orders": [] }
                     """,
-                "'19 June' is no day"
+                "19 June is no day"
             },
             {
                 "cultures",
