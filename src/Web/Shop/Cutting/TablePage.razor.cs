@@ -32,7 +32,7 @@ public sealed partial class TablePage
         watch?.Dispose();
     }
 
-    private void Show() => _ = InvokeAsync(StateHasChanged);
+    private void Show(object? sender, EventArgs told) => _ = InvokeAsync(StateHasChanged);
 
     private async Task LoadAsync()
     {
