@@ -16,6 +16,7 @@ internal static class TradeReaders
         new("trace-cases", Seeds("trace"), input => Read(input, TraceForm.Read, _ => null)),
         new("mix-cases", Seeds("mix"), input => Read(input, MixForm.Read, FiniteNumbers.Broken)),
         new("buy-cases", Seeds("buy"), input => Read(input, BuyForm.Read, _ => null)),
+        new("schedule-cases", Seeds("schedule"), input => Read(input, ScheduleForm.Read, _ => null)),
     ];
 
     private static ImmutableArray<byte[]> Seeds(string name) =>

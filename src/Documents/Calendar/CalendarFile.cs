@@ -73,7 +73,7 @@ public static class CalendarFile
     /// <summary>
     /// Text as RFC 5545 section 3.3.11 allows it: line breaks as one sign, no other control characters.
     /// </summary>
-    private static string Clean(string text)
+    internal static string Clean(string text)
     {
         var clean = new StringBuilder(text.Length);
         foreach (
@@ -92,7 +92,7 @@ public static class CalendarFile
     /// Folds again between characters: the library cuts after 75 octets even inside a pair of surrogates,
     /// which turns an emoji into two question marks.
     /// </summary>
-    private static string Fold(string text)
+    internal static string Fold(string text)
     {
         var folded = new StringBuilder(text.Length + text.Length / 32);
         var octets = 0;

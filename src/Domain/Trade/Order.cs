@@ -149,6 +149,12 @@ public sealed record Order
     /// <summary>Goods of the accepted option; empty before acceptance.</summary>
     public Seq<QuotedGood> Goods { get; init; } = [];
 
+    /// <summary>
+    /// True where it goes by parcel, false where it is handed over in person; null for the usual: tanks that
+    /// are built here are handed over, all else goes by parcel.
+    /// </summary>
+    public bool? IsByParcel { get; init; }
+
     /// <summary>All that was paid, with tax.</summary>
     public decimal Paid => Payments.Sum(p => p.Amount);
 

@@ -1,14 +1,24 @@
 using System.CommandLine;
+using Litterfall.App.Files;
 using Litterfall.Workshop.Mixing;
 using Litterfall.Workshop.Pricing;
 
 namespace Litterfall.App.Trade;
 
-/// <summary>The commands of the workshop that pose one case: what to charge, buy, trace and mix.</summary>
+/// <summary>The commands of the workshop that pose one case: what to charge, buy, plan, trace and mix.</summary>
 internal static class TradeCommands
 {
     public static IEnumerable<Command> All() =>
-        [Quote(), BuyCommand.Create(), CutCommand.Create(), Trace(), Mix(), ShopCommand.Create()];
+        [
+            Quote(),
+            BuyCommand.Create(),
+            CutCommand.Create(),
+            ScheduleCommand.Create(),
+            Trace(),
+            Mix(),
+            Cultures(),
+            ShopCommand.Create(),
+        ];
 
     private static Command Quote() =>
         new CaseCommand<QuoteCase, CostSheet>
@@ -37,4 +47,16 @@ internal static class TradeCommands
             Json = (_, plan, milliseconds) => MixText.Json(plan, milliseconds),
             Text = (_, plan) => MixText.Card(plan),
         }.Create("mix", "Batches of a soil mix: liters by component, tubs, water.");
+
+    private static Command Cultures() =>
+        new CaseCommand<CulturesCase, CulturesOutcome>
+        {
+            Read = form => new CulturesForm(Shop.Embedded).Read(form),
+            Solve = CulturesText.Solve,
+            Json = CulturesText.Json,
+            Text = CulturesText.Lines,
+        }.Create(
+            "cultures",
+            "When to split mother cultures so that cups are ready on their days, or why not."
+        );
 }

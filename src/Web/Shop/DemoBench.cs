@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Schedule;
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
 using Litterfall.Forecasting;
@@ -73,6 +74,7 @@ public sealed class DemoBench(
     private static ShopChange Change(DemoBook book)
     {
         var change = new ShopChange(DemoShop.Bookkeeper).Keep(ShopTerms.Key, 0, DemoShop.Terms, "demo");
+        change.Keep(ShopCalendar.Key, 0, book.Calendar, "demo").Keep(ShopPlan.Key, 0, book.Plan, "demo");
         Each(DemoShop.Suppliers, s => change.Keep(s.Key, 0, s, "demo"));
         Each(DemoShop.Customers, c => change.Keep(c.Key, 0, c, "demo"));
         Each(book.Goods, g => change.Keep(g.Key, 0, g, "demo"));
@@ -80,6 +82,12 @@ public sealed class DemoBench(
         Each(book.Orders, o => change.Keep(o.Number.ToString(CultureInfo.InvariantCulture), 0, o, "demo"));
         Each(book.Batches, b => change.Keep(b.Lot, 0, b, "demo"));
         Each(book.Jobs, j => change.Keep(j.Number.ToString(CultureInfo.InvariantCulture), 0, j, "demo"));
+        Each(book.Shelves, s => change.Keep(s.Key, 0, s, "demo"));
+        Each(book.Cultures, c => change.Keep(c.Number, 0, c, "demo"));
+        Each(book.Fed, f => change.Keep(f.Key, 0, f, "demo"));
+        Each(book.Benches, b => change.Keep(b.Key, 0, b, "demo"));
+        Each(book.Trays, t => change.Keep(t.Number, 0, t, "demo"));
+        Each(book.Mothers, m => change.Keep(m.Key, 0, m, "demo"));
         Each(book.Lots, lot => change.Add(lot));
         Each(book.Lines, line => change.Add(line));
         Each(book.Quotes, q => change.Issue(q.Order, _ => q));

@@ -1,5 +1,8 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Cultures;
 using Litterfall.Domain.Cutting;
+using Litterfall.Domain.Nursery;
+using Litterfall.Domain.Schedule;
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
 using Litterfall.Forecasting;
@@ -31,6 +34,10 @@ public sealed class DemoBook
 
     internal List<Invoice> NewPapers { get; } = [];
 
+    internal List<Culture> NewCultures { get; } = [];
+
+    internal List<PlantTray> NewTrays { get; } = [];
+
     /// <summary>Lots.</summary>
     public IReadOnlyList<Lot> Lots => NewLots;
 
@@ -52,6 +59,29 @@ public sealed class DemoBook
     /// <summary>Invoices and delivery notes, each kind in the order of its numbers.</summary>
     public IReadOnlyList<Invoice> Papers => NewPapers;
 
+    /// <summary>Cultures, those of line C ended for mites.</summary>
+    public IReadOnlyList<Culture> Cultures => NewCultures;
+
+    /// <summary>Trays of plants.</summary>
+    public IReadOnlyList<PlantTray> Trays => NewTrays;
+
+    /// <summary>Shelves of cultures.</summary>
+    public ImmutableArray<CultureShelf> Shelves { get; private set; } = [];
+
+    /// <summary>Animals in care.</summary>
+    public ImmutableArray<FedGroup> Fed { get; private set; } = [];
+
+    /// <summary>Benches of plants.</summary>
+    public ImmutableArray<NurseryBench> Benches { get; private set; } = [];
+
+    /// <summary>Mother plants.</summary>
+    public ImmutableArray<MotherPlant> Mothers { get; private set; } = [];
+    /// <summary>Days, people and places.</summary>
+    public ShopCalendar Calendar { get; init; } = new();
+
+    /// <summary>Days of the orders that are accepted.</summary>
+    public ShopPlan Plan { get; internal set; } = new();
+
     /// <summary>Goods of the demo.</summary>
     public ImmutableArray<Good> Goods { get; init; } = [];
 
@@ -65,14 +95,19 @@ public sealed class DemoBook
     {
         var book = new DemoBook
         {
+            Calendar = DemoPlan.Calendar(DemoShop.Shift(today)),
             Goods = DemoGoods.All(supply.Catalog),
             Offers = DemoGoods.Offers(supply.Catalog),
         };
         var stock = new DemoStock(book, DemoShop.Shift(today));
         DemoHistory.Write(book, stock, supply);
         stock.Open();
+        var cultures = new DemoCultures(book, stock);
+        (book.Shelves, book.Fed) = cultures.Write();
+        (book.Benches, book.Mothers) = new DemoNursery(book, stock).Write();
         DemoOrders.Write(book, stock, supply);
         new DemoCutting(book, stock, supply).Write();
+        book.Plan = DemoPlan.Make(book, supply, today);
         return book;
     }
 }

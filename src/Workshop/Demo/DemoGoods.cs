@@ -146,6 +146,7 @@ public static class DemoGoods
         ["standard-rainforest"] = "MIX",
         ["folsomia-candida"] = "SPR",
         ["trichorhina-tomentosa"] = "ISO",
+        ["drosophila-melanogaster"] = "FLY",
         ["plastic-fly-screen"] = "MESH",
         ["acrylic-sheet"] = "ACRY",
     };

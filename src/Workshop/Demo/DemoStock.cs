@@ -108,7 +108,7 @@ internal sealed class DemoStock(DemoBook book, int shift)
             }
         );
 
-    /// <summary>What stands on the shelves in the scenario, with the loss of line C to mites.</summary>
+    /// <summary>What lies on the shelves in the scenario.</summary>
     public void Open()
     {
         var came = Day(DemoShop.Scene.AddDays(-24));
@@ -127,32 +127,16 @@ internal sealed class DemoStock(DemoBook book, int shift)
         {
             Receive(key, count, each, came.AddDays(-9));
         }
-
-        foreach (
-            var (key, count, each) in new[] { ("neoregelia-small", 14, 8.50m), ("ficus-pumila", 16, 3.80m) }
-        )
-        {
-            Quarantine(key, count, each);
-        }
-
-        foreach (var (line, cups) in new[] { ("A", 4), ("B", 2), ("C", 11), ("D", 2) })
-        {
-            var lot = Cups("folsomia-candida", line, cups);
-            if (line == "C")
-            {
-                var day = Day(new DateOnly(2026, 9, 2));
-                Line(lot, MovementKind.Held, 0, day, null, "mites under the lens");
-                Line(lot, MovementKind.Scrapped, cups, day, null, "whole line discarded for mites");
-            }
-        }
-
-        Cups("trichorhina-tomentosa", "A", 4);
-        Cups("trichorhina-tomentosa", "B", 2);
     }
 
-    private void Quarantine(string key, double count, decimal each)
+    /// <summary>Plants that came and are kept apart.</summary>
+    /// <param name="key">Key of the plant.</param>
+    /// <param name="count">How many.</param>
+    /// <param name="each">Price of one.</param>
+    /// <param name="came">Day they came.</param>
+    /// <returns>The lot.</returns>
+    public string Quarantine(string key, int count, decimal each, DateOnly came)
     {
-        var came = Day(DemoShop.Scene.AddDays(-12));
         var good = goods[key];
         var lot = new Lot
         {
@@ -161,26 +145,14 @@ internal sealed class DemoStock(DemoBook book, int shift)
             Since = came,
             Supplier = DemoShop.Wares,
             Amount = count,
-            Cost = (decimal)count * each,
+            Cost = count * each,
             QuarantinedUntil = came.AddDays(30),
             Expires = good.KeepsDays is { } days ? came.AddDays(days) : null,
         };
         book.NewLots.Add(lot);
         Line(lot.Id, MovementKind.Received, count, came);
+        return lot.Id;
     }
-
-    private string Cups(string key, string line, int cups) =>
-        Make(
-            new Lot
-            {
-                Id = "",
-                Good = key,
-                Since = Day(DemoShop.Scene.AddDays(-30)),
-                Amount = cups,
-                Line = line,
-                Expires = Day(DemoShop.Scene.AddDays(30)),
-            }
-        );
 
     private string Next(Good good)
     {

@@ -8,7 +8,14 @@ namespace Litterfall.Workshop.Orders;
 /// <param name="Missing">How much, in its unit, beyond what is in stock and was ordered.</param>
 /// <param name="IsSheet">True for panes and sheets.</param>
 /// <param name="Arrives">First day it can be here; null where no supplier has it.</param>
-public sealed record ShortGood(QuotedGood Good, double Missing, bool IsSheet, DateOnly? Arrives);
+public sealed record ShortGood(QuotedGood Good, double Missing, bool IsSheet, DateOnly? Arrives)
+{
+    /// <summary>True where it is ordered from a supplier.</summary>
+    public bool IsOrdered { get; init; }
+
+    /// <summary>Day the order is promised for; null where nothing is.</summary>
+    public DateOnly? Promised { get; init; }
+}
 
 /// <summary>What the workshop buys from, for the question what is short.</summary>
 /// <param name="Goods">Its goods.</param>
@@ -36,6 +43,24 @@ public static class GoodShortage
     /// <param name="supply">What is bought from whom.</param>
     /// <param name="today">Today.</param>
     public static IReadOnlyDictionary<int, Seq<ShortGood>> Find(
+        IEnumerable<Order> orders,
+        StockPicture stock,
+        ShopSupply supply,
+        DateOnly today
+    ) =>
+        Awaited(orders, stock, supply, today)
+            .Select(a =>
+                (a.Key, Short: a.Value.Where(g => !g.IsOrdered || g.Arrives > g.Promised).ToList())
+            )
+            .Where(a => a.Short.Count > 0)
+            .ToDictionary(a => a.Key, a => (Seq<ShortGood>)[.. a.Short]);
+
+    /// <summary>Goods that are not here yet, ordered or not, by number of the order.</summary>
+    /// <param name="orders">All orders.</param>
+    /// <param name="stock">The book of stock.</param>
+    /// <param name="supply">What is bought from whom.</param>
+    /// <param name="today">Today.</param>
+    public static IReadOnlyDictionary<int, Seq<ShortGood>> Awaited(
         IEnumerable<Order> orders,
         StockPicture stock,
         ShopSupply supply,
@@ -71,10 +96,13 @@ public static class GoodShortage
                     bought ? expected
                     : leads.TryGetValue(good.Good, out var days) ? WorkDays.After(today, days)
                     : null;
-                if (!bought || arrives > order.Promised)
-                {
-                    lacking.Add(new(good, missing, sheets.Contains(good.Good), arrives));
-                }
+                lacking.Add(
+                    new(good, missing, sheets.Contains(good.Good), arrives)
+                    {
+                        IsOrdered = bought,
+                        Promised = order.Promised,
+                    }
+                );
             }
 
             if (lacking.Count > 0)
@@ -84,31 +112,6 @@ public static class GoodShortage
         }
 
         return found;
-    }
-
-    /// <summary>
-    /// First day all goods of an offer can be here: what stock does not cover is ordered today. Null where
-    /// all
-    /// is here; goods that no supplier offers are not waited for, they are named elsewhere.
-    /// </summary>
-    /// <param name="goods">Goods of the offer.</param>
-    /// <param name="stock">The book of stock.</param>
-    /// <param name="supply">What is bought from whom.</param>
-    /// <param name="today">Today.</param>
-    public static DateOnly? Arrival(
-        IEnumerable<QuotedGood> goods,
-        StockPicture stock,
-        ShopSupply supply,
-        DateOnly today
-    )
-    {
-        var leads = Leads(supply);
-        var days = goods
-            .Where(g => stock.OnHand(g.Good) < g.Amount * (1 - Rounding) && leads.ContainsKey(g.Good))
-            .Select(g => leads[g.Good])
-            .DefaultIfEmpty()
-            .Max();
-        return days > 0 ? WorkDays.After(today, days) : null;
     }
 
     /// <summary>Fewest working days until a good is here.</summary>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Lists;
+using Litterfall.Domain.Schedule;
 using Litterfall.Domain.Trade;
 using Litterfall.Forecasting;
 using Litterfall.Judging;
@@ -11,6 +12,7 @@ using Litterfall.Web.Sharing;
 using Litterfall.Web.Shop.Stock;
 using Litterfall.Workshop.Orders;
 using Litterfall.Workshop.Quoting;
+using Litterfall.Workshop.Scheduling;
 
 namespace Litterfall.Web.Shop.Orders;
 
@@ -25,6 +27,7 @@ public sealed class OrderWork
     private readonly TimeProvider clock;
     private readonly StockShelf shelf;
     private readonly Dictionary<(Guid, int), DesignNumbers?> numbers = [];
+    private List<Order> orders = [];
     private int version;
 
     private OrderWork(BenchStore store, BenchLibrary library, TimeProvider clock, StockShelf shelf)
@@ -55,6 +58,15 @@ public sealed class OrderWork
 
     /// <summary>The book of stock.</summary>
     public StockPicture Stock { get; private set; } = null!;
+
+    /// <summary>The plan of the workshop as it is kept.</summary>
+    public ShopPlan Plan { get; private set; } = new();
+
+    /// <summary>Days of the workshop.</summary>
+    public ShopCalendar Calendar { get; private set; } = new();
+
+    private Dictionary<string, GoodKind> Kinds =>
+        Supply.Goods.ToDictionary(g => g.Key, g => g.Kind, StringComparer.Ordinal);
 
     /// <summary>What blocks it.</summary>
     public Seq<Blocker> Blockers { get; private set; } = [];
@@ -100,8 +112,10 @@ public sealed class OrderWork
         Papers = await store.InvoicesAsync(number);
         Supply = await OrderBook.SupplyAsync(store);
         Stock = StockPicture.Read(await shelf.BookAsync(), Today);
-        var orders = await OrderBook.AllAsync<Order>(store);
+        orders = await OrderBook.AllAsync<Order>(store);
         var lacking = GoodShortage.Find(orders, Stock, Supply, Today);
+        Plan = (await store.RecordAsync<ShopPlan>(ShopPlan.Key))?.Value ?? new ShopPlan();
+        Calendar = (await store.RecordAsync<ShopCalendar>(ShopCalendar.Key))?.Value ?? new ShopCalendar();
         Blockers = OrderBlocks.Find(Order, lacking.GetValueOrDefault(number) ?? [], Today);
         return true;
     }
@@ -161,22 +175,29 @@ public sealed class OrderWork
     public async Task<PromisedDay?> EarliestAsync()
     {
         var (items, _) = await PricedAsync(Order.Items);
-        var basis = Basis(false);
-        PromisedDay? last = null;
-        foreach (var item in items.Where(i => i.Numbers is not null))
+        if (!items.Any(i => i.Numbers is not null))
         {
-            var option = QuoteMaker.Price(basis, new OptionWish("") { Items = [item], Price = 0 }).Option;
-            var day = PromisedDay.Earliest(
-                item.Numbers!,
-                item.Item.Kind,
-                option.Minutes.Sum(m => m.Minutes),
-                GoodShortage.Arrival(option.Goods, Stock, Supply, Today),
-                Today
-            );
-            last = last is null || day.Day > last.Day ? day : last;
+            return null;
         }
 
-        return last;
+        var option = QuoteMaker
+            .Price(Basis(false), new OptionWish("") { Items = items, Price = 0 })
+            .Option;
+        // As if it were taken today: what it lacks beside the orders that are open already.
+        var asked = Order with
+        {
+            State = OrderState.Accepted,
+            Goods = Order.IsOpen ? Order.Goods : option.Goods,
+        };
+        var all = orders.Where(o => o.Number != Order.Number).Append(asked);
+        var awaited = GoodShortage.Awaited(all, Stock, Supply, Today).GetValueOrDefault(Order.Number);
+        var reading = new OrderReading(Terms, Kinds, Plan, Today);
+        var earliest = EarliestDays.Find(
+            reading.Read(new OrderFacts(asked, [.. items], awaited ?? [])),
+            Calendar,
+            Today
+        );
+        return new(earliest.Days.Arrive, earliest.Why);
     }
 
     /// <summary>What workshop and customer say on a paper of today.</summary>

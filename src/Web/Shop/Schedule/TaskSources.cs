@@ -1,0 +1,57 @@
+using Litterfall.Domain.Schedule;
+
+namespace Litterfall.Web.Shop.Schedule;
+
+/// <summary>
+/// Where tasks of a day come from. A subject adds itself here with one line: a pure function that returns its
+/// tasks for a span of days.
+/// </summary>
+public sealed class TaskSources
+{
+    /// <summary>Tasks of a span of days, the firm ones first on each day.</summary>
+    /// <param name="view">The kept plan.</param>
+    /// <param name="first">First day.</param>
+    /// <param name="last">Last day, included.</param>
+    /// <param name="cancel">Ends the reading.</param>
+    public async Task<IReadOnlyList<DayTask>> FindAsync(
+        PlanView view,
+        DateOnly first,
+        DateOnly last,
+        CancellationToken cancel = default
+    )
+    {
+        var all = new List<DayTask>();
+        foreach (var source in Sources)
+        {
+            all.AddRange(await source(view, (first, last), cancel));
+        }
+
+        return
+        [
+            .. all.OrderBy(t => t.Day)
+                .ThenByDescending(t => t.IsFirm)
+                .ThenBy(t => t.Who, StringComparer.Ordinal)
+                .ThenBy(t => t.Key, StringComparer.Ordinal),
+        ];
+    }
+
+    private delegate Task<IEnumerable<DayTask>> Source(
+        PlanView view,
+        (DateOnly First, DateOnly Last) span,
+        CancellationToken cancel
+    );
+
+    /// <summary>The list of sources.</summary>
+    private static IEnumerable<Source> Sources => [OrdersAsync];
+
+    private static Task<IEnumerable<DayTask>> OrdersAsync(
+        PlanView view,
+        (DateOnly First, DateOnly Last) span,
+        CancellationToken cancel
+    ) =>
+        Task.FromResult(
+            view.Plan.Orders.SelectMany(o => o.Tasks)
+                .Where(t => !t.IsCancelled && t.Task.Day >= span.First && t.Task.Day <= span.Last)
+                .Select(t => t.Task)
+        );
+}
