@@ -39,7 +39,7 @@ public sealed partial class TablePage
         view = await Desk.LoadAsync();
         here = [.. view.Materials.Where(m => m.Rules.IsCutHere && (m.Count > 0 || m.Planned > 0))];
         away = [.. view.Materials.Where(m => !m.Rules.IsCutHere && m.Count > 0)];
-        coming = [.. view.Coming(DaysShown)];
+        coming = [.. view.Tasks(Desk.Today, Desk.Today.AddDays(DaysShown - 1))];
         StateHasChanged();
     }
 
