@@ -74,6 +74,7 @@ public static class BenchHost
         services.AddSingleton<Shop.Nursery.NurseryDesk>();
         services.AddSingleton<Shop.Schedule.PlanDesk>();
         services.AddSingleton<Shop.Schedule.TaskSources>();
+        services.AddSingleton<Shop.Schedule.TaskRounds>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();

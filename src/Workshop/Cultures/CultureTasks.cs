@@ -14,6 +14,7 @@ public static class CultureTasks
     private const double MinutesPerCup = 6;
     private const double MinutesPerFlyCup = 5;
     private const string Page = "/cultures";
+    private const string FeedKey = "culture-feed-";
 
     /// <summary>Days of the week on which fly cups are started.</summary>
     public static IReadOnlyList<DayOfWeek> FlyDays { get; } = [DayOfWeek.Sunday, DayOfWeek.Wednesday];
@@ -40,6 +41,10 @@ public static class CultureTasks
                 .ThenBy(t => t.Key, StringComparer.Ordinal),
         ];
 
+    /// <summary>True for a round of feeding.</summary>
+    public static bool IsFeeding(DayTask task) =>
+        task.Key.StartsWith(FeedKey, StringComparison.Ordinal);
+
     private static IEnumerable<DayTask> Rounds(CultureBook book, DateOnly first, DateOnly until)
     {
         var crew = book.Standing.Where(c => book.Kind(c.Species) is not null).ToList();
@@ -51,12 +56,15 @@ public static class CultureTasks
             foreach (var (day, due) in Due(here, c => c.LastFed.AddDays(feed), feed, first, until))
             {
                 yield return Task(
-                    $"culture-feed-{shelf.Key}-{day:yyyyMMdd}",
+                    $"{FeedKey}{shelf.Key}-{day:yyyyMMdd}",
                     day,
                     $"Feed {NumberText.Count(due.Count, "culture", "cultures")} on {shelf.Name}",
                     $"{Numbers(due)}. Only what is gone by the next time; those on hold last.",
                     MinutesToFeed * due.Count
-                );
+                ) with
+                {
+                    Subjects = [.. due.Select(c => c.Number)],
+                };
             }
 
             foreach (var (day, due) in Due(here, c => c.LastLook.AddDays(look), look, first, until))
@@ -67,7 +75,10 @@ public static class CultureTasks
                     $"Look at {NumberText.Count(due.Count, "culture", "cultures")} on {shelf.Name}",
                     $"{Numbers(due)}. Smell, damp, mold, mites under the lens; count one of each line.",
                     MinutesToLook * due.Count
-                );
+                ) with
+                {
+                    Subjects = [.. due.Select(c => c.Number)],
+                };
             }
         }
     }

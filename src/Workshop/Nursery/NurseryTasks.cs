@@ -49,7 +49,10 @@ public static class NurseryTasks
                 MinutesPerTray * due.Count()
             ),
             "/nursery"
-        );
+        ) with
+        {
+            Subjects = [.. due.Select(t => t.Number)],
+        };
 
     private static IEnumerable<DayTask> Dips(NurseryBook book) =>
         book
