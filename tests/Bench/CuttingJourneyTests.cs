@@ -28,7 +28,7 @@ public sealed class CuttingJourneyTests(Browser browser, SharedBench shared) : V
         await page.ClickAsync("button:has-text('Write as cut')");
         await page.WaitForSelectorAsync(Says("offcuts are on the rack"));
         await GoAsync(page, $"{bench.Url}/orders/203");
-        await page.WaitForSelectorAsync(Says("0:20"));
+        await page.WaitForSelectorAsync(Says("20 min"));
         await GoAsync(page, $"{bench.Url}/table/3");
         await page.ClickAsync("button:has-text('Take the cutting back')");
         await page.WaitForSelectorAsync(Says("stock and hours are as before"));
