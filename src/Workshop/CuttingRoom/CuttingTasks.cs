@@ -4,7 +4,10 @@ using Litterfall.Domain.Schedule;
 
 namespace Litterfall.Workshop.CuttingRoom;
 
-/// <summary>Which sheets are cut on which day.</summary>
+/// <summary>
+/// Which sheets are cut on which day. Their hours are written where they are written as cut, so that they are
+/// not counted twice.
+/// </summary>
 public static class CuttingTasks
 {
     /// <summary>Days before the promised one on which parts are cut where no plan of days says so.</summary>
@@ -52,7 +55,6 @@ public static class CuttingTasks
             Detail = $"{Count(sheets, "sheet")}: {from}",
             Minutes = job.Pieces.Count * minutesPerPart,
             Order = Only(job),
-            Stage = "cut",
             Page = string.Create(CultureInfo.InvariantCulture, $"/table/{job.Number}"),
         };
     }

@@ -251,9 +251,10 @@ public static class CutSheetView
             var isUpright = wide < high && Lettering.Width(lines[0], Points) > wide;
             var (along, across) = isUpright ? (high, wide) : (wide, high);
             var most = (int)(across / pitch);
+            var first = Lettering.Width(lines[0], Points, true) <= along ? lines[0] : lines[0].Split(' ')[0];
             // What does not fit stands in the table of parts: a word that is cut off misleads.
             var shown = lines
-                .Select(l => Lettering.Clean(l))
+                .Select((l, i) => Lettering.Clean(i == 0 ? first : l))
                 .Where(l => l.Length > 0)
                 .SelectMany((l, i) => i == 0 ? [l] : Lettering.Wrap(l, along, Points))
                 .Take(most)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain.Cutting;
+using Litterfall.Domain.Schedule;
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
 using Litterfall.Store;
@@ -38,7 +39,8 @@ public sealed class CuttingDesk(
         var rules = await store.RecordsAsync<CuttingRules>(cancel);
         var jobs = await store.RecordsAsync<CuttingJob>(cancel);
         var panels = await store.RecordsAsync<LoosePanel>(cancel);
-        var (wanted, unread) = await WantedAsync(stock, panels, cancel);
+        var plan = (await store.RecordAsync<ShopPlan>(ShopPlan.Key, cancel))?.Value ?? new ShopPlan();
+        var (wanted, unread) = await WantedAsync(stock, plan, panels, cancel);
         var facts = new TableFacts
         {
             Wanted = wanted,
@@ -60,6 +62,7 @@ public sealed class CuttingDesk(
         {
             Rules = [.. rules],
             Unread = unread,
+            Days = plan.Orders.ToDictionary(o => o.Days.Order, o => o.Days),
         };
     }
 
@@ -205,6 +208,7 @@ public sealed class CuttingDesk(
 
     private async Task<(ImmutableArray<WantedPart> Wanted, ImmutableArray<string> Unread)> WantedAsync(
         StockView stock,
+        ShopPlan plan,
         IEnumerable<Kept<LoosePanel>> panels,
         CancellationToken cancel
     )
@@ -218,7 +222,9 @@ public sealed class CuttingDesk(
             {
                 if (await numbers.FindAsync(item, cancel) is { } shape)
                 {
-                    wanted.AddRange(WantedPart.FromDesign(order, item, shape, null));
+                    wanted.AddRange(
+                        WantedPart.FromDesign(order, item, shape, plan.Find(order.Number)?.Days.Cut)
+                    );
                 }
                 else
                 {

@@ -21,7 +21,7 @@ public sealed class CuttingRuns(CutSolver solver, CuttingDesk desk) : IDisposabl
     private readonly ConcurrentDictionary<string, CuttingRun> runs = new(StringComparer.Ordinal);
 
     /// <summary>Called when a search of some material has news.</summary>
-    public event Action? Changed;
+    public event EventHandler? Changed;
 
     /// <summary>The search of a material, running or ended; null where there was none.</summary>
     /// <param name="key">Key of the material.</param>
@@ -86,7 +86,7 @@ public sealed class CuttingRuns(CutSolver solver, CuttingDesk desk) : IDisposabl
         finally
         {
             run.IsRunning = false;
-            Changed?.Invoke();
+            Changed?.Invoke(this, EventArgs.Empty);
         }
     }
 
@@ -135,7 +135,7 @@ public sealed class CuttingRuns(CutSolver solver, CuttingDesk desk) : IDisposabl
     private void Tell(CuttingRun run, TaskDraft draft, CuttingPlan better)
     {
         (run.Draft, run.Best) = (draft, better);
-        Changed?.Invoke();
+        Changed?.Invoke(this, EventArgs.Empty);
     }
 
     private static string Nothing(bool isStockAlone) =>

@@ -41,16 +41,14 @@ public sealed record CuttingView(
     /// <param name="job">The plan.</param>
     public string? Stale(CuttingJob job) => StaleJob.Find(job, Facts, Stock.OrderName);
 
-    /// <summary>What is to be done at the table in the days that come.</summary>
-    /// <param name="days">How many days, today included.</param>
-    public IEnumerable<DayTask> Coming(int days) =>
-        CuttingTasks.Find(
-            Facts.Jobs,
-            Materials,
-            (Facts.Today, Facts.Today.AddDays(days - 1)),
-            new Dictionary<int, OrderDays>(),
-            CuttingDesk.MinutesPerPart(this)
-        );
+    /// <summary>Days of orders in the plan of the workshop, by number.</summary>
+    public IReadOnlyDictionary<int, OrderDays> Days { get; init; } = new Dictionary<int, OrderDays>();
+
+    /// <summary>What is to be done at the table; what is late falls on the first day.</summary>
+    /// <param name="first">First day.</param>
+    /// <param name="last">Last day, included.</param>
+    public IEnumerable<DayTask> Tasks(DateOnly first, DateOnly last) =>
+        CuttingTasks.Find(Facts.Jobs, Materials, (first, last), Days, CuttingDesk.MinutesPerPart(this));
 
     /// <summary>Offcuts on the rack, the oldest first.</summary>
     public IEnumerable<LotAccount> Rack =>

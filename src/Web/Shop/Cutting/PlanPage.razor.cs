@@ -14,7 +14,7 @@ namespace Litterfall.Web.Shop.Cutting;
 public sealed partial class PlanPage
 {
     /// <summary>Narrow, so that the figures of the drawing stay large on a phone.</summary>
-    private static readonly (double, double) Room = (82, 110);
+    private static readonly (double, double) Room = (80, 110);
 
     private CuttingView? view;
     private Kept<CuttingJob>? kept;

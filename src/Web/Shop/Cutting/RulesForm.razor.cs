@@ -32,6 +32,10 @@ public sealed partial class RulesForm
     [Parameter, EditorRequired]
     public required CuttingRules Rules { get; set; }
 
+    /// <summary>Begins the names of its fields: one good may lie on the table in two thicknesses.</summary>
+    [Parameter, EditorRequired]
+    public required string Prefix { get; set; }
+
     /// <summary>Told with null when they were written, else with why not.</summary>
     [Parameter]
     public EventCallback<string?> OnDone { get; set; }
@@ -74,7 +78,7 @@ public sealed partial class RulesForm
         width = Number("Usual sheet or roll, width, mm", Rules.SheetWidth);
     }
 
-    private string Id(string key) => $"{Rules.Good}-{key}";
+    private string Id(string key) => $"{Prefix}-{key}";
 
     private static TypedText Number(string label, double? value, string help = "") =>
         TypedText.ForNumber(label, value, help);

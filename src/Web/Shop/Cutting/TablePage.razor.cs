@@ -32,14 +32,14 @@ public sealed partial class TablePage
         watch?.Dispose();
     }
 
-    private void Show() => _ = InvokeAsync(StateHasChanged);
+    private void Show(object? sender, EventArgs told) => _ = InvokeAsync(StateHasChanged);
 
     private async Task LoadAsync()
     {
         view = await Desk.LoadAsync();
         here = [.. view.Materials.Where(m => m.Rules.IsCutHere && (m.Count > 0 || m.Planned > 0))];
         away = [.. view.Materials.Where(m => !m.Rules.IsCutHere && m.Count > 0)];
-        coming = [.. view.Coming(DaysShown)];
+        coming = [.. view.Tasks(Desk.Today, Desk.Today.AddDays(DaysShown - 1))];
         StateHasChanged();
     }
 

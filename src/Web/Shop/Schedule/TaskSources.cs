@@ -91,15 +91,7 @@ public sealed class TaskSources(CultureDesk cultures, NurseryDesk nursery, Cutti
     {
         var shown = await cutting.LoadAsync(cancel);
         var first = NotBefore(view.Today, span.First);
-        return first > span.Last
-            ? []
-            : CuttingTasks.Find(
-                shown.Facts.Jobs,
-                shown.Materials,
-                (first, span.Last),
-                view.Plan.Orders.ToDictionary(o => o.Days.Order, o => o.Days),
-                CuttingDesk.MinutesPerPart(shown)
-            );
+        return first > span.Last ? [] : shown.Tasks(first, span.Last);
     }
 
     /// <summary>These subjects put what is late on the first day that is asked for: that is today.</summary>
