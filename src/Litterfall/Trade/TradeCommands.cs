@@ -8,7 +8,15 @@ namespace Litterfall.App.Trade;
 internal static class TradeCommands
 {
     public static IEnumerable<Command> All() =>
-        [Quote(), BuyCommand.Create(), ScheduleCommand.Create(), CutCommand.Create(), Trace(), Mix(), ShopCommand.Create()];
+        [
+            Quote(),
+            BuyCommand.Create(),
+            CutCommand.Create(),
+            ScheduleCommand.Create(),
+            Trace(),
+            Mix(),
+            ShopCommand.Create(),
+        ];
 
     private static Command Quote() =>
         new CaseCommand<QuoteCase, CostSheet>

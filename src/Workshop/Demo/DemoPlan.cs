@@ -28,10 +28,7 @@ internal static class DemoPlan
     public static ShopCalendar Calendar(int shift) =>
         new()
         {
-            Holidays =
-            [
-                new Holiday(Holiday.AddDays(shift), "Harvest holiday") { CarrierEndsEveAt = Noon },
-            ],
+            Holidays = [new Holiday(Holiday.AddDays(shift), "Harvest holiday") { CarrierEndsEveAt = Noon }],
             Workers =
             [
                 new Worker(DemoShop.Builder)

@@ -1,6 +1,5 @@
 using Litterfall.Domain.Schedule;
 
-
 namespace Litterfall.Workshop.Scheduling;
 
 /// <summary>The earliest days of one order that has the workshop for itself.</summary>
@@ -157,10 +156,8 @@ public sealed record EarliestDays(OrderDays Days, string Critical, DateOnly Begi
         private DateOnly Leave(StageSpan span)
         {
             var first = span.Last(calendar, free) ?? free.AddDays(LongestLead);
-            return PlanDays.From(
-                    first,
-                    d => BackPlan.Leaves(need, calendar, d) && span.Does(calendar, d)
-                ) ?? first.AddDays(LongestLead);
+            return PlanDays.From(first, d => BackPlan.Leaves(need, calendar, d) && span.Does(calendar, d))
+                ?? first.AddDays(LongestLead);
         }
 
         private OrderDays Put(string stage, DateOnly last) =>

@@ -119,8 +119,7 @@ internal sealed class PlanModel
                                 : Never
                         ),
                     ],
-                    Holds =
-                        key == StageKey.Plant && need.Tanks > 0 ? [new DayHold(Bench, need.Tanks)] : [],
+                    Holds = key == StageKey.Plant && need.Tanks > 0 ? [new DayHold(Bench, need.Tanks)] : [],
                 };
             }
 
@@ -266,7 +265,8 @@ internal sealed class PlanModel
     }
 
     /// <summary>The day itself, or the last working day before it.</summary>
-    private int Work(int day) => Math.Max(0, PlanDays.UpTo(Day(day), calendar.IsWork) is { } work ? At(work) : 0);
+    private int Work(int day) =>
+        Math.Max(0, PlanDays.UpTo(Day(day), calendar.IsWork) is { } work ? At(work) : 0);
 
     private long Cost(OrderNeed need, string key, int last)
     {
@@ -281,7 +281,8 @@ internal sealed class PlanModel
         {
             var first = First(need, key, last);
             var isComing = need.QuarantineDays > 0 && need.Finished(StageKey.Plants) is null;
-            cost += (isComing ? (long)need.Planted * (first - PlantsIn(need, first)) : 0)
+            cost +=
+                (isComing ? (long)need.Planted * (first - PlantsIn(need, first)) : 0)
                 - ((long)need.Tanks * last);
         }
 

@@ -125,7 +125,11 @@ public static class ShopPlanner
         }
 
         return Places(need.Tanks, calendar.BenchPlaces, "places on the shelf")
-            ?? Places(need.QuarantineDays > 0 ? need.Planted : 0, calendar.QuarantinePlaces, "places in quarantine")
+            ?? Places(
+                need.QuarantineDays > 0 ? need.Planted : 0,
+                calendar.QuarantinePlaces,
+                "places in quarantine"
+            )
             ?? Places(Math.Min(1, need.Tanks), calendar.LeakTestPlaces, "places for a leak test");
 
         string? Places(int needed, int there, string what) =>

@@ -102,7 +102,11 @@ public sealed class PlanDesk(BenchStore store, StockShelf shelf, OrderNumbers nu
         }
 
         var name = who.Length > 0 ? who : await shelf.WhoAsync();
-        var done = new DoneTask(task.Key, view.Today, name, minutes) { Order = task.Order, Stage = task.Stage };
+        var done = new DoneTask(task.Key, view.Today, name, minutes)
+        {
+            Order = task.Order,
+            Stage = task.Stage,
+        };
         var step = await StepAsync(
             view.Plan with
             {
@@ -111,14 +115,11 @@ public sealed class PlanDesk(BenchStore store, StockShelf shelf, OrderNumbers nu
             view.PlanVersion,
             $"done: {task.Title}"
         );
-        return await HoursAsync(
-            step,
-            done,
-            order =>
-                order with
-                {
-                    Worked = [.. order.Worked, new WorkedTime(task.Stage!, minutes, view.Today, name)],
-                }
+        return await HoursAsync(step, done, order =>
+            order with
+            {
+                Worked = [.. order.Worked, new WorkedTime(task.Stage!, minutes, view.Today, name)],
+            }
         );
     }
 
@@ -140,16 +141,12 @@ public sealed class PlanDesk(BenchStore store, StockShelf shelf, OrderNumbers nu
             view.PlanVersion,
             "a mark was taken back"
         );
-        return await HoursAsync(
-            step,
-            done,
-            order =>
-            {
-                var written = new WorkedTime(done.Stage!, done.Minutes, done.Day, done.Who);
-                var at = order.Worked.ToList().LastIndexOf(written);
-                return order with { Worked = [.. order.Worked.Where((_, i) => i != at)] };
-            }
-        );
+        return await HoursAsync(step, done, order =>
+        {
+            var written = new WorkedTime(done.Stage!, done.Minutes, done.Day, done.Who);
+            var at = order.Worked.ToList().LastIndexOf(written);
+            return order with { Worked = [.. order.Worked.Where((_, i) => i != at)] };
+        });
     }
 
     /// <summary>Notes that a customer was told.</summary>
@@ -230,8 +227,10 @@ public sealed class PlanDesk(BenchStore store, StockShelf shelf, OrderNumbers nu
             ? asked
             : asked with
             {
-                Goods =
-                    (await store.QuotesAsync(asked.Number, cancel)).FirstOrDefault()?.Options.LastOrDefault()?.Goods
+                Goods = (await store.QuotesAsync(asked.Number, cancel))
+                    .FirstOrDefault()
+                    ?.Options.LastOrDefault()
+                    ?.Goods
                     ?? [],
             };
 

@@ -28,8 +28,8 @@ public sealed partial class TaskRow
     private string Words =>
         string.Join(
             " · ",
-            new[] { IsLate ? $"planned for {PlanWords.Short(Task.Day)}" : "", Task.Who, Task.Detail }.Where(w =>
-                w.Length > 0
+            new[] { IsLate ? $"planned for {PlanWords.Short(Task.Day)}" : "", Task.Who, Task.Detail }.Where(
+                w => w.Length > 0
             )
         );
 

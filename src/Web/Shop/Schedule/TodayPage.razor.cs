@@ -72,7 +72,8 @@ public sealed partial class TodayPage
     private async Task DoneAsync((DayTask Task, double Minutes) done)
     {
         fault = await Desk.DoneAsync(done.Task, done.Minutes, Who ?? "");
-        told = fault is not null ? null
+        told =
+            fault is not null ? null
             : done is { Task.Stage: not null, Minutes: > 0 }
                 ? $"{done.Task.Title}: done, {OrderShow.Time(done.Minutes)} written."
             : $"{done.Task.Title}: done.";
@@ -87,7 +88,8 @@ public sealed partial class TodayPage
     }
 
     private static string Address(DateOnly to, string? who) =>
-        $"/today?day={WeekPage.Iso(to)}" + (string.IsNullOrEmpty(who) ? "" : $"&who={Uri.EscapeDataString(who)}");
+        $"/today?day={WeekPage.Iso(to)}"
+        + (string.IsNullOrEmpty(who) ? "" : $"&who={Uri.EscapeDataString(who)}");
 
     /// <inheritdoc/>
     public void Dispose()

@@ -97,8 +97,7 @@ public sealed class WeekChart
         var chart = new WeekChart(from, weeks * WeekDays);
         return new WeekChart(from, weeks * WeekDays)
         {
-            Shown =
-                chart.Middle(week) is { } x ? (x - (DayWidth / 2), WeekDays * DayWidth) : null,
+            Shown = chart.Middle(week) is { } x ? (x - (DayWidth / 2), WeekDays * DayWidth) : null,
             Today = chart.Middle(view.Today),
             Weeks =
             [

@@ -84,17 +84,11 @@ public sealed partial class WeekPage
     }
 
     private Task HoldAsync(PlanHold hold) =>
-        PlanAsync(
-            hold.Why,
-            p =>
-                p with
-                {
-                    Holds =
-                    [
-                        .. p.Holds.Where(h => h.Order != hold.Order || h.Stage != hold.Stage),
-                        hold,
-                    ],
-                }
+        PlanAsync(hold.Why, p =>
+            p with
+            {
+                Holds = [.. p.Holds.Where(h => h.Order != hold.Order || h.Stage != hold.Stage), hold],
+            }
         );
 
     private async Task ToldAsync(PlanMove move)

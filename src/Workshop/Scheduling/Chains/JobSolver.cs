@@ -25,8 +25,8 @@ public sealed class JobSolver
 {
     private const int Steps = 600;
     private const int FillEvery = 4;
-    private const int FirstTries = 10_000;
-    private const int TriesPerJob = 2500;
+    private const int FirstTries = 20_000;
+    private const int TriesPerJob = 4000;
     private const int ShuffledOrders = 200;
     private const long MostNodes = 300_000;
     private readonly JobProblem problem;
@@ -51,10 +51,7 @@ public sealed class JobSolver
         JobProblem problem,
         SearchWish wish,
         CancellationToken cancel
-    ) =>
-        problem.Jobs.Length == 0
-            ? (new JobPlan([], 0, 0), true)
-            : new JobSolver(problem, cancel).Find(wish);
+    ) => problem.Jobs.Length == 0 ? (new JobPlan([], 0, 0), true) : new JobSolver(problem, cancel).Find(wish);
 
     private (JobPlan? Plan, bool IsCertain) Find(SearchWish wish)
     {

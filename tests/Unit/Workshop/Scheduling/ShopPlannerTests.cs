@@ -10,7 +10,11 @@ public sealed class ShopPlannerTests
 
     private static readonly ShopCalendar Calendar = new()
     {
-        Workers = [new Worker("Ilse") { Stages = ["plant"] }, new Worker("Tobin") { Stages = ["cut", "pack"] }],
+        Workers =
+        [
+            new Worker("Ilse") { Stages = ["plant"] },
+            new Worker("Tobin") { Stages = ["cut", "pack"] },
+        ],
         BenchPlaces = 3,
         QuarantinePlaces = 3,
         LeakTestPlaces = 1,
@@ -190,7 +194,11 @@ public sealed class ShopPlannerTests
         Assert.Contains("Where nobody else is moved", sentences[1], StringComparison.Ordinal);
         var free = WhatIf.Try(Need(9, new DateOnly(2027, 2, 12)), known, Setting);
         Assert.Equal(new DateOnly(2027, 2, 12), free.Order.Days!.Arrive);
-        Assert.Contains("nobody else is moved", Assert.Single(free.Sentences(Setting)), StringComparison.Ordinal);
+        Assert.Contains(
+            "nobody else is moved",
+            Assert.Single(free.Sentences(Setting)),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
