@@ -82,7 +82,9 @@ internal static class Instances
             Price = price,
         };
 
-    /// <summary>Length, width, then value and copies where they are given, in the order of the family.</summary>
+    /// <summary>
+    /// Length, width, then value and copies where they are given, in the order of the family.
+    /// </summary>
     private static CutDemand Part(
         int index,
         double[] row,

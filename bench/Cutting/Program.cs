@@ -4,7 +4,8 @@ using Litterfall.Bench.Cutting;
 using Litterfall.Domain.Cutting;
 using Litterfall.Workshop.Cutting;
 
-// Published instances against the values known for them: CuttingBench FOLDER [seconds] [words that a row contains].
+// Published instances against the values known for them: CuttingBench FOLDER [seconds] [words that a row
+// contains].
 // With a folder of ws-*.json: cases of a workshop.
 if (args.Length > 0 && Directory.GetFiles(args[0], "ws-*.json").Length > 0)
 {
@@ -45,7 +46,9 @@ foreach (
     Console.WriteLine(
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{answer.Name, -34} known {answer.Best, 10} (bound {answer.Bound}) got {plan.Value, 10} bound {plan.Bound:0.##} {(plan.IsProved ? "proved" : "found")} {took:0.00} s, first {first:0.00} s"
+            $"{answer.Name, -34} known {answer.Best, 10} (bound {answer.Bound}) got {plan.Value, 10} "
+                + $"bound {plan.Bound:0.##} {(plan.IsProved ? "proved" : "found")} "
+                + $"{took:0.00} s, first {first:0.00} s"
         )
     );
 }

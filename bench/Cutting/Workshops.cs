@@ -48,7 +48,11 @@ internal static class Workshops
             Console.WriteLine(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{Path.GetFileName(path)} parts {root.GetProperty("nParts")} sheets {plan.Sheets.Count} of {best} bound {plan.Bound} rest {largest / area:0.000} of the planted ({root.GetProperty("kind")}) {watch.Elapsed.TotalSeconds:0.0} s first {first:0.00} s"
+                    $"{Path.GetFileName(path)} parts {root.GetProperty("nParts")} "
+                        + $"sheets {plan.Sheets.Count} of {best} "
+                        + $"bound {plan.Bound} rest {largest / area:0.000} of the planted "
+                        + $"({root.GetProperty("kind")}) "
+                        + $"{watch.Elapsed.TotalSeconds:0.0} s first {first:0.00} s"
                 )
             );
         }
@@ -56,7 +60,8 @@ internal static class Workshops
         Console.WriteLine(
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{reached} of {count} with the fewest sheets; largest rest over planted, mean {ratios.DefaultIfEmpty().Average():0.000}"
+                $"{reached} of {count} with the fewest sheets; "
+                    + $"largest rest over planted, mean {ratios.DefaultIfEmpty().Average():0.000}"
             )
         );
     }

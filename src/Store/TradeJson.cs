@@ -1,7 +1,10 @@
 using System.Globalization;
-using System.Text.Json;
 using System.Text.Json.Serialization;
+using System.Text.Json;
+using Litterfall.Domain.Cultures;
+using Litterfall.Domain.Cutting;
 using Litterfall.Domain.Lists;
+using Litterfall.Domain.Nursery;
 using Litterfall.Domain.Schedule;
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
@@ -41,6 +44,15 @@ public static class TradeJson
             var t when t == typeof(Purchase) => "purchase",
             var t when t == typeof(SoilBatch) => "batch",
             var t when t == typeof(ShopCalendar) => "calendar",
+            var t when t == typeof(CuttingRules) => "cutting-rules",
+            var t when t == typeof(CuttingJob) => "cutting-job",
+            var t when t == typeof(LoosePanel) => "loose-panel",
+            var t when t == typeof(Culture) => "culture",
+            var t when t == typeof(CultureShelf) => "culture-shelf",
+            var t when t == typeof(FedGroup) => "fed-group",
+            var t when t == typeof(NurseryBench) => "nursery-bench",
+            var t when t == typeof(PlantTray) => "plant-tray",
+            var t when t == typeof(MotherPlant) => "mother-plant",
             var t when t == typeof(ShopPlan) => "plan",
             _ => throw new InvalidOperationException($"{typeof(T).Name} is no record of the workshop."),
         };

@@ -67,8 +67,14 @@ public static class BenchHost
         services.AddSingleton<Shop.Batches.OrderNumbers>();
         services.AddSingleton<Shop.Batches.BatchDesk>();
         services.AddSingleton<Shop.Kits.KitDesk>();
+        services.AddSingleton<Shop.Cutting.CuttingDesk>();
+        services.AddSingleton(Shop.Cutting.CutSolver.Own);
+        services.AddSingleton<Shop.Cutting.CuttingRuns>();
+        services.AddSingleton<Shop.Cultures.CultureDesk>();
+        services.AddSingleton<Shop.Nursery.NurseryDesk>();
         services.AddSingleton<Shop.Schedule.PlanDesk>();
         services.AddSingleton<Shop.Schedule.TaskSources>();
+        services.AddSingleton<Shop.Schedule.TaskRounds>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
@@ -120,7 +126,9 @@ public static class BenchHost
         app.MapGet("/export.zip", ExportAsync);
         ViewRoutes.Map(app);
         Shop.StockRoutes.Map(app);
+        Shop.CultureRoutes.Map(app);
         BuyingRoutes.Map(app);
+        CuttingRoutes.Map(app);
         Shop.ScheduleRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }

@@ -70,7 +70,29 @@ public sealed class PagesTests(Browser browser, SharedBench bench) : Visits(brow
         var page = await PageAsync(isPhone: width < 500, isDark);
         await page.SetViewportSizeAsync(width, height);
         var design = await bench.CopyAsync("LD-204 shop kits");
-        (string Path, string Until)[] pages =
+        foreach (var ((path, until), i) in Pages(design).Select((p, i) => (p, i)))
+        {
+            await GoAsync(page, path);
+            await page.WaitForSelectorAsync(until);
+            var what = $"{path[bench.Url.Length..]} at {width}";
+            // In the short run each page is looked at once: on a light desk or on a dark phone.
+            if (hasAxe && (IsLong || i % 2 == 0 == width > 500))
+            {
+                await Browser.AxeAsync(page, what);
+            }
+
+            await Browser.FitsAsync(page);
+            Assert.Equal(1, await page.Locator("h1").CountAsync());
+            foreach (var rule in new[] { SmallTargets, SmallLetters, PalePlaceholders })
+            {
+                var found = string.Join("; ", await page.EvaluateAsync<string[]>(rule));
+                Assert.True(found == "", $"{what}: {found}");
+            }
+        }
+    }
+
+    /// <summary>Pages, and what is there once they are.</summary>
+    private (string Path, string Until)[] Pages(string design) =>
         [
             (bench.Url, ".designs li"),
             (bench.Url + "/?list=archive", "[aria-current=page]:has-text('Archive')"),
@@ -102,26 +124,6 @@ public sealed class PagesTests(Browser browser, SharedBench bench) : Visits(brow
             (bench.Url + "/workshop/import", "#list-supplier"),
             (bench.Url + "/nowhere", "main h1"),
         ];
-        foreach (var ((path, until), i) in pages.Select((p, i) => (p, i)))
-        {
-            await GoAsync(page, path);
-            await page.WaitForSelectorAsync(until);
-            var what = $"{path[bench.Url.Length..]} at {width}";
-            // In the short run each page is looked at once: on the desk in the light, or on the phone in the dark.
-            if (hasAxe && (IsLong || i % 2 == 0 == width > 500))
-            {
-                await Browser.AxeAsync(page, what);
-            }
-
-            await Browser.FitsAsync(page);
-            Assert.Equal(1, await page.Locator("h1").CountAsync());
-            foreach (var rule in new[] { SmallTargets, SmallLetters, PalePlaceholders })
-            {
-                var found = await page.EvaluateAsync<string[]>(rule);
-                Assert.True(found.Length == 0, $"{what}: {string.Join("; ", found)}");
-            }
-        }
-    }
 
     /// <summary>Documents are looked at, enlarged by keys, and there at once the second time.</summary>
     [Fact]

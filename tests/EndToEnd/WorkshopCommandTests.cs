@@ -29,6 +29,14 @@ public sealed class WorkshopCommandTests
                    { "balance": "MIX-07", "made": 36 } ] }
         """;
 
+    private const string Cut = """
+        { "stock": [ { "id": "sheet", "lengthMm": 1000, "widthMm": 500, "count": null, "price": 18.5 } ],
+          "parts": [ { "id": "pane", "lengthMm": 332, "widthMm": 500, "count": 3, "mayTurn": false,
+                       "value": null } ],
+          "kerfMm": 2, "trimMm": 0, "straightCutsOnly": true, "stages": null, "goal": "least-stock",
+          "seconds": 10 }
+        """;
+
     private const string Mix = """
         { "recipe": [ { "name": "bark", "parts": 3, "kgPerLiter": 0.3, "wetPercent": 40 },
                       { "name": "fiber", "parts": 1, "kgPerLiter": 0.2, "wetPercent": 30 } ],
@@ -46,7 +54,8 @@ public sealed class WorkshopCommandTests
                         "weight": 2 } ] }
         """;
 
-    public static TheoryData<string> Commands => ["quote", "buy", "schedule", "trace", "mix"];
+    public static TheoryData<string> Commands =>
+        ["quote", "buy", "cut", "schedule", "trace", "mix", "cultures"];
 
     /// <summary>A command, a case, and what its refusal says.</summary>
     public static TheoryData<string, string, string> BadInput =>
@@ -66,6 +75,30 @@ public sealed class WorkshopCommandTests
             },
             { "quote", """{ "loss": { "chancePercent": 100, "replacedAgain": true } }""", "chancePercent" },
             { "quote", """{ "materials": -1 }""", "materials is -1" },
+            {
+                "cut",
+                """
+                { "stock": [ { "id": "s", "lengthMm": 1000, "widthMm": 500 } ],
+                  "parts": [ { "id": "pane", "lengthMm": 1300, "widthMm": 250, "count": 1 } ] }
+                """,
+                "larger than any stock"
+            },
+            {
+                "cut",
+                """
+                { "stock": [ { "id": "s", "lengthMm": 1000, "widthMm": 500, "count": 1 } ],
+                  "parts": [ { "id": "pane", "lengthMm": 500, "widthMm": 250, "count": 5 } ] }
+                """,
+                "does not suffice"
+            },
+            {
+                "cut",
+                """
+                { "stock": [ { "id": "s", "lengthMm": 1000, "widthMm": 500 } ],
+                  "parts": [ { "id": "pane", "lengthMm": 500, "widthMm": 250 } ] }
+                """,
+                "how many are wanted"
+            },
             {
                 "trace",
                 """{ "edges": [ { "from": "A", "to": "A" } ], "ask": [ { "forward": "A" } ] }""",
@@ -114,6 +147,28 @@ public sealed class WorkshopCommandTests
                                     "breaks": [[1, 5]] }] }
                     """,
                 "'T' is not listed"
+            },
+            {
+                "cultures",
+                """{ "species": "folsomia-candid", "from": "2026-06-19", "shelfC": 21 }""",
+                "no crew animal 'folsomia-candid'"
+            },
+            {
+                "cultures",
+                """
+                    { "species": "folsomia-candida", "from": "19 June", "shelfC": 21,
+                      "mothers": [], "orders": [] }
+                    """,
+                "'19 June' is no day"
+            },
+            {
+                "cultures",
+                """
+                    { "species": "folsomia-candida", "from": "2026-06-19", "shelfC": 21,
+                      "mothers": [ { "animals": 500, "liters": 0.5 } ],
+                      "orders": [ { "date": "2026-06-01", "cups": 1, "animals": 100, "liters": 0.2 } ] }
+                    """,
+                "before the first day"
             },
             {
                 "buy",
@@ -191,6 +246,20 @@ public sealed class WorkshopCommandTests
         Assert.Equal(0.0, told["leftover"]![0]!["litres"]!.GetValue<double>());
     }
 
+    /// <summary>Own worked example: 3 × 332 + 2 × 2 = 1000, so that one sheet gives three panes.</summary>
+    [Fact]
+    public void Cut_tells_where_each_part_lies_and_each_cut_goes()
+    {
+        var told = Told("cut", Cut);
+        Assert.Equal("proved", told["status"]!.GetValue<string>());
+        Assert.Equal((18.5, 18.5), (told["value"]!.GetValue<double>(), told["bound"]!.GetValue<double>()));
+        var sheet = told["sheets"]!.AsArray().Single()!;
+        Assert.Equal(
+            [0.0, 334.0, 668.0],
+            sheet["placements"]!.AsArray().Select(p => p!["xMm"]!.GetValue<double>()).Order()
+        );
+        Assert.Equal([332.0, 666.0], sheet["cuts"]!.AsArray().Select(c => c!["atMm"]!.GetValue<double>()).Order());
+        Assert.Empty(sheet["offcuts"]!.AsArray());
     /// <summary>14 days of a place in quarantine, two places on the bench for 15.</summary>
     [Fact]
     public void Schedule_tells_days_and_what_they_cost()
@@ -232,6 +301,48 @@ public sealed class WorkshopCommandTests
         Assert.Equal(3, told["batchCount"]!.GetValue<int>());
         Near(75.0, told["parts"]![0]!["liters"]);
         Near(6.5, told["addWaterLiters"]);
+    }
+
+    /// <summary>
+    /// Twelve cups on 14 Aug from three full mothers at 21 °C: 12 ÷ 0.85 are 15 started, three days of rest.
+    /// 97 ÷ 12.4 + 257 ÷ 12.4 are 8 + 21 days from egg to laying. Four days ahead nothing can be ready from
+    /// one small mother: the cause is named, and what would do.
+    /// </summary>
+    [Fact]
+    public void Cultures_tells_when_to_split_or_why_not()
+    {
+        const string shelf = """
+            { "species": "folsomia-candida", "from": "2026-06-19", "shelfC": 21,
+            """;
+        var told = Told(
+            "cultures",
+            shelf
+                + """
+                "mothers": [ { "count": 3, "animals": 2500, "liters": 0.5 } ],
+                "orders": [ { "date": "2026-08-14", "cups": 12, "animals": 250, "liters": 0.24 } ] }
+                """
+        );
+        Assert.Equal(29, told["eggToLayingDays"]!.GetValue<double>());
+        var plan = told["plans"]![0]!;
+        Assert.True(plan["possible"]!.GetValue<bool>());
+        Assert.Equal(15, plan["started"]!.GetValue<int>());
+        var split = DateOnly.Parse(
+            plan["steps"]![0]!["date"]!.GetValue<string>(),
+            System.Globalization.CultureInfo.InvariantCulture
+        );
+        Assert.InRange(split, new DateOnly(2026, 7, 30), new DateOnly(2026, 8, 11));
+        var late = Told(
+            "cultures",
+            shelf
+                + """
+                "mothers": [ { "animals": 100, "liters": 0.5 } ],
+                "orders": [ { "date": "2026-06-23", "cups": 12, "animals": 250, "liters": 0.24 } ] }
+                """
+        )["plans"]![0]!;
+        Assert.False(late["possible"]!.GetValue<bool>());
+        Assert.Equal("too-few-mothers", late["cause"]!.GetValue<string>());
+        Assert.Equal(12, late["cupsToBuy"]!.GetValue<int>());
+        Assert.StartsWith("2026-0", late["earliest"]!.GetValue<string>(), StringComparison.Ordinal);
     }
 
     [Theory]

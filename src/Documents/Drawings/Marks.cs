@@ -133,6 +133,12 @@ public static class Layers
     /// <summary>Edges to cut.</summary>
     public const string Cut = "CUT";
 
+    /// <summary>Lines to score and snap.</summary>
+    public const string Score = "SCORE";
+
+    /// <summary>Outline of the sheet that is cut.</summary>
+    public const string Stock = "STOCK";
+
     /// <summary>Holes.</summary>
     public const string Drill = "DRILL";
 

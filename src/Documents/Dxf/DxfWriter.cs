@@ -14,6 +14,8 @@ public static class DxfWriter
     private static readonly (string Name, int Color, string LineType)[] Known =
     [
         (Layers.Cut, 1, "CONTINUOUS"),
+        (Layers.Score, 6, "CONTINUOUS"),
+        (Layers.Stock, 8, "CONTINUOUS"),
         (Layers.Drill, 5, "CONTINUOUS"),
         (Layers.Engrave, 3, "CONTINUOUS"),
         (Layers.Reference, 8, "CONTINUOUS"),
@@ -171,7 +173,7 @@ public static class DxfWriter
 
         public Groups Add(int code, string value)
         {
-            text.Append(CultureInfo.InvariantCulture, $"{code,3}")
+            text.Append(CultureInfo.InvariantCulture, $"{code, 3}")
                 .Append("\r\n")
                 .Append(value)
                 .Append("\r\n");

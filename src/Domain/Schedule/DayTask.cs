@@ -1,3 +1,5 @@
+using Litterfall.Domain.Lists;
+
 namespace Litterfall.Domain.Schedule;
 
 /// <summary>What part of the workshop a task belongs to.</summary>
@@ -51,6 +53,11 @@ public sealed record DayTask
 
     /// <summary>Key of the stage whose hours it writes; null for none.</summary>
     public string? Stage { get; init; }
+
+    /// <summary>
+    /// Numbers of the cultures or trays that one tap ticks off together; empty where it is done on its own page.
+    /// </summary>
+    public Seq<string> Subjects { get; init; } = [];
 
     /// <summary>Address of the page where it is done; empty for none.</summary>
     public string Page { get; init; } = "";

@@ -1,5 +1,21 @@
 namespace Litterfall.Domain.Stock;
 
+/// <summary>What shape a lot of sheet goods has.</summary>
+public enum SheetForm
+{
+    /// <summary>Whole sheets, all of one size.</summary>
+    Sheets,
+
+    /// <summary>A roll.</summary>
+    Roll,
+
+    /// <summary>One rectangle that was left over from cutting.</summary>
+    Offcut,
+
+    /// <summary>Parts that are cut already.</summary>
+    Parts,
+}
+
 /// <summary>
 /// So much of a good that came, or was made, at one time: what is told apart when something is wrong.
 /// A tank or kit that leaves the workshop is a lot too.
@@ -41,6 +57,20 @@ public sealed record Lot
 
     /// <summary>Order it was made for; null for stock.</summary>
     public int? Order { get; init; }
+
+    /// <summary>Shape of sheet goods; null for what is no sheet, or where nobody said.</summary>
+    public SheetForm? Form { get; init; }
+
+    /// <summary>
+    /// Edge of one sheet or offcut, mm; of a roll its whole length as it came. Null for what is no sheet.
+    /// </summary>
+    public double? LengthMillimeters { get; init; }
+
+    /// <summary>The other edge, mm; of a roll its width.</summary>
+    public double? WidthMillimeters { get; init; }
+
+    /// <summary>Thickness, mm; null where the good has one alone, or nobody said.</summary>
+    public double? ThicknessMillimeters { get; init; }
 
     /// <summary>What to remember.</summary>
     public string Note { get; init; } = "";

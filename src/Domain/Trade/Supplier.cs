@@ -68,6 +68,17 @@ public sealed record Offer
     public double? SheetMillimeters { get; init; }
 
     /// <summary>
+    /// Edge of one sheet, mm; of a roll its length. Null for what is cut to size, or no sheet.
+    /// </summary>
+    public double? LengthMillimeters { get; init; }
+
+    /// <summary>The other edge of one sheet, mm; of a roll its width.</summary>
+    public double? WidthMillimeters { get; init; }
+
+    /// <summary>True where one pack is a roll.</summary>
+    public bool IsRoll { get; init; }
+
+    /// <summary>
     /// Working days until it is here, where it takes longer or shorter than other goods of the supplier; null
     /// for as long as those.
     /// </summary>

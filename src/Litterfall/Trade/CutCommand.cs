@@ -58,6 +58,14 @@ internal static class CutCommand
         }
 
         var milliseconds = watch.Elapsed.TotalMilliseconds;
+        if (CuttingCheck.Faults(asked.Task, plan) is [var fault, ..])
+        {
+            return Exit.NotSolved(
+                json,
+                new TextFault(path, 1, 1, $"the plan does not hold: {fault}", "a report of this case")
+            );
+        }
+
         if (cancel.IsCancellationRequested)
         {
             Console.Error.WriteLine("Interrupted; this is the best plan found so far.");

@@ -87,7 +87,8 @@ internal static class CutText
             text.Append(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"{i + 1}. {Terminal.Clean(sheet.Stock)}, {sheet.Length:0.##} × {sheet.Width:0.##} mm, waste {Waste(sheet):0.0} %\n"
+                    $"{i + 1}. {Terminal.Clean(sheet.Stock)}, {sheet.Length:0.##} × {sheet.Width:0.##} mm, "
+                        + $"waste {Waste(sheet):0.0} %\n"
                 )
             );
             Cuts(text, sheet);
@@ -117,7 +118,8 @@ internal static class CutText
             text.Append(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"   cut {c + 1}: {(cut.IsUpright ? "across" : "along")} at {cut.At:0.##} mm, from {cut.From:0.##} to {cut.To:0.##} mm\n"
+                    $"   cut {c + 1}: {(cut.IsUpright ? "across" : "along")} at {cut.At:0.##} mm, "
+                        + $"from {cut.From:0.##} to {cut.To:0.##} mm\n"
                 )
             );
         }
@@ -131,7 +133,7 @@ internal static class CutText
         var (value, bound) = (Told(task, plan.Value), Told(task, plan.Bound));
         return plan.IsProved
             ? $"{value}; nothing better is possible.\n"
-            : $"{value}; the best possible is no better than {bound}.\n";
+            : $"{value}; no plan can be better than this: {bound}.\n";
     }
 
     private static string Told(CuttingTask task, double value) =>

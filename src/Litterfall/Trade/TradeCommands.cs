@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Litterfall.App.Files;
 using Litterfall.Workshop.Mixing;
 using Litterfall.Workshop.Pricing;
 
@@ -15,6 +16,7 @@ internal static class TradeCommands
             ScheduleCommand.Create(),
             Trace(),
             Mix(),
+            Cultures(),
             ShopCommand.Create(),
         ];
 
@@ -45,4 +47,16 @@ internal static class TradeCommands
             Json = (_, plan, milliseconds) => MixText.Json(plan, milliseconds),
             Text = (_, plan) => MixText.Card(plan),
         }.Create("mix", "Batches of a soil mix: liters by component, tubs, water.");
+
+    private static Command Cultures() =>
+        new CaseCommand<CulturesCase, CulturesOutcome>
+        {
+            Read = form => new CulturesForm(Shop.Embedded).Read(form),
+            Solve = CulturesText.Solve,
+            Json = CulturesText.Json,
+            Text = CulturesText.Lines,
+        }.Create(
+            "cultures",
+            "When to split mother cultures so that cups are ready on their days, or why not."
+        );
 }

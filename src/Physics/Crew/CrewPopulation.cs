@@ -58,6 +58,63 @@ public sealed class CrewPopulation
         AddYoung(new Cohort(0.0, day, justLaid));
     }
 
+    private CrewPopulation(double hatchShare) => HatchShare = hatchShare;
+
+    /// <summary>
+    /// A population whose ages have settled: class i of the day classes holds (p ÷ λ)^(i − 1) of the first,
+    /// with p what lives through a day of growing up; adults alone where nothing grows up.
+    /// </summary>
+    /// <param name="rates">Rates, in whole days.</param>
+    /// <param name="mobile">Juveniles and adults.</param>
+    public static CrewPopulation Settled(LifeTable rates, double mobile)
+    {
+        double growth = rates.GrowthFactor();
+        double day = Progress(rates);
+        if (day <= 0.0 || growth <= rates.AdultSurvivalPerDay)
+        {
+            return new CrewPopulation(rates, mobile, 0.0, 0.0);
+        }
+
+        double live = Math.Pow(rates.SurvivalToAdult, 1.0 / (rates.Days - 1.0));
+        var all = new CrewPopulation(rates.EggDays / rates.Days);
+        double count = 1.0;
+        for (int i = 1; i < rates.Days; i++)
+        {
+            all.AddYoung(new Cohort((i - 1) * day, day, count));
+            count *= live / growth;
+        }
+
+        // The last class before laying, a day on: those who come of age over those who leave.
+        all.adults = count * growth / (growth - rates.AdultSurvivalPerDay);
+        all.Scale(mobile / all.Mobile);
+        return all;
+    }
+
+    /// <summary>Multiplies every age by a factor, as a count says.</summary>
+    /// <param name="factor">The factor, 0 or more.</param>
+    public void Scale(double factor)
+    {
+        adults *= factor;
+        for (int i = 0; i < young.Count; i++)
+        {
+            young[i] = young[i] with { Count = factor * young[i].Count };
+        }
+    }
+
+    /// <summary>The same population, to be led another way.</summary>
+    public CrewPopulation Copy()
+    {
+        var other = new CrewPopulation(HatchShare) { adults = adults };
+        other.young.AddRange(young);
+        return other;
+    }
+
+    /// <summary>Takes out a share of the animals that walk; eggs stay.</summary>
+    /// <param name="share">Share, 0 to 1.</param>
+    /// <returns>Animals taken.</returns>
+    public double TakeMobile(double share) =>
+        Take(new CrewDay { JuvenilesTaken = share, AdultsTaken = share });
+
     /// <summary>Share of their development done when they hatch.</summary>
     public double HatchShare { get; private set; }
 

@@ -33,6 +33,12 @@ public sealed record PlantDip(
     private const double HardySeconds = 300.0;
     private const double SoftSeconds = 60.0;
 
+    /// <summary>Time of hardy plants in the bath, min.</summary>
+    public const double HardyMinutes = HardySeconds / 60;
+
+    /// <summary>Time of soft plants in the bath, min.</summary>
+    public const double SoftMinutes = SoftSeconds / 60;
+
     private static readonly Figure ProductShare = Figure.Given(
         "bleach product in the bath",
         0.05,
@@ -73,7 +79,18 @@ public sealed record PlantDip(
         var label = design.Figure("hygiene.bleach", "label strength of the bleach", typed, Unit.Percent);
         var bath = design.Design.Hygiene.Bath is { } b
             ? design.Figure("hygiene.bath", "volume of the bath", b, Unit.Liter)
-            : Figure.Choice("volume of the bath", 10, Unit.Liter, "a bucket");
+            : Bucket;
+        return From(label, bath);
+    }
+
+    /// <summary>The bath while nobody says another one.</summary>
+    public static readonly Figure Bucket = Figure.Choice("volume of the bath", 10, Unit.Liter, "a bucket");
+
+    /// <summary>The dip of a label and a bath.</summary>
+    /// <param name="label">Sodium hypochlorite on the label.</param>
+    /// <param name="bath">Volume of the bath.</param>
+    public static PlantDip From(Figure label, Figure bath)
+    {
         var strength = (label * ProductShare).As("strength of the dip", Unit.Percent, Arithmetic);
         var chlorine = Chlorine.ChlorineMilligramsPerLiter(strength.Value);
         return new PlantDip(

@@ -81,6 +81,13 @@ public sealed class DemoBench(
         Each(book.Offers, o => change.Keep(o.Key, 0, o, "demo"));
         Each(book.Orders, o => change.Keep(o.Number.ToString(CultureInfo.InvariantCulture), 0, o, "demo"));
         Each(book.Batches, b => change.Keep(b.Lot, 0, b, "demo"));
+        Each(book.Jobs, j => change.Keep(j.Number.ToString(CultureInfo.InvariantCulture), 0, j, "demo"));
+        Each(book.Shelves, s => change.Keep(s.Key, 0, s, "demo"));
+        Each(book.Cultures, c => change.Keep(c.Number, 0, c, "demo"));
+        Each(book.Fed, f => change.Keep(f.Key, 0, f, "demo"));
+        Each(book.Benches, b => change.Keep(b.Key, 0, b, "demo"));
+        Each(book.Trays, t => change.Keep(t.Number, 0, t, "demo"));
+        Each(book.Mothers, m => change.Keep(m.Key, 0, m, "demo"));
         Each(book.Lots, lot => change.Add(lot));
         Each(book.Lines, line => change.Add(line));
         Each(book.Quotes, q => change.Issue(q.Order, _ => q));

@@ -5,7 +5,8 @@ using Litterfall.Domain.Cutting;
 namespace Litterfall.Workshop.Cutting;
 
 /// <summary>
-/// Certifies a cutting plan from the task and the plan alone: the cuts are made one after the other on the raw
+/// Certifies a cutting plan from the task and the plan alone: the cuts are made one after the other on the
+/// raw
 /// sheet, and what comes off is compared with what is wanted. It shares nothing with the searches.
 /// </summary>
 public sealed class CuttingCheck

@@ -1,34 +1,8 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Cutting;
+using Litterfall.Workshop.Cutting.Trees;
 
 namespace Litterfall.Workshop.Cutting;
-
-/// <summary>A kind of part on the grid: equal parts are one kind, however they are called.</summary>
-/// <param name="Length">Edge along x with its kerf, in grid units.</param>
-/// <param name="Width">Edge along y with its kerf, in grid units.</param>
-/// <param name="Count">How many; <see cref="GridTask.Unlimited"/> for as many as fit.</param>
-/// <param name="MayTurn">True where it may lie the other way, and then looks different.</param>
-/// <param name="Value">What one is worth.</param>
-internal sealed record GridPart(int Length, int Width, int Count, bool MayTurn, double Value)
-{
-    /// <summary>Indices of the demands it stands for, with what each asks.</summary>
-    public required ImmutableArray<(int Demand, int Count)> Demands { get; init; }
-
-    /// <summary>Area with kerf, grid units squared.</summary>
-    public double Area => (double)Length * Width;
-}
-
-/// <summary>A kind of sheet on the grid.</summary>
-/// <param name="Stock">Index of the stock.</param>
-/// <param name="Length">Usable edge along x and one kerf, in grid units.</param>
-/// <param name="Width">Usable edge along y and one kerf, in grid units.</param>
-/// <param name="Count">How many there are; <see cref="GridTask.Unlimited"/> for as many as wanted.</param>
-/// <param name="Cost">What one costs in the unit of the plan's value.</param>
-internal sealed record GridSheet(int Stock, int Length, int Width, int Count, double Cost)
-{
-    /// <summary>Area, grid units squared.</summary>
-    public double Area => (double)Length * Width;
-}
 
 /// <summary>
 /// A cutting task in whole numbers. Each part and each sheet carry one kerf on both edges; with that, cuts of
@@ -38,9 +12,6 @@ internal sealed record GridSheet(int Stock, int Length, int Width, int Count, do
 /// </summary>
 internal sealed class GridTask
 {
-    /// <summary>As many as wanted.</summary>
-    public const int Unlimited = int.MaxValue;
-
     private const double PerMillimeter = 100;
     private const double Rounding = 1e-6;
 
@@ -103,11 +74,6 @@ internal sealed class GridTask
     /// <summary>Trim of the stock's edge along x and along y, millimeters.</summary>
     public (double X, double Y) Trim(int stock) => (Task.Stock[stock].IsRoll ? 0 : Task.Trim, Task.Trim);
 
-    /// <summary>True where a part fits on a sheet in one way or the other.</summary>
-    public static bool Fits(GridPart part, GridSheet sheet) =>
-        (part.Length <= sheet.Length && part.Width <= sheet.Width)
-        || (part.MayTurn && part.Width <= sheet.Length && part.Length <= sheet.Width);
-
     private GridSheet SheetOf(int index)
     {
         var stock = Task.Stock[index];
@@ -117,7 +83,7 @@ internal sealed class GridTask
             index,
             (Down(stock.Length) - (stock.IsRoll ? 0 : 2 * trim) + kerf) / Unit,
             (Down(stock.Width) - 2 * trim + kerf) / Unit,
-            stock.Count ?? Unlimited,
+            stock.Count ?? GridSheet.Unlimited,
             CostOf(stock)
         );
     }
@@ -136,13 +102,13 @@ internal sealed class GridTask
                     g.Key.Length,
                     g.Key.Width,
                     g.Any(p => Task.Parts[p.i].Count is null)
-                        ? Unlimited
+                        ? GridSheet.Unlimited
                         : g.Sum(p => Task.Parts[p.i].Count!.Value),
                     g.Key.MayTurn,
                     g.Key.Value
                 )
                 {
-                    Demands = [.. g.Select(p => (p.i, Task.Parts[p.i].Count ?? Unlimited))],
+                    Demands = [.. g.Select(p => (p.i, Task.Parts[p.i].Count ?? GridSheet.Unlimited))],
                 })
                 .Where(p => p.Count > 0),
         ];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Cutting;
+using Litterfall.Workshop.Cutting.Trees;
 
 namespace Litterfall.Workshop.Cutting;
 
@@ -66,7 +67,7 @@ internal sealed class LeastStock
         if (!IsClosed)
         {
             pool.Grow(isCounted, cancel);
-            bound = Math.Max(bound, Step(pool.Bound));
+            bound = Math.Max(bound, Step(Math.Max(bound, pool.Bound)));
             Tell();
         }
 
@@ -167,19 +168,6 @@ internal sealed class LeastStock
             return Math.Ceiling(cost - 1e-6);
         }
 
-        // Prices are whole cents; their common divisor is the step.
-        var step = 0L;
-        foreach (var sheet in sheets)
-        {
-            var cents = (long)Math.Round(sheet.Cost * 100);
-            if (Math.Abs(cents - sheet.Cost * 100) > 1e-6)
-            {
-                return cost;
-            }
-
-            step = (long)System.Numerics.BigInteger.GreatestCommonDivisor(step, cents);
-        }
-
-        return step == 0 ? cost : Math.Ceiling(cost * 100 / step - 1e-6) * step / 100;
+        return StockSums.Next(sheets, cost, best?.Cost ?? double.MaxValue);
     }
 }

@@ -1,9 +1,11 @@
 using System.Collections.Immutable;
+using Litterfall.Workshop.Cutting.Trees;
 
 namespace Litterfall.Workshop.Cutting;
 
 /// <summary>
-/// Makes the rest that is worth keeping as large as can be, on the same sheets: the rest is asked for as if it
+/// Makes the rest that is worth keeping as large as can be, on the same sheets: the rest is asked for as if
+/// it
 /// were a part, as long or as wide as a sheet.
 /// </summary>
 /// <param name="grid">The task.</param>

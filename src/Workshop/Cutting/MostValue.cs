@@ -1,4 +1,5 @@
 using Litterfall.Domain.Cutting;
+using Litterfall.Workshop.Cutting.Trees;
 
 namespace Litterfall.Workshop.Cutting;
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Google.OrTools.Sat;
+using Litterfall.Workshop.Cutting.Trees;
 
 namespace Litterfall.Workshop.Cutting;
 
@@ -10,7 +11,8 @@ namespace Litterfall.Workshop.Cutting;
 internal static class PatternChoice
 {
     private const string Settings =
-        "num_workers:1,random_seed:1,linearization_level:2,relative_gap_limit:0.00001,max_deterministic_time:";
+        "num_workers:1,random_seed:1,linearization_level:2,relative_gap_limit:0.00001,"
+        + "max_deterministic_time:";
 
     /// <summary>A plan; null where none was found.</summary>
     /// <param name="parts">Kinds of parts.</param>
@@ -67,7 +69,7 @@ internal static class PatternChoice
 
         for (var s = 0; s < sheets.Length; s++)
         {
-            if (sheets[s].Count != GridTask.Unlimited)
+            if (sheets[s].Count != GridSheet.Unlimited)
             {
                 model.Add(LinearExpr.Sum(uses.Where((_, p) => patterns[p].Sheet == s)) <= sheets[s].Count);
             }

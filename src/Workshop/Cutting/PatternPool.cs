@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Workshop.Cutting.Trees;
 
 namespace Litterfall.Workshop.Cutting;
 
@@ -188,14 +189,16 @@ internal sealed class PatternPool
                 .OrderByDescending(s => Worth(s) / sheets[s].Cost)
                 .Take(FewSheets);
 
-    /// <summary>Bound of the prices: scaled down until no unlimited sheet would be used for less than nothing.</summary>
+    /// <summary>
+    /// Bound of the prices: scaled down until no unlimited sheet would be used for less than nothing.
+    /// </summary>
     private void Prove()
     {
         var prices = program!.Prices;
         var scale = 1.0;
         for (var s = 0; s < sheets.Length; s++)
         {
-            if (sheets[s].Count == GridTask.Unlimited && Worth(s) > sheets[s].Cost)
+            if (sheets[s].Count == GridSheet.Unlimited && Worth(s) > sheets[s].Cost)
             {
                 scale = Math.Min(scale, sheets[s].Cost / Worth(s));
             }
@@ -209,7 +212,7 @@ internal sealed class PatternPool
 
         for (var s = 0; s < sheets.Length; s++)
         {
-            if (sheets[s].Count != GridTask.Unlimited)
+            if (sheets[s].Count != GridSheet.Unlimited)
             {
                 bound += sheets[s].Count * Math.Min(0, sheets[s].Cost - scale * Worth(s));
             }
@@ -224,7 +227,7 @@ internal sealed class PatternPool
     {
         var limited = Enumerable
             .Range(0, sheets.Length)
-            .Where(s => sheets[s].Count != GridTask.Unlimited)
+            .Where(s => sheets[s].Count != GridSheet.Unlimited)
             .ToArray();
         var needs = demand
             .Select(d => (double)d)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Cutting;
+using Litterfall.Workshop.Cutting.Trees;
 
 namespace Litterfall.Workshop.Cutting;
 
@@ -122,7 +123,7 @@ internal sealed class RollSearch
             .Places.Where(l => l > grid.Kerf && l <= longest)
             .Append(longest)
             .Distinct()
-            .Select(l => roll with { Length = l, Count = GridTask.Unlimited, Cost = perUnit * l })
+            .Select(l => roll with { Length = l, Count = GridSheet.Unlimited, Cost = perUnit * l })
             .ToArray();
         if (sections.Length > MostLengths || IsClosed)
         {
@@ -148,7 +149,9 @@ internal sealed class RollSearch
 
     private bool IsRoll(GridSheet sheet) => grid.Task.Stock[sheet.Stock].IsRoll;
 
-    /// <summary>Offcuts and sheets filled one after the other where they save more roll than they cost.</summary>
+    /// <summary>
+    /// Offcuts and sheets filled one after the other where they save more roll than they cost.
+    /// </summary>
     private StockPlan? First(ImmutableArray<GridSheet> sheets)
     {
         int[] left = [.. demand];

@@ -1,8 +1,11 @@
 using System.Collections.Immutable;
+using Litterfall.Workshop.Cutting.Trees;
 
 namespace Litterfall.Workshop.Cutting;
 
-/// <summary>Cheapest choice of few sheets that gives all parts, by trying choices from a plan downward.</summary>
+/// <summary>
+/// Cheapest choice of few sheets that gives all parts, by trying choices from a plan downward.
+/// </summary>
 /// <param name="parts">Kinds of parts.</param>
 /// <param name="sheets">Kinds of sheets with what is left of them.</param>
 /// <param name="rules">What cuts there may be.</param>
@@ -66,7 +69,9 @@ internal sealed class SheetMix(
         return best;
     }
 
-    /// <summary>All sheets there are, and of those without number so many that they have room and to spare.</summary>
+    /// <summary>
+    /// All sheets there are, and of those without number so many that they have room and to spare.
+    /// </summary>
     private StockPlan? FromAll(
         FillSearch fill,
         IReadOnlyList<int> wanted,
@@ -94,7 +99,9 @@ internal sealed class SheetMix(
     private static bool IsNoLarger(int[] choice, int[] other) =>
         choice.Zip(other).All(pair => pair.First <= pair.Second);
 
-    /// <summary>One sheet after the other, each as full as it gets, always the cheapest for its area.</summary>
+    /// <summary>
+    /// One sheet after the other, each as full as it gets, always the cheapest for its area.
+    /// </summary>
     private StockPlan? Simple(IReadOnlyList<int> wanted)
     {
         var left = new int[parts.Length];
@@ -127,7 +134,7 @@ internal sealed class SheetMix(
                 left[i] -= counts[i];
             }
 
-            stock[next.Sheet] -= stock[next.Sheet] == GridTask.Unlimited ? 0 : 1;
+            stock[next.Sheet] -= stock[next.Sheet] == GridSheet.Unlimited ? 0 : 1;
             plan = plan.With(StockPlan.From([sheets[next.Sheet]], [next.Tree]));
         }
 

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Cutting;
+using Litterfall.Workshop.Cutting.Trees;
 
 namespace Litterfall.Workshop.Cutting;
 

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Workshop.Cutting.Trees;
 
 namespace Litterfall.Workshop.Cutting;
 
@@ -134,7 +135,7 @@ internal sealed class StockRounding(
             left[i] -= counts[i];
         }
 
-        stock[sheet] -= stock[sheet] == GridTask.Unlimited ? 0 : 1;
+        stock[sheet] -= stock[sheet] == GridSheet.Unlimited ? 0 : 1;
         return plan.With(StockPlan.From([sheets[sheet]], [tree]));
     }
 

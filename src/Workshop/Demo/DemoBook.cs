@@ -1,4 +1,7 @@
 using System.Collections.Immutable;
+using Litterfall.Domain.Cultures;
+using Litterfall.Domain.Cutting;
+using Litterfall.Domain.Nursery;
 using Litterfall.Domain.Schedule;
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
@@ -25,9 +28,15 @@ public sealed class DemoBook
 
     internal List<Order> NewOrders { get; } = [];
 
+    internal List<CuttingJob> NewJobs { get; } = [];
+
     internal List<Quote> NewQuotes { get; } = [];
 
     internal List<Invoice> NewPapers { get; } = [];
+
+    internal List<Culture> NewCultures { get; } = [];
+
+    internal List<PlantTray> NewTrays { get; } = [];
 
     /// <summary>Lots.</summary>
     public IReadOnlyList<Lot> Lots => NewLots;
@@ -38,6 +47,9 @@ public sealed class DemoBook
     /// <summary>Batches of mix.</summary>
     public IReadOnlyList<SoilBatch> Batches => NewBatches;
 
+    /// <summary>Cutting plans in the order of their numbers.</summary>
+    public IReadOnlyList<CuttingJob> Jobs => NewJobs;
+
     /// <summary>Orders.</summary>
     public IReadOnlyList<Order> Orders => NewOrders;
 
@@ -47,6 +59,23 @@ public sealed class DemoBook
     /// <summary>Invoices and delivery notes, each kind in the order of its numbers.</summary>
     public IReadOnlyList<Invoice> Papers => NewPapers;
 
+    /// <summary>Cultures, those of line C ended for mites.</summary>
+    public IReadOnlyList<Culture> Cultures => NewCultures;
+
+    /// <summary>Trays of plants.</summary>
+    public IReadOnlyList<PlantTray> Trays => NewTrays;
+
+    /// <summary>Shelves of cultures.</summary>
+    public ImmutableArray<CultureShelf> Shelves { get; private set; } = [];
+
+    /// <summary>Animals in care.</summary>
+    public ImmutableArray<FedGroup> Fed { get; private set; } = [];
+
+    /// <summary>Benches of plants.</summary>
+    public ImmutableArray<NurseryBench> Benches { get; private set; } = [];
+
+    /// <summary>Mother plants.</summary>
+    public ImmutableArray<MotherPlant> Mothers { get; private set; } = [];
     /// <summary>Days, people and places.</summary>
     public ShopCalendar Calendar { get; init; } = new();
 
@@ -73,7 +102,11 @@ public sealed class DemoBook
         var stock = new DemoStock(book, DemoShop.Shift(today));
         DemoHistory.Write(book, stock, supply);
         stock.Open();
+        var cultures = new DemoCultures(book, stock);
+        (book.Shelves, book.Fed) = cultures.Write();
+        (book.Benches, book.Mothers) = new DemoNursery(book, stock).Write();
         DemoOrders.Write(book, stock, supply);
+        new DemoCutting(book, stock, supply).Write();
         book.Plan = DemoPlan.Make(book, supply, today);
         return book;
     }

@@ -112,6 +112,19 @@ public static class DemoGoods
         ("tree-fern-panel", 64m),
     ];
 
+    // Whole sheets and rolls to cut here: length, width and thickness in mm, price; 0 for mesh.
+    private static readonly (string Key, double Length, double Width, double Thick, decimal Price)[] Sheets =
+    [
+        ("acrylic-sheet", 1200, 600, 3, 24.50m),
+        ("acrylic-sheet", 1200, 600, 4, 31.20m),
+        ("acrylic-sheet", 1200, 600, 5, 38.60m),
+        ("cork-tile", 900, 600, 15, 16.40m),
+        ("cork-tile", 900, 600, 20, 17.50m),
+        ("tree-fern-panel", 1000, 600, 30, 41m),
+        ("plastic-fly-screen", 30_000, 1220, 0, 165m),
+        ("steel-gauze-0.5", 5_000, 1000, 0, 219m),
+    ];
+
     // Cups of animals: the pack of the library and its price.
     private static readonly (string Pack, decimal Price)[] Cups =
     [
@@ -133,6 +146,7 @@ public static class DemoGoods
         ["standard-rainforest"] = "MIX",
         ["folsomia-candida"] = "SPR",
         ["trichorhina-tomentosa"] = "ISO",
+        ["drosophila-melanogaster"] = "FLY",
         ["plastic-fly-screen"] = "MESH",
         ["acrylic-sheet"] = "ACRY",
     };
@@ -180,6 +194,7 @@ public static class DemoGoods
             .. Pieces.Select(p => Each(p.Key, p.Price, "each", catalog.Find<EquipmentEntry>(p.Key)?.Key)),
             .. Lengths.Select(p => Each(p.Key, p.Price, "a meter", p.Key)),
             .. Areas.Select(p => Each(p.Key, p.Price, "a square meter, cut to size", null)),
+            .. Sheets.Select(Whole),
             .. Cups.Select(p => Cup(catalog, p.Pack, p.Price)),
             Each("cork-bark", 9.80m, "a kilogram", null),
             Each("slate", 1.60m, "a kilogram", null),
@@ -285,6 +300,28 @@ public static class DemoGoods
             LibraryPack = key,
             Amount = 1,
             Tiers = [new PriceTier(1, price)],
+        };
+    }
+
+    private static Offer Whole((string Key, double Length, double Width, double Thick, decimal Price) told)
+    {
+        var isRoll = told.Thick == 0;
+        var pack = isRoll
+            ? FormattableString.Invariant($"roll {told.Width / 1000:0.00} × {told.Length / 1000:0} m")
+            : FormattableString.Invariant($"sheet {told.Length:0} × {told.Width:0} × {told.Thick:0} mm");
+        return new Offer
+        {
+            Key = $"{DemoShop.Wares}-{OwnKey.From($"{told.Key} {pack}")}",
+            Supplier = DemoShop.Wares,
+            Good = told.Key,
+            Pack = pack,
+            Amount = told.Length * told.Width * 1e-6,
+            SheetArea = told.Length * told.Width * 1e-6,
+            SheetMillimeters = isRoll ? null : told.Thick,
+            LengthMillimeters = told.Length,
+            WidthMillimeters = told.Width,
+            IsRoll = isRoll,
+            Tiers = [new PriceTier(1, told.Price)],
         };
     }
 

@@ -48,7 +48,8 @@ internal sealed class DemoStock(DemoBook book, int shift)
     /// <param name="amount">Amount in its unit.</param>
     /// <param name="each">Price of one.</param>
     /// <param name="day">Day it came.</param>
-    public string Receive(string good, double amount, decimal each, DateOnly day)
+    /// <param name="with">What is known of it besides.</param>
+    public string Receive(string good, double amount, decimal each, DateOnly day, Func<Lot, Lot>? with = null)
     {
         var what = goods[good];
         var lot = new Lot
@@ -62,7 +63,7 @@ internal sealed class DemoStock(DemoBook book, int shift)
             Cost = Math.Round((decimal)amount * each, 2, MidpointRounding.AwayFromZero),
             Expires = what.KeepsDays is { } days ? day.AddDays(days) : null,
         };
-        book.NewLots.Add(lot);
+        book.NewLots.Add(with?.Invoke(lot) ?? lot);
         Line(lot.Id, MovementKind.Received, amount, day);
         return lot.Id;
     }
@@ -107,7 +108,7 @@ internal sealed class DemoStock(DemoBook book, int shift)
             }
         );
 
-    /// <summary>What stands on the shelves in the scenario, with the loss of line C to mites.</summary>
+    /// <summary>What lies on the shelves in the scenario.</summary>
     public void Open()
     {
         var came = Day(DemoShop.Scene.AddDays(-24));
@@ -121,39 +122,21 @@ internal sealed class DemoStock(DemoBook book, int shift)
         Receive("chopped-sphagnum", 35, 0.87m, came);
         Receive("long-fibre-sphagnum", 35, 1.19m, came);
         Receive("oak-leaves", 46, 0.65m, came);
-        Receive("plastic-fly-screen", 1.22 * 9.4, 4.30m, came);
-        Receive("acrylic-sheet", 5 * 1.2 * 0.6, 31m, came);
         Receive("shipping-carton", 4, 4.90m, came);
         foreach (var (key, count, each) in Drawers)
         {
             Receive(key, count, each, came.AddDays(-9));
         }
-
-        foreach (
-            var (key, count, each) in new[] { ("neoregelia-small", 14, 8.50m), ("ficus-pumila", 16, 3.80m) }
-        )
-        {
-            Quarantine(key, count, each);
-        }
-
-        foreach (var (line, cups) in new[] { ("A", 4), ("B", 2), ("C", 11), ("D", 2) })
-        {
-            var lot = Cups("folsomia-candida", line, cups);
-            if (line == "C")
-            {
-                var day = Day(new DateOnly(2026, 9, 2));
-                Line(lot, MovementKind.Held, 0, day, null, "mites under the lens");
-                Line(lot, MovementKind.Scrapped, cups, day, null, "whole line discarded for mites");
-            }
-        }
-
-        Cups("trichorhina-tomentosa", "A", 4);
-        Cups("trichorhina-tomentosa", "B", 2);
     }
 
-    private void Quarantine(string key, double count, decimal each)
+    /// <summary>Plants that came and are kept apart.</summary>
+    /// <param name="key">Key of the plant.</param>
+    /// <param name="count">How many.</param>
+    /// <param name="each">Price of one.</param>
+    /// <param name="came">Day they came.</param>
+    /// <returns>The lot.</returns>
+    public string Quarantine(string key, int count, decimal each, DateOnly came)
     {
-        var came = Day(DemoShop.Scene.AddDays(-12));
         var good = goods[key];
         var lot = new Lot
         {
@@ -162,26 +145,14 @@ internal sealed class DemoStock(DemoBook book, int shift)
             Since = came,
             Supplier = DemoShop.Wares,
             Amount = count,
-            Cost = (decimal)count * each,
+            Cost = count * each,
             QuarantinedUntil = came.AddDays(30),
             Expires = good.KeepsDays is { } days ? came.AddDays(days) : null,
         };
         book.NewLots.Add(lot);
         Line(lot.Id, MovementKind.Received, count, came);
+        return lot.Id;
     }
-
-    private string Cups(string key, string line, int cups) =>
-        Make(
-            new Lot
-            {
-                Id = "",
-                Good = key,
-                Since = Day(DemoShop.Scene.AddDays(-30)),
-                Amount = cups,
-                Line = line,
-                Expires = Day(DemoShop.Scene.AddDays(30)),
-            }
-        );
 
     private string Next(Good good)
     {

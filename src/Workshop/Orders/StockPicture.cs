@@ -85,11 +85,14 @@ public sealed class StockPicture
 
     /// <summary>
     /// The order a line belongs to: its tank or kit is a lot of the order, or the order's number is named. A
-    /// tank that is sold to its own order is counted by what went into it.
+    /// tank that is sold to its own order is counted by what went into it; parts that were cut for an order
+    /// count when they are cut, not again when they go into its tank.
     /// </summary>
     private static int? OrderOf(Movement line, Lot lot, StockBook book) =>
         line.Into is not { } into ? null
-        : line.Kind == MovementKind.Used && book.Find(into) is { } tank ? tank.Lot.Order
+        : line.Kind == MovementKind.Used && book.Find(into) is { } tank
+            ? tank.Lot.Order == lot.Order ? null
+                : tank.Lot.Order
         : lot.Order is null
         && int.TryParse(
             into.AsSpan(into.AsSpan().LastIndexOfAnyExceptInRange('0', '9') + 1),

@@ -34,7 +34,8 @@ public sealed record Picking(
     public bool IsShort => Short > Least;
 
     /// <summary>
-    /// Proposes lots: the one that expires first, then the oldest. What is on hold, in quarantine or past its
+    /// Proposes lots: what was made for the order, then what expires first, then the oldest. What is on
+    /// hold, in quarantine or past its
     /// day is never offered.
     /// </summary>
     /// <param name="book">The book of stock.</param>
@@ -57,7 +58,8 @@ public sealed record Picking(
         var left = amount;
         var lots = book.LotsOf(good)
             .Where(a => a.HasSome && a.Lot.Since <= day)
-            .OrderBy(a => a.Lot.Expires ?? DateOnly.MaxValue);
+            .OrderBy(a => order is null || a.Lot.Order != order)
+            .ThenBy(a => a.Lot.Expires ?? DateOnly.MaxValue);
         foreach (var lot in lots)
         {
             if ((lot.Bar(day) ?? ForAnother(lot.Lot.Order, order)) is { } why)

@@ -53,10 +53,13 @@ public sealed record BuyingPlan(
     )
     {
         var suppliers = supply.Suppliers.Where(s => s.Currency == wish.Currency).ToList();
+        var wanted = needs.Where(n => n.ToBuy > 0 && !wish.NotNow.Contains(n.Good.Key)).ToList();
+        var named = wanted.SelectMany(n => n.Offers).ToHashSet(StringComparer.Ordinal);
+        var bound = wanted.Where(n => n.Offers.Count > 0).Select(n => n.Good.Key).ToHashSet();
         var offers = supply
             .Offers.Where(o => o.Amount > 0 && suppliers.Exists(s => s.Key == o.Supplier))
+            .Where(o => !bound.Contains(o.Good) || named.Contains(o.Key))
             .ToLookup(o => o.Good, StringComparer.Ordinal);
-        var wanted = needs.Where(n => n.ToBuy > 0 && !wish.NotNow.Contains(n.Good.Key)).ToList();
         var without = wanted.FindAll(n => !offers[n.Good.Key].Any());
         var bought = wanted.FindAll(n => offers[n.Good.Key].Any());
         if (bought.Count == 0)

@@ -1,5 +1,6 @@
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Trade;
+using Litterfall.Workshop.CuttingRoom;
 using Litterfall.Workshop.Orders;
 
 namespace Litterfall.Workshop.Supplying;
@@ -13,6 +14,9 @@ namespace Litterfall.Workshop.Supplying;
 public sealed record NetNeed(Good Good, double Needed, double OnHand, double Coming, Seq<int> Orders)
 {
     private const double Rounding = 1e-9;
+
+    /// <summary>Offers that a cutting plan buys by; empty where any will do.</summary>
+    public Seq<string> Offers { get; init; } = [];
 
     /// <summary>
     /// What must be bought so that every order is served and the minimum stays on the shelf.
@@ -32,13 +36,21 @@ public sealed record NetNeed(Good Good, double Needed, double OnHand, double Com
     /// <param name="orders">All orders.</param>
     /// <param name="stock">The book of stock.</param>
     /// <param name="supply">What is bought from whom.</param>
-    public static Seq<NetNeed> Read(IEnumerable<Order> orders, StockPicture stock, ShopSupply supply)
+    /// <param name="planned">Sheets of cutting plans, which go before the area of their parts.</param>
+    public static Seq<NetNeed> Read(
+        IEnumerable<Order> orders,
+        StockPicture stock,
+        ShopSupply supply,
+        Seq<PlannedNeed> planned
+    )
     {
         var goods = supply.Goods.ToDictionary(g => g.Key, StringComparer.Ordinal);
         var coming = OnTheWay(supply);
+        var plans = planned.ToDictionary(p => p.Good, StringComparer.Ordinal);
         var needs = orders
             .Where(o => o.State is OrderState.Accepted or OrderState.InWork)
             .SelectMany(o => Missing(o, stock))
+            .Select(n => Unplanned(n, plans))
             .ToLookup(n => n.Good.Good, StringComparer.Ordinal);
         var named = needs.Select(n => Known(goods, n.First().Good));
         return
@@ -49,13 +61,28 @@ public sealed record NetNeed(Good Good, double Needed, double OnHand, double Com
                 .OrderBy(g => g.Name, StringComparer.OrdinalIgnoreCase)
                 .Select(g => new NetNeed(
                     g,
-                    needs[g.Key].Sum(n => n.Amount),
+                    needs[g.Key].Sum(n => n.Amount) + (plans.GetValueOrDefault(g.Key)?.Amount ?? 0),
                     stock.OnHand(g.Key),
                     coming.GetValueOrDefault(g.Key),
                     [.. needs[g.Key].Select(n => n.Order).Distinct().Order()]
-                )),
+                )
+                {
+                    Offers = plans.GetValueOrDefault(g.Key)?.Offers ?? [],
+                }),
         ];
     }
+
+    /// <summary>What is in a plan comes out of its sheets.</summary>
+    private static (int Order, QuotedGood Good, double Amount) Unplanned(
+        (int Order, QuotedGood Good, double Amount) need,
+        Dictionary<string, PlannedNeed> plans
+    ) =>
+        plans.GetValueOrDefault(need.Good.Good)?.Parts.GetValueOrDefault(need.Order) is > 0 and var parts
+            ? need with
+            {
+                Amount = Math.Max(0, need.Amount - parts),
+            }
+            : need;
 
     private static Good Known(Dictionary<string, Good> goods, QuotedGood good) =>
         goods.GetValueOrDefault(good.Good)

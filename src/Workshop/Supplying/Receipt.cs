@@ -66,6 +66,10 @@ public sealed record Receipt(Purchase Purchase, Seq<Lot> Lots, Seq<Movement> Lin
                 Cost = one.Packs * one.Price,
                 Expires = good.KeepsDays is { } days ? act.Day.AddDays(days) : null,
                 QuarantinedUntil = one.QuarantinedUntil,
+                Form = FormOf(offer),
+                LengthMillimeters = offer.LengthMillimeters,
+                WidthMillimeters = offer.WidthMillimeters,
+                ThicknessMillimeters = offer.SheetMillimeters,
             };
             taken.Add(lot.Id);
             fresh.Add(lot);
@@ -88,6 +92,12 @@ public sealed record Receipt(Purchase Purchase, Seq<Lot> Lots, Seq<Movement> Lin
 
         return new(Came(purchase, came), [.. fresh], [.. lines], [.. offers]);
     }
+
+    /// <summary>Sheets and rolls of a known size can be cut by plan.</summary>
+    private static SheetForm? FormOf(Offer offer) =>
+        offer is not { LengthMillimeters: not null, WidthMillimeters: not null } ? null
+        : offer.IsRoll ? SheetForm.Roll
+        : SheetForm.Sheets;
 
     private static int Open(Purchase purchase, int line) =>
         purchase.Lines[line].Packs - purchase.Lines[line].Came;

@@ -5,6 +5,8 @@ namespace Litterfall.Domain.Catalog.Entries;
 /// <summary>A springtail or isopod of the clean-up crew.</summary>
 public sealed record CrewEntry : CatalogEntry
 {
+    private const string CulturePlateauKey = "culturePlateau";
+
     /// <inheritdoc/>
     public override EntryKind Kind => EntryKind.Crew;
 
@@ -133,6 +135,12 @@ public sealed record CrewEntry : CatalogEntry
 
     /// <summary>Animals to start with over the floor, 1/m².</summary>
     public Figure? SeedDensity => Number("seedDensity");
+
+    /// <summary>Animals that walk in a culture of 1 L, half of it substrate, at their most.</summary>
+    public Figure? CulturePlateau => Number(CulturePlateauKey);
+
+    /// <summary>Fewest and most it is told to be.</summary>
+    public (Figure Low, Figure High)? CulturePlateauBand => Band(CulturePlateauKey);
 
     /// <summary>What the law of some places asks of its keeper.</summary>
     public CatalogText? LegalNote => Text("legalNote");

@@ -14,6 +14,12 @@ public sealed record FeederEntry : CatalogEntry
     /// <summary>Dry mass of one, kg.</summary>
     public Figure? DryMass => Number("dryMass");
 
+    /// <summary>Calcium of its dry matter.</summary>
+    public Figure? Calcium => Number("calcium");
+
+    /// <summary>Phosphorus of its dry matter.</summary>
+    public Figure? Phosphorus => Number("phosphorus");
+
     /// <summary>Mass of the lightest animal that takes it, kg.</summary>
     public Figure? LightestEater => Number("eaterFrom");
 

@@ -1,10 +1,12 @@
 using System.Globalization;
 using Litterfall.Documents.Shop;
+using Litterfall.Domain.Cutting;
 using Litterfall.Domain.Trade;
 using Litterfall.Store;
 using Litterfall.Web.Shop.Orders;
 using Litterfall.Web.Shop.Stock;
 using Litterfall.Web.Shop.Terms;
+using Litterfall.Workshop.CuttingRoom;
 using Litterfall.Workshop.Orders;
 using Litterfall.Workshop.Supplying;
 
@@ -68,9 +70,10 @@ public sealed class BuyingDesk
         var purchases = (await store.RecordsAsync<Purchase>())
             .OrderByDescending(p => p.Value.Number)
             .ToList();
+        var planned = PlannedNeed.Read(await OrderBook.AllAsync<CuttingJob>(store));
         return new BuyingDesk(terms, supply, today)
         {
-            ToBuy = [.. NetNeed.Read(orders, stock, supply).Where(n => n.ToBuy > 0)],
+            ToBuy = [.. NetNeed.Read(orders, stock, supply, planned).Where(n => n.ToBuy > 0)],
             Purchases = [.. purchases.Where(IsOpen), .. purchases.Where(p => !IsOpen(p)).Take(finished)],
         };
     }

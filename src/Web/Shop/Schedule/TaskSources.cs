@@ -1,4 +1,10 @@
 using Litterfall.Domain.Schedule;
+using Litterfall.Web.Shop.Cultures;
+using Litterfall.Web.Shop.Cutting;
+using Litterfall.Web.Shop.Nursery;
+using Litterfall.Workshop.Cultures;
+using Litterfall.Workshop.CuttingRoom;
+using Litterfall.Workshop.Nursery;
 
 namespace Litterfall.Web.Shop.Schedule;
 
@@ -6,7 +12,7 @@ namespace Litterfall.Web.Shop.Schedule;
 /// Where tasks of a day come from. A subject adds itself here with one line: a pure function that returns its
 /// tasks for a span of days.
 /// </summary>
-public sealed class TaskSources
+public sealed class TaskSources(CultureDesk cultures, NurseryDesk nursery, CuttingDesk cutting)
 {
     /// <summary>Tasks of a span of days, the firm ones first on each day.</summary>
     /// <param name="view">The kept plan.</param>
@@ -42,7 +48,7 @@ public sealed class TaskSources
     );
 
     /// <summary>The list of sources.</summary>
-    private static IEnumerable<Source> Sources => [OrdersAsync];
+    private IEnumerable<Source> Sources => [OrdersAsync, CulturesAsync, NurseryAsync, CuttingAsync];
 
     private static Task<IEnumerable<DayTask>> OrdersAsync(
         PlanView view,
@@ -54,4 +60,48 @@ public sealed class TaskSources
                 .Where(t => !t.IsCancelled && t.Task.Day >= span.First && t.Task.Day <= span.Last)
                 .Select(t => t.Task)
         );
+
+    private async Task<IEnumerable<DayTask>> CulturesAsync(
+        PlanView view,
+        (DateOnly First, DateOnly Last) span,
+        CancellationToken cancel
+    )
+    {
+        var shown = await cultures.LoadAsync(order => view.Plan.Find(order)?.Days, cancel);
+        var first = NotBefore(view.Today, span.First);
+        return first > span.Last ? [] : CultureTasks.Find(shown.Book, first, span.Last, view.Name);
+    }
+
+    private async Task<IEnumerable<DayTask>> NurseryAsync(
+        PlanView view,
+        (DateOnly First, DateOnly Last) span,
+        CancellationToken cancel
+    )
+    {
+        var shown = await nursery.LoadAsync(order => view.Plan.Find(order)?.Days, cancel);
+        var first = NotBefore(view.Today, span.First);
+        return first > span.Last ? [] : NurseryTasks.Find(shown.Book, first, span.Last);
+    }
+
+    private async Task<IEnumerable<DayTask>> CuttingAsync(
+        PlanView view,
+        (DateOnly First, DateOnly Last) span,
+        CancellationToken cancel
+    )
+    {
+        var shown = await cutting.LoadAsync(cancel);
+        var first = NotBefore(view.Today, span.First);
+        return first > span.Last
+            ? []
+            : CuttingTasks.Find(
+                shown.Facts.Jobs,
+                shown.Materials,
+                (first, span.Last),
+                view.Plan.Orders.ToDictionary(o => o.Days.Order, o => o.Days),
+                CuttingDesk.MinutesPerPart(shown)
+            );
+    }
+
+    /// <summary>These subjects put what is late on the first day that is asked for: that is today.</summary>
+    private static DateOnly NotBefore(DateOnly today, DateOnly first) => first < today ? today : first;
 }

@@ -71,7 +71,10 @@ public sealed partial class TodayPage
 
     private async Task DoneAsync((DayTask Task, double Minutes) done)
     {
-        fault = await Desk.DoneAsync(done.Task, done.Minutes, Who ?? "");
+        fault =
+            done.Task.Subjects.Count > 0
+                ? await Rounds.DoneAsync(done.Task)
+                : await Desk.DoneAsync(done.Task, done.Minutes, Who ?? "");
         told =
             fault is not null ? null
             : done is { Task.Stage: not null, Minutes: > 0 }

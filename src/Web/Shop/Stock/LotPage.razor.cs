@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
 using Litterfall.Web.Library;
@@ -35,6 +36,15 @@ public sealed partial class LotPage
     [Parameter]
     public string Id { get; set; } = "";
 
+    /// <summary>Edges of sheet goods; null for what is no sheet.</summary>
+    private static string? SizeWords(Lot lot) =>
+        lot is { LengthMillimeters: { } length, WidthMillimeters: { } width }
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"{length:0.#} × {width:0.#} mm{(lot.Form == SheetForm.Roll ? " as it came" : "")}"
+            )
+            : null;
+
     private IEnumerable<(string Name, string Value)> Facts
     {
         get
@@ -54,6 +64,11 @@ public sealed partial class LotPage
             if (it.Lot.Supplier is { } key)
             {
                 yield return ("From", view.Suppliers.TryGetValue(key, out var s) ? s.Name : key);
+            }
+
+            if (SizeWords(it.Lot) is { } size)
+            {
+                yield return ("Size", size);
             }
 
             if (it.Lot.SupplierLot is { } theirs)

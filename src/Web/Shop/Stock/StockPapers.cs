@@ -1,5 +1,7 @@
+using System.Globalization;
 using Litterfall.Documents.Papers;
 using Litterfall.Documents.Shop;
+using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
 using Litterfall.Web.Library;
 using Litterfall.Workshop.Stock;
@@ -32,7 +34,7 @@ internal sealed class StockPapers(StockView view, ShopSheet sheet, string link)
             [
                 .. new[]
                 {
-                    $"{Amount(lot.Lot.Amount, good)}, {StockWords.Day(lot.Lot.Since)}",
+                    $"{Size(lot.Lot) ?? Amount(lot.Lot.Amount, good)}, {StockWords.Day(lot.Lot.Since)}",
                     lot.Lot.Order is { } order ? $"order {view.OrderName(order)}" : "",
                     Living(good, lot),
                     lot.Lot.Expires is { } last ? $"good until {StockWords.Day(last)}" : "",
@@ -120,6 +122,20 @@ internal sealed class StockPapers(StockView view, ShopSheet sheet, string link)
             view.OrderName(order.Number),
             lots
         );
+    }
+
+    /// <summary>Edges of an offcut: its area says nothing to who looks for a piece.</summary>
+    private static string? Size(Lot lot)
+    {
+        if (lot is not { Form: SheetForm.Offcut, LengthMillimeters: { } length, WidthMillimeters: { } width })
+        {
+            return null;
+        }
+
+        var thick = lot.ThicknessMillimeters is { } mm
+            ? string.Create(CultureInfo.InvariantCulture, $" × {mm:0.#}")
+            : "";
+        return string.Create(CultureInfo.InvariantCulture, $"offcut {length:0.#} × {width:0.#}{thick} mm");
     }
 
     private static string Living(Good good, LotAccount lot) =>

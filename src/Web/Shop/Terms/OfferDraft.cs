@@ -9,12 +9,19 @@ namespace Litterfall.Web.Shop.Terms;
 /// <summary>A pack with its price as it is typed, and the good it holds.</summary>
 public sealed class OfferDraft
 {
+    /// <summary>Rolls are told in millimeters, too: 100 m.</summary>
+    private const double Longest = 100_000;
+    private const double Thickest = 100;
+
     private readonly Offer? offer;
     private readonly Good? good;
     private readonly TypedText name;
     private readonly TypedText pack;
     private readonly TypedText amount;
     private readonly TypedText[] tiers;
+    private readonly TypedText length;
+    private readonly TypedText width;
+    private readonly TypedText thickness;
     private readonly TypedText reorder;
     private readonly TypedText keeps;
     private readonly TypedText place;
@@ -30,6 +37,13 @@ public sealed class OfferDraft
         name = new("Good", good?.Name ?? "") { Help = "A name of the library, or your own." };
         pack = new("Pack", offer?.Pack ?? "") { Help = "As it is sold: bag of 20 L." };
         amount = TypedText.ForNumber("Holds, as used", offer?.Amount);
+        length = TypedText.ForNumber(
+            "Sheet or roll, length, mm",
+            offer?.LengthMillimeters,
+            "Empty for what is no sheet, or cut to size."
+        );
+        width = TypedText.ForNumber("Its width, mm", offer?.WidthMillimeters);
+        thickness = TypedText.ForNumber("Its thickness, mm", offer?.SheetMillimeters, "Empty for mesh.");
         tiers =
         [
             TypedText.ForMoney("Price of one pack, net", offer?.Tiers[0].Price),
@@ -48,7 +62,7 @@ public sealed class OfferDraft
     }
 
     /// <summary>Fields of the pack.</summary>
-    public IReadOnlyList<TypedText> Pack => [name, pack, amount, .. tiers];
+    public IReadOnlyList<TypedText> Pack => [name, pack, amount, .. tiers, length, width, thickness];
 
     /// <summary>Fields of the good.</summary>
     public IReadOnlyList<TypedText> Kept => [reorder, keeps, place, walk, sells];
@@ -99,10 +113,25 @@ public sealed class OfferDraft
             Amount = holds,
             Tiers = [.. steps],
             Dated = today,
-            SheetMillimeters = offer?.SheetMillimeters,
-            SheetArea = offer?.SheetArea,
+            LeadDays = offer?.LeadDays,
+            SheetMillimeters = thickness.NumberOrNone(0.1, Thickest),
+            LengthMillimeters = length.NumberOrNone(1, Longest),
+            WidthMillimeters = width.NumberOrNone(1, Longest),
+            IsRoll = offer?.IsRoll ?? catalog.Find(kept.Key) is MeshEntry,
         };
+        typed = typed with { SheetArea = Area(typed) ?? offer?.SheetArea };
         return Pack.Concat(Kept).All(f => f.Fault is null) ? (typed, kept) : null;
+    }
+
+    /// <summary>Area of one sheet, m²; null where it has no size.</summary>
+    private double? Area(Offer typed)
+    {
+        if (typed.LengthMillimeters is null != typed.WidthMillimeters is null)
+        {
+            (typed.LengthMillimeters is null ? length : width).Refuse("A sheet needs both edges.");
+        }
+
+        return typed.LengthMillimeters * typed.WidthMillimeters * 1e-6;
     }
 
     private Good Found(TradeCatalog catalog, IReadOnlyCollection<Good> goods)

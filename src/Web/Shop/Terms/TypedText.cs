@@ -74,6 +74,12 @@ public sealed class TypedText(string label, string text)
     /// <summary>An amount of money, or nothing.</summary>
     public decimal? MoneyOrNone() => Text.Trim().Length == 0 ? Cleared() : Money();
 
+    /// <summary>A number, or nothing.</summary>
+    /// <param name="least">Least that is taken.</param>
+    /// <param name="most">Most that is taken.</param>
+    public double? NumberOrNone(double least, double most) =>
+        Text.Trim().Length == 0 ? (double?)Cleared() : Number(least, most);
+
     /// <summary>A number; 0 where nothing is typed and 0 is taken.</summary>
     /// <param name="least">Least that is taken.</param>
     /// <param name="most">Most that is taken.</param>

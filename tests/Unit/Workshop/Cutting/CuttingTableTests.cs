@@ -8,8 +8,10 @@ namespace Litterfall.UnitTests.Workshop.Cutting;
 public sealed class CuttingTableTests
 {
     /// <summary>
-    /// Own worked examples: 4 × 250 × 500 fill 1000 × 500, a kerf leaves none; 3 × 332 + 2 × 2 = 1000; a rest of
-    /// 10 mm cannot be broken off at 15 mm, one of 16 mm can; five parts turn around a middle that no straight
+    /// Own worked examples: 4 × 250 × 500 fill 1000 × 500, a kerf leaves none; 3 × 332 + 2 × 2 = 1000; a
+    /// rest of
+    /// 10 mm cannot be broken off at 15 mm, one of 16 mm can; five parts turn around a middle that no
+    /// straight
     /// cut reaches.
     /// </summary>
     public static TheoryData<string, double, int> Worked =>
@@ -41,8 +43,10 @@ public sealed class CuttingTableTests
     }
 
     /// <summary>
-    /// Seven sizes of 749,100 mm² do not fit on 1000 × 800: all but 445 × 145 is the most, 684,575 mm²; the other
-    /// seven sizes lose one 440 × 290 to a trim of 10 mm. Sets of parts are tried by <see cref="GuillotineOracle"/>.
+    /// Seven sizes of 749,100 mm² do not fit on 1000 × 800: all but 445 × 145 is the most, 684,575 mm²; the
+    /// other
+    /// seven sizes lose one 440 × 290 to a trim of 10 mm. Sets of parts are tried by <see
+    /// cref="GuillotineOracle"/>.
     /// </summary>
     [Theory]
     [InlineData("eight lids", 0.0, 0.0, 684_575)]
@@ -151,7 +155,9 @@ public sealed class CuttingTableTests
         Assert.True(plan.IsProved);
     }
 
-    /// <summary>A plan cut in two stages is no better than one of any stages, and says how sure it is.</summary>
+    /// <summary>
+    /// A plan cut in two stages is no better than one of any stages, and says how sure it is.
+    /// </summary>
     [Fact]
     public void Stages_are_kept()
     {

@@ -108,7 +108,7 @@ public sealed class BuyingPlanTests
             Lines = [new PurchaseLine("north-bark-20", 2, 9.80m, 1)],
         };
         var need = Assert.Single(
-            NetNeed.Read([Accepted(1, 40), Accepted(2, 25)], Stock(12, 15), Supply(coming))
+            NetNeed.Read([Accepted(1, 40), Accepted(2, 25)], Stock(12, 15), Supply(coming), [])
         );
         Assert.Equal(50, need.Needed, 1e-9);
         Assert.Equal((12.0, 20.0, 28.0), (need.OnHand, need.Coming, need.ToBuy));
@@ -119,7 +119,7 @@ public sealed class BuyingPlanTests
     public void The_purchase_is_the_cheapest_and_says_what_it_is_for()
     {
         // 55 + 10 - 0 = 65 L: 4 bags at 8.90 are 35.60, and 6.90 to bring them.
-        var needs = NetNeed.Read([Accepted(7, 55)], Stock(0), Supply());
+        var needs = NetNeed.Read([Accepted(7, 55)], Stock(0), Supply(), []);
         var plan = BuyingPlan.Find(needs, Supply(), new BuyingWish("EUR", Today), Stop);
         Assert.Equal(42.50m, plan.Total);
         Assert.True(plan.Plan!.IsProved);
@@ -136,7 +136,7 @@ public sealed class BuyingPlanTests
     [Fact]
     public void What_nobody_offers_and_what_is_too_dear_is_named()
     {
-        var needs = NetNeed.Read([Accepted(7, 55)], Stock(0), Supply());
+        var needs = NetNeed.Read([Accepted(7, 55)], Stock(0), Supply(), []);
         var foreign = BuyingPlan.Find(needs, Supply(), new BuyingWish("USD", Today), Stop);
         Assert.Equal("fine-bark", Assert.Single(foreign.Without).Good.Key);
         Assert.Null(foreign.Plan);

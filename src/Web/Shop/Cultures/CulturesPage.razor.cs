@@ -1,0 +1,122 @@
+using System.Globalization;
+using Litterfall.Domain.Figures;
+using Litterfall.Quantities.Measures;
+using Litterfall.Workshop.Cultures;
+
+namespace Litterfall.Web.Shop.Cultures;
+
+/// <summary>All cultures on their shelves, what orders and animals need of them, and what to start.</summary>
+public sealed partial class CulturesPage
+{
+    private CultureView? view;
+    private string? told;
+    private bool isGood = true;
+    private List<(DateOnly Day, int Cups, string Name)> starts = [];
+    private IDisposable? watch;
+
+    private IEnumerable<string> Species =>
+        view!.Book.Standing.Select(c => c.Species).Distinct(StringComparer.Ordinal);
+
+    private static IEnumerable<string> Sources =>
+        CulturePractice
+            .All.Concat(FlyPractice.All)
+            .Concat(RationTable.All)
+            .Select(f =>
+                $"{NumberText.Capital(f.Name ?? "")}: {NumberText.Of(f)} – "
+                + $"{f.Origin.Provenance.Spoken()} ({f.Origin.Place})"
+            );
+
+    /// <inheritdoc/>
+    protected override async Task OnInitializedAsync()
+    {
+        watch = Store.WatchShop(() => _ = InvokeAsync(LoadAsync));
+        await LoadAsync();
+    }
+
+    /// <inheritdoc/>
+    public void Dispose() => watch?.Dispose();
+
+    private async Task LoadAsync()
+    {
+        view = await Desk.LoadAsync();
+        var (book, until) = (view.Book, view.Book.Today.AddDays(FlyForecast.Ahead));
+        starts =
+        [
+            .. book
+                .Flies.SelectMany(f =>
+                    f.Starts(book.Today, until, CultureTasks.FlyDays).Select(s => (s.Day, s.Cups, Called(f)))
+                )
+                .OrderBy(s => s.Day),
+        ];
+        StateHasChanged();
+    }
+
+    private async Task WrittenAsync((bool IsGood, string Told) outcome)
+    {
+        (isGood, told) = outcome;
+        if (isGood)
+        {
+            await LoadAsync();
+        }
+    }
+
+    private static string Called(FlyForecast fly) => fly.Kind.Entry.Called?.Text ?? fly.Kind.Entry.Name;
+
+    private static (double At, string Label)? Eaten(FlyForecast fly) =>
+        fly.Days.Average(d => d.Needed) is > 0 and var eaten ? (eaten, "eaten") : null;
+
+    private static string FlyWords(FlyForecast fly)
+    {
+        var eaten = fly.Days.Average(d => d.Needed);
+        var lead = fly.LeadDays is { } days
+            ? $"set up {NumberText.Count(days, "day", "days")} ahead"
+            : "the shelf is too cold for them";
+        return eaten <= 0
+            ? "No animals are entered that eat them."
+            : $"The animals eat about {CultureWords.About(eaten)} a day: "
+                + $"{NumberText.Count(fly.CupsPerWeek, "cup", "cups")} a week, in two sets, {lead}.";
+    }
+
+    private string Remedy(ShortNeed row) =>
+        CultureWords.Outcome(
+            row.Plan,
+            view!.Book.Kind(row.Cover.Need.Species)!,
+            view.Book.Celsius(null, view.Book.Today)
+        );
+
+    private IEnumerable<string> OddsWords(string species)
+    {
+        var book = view!.Book;
+        var (groups, risk) = book.Odds(species);
+        var cups = groups.Sum(g => g.Length);
+        var lines = groups.Length;
+        yield return $"{NumberText.Count(cups, "usable culture", "usable cultures")} of "
+            + $"{NumberText.Count(lines, "separate line", "separate lines")}; chance that all are lost "
+            + Percent(risk.None)
+            + ", that half are lost "
+            + Percent(risk.Below((cups + 1) / 2));
+        if (lines == 1 && cups > 1)
+        {
+            yield return "All came from one mother: mites in one can take them all. Get a second line.";
+        }
+
+        foreach (var small in groups.Where(g => g.Length < (int)CulturePractice.Backup.Si))
+        {
+            yield return $"Line {small[0].Line} has only {NumberText.Count(small.Length, "culture", "cultures")}: split "
+                + "it before you take from it.";
+        }
+
+        if (
+            book.Kind(species) is { } kind
+            && book.Standing.FirstOrDefault(c => c.Species == species) is { } one
+        )
+        {
+            var warm = book.Celsius(one, book.Today);
+            yield return $"At {CultureWords.Celsius(warm)} {Percent(kind.WeeklyShare(warm, false))} can be taken each "
+                + $"week while they grow, {Percent(kind.WeeklyShare(warm, true))} of full cups.";
+        }
+    }
+
+    private static string Percent(double share) =>
+        string.Create(CultureInfo.InvariantCulture, $"{100 * share:0.#} %");
+}
