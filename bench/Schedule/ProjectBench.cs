@@ -6,7 +6,8 @@ namespace Litterfall.Bench.Schedule;
 
 /// <summary>
 /// Public instances of project scheduling with resources (Kolisch and Sprecher 1997), read from their text
-/// form: the same solver and settings as the plan of the workshop, on activities of a net instead of stages of
+/// form: the same solver and settings as the plan of the workshop, on activities of a net instead of stages
+/// of
 /// orders. What it tells is how far the solver of this machine comes, not the workshop's own model.
 /// </summary>
 internal static class ProjectBench
@@ -91,7 +92,9 @@ internal static class ProjectBench
             : (0, false);
     }
 
-    /// <summary>Precedences, durations with requests, and availabilities stand below their headings.</summary>
+    /// <summary>
+    /// Precedences, durations with requests, and availabilities stand below their headings.
+    /// </summary>
     private static (List<Activity> Activities, int[] Capacity) Read(string[] lines)
     {
         int Heading(string start) =>

@@ -180,7 +180,9 @@ public sealed record EarliestDays(OrderDays Days, string Critical, DateOnly Begi
                 _ => days,
             };
 
-        /// <summary>Something is free later than all before: it decides, and what decided before does not.</summary>
+        /// <summary>
+        /// Something is free later than all before: it decides, and what decided before does not.
+        /// </summary>
         private void Later(DateOnly day, string stage, DateOnly from, string words)
         {
             if (day > free)

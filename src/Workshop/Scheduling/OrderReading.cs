@@ -16,7 +16,9 @@ namespace Litterfall.Workshop.Scheduling;
 /// <param name="Awaited">Goods that are not here yet.</param>
 public sealed record OrderFacts(Order Order, Seq<PricedItem> Items, Seq<ShortGood> Awaited);
 
-/// <summary>Reads what an order needs from its designs, the labor of the shop, its goods and what was done.</summary>
+/// <summary>
+/// Reads what an order needs from its designs, the labor of the shop, its goods and what was done.
+/// </summary>
 /// <param name="Terms">Labor and names of orders.</param>
 /// <param name="Kinds">Kind of each good by key.</param>
 /// <param name="Plan">The plan that is kept.</param>
@@ -32,7 +34,8 @@ public sealed record OrderReading(
     private const double DoneShare = 0.8;
 
     /// <summary>
-    /// Days after planting up to which bought cultures may still be seeded: they have the rest of grow-in. Own
+    /// Days after planting up to which bought cultures may still be seeded: they have the rest of grow-in.
+    /// Own
     /// choice.
     /// </summary>
     private const int SeededLater = 14;
@@ -138,7 +141,9 @@ public sealed record OrderReading(
         : good.IsSheet ? GoodKind.Sheet
         : null;
 
-    /// <summary>Stages that were done: marked on the list of a day, or by the hours that were written.</summary>
+    /// <summary>
+    /// Stages that were done: marked on the list of a day, or by the hours that were written.
+    /// </summary>
     private IEnumerable<StageDone> Done(Order order, OrderNeed need, List<DoneTask> marks)
     {
         // Plants that came before a new quarantine began do not count.

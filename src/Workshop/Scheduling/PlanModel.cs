@@ -133,7 +133,9 @@ internal sealed class PlanModel
         );
     }
 
-    /// <summary>Days that must lie between the last day of a stage and the first of the next, less one.</summary>
+    /// <summary>
+    /// Days that must lie between the last day of a stage and the first of the next, less one.
+    /// </summary>
     private int Wait(OrderNeed need, string stage) =>
         stage switch
         {
@@ -156,7 +158,9 @@ internal sealed class PlanModel
         };
     }
 
-    /// <summary>First day on which a stage can begin, by what it waits for and what was done before.</summary>
+    /// <summary>
+    /// First day on which a stage can begin, by what it waits for and what was done before.
+    /// </summary>
     private int Earliest(OrderNeed need, string key)
     {
         var day = need.Wait(key) is { } wait ? At(wait.Day) : 0;

@@ -89,7 +89,8 @@ public static class PlanTasks
             ? Task(need, StageKey.Plants, day, $"Put the plants of {need.Name} into quarantine") with
             {
                 Detail =
-                    $"for {PlanWords.Days(need.QuarantineDays)}, until {PlanWords.Short(day.AddDays(need.QuarantineDays))}",
+                    $"for {PlanWords.Days(need.QuarantineDays)}, until "
+                    + PlanWords.Short(day.AddDays(need.QuarantineDays)),
                 Minutes = PlanModel.ShortTask,
                 IsFirm = true,
             }

@@ -170,7 +170,8 @@ public static class ShopPlanner
 
         var late = PlanWords.Days(days.Arrive.DayNumber - promised.DayNumber);
         var taken = limits.Length > 0 ? limits : [PlanModel.Minutes];
-        return $"Other orders take the {string.Join(" and ", taken.OrderDescending().Select(r => Limits[r]))}: "
+        var names = string.Join(" and ", taken.OrderDescending().Select(r => Limits[r]));
+        return $"Other orders take the {names}: "
             + $"earliest honest date {PlanWords.Day(days.Arrive)}, {late} late.";
     }
 }

@@ -40,7 +40,9 @@ public readonly record struct StageSpan(int Days, int Minutes)
     public DateOnly? First(ShopCalendar calendar, DateOnly last) =>
         Each(calendar, last).ToList() is { Count: var count } days && count == Days ? days[0] : null;
 
-    /// <summary>The day on which work ends that begins on a day or soon after; null where there is none.</summary>
+    /// <summary>
+    /// The day on which work ends that begins on a day or soon after; null where there is none.
+    /// </summary>
     public DateOnly? Last(ShopCalendar calendar, DateOnly from)
     {
         var self = this;

@@ -4,7 +4,9 @@ using Litterfall.Workshop.Scheduling.Chains;
 
 namespace Litterfall.UnitTests.Workshop.Scheduling;
 
-/// <summary>Plans of cases against a second program that knows only the rules, and against each other.</summary>
+/// <summary>
+/// Plans of cases against a second program that knows only the rules, and against each other.
+/// </summary>
 public sealed class CasePlannerTests
 {
     private static readonly SearchWish Quick = new() { Tries = 2000 };

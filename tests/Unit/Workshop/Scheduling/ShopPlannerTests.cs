@@ -3,7 +3,9 @@ using Litterfall.Workshop.Scheduling;
 
 namespace Litterfall.UnitTests.Workshop.Scheduling;
 
-/// <summary>All orders together: rules, moves against the kept plan, whom to tell. Own worked examples.</summary>
+/// <summary>
+/// All orders together: rules, moves against the kept plan, whom to tell. Own worked examples.
+/// </summary>
 public sealed class ShopPlannerTests
 {
     private static readonly DateOnly Today = new(2026, 9, 3);
