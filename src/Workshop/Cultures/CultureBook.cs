@@ -118,7 +118,7 @@ public sealed class CultureBook
 
     /// <summary>Name of an animal.</summary>
     /// <param name="species">Its key.</param>
-    public string NameOf(string species) => Catalog.Find(species)?.Name ?? species;
+    public string NameOf(string species) => Catalog.Find(species)?.CommonFirst ?? species;
 
     /// <summary>Mean temperature of a day where a culture stands, °C.</summary>
     /// <param name="culture">The culture; null for the first shelf.</param>

@@ -70,14 +70,10 @@ public static class OptionText
                 .Select(a =>
                 {
                     var entry = item.Numbers.Design.Catalog.Find<AnimalEntry>(a.Kind);
-                    var name = CommonFirst(entry?.Name ?? a.Kind);
+                    var name = entry?.CommonFirst ?? a.Kind;
                     return string.Create(CultureInfo.InvariantCulture, $"{a.Count} × {name}");
                 })
         );
-
-    /// <summary>"phantasmal poison frog (Epipedobates anthonyi)".</summary>
-    private static string CommonFirst(string name) =>
-        name.Split(" (", 2) is [var science, var common] ? $"{common.TrimEnd(')')} ({science})" : name;
 
     private static string Times(int visits) =>
         visits == 1 ? "once"

@@ -65,6 +65,10 @@ public abstract record CatalogEntry
     /// <summary>Name on screens.</summary>
     public required string Name { get; init; }
 
+    /// <summary>"white springtail (Folsomia candida)": the common name first, where it has both.</summary>
+    public string CommonFirst =>
+        Name.Split(" (", 2) is [var science, var common] ? $"{common.TrimEnd(')')} ({science})" : Name;
+
     /// <summary>Words people also use for it.</summary>
     public ImmutableArray<string> Synonyms { get; init; } = [];
 

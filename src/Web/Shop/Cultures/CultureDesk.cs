@@ -21,15 +21,12 @@ public sealed class CultureDesk(
 )
 {
     /// <summary>Everything the pages of cultures show.</summary>
-    /// <param name="days">Days of an order in the plan of the workshop; null for none.</param>
     /// <param name="cancel">Ends the reading.</param>
-    public async Task<CultureView> LoadAsync(
-        Func<int, OrderDays?>? days = null,
-        CancellationToken cancel = default
-    )
+    public async Task<CultureView> LoadAsync(CancellationToken cancel = default)
     {
         await library.LoadAsync(cancel);
         var stock = await shelf.LoadAsync(cancel);
+        var plan = (await store.RecordAsync<ShopPlan>(ShopPlan.Key, cancel))?.Value;
         var cultures = await store.RecordsAsync<Culture>(cancel);
         var shelves = await store.RecordsAsync<CultureShelf>(cancel);
         var fed = await store.RecordsAsync<FedGroup>(cancel);
@@ -45,7 +42,7 @@ public sealed class CultureDesk(
                         order,
                         item,
                         await numbers.FindAsync(item, cancel),
-                        days?.Invoke(order.Number),
+                        plan?.Find(order.Number)?.Days,
                         (library.Catalog, calendar)
                     )
                 );

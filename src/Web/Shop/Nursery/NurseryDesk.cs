@@ -20,15 +20,12 @@ public sealed class NurseryDesk(
 )
 {
     /// <summary>Everything the pages of plants show.</summary>
-    /// <param name="days">Days of an order in the plan of the workshop; null for none.</param>
     /// <param name="cancel">Ends the reading.</param>
-    public async Task<NurseryView> LoadAsync(
-        Func<int, OrderDays?>? days = null,
-        CancellationToken cancel = default
-    )
+    public async Task<NurseryView> LoadAsync(CancellationToken cancel = default)
     {
         await library.LoadAsync(cancel);
         var stock = await shelf.LoadAsync(cancel);
+        var plan = (await store.RecordAsync<ShopPlan>(ShopPlan.Key, cancel))?.Value;
         var trays = await store.RecordsAsync<PlantTray>(cancel);
         var benches = await store.RecordsAsync<NurseryBench>(cancel);
         var mothers = await store.RecordsAsync<MotherPlant>(cancel);
@@ -42,7 +39,7 @@ public sealed class NurseryDesk(
                         order,
                         item,
                         await numbers.FindAsync(item, cancel),
-                        days?.Invoke(order.Number),
+                        plan?.Find(order.Number)?.Days,
                         library.Catalog
                     )
                 );

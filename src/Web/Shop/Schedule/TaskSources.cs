@@ -41,6 +41,10 @@ public sealed class TaskSources(CultureDesk cultures, NurseryDesk nursery, Cutti
         ];
     }
 
+    // Whoever plants looks after what lives; whoever cuts, plans the cutting.
+    private const string AnimalsAndPlants = "plant";
+    private const string Cutting = "cut";
+
     private delegate Task<IEnumerable<DayTask>> Source(
         PlanView view,
         (DateOnly First, DateOnly Last) span,
@@ -67,9 +71,15 @@ public sealed class TaskSources(CultureDesk cultures, NurseryDesk nursery, Cutti
         CancellationToken cancel
     )
     {
-        var shown = await cultures.LoadAsync(order => view.Plan.Find(order)?.Days, cancel);
+        var shown = await cultures.LoadAsync(cancel);
         var first = NotBefore(view.Today, span.First);
-        return first > span.Last ? [] : CultureTasks.Find(shown.Book, first, span.Last, view.Name);
+        return first > span.Last
+            ? []
+            : For(
+                view,
+                AnimalsAndPlants,
+                CultureTasks.Find(shown.Book, first, span.Last, view.Name)
+            );
     }
 
     private async Task<IEnumerable<DayTask>> NurseryAsync(
@@ -78,9 +88,11 @@ public sealed class TaskSources(CultureDesk cultures, NurseryDesk nursery, Cutti
         CancellationToken cancel
     )
     {
-        var shown = await nursery.LoadAsync(order => view.Plan.Find(order)?.Days, cancel);
+        var shown = await nursery.LoadAsync(cancel);
         var first = NotBefore(view.Today, span.First);
-        return first > span.Last ? [] : NurseryTasks.Find(shown.Book, first, span.Last);
+        return first > span.Last
+            ? []
+            : For(view, AnimalsAndPlants, NurseryTasks.Find(shown.Book, first, span.Last));
     }
 
     private async Task<IEnumerable<DayTask>> CuttingAsync(
@@ -91,7 +103,14 @@ public sealed class TaskSources(CultureDesk cultures, NurseryDesk nursery, Cutti
     {
         var shown = await cutting.LoadAsync(cancel);
         var first = NotBefore(view.Today, span.First);
-        return first > span.Last ? [] : shown.Tasks(first, span.Last);
+        return first > span.Last ? [] : For(view, Cutting, shown.Tasks(first, span.Last));
+    }
+
+    /// <summary>Tasks of nobody go to who usually does a stage of such work.</summary>
+    private static IEnumerable<DayTask> For(PlanView view, string stage, IEnumerable<DayTask> tasks)
+    {
+        var who = view.Calendar.Workers.FirstOrDefault(w => w.Stages.Contains(stage))?.Name ?? "";
+        return tasks.Select(t => t.Who.Length == 0 ? t with { Who = who } : t);
     }
 
     /// <summary>These subjects put what is late on the first day that is asked for: that is today.</summary>
