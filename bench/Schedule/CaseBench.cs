@@ -30,8 +30,12 @@ internal static class CaseBench
                 plan is null
                     ? $"{name}: {refusal!.Message}"
                     : FormattableString.Invariant($"{name}: {plan.Objective}, bound {plan.Bound}, ")
-                        + FormattableString.Invariant($"{(plan.IsProved ? "proved" : "found")}, known {known}, ")
-                        + FormattableString.Invariant($"ratio {(double)plan.Objective / (known ?? plan.Objective):0.0000}, ")
+                        + FormattableString.Invariant(
+                            $"{(plan.IsProved ? "proved" : "found")}, known {known}, "
+                        )
+                        + FormattableString.Invariant(
+                            $"ratio {(double)plan.Objective / (known ?? plan.Objective):0.0000}, "
+                        )
                         + FormattableString.Invariant($"{watch.Elapsed.TotalSeconds:0.00} s")
             );
         }

@@ -6,7 +6,8 @@ namespace Litterfall.Bench.Schedule;
 
 /// <summary>
 /// Public instances of project scheduling with resources (Kolisch and Sprecher 1997), read from their text
-/// form: the same solver and settings as the plan of the workshop, on activities of a net instead of stages of
+/// form: the same solver and settings as the plan of the workshop, on activities of a net instead of stages
+/// of
 /// orders. What it tells is how far the solver of this machine comes, not the workshop's own model.
 /// </summary>
 internal static class ProjectBench
@@ -25,7 +26,9 @@ internal static class ProjectBench
         var files = Directory.GetFiles(folder, "*.sm").Order(StringComparer.Ordinal).ToList();
         if (files.Count == 0 || !hasSolver)
         {
-            Console.WriteLine("Put the public files (*.sm) into this folder; they are solved with the solver.");
+            Console.WriteLine(
+                "Put the public files (*.sm) into this folder; they are solved with the solver."
+            );
             return;
         }
 
@@ -39,8 +42,12 @@ internal static class ProjectBench
         }
 
         Console.WriteLine(
-            FormattableString.Invariant($"{files.Count} instances, {proved} proved ({100.0 * proved / files.Count:0.0} %) ")
-                + FormattableString.Invariant($"within {seconds:0} s each, sum of spans {sum}, longest {longest:0.0} s")
+            FormattableString.Invariant(
+                $"{files.Count} instances, {proved} proved ({100.0 * proved / files.Count:0.0} %) "
+            )
+                + FormattableString.Invariant(
+                    $"within {seconds:0} s each, sum of spans {sum}, longest {longest:0.0} s"
+                )
         );
     }
 
@@ -50,7 +57,9 @@ internal static class ProjectBench
         var model = new CpModel();
         var horizon = activities.Sum(a => a.Days);
         var starts = activities.Select(_ => model.NewIntVar(0, horizon, "")).ToArray();
-        var intervals = activities.Select((a, i) => model.NewFixedSizeIntervalVar(starts[i], a.Days, "")).ToArray();
+        var intervals = activities
+            .Select((a, i) => model.NewFixedSizeIntervalVar(starts[i], a.Days, ""))
+            .ToArray();
         for (var i = 0; i < activities.Count; i++)
         {
             foreach (var next in activities[i].After)
@@ -74,7 +83,8 @@ internal static class ProjectBench
         model.Minimize(starts[^1]);
         var solver = new CpSolver
         {
-            StringParameters = Settings + string.Create(CultureInfo.InvariantCulture, $",max_time_in_seconds:{seconds}"),
+            StringParameters =
+                Settings + string.Create(CultureInfo.InvariantCulture, $",max_time_in_seconds:{seconds}"),
         };
         var status = solver.Solve(model);
         return status is CpSolverStatus.Optimal or CpSolverStatus.Feasible
@@ -82,7 +92,9 @@ internal static class ProjectBench
             : (0, false);
     }
 
-    /// <summary>Precedences, durations with requests, and availabilities stand below their headings.</summary>
+    /// <summary>
+    /// Precedences, durations with requests, and availabilities stand below their headings.
+    /// </summary>
     private static (List<Activity> Activities, int[] Capacity) Read(string[] lines)
     {
         int Heading(string start) =>
@@ -93,8 +105,14 @@ internal static class ProjectBench
                     .Where(w => int.TryParse(w, CultureInfo.InvariantCulture, out _))
                     .Select(w => int.Parse(w, CultureInfo.InvariantCulture)),
             ];
-        var after = lines.Skip(Heading("PRECEDENCE") + 2).TakeWhile(l => l.Trim().Length > 0 && char.IsWhiteSpace(l[0])).Select(Numbers);
-        var requests = lines.Skip(Heading("REQUESTS") + 3).TakeWhile(l => l.Trim().Length > 0 && char.IsWhiteSpace(l[0])).Select(Numbers);
+        var after = lines
+            .Skip(Heading("PRECEDENCE") + 2)
+            .TakeWhile(l => l.Trim().Length > 0 && char.IsWhiteSpace(l[0]))
+            .Select(Numbers);
+        var requests = lines
+            .Skip(Heading("REQUESTS") + 3)
+            .TakeWhile(l => l.Trim().Length > 0 && char.IsWhiteSpace(l[0]))
+            .Select(Numbers);
         var activities = after
             .Zip(requests, (a, r) => new Activity(r[2], r[3..], [.. a[3..].Select(n => n - 1)]))
             .ToList();

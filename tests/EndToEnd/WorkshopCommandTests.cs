@@ -43,7 +43,9 @@ public sealed class WorkshopCommandTests
           "needLiters": 88, "shrinkPercent": 12, "tubLiters": 60, "fillPercent": 80, "targetWetPercent": 50 }
         """;
 
-    /// <summary>Plants on day 1, a Tuesday; planted on 15, grown in on 29, a Tuesday; there a day later.</summary>
+    /// <summary>
+    /// Plants on day 1, a Tuesday; planted on 15, grown in on 29, a Tuesday; there a day later.
+    /// </summary>
     private const string Schedule = """
         { "name": "s", "day0": "Monday", "workdays": "Mon-Fri", "shipDays": "Mon-Wed", "objective": "x",
           "optimum": 1, "proven": true, "bound": 1, "onePlan": [[1, 2, 3, 0]],
@@ -151,7 +153,7 @@ public sealed class WorkshopCommandTests
             {
                 "cultures",
                 """{ "species": "folsomia-candid", "from": "2026-06-19", "shelfC": 21 }""",
-                "no crew animal 'folsomia-candid'"
+                "no crew animal folsomia-candid"
             },
             {
                 "cultures",
@@ -159,7 +161,7 @@ public sealed class WorkshopCommandTests
                     { "species": "folsomia-candida", "from": "19 June", "shelfC": 21,
                       "mothers": [], "orders": [] }
                     """,
-                "'19 June' is no day"
+                "19 June is no day"
             },
             {
                 "cultures",

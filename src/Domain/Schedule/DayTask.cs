@@ -55,7 +55,8 @@ public sealed record DayTask
     public string? Stage { get; init; }
 
     /// <summary>
-    /// Numbers of the cultures or trays that one tap ticks off together; empty where it is done on its own page.
+    /// Numbers of the cultures or trays that one tap ticks off together; empty where it is done on its own
+    /// page.
     /// </summary>
     public Seq<string> Subjects { get; init; } = [];
 

@@ -36,12 +36,7 @@ public sealed class CulturesForm(Func<TradeCatalog> library)
         var kind = Kind(form);
         var from = Day(form, "from");
         var (celsius, isList) = form.NumberOrNumbers("shelfC", Temperature, MostDays);
-        var asked = new
-        {
-            Failing = form.OptionalNumber("failPercent", NumberRange.UpTo(90.0)),
-            Rest = form.OptionalWhole("conditioningDays", 0, 60),
-            Share = form.OptionalNumber("splitPercent", new NumberRange(1.0, 95.0)),
-        };
+        var habits = Habits(form);
         var mothers = form.Objects("mothers", "a mother culture", MostMothers);
         var orders = form.Objects("orders", "cups that are wanted", MostOrders);
         if (form.IsGood && celsius.IsEmpty)
@@ -70,29 +65,37 @@ public sealed class CulturesForm(Func<TradeCatalog> library)
             return null;
         }
 
+        var few = cups.OfType<MotherCups>().ToImmutableArray();
         double On(DateOnly day) =>
             isList ? celsius[Math.Clamp(day.DayNumber - from.DayNumber, 0, celsius.Length - 1)] : celsius[0];
-        var split = new SplitCase
-        {
-            Kind = kind,
-            Mothers = [.. cups.OfType<MotherCups>()],
-            Celsius = On,
-            From = from,
-        };
         return new(
+            habits(
+                new()
+                {
+                    Kind = kind,
+                    Mothers = few,
+                    Celsius = On,
+                    From = from,
+                }
+            ),
+            read,
+            [.. few.GroupBy(m => m.Line, StringComparer.Ordinal).Select(g => g.Sum(m => m.Count))]
+        );
+    }
+
+    /// <summary>What a workshop does otherwise than most.</summary>
+    private static Func<SplitCase, SplitCase> Habits(TreeForm form)
+    {
+        var failing = form.OptionalNumber("failPercent", NumberRange.UpTo(90.0));
+        var rest = form.OptionalWhole("conditioningDays", 0, 60);
+        var share = form.OptionalNumber("splitPercent", new NumberRange(1.0, 95.0));
+        return split =>
             split with
             {
-                Failing = asked.Failing / 100.0 ?? split.Failing,
-                Conditioning = asked.Rest ?? split.Conditioning,
-                Share = asked.Share / 100.0 ?? split.Share,
-            },
-            read,
-            [
-                .. cups.OfType<MotherCups>()
-                    .GroupBy(m => m.Line, StringComparer.Ordinal)
-                    .Select(g => g.Sum(m => m.Count)),
-            ]
-        );
+                Failing = failing / 100.0 ?? split.Failing,
+                Conditioning = rest ?? split.Conditioning,
+                Share = share / 100.0 ?? split.Share,
+            };
     }
 
     private CultureKind? Kind(TreeForm form)

@@ -86,9 +86,10 @@ internal static class CulturesText
         text.Append($"{kind.Entry.Name} at {CultureWords.Celsius(celsius)}");
         if (rates.GrowthFactor() is > 1 and var growth)
         {
+            var doubling = Math.Log(2) / Math.Log(growth);
             text.Append(
                 CultureInfo.InvariantCulture,
-                $": {rates.Days:0} days from egg to laying, doubles in {Math.Log(2) / Math.Log(growth):0.0} days"
+                $": {rates.Days:0} days from egg to laying, doubles in {doubling:0.0} days"
             );
             text.Append(
                 CultureInfo.InvariantCulture,

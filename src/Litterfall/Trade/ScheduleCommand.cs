@@ -64,9 +64,7 @@ internal static class ScheduleCommand
                 Console.Error.WriteLine("Interrupted; this is the best plan found so far.");
             }
 
-            Console.Out.Write(
-                json ? ScheduleText.Json(plan, milliseconds) + "\n" : ScheduleText.List(plan)
-            );
+            Console.Out.Write(json ? ScheduleText.Json(plan, milliseconds) + "\n" : ScheduleText.List(plan));
             return Exit.Done;
         }
         catch (OperationCanceledException) when (cancel.IsCancellationRequested)

@@ -45,7 +45,9 @@ public static class ScheduleForm
         form.Close();
         RefuseTwice(shop, orders);
         return form.IsGood
-            ? new ScheduleCase(shop, seconds, (order, key) => (order is { } i ? orders[i] : form).PlaceOf(key))
+            ? new ScheduleCase(shop, seconds, (order, key) =>
+                (order is { } i ? orders[i] : form).PlaceOf(key)
+            )
             : null;
     }
 
@@ -75,11 +77,12 @@ public static class ScheduleForm
         {
             if (!seen.Add(shop.Orders[i].Id))
             {
-                forms[i].Refuse(
-                    "id",
-                    FormattableString.Invariant($"order {shop.Orders[i].Id} stands twice"),
-                    "each order once"
-                );
+                forms[i]
+                    .Refuse(
+                        "id",
+                        FormattableString.Invariant($"order {shop.Orders[i].Id} stands twice"),
+                        "each order once"
+                    );
             }
         }
     }

@@ -46,7 +46,15 @@ internal static class ScheduleText
     /// <summary>A list for people, one line for each order.</summary>
     public static string List(CasePlan plan)
     {
-        var table = new TextTable("order", "plants in", "plant", "grown in", "pack and ship", "arrive", "late");
+        var table = new TextTable(
+            "order",
+            "plants in",
+            "plant",
+            "grown in",
+            "pack and ship",
+            "arrive",
+            "late"
+        );
         foreach (var days in plan.Orders)
         {
             table.Add(

@@ -60,12 +60,6 @@ public sealed record CultureCurve(
     public CulturePoint On(DateOnly day) =>
         Points[Math.Clamp(day.DayNumber - Points[0].Day.DayNumber, 0, Points.Length - 1)];
 
-    /// <summary>First day from one on with so many animals; null where none is in sight.</summary>
-    /// <param name="animals">Animals that walk.</param>
-    /// <param name="from">First day to look at.</param>
-    public DateOnly? ReadyFrom(double animals, DateOnly from) =>
-        Points.FirstOrDefault(p => p.Day >= from && p.Animals >= animals)?.Day;
-
     /// <summary>The state of a culture on a day, to plan from.</summary>
     /// <param name="kind">The animal.</param>
     /// <param name="culture">The culture.</param>

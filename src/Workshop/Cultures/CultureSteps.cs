@@ -87,24 +87,7 @@ public static class CultureSteps
         }
 
         var each = wish.Share / wish.Numbers.Length;
-        var daughters = wish
-            .Numbers.Select(
-                (number, i) =>
-                    new Culture
-                    {
-                        Number = number,
-                        Species = mother.Species,
-                        Line = mother.Line,
-                        Mother = mother.Number,
-                        Since = when.Day,
-                        Liters = wish.Liters,
-                        StartedWith = Math.Round(walking * each),
-                        Shelf = wish.Shelf,
-                        Board = wish.Places[i].Board,
-                        Place = wish.Places[i].Place,
-                    }
-            )
-            .ToImmutableArray();
+        var daughters = Daughters(mother, Math.Round(walking * each), wish, when.Day);
         Movement[] lines =
         [
             .. daughters.Select(d =>
@@ -137,6 +120,31 @@ public static class CultureSteps
             null
         );
     }
+
+    private static ImmutableArray<Culture> Daughters(
+        Culture mother,
+        double startedWith,
+        SplitWish wish,
+        DateOnly day
+    ) =>
+        [
+            .. wish.Numbers.Select(
+                (number, i) =>
+                    new Culture
+                    {
+                        Number = number,
+                        Species = mother.Species,
+                        Line = mother.Line,
+                        Mother = mother.Number,
+                        Since = day,
+                        Liters = wish.Liters,
+                        StartedWith = startedWith,
+                        Shelf = wish.Shelf,
+                        Board = wish.Places[i].Board,
+                        Place = wish.Places[i].Place,
+                    }
+            ),
+        ];
 
     /// <summary>Takes animals out of a culture.</summary>
     /// <param name="culture">The culture.</param>

@@ -63,10 +63,10 @@ public static class CultureWords
             SplitBar.NoMother => $"{wanted}: not possible, there is no mother. Buy a clean culture.",
             SplitBar.Temperature => $"{wanted}: not possible, at {Celsius(celsius)} they do not multiply. "
                 + $"They grow fastest near {Celsius(plan.Celsius!.Value)}.",
-            SplitBar.CupTooSmall =>
-                $"{wanted}: not possible, a cup with {order.Liters.ToString("0.##", CultureInfo.InvariantCulture)}"
-                    + $" L of substrate holds about {About(kind.PlateauOf(order.Liters) / kind.Females)} "
-                    + "animals. Take a larger cup or fewer animals.",
+            SplitBar.CupTooSmall => $"{wanted}: not possible, a cup with "
+                + order.Liters.ToString("0.##", CultureInfo.InvariantCulture)
+                + $" L of substrate holds about {About(kind.PlateauOf(order.Liters) / kind.Females)} "
+                + "animals. Take a larger cup or fewer animals.",
             _ => $"{wanted}: not possible with these mothers at {Celsius(celsius)}. " + Nearest(plan),
         };
     }

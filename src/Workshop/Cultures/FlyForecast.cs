@@ -50,7 +50,8 @@ public sealed record FlyForecast
     /// <summary>Makes the forecast.</summary>
     /// <param name="kind">The fly.</param>
     /// <param name="cups">Cups of it.</param>
-    /// <param name="celsius">Mean temperature of a day on the shelf of a cup; of new cups for null.</param>
+    /// <param name="celsius">Mean temperature of a day on the shelf of a cup; on the first for
+    /// null.</param>
     /// <param name="needed">Flies eaten on a day.</param>
     /// <param name="span">Today, and days to look ahead.</param>
     public static FlyForecast Find(
@@ -88,7 +89,9 @@ public sealed record FlyForecast
         }
 
         var perWeek = kind.CupsPerWeek(days.Average(d => d.Needed));
-        var lead = kind.FirstFlies(today, day => celsius(null, day))?.DayNumber - today.DayNumber;
+        // New cups will stand where those of this fly stand now.
+        var like = all.Select(c => c.Cup).FirstOrDefault();
+        var lead = kind.FirstFlies(today, day => celsius(like, day))?.DayNumber - today.DayNumber;
         return new()
         {
             Kind = kind,

@@ -11,6 +11,7 @@ internal sealed class LeastStock
     private const int FewSheets = 12;
     private const int UsualTurns = 12_000;
     private const int TurnsPerPart = 200;
+    private const int UsualWork = 1_500_000;
     private const int MostChoices = 8;
 
     private readonly GridTask grid;
@@ -44,6 +45,14 @@ internal sealed class LeastStock
             ? (int)Math.Max(4000, limit.TotalSeconds * (sheets.Length == 1 ? 12_000 : 4000))
             : Math.Clamp(TurnsPerPart * wanted.Length, 1000, UsualTurns);
 
+    /// <summary>Turns for a part of the search; as many as wanted where time ends it.</summary>
+    private TurnBudget Budget(double share) =>
+        new(
+            search.Limit is not null
+                ? int.MaxValue
+                : (int)(share * Math.Min(UsualTurns * 3, UsualWork / Math.Max(1, wanted.Length)))
+        );
+
     /// <summary>Searches; null where the stock does not suffice.</summary>
     /// <param name="cancel">Ends it early with the best so far.</param>
     public CuttingPlan? Solve(CancellationToken cancel)
@@ -55,7 +64,7 @@ internal sealed class LeastStock
 
         bound = Step(AreaBound());
         var isFew = wanted.Length <= FewParts && bound <= FewSheets * sheets.Max(s => s.Cost);
-        var mix = new SheetMix(parts, sheets, rules, search.Seed) { Found = Take };
+        var mix = new SheetMix(parts, sheets, rules, search.Seed, Budget(1)) { Found = Take };
         // A first plan at once, then bounds, then better plans.
         _ = mix.Find(wanted, double.MaxValue, Turns / 4, cancel);
         if (best is null && !isFew)
@@ -87,7 +96,7 @@ internal sealed class LeastStock
 
         if (isFew && !cancel.IsCancellationRequested)
         {
-            var rest = new LongRest(grid, parts, rules, search.Seed);
+            var rest = new LongRest(grid, parts, rules, search.Seed, Budget(0.4));
             best = rest.Improve(best, wanted, Turns / 4, cancel);
         }
 
@@ -127,7 +136,7 @@ internal sealed class LeastStock
 
     private void MixMany(PatternPool pool, CancellationToken cancel)
     {
-        var rounding = new StockRounding(parts, sheets, rules, search.Seed);
+        var rounding = new StockRounding(parts, sheets, rules, search.Seed, Budget(1));
         Take(rounding.Round(demand, pool, bound, Turns, cancel));
         var turns = search.Limit is null ? 1 : MostChoices;
         for (var turn = 0; turn < turns && !IsClosed && !cancel.IsCancellationRequested; turn++)

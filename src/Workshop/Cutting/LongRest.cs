@@ -12,7 +12,14 @@ namespace Litterfall.Workshop.Cutting;
 /// <param name="parts">Kinds of parts.</param>
 /// <param name="rules">What cuts there may be.</param>
 /// <param name="seed">Seed of the random numbers.</param>
-internal sealed class LongRest(GridTask grid, ImmutableArray<GridPart> parts, CutRules rules, int seed)
+/// <param name="budget">Turns that are left for all.</param>
+internal sealed class LongRest(
+    GridTask grid,
+    ImmutableArray<GridPart> parts,
+    CutRules rules,
+    int seed,
+    TurnBudget budget
+)
 {
     private const int Trials = 7;
 
@@ -75,7 +82,7 @@ internal sealed class LongRest(GridTask grid, ImmutableArray<GridPart> parts, Cu
                 {
                     Demands = [],
                 };
-                var fill = new FillSearch(parts.Add(rest), rules, seed);
+                var fill = new FillSearch(parts.Add(rest), rules, seed, budget);
                 if (fill.Find([.. wanted, parts.Length], plan.Sheets, turns, cancel) is { } trees)
                 {
                     return plan with { Trees = [.. trees] };

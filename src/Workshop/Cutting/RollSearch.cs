@@ -12,6 +12,7 @@ internal sealed class RollSearch
 {
     private const int UsualTurns = 6_000;
     private const int TurnsPerPart = 100;
+    private const int UsualWork = 1_500_000;
     private const int Trials = 12;
     private const int MostLengths = 4000;
 
@@ -24,6 +25,7 @@ internal sealed class RollSearch
     private readonly int[] wanted;
     private readonly double perUnit;
     private readonly CutPoints lengths;
+    private readonly TurnBudget budget;
     private StockPlan? best;
     private double bound;
 
@@ -41,6 +43,7 @@ internal sealed class RollSearch
         roll = grid.Sheets.Where(s => grid.Task.Stock[s.Stock].IsRoll).MinBy(PerUnit)!;
         perUnit = PerUnit(roll);
         lengths = CutPoints.Along(parts, roll.Length, true);
+        budget = new(search.Limit is not null ? int.MaxValue : UsualWork / Math.Max(1, wanted.Length));
     }
 
     /// <summary>Searches; null where the stock does not suffice.</summary>
@@ -57,7 +60,7 @@ internal sealed class RollSearch
         Take(first);
         Bound(sheets, cancel);
         var share = Turns;
-        for (var trial = 0; trial < Trials && !IsClosed && !cancel.IsCancellationRequested; trial++)
+        for (var trial = 0; trial < Trials && !IsClosed && !cancel.IsCancellationRequested && budget.Left > 0; trial++)
         {
             // Half way to the bound at first, then closer to what is known: the last trials ask for little.
             if (!Shorten(Math.Pow(0.5, trial % 6 + 1), share, cancel) && trial % 6 == 5)
@@ -211,7 +214,7 @@ internal sealed class RollSearch
             sheets = sheets.Insert(last, roll with { Length = length, Cost = CostOf(length) });
         }
 
-        var fill = new FillSearch(parts, rules, search.Seed);
+        var fill = new FillSearch(parts, rules, search.Seed, budget);
         if (fill.Find(wanted, sheets, turns, cancel) is not { } trees)
         {
             return false;

@@ -10,11 +10,13 @@ namespace Litterfall.Workshop.Cutting;
 /// <param name="sheets">Kinds of sheets with what is left of them.</param>
 /// <param name="rules">What cuts there may be.</param>
 /// <param name="seed">Seed of the random numbers.</param>
+/// <param name="budget">Turns that are left for all.</param>
 internal sealed class SheetMix(
     ImmutableArray<GridPart> parts,
     ImmutableArray<GridSheet> sheets,
     CutRules rules,
-    int seed
+    int seed,
+    TurnBudget budget
 )
 {
     private const int MostChoices = 200_000;
@@ -32,7 +34,7 @@ internal sealed class SheetMix(
     /// <param name="cancel">Ends it early.</param>
     public StockPlan? Find(IReadOnlyList<int> wanted, double bound, int turns, CancellationToken cancel)
     {
-        var fill = new FillSearch(parts, rules, seed);
+        var fill = new FillSearch(parts, rules, seed, budget);
         var area = wanted.Sum(p => parts[p].Area);
         var best = Simple(wanted) ?? FromAll(fill, wanted, area, Math.Max(turns, 1), cancel);
         if (best is null)
@@ -42,7 +44,7 @@ internal sealed class SheetMix(
 
         Found?.Invoke(best);
         var failed = new List<int[]>();
-        while (best.Cost > bound + 1e-9 && !cancel.IsCancellationRequested)
+        while (best.Cost > bound + 1e-9 && !cancel.IsCancellationRequested && budget.Left > 0)
         {
             var choice = Choices(area, bound, best.Cost)
                 .Where(c => !failed.Any(f => IsNoLarger(c, f)))

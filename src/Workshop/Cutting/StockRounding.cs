@@ -11,11 +11,13 @@ namespace Litterfall.Workshop.Cutting;
 /// <param name="sheets">Kinds of sheets.</param>
 /// <param name="rules">What cuts there may be.</param>
 /// <param name="seed">Seed of the random numbers.</param>
+/// <param name="budget">Turns that are left for all.</param>
 internal sealed class StockRounding(
     ImmutableArray<GridPart> parts,
     ImmutableArray<GridSheet> sheets,
     CutRules rules,
-    int seed
+    int seed,
+    TurnBudget budget
 )
 {
     private const int FewParts = 44;
@@ -143,7 +145,7 @@ internal sealed class StockRounding(
     private StockPlan? Last(int[] left, int[] stock, double bound, int turns, CancellationToken cancel)
     {
         var wanted = left.SelectMany((n, i) => Enumerable.Repeat(i, Math.Max(0, n))).ToArray();
-        var mix = new SheetMix(parts, Left(stock), rules, seed);
+        var mix = new SheetMix(parts, Left(stock), rules, seed, budget);
         return mix.Find(wanted, bound, turns, cancel);
     }
 }

@@ -28,10 +28,7 @@ internal static class DemoPlan
     public static ShopCalendar Calendar(int shift) =>
         new()
         {
-            Holidays =
-            [
-                new Holiday(Holiday.AddDays(shift), "Harvest holiday") { CarrierEndsEveAt = Noon },
-            ],
+            Holidays = [new Holiday(Holiday.AddDays(shift), "Harvest holiday") { CarrierEndsEveAt = Noon }],
             Workers =
             [
                 new Worker(DemoShop.Builder)
@@ -86,7 +83,8 @@ internal static class DemoPlan
                     Museum,
                     StageKey.Cut,
                     glass,
-                    $"the glass is ordered, needs {GlassDays} working days and comes on {PlanWords.Day(glass)}"
+                    $"the glass is ordered, needs {GlassDays} working days and comes on "
+                        + PlanWords.Day(glass)
                 ),
             ],
         };
@@ -99,12 +97,13 @@ internal static class DemoPlan
         var awaited = GoodShortage.Awaited(open, stock, shop, today);
         var kinds = book.Goods.ToDictionary(g => g.Key, g => g.Kind, StringComparer.Ordinal);
         var reading = new OrderReading(DemoShop.Terms, kinds, kept, today);
+        // Work at the tenant's box has begun: its goods were put aside then.
         var needs = open.Select(o =>
                 reading.Read(
                     new OrderFacts(
                         o,
                         [.. o.Items.Select(i => new PricedItem(i, supply.Design(o.Number).Numbers))],
-                        awaited.GetValueOrDefault(o.Number) ?? []
+                        (o.Number == Tenant ? null : awaited.GetValueOrDefault(o.Number)) ?? []
                     )
                 )
             )

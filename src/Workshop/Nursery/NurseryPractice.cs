@@ -128,7 +128,9 @@ public static class NurseryPractice
         .. Rooting.Select(r => r.Days),
     ];
 
-    /// <summary>Days a cutting takes to root at a temperature: those told, times (22 − T0) ÷ (T − T0).</summary>
+    /// <summary>
+    /// Days a cutting takes to root at a temperature: those told, times (22 − T0) ÷ (T − T0).
+    /// </summary>
     /// <param name="plant">The plant; null for one that the library does not have.</param>
     /// <param name="celsius">Temperature of the bench, °C.</param>
     /// <returns>Whole days, rounded up; ten times the usual at most.</returns>

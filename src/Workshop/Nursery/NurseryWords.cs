@@ -48,7 +48,8 @@ public static class NurseryWords
         + (
             loss.Plants == 0
                 ? "a guess, nothing seen yet"
-                : $"{NumberText.Integer(loss.Lost)} of {NumberText.Count(loss.Plants, "plant", "plants")} seen"
+                : $"{NumberText.Integer(loss.Lost)} of "
+                    + $"{NumberText.Count(loss.Plants, "plant", "plants")} seen"
         );
 
     /// <summary>The dip of a plant in one sentence.</summary>
@@ -61,9 +62,10 @@ public static class NurseryWords
         var minutes = Minutes(isHardy);
         var leaves = isHardy ? "Hardy leaves" : "Soft leaves";
         var bath = PlantDip.Bucket.Value;
+        var strength = share * dip.Strength.Value;
         return string.Create(
                 CultureInfo.InvariantCulture,
-                $"{leaves}: {bleach:0} mL of the bleach in a bath of {bath:0} L, {share * dip.Strength.Value:0.##} % "
+                $"{leaves}: {bleach:0} mL of the bleach in a bath of {bath:0} L, {strength:0.##} % "
             )
             + $"sodium hypochlorite, {NumberText.Count((int)minutes, "minute", "minutes")}; then rinse well. "
             + "Try one leaf first.";

@@ -82,7 +82,7 @@ public sealed record QuarantineClock(
         var wanted = (int)NurseryPractice.Inspections.Si;
         return Trays.FirstOrDefault(t => Clean(t) < wanted) is { } tray
                 ? FormattableString.Invariant(
-                    $"{tray.Number} was looked at {Times(Clean(tray))} since the clock started; {wanted} are wanted."
+                    $"{tray.Number} was looked at {Times(Clean(tray))} since the start; {wanted} are due."
                 )
             : Trays.FirstOrDefault(t =>
                 day.DayNumber - t.Inspections.Max(i => i.Day).DayNumber

@@ -49,9 +49,7 @@ public static class GoodShortage
         DateOnly today
     ) =>
         Awaited(orders, stock, supply, today)
-            .Select(a =>
-                (a.Key, Short: a.Value.Where(g => !g.IsOrdered || g.Arrives > g.Promised).ToList())
-            )
+            .Select(a => (a.Key, Short: a.Value.Where(g => !g.IsOrdered || g.Arrives > g.Promised).ToList()))
             .Where(a => a.Short.Count > 0)
             .ToDictionary(a => a.Key, a => (Seq<ShortGood>)[.. a.Short]);
 

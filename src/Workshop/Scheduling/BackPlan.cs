@@ -14,7 +14,10 @@ public static class BackPlan
     /// <param name="due">Day on which it is to be in hand.</param>
     public static OrderDays? Latest(OrderNeed need, ShopCalendar calendar, DateOnly due)
     {
-        if (PlanDays.UpTo(due, d => Leaves(need, calendar, d) && Arrives(need, calendar, d) <= due) is not { } ship)
+        if (
+            PlanDays.UpTo(due, d => Leaves(need, calendar, d) && Arrives(need, calendar, d) <= due)
+            is not { } ship
+        )
         {
             return null;
         }

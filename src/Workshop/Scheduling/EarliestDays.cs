@@ -1,6 +1,5 @@
 using Litterfall.Domain.Schedule;
 
-
 namespace Litterfall.Workshop.Scheduling;
 
 /// <summary>The earliest days of one order that has the workshop for itself.</summary>
@@ -157,10 +156,8 @@ public sealed record EarliestDays(OrderDays Days, string Critical, DateOnly Begi
         private DateOnly Leave(StageSpan span)
         {
             var first = span.Last(calendar, free) ?? free.AddDays(LongestLead);
-            return PlanDays.From(
-                    first,
-                    d => BackPlan.Leaves(need, calendar, d) && span.Does(calendar, d)
-                ) ?? first.AddDays(LongestLead);
+            return PlanDays.From(first, d => BackPlan.Leaves(need, calendar, d) && span.Does(calendar, d))
+                ?? first.AddDays(LongestLead);
         }
 
         private OrderDays Put(string stage, DateOnly last) =>
@@ -183,7 +180,9 @@ public sealed record EarliestDays(OrderDays Days, string Critical, DateOnly Begi
                 _ => days,
             };
 
-        /// <summary>Something is free later than all before: it decides, and what decided before does not.</summary>
+        /// <summary>
+        /// Something is free later than all before: it decides, and what decided before does not.
+        /// </summary>
         private void Later(DateOnly day, string stage, DateOnly from, string words)
         {
             if (day > free)

@@ -77,7 +77,9 @@ public sealed record OrderNeed
     /// <summary>Days that cultures are started before planting, or before packing; 0 for none.</summary>
     public int CultureDays { get; init; }
 
-    /// <summary>Days after planting on which animals may go in, as computed; null where nobody knows.</summary>
+    /// <summary>
+    /// Days after planting on which animals may go in, as computed; null where nobody knows.
+    /// </summary>
     public int? AnimalDays { get; init; }
 
     /// <summary>Its work.</summary>

@@ -16,7 +16,9 @@ namespace Litterfall.Workshop.Scheduling;
 /// <param name="Awaited">Goods that are not here yet.</param>
 public sealed record OrderFacts(Order Order, Seq<PricedItem> Items, Seq<ShortGood> Awaited);
 
-/// <summary>Reads what an order needs from its designs, the labor of the shop, its goods and what was done.</summary>
+/// <summary>
+/// Reads what an order needs from its designs, the labor of the shop, its goods and what was done.
+/// </summary>
 /// <param name="Terms">Labor and names of orders.</param>
 /// <param name="Kinds">Kind of each good by key.</param>
 /// <param name="Plan">The plan that is kept.</param>
@@ -31,12 +33,21 @@ public sealed record OrderReading(
     /// <summary>Share of the planned minutes from which a stage counts as done. Own choice.</summary>
     private const double DoneShare = 0.8;
 
+    /// <summary>
+    /// Days after planting up to which bought cultures may still be seeded: they have the rest of grow-in.
+    /// Own
+    /// choice.
+    /// </summary>
+    private const int SeededLater = 14;
+
     /// <summary>What an order needs.</summary>
     /// <param name="facts">What is known of it.</param>
     public OrderNeed Read(OrderFacts facts)
     {
         var order = facts.Order;
-        var builds = facts.Items.Where(i => i.Item.Kind == OrderItemKind.Build && i.Numbers is not null).ToList();
+        var builds = facts
+            .Items.Where(i => i.Item.Kind == OrderItemKind.Build && i.Numbers is not null)
+            .ToList();
         var planted = builds.Where(i => i.Numbers!.Design.Design.Plants.Count > 0).ToList();
         var tanks = Boxes(builds);
         var work = Work(facts.Items, tanks > 0);
@@ -55,9 +66,8 @@ public sealed record OrderReading(
             CultureDays = lacksCultures ? GrowIn.WholeDays(CareIntervals.Cultures) : 0,
             AnimalDays =
                 planted.Count > 0
-                    ? Longest(
-                        planted,
-                        i => GrowIn.Ends(i.Numbers!.Sealants, Today).DayNumber - Today.DayNumber
+                    ? Longest(planted, i =>
+                        GrowIn.Ends(i.Numbers!.Sealants, Today).DayNumber - Today.DayNumber
                     )
                     : null,
             Work = work,
@@ -112,7 +122,12 @@ public sealed record OrderReading(
                 _ => isBuilt ? StageKey.Plant : StageKey.Pack,
             };
             var day = good.Arrives!.Value;
-            yield return new(stage, day, $"{good.Good.Name} comes on {PlanWords.Day(day)}");
+            var isSeeded = isBuilt && Kind(good) == GoodKind.Culture;
+            yield return new(
+                stage,
+                isSeeded ? day.AddDays(-SeededLater) : day,
+                $"{good.Good.Name} comes on {PlanWords.Day(day)}"
+            );
         }
 
         foreach (var hold in Plan.Holds.Where(h => h.Order == facts.Order.Number))
@@ -126,7 +141,9 @@ public sealed record OrderReading(
         : good.IsSheet ? GoodKind.Sheet
         : null;
 
-    /// <summary>Stages that were done: marked on the list of a day, or by the hours that were written.</summary>
+    /// <summary>
+    /// Stages that were done: marked on the list of a day, or by the hours that were written.
+    /// </summary>
     private IEnumerable<StageDone> Done(Order order, OrderNeed need, List<DoneTask> marks)
     {
         // Plants that came before a new quarantine began do not count.
@@ -163,8 +180,7 @@ public sealed record OrderReading(
     {
         var worked = order.Worked.Where(w => w.Stage == work.Key).ToList();
         var mark = marks.Where(m => m.Stage == work.Key).Select(m => (DateOnly?)m.Day).Max();
-        return
-            mark is not null ? mark
+        return mark is not null ? mark
             : worked.Sum(w => w.Minutes) >= DoneShare * work.Minutes ? worked.Max(w => w.Day)
             : null;
     }

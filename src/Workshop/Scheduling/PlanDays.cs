@@ -28,7 +28,7 @@ public static class PlanDays
     public static DateOnly Arrival(this ShopCalendar calendar, DateOnly ship)
     {
         var day = ship;
-        for (var left = calendar.TransitDays; left > 0;)
+        for (var left = calendar.TransitDays; left > 0; )
         {
             day = day.AddDays(1);
             var rests =
@@ -54,7 +54,9 @@ public static class PlanDays
         return null;
     }
 
-    /// <summary>The first day from a day on that will do; null where none comes for more than a year.</summary>
+    /// <summary>
+    /// The first day from a day on that will do; null where none comes for more than a year.
+    /// </summary>
     public static DateOnly? From(DateOnly day, Func<DateOnly, bool> does)
     {
         for (var i = 0; i < LongestRest; i++)

@@ -33,10 +33,7 @@ public sealed record PlanLoad(
                 .Sum(t => t.Task.Minutes),
             calendar.Minutes(day),
             live.Where(o => o.Days.Plant <= day && day <= o.Days.Pack).Sum(o => o.BenchPlaces),
-            live.Where(o =>
-                    o.Days.PlantsIn <= day && day < o.Days.Plant
-                )
-                .Sum(o => o.QuarantinePlaces)
+            live.Where(o => o.Days.PlantsIn <= day && day < o.Days.Plant).Sum(o => o.QuarantinePlaces)
         );
     }
 }

@@ -119,8 +119,7 @@ internal sealed class PlanModel
                                 : Never
                         ),
                     ],
-                    Holds =
-                        key == StageKey.Plant && need.Tanks > 0 ? [new DayHold(Bench, need.Tanks)] : [],
+                    Holds = key == StageKey.Plant && need.Tanks > 0 ? [new DayHold(Bench, need.Tanks)] : [],
                 };
             }
 
@@ -134,7 +133,9 @@ internal sealed class PlanModel
         );
     }
 
-    /// <summary>Days that must lie between the last day of a stage and the first of the next, less one.</summary>
+    /// <summary>
+    /// Days that must lie between the last day of a stage and the first of the next, less one.
+    /// </summary>
     private int Wait(OrderNeed need, string stage) =>
         stage switch
         {
@@ -157,7 +158,9 @@ internal sealed class PlanModel
         };
     }
 
-    /// <summary>First day on which a stage can begin, by what it waits for and what was done before.</summary>
+    /// <summary>
+    /// First day on which a stage can begin, by what it waits for and what was done before.
+    /// </summary>
     private int Earliest(OrderNeed need, string key)
     {
         var day = need.Wait(key) is { } wait ? At(wait.Day) : 0;
@@ -266,7 +269,8 @@ internal sealed class PlanModel
     }
 
     /// <summary>The day itself, or the last working day before it.</summary>
-    private int Work(int day) => Math.Max(0, PlanDays.UpTo(Day(day), calendar.IsWork) is { } work ? At(work) : 0);
+    private int Work(int day) =>
+        Math.Max(0, PlanDays.UpTo(Day(day), calendar.IsWork) is { } work ? At(work) : 0);
 
     private long Cost(OrderNeed need, string key, int last)
     {
@@ -281,7 +285,8 @@ internal sealed class PlanModel
         {
             var first = First(need, key, last);
             var isComing = need.QuarantineDays > 0 && need.Finished(StageKey.Plants) is null;
-            cost += (isComing ? (long)need.Planted * (first - PlantsIn(need, first)) : 0)
+            cost +=
+                (isComing ? (long)need.Planted * (first - PlantsIn(need, first)) : 0)
                 - ((long)need.Tanks * last);
         }
 

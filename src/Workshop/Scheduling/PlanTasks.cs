@@ -43,7 +43,9 @@ public static class PlanTasks
         foreach (var day in tasks.GroupBy(t => t.Day).OrderBy(g => g.Key))
         {
             var left = calendar.Workers.ToDictionary(w => w.Name, w => calendar.Minutes(w, day.Key));
-            foreach (var task in day.OrderByDescending(t => t.Minutes).ThenBy(t => t.Key, StringComparer.Ordinal))
+            foreach (
+                var task in day.OrderByDescending(t => t.Minutes).ThenBy(t => t.Key, StringComparer.Ordinal)
+            )
             {
                 var who = calendar
                     .Workers.Where(w => calendar.Minutes(w, day.Key) > 0)
@@ -59,7 +61,10 @@ public static class PlanTasks
                 }
 
                 left[who.Name] -= task.Minutes;
-                yield return task with { Who = who.Name };
+                yield return task with
+                {
+                    Who = who.Name,
+                };
             }
         }
     }
@@ -84,7 +89,8 @@ public static class PlanTasks
             ? Task(need, StageKey.Plants, day, $"Put the plants of {need.Name} into quarantine") with
             {
                 Detail =
-                    $"for {PlanWords.Days(need.QuarantineDays)}, until {PlanWords.Short(day.AddDays(need.QuarantineDays))}",
+                    $"for {PlanWords.Days(need.QuarantineDays)}, until "
+                    + PlanWords.Short(day.AddDays(need.QuarantineDays)),
                 Minutes = PlanModel.ShortTask,
                 IsFirm = true,
             }
@@ -102,11 +108,21 @@ public static class PlanTasks
             IsFirm = true,
         };
 
-    private static IEnumerable<DayTask> Of(OrderNeed need, OrderDays days, string stage, ShopCalendar calendar)
+    private static IEnumerable<DayTask> Of(
+        OrderNeed need,
+        OrderDays days,
+        string stage,
+        ShopCalendar calendar
+    )
     {
         if (stage == StageKey.Leak)
         {
-            yield return Task(need, stage, Leak(need, days, calendar), $"Fill the {Tanks(need)} of {need.Name}") with
+            yield return Task(
+                need,
+                stage,
+                Leak(need, days, calendar),
+                $"Fill the {Tanks(need)} of {need.Name}"
+            ) with
             {
                 Detail = "leak test; look at every seam the next morning",
                 Minutes = PlanModel.ShortTask,
@@ -127,7 +143,7 @@ public static class PlanTasks
         foreach (var work in need.Work.Where(w => w.Stage == stage && w.Minutes > 0))
         {
             var part = 1;
-            for (var left = work.Minutes; left > Rounding && each.Count > 0;)
+            for (var left = work.Minutes; left > Rounding && each.Count > 0; )
             {
                 var now = each.Count == 1 ? left : Math.Min(left, free);
                 var key = part == 1 ? work.Key : FormattableString.Invariant($"{work.Key}-{part}");
@@ -151,9 +167,10 @@ public static class PlanTasks
     /// <summary>The day on which the tanks are filled: before what comes next.</summary>
     private static DateOnly Leak(OrderNeed need, OrderDays days, ShopCalendar calendar)
     {
-        var next = days.Background is { } made && need.Open().Contains(StageKey.Background)
-            ? First(need, StageKey.Background, made, calendar)
-            : First(need, StageKey.Plant, days.Plant ?? days.Pack, calendar);
+        var next =
+            days.Background is { } made && need.Open().Contains(StageKey.Background)
+                ? First(need, StageKey.Background, made, calendar)
+                : First(need, StageKey.Plant, days.Plant ?? days.Pack, calendar);
         return PlanDays.UpTo(next.AddDays(-EarliestDays.LeakDays(need, calendar)), calendar.IsWork) ?? next;
     }
 

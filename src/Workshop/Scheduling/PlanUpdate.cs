@@ -81,20 +81,13 @@ public static class PlanUpdate
                     && t.Task.Day.AddDays(DaysCancelled) >= today
                     && !kept.Done.Any(d => d.Key == t.Task.Key)
                 )
-                .Select(t =>
-                    t.IsCancelled ? t : t with { IsCancelled = true, Revision = t.Revision + 1 }
-                ),
+                .Select(t => t.IsCancelled ? t : t with { IsCancelled = true, Revision = t.Revision + 1 }),
         ];
 
     /// <summary>
     /// Customers' days that are no longer those they know: the promised day, or the one they were told last.
     /// </summary>
-    private static Seq<PlanMove> Moves(
-        ShopPlan kept,
-        List<PlannedOrder> planned,
-        DateOnly today,
-        string why
-    )
+    private static Seq<PlanMove> Moves(ShopPlan kept, List<PlannedOrder> planned, DateOnly today, string why)
     {
         var told = kept.Moves.Where(m => m.IsTold).ToList();
         var open = kept.Moves.Where(m => !m.IsTold).ToDictionary(m => m.Order);

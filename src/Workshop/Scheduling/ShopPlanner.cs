@@ -125,7 +125,11 @@ public static class ShopPlanner
         }
 
         return Places(need.Tanks, calendar.BenchPlaces, "places on the shelf")
-            ?? Places(need.QuarantineDays > 0 ? need.Planted : 0, calendar.QuarantinePlaces, "places in quarantine")
+            ?? Places(
+                need.QuarantineDays > 0 ? need.Planted : 0,
+                calendar.QuarantinePlaces,
+                "places in quarantine"
+            )
             ?? Places(Math.Min(1, need.Tanks), calendar.LeakTestPlaces, "places for a leak test");
 
         string? Places(int needed, int there, string what) =>
@@ -166,7 +170,8 @@ public static class ShopPlanner
 
         var late = PlanWords.Days(days.Arrive.DayNumber - promised.DayNumber);
         var taken = limits.Length > 0 ? limits : [PlanModel.Minutes];
-        return $"Other orders take the {string.Join(" and ", taken.OrderDescending().Select(r => Limits[r]))}: "
+        var names = string.Join(" and ", taken.OrderDescending().Select(r => Limits[r]));
+        return $"Other orders take the {names}: "
             + $"earliest honest date {PlanWords.Day(days.Arrive)}, {late} late.";
     }
 }

@@ -21,7 +21,11 @@ public readonly record struct StageSpan(int Days, int Minutes)
     public static StageSpan From(ShopCalendar calendar, double minutes)
     {
         var monday = new DateOnly(2001, 1, 1);
-        var usual = calendar with { Holidays = [], Workers = [.. calendar.Workers.Select(w => w with { Away = [] })] };
+        var usual = calendar with
+        {
+            Holidays = [],
+            Workers = [.. calendar.Workers.Select(w => w with { Away = [] })],
+        };
         var best = Enumerable.Range(0, Week).Max(d => usual.Minutes(monday.AddDays(d)));
         var days =
             minutes <= 0 || best <= 0 ? 1 : Math.Max(1, (int)Math.Ceiling(minutes / (MostOfDay * best)));
@@ -36,7 +40,9 @@ public readonly record struct StageSpan(int Days, int Minutes)
     public DateOnly? First(ShopCalendar calendar, DateOnly last) =>
         Each(calendar, last).ToList() is { Count: var count } days && count == Days ? days[0] : null;
 
-    /// <summary>The day on which work ends that begins on a day or soon after; null where there is none.</summary>
+    /// <summary>
+    /// The day on which work ends that begins on a day or soon after; null where there is none.
+    /// </summary>
     public DateOnly? Last(ShopCalendar calendar, DateOnly from)
     {
         var self = this;
@@ -55,8 +61,7 @@ public readonly record struct StageSpan(int Days, int Minutes)
         var self = this;
         var days = new List<DateOnly> { last };
         while (
-            days.Count < Days
-            && PlanDays.UpTo(days[0].AddDays(-1), d => self.Does(calendar, d)) is { } before
+            days.Count < Days && PlanDays.UpTo(days[0].AddDays(-1), d => self.Does(calendar, d)) is { } before
         )
         {
             days.Insert(0, before);

@@ -84,8 +84,10 @@ public sealed record WhatIf(OrderPlan Order, OrderPlan? Moved, Seq<OtherMove> Ot
         if (Moved?.Days is { } sooner)
         {
             yield return Others.Count == 0
-                ? $"Where other tasks are moved it is there on {PlanWords.Day(sooner.Arrive)}; no customer's day changes."
-                : $"Where others make room it is there on {PlanWords.Day(sooner.Arrive)}. Then these days change:";
+                ? $"Where other tasks are moved it is there on {PlanWords.Day(sooner.Arrive)}; "
+                    + "no customer's day changes."
+                : $"Where others make room it is there on {PlanWords.Day(sooner.Arrive)}. "
+                    + "Then these days change:";
             foreach (var other in Others)
             {
                 yield return $"{other.Need.Name}: {PlanWords.Day(other.Was)} → {PlanWords.Day(other.Now)}"

@@ -11,7 +11,8 @@ public sealed class PlanCalendarTests
     private const string Reader = """
         import icalendar, json, sys
         calendar = icalendar.Calendar.from_ical(sys.stdin.buffer.read())
-        print(json.dumps([dict(uid=str(e['UID']), summary=str(e['SUMMARY']), start=e['DTSTART'].dt.isoformat(),
+        print(json.dumps([dict(uid=str(e['UID']), summary=str(e['SUMMARY']),
+            start=e['DTSTART'].dt.isoformat(),
             end=e['DTEND'].dt.isoformat(), kind=e['DTSTART'].params.get('VALUE'), sequence=int(e['SEQUENCE']),
             status=str(e['STATUS']), errors=[str(x) for x in e.errors]) for e in calendar.walk('VEVENT')]))
         """;

@@ -81,7 +81,9 @@ public sealed class SchedulePagesTests : IAsyncDisposable
         var week = page.Render<WeekPage>();
         Assert.Contains("Nothing is planned yet", week.Markup, StringComparison.Ordinal);
         await week.Find("button.main").ClickAsync(new());
-        week.WaitForAssertion(() => Assert.Contains("LD-1", week.Find("svg").TextContent, StringComparison.Ordinal));
+        week.WaitForAssertion(() =>
+            Assert.Contains("LD-1", week.Find("svg").TextContent, StringComparison.Ordinal)
+        );
         var plan = (await store.RecordAsync<ShopPlan>(ShopPlan.Key, Stop))!.Value;
         var tasks = plan.Find(1)!.Tasks;
         Assert.True(plan.Find(1)!.Days.Arrive <= Today.AddDays(70));
@@ -117,7 +119,11 @@ public sealed class SchedulePagesTests : IAsyncDisposable
         week.WaitForAssertion(() =>
             Assert.Contains("Tell these customers", week.Markup, StringComparison.Ordinal)
         );
-        Assert.Contains("Pelloway Pet Supplies", week.Find("#tell").ParentElement!.TextContent, StringComparison.Ordinal);
+        Assert.Contains(
+            "Pelloway Pet Supplies",
+            week.Find("#tell").ParentElement!.TextContent,
+            StringComparison.Ordinal
+        );
         await week.Find("button[aria-label='Told: LD-1']").ClickAsync(new());
         Assert.DoesNotContain("Tell these customers", week.Markup, StringComparison.Ordinal);
     }

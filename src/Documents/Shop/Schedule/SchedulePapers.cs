@@ -74,10 +74,8 @@ public static class SchedulePapers
         return sheet.Pdf(
             "week-plan.pdf",
             "Week plan",
-            PageFrame.Sides(
-                sheet.Size,
-                head,
-                _ => [.. taken.Blocks, .. tasks.Count > 0 ? list.Blocks : [new Words("Nothing is planned.")]]
+            PageFrame.Sides(sheet.Size, head, _ =>
+                [.. taken.Blocks, .. tasks.Count > 0 ? list.Blocks : [new Words("Nothing is planned.")]]
             )
         );
     }
@@ -98,9 +96,7 @@ public static class SchedulePapers
                     name == Anybody ? t.Who.Length == 0 || !people.Contains(t.Who) : t.Who == name
                 ),
             ];
-            pages.AddRange(
-                PageFrame.Sides(sheet.Size, sheet.Head(name, Span(tasks)), _ => Person(own))
-            );
+            pages.AddRange(PageFrame.Sides(sheet.Size, sheet.Head(name, Span(tasks)), _ => Person(own)));
         }
 
         return sheet.Pdf("people.pdf", "Tasks by person", pages);
@@ -158,17 +154,16 @@ public static class SchedulePapers
         return sheet.Pdf(
             "customers-to-tell.pdf",
             "Customers to tell",
-            PageFrame.Sides(
-                sheet.Size,
-                sheet.Head("Customers to tell", ""),
-                _ => lines.Count > 0 ? table.Blocks : [new Words("No customer's day has changed.")]
+            PageFrame.Sides(sheet.Size, sheet.Head("Customers to tell", ""), _ =>
+                lines.Count > 0 ? table.Blocks : [new Words("No customer's day has changed.")]
             )
         );
     }
 
     private static string Span(Seq<DayTask> tasks) =>
         tasks.Count == 0 ? ""
-        : tasks.Min(t => t.Day) is var first && tasks.Max(t => t.Day) is var last && first == last ? Day(first)
+        : tasks.Min(t => t.Day) is var first && tasks.Max(t => t.Day) is var last && first == last
+            ? Day(first)
         : $"{Day(first)} to {Day(last)}";
 
     private static string Minutes(DayTask task) => task.Minutes > 0 ? Told(task.Minutes) : "";

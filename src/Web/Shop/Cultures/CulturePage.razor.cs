@@ -65,6 +65,11 @@ public sealed partial class CulturePage
             yield return ("Temperature", CultureWords.Celsius(book.Celsius(it, book.Today)));
             yield return ("Substrate", StockWords.Number(it.Liters) + " L");
             yield return ("Started with", CultureWords.About(it.StartedWith));
+            if (curve is { } led && double.IsFinite(led.Plateau))
+            {
+                yield return ("Holds at most", $"about {CultureWords.About(led.Plateau)}{Told(it, led)}");
+            }
+
             yield return ("Last fed", NumberText.Day(it.LastFed));
         }
     }
@@ -95,6 +100,13 @@ public sealed partial class CulturePage
                 .OrderByDescending(p => p.Day);
         }
     }
+
+    /// <summary>Fewest and most that the library tells for such a cup.</summary>
+    private string Told(Culture it, CultureCurve led) =>
+        view!.Book.Kind(it.Species)?.Entry is { CulturePlateau: { } usual, CulturePlateauBand: { } band }
+            ? $" ({CultureWords.About(led.Plateau * band.Low.Si / usual.Si)}–"
+                + $"{CultureWords.About(led.Plateau * band.High.Si / usual.Si)})"
+            : "";
 
     /// <inheritdoc/>
     protected override void OnInitialized() => watch = Store.WatchShop(() => _ = InvokeAsync(LoadAsync));

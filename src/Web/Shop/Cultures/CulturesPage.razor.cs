@@ -1,4 +1,5 @@
 using System.Globalization;
+using Litterfall.Domain.Cultures;
 using Litterfall.Domain.Figures;
 using Litterfall.Quantities.Measures;
 using Litterfall.Workshop.Cultures;
@@ -65,11 +66,19 @@ public sealed partial class CulturesPage
     private static (double At, string Label)? Eaten(FlyForecast fly) =>
         fly.Days.Average(d => d.Needed) is > 0 and var eaten ? (eaten, "eaten") : null;
 
-    private static string FlyWords(FlyForecast fly)
+    private string FlyWords(FlyForecast fly)
     {
+        var warm = view!.Book.Celsius(
+            view.Book.Standing.FirstOrDefault(c => c.Species == fly.Kind.Entry.Key),
+            view.Book.Today
+        );
         var eaten = fly.Days.Average(d => d.Needed);
         var lead = fly.LeadDays is { } days
-            ? $"set up {NumberText.Count(days, "day", "days")} ahead"
+            ? $"set up {NumberText.Count(days, "day", "days")} ahead ("
+                + string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{fly.Kind.Lead(warm):0.0} days at {warm:0.#} °C, laying and hardening counted)"
+                )
             : "the shelf is too cold for them";
         return eaten <= 0
             ? "No animals are entered that eat them."
@@ -102,8 +111,8 @@ public sealed partial class CulturesPage
 
         foreach (var small in groups.Where(g => g.Length < (int)CulturePractice.Backup.Si))
         {
-            yield return $"Line {small[0].Line} has only {NumberText.Count(small.Length, "culture", "cultures")}: split "
-                + "it before you take from it.";
+            var few = NumberText.Count(small.Length, "culture", "cultures");
+            yield return $"Line {small[0].Line} has only {few}: split " + "it before you take from it.";
         }
 
         if (
@@ -112,9 +121,29 @@ public sealed partial class CulturesPage
         )
         {
             var warm = book.Celsius(one, book.Today);
-            yield return $"At {CultureWords.Celsius(warm)} {Percent(kind.WeeklyShare(warm, false))} can be taken each "
-                + $"week while they grow, {Percent(kind.WeeklyShare(warm, true))} of full cups.";
+            var growing = Percent(kind.WeeklyShare(warm, false));
+            yield return $"At {CultureWords.Celsius(warm)} {growing} can be taken "
+                + $"each week while they grow, {Percent(kind.WeeklyShare(warm, true))} of full cups."
+                + Wanted(species, kind, one, warm);
         }
+    }
+
+    /// <summary>Cups to keep for what open orders ask for, spread over the weeks until the last.</summary>
+    private string Wanted(string species, CultureKind kind, Culture one, double celsius)
+    {
+        var book = view!.Book;
+        var needs = book.Needs.Where(n => n.Species == species).ToList();
+        if (needs.Count == 0)
+        {
+            return "";
+        }
+
+        var weeks = Math.Max(1, (needs.Max(n => n.Day.DayNumber) - book.Today.DayNumber) / 7.0);
+        var animals = needs.Sum(n => n.Cups * n.Animals) / weeks;
+        return kind.Needed(animals, one.Liters, celsius) is { } cups
+            ? $" Open orders ask for about {CultureWords.About(animals)} a week: the harvest of "
+                + $"{NumberText.Count(cups, "such cup", "such cups")}."
+            : "";
     }
 
     private static string Percent(double share) =>

@@ -44,7 +44,8 @@ public sealed partial class LinePart
         var all = Lineage.OfLine(View.Book.Cultures, line.Species, line.Line);
         var here = all.Where(c => c.IsStanding).Select(c => c.Number).ToList();
         return here.Count == 0
-            ? $"Nothing of it stands any more; {NumberText.Count(all.Length, "culture", "cultures")} have ended."
+            ? $"Nothing of it stands; {NumberText.Count(all.Length, "culture has", "cultures have")} "
+                + "ended."
             : $"{NumberText.Count(here.Count, "culture stands", "cultures stand")}, daughters counted: "
                 + $"{string.Join(", ", here)}.";
     }

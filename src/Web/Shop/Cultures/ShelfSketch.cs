@@ -102,7 +102,9 @@ internal static class ShelfSketch
             : (across, across * HeightOfWidth);
     }
 
-    /// <summary>Springtails stand in straight cups, isopods in low tubs, flies in jars with a shoulder.</summary>
+    /// <summary>
+    /// Springtails stand in straight cups, isopods in low tubs, flies in jars with a shoulder.
+    /// </summary>
     private static string Outline(
         Culture culture,
         CultureView view,

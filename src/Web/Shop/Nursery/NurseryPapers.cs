@@ -42,7 +42,8 @@ internal sealed class NurseryPapers(NurseryView view, ShopSheet sheet, StockPape
                         .Covers.Where(c => c.Missing > 0)
                         .Select(c =>
                             $"{view.Stock.OrderName(c.Need.Order.Number)} is short of "
-                            + $"{NumberText.Count(c.Missing, "plant", "plants")} of {book.NameOf(c.Need.Plant)} "
+                            + $"{NumberText.Count(c.Missing, "plant", "plants")} of "
+                            + $"{book.NameOf(c.Need.Plant)} "
                             + $"by {NumberText.Day(c.Need.Day)}."
                         ),
                 ],

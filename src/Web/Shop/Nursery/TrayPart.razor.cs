@@ -43,7 +43,8 @@ public sealed partial class TrayPart
             : !isCount || many is < 1 or > Most ? $"Type how many plants, 1 to {Most}."
             : stands is null ? "Choose the bench."
             : isBought && stands.Use != BenchUse.Quarantine
-                ? "Bought plants go to a quarantine bench first: they can bring snails, mites and insecticide."
+                ? "Bought plants go to a quarantine bench first: they can bring snails, mites and "
+                    + "insecticide."
             : null;
         if (fault is not null)
         {

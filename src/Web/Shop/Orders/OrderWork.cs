@@ -180,9 +180,7 @@ public sealed class OrderWork
             return null;
         }
 
-        var option = QuoteMaker
-            .Price(Basis(false), new OptionWish("") { Items = items, Price = 0 })
-            .Option;
+        var option = QuoteMaker.Price(Basis(false), new OptionWish("") { Items = items, Price = 0 }).Option;
         // As if it were taken today: what it lacks beside the orders that are open already.
         var asked = Order with
         {

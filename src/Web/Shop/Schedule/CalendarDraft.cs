@@ -123,7 +123,10 @@ public sealed class WorkerDraft
     private List<DaysAway> ReadAway()
     {
         var spans = new List<DaysAway>();
-        foreach (var part in Away.Free().Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        foreach (
+            var part in Away.Free()
+                .Split(',', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
+        )
         {
             var ends = part.Split(" to ", StringSplitOptions.TrimEntries);
             if (
@@ -204,9 +207,7 @@ public sealed class CalendarDraft
 
     /// <summary>Monday to Sunday.</summary>
     public static IReadOnlyList<DayOfWeek> Week { get; } =
-    [
-        .. Enumerable.Range(1, 7).Select(d => (DayOfWeek)(d % 7)),
-    ];
+    [.. Enumerable.Range(1, 7).Select(d => (DayOfWeek)(d % 7))];
 
     /// <summary>Adds or removes a day of the week.</summary>
     public static void Choose(HashSet<DayOfWeek> days, DayOfWeek day, bool isChosen)
@@ -239,12 +240,12 @@ public sealed class CalendarDraft
             LeakTestPlaces = Leak.Whole(0, MostPlaces),
         };
         TypedText[] fields = [Transit, Clear, Bench, Quarantine, Leak];
-        return
-            holidays.Contains(null) || workers.Contains(null) || fields.Any(f => f.Fault is not null)
+        return holidays.Contains(null) || workers.Contains(null) || fields.Any(f => f.Fault is not null)
                 ? (null, "Some fields cannot be taken yet; each says why.")
             : read.WorkDays.Count == 0 ? (null, "Choose at least one day of the week with work.")
             : read.ShipDays.Count == 0 ? (null, "Choose at least one day of the week on which parcels leave.")
-            : read.Workers.DistinctBy(w => w.Name, StringComparer.OrdinalIgnoreCase).Count() < read.Workers.Count
+            : read.Workers.DistinctBy(w => w.Name, StringComparer.OrdinalIgnoreCase).Count()
+            < read.Workers.Count
                 ? (null, "Two people have the same name; add a letter to one.")
             : read.Holidays.DistinctBy(h => h.Day).Count() < read.Holidays.Count
                 ? (null, "Two holidays are on the same day; remove one.")

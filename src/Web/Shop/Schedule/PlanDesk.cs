@@ -65,7 +65,9 @@ public sealed class PlanDesk(BenchStore store, StockShelf shelf, OrderNumbers nu
             ?? plans.Orders.Where(p => p.Days is null).Select(p => p.Blocker).FirstOrDefault();
     }
 
-    /// <summary>What would happen if an order were taken for a day; null where there is no such order.</summary>
+    /// <summary>
+    /// What would happen if an order were taken for a day; null where there is no such order.
+    /// </summary>
     /// <param name="number">Number of the order.</param>
     /// <param name="day">The day; null for the earliest one.</param>
     /// <param name="cancel">Nobody waits any more.</param>
@@ -102,7 +104,11 @@ public sealed class PlanDesk(BenchStore store, StockShelf shelf, OrderNumbers nu
         }
 
         var name = who.Length > 0 ? who : await shelf.WhoAsync();
-        var done = new DoneTask(task.Key, view.Today, name, minutes) { Order = task.Order, Stage = task.Stage };
+        var done = new DoneTask(task.Key, view.Today, name, minutes)
+        {
+            Order = task.Order,
+            Stage = task.Stage,
+        };
         var step = await StepAsync(
             view.Plan with
             {
@@ -111,14 +117,11 @@ public sealed class PlanDesk(BenchStore store, StockShelf shelf, OrderNumbers nu
             view.PlanVersion,
             $"done: {task.Title}"
         );
-        return await HoursAsync(
-            step,
-            done,
-            order =>
-                order with
-                {
-                    Worked = [.. order.Worked, new WorkedTime(task.Stage!, minutes, view.Today, name)],
-                }
+        return await HoursAsync(step, done, order =>
+            order with
+            {
+                Worked = [.. order.Worked, new WorkedTime(task.Stage!, minutes, view.Today, name)],
+            }
         );
     }
 
@@ -140,16 +143,12 @@ public sealed class PlanDesk(BenchStore store, StockShelf shelf, OrderNumbers nu
             view.PlanVersion,
             "a mark was taken back"
         );
-        return await HoursAsync(
-            step,
-            done,
-            order =>
-            {
-                var written = new WorkedTime(done.Stage!, done.Minutes, done.Day, done.Who);
-                var at = order.Worked.ToList().LastIndexOf(written);
-                return order with { Worked = [.. order.Worked.Where((_, i) => i != at)] };
-            }
-        );
+        return await HoursAsync(step, done, order =>
+        {
+            var written = new WorkedTime(done.Stage!, done.Minutes, done.Day, done.Who);
+            var at = order.Worked.ToList().LastIndexOf(written);
+            return order with { Worked = [.. order.Worked.Where((_, i) => i != at)] };
+        });
     }
 
     /// <summary>Notes that a customer was told.</summary>
@@ -225,15 +224,21 @@ public sealed class PlanDesk(BenchStore store, StockShelf shelf, OrderNumbers nu
     }
 
     /// <summary>An order that is not accepted takes the goods of its last quote.</summary>
-    private async Task<Order> WithGoodsAsync(PlanView view, Order asked, CancellationToken cancel) =>
-        view.Orders.First(o => o.Number == asked.Number).IsOpen
-            ? asked
-            : asked with
+    private async Task<Order> WithGoodsAsync(PlanView view, Order asked, CancellationToken cancel)
+    {
+        if (view.Orders.First(o => o.Number == asked.Number).IsOpen)
+        {
+            return asked;
+        }
+
+        var quotes = await store.QuotesAsync(asked.Number, cancel);
+        return quotes.Count > 0 && quotes[0].Options is { Count: > 0 } options
+            ? asked with
             {
-                Goods =
-                    (await store.QuotesAsync(asked.Number, cancel)).FirstOrDefault()?.Options.LastOrDefault()?.Goods
-                    ?? [],
-            };
+                Goods = options[^1].Goods,
+            }
+            : asked;
+    }
 
     private static async Task<T> SolveAsync<T>(Func<CancellationToken, T> solve, CancellationToken cancel)
     {

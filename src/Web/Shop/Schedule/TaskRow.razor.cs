@@ -25,14 +25,16 @@ public sealed partial class TaskRow
     [Parameter]
     public EventCallback<(DayTask Task, double Minutes)> OnDone { get; set; }
 
-    /// <summary>True where one tap does it; else it is done on its own page, which knows what came of it.</summary>
+    /// <summary>
+    /// True where one tap does it; else it is done on its own page, which knows what came of it.
+    /// </summary>
     private bool IsTicked => Task.Kind is TaskKind.Order || Task.Subjects.Count > 0 || Task.Page.Length == 0;
 
     private string Words =>
         string.Join(
             " · ",
-            new[] { IsLate ? $"planned for {PlanWords.Short(Task.Day)}" : "", Task.Who, Task.Detail }.Where(w =>
-                w.Length > 0
+            new[] { IsLate ? $"planned for {PlanWords.Short(Task.Day)}" : "", Task.Who, Task.Detail }.Where(
+                w => w.Length > 0
             )
         );
 

@@ -71,10 +71,12 @@ public sealed partial class TodayPage
 
     private async Task DoneAsync((DayTask Task, double Minutes) done)
     {
-        fault = done.Task.Subjects.Count > 0
-            ? await Rounds.DoneAsync(done.Task)
-            : await Desk.DoneAsync(done.Task, done.Minutes, Who ?? "");
-        told = fault is not null ? null
+        fault =
+            done.Task.Subjects.Count > 0
+                ? await Rounds.DoneAsync(done.Task)
+                : await Desk.DoneAsync(done.Task, done.Minutes, Who ?? "");
+        told =
+            fault is not null ? null
             : done is { Task.Stage: not null, Minutes: > 0 }
                 ? $"{done.Task.Title}: done, {OrderShow.Time(done.Minutes)} written."
             : $"{done.Task.Title}: done.";
@@ -89,7 +91,8 @@ public sealed partial class TodayPage
     }
 
     private static string Address(DateOnly to, string? who) =>
-        $"/today?day={WeekPage.Iso(to)}" + (string.IsNullOrEmpty(who) ? "" : $"&who={Uri.EscapeDataString(who)}");
+        $"/today?day={WeekPage.Iso(to)}"
+        + (string.IsNullOrEmpty(who) ? "" : $"&who={Uri.EscapeDataString(who)}");
 
     /// <inheritdoc/>
     public void Dispose()

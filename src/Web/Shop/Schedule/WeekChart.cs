@@ -97,8 +97,7 @@ public sealed class WeekChart
         var chart = new WeekChart(from, weeks * WeekDays);
         return new WeekChart(from, weeks * WeekDays)
         {
-            Shown =
-                chart.Middle(week) is { } x ? (x - (DayWidth / 2), WeekDays * DayWidth) : null,
+            Shown = chart.Middle(week) is { } x ? (x - (DayWidth / 2), WeekDays * DayWidth) : null,
             Today = chart.Middle(view.Today),
             Weeks =
             [
@@ -115,23 +114,23 @@ public sealed class WeekChart
 
     private ChartRow Row(PlanView view, PlannedOrder order, int index)
     {
-        var days = order.Days;
-        var begun = new[] { days.Cut, days.Background }.OfType<DateOnly>().DefaultIfEmpty(days.Pack).Min();
-        var made = days.Plant ?? days.Pack;
+        var own = order.Days;
+        var begun = new[] { own.Cut, own.Background }.OfType<DateOnly>().DefaultIfEmpty(own.Pack).Min();
+        var made = own.Plant ?? own.Pack;
         ChartBar?[] bars =
         [
-            Bar("quarantine", days.PlantsIn, days.Plant?.AddDays(-1), "plants in quarantine"),
+            Bar("quarantine", own.PlantsIn, own.Plant?.AddDays(-1), "plants in quarantine"),
             Bar("make", begun, made, "made"),
-            Bar("growin", days.Plant?.AddDays(1), days.Plant is null ? null : days.Pack, "grows in"),
+            Bar("growin", own.Plant?.AddDays(1), own.Plant is null ? null : own.Pack, "grows in"),
         ];
         return new(
-            days.Order,
-            view.Name(days.Order),
+            own.Order,
+            view.Name(own.Order),
             Top + (index * RowHeight),
             [.. bars.OfType<ChartBar>()],
-            Middle(days.Ship),
+            Middle(own.Ship),
             order.Promised is { } promised ? Middle(promised) : null,
-            $"{view.Name(days.Order)}: there on {PlanWords.Day(days.Arrive)}"
+            $"{view.Name(own.Order)}: there on {PlanWords.Day(own.Arrive)}"
                 + (order.LateDays > 0 ? $", {PlanWords.Days(order.LateDays)} late" : "")
         );
     }

@@ -53,7 +53,12 @@ public sealed partial class WeekDays
                 load.MostMinutes,
                 $"{OrderShow.Time(load.Minutes)} of {OrderShow.Time(load.MostMinutes)}"
             ),
-            DayMeter.From("Shelf", load.Bench, calendar.BenchPlaces, Places(load.Bench, calendar.BenchPlaces)),
+            DayMeter.From(
+                "Shelf",
+                load.Bench,
+                calendar.BenchPlaces,
+                Places(load.Bench, calendar.BenchPlaces)
+            ),
             DayMeter.From(
                 "Quarantine",
                 load.Quarantine,

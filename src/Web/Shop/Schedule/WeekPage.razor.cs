@@ -7,7 +7,9 @@ using Microsoft.AspNetCore.Components;
 
 namespace Litterfall.Web.Shop.Schedule;
 
-/// <summary>The week: orders over weeks, what is taken of hands and places, who does what on which day.</summary>
+/// <summary>
+/// The week: orders over weeks, what is taken of hands and places, who does what on which day.
+/// </summary>
 public sealed partial class WeekPage
 {
     private static readonly CultureInfo Invariant = CultureInfo.InvariantCulture;
@@ -84,17 +86,11 @@ public sealed partial class WeekPage
     }
 
     private Task HoldAsync(PlanHold hold) =>
-        PlanAsync(
-            hold.Why,
-            p =>
-                p with
-                {
-                    Holds =
-                    [
-                        .. p.Holds.Where(h => h.Order != hold.Order || h.Stage != hold.Stage),
-                        hold,
-                    ],
-                }
+        PlanAsync(hold.Why, p =>
+            p with
+            {
+                Holds = [.. p.Holds.Where(h => h.Order != hold.Order || h.Stage != hold.Stage), hold],
+            }
         );
 
     private async Task ToldAsync(PlanMove move)

@@ -6,7 +6,8 @@ namespace Litterfall.Workshop.Cutting.Trees;
 /// <param name="parts">Kinds of parts.</param>
 /// <param name="rules">What cuts there may be.</param>
 /// <param name="seed">Seed of the random numbers.</param>
-internal sealed class FillSearch(ImmutableArray<GridPart> parts, CutRules rules, int seed)
+/// <param name="budget">Turns that are left for all.</param>
+internal sealed class FillSearch(ImmutableArray<GridPart> parts, CutRules rules, int seed, TurnBudget budget)
 {
     private const int Searches = 2;
     private const int FirstTurns = 600;
@@ -40,10 +41,12 @@ internal sealed class FillSearch(ImmutableArray<GridPart> parts, CutRules rules,
 
         // Rounds of growing length, each from warm to cold; all searches end a round together, so that the
         // same seed gives the same plan.
+        turns = Math.Min(turns, budget.Left);
         for (var (done, round) = (0, FirstTurns); done < turns && !cancel.IsCancellationRequested; round *= 2)
         {
             var now = Math.Min(round, turns - done);
             done += now;
+            budget.Take(now);
             for (var (slice, slices) = (0, Math.Max(1, now / FirstTurns)); slice < slices; slice++)
             {
                 Parallel.For(0, Searches, i =>

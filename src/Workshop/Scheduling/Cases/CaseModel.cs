@@ -45,13 +45,7 @@ internal static class CaseModel
 
     /// <summary>The days of an order.</summary>
     public static CaseDays Days(ShopCase asked, CaseOrder order, int[] starts) =>
-        new(
-            order,
-            asked.QuarantineStart(order, starts[0]),
-            starts[0],
-            starts[1],
-            asked.Arrival(starts[1])
-        );
+        new(order, asked.QuarantineStart(order, starts[0]), starts[0], starts[1], asked.Arrival(starts[1]));
 
     private static JobStage Plant(ShopCase asked, CaseOrder order)
     {

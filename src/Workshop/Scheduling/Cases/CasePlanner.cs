@@ -120,9 +120,8 @@ public static class CasePlanner
         var fitsOneDay = both <= CaseModel.Units(asked.StaffHours);
         foreach (var plant in stages[0].Days)
         {
-            var ship = Array.FindIndex(
-                stages[1].Days,
-                d => d >= plant + order.GrowInDays && (d > plant || fitsOneDay)
+            var ship = Array.FindIndex(stages[1].Days, d =>
+                d >= plant + order.GrowInDays && (d > plant || fitsOneDay)
             );
             if (ship >= 0)
             {
@@ -143,7 +142,12 @@ public static class CasePlanner
         while (longer.HorizonDays < MostHorizon && !cancel.IsCancellationRequested)
         {
             longer = longer with { HorizonDays = Math.Min(MostHorizon, longer.HorizonDays * 3 / 2 + 7) };
-            var quick = new SearchWish { HasSolver = false, Tries = 1, IsQuick = true };
+            var quick = new SearchWish
+            {
+                HasSolver = false,
+                Tries = 1,
+                IsQuick = true,
+            };
             if (JobSolver.Find(CaseModel.Create(longer), quick, cancel).Plan is { } plan)
             {
                 var last = CaseModel.Days(longer, plan.Starts).Max(d => d.Ship);

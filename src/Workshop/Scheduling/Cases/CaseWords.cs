@@ -5,12 +5,7 @@ namespace Litterfall.Workshop.Scheduling.Cases;
 /// <summary>What limits which order, in words.</summary>
 internal static class CaseWords
 {
-    private static readonly string[] Names =
-    [
-        "hours of work",
-        "places in quarantine",
-        "places on the bench",
-    ];
+    private static readonly string[] Names = ["hours of work", "places in quarantine", "places on the bench"];
 
     /// <summary>One sentence for each order that something limits.</summary>
     /// <param name="asked">The case.</param>
@@ -37,7 +32,9 @@ internal static class CaseWords
         var name = CaseModel.Name(order);
         if (days.Tardy > 0 && days.Tardy == alone.Tardy)
         {
-            return FormattableString.Invariant($"{name}: due on day {order.Due}, before its own time is over: ")
+            return FormattableString.Invariant(
+                    $"{name}: due on day {order.Due}, before its own time is over: "
+                )
                 + FormattableString.Invariant($"plants on day {alone.QuarantineStart}, ")
                 + $"{PlanWords.Days(order.QuarantineDays)} of quarantine, "
                 + $"{PlanWords.Days(order.GrowInDays)} of grow-in and the way; "

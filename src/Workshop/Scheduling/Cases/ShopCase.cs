@@ -73,7 +73,7 @@ public sealed record ShopCase
     public int Arrival(int ship)
     {
         var day = ship;
-        for (var left = TransitWorkDays; left > 0;)
+        for (var left = TransitWorkDays; left > 0; )
         {
             day++;
             left -= IsWorkDay(day) ? 1 : 0;
@@ -82,7 +82,9 @@ public sealed record ShopCase
         return day;
     }
 
-    /// <summary>The last day on which plants can come so that they are free on a day; below 0 for none.</summary>
+    /// <summary>
+    /// The last day on which plants can come so that they are free on a day; below 0 for none.
+    /// </summary>
     /// <param name="order">The order.</param>
     /// <param name="plant">Day of planting.</param>
     public int QuarantineStart(CaseOrder order, int plant)

@@ -197,9 +197,9 @@ internal sealed class DayModel
         [
             .. problem.Jobs.Select(
                 (job, j) =>
-                    job.Stages.Select(
-                            (s, k) =>
-                                s.Days[Array.FindIndex(starts[j][k], v => solver.BooleanValue(v))]
+                    job
+                        .Stages.Select(
+                            (s, k) => s.Days[Array.FindIndex(starts[j][k], v => solver.BooleanValue(v))]
                         )
                         .ToArray()
             ),

@@ -85,7 +85,9 @@ internal sealed class JobInsertion
         }
     }
 
-    /// <summary>Takes a few jobs out and puts them in by another order; back where that costs too much.</summary>
+    /// <summary>
+    /// Takes a few jobs out and puts them in by another order; back where that costs too much.
+    /// </summary>
     private bool Exchange(int[][] plan, DayLoad load, double worse)
     {
         var taken = Some(Math.Min(plan.Length, 1 + random.Next(MostTaken)));

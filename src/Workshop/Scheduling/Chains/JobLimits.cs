@@ -29,17 +29,11 @@ public static class JobLimits
     private static int[] Of(JobProblem problem, int job, long cost, int[][] left, int[][] subsets)
     {
         var pricing = new JobPricing(problem.Jobs[job], problem.Horizon);
-        return
-            pricing.Price(null, problem.Capacity) >= cost
-            || pricing.Price(null, left) < cost
+        return pricing.Price(null, problem.Capacity) >= cost || pricing.Price(null, left) < cost
             ? []
-            : Array.Find(
-                subsets,
-                s =>
-                    pricing.Price(
-                        null,
-                        [.. left.Select((l, r) => s.Contains(r) ? problem.Capacity[r] : l)]
-                    ) < cost
+            : Array.Find(subsets, s =>
+                pricing.Price(null, [.. left.Select((l, r) => s.Contains(r) ? problem.Capacity[r] : l)])
+                < cost
             ) ?? [];
     }
 

@@ -99,7 +99,9 @@ internal sealed class JobPricing
         return [.. values.Select((v, k) => v.Select((x, a) => x + outer[k][a]).ToArray())];
     }
 
-    /// <summary>All days of the job that cost no more than an amount, after a price; the cheapest first.</summary>
+    /// <summary>
+    /// All days of the job that cost no more than an amount, after a price; the cheapest first.
+    /// </summary>
     /// <param name="most">The amount.</param>
     /// <param name="count">Most that are listed.</param>
     /// <returns>The days; null where there are more.</returns>

@@ -9,7 +9,9 @@ public sealed record SearchWish
     /// <summary>A plan that fits, to begin with; null for none.</summary>
     public int[][]? Known { get; init; }
 
-    /// <summary>Exchanges of a few jobs before the proof begins; 0 for as many as suit their number.</summary>
+    /// <summary>
+    /// Exchanges of a few jobs before the proof begins; 0 for as many as suit their number.
+    /// </summary>
     public int Tries { get; init; }
 
     /// <summary>True where a plan is enough and nothing is to be proved.</summary>
@@ -25,8 +27,8 @@ public sealed class JobSolver
 {
     private const int Steps = 600;
     private const int FillEvery = 4;
-    private const int FirstTries = 10_000;
-    private const int TriesPerJob = 2500;
+    private const int FirstTries = 20_000;
+    private const int TriesPerJob = 4000;
     private const int ShuffledOrders = 200;
     private const long MostNodes = 300_000;
     private readonly JobProblem problem;
@@ -42,7 +44,9 @@ public sealed class JobSolver
         prices = new DayPrices(problem);
     }
 
-    /// <summary>Finds the cheapest plan; the same problem gives the same plan unless it is ended early.</summary>
+    /// <summary>
+    /// Finds the cheapest plan; the same problem gives the same plan unless it is ended early.
+    /// </summary>
     /// <param name="problem">Stages by rising days; costs are whole and below 10⁹ each.</param>
     /// <param name="wish">How it is looked for.</param>
     /// <param name="cancel">Ends the search; the best plan found by then is told.</param>
@@ -51,10 +55,7 @@ public sealed class JobSolver
         JobProblem problem,
         SearchWish wish,
         CancellationToken cancel
-    ) =>
-        problem.Jobs.Length == 0
-            ? (new JobPlan([], 0, 0), true)
-            : new JobSolver(problem, cancel).Find(wish);
+    ) => problem.Jobs.Length == 0 ? (new JobPlan([], 0, 0), true) : new JobSolver(problem, cancel).Find(wish);
 
     private (JobPlan? Plan, bool IsCertain) Find(SearchWish wish)
     {

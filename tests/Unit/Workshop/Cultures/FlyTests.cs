@@ -37,7 +37,9 @@ public sealed class FlyTests
     public void Development_goes_by_warmth(string key, double celsius, double days) =>
         Assert.Equal(days + 3, Kind(key).Lead(celsius), 2);
 
-    /// <summary>9.24 + 2 + 1 days are 12 at 24 °C; 21 °C for five days leave 64.4 K d, 5.5 more days.</summary>
+    /// <summary>
+    /// 9.24 + 2 + 1 days are 12 at 24 °C; 21 °C for five days leave 64.4 K d, 5.5 more days.
+    /// </summary>
     [Fact]
     public void The_first_flies_come_by_the_warmth_of_each_day()
     {

@@ -111,10 +111,7 @@ public sealed class LineTests
         book = Written(book, step!.Stock);
         Assert.Equal(["LD-204"], Genealogy.Descendants(book, "SPR-1"));
         Assert.Equal(1, book.Find("SPR-1")!.OnHand, 1e-9);
-        Assert.Equal(
-            0,
-            CultureSteps.Harvest(mother, (1000, 250), "old tank", book, Now).Step!.Stock.Lines.Count
-        );
+        Assert.Empty(CultureSteps.Harvest(mother, (1000, 250), "old tank", book, Now).Step!.Stock.Lines);
         Assert.NotNull(CultureSteps.Harvest(mother, (1000, 0), "", book, Now).Fault);
     }
 }

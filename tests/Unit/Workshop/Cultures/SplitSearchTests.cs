@@ -3,7 +3,9 @@ using Litterfall.Workshop.Cultures;
 
 namespace Litterfall.UnitTests.Workshop.Cultures;
 
-/// <summary>When mothers are split so that cups are ready, held against day classes written once more.</summary>
+/// <summary>
+/// When mothers are split so that cups are ready, held against day classes written once more.
+/// </summary>
 public sealed class SplitSearchTests
 {
     private static readonly DateOnly From = new(2026, 6, 19);
@@ -129,7 +131,8 @@ public sealed class SplitSearchTests
 
     /// <summary>
     /// The day classes at 21 °C written once more, as an array: eggs for 8 days, laying from day 29 on, 900
-    /// eggs in a life of 240 e^(−k 6) days, hatching 0.85, survival 0.8, no more than the cup holds (rates after Fountain and Hopkin 2005
+    /// eggs in a life of 240 e^(−k 6) days, hatching 0.85, survival 0.8, no more than the cup holds (rates
+    /// after Fountain and Hopkin 2005
     /// and Choi et al. 2002, as in the library).
     /// </summary>
     private sealed class DayClasses

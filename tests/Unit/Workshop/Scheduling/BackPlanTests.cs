@@ -3,12 +3,16 @@ using Litterfall.Workshop.Scheduling;
 
 namespace Litterfall.UnitTests.Workshop.Scheduling;
 
-/// <summary>Days of one order, counted back from its promise and on from today. Own worked examples.</summary>
+/// <summary>
+/// Days of one order, counted back from its promise and on from today. Own worked examples.
+/// </summary>
 public sealed class BackPlanTests
 {
     private static readonly DateOnly Promise = new(2026, 9, 25);
 
-    /// <summary>Grow-in of six weeks, a week of cure, four weeks of quarantine, cultures eight weeks before.</summary>
+    /// <summary>
+    /// Grow-in of six weeks, a week of cure, four weeks of quarantine, cultures eight weeks before.
+    /// </summary>
     private static readonly OrderNeed Tank = new()
     {
         Order = 1,
@@ -93,7 +97,9 @@ public sealed class BackPlanTests
         );
     }
 
-    /// <summary>A holiday on Thursday with carriers that stop on Wednesday at noon leaves Monday and Tuesday.</summary>
+    /// <summary>
+    /// A holiday on Thursday with carriers that stop on Wednesday at noon leaves Monday and Tuesday.
+    /// </summary>
     [Fact]
     public void Nothing_leaves_on_the_eve_of_a_holiday_on_which_carriers_stop_early()
     {

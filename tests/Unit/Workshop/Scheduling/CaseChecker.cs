@@ -12,12 +12,10 @@ internal static class CaseChecker
     public static long Cost(ShopCase asked, IReadOnlyList<(int Q, int P, int S)> plan)
     {
         Assert.Null(Fault(asked, plan));
-        return plan.Zip(
-                asked.Orders,
-                (days, order) =>
-                    (100L * order.Weight * Math.Max(0, Arrival(asked, days.S) - order.Due))
-                    + (order.QuarantinePlaces * (days.P - days.Q))
-                    + (order.BenchPlaces * (days.S - days.P + 1))
+        return plan.Zip(asked.Orders, (days, order) =>
+                (100L * order.Weight * Math.Max(0, Arrival(asked, days.S) - order.Due))
+                + (order.QuarantinePlaces * (days.P - days.Q))
+                + (order.BenchPlaces * (days.S - days.P + 1))
             )
             .Sum();
     }
@@ -63,7 +61,11 @@ internal static class CaseChecker
                 bench += p <= day && day <= s ? order.BenchPlaces : 0;
             }
 
-            if (hours > asked.StaffHours + 1e-9 || quarantine > asked.QuarantinePlaces || bench > asked.BenchPlaces)
+            if (
+                hours > asked.StaffHours + 1e-9
+                || quarantine > asked.QuarantinePlaces
+                || bench > asked.BenchPlaces
+            )
             {
                 return FormattableString.Invariant($"day {day}: {hours} h, {quarantine}, {bench} places");
             }
@@ -77,7 +79,10 @@ internal static class CaseChecker
     {
         var ways = asked.Orders.Select(o => Ways(asked, o).ToList()).ToList();
         var plans = ways.Aggregate(
-            (IEnumerable<(int, int, int)[]>)[[]],
+            (IEnumerable<(int, int, int)[]>)
+                [
+                    [],
+                ],
             (all, own) => all.SelectMany(a => own.Select(w => a.Append(w).ToArray()))
         );
         long? best = null;

@@ -4,7 +4,9 @@ using Litterfall.Workshop.Scheduling.Chains;
 
 namespace Litterfall.UnitTests.Workshop.Scheduling;
 
-/// <summary>Plans of cases against a second program that knows only the rules, and against each other.</summary>
+/// <summary>
+/// Plans of cases against a second program that knows only the rules, and against each other.
+/// </summary>
 public sealed class CasePlannerTests
 {
     private static readonly SearchWish Quick = new() { Tries = 2000 };
@@ -151,8 +153,17 @@ public sealed class CasePlannerTests
             StringComparison.Ordinal
         );
         // Quarantine from day 6 to day 20, grown in on day 41; day 42 is a Monday.
-        var late = Refused(With(o => o with { Release = 6 }) with { HorizonDays = 42, Orders = [asked.Orders[2]] });
-        Assert.Equal("order 3 can leave on day 42 at the earliest, and the horizon ends with day 41", late.Message);
+        var late = Refused(
+            With(o => o with { Release = 6 }) with
+            {
+                HorizonDays = 42,
+                Orders = [asked.Orders[2]],
+            }
+        );
+        Assert.Equal(
+            "order 3 can leave on day 42 at the earliest, and the horizon ends with day 41",
+            late.Message
+        );
         Assert.Equal("horizonDays of 43 or more", late.Expected);
         var crowd = Refused(asked with { BenchPlaces = 2, HorizonDays = 64 });
         Assert.Contains("together do not fit into 64 days", crowd.Message, StringComparison.Ordinal);
@@ -165,8 +176,15 @@ public sealed class CasePlannerTests
         var asked = Example with { Orders = [Example.Orders[2] with { Due = 10 }] };
         var plan = CasePlanner.Find(asked, Quick, default).Plan!;
         // Plants on day 7 (day 6 is a Sunday), planted on 21, grown in on 42, two working days on the way.
-        Assert.Equal((7, 21, 42, 44), (plan.Orders[0].QuarantineStart, plan.Orders[0].Plant, plan.Orders[0].Ship, plan.Orders[0].Arrive));
-        Assert.Contains("the earliest honest date is day 44", Assert.Single(plan.Blocking), StringComparison.Ordinal);
+        Assert.Equal(
+            (7, 21, 42, 44),
+            (plan.Orders[0].QuarantineStart, plan.Orders[0].Plant, plan.Orders[0].Ship, plan.Orders[0].Arrive)
+        );
+        Assert.Contains(
+            "the earliest honest date is day 44",
+            Assert.Single(plan.Blocking),
+            StringComparison.Ordinal
+        );
     }
 
     internal static IReadOnlyList<(int Q, int P, int S)> Days(CasePlan plan) =>

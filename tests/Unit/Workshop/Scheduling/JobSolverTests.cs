@@ -88,12 +88,7 @@ public sealed class JobSolverTests
                             {
                                 Key = "build",
                                 Days = build,
-                                Costs =
-                                [
-                                    .. build.Select(d =>
-                                        ((long)gap * d) + cost(d + j.Days - 1, j.Due)
-                                    ),
-                                ],
+                                Costs = [.. build.Select(d => ((long)gap * d) + cost(d + j.Days - 1, j.Due))],
                                 Ready = build,
                                 Uses =
                                 [
@@ -110,6 +105,9 @@ public sealed class JobSolverTests
                     );
                 }),
             ],
-            [[.. Enumerable.Repeat(6, Horizon)], [.. Enumerable.Repeat(2, Horizon)]]
+            [
+                [.. Enumerable.Repeat(6, Horizon)],
+                [.. Enumerable.Repeat(2, Horizon)],
+            ]
         );
 }

@@ -3,14 +3,20 @@ using Litterfall.Workshop.Scheduling;
 
 namespace Litterfall.UnitTests.Workshop.Scheduling;
 
-/// <summary>All orders together: rules, moves against the kept plan, whom to tell. Own worked examples.</summary>
+/// <summary>
+/// All orders together: rules, moves against the kept plan, whom to tell. Own worked examples.
+/// </summary>
 public sealed class ShopPlannerTests
 {
     private static readonly DateOnly Today = new(2026, 9, 3);
 
     private static readonly ShopCalendar Calendar = new()
     {
-        Workers = [new Worker("Ilse") { Stages = ["plant"] }, new Worker("Tobin") { Stages = ["cut", "pack"] }],
+        Workers =
+        [
+            new Worker("Ilse") { Stages = ["plant"] },
+            new Worker("Tobin") { Stages = ["cut", "pack"] },
+        ],
         BenchPlaces = 3,
         QuarantinePlaces = 3,
         LeakTestPlaces = 1,
@@ -190,7 +196,11 @@ public sealed class ShopPlannerTests
         Assert.Contains("Where nobody else is moved", sentences[1], StringComparison.Ordinal);
         var free = WhatIf.Try(Need(9, new DateOnly(2027, 2, 12)), known, Setting);
         Assert.Equal(new DateOnly(2027, 2, 12), free.Order.Days!.Arrive);
-        Assert.Contains("nobody else is moved", Assert.Single(free.Sentences(Setting)), StringComparison.Ordinal);
+        Assert.Contains(
+            "nobody else is moved",
+            Assert.Single(free.Sentences(Setting)),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
