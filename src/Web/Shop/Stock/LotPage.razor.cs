@@ -36,9 +36,14 @@ public sealed partial class LotPage
     [Parameter]
     public string Id { get; set; } = "";
 
-    /// <summary>Days from and until which it may be used.</summary>
+    /// <summary>Line, and days from and until which it may be used.</summary>
     private static IEnumerable<(string Name, string Value)> Limits(Lot lot)
     {
+        if (lot.Line is { } line)
+        {
+            yield return ("Line", line);
+        }
+
         if (lot.Expires is { } last)
         {
             yield return ("Good until", StockWords.Day(last));
@@ -88,11 +93,6 @@ public sealed partial class LotPage
             if (it.Lot.SupplierLot is { } theirs)
             {
                 yield return ("Their lot number", theirs);
-            }
-
-            if (it.Lot.Line is { } line)
-            {
-                yield return ("Line", line);
             }
 
             foreach (var fact in Limits(it.Lot))
