@@ -2,7 +2,9 @@ using UglyToad.PdfPig;
 
 namespace Litterfall.Tests.Bench;
 
-/// <summary>The cutting table of the demo: planned, cut one after the other on a phone, written, kept.</summary>
+/// <summary>
+/// The cutting table of the demo: planned, cut one after the other on a phone, written, taken back.
+/// </summary>
 public sealed class CuttingJourneyTests(Browser browser, SharedBench shared) : Visits(browser)
 {
     private static string Says(string status) => $"main :text('{status}')";

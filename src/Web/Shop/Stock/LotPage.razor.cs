@@ -36,6 +36,25 @@ public sealed partial class LotPage
     [Parameter]
     public string Id { get; set; } = "";
 
+    /// <summary>Line, and days from and until which it may be used.</summary>
+    private static IEnumerable<(string Name, string Value)> Limits(Lot lot)
+    {
+        if (lot.Line is { } line)
+        {
+            yield return ("Line", line);
+        }
+
+        if (lot.Expires is { } last)
+        {
+            yield return ("Good until", StockWords.Day(last));
+        }
+
+        if (lot.QuarantinedUntil is { } free)
+        {
+            yield return ("Out of quarantine", StockWords.Day(free));
+        }
+    }
+
     /// <summary>Edges of sheet goods; null for what is no sheet.</summary>
     private static string? SizeWords(Lot lot) =>
         lot is { LengthMillimeters: { } length, WidthMillimeters: { } width }
@@ -76,19 +95,9 @@ public sealed partial class LotPage
                 yield return ("Their lot number", theirs);
             }
 
-            if (it.Lot.Line is { } line)
+            foreach (var fact in Limits(it.Lot))
             {
-                yield return ("Line", line);
-            }
-
-            if (it.Lot.Expires is { } last)
-            {
-                yield return ("Good until", StockWords.Day(last));
-            }
-
-            if (it.Lot.QuarantinedUntil is { } free)
-            {
-                yield return ("Out of quarantine", StockWords.Day(free));
+                yield return fact;
             }
 
             if (view.PlaceOf(it) is { Length: > 0 } place)
