@@ -5,7 +5,7 @@ using Litterfall.Workshop.Pricing;
 
 namespace Litterfall.App.Trade;
 
-/// <summary>The commands of the workshop that pose one case: what to charge, buy, plan, trace and mix.</summary>
+/// <summary>The commands of the workshop that pose one case, and the one that keeps its folder.</summary>
 internal static class TradeCommands
 {
     public static IEnumerable<Command> All() =>

@@ -10,6 +10,7 @@ internal sealed class DayPrices
     private const double Rounding = 1e-6;
     private readonly JobProblem problem;
     private readonly JobPricing[] pricing;
+    private readonly double[] weights;
     private double[][] prices;
     private double[][] direction;
     private double scale = 1.2;
@@ -20,6 +21,8 @@ internal sealed class DayPrices
     {
         this.problem = problem;
         pricing = [.. problem.Jobs.Select(j => new JobPricing(j, problem.Horizon))];
+        // Resources count alike whatever their units are.
+        weights = [.. problem.Capacity.Select(c => 1 / Math.Pow(Math.Max(1, c.Max()), 2))];
         prices = Zero();
         direction = Zero();
         Best = prices;
@@ -131,7 +134,7 @@ internal sealed class DayPrices
                 direction[r][d] = (0.65 * over[r][d]) + (0.35 * direction[r][d]);
                 if (direction[r][d] > 0 || prices[r][d] > 0)
                 {
-                    length += direction[r][d] * direction[r][d];
+                    length += direction[r][d] * direction[r][d] * weights[r];
                 }
             }
         }
@@ -145,7 +148,7 @@ internal sealed class DayPrices
         prices =
         [
             .. prices.Select(
-                (p, r) => p.Select((x, d) => Math.Max(0, x + (step * direction[r][d]))).ToArray()
+                (p, r) => p.Select((x, d) => Math.Max(0, x + (step * direction[r][d] * weights[r]))).ToArray()
             ),
         ];
         return true;
