@@ -80,25 +80,25 @@ public sealed class WorkshopCommandTests
             {
                 "cut",
                 """
-                { "stock": [ { "id": "s", "lengthMm": 1000, "widthMm": 500 } ],
-                  "parts": [ { "id": "pane", "lengthMm": 1300, "widthMm": 250, "count": 1 } ] }
-                """,
+                    { "stock": [ { "id": "s", "lengthMm": 1000, "widthMm": 500 } ],
+                      "parts": [ { "id": "pane", "lengthMm": 1300, "widthMm": 250, "count": 1 } ] }
+                    """,
                 "larger than any stock"
             },
             {
                 "cut",
                 """
-                { "stock": [ { "id": "s", "lengthMm": 1000, "widthMm": 500, "count": 1 } ],
-                  "parts": [ { "id": "pane", "lengthMm": 500, "widthMm": 250, "count": 5 } ] }
-                """,
+                    { "stock": [ { "id": "s", "lengthMm": 1000, "widthMm": 500, "count": 1 } ],
+                      "parts": [ { "id": "pane", "lengthMm": 500, "widthMm": 250, "count": 5 } ] }
+                    """,
                 "does not suffice"
             },
             {
                 "cut",
                 """
-                { "stock": [ { "id": "s", "lengthMm": 1000, "widthMm": 500 } ],
-                  "parts": [ { "id": "pane", "lengthMm": 500, "widthMm": 250 } ] }
-                """,
+                    { "stock": [ { "id": "s", "lengthMm": 1000, "widthMm": 500 } ],
+                      "parts": [ { "id": "pane", "lengthMm": 500, "widthMm": 250 } ] }
+                    """,
                 "how many are wanted"
             },
             {
@@ -260,8 +260,13 @@ public sealed class WorkshopCommandTests
             [0.0, 334.0, 668.0],
             sheet["placements"]!.AsArray().Select(p => p!["xMm"]!.GetValue<double>()).Order()
         );
-        Assert.Equal([332.0, 666.0], sheet["cuts"]!.AsArray().Select(c => c!["atMm"]!.GetValue<double>()).Order());
+        Assert.Equal(
+            [332.0, 666.0],
+            sheet["cuts"]!.AsArray().Select(c => c!["atMm"]!.GetValue<double>()).Order()
+        );
         Assert.Empty(sheet["offcuts"]!.AsArray());
+    }
+
     /// <summary>14 days of a place in quarantine, two places on the bench for 15.</summary>
     [Fact]
     public void Schedule_tells_days_and_what_they_cost()

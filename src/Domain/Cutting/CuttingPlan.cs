@@ -9,14 +9,7 @@ namespace Litterfall.Domain.Cutting;
 /// <param name="Length">Its edge along x as it lies.</param>
 /// <param name="Width">Its edge along y as it lies.</param>
 /// <param name="IsTurned">True where it is turned by a quarter.</param>
-public sealed record PlacedPart(
-    string Part,
-    double X,
-    double Y,
-    double Length,
-    double Width,
-    bool IsTurned
-);
+public sealed record PlacedPart(string Part, double X, double Y, double Length, double Width, bool IsTurned);
 
 /// <summary>One straight cut; millimeters from the corner of the raw sheet.</summary>
 /// <param name="Stage">Its stage: 0 for trimming, then 1 for the first cuts.</param>

@@ -44,21 +44,11 @@ public sealed record ShopCalendar
 
     /// <summary>Days of the week on which there is work.</summary>
     public Seq<DayOfWeek> WorkDays { get; init; } =
-    [
-        DayOfWeek.Monday,
-        DayOfWeek.Tuesday,
-        DayOfWeek.Wednesday,
-        DayOfWeek.Thursday,
-        DayOfWeek.Friday,
-    ];
+    [DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday, DayOfWeek.Thursday, DayOfWeek.Friday];
 
     /// <summary>Days of the week on which live goods leave.</summary>
     public Seq<DayOfWeek> ShipDays { get; init; } =
-    [
-        DayOfWeek.Monday,
-        DayOfWeek.Tuesday,
-        DayOfWeek.Wednesday,
-    ];
+    [DayOfWeek.Monday, DayOfWeek.Tuesday, DayOfWeek.Wednesday];
 
     /// <summary>Holidays, here and where goods go.</summary>
     public Seq<Holiday> Holidays { get; init; } = [];

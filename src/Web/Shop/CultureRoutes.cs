@@ -55,13 +55,13 @@ internal static class CultureRoutes
         HttpContext context
     )
     {
-        var view = await desk.LoadAsync(null, context.RequestAborted);
+        var view = await desk.LoadAsync(context.RequestAborted);
         return new(view, ask.Shared(view.Stock), ask.Papers(view.Stock, context));
     }
 
     private static async Task<NurseryPapers> PlantsAsync(NurseryDesk desk, StockAsk ask, HttpContext context)
     {
-        var view = await desk.LoadAsync(null, context.RequestAborted);
+        var view = await desk.LoadAsync(context.RequestAborted);
         return new(view, ask.Shared(view.Stock), ask.Papers(view.Stock, context));
     }
 }

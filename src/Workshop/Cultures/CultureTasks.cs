@@ -42,8 +42,7 @@ public static class CultureTasks
         ];
 
     /// <summary>True for a round of feeding.</summary>
-    public static bool IsFeeding(DayTask task) =>
-        task.Key.StartsWith(FeedKey, StringComparison.Ordinal);
+    public static bool IsFeeding(DayTask task) => task.Key.StartsWith(FeedKey, StringComparison.Ordinal);
 
     private static IEnumerable<DayTask> Rounds(CultureBook book, DateOnly first, DateOnly until)
     {

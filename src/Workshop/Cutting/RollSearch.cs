@@ -60,7 +60,11 @@ internal sealed class RollSearch
         Take(first);
         Bound(sheets, cancel);
         var share = Turns;
-        for (var trial = 0; trial < Trials && !IsClosed && !cancel.IsCancellationRequested && budget.Left > 0; trial++)
+        for (
+            var trial = 0;
+            trial < Trials && !IsClosed && !cancel.IsCancellationRequested && budget.Left > 0;
+            trial++
+        )
         {
             // Half way to the bound at first, then closer to what is known: the last trials ask for little.
             if (!Shorten(Math.Pow(0.5, trial % 6 + 1), share, cancel) && trial % 6 == 5)

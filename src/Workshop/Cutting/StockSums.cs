@@ -10,7 +10,8 @@ internal static class StockSums
     private const long MostSums = 2_000_000;
 
     /// <summary>
-    /// The smallest sum of whole sheets that is no less than a cost; the cost itself where prices are no whole
+    /// The smallest sum of whole sheets that is no less than a cost; the cost itself where prices are no
+    /// whole
     /// cents.
     /// </summary>
     /// <param name="sheets">Kinds of sheets.</param>

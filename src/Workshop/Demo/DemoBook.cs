@@ -76,6 +76,7 @@ public sealed class DemoBook
 
     /// <summary>Mother plants.</summary>
     public ImmutableArray<MotherPlant> Mothers { get; private set; } = [];
+
     /// <summary>Days, people and places.</summary>
     public ShopCalendar Calendar { get; init; } = new();
 

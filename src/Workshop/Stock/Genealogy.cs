@@ -34,14 +34,12 @@ public static class Genealogy
     /// <summary>Numbers of all lots that something of a lot went into, near ones first.</summary>
     /// <param name="book">The book of stock.</param>
     /// <param name="lot">Number of the lot.</param>
-    public static IReadOnlyList<string> Descendants(StockBook book, string lot) =>
-        Walk(book, lot, Into);
+    public static IReadOnlyList<string> Descendants(StockBook book, string lot) => Walk(book, lot, Into);
 
     /// <summary>Numbers of all lots that are in a lot, near ones first.</summary>
     /// <param name="book">The book of stock.</param>
     /// <param name="lot">Number of the lot.</param>
-    public static IReadOnlyList<string> Ancestors(StockBook book, string lot) =>
-        Walk(book, lot, From);
+    public static IReadOnlyList<string> Ancestors(StockBook book, string lot) => Walk(book, lot, From);
 
     /// <summary>
     /// A line that takes another back calls for the sums; without one each line is an edge.

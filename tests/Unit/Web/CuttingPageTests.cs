@@ -154,7 +154,7 @@ public sealed class CuttingPageTests : IAsyncDisposable
         var card = table
             .FindAll("ul.batchcards > li")
             .First(c => c.TextContent.Contains("fly screen", StringComparison.Ordinal));
-        card.QuerySelectorAll("button.main").First().Click();
+        card.QuerySelector("button.main")!.Click();
         table.WaitForState(() => table.Markup.Contains("Open plan 1", StringComparison.Ordinal), Ample);
         Assert.Contains(
             "At most 25 % above the least possible; not proved.",

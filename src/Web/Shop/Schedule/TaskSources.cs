@@ -75,11 +75,7 @@ public sealed class TaskSources(CultureDesk cultures, NurseryDesk nursery, Cutti
         var first = NotBefore(view.Today, span.First);
         return first > span.Last
             ? []
-            : For(
-                view,
-                AnimalsAndPlants,
-                CultureTasks.Find(shown.Book, first, span.Last, view.Name)
-            );
+            : For(view, AnimalsAndPlants, CultureTasks.Find(shown.Book, first, span.Last, view.Name));
     }
 
     private async Task<IEnumerable<DayTask>> NurseryAsync(

@@ -9,6 +9,8 @@ namespace Litterfall.UnitTests.Workshop.Scheduling;
 /// </summary>
 public sealed class CasePlannerTests
 {
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
     private static readonly SearchWish Quick = new() { Tries = 2000 };
 
     public static TheoryData<int, bool> Tiny
@@ -48,7 +50,7 @@ public sealed class CasePlannerTests
                 ),
             ],
         };
-        var (plan, _) = CasePlanner.Find(asked, Quick with { HasSolver = hasSolver }, default);
+        var (plan, _) = CasePlanner.Find(asked, Quick with { HasSolver = hasSolver }, Stop);
         var cheapest = CaseChecker.Cheapest(asked);
         Assert.Equal(cheapest, plan?.Objective);
         Assert.True(plan is null || (plan.IsProved && plan.Bound == plan.Objective));
@@ -63,7 +65,7 @@ public sealed class CasePlannerTests
     [InlineData(false)]
     public void Five_orders_of_the_worked_example_are_planned_at_their_optimum(bool hasSolver)
     {
-        var (plan, _) = CasePlanner.Find(Example, Quick with { HasSolver = hasSolver }, default);
+        var (plan, _) = CasePlanner.Find(Example, Quick with { HasSolver = hasSolver }, Stop);
         Assert.Equal(336, plan!.Objective);
         Assert.True(plan.IsProved);
         Assert.Equal(336, CaseChecker.Cost(Example, Days(plan)));
@@ -93,7 +95,7 @@ public sealed class CasePlannerTests
         var asked = Draw(seed, 4) with { BenchPlaces = 4 };
         long Objective(ShopCase shop)
         {
-            var (plan, _) = CasePlanner.Find(shop, Quick, default);
+            var (plan, _) = CasePlanner.Find(shop, Quick, Stop);
             Assert.True(plan!.IsProved);
             return plan.Objective;
         }
@@ -114,8 +116,8 @@ public sealed class CasePlannerTests
             Holidays = [.. asked.Holidays.Select(d => d + 7)],
             Orders = [.. asked.Orders.Select(o => o with { Release = o.Release + 7, Due = o.Due + 7 })],
         };
-        var now = CasePlanner.Find(asked, Quick, default).Plan!;
-        var then = CasePlanner.Find(later, Quick, default).Plan!;
+        var now = CasePlanner.Find(asked, Quick, Stop).Plan!;
+        var then = CasePlanner.Find(later, Quick, Stop).Plan!;
         Assert.True(now.IsProved && then.IsProved);
         Assert.Equal(now.Objective, then.Objective);
         // The earlier plan, moved, is a plan of the later case.
@@ -129,15 +131,15 @@ public sealed class CasePlannerTests
     public void The_same_case_gives_the_same_days()
     {
         var asked = Draw(41, 6);
-        var first = CasePlanner.Find(asked, Quick, default).Plan!;
-        Assert.Equal(Days(first), Days(CasePlanner.Find(asked, Quick, default).Plan!));
+        var first = CasePlanner.Find(asked, Quick, Stop).Plan!;
+        Assert.Equal(Days(first), Days(CasePlanner.Find(asked, Quick, Stop).Plan!));
     }
 
     [Fact]
     public void What_cannot_be_done_is_refused_with_its_cause_and_what_would_do()
     {
         var asked = Example;
-        CaseRefusal Refused(ShopCase shop) => CasePlanner.Find(shop, Quick, default).Refusal!;
+        CaseRefusal Refused(ShopCase shop) => CasePlanner.Find(shop, Quick, Stop).Refusal!;
         ShopCase With(Func<CaseOrder, CaseOrder> change) =>
             asked with
             {
@@ -174,7 +176,7 @@ public sealed class CasePlannerTests
     public void Due_before_its_own_time_is_over_is_late_and_told_with_the_earliest_date()
     {
         var asked = Example with { Orders = [Example.Orders[2] with { Due = 10 }] };
-        var plan = CasePlanner.Find(asked, Quick, default).Plan!;
+        var plan = CasePlanner.Find(asked, Quick, Stop).Plan!;
         // Plants on day 7 (day 6 is a Sunday), planted on 21, grown in on 42, two working days on the way.
         Assert.Equal(
             (7, 21, 42, 44),

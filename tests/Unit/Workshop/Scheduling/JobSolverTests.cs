@@ -5,6 +5,8 @@ namespace Litterfall.UnitTests.Workshop.Scheduling;
 /// <summary>Stages with hours by the day, a bench with places, and two aims one after the other.</summary>
 public sealed class JobSolverTests
 {
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
     private const int Horizon = 16;
     private const int Staff = 0;
     private const int Bench = 1;
@@ -29,14 +31,14 @@ public sealed class JobSolverTests
     {
         const int Weight = 1000;
         var wish = new SearchWish { HasSolver = hasSolver, Tries = 2000 };
-        var late = JobSolver.Find(Problem((end, due) => Math.Max(0, end - due), 0), wish, default).Plan!;
+        var late = JobSolver.Find(Problem((end, due) => Math.Max(0, end - due), 0), wish, Stop).Plan!;
         Assert.True(late.IsProved);
         Assert.Equal(1, late.Cost);
         var both = JobSolver
             .Find(
                 Problem((end, due) => (Weight * Math.Max(0, end - due)) + Math.Max(0, due - end), 1),
                 wish,
-                default
+                Stop
             )
             .Plan!;
         Assert.True(both.IsProved);

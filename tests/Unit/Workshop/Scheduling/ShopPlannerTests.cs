@@ -8,6 +8,8 @@ namespace Litterfall.UnitTests.Workshop.Scheduling;
 /// </summary>
 public sealed class ShopPlannerTests
 {
+    private static CancellationToken Stop => TestContext.Current.CancellationToken;
+
     private static readonly DateOnly Today = new(2026, 9, 3);
 
     private static readonly ShopCalendar Calendar = new()
@@ -47,7 +49,7 @@ public sealed class ShopPlannerTests
         };
 
     private static ShopPlan Kept(params OrderNeed[] needs) =>
-        PlanUpdate.Next(new ShopPlan(), ShopPlanner.Find(needs, Setting), Setting, "first plan");
+        PlanUpdate.Next(new ShopPlan(), ShopPlanner.Find(needs, Setting, Stop), Setting, "first plan");
 
     private static OrderNeed Known(OrderNeed need, ShopPlan plan) =>
         need with
@@ -94,7 +96,7 @@ public sealed class ShopPlannerTests
     {
         var promised = new DateOnly(2026, 12, 4);
         OrderNeed[] needs = [Need(1, promised), Need(2, promised.AddDays(3)), Need(3, promised.AddDays(5))];
-        var plans = ShopPlanner.Find(needs, Setting with { HasSolver = hasSolver });
+        var plans = ShopPlanner.Find(needs, Setting with { HasSolver = hasSolver }, Stop);
         Check(plans, Calendar);
         Assert.All(plans.Orders, p => Assert.Equal(p.Need.Promised, p.Days!.Arrive));
         Assert.All(plans.Orders, p => Assert.Equal("", p.Blocker));
@@ -105,7 +107,7 @@ public sealed class ShopPlannerTests
     {
         var promised = new DateOnly(2026, 11, 27);
         OrderNeed[] needs = [Need(1, promised, 2), Need(2, promised, 2)];
-        var plans = ShopPlanner.Find(needs, Setting);
+        var plans = ShopPlanner.Find(needs, Setting, Stop);
         Check(plans, Calendar);
         var late = Assert.Single(plans.Orders, p => p.Days!.Arrive > promised);
         // Six weeks of grow-in begin when the first two tanks have left, or the other way round.
@@ -116,7 +118,7 @@ public sealed class ShopPlannerTests
     [Fact]
     public void More_tanks_than_places_are_refused_with_what_would_do()
     {
-        var plans = ShopPlanner.Find([Need(1, null, 5), Need(2, new DateOnly(2026, 12, 4))], Setting);
+        var plans = ShopPlanner.Find([Need(1, null, 5), Need(2, new DateOnly(2026, 12, 4))], Setting, Stop);
         Assert.Null(plans.Orders[0].Days);
         Assert.Contains("needs 5 places on the shelf", plans.Orders[0].Blocker, StringComparison.Ordinal);
         Assert.NotNull(plans.Orders[1].Days);
@@ -140,7 +142,7 @@ public sealed class ShopPlannerTests
                 n.Order == 1 ? n with { Waits = [new StageWait(StageKey.Plants, restart, "plants died")] } : n
             )
             .ToList();
-        var plans = ShopPlanner.Find(slipped, Setting);
+        var plans = ShopPlanner.Find(slipped, Setting, Stop);
         var next = PlanUpdate.Next(kept, plans, Setting, "plants died");
         Check(plans, Calendar);
         Assert.Equal(kept.Find(2)!.Days, next.Find(2)!.Days);
@@ -162,7 +164,7 @@ public sealed class ShopPlannerTests
         {
             Done = [new StageDone(StageKey.Plant, new DateOnly(2026, 8, 25))],
         };
-        var plans = ShopPlanner.Find([planted, Need(2, new DateOnly(2026, 11, 27), 3)], Setting);
+        var plans = ShopPlanner.Find([planted, Need(2, new DateOnly(2026, 11, 27), 3)], Setting, Stop);
         var days = plans.Orders[0].Days!;
         Assert.Equal(new DateOnly(2026, 8, 25), days.Plant);
         // Grown in on Tue 6 Oct; it is handed over on its day.
@@ -190,11 +192,11 @@ public sealed class ShopPlannerTests
         OrderNeed[] needs = [Need(1, new DateOnly(2026, 12, 18), 2), Need(2, new DateOnly(2026, 12, 18))];
         var kept = Kept(needs);
         OrderNeed[] known = [.. needs.Select(n => Known(n, kept))];
-        var late = WhatIf.Try(Need(9, new DateOnly(2026, 12, 18)), known, Setting);
+        var late = WhatIf.Try(Need(9, new DateOnly(2026, 12, 18)), known, Setting, Stop);
         Assert.True(late.Order.Days!.Arrive > new DateOnly(2026, 12, 18));
         var sentences = late.Sentences(Setting).ToList();
         Assert.Contains("Where nobody else is moved", sentences[1], StringComparison.Ordinal);
-        var free = WhatIf.Try(Need(9, new DateOnly(2027, 2, 12)), known, Setting);
+        var free = WhatIf.Try(Need(9, new DateOnly(2027, 2, 12)), known, Setting, Stop);
         Assert.Equal(new DateOnly(2027, 2, 12), free.Order.Days!.Arrive);
         Assert.Contains(
             "nobody else is moved",
@@ -208,7 +210,12 @@ public sealed class ShopPlannerTests
     {
         var kept = Kept(Need(1, new DateOnly(2026, 12, 4)), Need(2, new DateOnly(2026, 12, 4)));
         var known = Known(Need(2, new DateOnly(2026, 12, 4)), kept);
-        var next = PlanUpdate.Next(kept, ShopPlanner.Find([known], Setting), Setting, "order 1 is lost");
+        var next = PlanUpdate.Next(
+            kept,
+            ShopPlanner.Find([known], Setting, Stop),
+            Setting,
+            "order 1 is lost"
+        );
         Assert.All(next.Find(1)!.Tasks, t => Assert.True(t.IsCancelled && t.Revision == 1));
         Assert.All(next.Find(2)!.Tasks, t => Assert.False(t.IsCancelled));
     }
