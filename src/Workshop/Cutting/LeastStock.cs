@@ -75,7 +75,7 @@ internal sealed class LeastStock
         var pool = new PatternPool(parts, sheets, demand);
         if (!IsClosed)
         {
-            pool.Grow(isCounted, cancel);
+            Grow(pool, isFew, cancel);
             bound = Math.Max(bound, Step(Math.Max(bound, pool.Bound)));
             Tell();
         }
@@ -105,6 +105,20 @@ internal sealed class LeastStock
 
     private bool IsClosed => best is not null && best.Cost <= bound + 1e-9 * Math.Max(1, bound);
 
+    /// <summary>
+    /// Bounds take at most a third of the time where few parts are to be put together besides.
+    /// </summary>
+    private void Grow(PatternPool pool, bool isFew, CancellationToken cancel)
+    {
+        using var ended = CancellationTokenSource.CreateLinkedTokenSource(cancel);
+        if (isFew && search.Limit is { } limit)
+        {
+            ended.CancelAfter(limit / 3);
+        }
+
+        pool.Grow(isCounted, search.Limit is null ? pool.UsualFills : PatternPool.MostFills, ended.Token);
+    }
+
     private void FillFew(SheetMix mix, CancellationToken cancel)
     {
         if (IsClosed)
@@ -116,7 +130,11 @@ internal sealed class LeastStock
         Take(mix.Find(wanted, bound, Math.Min(Turns, 3000), cancel));
         if (!IsClosed && isCounted && bound <= 1 + 1e-9 && sheets.Length == 1)
         {
-            var one = new OneSheet(parts, demand, sheets[0], rules).Solve(null, cancel);
+            var one = new OneSheet(parts, demand, sheets[0], rules).Solve(
+                null,
+                search.Limit is not null,
+                cancel
+            );
             var all = parts.Select((p, i) => p.Area * demand[i]).Sum();
             if (one.Value >= all - 0.5 && rules.Stages == int.MaxValue)
             {

@@ -19,7 +19,11 @@ internal static class MostValue
         foreach (var sheet in grid.Sheets)
         {
             var one = new OneSheet(grid.Parts, counts, sheet, rules);
-            var plan = one.Solve(p => search.Found?.Invoke(Plan(grid, sheet, p, p.Bound)), cancel);
+            var plan = one.Solve(
+                p => search.Found?.Invoke(Plan(grid, sheet, p, p.Bound)),
+                search.Limit is not null,
+                cancel
+            );
             bound = Math.Max(bound, plan.Bound);
             if (best is null || plan.Value > best.Value)
             {

@@ -11,6 +11,10 @@ internal sealed class PatternPool
 {
     private const double MostWork = 4e9;
     private const int FewSheets = 8;
+    private const int FewestFills = 12;
+
+    /// <summary>Work of a search that no time ends; a fill takes its table's size times an edge.</summary>
+    private const double UsualWork = 3e10;
 
     private readonly ImmutableArray<GridPart> parts;
     private readonly ImmutableArray<GridSheet> sheets;
@@ -39,7 +43,14 @@ internal sealed class PatternPool
         );
         var work = (double)alongX.Count * alongY.Count * Math.Min(alongX.Count, alongY.Count);
         table = work > MostWork ? null : new(limited, alongX, alongY);
+        UsualFills = (int)Math.Clamp(UsualWork / work, FewestFills, MostFills);
     }
+
+    /// <summary>Most times that the table is filled where time ends the search.</summary>
+    public const int MostFills = 5000;
+
+    /// <summary>Most times that the table is filled where no time ends the search.</summary>
+    public int UsualFills { get; }
 
     /// <summary>All patterns.</summary>
     public IReadOnlyList<CutPattern> Patterns => patterns;
@@ -66,8 +77,9 @@ internal sealed class PatternPool
 
     /// <summary>Makes patterns until none is wanted, or the bound is as good as it gets.</summary>
     /// <param name="isCounted">True where the cost is a number of sheets: bounds are rounded up.</param>
+    /// <param name="fills">Most times that the table is filled.</param>
     /// <param name="cancel">Ends it early with the bound so far.</param>
-    public void Grow(bool isCounted, CancellationToken cancel)
+    public void Grow(bool isCounted, int fills, CancellationToken cancel)
     {
         if (table is null)
         {
@@ -78,11 +90,11 @@ internal sealed class PatternPool
         var values = new double[parts.Length];
         try
         {
-            for (var turn = 0; turn < 5000; turn++)
+            for (var fill = 0; fill < fills; fill++)
             {
-                if (EnterOwn())
+                for (var own = 0; own < MostFills && EnterOwn(); own++)
                 {
-                    continue;
+                    // What parts and sheets give beside patterns comes first: it needs no table.
                 }
 
                 program.Prices.AsSpan(0, parts.Length).CopyTo(values);

@@ -139,8 +139,12 @@ internal sealed class RollSearch
 
         var pool = new PatternPool(parts, [.. sections, .. sheets], demand);
         using var ended = CancellationTokenSource.CreateLinkedTokenSource(cancel);
-        ended.CancelAfter(search.Limit is { } limit ? limit / 2 : TimeSpan.FromSeconds(2));
-        pool.Grow(false, ended.Token);
+        if (search.Limit is { } limit)
+        {
+            ended.CancelAfter(limit / 2);
+        }
+
+        pool.Grow(false, search.Limit is null ? pool.UsualFills : PatternPool.MostFills, ended.Token);
         var rolls = best.Sheets.Count(IsRoll);
         bound = Math.Max(bound, pool.Bound - perUnit * grid.Kerf * Math.Max(1, rolls));
         if (sheets.IsEmpty && bound <= CostOf(roll.Length))

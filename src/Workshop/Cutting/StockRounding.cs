@@ -59,7 +59,7 @@ internal sealed class StockRounding(
                 now.Add(pattern);
             }
 
-            now.Grow(false, cancel);
+            now.Grow(false, now.UsualFills, cancel);
             if (!now.Used.Any() && !TakeAny(ref plan, left, stock))
             {
                 return null;

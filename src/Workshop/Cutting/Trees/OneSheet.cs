@@ -21,6 +21,12 @@ internal sealed class OneSheet
     /// <summary>Most work of a table, places times places times places.</summary>
     private const double MostWork = 6e10;
 
+    /// <summary>
+    /// Work of all tables, and of the largest table that is searched on, where no time ends it.
+    /// </summary>
+    private const double UsualWork = 1e11;
+    private const double UsualSearch = 8e9;
+
     private readonly ImmutableArray<GridPart> parts;
     private readonly GridSheet sheet;
     private readonly CutRules rules;
@@ -47,8 +53,9 @@ internal sealed class OneSheet
 
     /// <summary>Searches.</summary>
     /// <param name="found">Told each better plan with the bound known so far; null for nobody.</param>
+    /// <param name="isTimed">True where time ends it; else large sheets are looked at less often.</param>
     /// <param name="cancel">Ends it early with the best so far.</param>
-    public SheetPlan Solve(Action<SheetPlan>? found, CancellationToken cancel)
+    public SheetPlan Solve(Action<SheetPlan>? found, bool isTimed, CancellationToken cancel)
     {
         var limited = parts
             .Select((p, i) => p with { Count = (int)Math.Min(counts[i], sheet.Area / p.Area) })
@@ -60,7 +67,8 @@ internal sealed class OneSheet
         var first = Refill.Within(parts, counts, sheet, rules, null);
         var known = new SheetPlan(first, ValueOf(first), Roof());
         found?.Invoke(known);
-        if (Work(alongX, alongY) > MostWork)
+        var work = Work(alongX, alongY);
+        if (work > MostWork)
         {
             return known;
         }
@@ -70,7 +78,7 @@ internal sealed class OneSheet
         prices.Offer(first);
         try
         {
-            prices.Improve(Turns, isWhole, cancel);
+            prices.Improve(isTimed ? Turns : (int)Math.Clamp(UsualWork / work, 4, Turns), isWhole, cancel);
         }
         catch (OperationCanceledException)
         {
@@ -79,7 +87,10 @@ internal sealed class OneSheet
 
         var plan = new SheetPlan(prices.Plan, prices.Value, Whole(prices.Bound));
         found?.Invoke(plan);
-        return prices.IsClosed(isWhole) || !LimitedSearch.Serves(parts, counts, sheet)
+        return
+            prices.IsClosed(isWhole)
+            || !LimitedSearch.Serves(parts, counts, sheet)
+            || (!isTimed && work > UsualSearch)
             ? plan
             : Search(table, prices, plan, cancel);
     }
