@@ -173,7 +173,7 @@ public static class DxfWriter
 
         public Groups Add(int code, string value)
         {
-            text.Append(CultureInfo.InvariantCulture, $"{code, 3}")
+            text.Append(CultureInfo.InvariantCulture, $"{code,3}")
                 .Append("\r\n")
                 .Append(value)
                 .Append("\r\n");

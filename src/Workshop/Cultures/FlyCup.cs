@@ -24,13 +24,14 @@ public sealed record FlyKind(
     /// <param name="entry">Its entry.</param>
     public static FlyKind? From(FeederEntry entry) =>
         entry
-            is {
-                WarmthToAdults: { Si: > 0 } warmth,
-                DevelopmentZero: { } zero,
-                LayAndHarden: { } laying,
-                PerCulture: { Si: > 0 } flies,
-                FailingShare: { Si: < 1 } failing,
-            }
+            is
+        {
+            WarmthToAdults: { Si: > 0 } warmth,
+            DevelopmentZero: { } zero,
+            LayAndHarden: { } laying,
+            PerCulture: { Si: > 0 } flies,
+            FailingShare: { Si: < 1 } failing,
+        }
             ? new(
                 entry,
                 Unit.Day.FromSi(warmth.Si),

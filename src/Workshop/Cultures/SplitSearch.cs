@@ -120,7 +120,7 @@ public static class SplitSearch
         bool Keeps(SplitCase with, ImmutableArray<SplitGroup> mothers, int cups) =>
             InTime(with, mothers, none.Order, with.ToStart(cups), cancel) is not null;
         var possible = 0;
-        for (var (low, high) = (0, none.Order.Cups - 1); low <= high; )
+        for (var (low, high) = (0, none.Order.Cups - 1); low <= high;)
         {
             var middle = (low + high + 1) / 2;
             if (middle > 0 && Keeps(asked, groups, middle))

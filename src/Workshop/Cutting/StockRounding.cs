@@ -34,7 +34,7 @@ internal sealed class StockRounding(
         int[] left = [.. demand];
         int[] stock = [.. sheets.Select(s => s.Count)];
         var plan = new StockPlan([], [], 0);
-        for (var now = pool; left.Any(n => n > 0); )
+        for (var now = pool; left.Any(n => n > 0);)
         {
             var before = plan.Sheets.Length;
             plan = TakeWhole(plan, now, left, stock);

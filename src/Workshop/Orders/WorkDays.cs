@@ -9,7 +9,7 @@ public static class WorkDays
     public static DateOnly After(DateOnly from, int days)
     {
         var day = from;
-        for (var left = days; left > 0; )
+        for (var left = days; left > 0;)
         {
             day = day.AddDays(1);
             left -= day.DayOfWeek is DayOfWeek.Saturday or DayOfWeek.Sunday ? 0 : 1;

@@ -28,7 +28,7 @@ public static class PlanDays
     public static DateOnly Arrival(this ShopCalendar calendar, DateOnly ship)
     {
         var day = ship;
-        for (var left = calendar.TransitDays; left > 0; )
+        for (var left = calendar.TransitDays; left > 0;)
         {
             day = day.AddDays(1);
             var rests =

@@ -143,7 +143,7 @@ public static class PlanTasks
         foreach (var work in need.Work.Where(w => w.Stage == stage && w.Minutes > 0))
         {
             var part = 1;
-            for (var left = work.Minutes; left > Rounding && each.Count > 0; )
+            for (var left = work.Minutes; left > Rounding && each.Count > 0;)
             {
                 var now = each.Count == 1 ? left : Math.Min(left, free);
                 var key = part == 1 ? work.Key : FormattableString.Invariant($"{work.Key}-{part}");

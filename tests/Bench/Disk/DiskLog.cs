@@ -20,7 +20,7 @@ public sealed record DiskOp(char Kind, string Name, long At, byte[] Data, long E
     {
         ReadOnlySpan<byte> all = File.ReadAllBytes(path);
         var ops = new List<DiskOp>();
-        for (var at = 0; at + Head <= all.Length; )
+        for (var at = 0; at + Head <= all.Length;)
         {
             var letters = BinaryPrimitives.ReadInt32LittleEndian(all[(at + 1)..]);
             var place = BinaryPrimitives.ReadInt64LittleEndian(all[(at + 5)..]);

@@ -235,16 +235,16 @@ public sealed class OrderPagesTests : IAsyncDisposable
     {
         await using var program = await ProgramUnderTest.StartAsync();
         await program.Store.WriteAsync(new ShopChange("Ilse").Issue(IssuedKind.Delivery, 1, n => new Invoice
-            {
-                Kind = IssuedKind.Delivery,
-                Number = n,
-                Name = IssuedName.From("D-", n),
-                Order = 1,
-                Day = Today,
-                Shop = DemoShop.Terms,
-                Customer = DemoShop.Customers[0],
-                Lines = [new QuoteLine("tank", 1, 0)],
-            }), Stop);
+        {
+            Kind = IssuedKind.Delivery,
+            Number = n,
+            Name = IssuedName.From("D-", n),
+            Order = 1,
+            Day = Today,
+            Shop = DemoShop.Terms,
+            Customer = DemoShop.Customers[0],
+            Lines = [new QuoteLine("tank", 1, 0)],
+        }), Stop);
         var (code, body, answer) = await program.AskAsync("GET", "/issued/delivery/1.pdf", null);
         Assert.Equal((200, "application/pdf"), (code, answer.Content.Headers.ContentType!.MediaType));
         Assert.StartsWith("%PDF", body, StringComparison.Ordinal);

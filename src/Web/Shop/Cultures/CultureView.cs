@@ -32,9 +32,9 @@ public sealed record CultureView(
             .Select(c => (c.Board, c.Place))
             .ToHashSet();
         return from board in Enumerable.Range(1, shelf.Boards)
-            from place in Enumerable.Range(1, shelf.PlacesPerBoard)
-            where !taken.Contains((board, place))
-            select (board, place);
+               from place in Enumerable.Range(1, shelf.PlacesPerBoard)
+               where !taken.Contains((board, place))
+               select (board, place);
     }
 
     /// <summary>Animals in a culture today: "about 340 (230–510)"; empty for flies.</summary>

@@ -1,8 +1,10 @@
 using System.Globalization;
 using Litterfall.Domain.Cultures;
 using Litterfall.Domain.Figures;
+using Litterfall.Domain.Trade;
 using Litterfall.Quantities.Measures;
 using Litterfall.Workshop.Cultures;
+using Litterfall.Workshop.Scheduling;
 
 namespace Litterfall.Web.Shop.Cultures;
 
@@ -84,6 +86,23 @@ public sealed partial class CulturesPage
             ? "No animals are entered that eat them."
             : $"The animals eat about {CultureWords.About(eaten)} a day: "
                 + $"{NumberText.Count(fly.CupsPerWeek, "cup", "cups")} a week, in two sets, {lead}.";
+    }
+
+    /// <summary>Where the plan is told of the first day with enough cups; null where the day is kept.</summary>
+    private string? Slip(ShortNeed row)
+    {
+        if (row.Plan.IsPossible || row.Plan.Earliest is not { } day)
+        {
+            return null;
+        }
+
+        var (order, cups) = (row.Cover.Need.Order, NumberText.Count(row.Cover.Missing, "cup", "cups"));
+        var stage = order.Items.Any(i => i.Kind == OrderItemKind.Build) ? StageKey.Plant : StageKey.Pack;
+        var why = $"{cups} of {view!.Book.NameOf(row.Cover.Need.Species)} must grow first";
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"/week?slip={order.Number}&stage={stage}&from={day:yyyy-MM-dd}&why={Uri.EscapeDataString(why)}#slip"
+        );
     }
 
     private string Remedy(ShortNeed row) =>

@@ -3,6 +3,7 @@ using Litterfall.Domain.Schedule;
 using Litterfall.Store;
 using Litterfall.Web.Library;
 using Litterfall.Workshop.Orders;
+using Litterfall.Workshop.Scheduling;
 using Microsoft.AspNetCore.Components;
 
 namespace Litterfall.Web.Shop.Schedule;
@@ -26,6 +27,27 @@ public sealed partial class WeekPage
     /// <summary>A day of the week that is shown; this week otherwise.</summary>
     [SupplyParameterFromQuery(Name = "day")]
     public string? Asked { get; set; }
+
+    /// <summary>Number of an order that waits, told by another page; null for none.</summary>
+    [SupplyParameterFromQuery(Name = "slip")]
+    public int? Slip { get; set; }
+
+    /// <summary>What of it waits.</summary>
+    [SupplyParameterFromQuery(Name = "stage")]
+    public string? Stage { get; set; }
+
+    /// <summary>The first day on which it is possible.</summary>
+    [SupplyParameterFromQuery(Name = "from")]
+    public string? From { get; set; }
+
+    /// <summary>Why it waits.</summary>
+    [SupplyParameterFromQuery(Name = "why")]
+    public string? Why { get; set; }
+
+    private PlanHold? Waits =>
+        Slip is { } order && Day(From) is { } first
+            ? new(order, Stage ?? StageKey.Pack, first, Why ?? "")
+            : null;
 
     private List<PlanMove> Moves => [.. view!.Plan.Moves.Where(m => !m.IsTold)];
 

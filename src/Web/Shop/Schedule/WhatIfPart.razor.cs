@@ -25,6 +25,7 @@ public sealed partial class WhatIfPart
     private DateOnly? from;
     private string why = "";
     private string? fault;
+    private PlanHold? filled;
 
     /// <summary>Plans.</summary>
     [Inject]
@@ -41,6 +42,20 @@ public sealed partial class WhatIfPart
     /// <summary>Something slipped.</summary>
     [Parameter]
     public EventCallback<PlanHold> OnHold { get; set; }
+
+    /// <summary>What another page says that waits: the form is filled with it; null for nothing.</summary>
+    [Parameter]
+    public PlanHold? Waits { get; set; }
+
+    /// <inheritdoc/>
+    protected override void OnParametersSet()
+    {
+        if (Waits is { } waits && waits != filled)
+        {
+            (filled, held, from, why) = (waits, waits.Order, waits.From, waits.Why);
+            stage = Stages.Contains(waits.Stage) ? waits.Stage : StageKey.Pack;
+        }
+    }
 
     private async Task TryAsync()
     {

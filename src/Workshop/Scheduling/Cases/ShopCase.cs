@@ -73,7 +73,7 @@ public sealed record ShopCase
     public int Arrival(int ship)
     {
         var day = ship;
-        for (var left = TransitWorkDays; left > 0; )
+        for (var left = TransitWorkDays; left > 0;)
         {
             day++;
             left -= IsWorkDay(day) ? 1 : 0;

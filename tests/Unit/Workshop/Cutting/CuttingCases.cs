@@ -48,7 +48,7 @@ internal static class CuttingCases
     {
         var (length, width) = (20 + random.Next(15), 12 + random.Next(15));
         var parts = new List<CutDemand>();
-        for (var left = 3 + random.Next(mostParts - 2); left > 0; )
+        for (var left = 3 + random.Next(mostParts - 2); left > 0;)
         {
             var count = Math.Min(left, 1 + random.Next(2));
             left -= count;

@@ -61,13 +61,13 @@ public sealed class OrderBoardTests
             })
             .ToArray();
         var lines = lots.Select(l => new Movement
-            {
-                Lot = l.Id,
-                Kind = MovementKind.Received,
-                Amount = 5,
-                Day = Today,
-                Who = "Tobin",
-            })
+        {
+            Lot = l.Id,
+            Kind = MovementKind.Received,
+            Amount = 5,
+            Day = Today,
+            Who = "Tobin",
+        })
             .ToArray();
         var supply = new ShopSupply([], [], [], []);
         var stock = StockBook.Empty.With(lots, lines.Select((l, i) => l with { Id = i + 1 }));

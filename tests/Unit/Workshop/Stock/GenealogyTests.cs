@@ -185,11 +185,11 @@ public sealed class GenealogyTests
                     var reach = new bool[n, n];
                     edges.ForEach(e => reach[e.From, e.Into] = true);
                     for (var k = 0; k < n; k++)
-                    for (var i = 0; i < n; i++)
-                    for (var j = 0; j < n; j++)
-                    {
-                        reach[i, j] |= reach[i, k] && reach[k, j];
-                    }
+                        for (var i = 0; i < n; i++)
+                            for (var j = 0; j < n; j++)
+                            {
+                                reach[i, j] |= reach[i, k] && reach[k, j];
+                            }
 
                     return Enumerable
                         .Range(0, n)

@@ -31,7 +31,7 @@ public sealed class RecallSpeedTests
     private static HashSet<string> Closure(List<Movement> lines, string lot, bool isForward)
     {
         var found = new HashSet<string> { lot };
-        for (var before = 0; before < found.Count; )
+        for (var before = 0; before < found.Count;)
         {
             before = found.Count;
             foreach (var line in lines.Where(l => l.Kind == MovementKind.Used))
