@@ -12,6 +12,8 @@ internal sealed class LeastStock
     private const int UsualTurns = 12_000;
     private const int TurnsPerPart = 200;
     private const int UsualWork = 1_500_000;
+    private const double FillShare = 0.6;
+    private const int TimedRestTurns = 1500;
     private const int MostChoices = 8;
 
     private readonly GridTask grid;
@@ -42,8 +44,12 @@ internal sealed class LeastStock
 
     private int Turns =>
         search.Limit is { } limit
-            ? (int)Math.Max(4000, limit.TotalSeconds * (sheets.Length == 1 ? 12_000 : 4000))
+            ? sheets.Length == 1 ? int.MaxValue / 2 : (int)Math.Max(4000, limit.TotalSeconds * 4000)
             : Math.Clamp(TurnsPerPart * wanted.Length, 1000, UsualTurns);
+
+    /// <summary>Turns of each trial for a larger rest.</summary>
+    private int RestTurns =>
+        search.Limit is { } limit ? (int)Math.Max(2000, limit.TotalSeconds * TimedRestTurns) : Turns / 4;
 
     /// <summary>Turns for a part of the search; as many as wanted where time ends it.</summary>
     private TurnBudget Budget(double share) =>
@@ -97,7 +103,7 @@ internal sealed class LeastStock
         if (isFew && !cancel.IsCancellationRequested)
         {
             var rest = new LongRest(grid, parts, rules, search.Seed, Budget(0.4));
-            best = rest.Improve(best, wanted, Turns / 4, cancel);
+            best = rest.Improve(best, wanted, RestTurns, cancel);
         }
 
         return best.Laid(grid, best.Cost, bound);
@@ -146,10 +152,19 @@ internal sealed class LeastStock
             }
         }
 
-        if (!IsClosed)
+        if (IsClosed)
         {
-            Take(mix.Find(wanted, bound, Turns, cancel));
+            return;
         }
+
+        // Some of the time is left to make the rest large.
+        using var ended = CancellationTokenSource.CreateLinkedTokenSource(cancel);
+        if (search.Limit is { } limit)
+        {
+            ended.CancelAfter(limit * FillShare);
+        }
+
+        Take(mix.Find(wanted, bound, Turns, ended.Token));
     }
 
     private void MixMany(PatternPool pool, CancellationToken cancel)

@@ -96,12 +96,15 @@ public sealed partial class CulturesPage
             return null;
         }
 
-        var (order, cups) = (row.Cover.Need.Order, NumberText.Count(row.Cover.Missing, "cup", "cups"));
+        var order = row.Cover.Need.Order;
+        var cups = NumberText.Count(row.Cover.Missing, "cup", "cups");
         var stage = order.Items.Any(i => i.Kind == OrderItemKind.Build) ? StageKey.Plant : StageKey.Pack;
-        var why = $"{cups} of {view!.Book.NameOf(row.Cover.Need.Species)} must grow first";
+        var why = Uri.EscapeDataString(
+            $"{cups} of {view!.Book.NameOf(row.Cover.Need.Species)} must grow first"
+        );
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"/week?slip={order.Number}&stage={stage}&from={day:yyyy-MM-dd}&why={Uri.EscapeDataString(why)}#slip"
+            $"/week?slip={order.Number}&stage={stage}&from={day:yyyy-MM-dd}&why={why}#slip"
         );
     }
 
