@@ -12,8 +12,9 @@ internal sealed class LeastStock
     private const int UsualTurns = 12_000;
     private const int TurnsPerPart = 200;
     private const int UsualWork = 1_500_000;
+    private const int ManyTurns = 60_000;
     private const double FillShare = 0.6;
-    private const int TimedRestTurns = 1500;
+    private const int TimedRestTurns = 4000;
     private const int MostChoices = 8;
 
     private readonly GridTask grid;
@@ -170,7 +171,7 @@ internal sealed class LeastStock
     private void MixMany(PatternPool pool, CancellationToken cancel)
     {
         var rounding = new StockRounding(parts, sheets, rules, search.Seed, Budget(1));
-        Take(rounding.Round(demand, pool, bound, Turns, cancel));
+        Take(rounding.Round(demand, pool, bound, Math.Min(Turns, ManyTurns), cancel));
         var turns = search.Limit is null ? 1 : MostChoices;
         for (var turn = 0; turn < turns && !IsClosed && !cancel.IsCancellationRequested; turn++)
         {

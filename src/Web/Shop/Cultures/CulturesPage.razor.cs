@@ -88,7 +88,9 @@ public sealed partial class CulturesPage
                 + $"{NumberText.Count(fly.CupsPerWeek, "cup", "cups")} a week, in two sets, {lead}.";
     }
 
-    /// <summary>Where the plan is told of the first day with enough cups; null where the day is kept.</summary>
+    /// <summary>
+    /// Where the plan is told of the first day with enough cups; null where the day is kept.
+    /// </summary>
     private string? Slip(ShortNeed row)
     {
         if (row.Plan.IsPossible || row.Plan.Earliest is not { } day)
