@@ -45,7 +45,7 @@ public static class SchedulePapers
         var taken = Table.Of(
             "Taken",
             (0.28, "day", false),
-            (0.24, "hours", false),
+            (0.24, "hours for orders", false),
             (0.24, "shelf", false),
             (0.24, "quarantine", false)
         );

@@ -48,7 +48,7 @@ public sealed partial class WeekDays
     private static DayMeter[] Meters(PlanLoad load, ShopCalendar calendar) =>
         [
             DayMeter.From(
-                "Hours",
+                "Orders",
                 load.Minutes,
                 load.MostMinutes,
                 $"{OrderShow.Time(load.Minutes)} of {OrderShow.Time(load.MostMinutes)}"
