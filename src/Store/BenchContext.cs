@@ -38,6 +38,15 @@ public sealed class BenchContext(DbContextOptions<BenchContext> options) : DbCon
     /// <summary>Quotes, invoices and delivery notes, only ever added to.</summary>
     public DbSet<IssuedRow> Issued => Set<IssuedRow>();
 
+    /// <summary>Logs of the tanks, only ever added to.</summary>
+    public DbSet<CareRow> Care => Set<CareRow>();
+
+    /// <summary>Logger files as they were taken in.</summary>
+    public DbSet<LogFileRow> LogFiles => Set<LogFileRow>();
+
+    /// <summary>Readings of loggers, packed.</summary>
+    public DbSet<LogBlockRow> LogBlocks => Set<LogBlockRow>();
+
     /// <inheritdoc/>
     protected override void OnModelCreating(ModelBuilder modelBuilder)
     {
@@ -85,6 +94,38 @@ public sealed class BenchContext(DbContextOptions<BenchContext> options) : DbCon
             row.Property(d => d.Name).HasMaxLength(100);
         });
         Shop(modelBuilder);
+        Tanks(modelBuilder);
+    }
+
+    private static void Tanks(ModelBuilder modelBuilder)
+    {
+        modelBuilder.Entity<CareRow>(row =>
+        {
+            row.HasKey(c => c.Id);
+            row.Property(c => c.Key).HasMaxLength(80);
+            row.Property(c => c.Tank).HasMaxLength(60);
+            row.Property(c => c.Kind).HasMaxLength(40);
+            row.HasIndex(c => c.Key).IsUnique();
+            row.HasIndex(c => new { c.Tank, c.AtTicks });
+        });
+        modelBuilder.Entity<LogFileRow>(row =>
+        {
+            row.HasKey(f => f.Id);
+            row.Property(f => f.Name).HasMaxLength(260);
+            row.HasIndex(f => f.Hash);
+        });
+        modelBuilder.Entity<LogBlockRow>(row =>
+        {
+            row.HasKey(b => b.Id);
+            row.Property(b => b.Place).HasMaxLength(60);
+            row.Property(b => b.Quantity).HasMaxLength(40);
+            row.HasIndex(b => new
+            {
+                b.Place,
+                b.Quantity,
+                b.FromTicks,
+            });
+        });
     }
 
     private static void Shop(ModelBuilder modelBuilder)
@@ -95,11 +136,11 @@ public sealed class BenchContext(DbContextOptions<BenchContext> options) : DbCon
             row.Property(r => r.Kind).HasMaxLength(40);
             row.Property(r => r.Key).HasMaxLength(200);
             row.HasIndex(r => new
-            {
-                r.Kind,
-                r.Key,
-                r.Version,
-            })
+                {
+                    r.Kind,
+                    r.Key,
+                    r.Version,
+                })
                 .IsUnique();
         });
         modelBuilder.Entity<LotRow>(row =>

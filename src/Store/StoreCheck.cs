@@ -98,6 +98,30 @@ public static class StoreCheck
                 + "OR typeof(Hash) <> 'text' OR "
                 + Day("Ticks")
         ),
+        (
+            "Care",
+            "typeof(Id) <> 'integer' OR typeof(\"Key\") <> 'text' OR typeof(Tank) <> 'text' "
+                + "OR typeof(Kind) <> 'text' OR typeof(Json) <> 'text' OR NOT json_valid(Json) OR "
+                + Day("AtTicks")
+                + " OR "
+                + Day("Ticks")
+        ),
+        (
+            "LogFiles",
+            "typeof(Id) <> 'integer' OR typeof(Name) <> 'text' OR typeof(Hash) <> 'text' "
+                + "OR typeof(Json) <> 'text' OR NOT json_valid(Json) OR typeof(Bytes) <> 'blob' "
+                + "OR typeof(Who) <> 'text' OR "
+                + Day("Ticks")
+        ),
+        (
+            "LogBlocks",
+            "typeof(Id) <> 'integer' OR typeof(Place) <> 'text' OR typeof(Quantity) <> 'text' "
+                + "OR typeof(Count) <> 'integer' OR Count NOT BETWEEN 1 AND 1000000 "
+                + "OR typeof(Bytes) <> 'blob' OR "
+                + Day("FromTicks")
+                + " OR "
+                + Day("ToTicks")
+        ),
     ];
 
     /// <summary>

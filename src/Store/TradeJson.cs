@@ -1,12 +1,13 @@
 using System.Globalization;
-using System.Text.Json.Serialization;
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using Litterfall.Domain.Cultures;
 using Litterfall.Domain.Cutting;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Nursery;
 using Litterfall.Domain.Schedule;
 using Litterfall.Domain.Stock;
+using Litterfall.Domain.Tanks;
 using Litterfall.Domain.Trade;
 
 namespace Litterfall.Store;
@@ -54,6 +55,8 @@ public static class TradeJson
             var t when t == typeof(PlantTray) => "plant-tray",
             var t when t == typeof(MotherPlant) => "mother-plant",
             var t when t == typeof(ShopPlan) => "plan",
+            var t when t == typeof(Tank) => "tank",
+            var t when t == typeof(TankRoom) => "tank-room",
             _ => throw new InvalidOperationException($"{typeof(T).Name} is no record of the workshop."),
         };
 

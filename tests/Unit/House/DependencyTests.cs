@@ -29,12 +29,13 @@ public sealed class DependencyTests
         ["Instructions"] = Pure[..5],
         ["Documents"] = Pure[..6],
         ["Workshop"] = Pure[..6],
+        ["Running"] = Pure[..6],
         ["Store"] = Pure[..1],
         ["Verification"] = Pure,
         ["Laboratory"] = Pure,
-        ["Web"] = [.. Pure, "Workshop", "Store"],
+        ["Web"] = [.. Pure, "Workshop", "Running", "Store"],
         ["Front"] = [.. Pure, "Verification", "Laboratory"],
-        ["Litterfall"] = [.. Pure, "Workshop", "Store", "Verification", "Laboratory", "Web"],
+        ["Litterfall"] = [.. Pure, "Workshop", "Running", "Store", "Verification", "Laboratory", "Web"],
     };
 
     [Fact]

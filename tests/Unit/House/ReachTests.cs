@@ -20,6 +20,7 @@ public sealed class ReachTests
         "Documents",
         "Laboratory",
         "Workshop",
+        "Running",
     ];
 
     /// <summary>What starts work: the commands, the pages and the store.</summary>
