@@ -43,7 +43,7 @@ public static class AirClues
         }
         else if (!isTold)
         {
-            var computed = trials.LastDays(3).Max(h => h.AirCelsius);
+            var computed = trials.AsSet.LastDays(3).Max(h => h.AirCelsius);
             yield return computed >= HotCelsius
                 ? Clue.Create(Degrees("Computed, the air reaches", computed), (Cause.TooHot, 3.0))
                 : Clue.Create(Degrees("Computed, the air stays below", computed + 0.5), (Cause.TooHot, 0.6));

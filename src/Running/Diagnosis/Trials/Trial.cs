@@ -50,9 +50,9 @@ public sealed record Trial(Supposed How, SimulationResult Result)
             {
                 Supposed.MoreMist => ClimateChange.None with { Mist = 1.5 },
                 Supposed.MuchMoreMist => ClimateChange.None with { Mist = 2.5 },
-                Supposed.LessAir => ClimateChange.None with { AirFlow = 0.33 },
-                Supposed.HardlyAir => ClimateChange.None with { AirFlow = 0.1 },
-                Supposed.MoreAir => ClimateChange.None with { AirFlow = 3 },
+                Supposed.LessAir => Aired(ClimateChange.None, 0.33),
+                Supposed.HardlyAir => Aired(ClimateChange.None, 0.1),
+                Supposed.MoreAir => Aired(ClimateChange.None, 3),
                 Supposed.HalfMist => ClimateChange.None with { Mist = 0.5 },
                 Supposed.NoMist => ClimateChange.None with { Mist = 0 },
                 Supposed.WarmRoom => ClimateChange.None with { RoomKelvin = 5 },
@@ -62,6 +62,14 @@ public sealed record Trial(Supposed How, SimulationResult Result)
         ) with
         {
             IsDrained = false,
+        };
+
+    /// <summary>A change with the air exchanged times a factor, computed or held.</summary>
+    public static ClimateChange Aired(ClimateChange change, double factor) =>
+        change with
+        {
+            AirFlow = change.AirFlow * factor,
+            HeldAir = change.HeldAir * factor,
         };
 
     /// <summary>Level over the base at an hour of the run, mm.</summary>
@@ -90,6 +98,9 @@ public sealed record TrialSet(DateOnly First, int Days, double StartMillimeters,
 
     /// <summary>Hours from the start of the runs.</summary>
     public double HoursAt(DateTime at) => (at - First.ToDateTime(TimeOnly.MinValue)).TotalHours;
+
+    /// <summary>Mean humidity of the last days as set, %.</summary>
+    public double LastHumidity() => 100.0 * AsSet.LastDays(3).Average(h => h.HumidityMean);
 
     /// <summary>mL that are misted a day, as set.</summary>
     public double MistedPerDay => 1e3 * AsSet.Result.Hours.Sum(h => h.MistedKilograms) / Days;

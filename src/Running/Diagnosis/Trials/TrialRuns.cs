@@ -16,10 +16,10 @@ public sealed class TrialRuns
     private const int UnknownDays = 30;
 
     /// <summary>What a vent that was taped lets through; own choice between a seam and a slot.</summary>
-    private const double TapedShare = 0.12;
+    public const double TapedShare = 0.12;
 
     /// <summary>A held exchange below this many changes an hour is that of a taped vent already.</summary>
-    private const double TapedChangesPerHour = 1.5;
+    public const double TapedChangesPerHour = 1.5;
 
     private readonly TankCase of;
     private readonly CancellationToken cancel;
@@ -74,14 +74,14 @@ public sealed class TrialRuns
         return runs[0] is null ? null : new TrialSet(First, Days, StartMillimeters, [.. runs.OfType<Trial>()]);
     }
 
-    /// <summary>Runs a month from the report on, from a level on, with other settings.</summary>
+    /// <summary>Runs days from the report on, from a level on, with other settings.</summary>
     /// <param name="millimeters">Level at its start, mm over the base.</param>
     /// <param name="change">What is set otherwise, against the design.</param>
     /// <param name="days">Days.</param>
     public Trial? Ahead(double millimeters, ClimateChange change, int days)
     {
         var setup = new BoxSetup(At(of.Design, millimeters), Setup) { Cancel = cancel };
-        return BoxRun.From(setup, Reported, change with { IsDrained = false })?.Through(days, null, cancel)
+        return BoxRun.From(setup, Reported, change)?.Through(days, null, cancel)
                 is { StoppedEarly: null } result
             ? new Trial(Supposed.AsSet, result)
             : null;
@@ -90,8 +90,8 @@ public sealed class TrialRuns
     private Trial? Run(Supposed how)
     {
         var change = Trial.Change(how);
-        change = IsTaped ? change with { AirFlow = change.AirFlow * TapedShare } : change;
-        change = of.Is(TankFact.VentOpened) ? change with { AirFlow = change.AirFlow * 3 } : change;
+        change = IsTaped ? Trial.Aired(change, TapedShare) : change;
+        change = of.Is(TankFact.VentOpened) ? Trial.Aired(change, 3) : change;
         return BoxRun.From(Setup, First, change)?.Through(Days, null, cancel) is { StoppedEarly: null } result
             ? new Trial(how, result)
             : null;
