@@ -19,8 +19,14 @@ internal static class DiagnoseCommand
             Arity = ArgumentArity.ZeroOrOne,
         };
         var (json, workshop) = (Arguments.Json(), Arguments.Workshop());
-        var list = new Option<bool>("--list") { Description = "Print the symptoms and facts that are known." };
-        var command = new Command("diagnose", "Why a tank goes wrong, what speaks for it, and what to measure next.")
+        var list = new Option<bool>("--list")
+        {
+            Description = "Print the symptoms and facts that are known.",
+        };
+        var command = new Command(
+            "diagnose",
+            "Why a tank goes wrong, what speaks for it, and what to measure next."
+        )
         {
             path,
             json,
@@ -74,7 +80,9 @@ internal static class DiagnoseCommand
             var watch = Stopwatch.StartNew();
             var answer = FaultFinder.Find(reading.Value, cancel);
             var milliseconds = watch.Elapsed.TotalMilliseconds;
-            Console.Out.Write(json ? DiagnoseText.Json(answer, milliseconds) + "\n" : DiagnoseText.Lines(answer));
+            Console.Out.Write(
+                json ? DiagnoseText.Json(answer, milliseconds) + "\n" : DiagnoseText.Lines(answer)
+            );
             return Exit.Done;
         }
         catch (OperationCanceledException)

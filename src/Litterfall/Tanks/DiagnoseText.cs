@@ -43,6 +43,7 @@ internal static class DiagnoseText
 
             json.WriteEndArray();
             json.WriteEndObject();
+            Strings(json, "besides", answer.Besides);
             Strings(json, "ignored", answer.Ignored);
             json.WriteNumber("elapsedMs", milliseconds);
             json.WriteEndObject();
@@ -54,9 +55,18 @@ internal static class DiagnoseText
         var text = new StringBuilder();
         foreach (var cause in Worth(answer, Told))
         {
-            text.Append(CultureInfo.InvariantCulture, $"{100 * cause.Probability, 3:0} %  {cause.Row.Title}\n");
+            text.Append(
+                CultureInfo.InvariantCulture,
+                $"{100 * cause.Probability, 3:0} %  {cause.Row.Title}\n"
+            );
             Each(text, "       for      ", cause.For);
             Each(text, "       against  ", cause.Against);
+        }
+
+        if (!answer.Besides.IsEmpty)
+        {
+            text.Append("\nMakes it worse\n");
+            Each(text, "  - ", answer.Besides);
         }
 
         if (answer.Causes[0].Fix is { } fix)
@@ -65,7 +75,10 @@ internal static class DiagnoseText
             Each(text, "  - ", fix.Changes);
             if (fix.LevelMillimetersAfterMonth is { } level)
             {
-                text.Append(CultureInfo.InvariantCulture, $"  Computed: the water then stands at {level:0} mm after 30 days.\n");
+                text.Append(
+                    CultureInfo.InvariantCulture,
+                    $"  Computed: the water then stands at {level:0} mm after 30 days.\n"
+                );
             }
 
             text.Append(CultureInfo.InvariantCulture, $"  {fix.Text}\n");
@@ -83,7 +96,9 @@ internal static class DiagnoseText
             Each(text, "  - ", answer.Ignored);
         }
 
-        text.Append("\nThe chances weigh what keepers see (from memory, source not checked) and your readings.\n");
+        text.Append(
+            "\nThe chances weigh what keepers see (from memory, source not checked) and your readings.\n"
+        );
         return text.ToString();
     }
 
@@ -105,7 +120,7 @@ internal static class DiagnoseText
                 FactForm.Day => "day",
                 _ => "yes or no",
             };
-            text.Append(CultureInfo.InvariantCulture, $"  {key,-18} {how,-10} {title}\n");
+            text.Append(CultureInfo.InvariantCulture, $"  {key, -18} {how, -10} {title}\n");
         }
 
         return text.ToString();
@@ -122,7 +137,12 @@ internal static class DiagnoseText
             {
                 json.WriteStartObject();
                 json.WriteString("fact", key);
-                json.WriteString("form", form == FactForm.YesNo ? "yes-no" : form == FactForm.Day ? "day" : "number");
+                json.WriteString(
+                    "form",
+                    form == FactForm.YesNo ? "yes-no"
+                        : form == FactForm.Day ? "day"
+                        : "number"
+                );
                 json.WriteString("means", title);
                 json.WriteEndObject();
             }

@@ -38,8 +38,15 @@ public static class AirClues
         if (air.HighCelsius is { } high)
         {
             yield return high >= HotCelsius
-                ? Clue.Create(Degrees("The logger shows up to", high), (Cause.TooHot, 8.0), (Cause.TooCold, 0.2))
-                : Clue.Create(Degrees("The logger stays below", high + 0.05), (Cause.TooHot, high < 27 ? 0.1 : 0.5));
+                ? Clue.Create(
+                    Degrees("The logger shows up to", high),
+                    (Cause.TooHot, 8.0),
+                    (Cause.TooCold, 0.2)
+                )
+                : Clue.Create(
+                    Degrees("The logger stays below", high + 0.05),
+                    (Cause.TooHot, high < 27 ? 0.1 : 0.5)
+                );
         }
         else if (!isTold)
         {
@@ -52,8 +59,15 @@ public static class AirClues
         if (air.LowCelsius is { } low)
         {
             yield return low <= ColdCelsius
-                ? Clue.Create(Degrees("The logger shows down to", low), (Cause.TooCold, 6.0), (Cause.TooHot, 0.6))
-                : Clue.Create(Degrees("The logger stays above", low - 0.05), (Cause.TooCold, low > 18 ? 0.1 : 0.5));
+                ? Clue.Create(
+                    Degrees("The logger shows down to", low),
+                    (Cause.TooCold, 6.0),
+                    (Cause.TooHot, 0.6)
+                )
+                : Clue.Create(
+                    Degrees("The logger stays above", low - 0.05),
+                    (Cause.TooCold, low > 18 ? 0.1 : 0.5)
+                );
         }
 
         if (air.MeanHumidity is { } damp)

@@ -28,11 +28,17 @@ public static class DesignClues
 
         if (Silent(TankFact.BromeliadInSoil) && RosetteInSoil(of.Design) is { } rosette)
         {
-            yield return Clue.Create($"{rosette} is planted in the soil, by the design", (Cause.RosetteInSoil, 2.5));
+            yield return Clue.Create(
+                $"{rosette} is planted in the soil, by the design",
+                (Cause.RosetteInSoil, 2.5)
+            );
         }
         else if (Silent(TankFact.BromeliadInSoil) && design.Plants.Count > 0)
         {
-            yield return Clue.Create("No bromeliad stands in the soil, by the design", (Cause.RosetteInSoil, 0.15));
+            yield return Clue.Create(
+                "No bromeliad stands in the soil, by the design",
+                (Cause.RosetteInSoil, 0.15)
+            );
         }
 
         if (Silent(TankFact.NoCrew))

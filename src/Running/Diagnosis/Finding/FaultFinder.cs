@@ -37,6 +37,9 @@ public sealed record FaultAnswer
     /// <summary>What its results would mean.</summary>
     public ImmutableArray<CheckOutcome> Outcomes { get; init; } = [];
 
+    /// <summary>What makes it worse beside the main cause, and by what that is known.</summary>
+    public ImmutableArray<string> Besides { get; init; } = [];
+
     /// <summary>What was no evidence, and why.</summary>
     public ImmutableArray<string> Ignored { get; init; } = [];
 }
@@ -48,13 +51,7 @@ public sealed record FaultAnswer
 /// </summary>
 public static class FaultFinder
 {
-    // Symptoms and facts hang together, so they count for less than their product; own choice, set so that
-    // chances hold over invented cases (docs/handbook/fault-finding.md).
-    private const double SymptomShare = 0.85;
-    private const double ClueShare = 0.85;
-    private const double RunShare = 0.9;
     private const int MostFixes = 5;
-    private const int MostReasons = 6;
 
     /// <summary>Finds the causes.</summary>
     /// <param name="of">The case.</param>
@@ -76,21 +73,30 @@ public static class FaultFinder
             run = RunClues.From(runs, trials, new Fit(of, trials, air), floor);
         }
 
-        var chances = Chances(of, clues, run);
+        var isRead =
+            trials is not null
+            && floor is { BarrierMillimeters: > 0 }
+            && new Fit(of, trials, air).LastLevel is not null;
+        var weighed = new Weighing(of, clues, run, isRead);
+        var chances = weighed.Chances();
         var fixes = new Fixes(of, runs, trials, floor);
         var ranked = chances
             .OrderByDescending(c => c.Value)
             .ThenBy(c => c.Key)
             .Select(
                 (c, place) =>
-                    Reasons(of, new RankedCause(FaultMatrix.RowOf(c.Key), c.Value), run is null ? clues : [.. clues, run])
-                        with
-                        {
-                            Fix = place < MostFixes ? fixes.Plan(c.Key) : null,
-                        }
+                    weighed.Reasons(FaultMatrix.RowOf(c.Key), c.Value) with
+                    {
+                        Fix = place < MostFixes ? fixes.Plan(c.Key) : null,
+                    }
             )
             .ToImmutableArray();
-        return Next(of, chances, floor) with { Causes = ranked, Ignored = Ignored(of, air) };
+        return Next(of, chances, floor) with
+        {
+            Causes = ranked,
+            Besides = weighed.Besides(ranked[0].Row.Cause),
+            Ignored = Ignored(of, air),
+        };
     }
 
     private static ImmutableArray<string> Ignored(TankCase of, AirSeen air) =>
@@ -99,85 +105,20 @@ public static class FaultFinder
             .. of.Unknown.Select(u => $"\"{u}\": these words name no symptom that is known here."),
         ];
 
-    private static Dictionary<Cause, double> Chances(TankCase of, List<Clue> clues, Clue? run)
-    {
-        var logs = FaultMatrix.Rows.ToDictionary(
-            r => r.Cause,
-            r =>
-                Math.Log(r.Weight)
-                + (SymptomShare * Symptoms(of, r))
-                + (ClueShare * clues.Sum(c => Math.Log(c.Factor(r.Cause))))
-                + (run is null ? 0.0 : RunShare * Math.Log(run.Factor(r.Cause)))
-        );
-        var most = logs.Values.Max();
-        var all = logs.Values.Sum(l => Math.Exp(l - most));
-        return logs.ToDictionary(l => l.Key, l => Math.Exp(l.Value - most) / all);
-    }
-
-    private static double Symptoms(TankCase of, CauseRow row) =>
-        Enum.GetValues<Symptom>()
-            .Sum(s =>
-                of.Seen.Contains(s) ? Math.Log(row.Chance(s))
-                : of.Denied.Contains(s) ? Math.Log(1.0 - row.Chance(s))
-                // Who does not tell of something may still have it: half as much against.
-                : 0.5 * Math.Log(1.0 - row.Chance(s))
-            );
-
-    private static RankedCause Reasons(TankCase of, RankedCause cause, IReadOnlyList<Clue> clues)
-    {
-        var all = FaultMatrix.Rows.Sum(r => r.Weight);
-        double Usual(Symptom s) => FaultMatrix.Rows.Sum(r => r.Weight * r.Chance(s)) / all;
-        var reasons = new List<(double Factor, string Text)>();
-        foreach (var seen in of.Seen)
-        {
-            reasons.Add((cause.Row.Chance(seen) / Usual(seen), $"Told: {SymptomWords.Title(seen)}"));
-        }
-
-        foreach (var denied in of.Denied)
-        {
-            reasons.Add(
-                ((1 - cause.Row.Chance(denied)) / (1 - Usual(denied)), $"Not so: {SymptomWords.Title(denied)}")
-            );
-        }
-
-        foreach (var symptom in Enum.GetValues<Symptom>().Where(s => cause.Row.Chance(s) >= 0.5))
-        {
-            if (!of.Seen.Contains(symptom) && !of.Denied.Contains(symptom))
-            {
-                reasons.Add((1 - cause.Row.Chance(symptom), $"Usual with it, not told: {SymptomWords.Title(symptom)}"));
-            }
-        }
-
-        reasons.AddRange(clues.Select(c => (c.Factor(cause.Row.Cause), c.TextFor(cause.Row.Cause))));
-        return cause with
-        {
-            For =
-            [
-                .. reasons
-                    .Where(r => r.Factor >= 1.15)
-                    .OrderByDescending(r => r.Factor)
-                    .Take(MostReasons)
-                    .Select(r => r.Text),
-            ],
-            Against =
-            [
-                .. reasons.Where(r => r.Factor <= 0.85).OrderBy(r => r.Factor).Take(MostReasons).Select(r => r.Text),
-            ],
-        };
-    }
-
     /// <summary>The check that leaves the least doubt for its work.</summary>
     private static FaultAnswer Next(TankCase of, Dictionary<Cause, double> chances, FloorState? floor)
     {
-        var rise = floor is { BarrierMillimeters: > 0, MillilitersPerMillimeter: { } per } ? floor.Gain / per : (double?)null;
+        var rise = floor is { BarrierMillimeters: > 0, MillilitersPerMillimeter: { } per }
+            ? floor.Gain / per
+            : (double?)null;
         var misting = of.Design.Design.Misting;
         var nozzle = misting is { Times.Count: > 0 } ? misting.Each.Si * 60e6 : (double?)null;
+        var now = chances.MaxBy(c => c.Value).Key;
         var best = NextChecks
             .All(rise, nozzle)
             .Where(c => !of.Facts.Any(f => c.Answers.Contains(f.Fact)))
-            .Select(c => (Check: c, Gain: Gain(chances, c) / (1.0 + (c.Minutes / 120.0))))
+            .Select(c => (Check: c, Gain: Gain(chances, c) * Practice(c, now) / (1.0 + (c.Minutes / 120.0))))
             .MaxBy(c => c.Gain);
-        var now = chances.MaxBy(c => c.Value).Key;
         return new FaultAnswer
         {
             Causes = [],
@@ -186,11 +127,15 @@ public static class FaultFinder
         };
     }
 
+    /// <summary>The trade's deciding test of a cause also sizes its cure: it counts double.</summary>
+    private static double Practice(NextCheck check, Cause now) => check.Decides.Contains(now) ? 2.0 : 1.0;
+
     private static string Then(Dictionary<Cause, double> chances, CheckResult result, Cause now)
     {
         var after = After(chances, result).OrderByDescending(c => c.Value).ToArray();
         var (first, second) = (after[0], after[1]);
-        string Told(KeyValuePair<Cause, double> c) => $"{FaultMatrix.RowOf(c.Key).Title.ToLowerInvariant()} ({Percent(c.Value)})";
+        string Told(KeyValuePair<Cause, double> c) =>
+            $"{FaultMatrix.RowOf(c.Key).Title.ToLowerInvariant()} ({Percent(c.Value)})";
         return first.Key == now
             ? $"it stays with {Told(first)}, before {Told(second)}"
             : $"it is rather {Told(first)}; {Told(after.First(a => a.Key == now))} falls back";

@@ -81,14 +81,19 @@ internal static class FixTexts
                 "Losing leaves in the first three to six weeks is usual. Take rotten leaves out."
             ),
             Cause.HardWater => (
-                ["Mist with rain or purified water; wipe panes with a cloth and a little vinegar from outside"],
+                [
+                    "Mist with rain or purified water; wipe panes with a cloth and a little vinegar from outside",
+                ],
                 "Keep vinegar and cleaners out of the tank."
             ),
             Cause.NewWood => (
                 ["Leave it; add springtails if there are none"],
                 "It goes within weeks. Wear a mask when brushing mold off dry wood."
             ),
-            Cause.NoCrew => (["Put in a culture of springtails, and leaf litter for it"], "It takes weeks to build up."),
+            Cause.NoCrew => (
+                ["Put in a culture of springtails, and leaf litter for it"],
+                "It takes weeks to build up."
+            ),
             Cause.StillAir => (
                 ["Open a low vent and a high one, or let a small fan move the air for some minutes an hour"],
                 "Watch the humidity for two days after it."
@@ -125,8 +130,14 @@ internal static class FixTexts
                 ["Leave them alone for two to four weeks; feed little and often"],
                 "Weigh them or count droppings if you worry; do not dig for them."
             ),
-            Cause.OpenMesh => (["Glue steel gauze of 0.5 mm over the vent"], "Breeding rooms of gnats lie in the soil too: yellow cards tell."),
-            Cause.DoorGap => (["Close the gap with a thin brush or a clear strip"], "Mind fingers and toes of frogs at sliding doors."),
+            Cause.OpenMesh => (
+                ["Glue steel gauze of 0.5 mm over the vent"],
+                "Breeding rooms of gnats lie in the soil too: yellow cards tell."
+            ),
+            Cause.DoorGap => (
+                ["Close the gap with a thin brush or a clear strip"],
+                "Mind fingers and toes of frogs at sliding doors."
+            ),
             Cause.BarrierGap => (
                 ["Look for frogs below today; then close the gap with mesh and silicone"],
                 "Frogs below the barrier die there. Lift layers by hand, never with a tool."

@@ -35,7 +35,11 @@ public sealed class Fixes(TankCase of, TrialRuns runs, TrialSet? trials, FloorSt
         var (changes, text) = FixTexts.Find(cause);
         if (trials is null || floor is null)
         {
-            return new FixPlan(changes.IsEmpty ? ["Bring mist and ventilation into balance"] : changes, null, text);
+            return new FixPlan(
+                changes.IsEmpty ? ["Bring mist and ventilation into balance"] : changes,
+                null,
+                text
+            );
         }
 
         return cause switch
@@ -76,7 +80,10 @@ public sealed class Fixes(TankCase of, TrialRuns runs, TrialSet? trials, FloorSt
         if (now > SiphonedMillimeters + StillMillimeters)
         {
             var water = state.MillilitersPerMillimeter is { } per
-                ? string.Create(Plain, $" (about {Math.Min(now, state.BarrierMillimeters) * per / 1000:0.0} L now; more comes as the soil drains)")
+                ? string.Create(
+                    Plain,
+                    $" (about {Siphoned(now, state) * per / 1000:0.0} L now; more comes as the soil drains)"
+                )
                 : "";
             changes.Add($"Siphon the water down to 1 cm{water}");
         }
@@ -98,6 +105,10 @@ public sealed class Fixes(TankCase of, TrialRuns runs, TrialSet? trials, FloorSt
         return new FixPlan(changes.ToImmutable(), level, text);
     }
 
+    /// <summary>Height of water in the drainage layer that a hose takes at once, mm.</summary>
+    private static double Siphoned(double level, FloorState state) =>
+        Math.Max(0.0, Math.Min(level, state.BarrierMillimeters) - SiphonedMillimeters);
+
     /// <summary>The air with vents as they should be, and what is done for it.</summary>
     private (ClimateChange Air, string Words) Opened()
     {
@@ -116,7 +127,9 @@ public sealed class Fixes(TankCase of, TrialRuns runs, TrialSet? trials, FloorSt
                 : (none, "");
         }
 
-        return of.Is(TankFact.VentTaped) ? (none, "Take the tape off and open the vents as designed") : (none, "");
+        return of.Is(TankFact.VentTaped)
+            ? (none, "Take the tape off and open the vents as designed")
+            : (none, "");
     }
 
     /// <summary>The share of the mist with which the level stays, and the level after a month.</summary>
@@ -133,8 +146,12 @@ public sealed class Fixes(TankCase of, TrialRuns runs, TrialSet? trials, FloorSt
             }
 
             var run = runs.Ahead(start, air with { Mist = mist }, Month)!;
-            var surplus = 1e3
-                * (run.Result.Hours.Sum(h => h.MistedKilograms) - run.Result.Hours.Sum(h => h.VentedKilograms))
+            var surplus =
+                1e3
+                * (
+                    run.Result.Hours.Sum(h => h.MistedKilograms)
+                    - run.Result.Hours.Sum(h => h.VentedKilograms)
+                )
                 / Month;
             mist = Math.Clamp(mist - Math.Max(surplus, 5.0) / Math.Max(state.Misted, 1.0), 0.05, 1.0);
         }
@@ -146,18 +163,16 @@ public sealed class Fixes(TankCase of, TrialRuns runs, TrialSet? trials, FloorSt
     {
         var days = state.FillDays is { } fill ? Math.Max(1, (int)Math.Floor(0.8 * fill)) : (int?)null;
         var water = state.MillilitersPerMillimeter is { } per
-            ? string.Create(Plain, $" (about {Math.Min(Now(state), state.BarrierMillimeters) * per / 1000:0.0} L)")
+            ? string.Create(Plain, $" (about {Siphoned(Now(state), state) * per / 1000:0.0} L)")
             : "";
         ImmutableArray<string> changes =
         [
             $"Siphon the water down to 1 cm now{water}",
-            days is { } d ? $"Read the level every week and siphon every {d} days" : "Read the level every week",
+            days is { } d
+                ? $"Read the level every week and siphon every {d} days"
+                : "Read the level every week",
         ];
-        return new FixPlan(
-            changes,
-            Level(SiphonedMillimeters, AsRun() with { IsDrained = true }),
-            text
-        );
+        return new FixPlan(changes, Level(SiphonedMillimeters, AsRun() with { IsDrained = true }), text);
     }
 
     private FixPlan Damper(string text)

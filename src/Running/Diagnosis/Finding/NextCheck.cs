@@ -25,7 +25,11 @@ public sealed record NextCheck(
     double Minutes,
     ImmutableArray<TankFact> Answers,
     ImmutableArray<CheckResult> Results
-);
+)
+{
+    /// <summary>Causes whose deciding test it is.</summary>
+    public ImmutableArray<Cause> Decides { get; init; } = [];
+}
 
 /// <summary>
 /// The deciding tests of the trade. Which test decides what is common practice without a source; the chances
@@ -72,12 +76,24 @@ public static class NextChecks
             20,
             [],
             (
-                string.Create(culture, $"It rises by {half:0} mm a day or more (about {rise:0.#} mm is computed as set)"),
+                string.Create(
+                    culture,
+                    $"It rises by {half:0} mm a day or more (about {rise:0.#} mm is computed as set)"
+                ),
                 string.Create(culture, $"It rises by less than {half:0} mm a day, or falls"),
                 0.12
             ),
-            [.. Wet, (Cause.FineMix, 0.3), (Cause.TankLeaks, 0.03), (Cause.MistFails, 0.03), (Cause.DryAir, 0.05)]
-        );
+            [
+                .. Wet,
+                (Cause.FineMix, 0.3),
+                (Cause.TankLeaks, 0.03),
+                (Cause.MistFails, 0.03),
+                (Cause.DryAir, 0.05),
+            ]
+        ) with
+        {
+            Decides = FaultMatrix.Wet,
+        };
     }
 
     private static NextCheck Nozzle(double flow)
@@ -113,11 +129,7 @@ public static class NextChecks
             "Poke a finger-wide hole down to the barrier and smell it.",
             5,
             [TankFact.HoleSmells],
-            (
-                "The hole smells sour or of eggs",
-                "It smells of forest floor",
-                0.08
-            ),
+            ("The hole smells sour or of eggs", "It smells of forest floor", 0.08),
             [
                 (Cause.FineMix, 0.85),
                 (Cause.OverMisting, 0.6),
@@ -133,11 +145,7 @@ public static class NextChecks
             "Squeeze a fist of soil from the middle of the floor.",
             5,
             [TankFact.SqueezeStreams, TankFact.SqueezeCrumbles],
-            (
-                "A stream of water runs out",
-                "A few drops, or it crumbles",
-                0.08
-            ),
+            ("A stream of water runs out", "A few drops, or it crumbles", 0.08),
             [
                 (Cause.OverMisting, 0.75),
                 (Cause.NotDrained, 0.75),
@@ -154,11 +162,7 @@ public static class NextChecks
             "Wipe the panes dry at noon and note the hours at which they fog again, with the lamp off and on.",
             15,
             [TankFact.FogsAtNight],
-            (
-                "They fog only in the evening or at night",
-                "They fog within hours by day too",
-                0.4
-            ),
+            ("They fog only in the evening or at night", "They fog within hours by day too", 0.4),
             [
                 (Cause.ColdGlass, 0.85),
                 (Cause.TooCold, 0.7),
@@ -171,33 +175,21 @@ public static class NextChecks
             "Hold a strip of tissue at each vent: does it move?",
             5,
             [TankFact.VentTaped, TankFact.AirStill],
-            (
-                "It does not move at a vent that should be open",
-                "It moves",
-                0.12
-            ),
+            ("It does not move at a vent that should be open", "It moves", 0.12),
             [(Cause.VentsShut, 0.9), (Cause.StillAir, 0.75), (Cause.OverMisting, 0.3), (Cause.DryAir, 0.03)]
         ),
         Yes(
             "Measure the plant light at the floor and at the leaves that suffer.",
             10,
             [TankFact.FloorLight],
-            (
-                "Under 20 µmol/m²/s",
-                "20 µmol/m²/s or more",
-                0.2
-            ),
+            ("Under 20 µmol/m²/s", "20 µmol/m²/s or more", 0.2),
             [(Cause.LowLight, 0.9), (Cause.LampTooStrong, 0.02)]
         ),
         Yes(
             "Measure the plant light at the leaves that are burnt, and lay a thermometer there for a day.",
             10,
             [TankFact.LampStronger],
-            (
-                "Over 100 µmol/m²/s, or over 30 °C (86 °F) at the leaf",
-                "Less of both",
-                0.12
-            ),
+            ("Over 100 µmol/m²/s, or over 30 °C (86 °F) at the leaf", "Less of both", 0.12),
             [(Cause.LampTooStrong, 0.9), (Cause.TooHot, 0.5), (Cause.LowLight, 0.01)]
         ),
         new NextCheck(
@@ -241,11 +233,7 @@ public static class NextChecks
             "Look at the culture, or at a spoon of litter, under a lens.",
             10,
             [TankFact.MitesSeen],
-            (
-                "Slow round mites crawl in it",
-                "No mites",
-                0.06
-            ),
+            ("Slow round mites crawl in it", "No mites", 0.06),
             [(Cause.Mites, 0.95), (Cause.Overfed, 0.2)]
         ),
         new NextCheck(
@@ -264,7 +252,11 @@ public static class NextChecks
                         (Cause.Mites, 0.5),
                     ]
                 ),
-                Result("A few", 0.35, [(Cause.NoCrew, 0.08), (Cause.CrewEaten, 0.6), (Cause.CrewDried, 0.15)]),
+                Result(
+                    "A few",
+                    0.35,
+                    [(Cause.NoCrew, 0.08), (Cause.CrewEaten, 0.6), (Cause.CrewDried, 0.15)]
+                ),
                 Result("Many", 0.5, [(Cause.NoCrew, 0.02), (Cause.CrewEaten, 0.05), (Cause.CrewDried, 0.05)]),
             ]
         ),
@@ -272,143 +264,91 @@ public static class NextChecks
             "Push a 0.6 mm wire through the vent mesh, and look at it against a lamp for holes.",
             5,
             [TankFact.MeshOpen],
-            (
-                "The wire passes, or there is a hole",
-                "It does not pass",
-                0.1
-            ),
+            ("The wire passes, or there is a hole", "It does not pass", 0.1),
             [(Cause.OpenMesh, 0.93), (Cause.DoorGap, 0.08)]
         ),
         Yes(
             "Slide a strip of paper around doors, lid and cables.",
             5,
             [TankFact.DoorGap],
-            (
-                "It slips in somewhere",
-                "It holds all around",
-                0.12
-            ),
+            ("It slips in somewhere", "It holds all around", 0.12),
             [(Cause.DoorGap, 0.93), (Cause.OpenMesh, 0.08)]
         ),
         Yes(
             "Run a 2 mm feeler along the barrier's edge and around the drain.",
             15,
             [TankFact.BarrierGap],
-            (
-                "It slips through",
-                "It holds all around",
-                0.08
-            ),
+            ("It slips through", "It holds all around", 0.08),
             [(Cause.BarrierGap, 0.95)]
         ),
         Yes(
             "Take a photo of the floor from above and count hiding places: a leaf pile or hole for each frog and two more.",
             5,
             [TankFact.FloorBare],
-            (
-                "Fewer than that",
-                "Enough",
-                0.2
-            ),
+            ("Fewer than that", "Enough", 0.2),
             [(Cause.NoCover, 0.92), (Cause.NewAnimals, 0.25)]
         ),
         Yes(
             "Watch the group for twenty minutes at the first feeding of the day.",
             20,
             [TankFact.AnimalsChase],
-            (
-                "One chases, wrestles or sits on another",
-                "They eat side by side",
-                0.08
-            ),
+            ("One chases, wrestles or sits on another", "They eat side by side", 0.08),
             [(Cause.Bullying, 0.88)]
         ),
         Yes(
             "Look whether old plants suffer, or only those that came last.",
             5,
             [TankFact.PlantsNew, TankFact.PlantsDipped],
-            (
-                "Only those that came last",
-                "Old ones too",
-                0.12
-            ),
+            ("Only those that came last", "Old ones too", 0.12),
             [(Cause.NewPlants, 0.9), (Cause.DipBurn, 0.88), (Cause.RosetteInSoil, 0.3)]
         ),
         Yes(
             "Pull gently at the plant that melts and look at its foot.",
             5,
             [TankFact.BromeliadInSoil],
-            (
-                "A bromeliad or other air plant, rotten where soil touches it",
-                "Something else rots",
-                0.05
-            ),
+            ("A bromeliad or other air plant, rotten where soil touches it", "Something else rots", 0.05),
             [(Cause.RosetteInSoil, 0.92), (Cause.OverMisting, 0.15), (Cause.FineMix, 0.12)]
         ),
         Yes(
             "Measure the dissolved solids of the misting water.",
             5,
             [TankFact.WaterSolids, TankFact.TapWater],
-            (
-                "Over 100 mg/L",
-                "Less",
-                0.2
-            ),
+            ("Over 100 mg/L", "Less", 0.2),
             [(Cause.HardWater, 0.93)]
         ),
         Yes(
             "Dry the stand and lay paper under the tank and its drain for a day.",
             10,
             [TankFact.WaterOutside],
-            (
-                "The paper is wet",
-                "It stays dry",
-                0.04
-            ),
+            ("The paper is wet", "It stays dry", 0.04),
             [(Cause.TankLeaks, 0.93)]
         ),
         Yes(
             "Search the floor and under the wood for something dead. Wear gloves.",
             15,
             [TankFact.DeadAnimalFound],
-            (
-                "Something dead is found",
-                "Nothing is found",
-                0.03
-            ),
+            ("Something dead is found", "Nothing is found", 0.03),
             [(Cause.DeadAnimal, 0.85)]
         ),
         Yes(
             "Leave out all food for the crew for a week.",
             2,
             [TankFact.FoodLeft],
-            (
-                "Mold and smell go back",
-                "They stay",
-                0.2
-            ),
+            ("Mold and smell go back", "They stay", 0.2),
             [(Cause.Overfed, 0.88), (Cause.NewWood, 0.35), (Cause.NoCrew, 0.1)]
         ),
         Yes(
             "Stop the stream or basin for two days and read the level on both mornings.",
             5,
             [],
-            (
-                "The level stops rising",
-                "It rises as before",
-                0.1
-            ),
+            ("The level stops rising", "It rises as before", 0.1),
             [(Cause.WaterComesIn, 0.9), (Cause.OverMisting, 0.05)]
         ),
         Yes(
             "Ask a vet who treats amphibians: weights of a week, droppings, a swab.",
             30,
             [],
-            (
-                "The vet finds an illness",
-                "The vet finds nothing",
-                0.08
-            ),
+            ("The vet finds an illness", "The vet finds nothing", 0.08),
             [(Cause.Illness, 0.85), (Cause.Bullying, 0.15)]
         ),
     ];

@@ -28,11 +28,13 @@ public static class RunClues
         {
             var shares = Shares(row.Cause, runs, trials, floor);
             var each = shares
-                .Select(s => (
-                    Share: s,
-                    Log: Math.Log(s.Weight)
-                        + fit.LogLikelihood(trials.Find(s.How), s.MillilitersPerDay / perMillimeter)
-                ))
+                .Select(s =>
+                    (
+                        Share: s,
+                        Log: Math.Log(s.Weight)
+                            + fit.LogLikelihood(trials.Find(s.How), s.MillilitersPerDay / perMillimeter)
+                    )
+                )
                 .ToArray();
             var best = each.MaxBy(e => e.Log);
             logs[row.Cause] = best.Log + Math.Log(each.Sum(e => Math.Exp(e.Log - best.Log)));
@@ -52,8 +54,7 @@ public static class RunClues
     {
         var most = logs.Values.Max();
         var all = FaultMatrix.Rows.Sum(r => r.Weight);
-        return most
-            + Math.Log(FaultMatrix.Rows.Sum(r => r.Weight / all * Math.Exp(logs[r.Cause] - most)));
+        return most + Math.Log(FaultMatrix.Rows.Sum(r => r.Weight / all * Math.Exp(logs[r.Cause] - most)));
     }
 
     /// <summary>How a tank with a cause may run; own choice.</summary>
@@ -66,7 +67,7 @@ public static class RunClues
             Cause.OverMisting => floods
                 ? [new(Supposed.AsSet, 0.7), new(Supposed.MoreMist, 0.3)]
                 : [new(Supposed.AsSet, 0.2), new(Supposed.MoreMist, 0.4), new(Supposed.MuchMoreMist, 0.4)],
-            Cause.VentsShut => runs.IsTaped
+            Cause.VentsShut => runs.IsShut
                 ? [new(Supposed.AsSet, 1)]
                 : [new(Supposed.LessAir, 0.5), new(Supposed.HardlyAir, 0.5)],
             Cause.WaterComesIn =>

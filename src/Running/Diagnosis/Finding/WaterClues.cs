@@ -65,7 +65,10 @@ public static class WaterClues
             yield return clue;
         }
 
-        if (floor.BarrierMillimeters > 0 && new Fit(of, trials, new AirSeen()).LastLevel is { Amount: { } level } last)
+        if (
+            floor.BarrierMillimeters > 0
+            && new Fit(of, trials, new AirSeen()).LastLevel is { Amount: { } level } last
+        )
         {
             yield return Level(level, DateOnly.FromDateTime(last.At), floor.BarrierMillimeters);
         }
@@ -108,7 +111,8 @@ public static class WaterClues
                     (Cause.FineMix, 1.3)
                 )
                 .With(0.15, FaultMatrix.Wet)
-            : Clue.Create(string.Create(Plain, $"On {on} the water stood near the barrier")).With(1.5, FaultMatrix.Wet);
+            : Clue.Create(string.Create(Plain, $"On {on} the water stood near the barrier"))
+                .With(1.5, FaultMatrix.Wet);
     }
 
     private static IEnumerable<Clue> Balance(TankCase of, TrialRuns runs, FloorState floor)
@@ -119,7 +123,11 @@ public static class WaterClues
         );
         if (floor.Misted < 5.0)
         {
-            yield return Clue.Create("Nothing is misted, by the design", (Cause.OverMisting, 0.1), (Cause.DryAir, 2.0));
+            yield return Clue.Create(
+                "Nothing is misted, by the design",
+                (Cause.OverMisting, 0.1),
+                (Cause.DryAir, 2.0)
+            );
             yield break;
         }
 
@@ -146,13 +154,13 @@ public static class WaterClues
         else if (ratio < 0.9)
         {
             yield return Clue.Create(
-                    sum,
-                    (Cause.DryAir, 2.5),
-                    (Cause.CrewDried, 1.5),
-                    (Cause.OverMisting, 0.2),
-                    (Cause.NotDrained, 0.1),
-                    (Cause.ThinDrainage, 0.15)
-                );
+                sum,
+                (Cause.DryAir, 2.5),
+                (Cause.CrewDried, 1.5),
+                (Cause.OverMisting, 0.2),
+                (Cause.NotDrained, 0.1),
+                (Cause.ThinDrainage, 0.15)
+            );
         }
         else
         {

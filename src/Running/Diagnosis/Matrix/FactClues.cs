@@ -13,7 +13,12 @@ public static class FactClues
     private const double Hint = 3.0;
     private const double Strong = 6.0;
 
-    private static readonly ImmutableArray<(TankFact Fact, string Yes, string No, (Cause, double)[] Factors)> YesNo =
+    private static readonly ImmutableArray<(
+        TankFact Fact,
+        string Yes,
+        string No,
+        (Cause, double)[] Factors
+    )> YesNo =
     [
         (
             TankFact.VentTaped,
@@ -39,7 +44,12 @@ public static class FactClues
             "Pump and nozzles work",
             [(Cause.MistFails, 12.0), (Cause.OverMisting, 0.2)]
         ),
-        (TankFact.WaterFeature, "A stream, fall or basin runs in it", "No stream or basin", [(Cause.WaterComesIn, Strong)]),
+        (
+            TankFact.WaterFeature,
+            "A stream, fall or basin runs in it",
+            "No stream or basin",
+            [(Cause.WaterComesIn, Strong)]
+        ),
         (TankFact.WaterOutside, "Water was found outside", "It is dry outside", [(Cause.TankLeaks, 12.0)]),
         (TankFact.SoilOld, "The soil is old and fine", "The soil is fresh and open", [(Cause.FineMix, Hint)]),
         (
@@ -89,10 +99,25 @@ public static class FactClues
                 (Cause.DeadAnimal, 0.5),
             ]
         ),
-        (TankFact.DeadAnimalFound, "A dead animal was found", "No dead animal was found", [(Cause.DeadAnimal, 15.0)]),
-        (TankFact.FoodLeft, "Food is left lying", "No food is left", [(Cause.Overfed, Strong), (Cause.Mites, 1.5)]),
+        (
+            TankFact.DeadAnimalFound,
+            "A dead animal was found",
+            "No dead animal was found",
+            [(Cause.DeadAnimal, 15.0)]
+        ),
+        (
+            TankFact.FoodLeft,
+            "Food is left lying",
+            "No food is left",
+            [(Cause.Overfed, Strong), (Cause.Mites, 1.5)]
+        ),
         (TankFact.MitesSeen, "Mites were seen", "No mites under the lens", [(Cause.Mites, 20.0)]),
-        (TankFact.CultureSealed, "The culture stands in a tight box", "The culture has air", [(Cause.Overfed, Hint)]),
+        (
+            TankFact.CultureSealed,
+            "The culture stands in a tight box",
+            "The culture has air",
+            [(Cause.Overfed, Hint)]
+        ),
         (TankFact.WoodNew, "Wood or leaves are new", "Wood and leaves are old", [(Cause.NewWood, Strong)]),
         (TankFact.NoCrew, "No springtails were put in", "Springtails were put in", [(Cause.NoCrew, Strong)]),
         (
@@ -101,7 +126,12 @@ public static class FactClues
             "Plants have stood for longer",
             [(Cause.NewPlants, Strong), (Cause.DipBurn, 2.0)]
         ),
-        (TankFact.PlantsDipped, "Plants were dipped in bleach", "Plants were not dipped", [(Cause.DipBurn, 8.0)]),
+        (
+            TankFact.PlantsDipped,
+            "Plants were dipped in bleach",
+            "Plants were not dipped",
+            [(Cause.DipBurn, 8.0)]
+        ),
         (
             TankFact.BromeliadInSoil,
             "Bromeliads are planted in soil",
@@ -109,7 +139,12 @@ public static class FactClues
             [(Cause.RosetteInSoil, 4.0)]
         ),
         (TankFact.TapWater, "Tap water is used", "Soft water is used", [(Cause.HardWater, 4.0)]),
-        (TankFact.LampOld, "The lamp is old or dim", "The lamp is fresh", [(Cause.LowLight, Hint), (Cause.LampTooStrong, 0.3)]),
+        (
+            TankFact.LampOld,
+            "The lamp is old or dim",
+            "The lamp is fresh",
+            [(Cause.LowLight, Hint), (Cause.LampTooStrong, 0.3)]
+        ),
         (
             TankFact.LampStronger,
             "The lamp is new, stronger or nearer",
@@ -134,13 +169,38 @@ public static class FactClues
             "Panes fog through the day",
             [(Cause.ColdGlass, 4.0), (Cause.OverMisting, 0.5), (Cause.VentsShut, 0.6)]
         ),
-        (TankFact.AnimalsNew, "The animals are new", "The animals have been there for longer", [(Cause.NewAnimals, 8.0)]),
+        (
+            TankFact.AnimalsNew,
+            "The animals are new",
+            "The animals have been there for longer",
+            [(Cause.NewAnimals, 8.0)]
+        ),
         (TankFact.AnimalsChase, "Animals chase or wrestle", "Nobody chases", [(Cause.Bullying, 10.0)]),
-        (TankFact.FloorBare, "The floor has little cover", "The floor is well covered", [(Cause.NoCover, Strong)]),
-        (TankFact.MeshOpen, "The mesh is wide or has a hole", "The mesh is fine and whole", [(Cause.OpenMesh, 8.0)]),
-        (TankFact.DoorGap, "Doors or lid leave a gap", "Doors and lid are tight", [(Cause.DoorGap, 8.0), (Cause.DryAir, 1.3)]),
+        (
+            TankFact.FloorBare,
+            "The floor has little cover",
+            "The floor is well covered",
+            [(Cause.NoCover, Strong)]
+        ),
+        (
+            TankFact.MeshOpen,
+            "The mesh is wide or has a hole",
+            "The mesh is fine and whole",
+            [(Cause.OpenMesh, 8.0)]
+        ),
+        (
+            TankFact.DoorGap,
+            "Doors or lid leave a gap",
+            "Doors and lid are tight",
+            [(Cause.DoorGap, 8.0), (Cause.DryAir, 1.3)]
+        ),
         (TankFact.BarrierGap, "The barrier has a gap", "The barrier is tight", [(Cause.BarrierGap, 10.0)]),
-        (TankFact.AirStill, "The air does not move", "The air moves", [(Cause.StillAir, 5.0), (Cause.VentsShut, 2.0)]),
+        (
+            TankFact.AirStill,
+            "The air does not move",
+            "The air moves",
+            [(Cause.StillAir, 5.0), (Cause.VentsShut, 2.0)]
+        ),
     ];
 
     /// <summary>Thresholds: below, between and above; factors of each side.</summary>
@@ -152,14 +212,26 @@ public static class FactClues
         (Cause, double)[] Above
     )> Numbers =
     [
-        (TankFact.FloorLight, 20, 100, [(Cause.LowLight, Hint), (Cause.LampTooStrong, 0.1)], [(Cause.LampTooStrong, Hint), (Cause.LowLight, 0.1)]),
+        (
+            TankFact.FloorLight,
+            20,
+            100,
+            [(Cause.LowLight, Hint), (Cause.LampTooStrong, 0.1)],
+            [(Cause.LampTooStrong, Hint), (Cause.LowLight, 0.1)]
+        ),
         (TankFact.Hottest, 27, 28, [(Cause.TooHot, 0.1)], [(Cause.TooHot, 8.0), (Cause.TooCold, 0.3)]),
         (TankFact.Coldest, 16, 18, [(Cause.TooCold, 8.0), (Cause.TooHot, 0.5)], [(Cause.TooCold, 0.1)]),
         (
             TankFact.Driest,
             60,
             70,
-            [(Cause.DryAir, Hint), (Cause.MistFails, Hint), (Cause.CrewDried, 2.0), (Cause.OverMisting, 0.2), (Cause.VentsShut, 0.1)],
+            [
+                (Cause.DryAir, Hint),
+                (Cause.MistFails, Hint),
+                (Cause.CrewDried, 2.0),
+                (Cause.OverMisting, 0.2),
+                (Cause.VentsShut, 0.1),
+            ],
             [(Cause.DryAir, 0.25), (Cause.MistFails, 0.3), (Cause.CrewDried, 0.4)]
         ),
         (TankFact.WaterSolids, 50, 100, [(Cause.HardWater, 0.15)], [(Cause.HardWater, 5.0)]),
@@ -174,7 +246,9 @@ public static class FactClues
             if (FactWords.Form(fact.Fact) == FactForm.YesNo)
             {
                 var row = YesNo.First(r => r.Fact == fact.Fact);
-                yield return fact.IsSo ? Clue.Create(row.Yes, row.Factors) : Clue.Create(row.No, Turned(row.Factors));
+                yield return fact.IsSo
+                    ? Clue.Create(row.Yes, row.Factors)
+                    : Clue.Create(row.No, Turned(row.Factors));
             }
             else if (
                 fact.Number is { } number

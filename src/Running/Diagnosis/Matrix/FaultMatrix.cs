@@ -102,7 +102,15 @@ public static class FaultMatrix
             (CrewGone, 0.3),
             (Mold, 0.15)
         ),
-        Row(Cause.DeadAnimal, "A dead animal", 1, (Smells, 0.85), (Mold, 0.25), (FrogDied, 0.2), (FliesOut, 0.1)),
+        Row(
+            Cause.DeadAnimal,
+            "A dead animal",
+            1,
+            (Smells, 0.85),
+            (Mold, 0.25),
+            (FrogDied, 0.2),
+            (FliesOut, 0.1)
+        ),
         Row(
             Cause.Overfed,
             "Too much food left lying",
@@ -112,7 +120,13 @@ public static class FaultMatrix
             (FliesOut, 0.3),
             (CrewGone, 0.3)
         ),
-        Row(Cause.ColdGlass, "Glass colder than the dew point of the tank's air", 5, (Fogs, 0.92), (Floods, 0.06)),
+        Row(
+            Cause.ColdGlass,
+            "Glass colder than the dew point of the tank's air",
+            5,
+            (Fogs, 0.92),
+            (Floods, 0.06)
+        ),
         Row(
             Cause.DryAir,
             "Air too dry: too little mist for the openings",
@@ -155,7 +169,14 @@ public static class FaultMatrix
             (PlantsCrisp, 0.35),
             (LeavesBleached, 0.25)
         ),
-        Row(Cause.NewPlants, "New plants settling in", 4, (PlantsMelt, 0.75), (PlantsCrisp, 0.2), (PlantsPale, 0.15)),
+        Row(
+            Cause.NewPlants,
+            "New plants settling in",
+            4,
+            (PlantsMelt, 0.75),
+            (PlantsCrisp, 0.2),
+            (PlantsPale, 0.15)
+        ),
         Row(
             Cause.HardWater,
             "Hard or salty water",

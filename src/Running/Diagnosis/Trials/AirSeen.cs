@@ -47,7 +47,9 @@ public sealed record AirSeen
         {
             if (reading.HumidityPercent >= FlatHumidity)
             {
-                ignored.Add($"Humidity of {reading.HumidityPercent:0.#} %: a wet sensor shows that whatever the air is.");
+                ignored.Add(
+                    $"Humidity of {reading.HumidityPercent:0.#} %: a wet sensor shows that whatever the air is."
+                );
                 kept.Add(reading with { HumidityPercent = null });
             }
             else
@@ -124,7 +126,10 @@ public sealed record AirSeen
     }
 
     /// <summary>Humidity within forty minutes after a misting, less that of the half hour before.</summary>
-    private static ImmutableArray<double> Rises((long Ticks, double Value)[] damp, IEnumerable<TimeOnly> mistings)
+    private static ImmutableArray<double> Rises(
+        (long Ticks, double Value)[] damp,
+        IEnumerable<TimeOnly> mistings
+    )
     {
         const long Minute = TimeSpan.TicksPerMinute;
         const double CannotRise = 95.0;

@@ -36,7 +36,10 @@ public sealed class Fit
 
     /// <summary>True where there is something to compare with.</summary>
     public bool HasReadings =>
-        levels.Length > 0 || air.MeanCelsius is not null || air.MeanHumidity is not null || air.ByHand.Length > 0;
+        levels.Length > 0
+        || air.MeanCelsius is not null
+        || air.MeanHumidity is not null
+        || air.ByHand.Length > 0;
 
     /// <summary>The last level within the runs; null for none.</summary>
     public TankReading? LastLevel => levels.Length > 0 ? levels[^1] : null;
@@ -53,7 +56,8 @@ public sealed class Fit
         {
             var hour = trials.HoursAt(reading.At);
             var model = Math.Max(0.0, trial.LevelMillimeters(hour) + (besideMillimetersPerDay * hour / 24.0));
-            var moved = Math.Abs(model - trials.StartMillimeters) + Math.Abs(besideMillimetersPerDay * hour / 48.0);
+            var moved =
+                Math.Abs(model - trials.StartMillimeters) + Math.Abs(besideMillimetersPerDay * hour / 48.0);
             sum += Student(
                 reading.Amount!.Value - model,
                 Math.Sqrt((LevelMillimeters * LevelMillimeters) + Math.Pow(GainShare * moved, 2))
@@ -119,5 +123,6 @@ public sealed class Fit
     }
 
     private static double Student(double miss, double spread) =>
-        (-0.5 * (Freedom + 1.0) * Math.Log(1.0 + (miss * miss / (spread * spread * Freedom)))) - Math.Log(spread);
+        (-0.5 * (Freedom + 1.0) * Math.Log(1.0 + (miss * miss / (spread * spread * Freedom))))
+        - Math.Log(spread);
 }

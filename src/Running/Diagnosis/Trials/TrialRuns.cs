@@ -60,18 +60,20 @@ public sealed class TrialRuns
             || 3600.0 * held.Hold.AirChanges.Si >= TapedChangesPerHour
         );
 
+    /// <summary>True where vents were taped, in the design's own numbers or beside them.</summary>
+    public bool IsShut => of.Is(TankFact.VentTaped);
+
     /// <summary>Runs all suppositions; null where the floor has no water curve.</summary>
     public TrialSet? Run()
     {
         var all = Enum.GetValues<Supposed>();
         var runs = new Trial?[all.Length];
-        Parallel.For(
-            0,
-            all.Length,
-            new ParallelOptions { CancellationToken = cancel },
-            i => runs[i] = Run(all[i])
+        Parallel.For(0, all.Length, new ParallelOptions { CancellationToken = cancel }, i =>
+            runs[i] = Run(all[i])
         );
-        return runs[0] is null ? null : new TrialSet(First, Days, StartMillimeters, [.. runs.OfType<Trial>()]);
+        return runs[0] is null
+            ? null
+            : new TrialSet(First, Days, StartMillimeters, [.. runs.OfType<Trial>()]);
     }
 
     /// <summary>Runs days from the report on, from a level on, with other settings.</summary>
@@ -81,8 +83,8 @@ public sealed class TrialRuns
     public Trial? Ahead(double millimeters, ClimateChange change, int days)
     {
         var setup = new BoxSetup(At(of.Design, millimeters), Setup) { Cancel = cancel };
-        return BoxRun.From(setup, Reported, change)?.Through(days, null, cancel)
-                is { StoppedEarly: null } result
+        return
+            BoxRun.From(setup, Reported, change)?.Through(days, null, cancel) is { StoppedEarly: null } result
             ? new Trial(Supposed.AsSet, result)
             : null;
     }
@@ -145,7 +147,9 @@ public sealed class TrialRuns
         }
 
         var from = Reported.AddDays(-UnknownDays);
-        return of.Design.Design.Planted is { } planted && planted > from ? (planted, entered) : (from, entered);
+        return of.Design.Design.Planted is { } planted && planted > from
+            ? (planted, entered)
+            : (from, entered);
     }
 
     private bool Near(DateOnly day) => Reported.DayNumber - day.DayNumber is >= 1 and <= MostDays;
@@ -153,10 +157,14 @@ public sealed class TrialRuns
     /// <summary>The design with its floor drained over a level.</summary>
     private static CheckedDesign At(CheckedDesign design, double millimeters)
     {
-        var text = string.Create(CultureInfo.InvariantCulture, $"{{ level: {Math.Max(0, millimeters):0.#} mm }}");
+        var text = string.Create(
+            CultureInfo.InvariantCulture,
+            $"{{ level: {Math.Max(0, millimeters):0.#} mm }}"
+        );
         var edited = DesignEdits.SetPart(design.Document, "start", text);
         return
-            edited.IsGood && DesignChecker.Check(edited.Value!, design.Catalog, design.Files) is { IsGood: true } good
+            edited.IsGood
+            && DesignChecker.Check(edited.Value!, design.Catalog, design.Files) is { IsGood: true } good
             ? good.Value!
             : design;
     }

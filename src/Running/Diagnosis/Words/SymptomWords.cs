@@ -155,9 +155,17 @@ public static class SymptomWords
         (
             Symptom.FliesOut,
             "flies or gnats in the room",
-            ["gnat", "fruitfl", "fl|fly|flies room|house|kitchen|out|outside|escape|escaped|everywhere|office"]
+            [
+                "gnat",
+                "fruitfl",
+                "fl|fly|flies room|house|kitchen|out|outside|escape|escaped|everywhere|office",
+            ]
         ),
-        (Symptom.Algae, "algae or slime on the front", ["algae", "alga", "green|slime|slimy glass|pane|front"]),
+        (
+            Symptom.Algae,
+            "algae or slime on the front",
+            ["algae", "alga", "green|slime|slimy glass|pane|front"]
+        ),
         (
             Symptom.MossDies,
             "moss dies",
@@ -166,7 +174,11 @@ public static class SymptomWords
         (
             Symptom.WhiteSpots,
             "white spots on panes and leaves",
-            ["white|chalk|chalky|lime spot|spots|crust|stain|stains|deposit|deposits|film|dots", "limescale", "scale glass|pane"]
+            [
+                "white|chalk|chalky|lime spot|spots|crust|stain|stains|deposit|deposits|film|dots",
+                "limescale",
+                "scale glass|pane",
+            ]
         ),
         (
             Symptom.DriesOut,
@@ -190,8 +202,7 @@ public static class SymptomWords
     ];
 
     /// <summary>All symptoms with their titles.</summary>
-    public static IEnumerable<(Symptom Symptom, string Title)> All =>
-        Known.Select(k => (k.Symptom, k.Title));
+    public static IEnumerable<(Symptom Symptom, string Title)> All => Known.Select(k => (k.Symptom, k.Title));
 
     /// <summary>Title of a symptom.</summary>
     public static string Title(Symptom symptom) => Known.First(k => k.Symptom == symptom).Title;
