@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Litterfall.Physics.Coupling;
+using Litterfall.Physics.Soil;
 
 namespace Litterfall.Forecasting.Climate;
 
@@ -37,6 +38,11 @@ public sealed record TankHistory
     /// </summary>
     public DateTime Watched { get; init; } = DateTime.MinValue;
 
+    /// <summary>
+    /// Level at the start over soil that has drained to it, m; null to start as the design is planted.
+    /// </summary>
+    public double? StartLevelMeters { get; init; }
+
     /// <summary>How often air and floor exchange water.</summary>
     public SimulationPace Pace { get; init; } = SimulationPace.Hourly;
 
@@ -73,7 +79,7 @@ public sealed record TankHistory
                 return null;
             }
 
-            var begun = state is null ? run.Start : Joined(run, state)!;
+            var begun = state is null ? Begun(run) : Joined(run, state)!;
             var result = Simulation.Run(run.Setup, begun, until - from, null, cancel);
             parts.Add(result);
             state = result.State;
@@ -84,6 +90,18 @@ public sealed record TankHistory
         }
 
         return new TankRun(parts.ToImmutable());
+    }
+
+    private SimulationState Begun(BoxRun run)
+    {
+        if (StartLevelMeters is not { } level)
+        {
+            return run.Start;
+        }
+
+        var columns = run.Floor.Columns;
+        var most = columns.LowerBoundaryMeters(0);
+        return run.Start with { Water = new WaterState(columns.AtRest(Math.Clamp(level, 0, most)), 0) };
     }
 
     private int HourOf(DateOnly day) => 24 * (day.DayNumber - First.DayNumber);
