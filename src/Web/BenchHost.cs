@@ -75,6 +75,7 @@ public static class BenchHost
         services.AddSingleton<Shop.Schedule.PlanDesk>();
         services.AddSingleton<Shop.Schedule.TaskSources>();
         services.AddSingleton<Shop.Schedule.TaskRounds>();
+        services.AddSingleton<Tanks.TankDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
