@@ -68,7 +68,10 @@ internal static class ImportText
             foreach (var channel in report.Channels)
             {
                 var place = channel.Place.Length > 0 ? $", in {Terminal.Clean(channel.Place)}" : "";
-                text.AppendLine(plain, $"  {Terminal.Clean(channel.Name)}: {Plain(channel.Quantity)}, {channel.Unit}{place}");
+                text.AppendLine(
+                    plain,
+                    $"  {Terminal.Clean(channel.Name)}: {Plain(channel.Quantity)}, {channel.Unit}{place}"
+                );
             }
 
             Spans(text, "gap", [.. report.Gaps.Select(g => $"{Shown(g.From)} to {Shown(g.To)}")]);
@@ -161,7 +164,10 @@ internal static class ImportText
 
         if (spans.Count > MostShown)
         {
-            text.AppendLine(CultureInfo.InvariantCulture, $"  and {Count(spans.Count - MostShown, "more " + what)}");
+            text.AppendLine(
+                CultureInfo.InvariantCulture,
+                $"  and {Count(spans.Count - MostShown, "more " + what)}"
+            );
         }
     }
 

@@ -16,7 +16,7 @@ public readonly record struct AirReading(long Ticks, double Celsius, double Perc
 public sealed class RoomAir
 {
     /// <summary>Zone of the room.</summary>
-    public const string Zone = "Europe/Amsterdam";
+    public const string Zone = "Europe/Berlin";
 
     /// <summary>Readings of each logger.</summary>
     public const int Count = 13_248;
@@ -34,7 +34,7 @@ public sealed class RoomAir
     private const double HotSwing = 1.54;
     private const double HotRampHours = 6.0;
     private const double DryPercent = 60.5;
-    private const double DryHours = 8.0;
+    private const double DryHours = 4.0;
     private static readonly double[] Mists = [7.5, 12.5, 18.5];
 
     /// <summary>First reading: midnight of 15 February 2026 in the room.</summary>
@@ -61,7 +61,10 @@ public sealed class RoomAir
         for (var i = 0; i < count; i++)
         {
             ticks[i] = Start.Ticks + (i * TimeSpan.FromMinutes(Minutes).Ticks);
-            var at = Instant.FromDateTimeUtc(new DateTime(ticks[i], DateTimeKind.Utc)).InZone(zone).LocalDateTime;
+            var at = Instant
+                .FromDateTimeUtc(new DateTime(ticks[i], DateTimeKind.Utc))
+                .InZone(zone)
+                .LocalDateTime;
             hours[i] = Period.Between(first, at, PeriodUnits.Ticks).Ticks / (double)TimeSpan.TicksPerHour;
         }
 
@@ -77,7 +80,9 @@ public sealed class RoomAir
         var chance = new Chance(seed + 1);
         return
         [
-            .. room.Select((t, i) => new AirReading(ticks[i], t, 46.0 - (1.5 * (t - Mean)) + chance.Normal())),
+            .. room.Select(
+                (t, i) => new AirReading(ticks[i], t, 46.0 - (1.5 * (t - Mean)) + chance.Normal())
+            ),
         ];
     }
 
@@ -134,7 +139,8 @@ public sealed class RoomAir
         for (var i = 0; i < air.Length; i++)
         {
             var day = 1.0 + (hours[i] / 24.0);
-            var usual = Mean
+            var usual =
+                Mean
                 + (0.9 * Math.Sin(2.0 * Math.PI * (OfDay(i) - 9.0) / 24.0))
                 + (0.6 * Math.Sin(2.0 * Math.PI * day / 9.0));
             if (HasFaults)

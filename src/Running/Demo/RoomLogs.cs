@@ -47,7 +47,10 @@ public static class RoomLogs
         {
             var at = Wall(r.Ticks);
             text.Append(Plain, $"{at.LocalDateTime.ToDateTimeUnspecified():yyyy-MM-dd'T'HH:mm:ss}");
-            text.Append(Plain, $"+{at.Offset.Seconds / 3600:00}:00,{r.Celsius:0.00},{r.Percent:0.00},{Dew(r):0.00}\r\n");
+            text.Append(
+                Plain,
+                $"+{at.Offset.Seconds / 3600:00}:00,{r.Celsius:0.00},{r.Percent:0.00},{Dew(r):0.00}\r\n"
+            );
         }
 
         return Encoding.UTF8.GetBytes(text.ToString());
@@ -103,7 +106,10 @@ public static class RoomLogs
         foreach (var r in readings)
         {
             var at = new DateTime(r.Ticks);
-            text.Append(Plain, $"{at:MM/dd/yy HH:mm:ss}.0\t{r.Celsius:0.000}\t{r.Celsius:0.0}\t{r.Percent:0.0}\r\n");
+            text.Append(
+                Plain,
+                $"{at:MM/dd/yy HH:mm:ss}.0\t{r.Celsius:0.000}\t{r.Celsius:0.0}\t{r.Percent:0.0}\r\n"
+            );
         }
 
         return Encoding.UTF8.GetBytes(text.ToString());
@@ -128,7 +134,10 @@ public static class RoomLogs
         var text = new StringBuilder("Time,Temperature (°C),Humidity (%)\n");
         foreach (var r in readings)
         {
-            text.Append(Plain, $"{new DateTime(r.Ticks):yyyy-MM-dd'T'HH:mm:ss'Z'},{r.Celsius:0.00},{r.Percent:0.0}\n");
+            text.Append(
+                Plain,
+                $"{new DateTime(r.Ticks):yyyy-MM-dd'T'HH:mm:ss'Z'},{r.Celsius:0.00},{r.Percent:0.0}\n"
+            );
         }
 
         return Encoding.UTF8.GetBytes(text.ToString());

@@ -53,7 +53,9 @@ internal sealed class ColumnGuess(
             .. Enumerable
                 .Range(0, rows.Max(r => r.Length))
                 .Where(c => c != time.Date && c != time.Clock)
-                .Where(c => rows.TrueForAll(r => c < r.Length && r[c].Length == 1 && char.IsAsciiLetter(r[c][0]))),
+                .Where(c =>
+                    rows.TrueForAll(r => c < r.Length && r[c].Length == 1 && char.IsAsciiLetter(r[c][0]))
+                ),
         ];
 
     private ReadColumn Wished(LoggerColumn wish)
@@ -71,7 +73,8 @@ internal sealed class ColumnGuess(
     }
 
     private static bool IsFit(UnitWord unit, LogQuantity quantity) =>
-        unit.Quantity == quantity || (unit.Quantity == LogQuantity.Temperature && quantity == LogQuantity.DewPoint)
+        unit.Quantity == quantity
+        || (unit.Quantity == LogQuantity.Temperature && quantity == LogQuantity.DewPoint)
         || quantity == LogQuantity.Other;
 
     private HeadCell? Head(int c)
@@ -89,8 +92,18 @@ internal sealed class ColumnGuess(
         }
 
         return head.Role == HeadRole.Reading && (IsFit(below, head.Quantity) || head.Unit is null)
-            ? head with { Unit = below, Quantity = IsFit(below, head.Quantity) ? head.Quantity : below.Quantity }
-            : head.Role == HeadRole.Unknown ? head with { Role = HeadRole.Reading, Unit = below, Quantity = below.Quantity }
+                ? head with
+                {
+                    Unit = below,
+                    Quantity = IsFit(below, head.Quantity) ? head.Quantity : below.Quantity,
+                }
+            : head.Role == HeadRole.Unknown
+                ? head with
+                {
+                    Role = HeadRole.Reading,
+                    Unit = below,
+                    Quantity = below.Quantity,
+                }
             : head;
     }
 
@@ -184,8 +197,11 @@ internal sealed class ColumnGuess(
         }
 
         var second = Values(found[1].Index, out _);
-        if (found[0].Quantity == LogQuantity.Temperature && second.TrueForAll(v => v is >= 0.0 and <= MostHumidity)
-            && second.Max() - second.Min() + Middle(second) > 45.0)
+        if (
+            found[0].Quantity == LogQuantity.Temperature
+            && second.TrueForAll(v => v is >= 0.0 and <= MostHumidity)
+            && second.Max() - second.Min() + Middle(second) > 45.0
+        )
         {
             found[1] = found[1] with { Quantity = LogQuantity.Humidity };
         }
@@ -233,9 +249,10 @@ internal sealed class ColumnGuess(
         var used = new HashSet<string>(StringComparer.Ordinal);
         for (var i = 0; i < columns.Count; i++)
         {
-            var name = columns[i].Name.Length > 0
-                ? columns[i].Name
-                : string.Create(CultureInfo.InvariantCulture, $"channel {i + 1}");
+            var name =
+                columns[i].Name.Length > 0
+                    ? columns[i].Name
+                    : string.Create(CultureInfo.InvariantCulture, $"channel {i + 1}");
             var given = name;
             for (var n = 2; !used.Add(given); n++)
             {

@@ -98,7 +98,8 @@ internal sealed class DateGuess
         IsCertain = false;
         var sign = times[0].Sign;
         var isEuropean = sign is '.' or '-' || layout.HasComma || layout.Mark == CellMark.Semicolon;
-        var isAmerican = times[0].IsHalfDay
+        var isAmerican =
+            times[0].IsHalfDay
             || layout.Columns.Any(c => c.Unit == UnitWord.Fahrenheit)
             || times[0].Third < Thousand;
         var likely = !isEuropean && isAmerican ? DateOrder.MonthDayYear : DateOrder.DayMonthYear;
@@ -130,7 +131,11 @@ internal sealed class DateGuess
         for (var i = 0; i < count; i++)
         {
             ref readonly var t = ref times[i];
-            var isSame = i > 0 && t.First == known.First && t.Second == known.Second && t.Third == known.Third
+            var isSame =
+                i > 0
+                && t.First == known.First
+                && t.Second == known.Second
+                && t.Third == known.Third
                 && t.IsNamed == known.IsNamed;
             if (!isSame)
             {
@@ -156,7 +161,11 @@ internal sealed class DateGuess
             _ => (time.Third, time.Second, time.First),
         };
         var full = year < 100 ? 2000 + year : year;
-        return full is < 1970 or > 2199 || month is < 1 or > 12 || day < 1 || day > DateTime.DaysInMonth(full, month)
+        return
+            full is < 1970 or > 2199
+            || month is < 1 or > 12
+            || day < 1
+            || day > DateTime.DaysInMonth(full, month)
             ? -1
             : new DateTime(full, month, day, 0, 0, 0, DateTimeKind.Unspecified).Ticks;
     }

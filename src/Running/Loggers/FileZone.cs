@@ -31,7 +31,13 @@ internal sealed record FileZone(long[] Utc, string Name, ZoneOrigin Origin, Summ
 {
     private const int MostHeadLines = 60;
 
-    public static FileZone Find(LoggerText text, FileLayout layout, RowTable table, long[] local, (string Fixed, string Given) wish)
+    public static FileZone Find(
+        LoggerText text,
+        FileLayout layout,
+        RowTable table,
+        long[] local,
+        (string Fixed, string Given) wish
+    )
     {
         if (OfRows(table, local) is { } rows)
         {
@@ -39,10 +45,12 @@ internal sealed record FileZone(long[] Utc, string Name, ZoneOrigin Origin, Summ
         }
 
         var interval = RowOrder.Interval(local);
-        var (zone, name, origin) = ZoneChoice.Find(wish.Fixed) is { } own ? (own, wish.Fixed, ZoneOrigin.Fixed)
+        var (zone, name, origin) =
+            ZoneChoice.Find(wish.Fixed) is { } own ? (own, wish.Fixed, ZoneOrigin.Fixed)
             : InHead(text, layout) is var (head, shown) && head is not null ? (head, shown, ZoneOrigin.Head)
             : ZoneChoice.Find(wish.Given) is { } given ? (given, wish.Given, ZoneOrigin.Given)
-            : ZoneChoice.FromChanges(local, interval) is { } guess ? (ZoneChoice.Find(guess)!, guess, ZoneOrigin.Changes)
+            : ZoneChoice.FromChanges(local, interval) is { } guess
+                ? (ZoneChoice.Find(guess)!, guess, ZoneOrigin.Changes)
             : (DateTimeZone.Utc, "UTC", ZoneOrigin.Nowhere);
         var times = WallClock.Read(local, interval, zone);
         return new(times.Utc, name, origin, times.Summer);
@@ -68,7 +76,12 @@ internal sealed record FileZone(long[] Utc, string Name, ZoneOrigin Origin, Summ
             utc[i] = local[i] - (offset * TimeSpan.TicksPerMinute);
         }
 
-        return new(utc, isOne ? ZoneChoice.Shown(offset) : "as written in each row", ZoneOrigin.Rows, SummerTime.Unseen);
+        return new(
+            utc,
+            isOne ? ZoneChoice.Shown(offset) : "as written in each row",
+            ZoneOrigin.Rows,
+            SummerTime.Unseen
+        );
     }
 
     /// <summary>"GMT+01:00", "UTC", or a zone's name in the lines before the rows.</summary>
@@ -77,17 +90,22 @@ internal sealed record FileZone(long[] Utc, string Name, ZoneOrigin Origin, Summ
         for (var i = Math.Max(0, layout.First - MostHeadLines); i < layout.First; i++)
         {
             var line = text[i].ToString();
-            var tokens = line.Split([' ', ',', ';', '\t', '"', '(', ')', '[', ']', '|', '='], StringSplitOptions.RemoveEmptyEntries);
+            var tokens = line.Split(
+                [' ', ',', ';', '\t', '"', '(', ')', '[', ']', '|', '='],
+                StringSplitOptions.RemoveEmptyEntries
+            );
             foreach (var token in tokens)
             {
-                var isOffset = token.StartsWith("UTC", StringComparison.OrdinalIgnoreCase)
+                var isOffset =
+                    token.StartsWith("UTC", StringComparison.OrdinalIgnoreCase)
                     || token.StartsWith("GMT", StringComparison.OrdinalIgnoreCase);
                 if (isOffset && ZoneChoice.Minutes(token) is { } minutes)
                 {
                     return (ZoneChoice.FromMinutes(minutes), ZoneChoice.Shown(minutes));
                 }
 
-                var isName = token.Contains('/', StringComparison.Ordinal) && char.IsAsciiLetterUpper(token[0]);
+                var isName =
+                    token.Contains('/', StringComparison.Ordinal) && char.IsAsciiLetterUpper(token[0]);
                 if (isName && token.Length > 5 && DateTimeZoneProviders.Tzdb.GetZoneOrNull(token) is { } zone)
                 {
                     return (zone, zone.Id);

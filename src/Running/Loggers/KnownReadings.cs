@@ -76,11 +76,7 @@ public sealed class KnownReadings
                     }
                 ),
             ],
-            Report = read.Report with
-            {
-                Kept = kept.Count,
-                Duplicates = read.Report.Duplicates + dropped,
-            },
+            Report = read.Report with { Kept = kept.Count, Duplicates = read.Report.Duplicates + dropped },
         };
     }
 }

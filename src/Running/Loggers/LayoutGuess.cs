@@ -79,7 +79,8 @@ internal sealed class LayoutGuess
         }
 
         var (cellsOfTime, most) = votes.MaxBy(v => v.Value.Rows);
-        return (most.Rows + most.Cells, cellsOfTime);
+        // Mixed marks cut numbers at their decimal commas: they count only where no plain mark reads the rows.
+        return (most.Rows + (mark == CellMark.Mixed ? 0 : most.Cells), cellsOfTime);
     }
 
     private static bool IsNumber(ReadOnlySpan<char> cell) =>
@@ -165,7 +166,9 @@ internal sealed class LayoutGuess
                 Heads = heads,
                 Columns = columns,
                 States = guess.States(),
-                HasComma = rows.Exists(r => columns.Any(c => c.Index < r.Length && NumberCell.HasComma(r[c.Index]))),
+                HasComma = rows.Exists(r =>
+                    columns.Any(c => c.Index < r.Length && NumberCell.HasComma(r[c.Index]))
+                ),
                 IsFahrenheitGuessed = guess.IsFahrenheitGuessed,
             };
     }
@@ -253,8 +256,13 @@ internal sealed class LayoutGuess
 
     private static bool IsHead(List<HeadCell> cells, int width)
     {
-        var (readings, known) = (cells.Count(c => c.Role == HeadRole.Reading), cells.Count(c => c.Role != HeadRole.Unknown));
-        return cells.Count >= 2 && cells.Count * 2 >= width && (readings > 0 || known >= 2 || (known > 0 && cells.Count >= width - 1));
+        var (readings, known) = (
+            cells.Count(c => c.Role == HeadRole.Reading),
+            cells.Count(c => c.Role != HeadRole.Unknown)
+        );
+        return cells.Count >= 2
+            && cells.Count * 2 >= width
+            && (readings > 0 || known >= 2 || (known > 0 && cells.Count >= width - 1));
     }
 
     private static bool IsUnits(string[] cells)

@@ -97,7 +97,13 @@ public static class LoggerFile
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(plain)))[..16];
     }
 
-    private sealed record Assembly(string Name, LoggerText Text, FileLayout Layout, RowTable Table, DateGuess Dates)
+    private sealed record Assembly(
+        string Name,
+        LoggerText Text,
+        FileLayout Layout,
+        RowTable Table,
+        DateGuess Dates
+    )
     {
         public LoggerReading Make(string fingerprint, LoggerStyle? style, LoggerWish wish)
         {

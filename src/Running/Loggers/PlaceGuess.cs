@@ -7,7 +7,16 @@ public static partial class PlaceGuess
 {
     private static readonly string[] Rooms =
     [
-        "room", "raum", "zimmer", "kamer", "pièce", "piece", "sala", "stanza", "rum", "habitación",
+        "room",
+        "raum",
+        "zimmer",
+        "kamer",
+        "pièce",
+        "piece",
+        "sala",
+        "stanza",
+        "rum",
+        "habitación",
     ];
 
     private static readonly string[] NoTank = ["CH", "RH", "NO", "NR", "SN", "ID", "UTC", "GMT", "PM", "LOG"];
@@ -21,7 +30,10 @@ public static partial class PlaceGuess
         foreach (Match match in Tank().Matches(name))
         {
             var letters = match.Groups[1].Value.ToUpperInvariant();
-            var isThermometer = isColumn && letters is "T" or "H" or "P" or "C" && !match.Value.Contains('-', StringComparison.Ordinal)
+            var isThermometer =
+                isColumn
+                && letters is "T" or "H" or "P" or "C"
+                && !match.Value.Contains('-', StringComparison.Ordinal)
                 && name.Length == match.Length;
             if (!isThermometer && !NoTank.Contains(letters, StringComparer.Ordinal))
             {
@@ -30,12 +42,22 @@ public static partial class PlaceGuess
         }
 
         var lower = name.ToLowerInvariant();
-        if (lower.Contains("shelf", StringComparison.Ordinal) || lower.Contains("regal", StringComparison.Ordinal))
+        if (
+            lower.Contains("shelf", StringComparison.Ordinal)
+            || lower.Contains("regal", StringComparison.Ordinal)
+        )
         {
             return "culture shelf";
         }
 
-        return Array.Exists(Rooms, r => Regex.IsMatch(lower, $@"(?<![\p{{L}}]){r}(?![\p{{L}}])", RegexOptions.None, TimeSpan.FromSeconds(1)))
+        return Array.Exists(Rooms, r =>
+            Regex.IsMatch(
+                lower,
+                $@"(?<![\p{{L}}]){r}(?![\p{{L}}])",
+                RegexOptions.None,
+                TimeSpan.FromSeconds(1)
+            )
+        )
             ? "room"
             : "";
     }

@@ -111,7 +111,14 @@ internal sealed class RowTable
         }
 
         Fault = isTimed
-            ? Wrong(line, badCell, cells, row, "is no number", $"a number in the column \"{layout.Columns[badCell].Name}\"")
+            ? Wrong(
+                line,
+                badCell,
+                cells,
+                row,
+                "is no number",
+                $"a number in the column \"{layout.Columns[badCell].Name}\""
+            )
             : Wrong(line, -1, cells, row, "is no time", "a date and a time as in the rows before");
         return false;
     }
@@ -148,7 +155,9 @@ internal sealed class RowTable
             return false;
         }
 
-        var at = DateTime.UnixEpoch.AddTicks((long)(Math.Round(seconds * 1000.0) * TimeSpan.TicksPerMillisecond));
+        var at = DateTime.UnixEpoch.AddTicks(
+            (long)(Math.Round(seconds * 1000.0) * TimeSpan.TicksPerMillisecond)
+        );
         time.First = (short)at.Year;
         time.Second = (short)at.Month;
         time.Third = (short)at.Day;

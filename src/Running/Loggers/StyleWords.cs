@@ -20,11 +20,13 @@ internal sealed record StyleWords(LoggerText Text, FileLayout Layout, RowTable T
             _ => "columns parted by spaces and commas",
         };
         var point = Layout.HasComma ? "decimal comma" : "decimal point";
-        var head = Layout.Head < 0 ? "no header"
+        var head =
+            Layout.Head < 0 ? "no header"
             : Layout.Units >= 0 ? "header with a row of units"
             : Layout.Head > 1 ? "header below a block of details"
             : "header row";
-        var date = Layout.Time.Form != TimeForm.Written ? "seconds since 1970"
+        var date =
+            Layout.Time.Form != TimeForm.Written ? "seconds since 1970"
             : order == DateOrder.YearMonthDay ? "dates as year, month, day"
             : order == DateOrder.MonthDayYear ? "dates as month, day, year"
             : "dates as day, month, year";
@@ -115,7 +117,8 @@ internal sealed record StyleWords(LoggerText Text, FileLayout Layout, RowTable T
 
         if (Table.Alarms > 0)
         {
-            yield return Counted(Table.Alarms, "row carries", "rows carry") + " an alarm of the logger itself.";
+            yield return Counted(Table.Alarms, "row carries", "rows carry")
+                + " an alarm of the logger itself.";
         }
 
         if (Table.Starts > 0)
@@ -136,7 +139,8 @@ internal sealed record StyleWords(LoggerText Text, FileLayout Layout, RowTable T
 
         if (conflicts > 0)
         {
-            yield return Counted(conflicts, "time stands", "times stand") + " twice with different values; all were kept.";
+            yield return Counted(conflicts, "time stands", "times stand")
+                + " twice with different values; all were kept.";
         }
     }
 

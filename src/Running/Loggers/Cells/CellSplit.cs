@@ -140,5 +140,5 @@ public static class CellSplit
         return count;
     }
 
-    private static bool IsMixed(char c) => c is ' ' or ',' or '\t' or ';' or '\u00A0';
+    private static bool IsMixed(char c) => c is ' ' or ',' or '\t' or '\u00A0';
 }

@@ -27,66 +27,236 @@ public sealed record HeadCell(string Name, HeadRole Role, LogQuantity Quantity, 
 {
     private static readonly string[] Dew =
     [
-        "dew", "taupunkt", "rosée", "rosee", "rocío", "rocio", "rugiada", "orvalho", "dauw", "dagg", "dugpunkt",
-        "duggpunkt", "kastepiste", "rosy", "rosn", "росы", "露点", "露點", "harmatpont", "çiy",
+        "dew",
+        "taupunkt",
+        "rosée",
+        "rosee",
+        "rocío",
+        "rocio",
+        "rugiada",
+        "orvalho",
+        "dauw",
+        "dagg",
+        "dugpunkt",
+        "duggpunkt",
+        "kastepiste",
+        "rosy",
+        "rosn",
+        "росы",
+        "露点",
+        "露點",
+        "harmatpont",
+        "çiy",
     ];
 
     private static readonly string[] Damp =
     [
-        "humid", "hygro", "feucht", "humed", "umid", "vocht", "fukt", "fugt", "kosteus", "wilgot", "vlhk",
-        "влаж", "湿", "濕", "páratart", "luftf", "moisture",
+        "humid",
+        "hygro",
+        "feucht",
+        "humed",
+        "umid",
+        "vocht",
+        "fukt",
+        "fugt",
+        "kosteus",
+        "wilgot",
+        "vlhk",
+        "влаж",
+        "湿",
+        "濕",
+        "páratart",
+        "luftf",
+        "moisture",
     ];
 
     private static readonly string[] DampTokens =
     [
-        "rh", "rf", "hr", "ur", "rv", "hum", "h", "%", "%rh", "rh%", "nem", "relh", "rhum", "lf",
+        "rh",
+        "rf",
+        "hr",
+        "ur",
+        "rv",
+        "hum",
+        "h",
+        "%",
+        "%rh",
+        "rh%",
+        "nem",
+        "relh",
+        "rhum",
+        "lf",
     ];
 
     private static readonly string[] Warm =
     [
-        "temp", "lämpö", "teplot", "hőmér", "sıcak", "темп", "温度", "溫度", "气温", "氣溫", "thermo", "celsius",
-        "fahrenheit", "probe",
+        "temp",
+        "lämpö",
+        "teplot",
+        "hőmér",
+        "sıcak",
+        "темп",
+        "温度",
+        "溫度",
+        "气温",
+        "氣溫",
+        "thermo",
+        "celsius",
+        "fahrenheit",
+        "probe",
     ];
 
     private static readonly string[] WarmTokens = ["t", "ta", "tair", "c", "°c", "°f", "t°", "f"];
 
     private static readonly string[] Press =
     [
-        "press", "druck", "presión", "presion", "tryck", "tryk", "trykk", "ciśn", "давл", "气压", "氣壓", "tlak",
-        "paine", "basınç", "baro", "légnyom",
+        "press",
+        "druck",
+        "presión",
+        "presion",
+        "tryck",
+        "tryk",
+        "trykk",
+        "ciśn",
+        "давл",
+        "气压",
+        "氣壓",
+        "tlak",
+        "paine",
+        "basınç",
+        "baro",
+        "légnyom",
     ];
 
     private static readonly string[] Bright =
     [
-        "light", "licht", "lumi", "illumin", "lux", "beleucht", "светл", "освещ", "光", "par", "ppfd", "światł",
-        "osvětl", "ljus", "lys", "valo", "luz", "luce", "luminos", "helligkeit",
+        "light",
+        "licht",
+        "lumi",
+        "illumin",
+        "lux",
+        "beleucht",
+        "светл",
+        "освещ",
+        "光",
+        "par",
+        "ppfd",
+        "światł",
+        "osvětl",
+        "ljus",
+        "lys",
+        "valo",
+        "luz",
+        "luce",
+        "luminos",
+        "helligkeit",
     ];
 
     private static readonly string[] BrightTokens = ["par", "lys", "luz", "luce", "valo", "lx"];
 
     private static readonly string[] Clock =
     [
-        "time", "date", "zeit", "datum", "heure", "fecha", "tijd", "dato", "datę", "дата", "время", "日期", "时间",
-        "時間", "日時", "時刻", "timestamp", "epoch", "unix", "päivä", "kellon", "czas", "datetime", "tarih", "zaman",
-        "dátum", "horod", "klokke", "tidspunkt",
+        "time",
+        "date",
+        "zeit",
+        "datum",
+        "heure",
+        "fecha",
+        "tijd",
+        "dato",
+        "datę",
+        "дата",
+        "время",
+        "日期",
+        "时间",
+        "時間",
+        "日時",
+        "時刻",
+        "timestamp",
+        "epoch",
+        "unix",
+        "päivä",
+        "kellon",
+        "czas",
+        "datetime",
+        "tarih",
+        "zaman",
+        "dátum",
+        "horod",
+        "klokke",
+        "tidspunkt",
     ];
 
     private static readonly string[] ClockTokens =
     [
-        "tid", "hora", "ora", "data", "temps", "tempo", "kl", "čas", "cas", "aika", "jour", "giorno", "dag", "saat",
-        "utc", "gmt", "idő", "klock",
+        "tid",
+        "hora",
+        "ora",
+        "data",
+        "temps",
+        "tempo",
+        "kl",
+        "čas",
+        "cas",
+        "aika",
+        "jour",
+        "giorno",
+        "dag",
+        "saat",
+        "utc",
+        "gmt",
+        "idő",
+        "klock",
     ];
 
     private static readonly string[] Beside =
     [
-        "serial", "index", "record", "sample", "battery", "batterie", "status", "alarm", "event", "marker", "logger",
-        "device", "host", "rssi", "signal", "comment", "remark", "bemerk", "kommentar", "messung", "lfd", "laufende",
+        "serial",
+        "index",
+        "record",
+        "sample",
+        "battery",
+        "batterie",
+        "status",
+        "alarm",
+        "event",
+        "marker",
+        "logger",
+        "device",
+        "host",
+        "rssi",
+        "signal",
+        "comment",
+        "remark",
+        "bemerk",
+        "kommentar",
+        "messung",
+        "lfd",
+        "laufende",
     ];
 
     private static readonly string[] BesideTokens =
     [
-        "no", "nr", "nº", "n°", "#", "id", "sn", "s/n", "num", "number", "rec", "row", "flag", "state", "batt", "bat",
-        "count", "seq", "point", "mark",
+        "no",
+        "nr",
+        "nº",
+        "n°",
+        "#",
+        "id",
+        "sn",
+        "s/n",
+        "num",
+        "number",
+        "rec",
+        "row",
+        "flag",
+        "state",
+        "batt",
+        "bat",
+        "count",
+        "seq",
+        "point",
+        "mark",
     ];
 
     /// <summary>Takes the head of a column apart.</summary>
@@ -109,7 +279,7 @@ public sealed record HeadCell(string Name, HeadRole Role, LogQuantity Quantity, 
             return new(name, HeadRole.Time, LogQuantity.Other, null);
         }
 
-        if (IsAny(lower, tokens, Beside, BesideTokens) && unit?.Quantity is null or LogQuantity.Other)
+        if (IsAny(lower, tokens, Beside, BesideTokens) && unit is null)
         {
             return new(name, HeadRole.Besides, LogQuantity.Other, unit);
         }
@@ -119,7 +289,8 @@ public sealed record HeadCell(string Name, HeadRole Role, LogQuantity Quantity, 
 
     private static HeadCell Reading(string name, string lower, string[] tokens, UnitWord? unit)
     {
-        LogQuantity? quantity = IsAny(lower, tokens, Damp, DampTokens) ? LogQuantity.Humidity
+        LogQuantity? quantity =
+            IsAny(lower, tokens, Damp, DampTokens) ? LogQuantity.Humidity
             : IsAny(lower, tokens, Press, []) ? LogQuantity.Pressure
             : IsAny(lower, tokens, Bright, BrightTokens) ? LogQuantity.Light
             : IsAny(lower, tokens, Warm, WarmTokens) || tokens.Any(IsNumbered) ? LogQuantity.Temperature
@@ -129,7 +300,8 @@ public sealed record HeadCell(string Name, HeadRole Role, LogQuantity Quantity, 
             return new(name, HeadRole.Unknown, LogQuantity.Other, unit);
         }
 
-        var fitting = quantity == LogQuantity.Temperature ? AsWarm(unit, tokens)
+        var fitting =
+            quantity == LogQuantity.Temperature ? AsWarm(unit, tokens)
             : unit?.Quantity == quantity || quantity == LogQuantity.Other ? unit
             : null;
         return new(name, HeadRole.Reading, quantity.Value, fitting);

@@ -9,16 +9,69 @@ public static class NumberCell
     private const int MostPlaces = 22;
     private static readonly double[] Tens =
     [
-        1e0, 1e1, 1e2, 1e3, 1e4, 1e5, 1e6, 1e7, 1e8, 1e9, 1e10, 1e11,
-        1e12, 1e13, 1e14, 1e15, 1e16, 1e17, 1e18, 1e19, 1e20, 1e21, 1e22,
+        1e0,
+        1e1,
+        1e2,
+        1e3,
+        1e4,
+        1e5,
+        1e6,
+        1e7,
+        1e8,
+        1e9,
+        1e10,
+        1e11,
+        1e12,
+        1e13,
+        1e14,
+        1e15,
+        1e16,
+        1e17,
+        1e18,
+        1e19,
+        1e20,
+        1e21,
+        1e22,
     ];
 
     /// <summary>Words of loggers for a value that could not be measured.</summary>
     private static readonly string[] Missing =
     [
-        "nan", "null", "n/a", "na", "n.a.", "err", "error", "fehler", "erreur", "ol", "open", "short", "fault",
-        "invalid", "none", "no data", "missing", "sensor", "lo", "hi", "low", "high", "over", "under", "x", "?",
-        "#n/a", "no signal", "inf", "-inf", "+inf", "ovf", "off", "absent", "disconnected",
+        "nan",
+        "null",
+        "n/a",
+        "na",
+        "n.a.",
+        "err",
+        "error",
+        "fehler",
+        "erreur",
+        "ol",
+        "open",
+        "short",
+        "fault",
+        "invalid",
+        "none",
+        "no data",
+        "missing",
+        "sensor",
+        "lo",
+        "hi",
+        "low",
+        "high",
+        "over",
+        "under",
+        "x",
+        "?",
+        "#n/a",
+        "no signal",
+        "inf",
+        "-inf",
+        "+inf",
+        "ovf",
+        "off",
+        "absent",
+        "disconnected",
     ];
 
     /// <summary>Reads a number with decimal point or comma and perhaps its unit behind it.</summary>
@@ -158,15 +211,20 @@ public static class NumberCell
                 continue;
             }
 
-            clean[length++] = i == point ? '.' : number[i] == '−' ? '-' : number[i];
+            clean[length++] =
+                i == point ? '.'
+                : number[i] == '−' ? '-'
+                : number[i];
         }
 
-        return double.TryParse(clean[..length], NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
+        return
+            double.TryParse(clean[..length], NumberStyles.Float, CultureInfo.InvariantCulture, out var value)
             && double.IsFinite(value)
-                ? value
-                : double.NaN;
+            ? value
+            : double.NaN;
     }
 
     /// <summary>What may follow a number in its cell: "°C", "%", "% RH", "hPa", "lx".</summary>
-    private static bool IsUnit(ReadOnlySpan<char> text) => text.Length <= 12 && UnitWord.Find(text) is not null;
+    private static bool IsUnit(ReadOnlySpan<char> text) =>
+        text.Length <= 12 && UnitWord.Find(text) is not null;
 }

@@ -7,7 +7,9 @@ public struct RawTime
     public const short NoOffset = short.MinValue;
 
     /// <summary>First, second and third part of the date.</summary>
-    public short First, Second, Third;
+    public short First,
+        Second,
+        Third;
 
     /// <summary>Minutes before UTC, or <see cref="NoOffset"/>.</summary>
     public short Offset;
@@ -39,11 +41,46 @@ public static class TimeCell
     /// <summary>First letters of the months in languages that name them with Latin letters.</summary>
     private static readonly (string Name, short Month)[] Months =
     [
-        ("jan", 1), ("ene", 1), ("gen", 1), ("jän", 1), ("feb", 2), ("fév", 2), ("fev", 2), ("mar", 3), ("mär", 3),
-        ("mrt", 3), ("maa", 3), ("apr", 4), ("avr", 4), ("abr", 4), ("may", 5), ("mai", 5), ("mei", 5), ("mag", 5),
-        ("maj", 5), ("jun", 6), ("giu", 6), ("jui", 6), ("jul", 7), ("lug", 7), ("aug", 8), ("aoû", 8), ("aou", 8),
-        ("ago", 8), ("sep", 9), ("set", 9), ("oct", 10), ("okt", 10), ("ott", 10), ("out", 10), ("nov", 11),
-        ("dec", 12), ("déc", 12), ("dez", 12), ("dic", 12), ("des", 12),
+        ("jan", 1),
+        ("ene", 1),
+        ("gen", 1),
+        ("jän", 1),
+        ("feb", 2),
+        ("fév", 2),
+        ("fev", 2),
+        ("mar", 3),
+        ("mär", 3),
+        ("mrt", 3),
+        ("maa", 3),
+        ("apr", 4),
+        ("avr", 4),
+        ("abr", 4),
+        ("may", 5),
+        ("mai", 5),
+        ("mei", 5),
+        ("mag", 5),
+        ("maj", 5),
+        ("jun", 6),
+        ("giu", 6),
+        ("jui", 6),
+        ("jul", 7),
+        ("lug", 7),
+        ("aug", 8),
+        ("aoû", 8),
+        ("aou", 8),
+        ("ago", 8),
+        ("sep", 9),
+        ("set", 9),
+        ("oct", 10),
+        ("okt", 10),
+        ("ott", 10),
+        ("out", 10),
+        ("nov", 11),
+        ("dec", 12),
+        ("déc", 12),
+        ("dez", 12),
+        ("dic", 12),
+        ("des", 12),
     ];
 
     /// <summary>Adds what a cell says to a time; false where it is neither date nor time.</summary>
@@ -213,7 +250,8 @@ public static class TimeCell
         if (time.Sign == 'p' && length is (4 or 6))
         {
             var packed = length == 4 ? hour * 100 : hour;
-            time.Ticks = ((packed / 10_000 * 3600) + (packed / 100 % 100 * 60) + (packed % 100))
+            time.Ticks =
+                ((packed / 10_000 * 3600) + (packed / 100 % 100 * 60) + (packed % 100))
                 * TimeSpan.TicksPerSecond;
             time.HasTime = time.Ticks <= TimeSpan.TicksPerDay;
             at = i;
@@ -311,7 +349,12 @@ public static class TimeCell
             return false;
         }
 
-        ticks += (isLate && hour < 12 ? 12 : !isLate && hour == 12 ? -12 : 0) * TimeSpan.TicksPerHour;
+        ticks +=
+            (
+                isLate && hour < 12 ? 12
+                : !isLate && hour == 12 ? -12
+                : 0
+            ) * TimeSpan.TicksPerHour;
         time.IsHalfDay = true;
         i = at;
         return true;
@@ -327,7 +370,8 @@ public static class TimeCell
         }
 
         var rest = cell[at..];
-        var isNamed = rest.StartsWith("UTC", StringComparison.OrdinalIgnoreCase)
+        var isNamed =
+            rest.StartsWith("UTC", StringComparison.OrdinalIgnoreCase)
             || rest.StartsWith("GMT", StringComparison.OrdinalIgnoreCase);
         if (isNamed || (rest.Length > 0 && rest[0] is 'Z' or 'z'))
         {

@@ -124,7 +124,10 @@ public sealed record UnitWord(LogQuantity Quantity, string Kept, double Scale, d
                 : null;
         }
 
-        return plain.Contains("mol", StringComparison.Ordinal) && plain.Length > 3 && plain[0] is 'µ' or 'μ' or 'u'
+        return
+            plain.Contains("mol", StringComparison.Ordinal)
+            && plain.Length > 3
+            && plain[0] is 'µ' or 'μ' or 'u'
             ? Light("µmol/(m² s)")
             : null;
     }

@@ -95,7 +95,11 @@ public sealed class RowOrder
         Steady(keys, order);
         for (var i = 0; i < order.Length; i++)
         {
-            for (var k = i - 1; k >= Math.Max(0, i - MostAlike) && keys[k] == keys[i] && !isTwice[order[i]]; k--)
+            for (
+                var k = i - 1;
+                k >= Math.Max(0, i - MostAlike) && keys[k] == keys[i] && !isTwice[order[i]];
+                k--
+            )
             {
                 isTwice[order[i]] = !isTwice[order[k]] && AreAlike(order[i], order[k]);
             }

@@ -94,9 +94,8 @@ public sealed class WallClock
             }
 
             var at = spans[i].From;
-            var verdict = after > before
-                ? Skipped(at + before, at + after)
-                : Repeated(at + after, at + before);
+            var verdict =
+                after > before ? Skipped(at + before, at + after) : Repeated(at + after, at + before);
             followed += verdict == SummerTime.Followed ? 1 : 0;
             ignored += verdict == SummerTime.Ignored ? 1 : 0;
             shift = ignored == 1 && verdict == SummerTime.Ignored ? before : shift;
@@ -114,7 +113,11 @@ public sealed class WallClock
         for (var i = 0; i < local.Length; i++)
         {
             inside += local[i] >= from && local[i] < to ? 1 : 0;
-            jump |= i > 0 && local[i - 1] < from && local[i] >= to && local[i] - local[i - 1] <= to - from + (2 * interval);
+            jump |=
+                i > 0
+                && local[i - 1] < from
+                && local[i] >= to
+                && local[i] - local[i - 1] <= to - from + (2 * interval);
         }
 
         return inside > 0 ? SummerTime.Ignored
@@ -131,7 +134,8 @@ public sealed class WallClock
             var step = local[i] - local[i - 1];
             var isNear = local[i] >= from - interval && local[i] < to + interval;
             steps += isNear && step <= 0 && -step <= to - from && local[i] < to ? 1 : 0;
-            through += local[i - 1] < to && local[i] >= to && step <= 1.5 * interval && Reaches(i - 1, from) ? 1 : 0;
+            through +=
+                local[i - 1] < to && local[i] >= to && step <= 1.5 * interval && Reaches(i - 1, from) ? 1 : 0;
         }
 
         return steps > 0 ? SummerTime.Followed
@@ -250,7 +254,8 @@ public sealed class WallClock
 
                 var isAfterGap = first == 0 || utc[first] - utc[first - 1] > 1.5 * interval;
                 var isBeforeGap = utc[i + 1] - utc[i] > 1.5 * interval;
-                var isMended = utc[i + 1] - (utc[i] + gain) is var left && left >= 0 && left <= 1.5 * interval;
+                var isMended =
+                    utc[i + 1] - (utc[i] + gain) is var left && left >= 0 && left <= 1.5 * interval;
                 for (var k = first; isAfterGap && isBeforeGap && isMended && k <= i; k++)
                 {
                     utc[k] += gain;

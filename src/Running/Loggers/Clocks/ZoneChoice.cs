@@ -24,7 +24,11 @@ public static class ZoneChoice
 
     /// <summary>Names of all zones, for a list to choose from.</summary>
     public static IReadOnlyList<string> Names() =>
-        [.. DateTimeZoneProviders.Tzdb.Ids.Where(i => i.Contains('/', StringComparison.Ordinal)).Order(StringComparer.Ordinal)];
+        [
+            .. DateTimeZoneProviders
+                .Tzdb.Ids.Where(i => i.Contains('/', StringComparison.Ordinal))
+                .Order(StringComparer.Ordinal),
+        ];
 
     /// <summary>The zone of a name such as "Europe/Berlin", "UTC" or "UTC+01:00"; null for none.</summary>
     public static DateTimeZone? Find(string name)
@@ -35,7 +39,8 @@ public static class ZoneChoice
             return null;
         }
 
-        return Fixed(text) ?? DateTimeZoneProviders.Tzdb.GetZoneOrNull(text)
+        return Fixed(text)
+            ?? DateTimeZoneProviders.Tzdb.GetZoneOrNull(text)
             ?? DateTimeZoneProviders
                 .Tzdb.Ids.Where(i => string.Equals(i, text, StringComparison.OrdinalIgnoreCase))
                 .Select(i => DateTimeZoneProviders.Tzdb[i])
@@ -43,7 +48,8 @@ public static class ZoneChoice
     }
 
     /// <summary>A zone without changes.</summary>
-    public static DateTimeZone FromMinutes(int minutes) => DateTimeZone.ForOffset(Offset.FromSeconds(minutes * 60));
+    public static DateTimeZone FromMinutes(int minutes) =>
+        DateTimeZone.ForOffset(Offset.FromSeconds(minutes * 60));
 
     /// <summary>How a fixed offset is written.</summary>
     public static string Shown(int minutes) =>
@@ -58,12 +64,19 @@ public static class ZoneChoice
     public static int? Minutes(ReadOnlySpan<char> text)
     {
         var plain = text.Trim();
-        if (plain.Equals("UTC", StringComparison.OrdinalIgnoreCase) || plain.Equals("GMT", StringComparison.OrdinalIgnoreCase) || plain is "Z")
+        if (
+            plain.Equals("UTC", StringComparison.OrdinalIgnoreCase)
+            || plain.Equals("GMT", StringComparison.OrdinalIgnoreCase)
+            || plain is "Z"
+        )
         {
             return 0;
         }
 
-        if (plain.StartsWith("UTC", StringComparison.OrdinalIgnoreCase) || plain.StartsWith("GMT", StringComparison.OrdinalIgnoreCase))
+        if (
+            plain.StartsWith("UTC", StringComparison.OrdinalIgnoreCase)
+            || plain.StartsWith("GMT", StringComparison.OrdinalIgnoreCase)
+        )
         {
             plain = plain[3..].TrimStart();
         }
@@ -75,7 +88,10 @@ public static class ZoneChoice
 
         var sign = plain[0] == '+' ? 1 : -1;
         var digits = plain[1..].ToString().Replace(":", "", StringComparison.Ordinal);
-        if (digits.Length is 0 or > 4 || !int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var number))
+        if (
+            digits.Length is 0 or > 4
+            || !int.TryParse(digits, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+        )
         {
             return null;
         }
@@ -112,12 +128,18 @@ public static class ZoneChoice
         {
             var near = Instant.FromDateTimeUtc(new DateTime(from, DateTimeKind.Utc));
             var day = Duration.FromDays(2);
-            foreach (var part in zone.GetZoneIntervals(near - day, near + day).Where(p => p.HasStart && p.Start > near - day))
+            foreach (
+                var part in zone.GetZoneIntervals(near - day, near + day)
+                    .Where(p => p.HasStart && p.Start > near - day)
+            )
             {
                 var at = part.Start.ToDateTimeUtc().Ticks;
                 var before = zone.GetUtcOffset(part.Start - Duration.FromTicks(1)).Ticks;
                 var wall = at + before;
-                isFound |= from < wall && from + interval >= wall && to - from - interval == part.WallOffset.Ticks - before;
+                isFound |=
+                    from < wall
+                    && from + interval >= wall
+                    && to - from - interval == part.WallOffset.Ticks - before;
             }
         }
 

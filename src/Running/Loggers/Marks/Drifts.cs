@@ -48,7 +48,8 @@ internal static class Drifts
         }
     }
 
-    private static double Limit(LogQuantity quantity) => quantity == LogQuantity.Temperature ? Kelvin : Percent;
+    private static double Limit(LogQuantity quantity) =>
+        quantity == LogQuantity.Temperature ? Kelvin : Percent;
 
     private static bool IsExplained(IReadOnlyList<Channel> channels) =>
         channels
@@ -61,8 +62,12 @@ internal static class Drifts
         var day = new List<double>();
         for (var i = 0; i <= channel.Values.Length; i++)
         {
-            var isEnd = i == channel.Values.Length
-                || (i > 0 && channel.Ticks[i] / TimeSpan.TicksPerDay != channel.Ticks[i - 1] / TimeSpan.TicksPerDay);
+            var isEnd =
+                i == channel.Values.Length
+                || (
+                    i > 0
+                    && channel.Ticks[i] / TimeSpan.TicksPerDay != channel.Ticks[i - 1] / TimeSpan.TicksPerDay
+                );
             if (isEnd && day.Count > 0)
             {
                 day.Sort();
@@ -70,7 +75,11 @@ internal static class Drifts
                 day.Clear();
             }
 
-            if (i < channel.Values.Length && channel.Marks[i] == LogMarks.None && !double.IsNaN(channel.Values[i]))
+            if (
+                i < channel.Values.Length
+                && channel.Marks[i] == LogMarks.None
+                && !double.IsNaN(channel.Values[i])
+            )
             {
                 day.Add(channel.Values[i]);
             }

@@ -77,7 +77,8 @@ public static class SensorMarks
         var start = -1;
         for (var i = 0; i <= channel.Values.Length; i++)
         {
-            var isWet = i < channel.Values.Length
+            var isWet =
+                i < channel.Values.Length
                 && channel.Values[i] >= WetPercent
                 && (channel.Marks[i] & LogMarks.OutOfRange) == 0;
             if (isWet)
@@ -116,8 +117,10 @@ public static class SensorMarks
                 continue;
             }
 
-            var isWet = channel.Quantity == LogQuantity.Humidity && channel.Values[run.From] >= WetPercent - 0.4;
-            var isMoving = !isWet
+            var isWet =
+                channel.Quantity == LogQuantity.Humidity && channel.Values[run.From] >= WetPercent - 0.4;
+            var isMoving =
+                !isWet
                 && all.Any(c => c != channel && c.Values.Length == channel.Values.Length && Moves(c, run));
             if (length >= Day || isMoving)
             {
@@ -126,7 +129,8 @@ public static class SensorMarks
         }
     }
 
-    private static long Length(Channel channel, Run run) => channel.Ticks[run.To - 1] - channel.Ticks[run.From];
+    private static long Length(Channel channel, Run run) =>
+        channel.Ticks[run.To - 1] - channel.Ticks[run.From];
 
     private static List<Run> Runs(Channel channel)
     {
