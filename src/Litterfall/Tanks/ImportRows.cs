@@ -74,7 +74,7 @@ internal static class ImportRows
                 json.WriteStartArray("flags");
                 foreach (var mark in Marks)
                 {
-                    if ((series.Marks[i] & mark) != 0)
+                    if ((series.Marks[i] & mark) != LogMarks.None)
                     {
                         json.WriteStringValue(ImportText.Word(mark));
                     }

@@ -29,7 +29,7 @@ public static partial class PlaceGuess
         var name = isColumn ? text : Ending().Replace(text, "");
         foreach (Match match in Tank().Matches(name))
         {
-            var letters = match.Groups[1].Value.ToUpperInvariant();
+            var letters = match.Groups["letters"].Value.ToUpperInvariant();
             var isThermometer =
                 isColumn
                 && letters is "T" or "H" or "P" or "C"
@@ -62,7 +62,11 @@ public static partial class PlaceGuess
             : "";
     }
 
-    [GeneratedRegex(@"(?<![\p{L}\p{N}])(\p{L}{1,3})-?(\d{1,3})(?![\p{L}\p{N}])", RegexOptions.None, 1000)]
+    [GeneratedRegex(
+        @"(?<![\p{L}\p{N}])(?<letters>\p{L}{1,3})-?\d{1,3}(?![\p{L}\p{N}])",
+        RegexOptions.None,
+        1000
+    )]
     private static partial Regex Tank();
 
     [GeneratedRegex(@"\.[A-Za-z]{1,4}$", RegexOptions.None, 1000)]

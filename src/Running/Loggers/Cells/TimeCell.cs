@@ -1,7 +1,7 @@
 namespace Litterfall.Running.Loggers.Cells;
 
 /// <summary>A date and a time as the digits of a row say it; the order of the date is not known yet.</summary>
-public struct RawTime
+internal struct RawTime
 {
     /// <summary>No offset stands in the row.</summary>
     public const short NoOffset = short.MinValue;
@@ -34,7 +34,7 @@ public struct RawTime
 }
 
 /// <summary>Reads dates and times of any usual order by hand: a file has hundreds of thousands.</summary>
-public static class TimeCell
+internal static class TimeCell
 {
     private const long Minute = TimeSpan.TicksPerMinute;
 

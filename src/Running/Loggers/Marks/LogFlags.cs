@@ -25,7 +25,7 @@ public static class LogFlags
             var from = -1;
             for (var i = 0; i <= marks.Length; i++)
             {
-                if (i < marks.Length && (marks[i] & kind) != 0)
+                if (i < marks.Length && (marks[i] & kind) != LogMarks.None)
                 {
                     from = from < 0 ? i : from;
                 }

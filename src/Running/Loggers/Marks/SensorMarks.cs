@@ -80,7 +80,7 @@ public static class SensorMarks
             var isWet =
                 i < channel.Values.Length
                 && channel.Values[i] >= WetPercent
-                && (channel.Marks[i] & LogMarks.OutOfRange) == 0;
+                && (channel.Marks[i] & LogMarks.OutOfRange) == LogMarks.None;
             if (isWet)
             {
                 start = start < 0 ? i : start;
