@@ -13,6 +13,9 @@ switch (args.Length > 0 ? args[0] : "all")
     case "pace":
         PaceRuns.Print(root);
         break;
+    case "parts":
+        PartRuns.Print(root);
+        break;
     case "cover":
         Cover(root, args.Length > 2 ? int.Parse(args[2]) : 200);
         break;
