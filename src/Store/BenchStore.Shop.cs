@@ -142,8 +142,10 @@ public sealed partial class BenchStore
         var records = await WriteRecordsAsync(db, change, cancel);
         await WriteStockAsync(db, change, cancel);
         var papers = await WritePapersAsync(db, change, cancel);
+        var tanks = await PutCareAsync(db, change.Care, cancel);
         await db.SaveChangesAsync(cancel);
         await all.CommitAsync(cancel);
+        TellCare(tanks);
         foreach (var tell in shopWatchers.Values)
         {
             tell();

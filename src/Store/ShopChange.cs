@@ -1,4 +1,5 @@
 using Litterfall.Domain.Stock;
+using Litterfall.Domain.Tanks;
 using Litterfall.Domain.Trade;
 
 namespace Litterfall.Store;
@@ -16,7 +17,8 @@ public sealed record Kept<T>(string Key, int Version, T Value, DateTime When, st
 public sealed class ShopRefusedException(string message) : Exception(message);
 
 /// <summary>
-/// Everything that one step of work changes: records, lots, lines of stock, papers with running numbers. It
+/// Everything that one step of work changes: records, lots, lines of stock and of logs, papers with
+/// running numbers. It
 /// is written whole or not at all.
 /// </summary>
 /// <param name="who">Who does it.</param>
@@ -31,6 +33,8 @@ public sealed class ShopChange(string who)
     internal List<(Movement Line, bool MayGoBelow)> Lines { get; } = [];
 
     internal List<PaperPart> Papers { get; } = [];
+
+    internal List<CareEntry> Care { get; } = [];
 
     /// <summary>A record as it is from now on.</summary>
     /// <param name="key">Its key.</param>
@@ -72,6 +76,13 @@ public sealed class ShopChange(string who)
     public ShopChange Add(Movement line, bool mayGoBelow = false)
     {
         Lines.Add((line, mayGoBelow));
+        return this;
+    }
+
+    /// <summary>A line of a tank's log; one whose key is there already is left out.</summary>
+    public ShopChange Add(CareEntry line)
+    {
+        Care.Add(line);
         return this;
     }
 

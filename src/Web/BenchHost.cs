@@ -75,6 +75,7 @@ public static class BenchHost
         services.AddSingleton<Shop.Schedule.PlanDesk>();
         services.AddSingleton<Shop.Schedule.TaskSources>();
         services.AddSingleton<Shop.Schedule.TaskRounds>();
+        services.AddSingleton<Tanks.TankDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
@@ -111,8 +112,7 @@ public static class BenchHost
             new StaticFileOptions
             {
                 FileProvider = files,
-                // A newer program may answer at the same address tomorrow.
-                OnPrepareResponse = sent => sent.Context.Response.Headers.CacheControl = "no-cache",
+                OnPrepareResponse = Prepare,
             }
         );
         app.UseExceptionHandler(failed => failed.Run(FailedAsync));
@@ -130,7 +130,19 @@ public static class BenchHost
         BuyingRoutes.Map(app);
         CuttingRoutes.Map(app);
         Shop.ScheduleRoutes.Map(app);
+        Tanks.Log.LogRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
+    }
+
+    /// <summary>A newer program may answer at the same address tomorrow.</summary>
+    private static void Prepare(Microsoft.AspNetCore.StaticFiles.StaticFileResponseContext sent)
+    {
+        sent.Context.Response.Headers.CacheControl = "no-cache";
+        if (sent.File.Name.EndsWith("tank-worker.js", StringComparison.Ordinal))
+        {
+            // It stands among the files and looks after the pages of tanks.
+            sent.Context.Response.Headers["Service-Worker-Allowed"] = "/tanks/";
+        }
     }
 
     /// <summary>A download that fails says why in a sentence.</summary>

@@ -33,6 +33,11 @@ public sealed record Tank
     /// <summary>Number on its label: "A3", "T-17"; its key.</summary>
     public required string Code { get; init; }
 
+    /// <summary>
+    /// Number that its printed passport and label carry, as the papers of its design make it; empty for none.
+    /// </summary>
+    public string Label { get; init; } = "";
+
     /// <summary>Name people use.</summary>
     public required string Name { get; init; }
 

@@ -13,6 +13,9 @@ public sealed record BenchOptions(TradeCatalog Catalog, ImmutableArray<BenchExam
     /// <summary>Files of the workshop's folder: own entries, prices, stock; none without one.</summary>
     public ImmutableArray<CatalogFile> Workshop { get; init; } = [];
 
+    /// <summary>Designs of tanks that run in the demo; none without one.</summary>
+    public ImmutableArray<BenchExample> Running { get; init; } = [];
+
     /// <summary>Secret by which tickets of paired devices are signed; one of its own if left out.</summary>
     public ImmutableArray<byte> DeviceKey { get; init; } = [.. RandomNumberGenerator.GetBytes(32)];
 }

@@ -16,21 +16,29 @@ public sealed class SavedPreferences(BenchStore store, IJSRuntime js)
     /// <summary>What was chosen before.</summary>
     public async Task<UnitPreferences> LoadAsync()
     {
-        var mine = Prefix + await WhoAsync();
-        var choices = await store.ChoicesAsync();
-        return new(
+        var who = await WhoAsync();
+        return Read(await store.ChoicesAsync(), who);
+    }
+
+    /// <summary>What a browser chose before.</summary>
+    /// <param name="choices">All choices of the bench.</param>
+    /// <param name="browser">Name that the browser gave itself; null where it has none.</param>
+    public static UnitPreferences Read(IReadOnlyDictionary<string, string> choices, Guid? browser) =>
+        Read(choices, browser is { } id ? $"{id:N}." : "");
+
+    private static UnitPreferences Read(IReadOnlyDictionary<string, string> choices, string browser) =>
+        new(
             UnitPreferences
                 .Kinds.Select(k =>
                     (
                         k.Kind,
-                        Unit: choices.GetValueOrDefault(mine + k.Kind)
+                        Unit: choices.GetValueOrDefault(Prefix + browser + k.Kind)
                             ?? choices.GetValueOrDefault(Prefix + k.Kind)
                     )
                 )
                 .Where(c => c.Unit is not null)
                 .ToImmutableDictionary(c => c.Kind, c => c.Unit!)
         );
-    }
 
     /// <summary>Remembers a unit for a kind of quantity.</summary>
     /// <param name="kind">The kind.</param>

@@ -31,6 +31,12 @@ public sealed class DemoBench(
             return;
         }
 
+        var running = new List<StoredDesign>();
+        foreach (var tank in options.Running)
+        {
+            running.Add(await store.AddAsync(tank.Name, tank.Text, "from the demo workshop", cancel));
+        }
+
         var designs = ImmutableArray.CreateBuilder<DemoDesign>();
         foreach (var example in options.Examples.Reverse())
         {
@@ -44,7 +50,10 @@ public sealed class DemoBench(
         if (designs.Count == LastOrder - FirstOrder + 1)
         {
             var today = DateOnly.FromDateTime(clock.GetLocalNow().Date);
-            var supply = new DemoSupply(options.Catalog, designs.ToImmutable());
+            var supply = new DemoSupply(options.Catalog, designs.ToImmutable())
+            {
+                Tanks = new(Design(running, "breeding"), Design(running, "T-17")),
+            };
             var book = DemoBook.Create(supply, today);
             await store.WriteAsync(Change(book), cancel);
             await library.LoadPricesAgainAsync();
@@ -64,6 +73,11 @@ public sealed class DemoBench(
             ? number
             : null;
     }
+
+    private static KeptDesign? Design(IEnumerable<StoredDesign> running, string begin) =>
+        running.FirstOrDefault(d => d.Name.StartsWith(begin, StringComparison.Ordinal)) is { } found
+            ? new(found.Id, found.Version)
+            : null;
 
     private DesignNumbers? Numbers(StoredDesign design) =>
         DesignReader.Read(design.Name, design.Text).Value is { } document
@@ -88,6 +102,9 @@ public sealed class DemoBench(
         Each(book.Benches, b => change.Keep(b.Key, 0, b, "demo"));
         Each(book.Trays, t => change.Keep(t.Number, 0, t, "demo"));
         Each(book.Mothers, m => change.Keep(m.Key, 0, m, "demo"));
+        Each(book.Rooms, r => change.Keep(r.Key, 0, r, "demo"));
+        Each(book.Tanks, t => change.Keep(t.Code, 0, t, "demo"));
+        Each(book.Care, line => change.Add(line));
         Each(book.Lots, lot => change.Add(lot));
         Each(book.Lines, line => change.Add(line));
         Each(book.Quotes, q => change.Issue(q.Order, _ => q));

@@ -4,6 +4,7 @@ using Litterfall.Domain.Cutting;
 using Litterfall.Domain.Nursery;
 using Litterfall.Domain.Schedule;
 using Litterfall.Domain.Stock;
+using Litterfall.Domain.Tanks;
 using Litterfall.Domain.Trade;
 using Litterfall.Forecasting;
 
@@ -37,6 +38,21 @@ public sealed class DemoBook
     internal List<Culture> NewCultures { get; } = [];
 
     internal List<PlantTray> NewTrays { get; } = [];
+
+    internal List<TankRoom> NewRooms { get; } = [];
+
+    internal List<Tank> NewTanks { get; } = [];
+
+    internal List<CareEntry> NewCare { get; } = [];
+
+    /// <summary>Rooms with tanks.</summary>
+    public IReadOnlyList<TankRoom> Rooms => NewRooms;
+
+    /// <summary>Tanks that run.</summary>
+    public IReadOnlyList<Tank> Tanks => NewTanks;
+
+    /// <summary>Lines of their logs.</summary>
+    public IReadOnlyList<CareEntry> Care => NewCare;
 
     /// <summary>Lots.</summary>
     public IReadOnlyList<Lot> Lots => NewLots;
@@ -109,6 +125,7 @@ public sealed class DemoBook
         DemoOrders.Write(book, stock, supply);
         new DemoCutting(book, stock, supply).Write();
         book.Plan = DemoPlan.Make(book, supply, today);
+        new DemoTanks(book, supply.Tanks, today).Write();
         return book;
     }
 }

@@ -11,6 +11,9 @@ namespace Litterfall.Workshop.Demo;
 /// <param name="Designs">Designs of the five orders.</param>
 public sealed record DemoSupply(TradeCatalog Catalog, ImmutableArray<DemoDesign> Designs)
 {
+    /// <summary>Designs of tanks that run.</summary>
+    public DemoTankDesigns Tanks { get; init; } = new(null, null);
+
     internal QuoteBasis Basis(Customer customer) =>
         new(
             DemoShop.Terms,

@@ -72,7 +72,7 @@ public static class FormBook
             .. Floor(document),
             .. Several(document, "hardscape", typeof(HardscapePiece), PartGroup.Floor),
             .. Several(document, "basins", typeof(Basin), PartGroup.Floor),
-            Single(document, "start", typeof(Running), PartGroup.Floor),
+            Single(document, "start", typeof(Domain.Running), PartGroup.Floor),
             .. Several(document, "vents", typeof(Vent), PartGroup.Air),
             Single(document, "misting", typeof(Misting), PartGroup.Air),
             .. document.Design.Misting is null

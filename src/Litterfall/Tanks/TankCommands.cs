@@ -1,0 +1,9 @@
+using System.CommandLine;
+
+namespace Litterfall.App.Tanks;
+
+/// <summary>The commands of running tanks.</summary>
+internal static class TankCommands
+{
+    public static IEnumerable<Command> All() => [DiagnoseCommand.Create()];
+}
