@@ -186,8 +186,8 @@ internal static class CorrectText
     public static string Lines(CheckedDesign design, TankCorrection correction, ImmutableArray<string> notes)
     {
         var text = new StringBuilder();
-        text.Append(Invariant, $"{design.Design.Name}, {correction.Sights.Length} ")
-            .Append(correction.Sights.Length == 1 ? "reading" : "readings")
+        text.Append(Invariant, $"{design.Design.Name}, {correction.Readings} ")
+            .Append(correction.Readings == 1 ? "reading" : "readings")
             .Append(Invariant, $", {correction.Days} days from {correction.First:ddd d MMM yyyy}\n");
         foreach (var note in notes)
         {
