@@ -71,6 +71,7 @@ public static class BenchHost
         services.AddSingleton(Shop.Cutting.CutSolver.Own);
         services.AddSingleton<Shop.Cutting.CuttingRuns>();
         services.AddSingleton<Shop.Cultures.CultureDesk>();
+        services.AddSingleton<Tanks.Faults.FaultDesk>();
         services.AddSingleton<Shop.Nursery.NurseryDesk>();
         services.AddSingleton<Shop.Schedule.PlanDesk>();
         services.AddSingleton<Shop.Schedule.TaskSources>();
