@@ -38,6 +38,7 @@ public static class BenchHost
             .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessage);
         AddStore(services, options, contexts);
         services.AddHostedService<VerdictKeeper>();
+        services.AddHostedService(all => all.GetRequiredService<Tanks.Loggers.LoggerSourcesWatch>());
     }
 
     /// <summary>What the pages need.</summary>
@@ -76,6 +77,8 @@ public static class BenchHost
         services.AddSingleton<Shop.Schedule.TaskSources>();
         services.AddSingleton<Shop.Schedule.TaskRounds>();
         services.AddSingleton<Tanks.TankDesk>();
+        services.AddSingleton<Tanks.Loggers.LoggerDesk>();
+        services.AddSingleton<Tanks.Loggers.LoggerSourcesWatch>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
@@ -131,6 +134,8 @@ public static class BenchHost
         CuttingRoutes.Map(app);
         Shop.ScheduleRoutes.Map(app);
         Tanks.Log.LogRoutes.Map(app);
+        Tanks.Loggers.ReadingRoutes.Map(app);
+        Tanks.Charts.ChartRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 
