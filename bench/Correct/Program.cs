@@ -1,41 +1,117 @@
+using System.Collections.Immutable;
 using System.Diagnostics;
 using System.Globalization;
 using Litterfall.Bench.Correct;
 using Litterfall.Forecasting.Climate;
-using Litterfall.Physics.Coupling;
+using Litterfall.Running.Correcting;
+using Litterfall.UnitTests.Running.Correcting;
 
 CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
-var root = args.Length > 0 ? args[0] : ".";
-foreach (var sample in new[] { "ld-202-waiting-room.viv.yaml", "t-17-old-show-tank.viv.yaml", "ld-203-museum-foyer.viv.yaml", "ld-201-flat.viv.yaml" })
+var root = args.Length > 1 ? args[1] : ".";
+switch (args.Length > 0 ? args[0] : "all")
 {
-    var design = Designs.Read(root, sample);
-    var setup = new BoxSetup(design);
-    var first = BoxRun.FirstDay(design);
-    var changes = ClimateEnsemble.Members(16, 1);
-    SimulationResult[] fine = [];
-    foreach (var pace in new[] { SimulationPace.Hourly, new(1, 1), new(1, 5), new(2, 5), new(4, 5), new(6, 5), new(4, 8) })
+    case "pace":
+        PaceRuns.Print(root);
+        break;
+    case "parts":
+        PartRuns.Print(root);
+        break;
+    case "cover":
+        Cover(root, args.Length > 2 ? int.Parse(args[2]) : 200);
+        break;
+    default:
+        Time(root);
+        break;
+}
+
+static void Cover(string root, int tanks)
+{
+    (string Name, BoxSetup Setup)[] designs =
+    [
+        ("held", new BoxSetup(Designs.Pose(root, Designs.Held))),
+        ("reference", new BoxSetup(Designs.Pose(root, Designs.Reference))),
+        ("ld-202", new BoxSetup(Designs.Read(root, "ld-202-waiting-room.viv.yaml"))),
+        ("ld-201", new BoxSetup(Designs.Read(root, "ld-201-flat.viv.yaml"))),
+    ];
+    int[][] looks =
+    [
+        [6, 11, 16],
+        [10, 20, 30],
+        [8, 12, 20, 27],
+    ];
+    var scores = new List<(string Design, SyntheticScore Score)>();
+    for (var i = 0; i < tanks; i++)
     {
-        for (var again = 0; again < 2; again++)
+        var (name, setup) = designs[i % designs.Length];
+        var look = looks[i / designs.Length % looks.Length];
+        var tank = new SyntheticTank(setup, 4021 + i)
+        {
+            LookDays = look,
+            IsDrainedBetween = look.Length == 4,
+            HasMore = i % 5 == 0,
+        };
+        scores.Add((name, tank.Score(new CorrectionWish { Seed = 1 + i })));
+    }
+
+    foreach (var group in scores.GroupBy(s => s.Design).Append(scores.GroupBy(_ => "all").First()))
+    {
+        Told(group.Key, [.. group.Select(g => g.Score)]);
+    }
+}
+
+static void Told(string name, ImmutableArray<SyntheticScore> of)
+{
+    double Share(Func<SyntheticScore, bool> held) => 100.0 * of.Count(held) / of.Length;
+    double Median(Func<SyntheticScore, double?> get)
+    {
+        var sorted = of.Select(get).OfType<double>().Order().ToArray();
+        return sorted.Length == 0 ? double.NaN : sorted[sorted.Length / 2];
+    }
+
+    Console.WriteLine(
+        $"{name, -10} {of.Length, 4}: level held {Share(s => s.LevelHeld[0]):0.0} {Share(s => s.LevelHeld[1]):0.0} {Share(s => s.LevelHeld[2]):0.0} % "
+            + $"(now, +7 d, +14 d); drain held {Share(s => s.DrainHeld):0.0} %; "
+            + $"level miss median {Median(s => s.LevelMiss):0.00} mm (before {Median(s => s.LevelMissBefore):0.00}), within a day's gain or 1.7 mm {Share(s => s.LevelMiss <= Math.Max(1.7, s.DayGain)):0} %; "
+            + $"drain miss median {Median(s => s.DrainMiss):0.0} d (before {Median(s => s.DrainMissBefore):0.0}), within 2 d {100.0 * of.Count(s => s.DrainMiss <= 2) / Math.Max(1, of.Count(s => s.DrainMiss is not null)):0} % of {of.Count(s => s.DrainMiss is not null)}; "
+            + $"inputs held {100.0 * of.Sum(s => s.InputHeld.Count(h => h)) / of.Sum(s => s.InputHeld.Length):0.0} %; width {Median(s => s.Width.Before):0} -> {Median(s => s.Width.After):0} d"
+    );
+}
+
+static void Time(string root)
+{
+    foreach (
+        var (name, design) in new[]
+        {
+            ("held", Designs.Pose(root, Designs.Held)),
+            ("reference", Designs.Pose(root, Designs.Reference)),
+            ("ld-202", Designs.Read(root, "ld-202-waiting-room.viv.yaml")),
+        }
+    )
+    {
+        var first = BoxRun.FirstDay(design).ToDateTime(new TimeOnly(9, 0));
+        ImmutableArray<Litterfall.Domain.Tanks.TankReading> readings =
+        [
+            .. new[] { (10, 12.0), (20, 25.0), (30, 38.0) }.Select(
+                r => new Litterfall.Domain.Tanks.TankReading
+                {
+                    At = first.AddDays(r.Item1),
+                    Kind = Litterfall.Domain.Tanks.ReadingKind.Level,
+                    Amount = r.Item2,
+                }
+            ),
+        ];
+        for (var again = 0; again < 4; again++)
         {
             var watch = Stopwatch.StartNew();
-            var results = new SimulationResult[16];
-            Parallel.For(0, 16, m =>
+            var setup = new BoxSetup(design);
+            var corrected = Corrector.Run(TankCase.From(setup, readings), new CorrectionWish(Days: 60))!;
+            Console.WriteLine(
+                $"{name}: 64 members, 60 days in {watch.Elapsed.TotalMilliseconds:0} ms; next drain {corrected.Before.NextDrain} -> {corrected.After.NextDrain}; {corrected.Next?.Why}"
+            );
+            if (again == 3)
             {
-                var run = BoxRun.From(setup, first, changes[m] with { IsDrained = true }, pace == SimulationPace.Hourly && fine.Length == 0 ? null : pace)!;
-                results[m] = run.Through(60);
-            });
-            if (again == 0) continue;
-            if (fine.Length == 0) fine = results;
-            double worst = 0, sum = 0; int n = 0;
-            for (var m = 0; m < 16; m++)
-                for (var h = 0; h <= 1440; h += 6)
-                {
-                    var miss = 1000 * Math.Abs(results[m].Hours[h].LevelMeters - fine[m].Hours[h].LevelMeters);
-                    if (miss > 15) continue;
-                    worst = Math.Max(worst, miss); sum += miss; n++;
-                }
-            var firstDrain = Enumerable.Range(0, 16).Select(m => (A: results[m].Events.FirstOrDefault(e => e.Kind == "drain").Hour, B: fine[m].Events.FirstOrDefault(e => e.Kind == "drain").Hour)).Select(x => Math.Abs(x.A - x.B)).Max();
-            Console.WriteLine($"{sample} {pace} {watch.Elapsed.TotalMilliseconds * 4:0} ms/64  level worst {worst:0.000} mean {sum / n:0.000} mm, drain {firstDrain:0.0} h, books {results.Max(r => Math.Abs(r.Water.BalanceError)) * 1000:0.000} g, air steps {results.Average(r => r.AirSteps):0}");
+                Console.WriteLine("  " + string.Join("\n  ", corrected.Learned));
+            }
         }
     }
 }

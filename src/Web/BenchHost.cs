@@ -72,6 +72,7 @@ public static class BenchHost
         services.AddSingleton(Shop.Cutting.CutSolver.Own);
         services.AddSingleton<Shop.Cutting.CuttingRuns>();
         services.AddSingleton<Shop.Cultures.CultureDesk>();
+        services.AddSingleton<Tanks.Faults.FaultDesk>();
         services.AddSingleton<Shop.Nursery.NurseryDesk>();
         services.AddSingleton<Shop.Schedule.PlanDesk>();
         services.AddSingleton<Shop.Schedule.TaskSources>();
@@ -79,6 +80,9 @@ public static class BenchHost
         services.AddSingleton<Tanks.TankDesk>();
         services.AddSingleton<Tanks.Loggers.LoggerDesk>();
         services.AddSingleton<Tanks.Loggers.LoggerSourcesWatch>();
+        services.AddSingleton<Tanks.TankForecasts>();
+        services.AddSingleton<Tanks.Rounds.RoundFindings>();
+        services.AddSingleton<Tanks.Rounds.RoundDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();

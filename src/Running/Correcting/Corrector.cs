@@ -210,6 +210,7 @@ public sealed class Corrector
             Before = was,
             After = now,
             Sights = sights.All,
+            Readings = tank.Readings.Length,
             Members = after.Count,
             Next = MeasurementAdvice.Best(
                 tank,

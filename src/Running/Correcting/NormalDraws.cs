@@ -5,7 +5,7 @@ namespace Litterfall.Running.Correcting;
 /// likely parts as there are members (Latin hypercube, McKay and others 1979, recalled), with mean 0 and
 /// variance 1 exactly.
 /// </summary>
-internal static class NormalDraws
+public static class NormalDraws
 {
     /// <summary>Numbers of the members.</summary>
     /// <param name="members">How many.</param>

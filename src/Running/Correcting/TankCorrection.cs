@@ -72,6 +72,9 @@ public sealed record TankCorrection
     /// <summary>With them.</summary>
     public required CorrectedSide After { get; init; }
 
+    /// <summary>How many readings there were.</summary>
+    public required int Readings { get; init; }
+
     /// <summary>What was read, as it counted.</summary>
     public required ImmutableArray<ReadingSight> Sights { get; init; }
 
