@@ -79,6 +79,7 @@ public static class BenchHost
         services.AddSingleton<Shop.Schedule.TaskRounds>();
         services.AddSingleton<Tanks.TankDesk>();
         services.AddSingleton<Tanks.Loggers.LoggerDesk>();
+        services.AddSingleton<Tanks.Loggers.RoomEvents>();
         services.AddSingleton<Tanks.Loggers.LoggerSourcesWatch>();
         services.AddSingleton<Tanks.TankForecasts>();
         services.AddSingleton<Tanks.Rounds.RoundFindings>();

@@ -256,7 +256,9 @@ class ReadingChart extends HTMLElement {
                 g.fillRect(left, a, this.inner, b - a);
                 g.fillStyle = ink("--quiet");
                 g.textAlign = "right";
-                g.fillText(this.band.name, this.width - right - 4, y0 - 8);
+                const room = this.inner - 20 - g.measureText(`${titles[panel]}, °C`).width;
+                const label = [this.band.name, "target"].find(l => g.measureText(l).width < room);
+                if (label) g.fillText(label, this.width - right - 4, y0 - 8);
             }
         }
         g.strokeStyle = ink("--rule");
@@ -339,9 +341,13 @@ class ReadingChart extends HTMLElement {
         const most = 60, step = Math.max(600, this.span / most);
         for (let t = this.from; t < this.to; t += step) {
             const cells = this.got.channels.map(c => {
-                let low = Infinity, high = -Infinity;
-                for (let i = 0; i < c.t.length; i++) if (c.t[i] >= t && c.t[i] < t + step && !c.marks[i]) { low = Math.min(low, c.low[i]); high = Math.max(high, c.high[i]); }
-                return low > high ? "no sound reading" : low === high ? number(low) : `${number(low)} – ${number(high)}`;
+                let low = Infinity, high = -Infinity, some = false;
+                for (let i = 0; i < c.t.length; i++) {
+                    if (c.t[i] < t || c.t[i] >= t + step) continue;
+                    some = true;
+                    if (!c.marks[i]) { low = Math.min(low, c.low[i]); high = Math.max(high, c.high[i]); }
+                }
+                return low > high ? (some ? "doubtful only" : "no reading") : low === high ? number(low) : `${number(low)} – ${number(high)}`;
             });
             rows.push([this.when(t, { month: "short", day: "numeric", hour: "2-digit", minute: "2-digit", hourCycle: "h23" }), ...cells]);
         }

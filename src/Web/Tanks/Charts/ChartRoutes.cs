@@ -1,4 +1,5 @@
 using Litterfall.Domain.Tanks;
+using Litterfall.Running.Rooms;
 using Litterfall.Store;
 using Litterfall.Web.Tanks.Loggers;
 using Microsoft.AspNetCore.Builder;

@@ -48,7 +48,7 @@ public sealed partial class ReadingChart : ComponentBase
                 Text(celsius.High),
                 Text(percent.Low),
                 Text(percent.High),
-                animal.Name
+                "target: " + animal.Name
             );
         }
     }

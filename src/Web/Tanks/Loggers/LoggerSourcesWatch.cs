@@ -40,8 +40,8 @@ public sealed partial class LoggerSourcesWatch(
         {
             while (true)
             {
-                await RoundAsync(stoppingToken);
                 await Task.Delay(Pause, clock, stoppingToken);
+                await RoundAsync(stoppingToken);
             }
         }
         catch (OperationCanceledException)
@@ -64,8 +64,7 @@ public sealed partial class LoggerSourcesWatch(
             await FolderAsync(sources.Folder, cancel);
             await BrokerAsync(sources, cancel);
         }
-        catch (Exception e)
-            when (e is IOException or UnauthorizedAccessException || StoreTrouble.Words(e) is not null)
+        catch (Exception e) when (e is not OperationCanceledException)
         {
             FolderState = StoreTrouble.Words(e) is { } words
                 ? $"Not taken in: {words}."

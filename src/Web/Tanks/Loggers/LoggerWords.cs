@@ -1,5 +1,6 @@
 using System.Globalization;
 using Litterfall.Domain.Tanks;
+using Litterfall.Running.Rooms;
 
 namespace Litterfall.Web.Tanks.Loggers;
 
@@ -70,6 +71,32 @@ internal static class LoggerWords
         }
     }
 
+    /// <summary>What went wrong with the air, in one sentence.</summary>
+    public static string Of(Excursion one)
+    {
+        var where =
+            one.Zone.Length > 0 ? $"rack {one.Zone} only"
+            : one.Places.Length == 1 ? one.Places[0]
+            : "the room";
+        var (what, unit, extreme) = one.Kind switch
+        {
+            ExcursionKind.Hot => ("Too hot", "°C", "up to"),
+            ExcursionKind.Cold => ("Too cold", "°C", "down to"),
+            _ => ("Too dry", "%", "down to"),
+        };
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{what}: {where}, {When(one.From)} to {When(one.To)}, {extreme} {one.Extreme:0.0} {unit} in {one.Worst}; measured in {string.Join(", ", one.Places)}"
+        );
+    }
+
+    /// <summary>Where the collapse of cultures may come from, in one sentence.</summary>
+    public static string Of(CultureTrace one) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{one.Species}, line {string.Join(" and ", one.Trace.Lines)}: likely from the heat of {one.Trace.From:d MMM} to {one.Trace.To:d MMM yyyy}, when the shelf was too warm to hatch for {one.Trace.Hours:0} hours (up to {one.Trace.WarmestCelsius:0.0} °C)"
+        );
+
     /// <summary>A count with its word.</summary>
     public static string Count(int count, string one, string many) =>
         string.Create(CultureInfo.InvariantCulture, $"{count:N0} {(count == 1 ? one : many)}");
@@ -78,7 +105,10 @@ internal static class LoggerWords
     public static string When(DateTime at) =>
         at.ToString("d MMM yyyy, HH:mm", CultureInfo.InvariantCulture) + " UTC";
 
-    /// <summary>A value with its unit.</summary>
-    public static string Value(double value, string unit) =>
-        string.Create(CultureInfo.InvariantCulture, $"{value:0.##} {unit}");
+    /// <summary>A reading in few words.</summary>
+    public static string Short(LiveReading one) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{Of(one.Quantity).ToLowerInvariant()} {one.Value:0.0} {one.Unit}"
+        );
 }

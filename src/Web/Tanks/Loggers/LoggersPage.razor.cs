@@ -11,12 +11,14 @@ namespace Litterfall.Web.Tanks.Loggers;
 public sealed partial class LoggersPage : ComponentBase
 {
     private const int MostFiles = 100;
+    private const int EventDays = 92;
     private readonly List<ChosenLog> chosen = [];
     private readonly CancellationTokenSource closing = new();
     private CancellationTokenSource? work;
     private IReadOnlyList<KeptLog> files = [];
     private IReadOnlyList<LiveReading> latest = [];
     private IReadOnlyList<string> places = [];
+    private IReadOnlyList<string> events = [];
     private bool isBusy;
     private int done;
     private int all = 1;
@@ -56,7 +58,18 @@ public sealed partial class LoggersPage : ComponentBase
     private async Task LoadAsync()
     {
         files = await Desk.FilesAsync();
-        latest = await Desk.LatestAsync();
+        latest =
+        [
+            .. (await Desk.LatestAsync())
+                .OrderBy(l => l.Place, StringComparer.Ordinal)
+                .ThenBy(l => l.Quantity),
+        ];
+        var view = await Tanks.LoadAsync();
+        events =
+        [
+            .. (await Events.FindAsync(view, EventDays)).Select(e => LoggerWords.Of(e)),
+            .. (await Events.TracesAsync(view)).Select(t => LoggerWords.Of(t)),
+        ];
     }
 
     private async Task ChooseAsync(InputFileChangeEventArgs change)

@@ -1,27 +1,40 @@
 using Litterfall.Domain.Tanks;
 
-namespace Litterfall.Web.Tanks.Charts;
+namespace Litterfall.Running.Rooms;
 
 /// <summary>
 /// A channel reduced for drawing: for each column of the picture its first time, least, most and mean value,
 /// apart for readings with and without a mark, so that nothing that was measured is hidden.
 /// </summary>
-/// <param name="Seconds">Times, seconds since 1970, UTC.</param>
-/// <param name="Low">Least value of each.</param>
-/// <param name="High">Most.</param>
-/// <param name="Mean">Mean.</param>
-/// <param name="Marks">Marks of each as numbers; 0 for none.</param>
-/// <param name="Break">Seconds without readings after which the line is broken.</param>
-public sealed record SeriesSketch(
-    List<long> Seconds,
-    List<double> Low,
-    List<double> High,
-    List<double> Mean,
-    List<int> Marks,
-    long Break
-)
+public sealed class SeriesSketch
 {
     private const double GapTimes = 1.6;
+    private const int Places = 3;
+    private readonly List<long> seconds = [];
+    private readonly List<double> low = [];
+    private readonly List<double> high = [];
+    private readonly List<double> mean = [];
+    private readonly List<int> marks = [];
+
+    private SeriesSketch(long longest) => Break = longest;
+
+    /// <summary>Times, seconds since 1970, UTC.</summary>
+    public IReadOnlyList<long> Seconds => seconds;
+
+    /// <summary>Least value of each.</summary>
+    public IReadOnlyList<double> Low => low;
+
+    /// <summary>Most of each.</summary>
+    public IReadOnlyList<double> High => high;
+
+    /// <summary>Mean of each.</summary>
+    public IReadOnlyList<double> Mean => mean;
+
+    /// <summary>Marks of each as numbers; 0 for none.</summary>
+    public IReadOnlyList<int> Marks => marks;
+
+    /// <summary>Seconds without readings after which the line is broken.</summary>
+    public long Break { get; }
 
     /// <summary>Reduces a channel.</summary>
     /// <param name="series">Its readings.</param>
@@ -31,15 +44,8 @@ public sealed record SeriesSketch(
     public static SeriesSketch From(LogSeries series, long from, long to, int columns)
     {
         var width = Math.Max(TimeSpan.TicksPerSecond, (to - from) / Math.Max(1, columns));
-        var usual = Usual(series);
-        var sketch = new SeriesSketch(
-            [],
-            [],
-            [],
-            [],
-            [],
-            (long)(GapTimes * Math.Max(width, usual) / TimeSpan.TicksPerSecond) + 1
-        );
+        var longest = GapTimes * Math.Max(width, Usual(series)) / TimeSpan.TicksPerSecond;
+        var sketch = new SeriesSketch((long)longest + 1);
         var (plain, marked) = (new Column(), new Column());
         var column = long.MinValue;
         for (var i = 0; i < series.Count; i++)
@@ -51,11 +57,8 @@ public sealed record SeriesSketch(
                 column = at;
             }
 
-            (series.Marks[i] == LogMarks.None ? plain : marked).Take(
-                series.Ticks[i],
-                series.Values[i],
-                series.Marks[i]
-            );
+            var into = series.Marks[i] == LogMarks.None ? plain : marked;
+            into.Take(series.Ticks[i], series.Values[i], series.Marks[i]);
         }
 
         sketch.Add(plain, marked);
@@ -64,21 +67,21 @@ public sealed record SeriesSketch(
 
     private static long Usual(LogSeries series)
     {
-        var steps = new List<long>();
+        var steps = new long[Math.Max(0, series.Count - 1)];
         for (var i = 1; i < series.Count; i++)
         {
-            steps.Add(series.Ticks[i] - series.Ticks[i - 1]);
+            steps[i - 1] = series.Ticks[i] - series.Ticks[i - 1];
         }
 
-        steps.Sort();
-        return steps.Count == 0 ? 0 : steps[steps.Count / 2];
+        Array.Sort(steps);
+        return steps.Length == 0 ? 0 : steps[steps.Length / 2];
     }
 
     private void Add(Column a, Column b)
     {
-        var (first, second) = a.Count > 0 && (b.Count == 0 || a.First <= b.First) ? (a, b) : (b, a);
-        Add(first);
-        Add(second);
+        var isFirst = a.Count > 0 && (b.Count == 0 || a.First <= b.First);
+        Add(isFirst ? a : b);
+        Add(isFirst ? b : a);
     }
 
     private void Add(Column column)
@@ -88,11 +91,11 @@ public sealed record SeriesSketch(
             return;
         }
 
-        Seconds.Add((column.First - DateTime.UnixEpoch.Ticks) / TimeSpan.TicksPerSecond);
-        Low.Add(Math.Round(column.Low, 3));
-        High.Add(Math.Round(column.High, 3));
-        Mean.Add(Math.Round(column.Sum / column.Count, 3));
-        Marks.Add((int)column.Marks);
+        seconds.Add((column.First - DateTime.UnixEpoch.Ticks) / TimeSpan.TicksPerSecond);
+        low.Add(Math.Round(column.Low, Places));
+        high.Add(Math.Round(column.High, Places));
+        mean.Add(Math.Round(column.Sum / column.Count, Places));
+        marks.Add((int)column.Marks);
         column.Count = 0;
     }
 
@@ -110,7 +113,7 @@ public sealed record SeriesSketch(
 
         public LogMarks Marks { get; private set; }
 
-        public void Take(long ticks, double value, LogMarks marks)
+        public void Take(long ticks, double value, LogMarks mark)
         {
             if (Count == 0)
             {
@@ -120,7 +123,7 @@ public sealed record SeriesSketch(
             Low = Math.Min(Low, value);
             High = Math.Max(High, value);
             Sum += value;
-            Marks |= marks;
+            Marks |= mark;
             Count++;
         }
     }
