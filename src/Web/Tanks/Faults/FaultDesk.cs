@@ -3,6 +3,7 @@ using Litterfall.Domain.Tanks;
 using Litterfall.Running.Diagnosis.Finding;
 using Litterfall.Running.Diagnosis.Trials;
 using Litterfall.Running.Diagnosis.Words;
+using Litterfall.Running.Service;
 using Litterfall.Store;
 
 namespace Litterfall.Web.Tanks.Faults;
