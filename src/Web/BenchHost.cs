@@ -38,6 +38,7 @@ public static class BenchHost
             .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessage);
         AddStore(services, options, contexts);
         services.AddHostedService<VerdictKeeper>();
+        services.AddHostedService(all => all.GetRequiredService<Tanks.Loggers.LoggerSourcesWatch>());
     }
 
     /// <summary>What the pages need.</summary>
@@ -77,6 +78,9 @@ public static class BenchHost
         services.AddSingleton<Shop.Schedule.TaskSources>();
         services.AddSingleton<Shop.Schedule.TaskRounds>();
         services.AddSingleton<Tanks.TankDesk>();
+        services.AddSingleton<Tanks.Loggers.LoggerDesk>();
+        services.AddSingleton<Tanks.Loggers.RoomEvents>();
+        services.AddSingleton<Tanks.Loggers.LoggerSourcesWatch>();
         services.AddSingleton<Tanks.TankForecasts>();
         services.AddSingleton<Tanks.Rounds.RoundFindings>();
         services.AddSingleton<Tanks.Rounds.RoundDesk>();
@@ -135,6 +139,8 @@ public static class BenchHost
         CuttingRoutes.Map(app);
         Shop.ScheduleRoutes.Map(app);
         Tanks.Log.LogRoutes.Map(app);
+        Tanks.Loggers.ReadingRoutes.Map(app);
+        Tanks.Charts.ChartRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 
