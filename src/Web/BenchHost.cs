@@ -76,6 +76,9 @@ public static class BenchHost
         services.AddSingleton<Shop.Schedule.TaskSources>();
         services.AddSingleton<Shop.Schedule.TaskRounds>();
         services.AddSingleton<Tanks.TankDesk>();
+        services.AddSingleton<Tanks.TankForecasts>();
+        services.AddSingleton<Tanks.Rounds.RoundFindings>();
+        services.AddSingleton<Tanks.Rounds.RoundDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();

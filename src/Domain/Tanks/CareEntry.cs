@@ -99,6 +99,9 @@ public sealed record CareEntry
     /// <summary>In words.</summary>
     public string Note { get; init; } = "";
 
+    /// <summary>Task of the round that it does, such as "litter"; empty for none.</summary>
+    public string Task { get; init; } = "";
+
     /// <summary>Who wrote it.</summary>
     public required string Who { get; init; }
 

@@ -20,7 +20,7 @@ internal sealed class DiagnoseForm(string path, string? workshop)
     public ImmutableArray<TextFault> Faults { get; private set; } = [];
 
     /// <summary>The case, or null and faults on the form or here.</summary>
-    public TankCase? Read(TreeForm form)
+    public FaultCase? Read(TreeForm form)
     {
         var name = form.Text("design");
         var sentences = form.OptionalTexts("symptoms", MostSymptoms);
@@ -35,7 +35,7 @@ internal sealed class DiagnoseForm(string path, string? workshop)
 
         var told = sentences.Select(s => (Sentence: s, Read: SymptomWords.Read(s))).ToArray();
         var seen = told.SelectMany(t => t.Read.Seen).Distinct().ToImmutableArray();
-        return new TankCase
+        return new FaultCase
         {
             Design = design,
             Seen = seen,

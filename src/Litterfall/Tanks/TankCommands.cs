@@ -5,5 +5,6 @@ namespace Litterfall.App.Tanks;
 /// <summary>The commands of running tanks.</summary>
 internal static class TankCommands
 {
-    public static IEnumerable<Command> All() => [CorrectCommand.Create(), DiagnoseCommand.Create()];
+    public static IEnumerable<Command> All() =>
+        [ImportCommand.Create(), CorrectCommand.Create(), DiagnoseCommand.Create()];
 }

@@ -3,6 +3,7 @@ using Litterfall.Domain.Catalog;
 using Litterfall.Domain.Tanks;
 using Litterfall.Running.Service;
 using Litterfall.Store;
+using Litterfall.Web.Library;
 using Litterfall.Web.Shop.Stock;
 
 namespace Litterfall.Web.Tanks;
@@ -54,5 +55,5 @@ public sealed record TankView(
 
     /// <summary>Name of a species.</summary>
     /// <param name="key">Its key.</param>
-    public string NameOf(string key) => Catalog.Find(key)?.Name ?? key.Replace('-', ' ');
+    public string NameOf(string key) => Catalog.Find(key) is { } entry ? EntryWords.Common(entry) : key.Replace('-', ' ');
 }

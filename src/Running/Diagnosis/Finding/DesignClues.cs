@@ -14,7 +14,7 @@ public static class DesignClues
     private const double FlyMeters = 0.6e-3;
 
     /// <summary>Clues of a design on the day of the report.</summary>
-    public static IEnumerable<Clue> From(TankCase of, DateOnly reported)
+    public static IEnumerable<Clue> From(FaultCase of, DateOnly reported)
     {
         var design = of.Design.Design;
         bool Silent(TankFact fact) => of.Facts.All(f => f.Fact != fact);

@@ -56,7 +56,7 @@ public static class FaultFinder
     /// <summary>Finds the causes.</summary>
     /// <param name="of">The case.</param>
     /// <param name="cancel">Cancels between runs.</param>
-    public static FaultAnswer Find(TankCase of, CancellationToken cancel = default)
+    public static FaultAnswer Find(FaultCase of, CancellationToken cancel = default)
     {
         var runs = new TrialRuns(of, cancel);
         var trials = runs.Run();
@@ -99,14 +99,14 @@ public static class FaultFinder
         };
     }
 
-    private static ImmutableArray<string> Ignored(TankCase of, AirSeen air) =>
+    private static ImmutableArray<string> Ignored(FaultCase of, AirSeen air) =>
         [
             .. air.Ignored,
             .. of.Unknown.Select(u => $"\"{u}\": these words name no symptom that is known here."),
         ];
 
     /// <summary>The check that leaves the least doubt for its work.</summary>
-    private static FaultAnswer Next(TankCase of, Dictionary<Cause, double> chances, FloorState? floor)
+    private static FaultAnswer Next(FaultCase of, Dictionary<Cause, double> chances, FloorState? floor)
     {
         var rise = floor is { BarrierMillimeters: > 0, MillilitersPerMillimeter: { } per }
             ? floor.Gain / per
@@ -127,8 +127,9 @@ public static class FaultFinder
         };
     }
 
-    /// <summary>The trade's deciding test of a cause also sizes its cure: it counts double.</summary>
-    private static double Practice(NextCheck check, Cause now) => check.Decides.Contains(now) ? 2.0 : 1.0;
+    /// <summary>The trade's deciding test of a cause also tells how much its cure must change: it comes first
+    /// wherever it tells anything.</summary>
+    private static double Practice(NextCheck check, Cause now) => check.Decides.Contains(now) ? 5.0 : 1.0;
 
     private static string Then(Dictionary<Cause, double> chances, CheckResult result, Cause now)
     {

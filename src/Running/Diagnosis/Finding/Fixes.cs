@@ -18,7 +18,7 @@ public sealed record FixPlan(ImmutableArray<string> Changes, double? LevelMillim
 /// <param name="runs">Its runs.</param>
 /// <param name="trials">What they gave; null where the floor has no curve.</param>
 /// <param name="floor">The floor in numbers; null with the runs.</param>
-public sealed class Fixes(TankCase of, TrialRuns runs, TrialSet? trials, FloorState? floor)
+public sealed class Fixes(FaultCase of, TrialRuns runs, TrialSet? trials, FloorState? floor)
 {
     private const int Month = 30;
     private const double SiphonedMillimeters = 10;

@@ -37,15 +37,6 @@ public sealed record NextCheck(
 /// </summary>
 public static class NextChecks
 {
-    private static readonly (Cause, double)[] Wet =
-    [
-        (Cause.OverMisting, 0.85),
-        (Cause.VentsShut, 0.75),
-        (Cause.WaterComesIn, 0.9),
-        (Cause.ThinDrainage, 0.6),
-        (Cause.NotDrained, 0.45),
-    ];
-
     /// <summary>All checks; the first is that of the level, with the rise that the engine expects.</summary>
     /// <param name="risePerDay">Rise of the level as set, mm a day; null where there is no layer to read.</param>
     /// <param name="nozzle">mL a minute that a nozzle gives by the design; null without misting.</param>
@@ -69,28 +60,63 @@ public static class NextChecks
 
     private static NextCheck Level(double rise)
     {
-        var half = Math.Max(1.0, Math.Round(rise / 2));
         var culture = CultureInfo.InvariantCulture;
-        return Yes(
+        var most = Math.Max(2.0, Math.Round(0.7 * rise));
+        return new NextCheck(
             "Siphon the water down to 1 cm and read the level on the next two mornings.",
             20,
             [],
-            (
-                string.Create(
-                    culture,
-                    $"It rises by {half:0} mm a day or more (about {rise:0.#} mm is computed as set)"
-                ),
-                string.Create(culture, $"It rises by less than {half:0} mm a day, or falls"),
-                0.12
-            ),
             [
-                .. Wet,
-                (Cause.FineMix, 0.3),
-                (Cause.TankLeaks, 0.03),
-                (Cause.MistFails, 0.03),
-                (Cause.DryAir, 0.05),
+                Result(
+                    string.Create(
+                        culture,
+                        $"It rises by {most:0} mm a day or more (about {rise:0.#} mm is computed as set)"
+                    ),
+                    0.08,
+                    [
+                        (Cause.OverMisting, 0.8),
+                        (Cause.VentsShut, 0.6),
+                        (Cause.WaterComesIn, 0.9),
+                        (Cause.ThinDrainage, 0.45),
+                        (Cause.NotDrained, 0.35),
+                        (Cause.FineMix, 0.12),
+                        (Cause.TankLeaks, 0.02),
+                        (Cause.MistFails, 0.01),
+                        (Cause.DryAir, 0.03),
+                    ]
+                ),
+                Result(
+                    string.Create(culture, $"It rises by less than {most:0} mm a day"),
+                    0.42,
+                    [
+                        (Cause.OverMisting, 0.17),
+                        (Cause.VentsShut, 0.35),
+                        (Cause.WaterComesIn, 0.08),
+                        (Cause.ThinDrainage, 0.5),
+                        (Cause.NotDrained, 0.6),
+                        (Cause.FineMix, 0.73),
+                        (Cause.TankLeaks, 0.13),
+                        (Cause.MistFails, 0.14),
+                        (Cause.DryAir, 0.27),
+                    ]
+                ),
+                Result(
+                    "It stays or falls",
+                    0.5,
+                    [
+                        (Cause.OverMisting, 0.03),
+                        (Cause.VentsShut, 0.05),
+                        (Cause.WaterComesIn, 0.02),
+                        (Cause.ThinDrainage, 0.05),
+                        (Cause.NotDrained, 0.05),
+                        (Cause.FineMix, 0.15),
+                        (Cause.TankLeaks, 0.85),
+                        (Cause.MistFails, 0.85),
+                        (Cause.DryAir, 0.7),
+                    ]
+                ),
             ]
-        ) with
+        )
         {
             Decides = FaultMatrix.Wet,
         };

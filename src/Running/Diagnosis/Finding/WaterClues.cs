@@ -58,7 +58,7 @@ public static class WaterClues
     private static readonly Cause[] Dry = [Cause.DryAir, Cause.MistFails, Cause.CrewDried, Cause.TankLeaks];
 
     /// <summary>Clues of a case.</summary>
-    public static IEnumerable<Clue> From(TankCase of, TrialRuns runs, TrialSet trials, FloorState floor)
+    public static IEnumerable<Clue> From(FaultCase of, TrialRuns runs, TrialSet trials, FloorState floor)
     {
         foreach (var clue in Balance(of, runs, floor))
         {
@@ -115,7 +115,7 @@ public static class WaterClues
                 .With(1.5, FaultMatrix.Wet);
     }
 
-    private static IEnumerable<Clue> Balance(TankCase of, TrialRuns runs, FloorState floor)
+    private static IEnumerable<Clue> Balance(FaultCase of, TrialRuns runs, FloorState floor)
     {
         var sum = string.Create(
             Plain,
@@ -173,7 +173,7 @@ public static class WaterClues
         }
     }
 
-    private static Clue Filling(TankCase of, TrialRuns runs, FloorState floor)
+    private static Clue Filling(FaultCase of, TrialRuns runs, FloorState floor)
     {
         var isDrained = of.Facts.Any(f => f.Fact == TankFact.LastDrain);
         var days = runs.Reported.DayNumber - (of.Day(TankFact.LastDrain)?.DayNumber ?? runs.First.DayNumber);

@@ -10,13 +10,13 @@ namespace Litterfall.Running.Diagnosis.Finding;
 /// <param name="clues">Clues of facts, design, water and air.</param>
 /// <param name="run">Clue of the runs; null without readings.</param>
 /// <param name="isLevelRead">True where the level was read: then nobody needs to tell of a flood.</param>
-internal sealed class Weighing(TankCase of, IReadOnlyList<Clue> clues, Clue? run, bool isLevelRead)
+internal sealed class Weighing(FaultCase of, IReadOnlyList<Clue> clues, Clue? run, bool isLevelRead)
 {
-    // Symptoms and facts hang together, so they count for less than their product; own choice, set so that
-    // chances hold over invented cases (docs/handbook/fault-finding.md).
-    private const double SymptomShare = 0.85;
-    private const double ClueShare = 0.85;
-    private const double RunShare = 0.9;
+    // Our tables are vaguer than what they describe: with these exponents stated chances come true as often as
+    // they say over invented tanks (bench/Faults; docs/handbook/fault-finding.md).
+    private const double SymptomShare = 1.1;
+    private const double ClueShare = 1.1;
+    private const double RunShare = 1.1;
     private const int MostReasons = 6;
 
     // A clue of this strength stands by itself, whatever the main cause is (own choice).
@@ -44,8 +44,7 @@ internal sealed class Weighing(TankCase of, IReadOnlyList<Clue> clues, Clue? run
             .Sum(s =>
                 of.Seen.Contains(s) ? Math.Log(row.Chance(s))
                 : of.Denied.Contains(s) ? Math.Log(1.0 - row.Chance(s))
-                // Who does not tell of something may still have it: half as much against.
-                : 0.5 * Math.Log(1.0 - row.Chance(s))
+                : Math.Log(1.0 - row.Chance(s))
             );
 
     /// <summary>A cause with what speaks for and against it.</summary>
@@ -80,11 +79,13 @@ internal sealed class Weighing(TankCase of, IReadOnlyList<Clue> clues, Clue? run
             }
         }
 
-        reasons.AddRange(
-            (run is null ? clues : [.. clues, run]).Select(c =>
-                (c.Factor(cause.Row.Cause), c.TextFor(cause.Row.Cause))
-            )
-        );
+        reasons.AddRange(clues.Select(c => (c.Factor(cause.Row.Cause), c.Text)));
+        if (run is not null)
+        {
+            // How the engine sees it is worth reading also where it tells this cause from few others.
+            var factor = run.Factor(cause.Row.Cause);
+            reasons.Add((factor > 0.85 ? Math.Max(factor, 1.3) : factor, run.TextFor(cause.Row.Cause)));
+        }
         return cause with
         {
             For =

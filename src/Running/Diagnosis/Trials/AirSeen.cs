@@ -36,7 +36,7 @@ public sealed record AirSeen
     /// <summary>Reads a case.</summary>
     /// <param name="of">The case.</param>
     /// <param name="mistings">Times of the day at which it mists.</param>
-    public static AirSeen From(TankCase of, IEnumerable<TimeOnly> mistings)
+    public static AirSeen From(FaultCase of, IEnumerable<TimeOnly> mistings)
     {
         var ignored = ImmutableArray.CreateBuilder<string>();
         var warmth = Sound(of, LogQuantity.Temperature, ignored);
@@ -71,7 +71,7 @@ public sealed record AirSeen
     }
 
     private static (long Ticks, double Value)[] Sound(
-        TankCase of,
+        FaultCase of,
         LogQuantity quantity,
         ImmutableArray<string>.Builder ignored
     )

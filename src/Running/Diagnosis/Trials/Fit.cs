@@ -22,7 +22,7 @@ public sealed class Fit
     private readonly TankReading[] levels;
 
     /// <summary>Compares with the readings of a case that lie within the runs.</summary>
-    public Fit(TankCase of, TrialSet trials, AirSeen air)
+    public Fit(FaultCase of, TrialSet trials, AirSeen air)
     {
         this.trials = trials;
         this.air = air;

@@ -21,13 +21,13 @@ public sealed class TrialRuns
     /// <summary>A held exchange below this many changes an hour is that of a taped vent already.</summary>
     public const double TapedChangesPerHour = 1.5;
 
-    private readonly TankCase of;
+    private readonly FaultCase of;
     private readonly CancellationToken cancel;
 
     /// <summary>Runs of a case; nothing is computed yet.</summary>
     /// <param name="of">The case.</param>
     /// <param name="cancel">Cancels between steps.</param>
-    public TrialRuns(TankCase of, CancellationToken cancel)
+    public TrialRuns(FaultCase of, CancellationToken cancel)
     {
         this.of = of;
         this.cancel = cancel;

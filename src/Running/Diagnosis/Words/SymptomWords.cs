@@ -274,7 +274,7 @@ public static class SymptomWords
         return plain.ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries);
     }
 
-    /// <summary>A single word stands for every word it starts; words with a bar must match whole.</summary>
+    /// <summary>A single word stands for every word it starts; short words with a bar must match whole.</summary>
     private static bool Holds(string[] words, string set)
     {
         var groups = set.Split(' ');
@@ -283,8 +283,12 @@ public static class SymptomWords
             : groups.All(g => Group(words, g));
     }
 
+    /// <summary>A longer word also stands for those it starts; short ones would start too many.</summary>
+    private static bool Means(string word, string one) =>
+        one.Length < 4 ? word == one : word.StartsWith(one, StringComparison.Ordinal);
+
     private static bool Group(string[] words, string group) =>
         group.Contains('|')
-            ? group.Split('|').Any(one => words.Contains(one))
+            ? group.Split('|').Any(one => words.Any(w => Means(w, one)))
             : words.Any(w => w.StartsWith(group, StringComparison.Ordinal));
 }

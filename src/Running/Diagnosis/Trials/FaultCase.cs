@@ -6,7 +6,7 @@ using Litterfall.Running.Diagnosis.Words;
 namespace Litterfall.Running.Diagnosis.Trials;
 
 /// <summary>A tank that goes wrong, and what is known of it.</summary>
-public sealed record TankCase
+public sealed record FaultCase
 {
     /// <summary>The design, as it was built and set.</summary>
     public required CheckedDesign Design { get; init; }

@@ -1,0 +1,67 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using Litterfall.Domain.Tanks;
+using Litterfall.Instructions.Care;
+using Litterfall.Running.Rounds;
+using Litterfall.Running.Service;
+using Litterfall.Store;
+
+namespace Litterfall.Web.Tanks.Rounds;
+
+/// <summary>The tanks with their round.</summary>
+/// <param name="Tanks">The tanks.</param>
+/// <param name="Book">Who needs what.</param>
+public sealed record RoundView(TankView Tanks, RoundBook Book);
+
+/// <summary>Makes the round of this bench and writes what was done on it.</summary>
+public sealed class RoundDesk(TankDesk desk, TankForecasts forecasts, RoundFindings found, BenchStore store)
+{
+    /// <summary>The round of today.</summary>
+    /// <param name="cancel">Ends the reading.</param>
+    public async Task<RoundView> LoadAsync(CancellationToken cancel = default)
+    {
+        var view = await desk.LoadAsync(cancel);
+        var tanks = ImmutableArray.CreateBuilder<RoundTank>();
+        foreach (var tank in view.Running.Where(t => t.Customer.Length == 0))
+        {
+            var lines = view.Care[tank.Code].ToImmutableArray();
+            var numbers = await forecasts.FindAsync(tank, cancel);
+            tanks.Add(
+                new(tank, lines, await forecasts.OutlookAsync(tank, cancel))
+                {
+                    LevelCheckDays = numbers is null
+                        ? 7
+                        : (int)Math.Max(1, CareIntervals.LevelCheck(numbers.Design).Value),
+                    QuarantineEnds = QuarantineClocks.Find(tank.Code, lines, view.Today)?.Ends,
+                }
+            );
+        }
+
+        return new(view, new(tanks.ToImmutable(), await found.FindAsync(view, cancel), view.Today));
+    }
+
+    /// <summary>Writes that something of the round is done; null where it is kept, else why not.</summary>
+    /// <param name="item">What was done.</param>
+    /// <param name="amount">Amount in the unit of its kind; null for none.</param>
+    public async Task<string?> DoneAsync(RoundItem item, double? amount)
+    {
+        if (item.AsksAmount && amount is null)
+        {
+            return "Type the number that you read or drew off, such as 1.2.";
+        }
+
+        var line = new CareEntry
+        {
+            Key = Guid.NewGuid().ToString("N", CultureInfo.InvariantCulture),
+            Tank = item.Tank,
+            At = desk.Now,
+            Kind = item.Writes,
+            Amount = amount,
+            Note = item.AsksAmount ? "" : item.What.ToLowerInvariant(),
+            Task = item.Task,
+            Who = await desk.WhoAsync(),
+        };
+        return CareLines.Refusal(line, desk.Now)
+            ?? await Library.Attempt.AtAsync(() => store.AddCareAsync([line]));
+    }
+}
