@@ -77,6 +77,8 @@ public static class BenchHost
         services.AddSingleton<Shop.Schedule.TaskRounds>();
         services.AddSingleton<Tanks.TankDesk>();
         services.AddSingleton<Tanks.TankForecasts>();
+        services.AddSingleton<Tanks.Forecasts.TankCases>();
+        services.AddSingleton<Tanks.Forecasts.CorrectionRuns>();
         services.AddSingleton<Tanks.Rounds.RoundFindings>();
         services.AddSingleton<Tanks.Rounds.RoundDesk>();
         services.AddSingleton<DemoBench>();
@@ -111,13 +113,7 @@ public static class BenchHost
             app.Services.GetRequiredService<DeviceGate>()
         );
         app.Use(next => context => door.PassAsync(context, next));
-        app.UseStaticFiles(
-            new StaticFileOptions
-            {
-                FileProvider = files,
-                OnPrepareResponse = Prepare,
-            }
-        );
+        app.UseStaticFiles(new StaticFileOptions { FileProvider = files, OnPrepareResponse = Prepare });
         app.UseExceptionHandler(failed => failed.Run(FailedAsync));
         app.UseStatusCodePages(NothingAsync);
         app.UseAntiforgery();
