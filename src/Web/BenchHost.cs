@@ -71,6 +71,7 @@ public static class BenchHost
         services.AddSingleton(Shop.Cutting.CutSolver.Own);
         services.AddSingleton<Shop.Cutting.CuttingRuns>();
         services.AddSingleton<Shop.Cultures.CultureDesk>();
+        services.AddSingleton<Tanks.Faults.FaultDesk>();
         services.AddSingleton<Shop.Nursery.NurseryDesk>();
         services.AddSingleton<Shop.Schedule.PlanDesk>();
         services.AddSingleton<Shop.Schedule.TaskSources>();
@@ -113,7 +114,13 @@ public static class BenchHost
             app.Services.GetRequiredService<DeviceGate>()
         );
         app.Use(next => context => door.PassAsync(context, next));
-        app.UseStaticFiles(new StaticFileOptions { FileProvider = files, OnPrepareResponse = Prepare });
+        app.UseStaticFiles(
+            new StaticFileOptions
+            {
+                FileProvider = files,
+                OnPrepareResponse = Prepare,
+            }
+        );
         app.UseExceptionHandler(failed => failed.Run(FailedAsync));
         app.UseStatusCodePages(NothingAsync);
         app.UseAntiforgery();

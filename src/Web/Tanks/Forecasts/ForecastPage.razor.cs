@@ -39,7 +39,8 @@ public sealed partial class ForecastPage : ComponentBase
         : all.Readings.IsEmpty ? "No readings yet: write the level in the log when you read it."
         : string.Create(
             Invariant,
-            $"{all.Readings.Length} {(all.Readings.Length == 1 ? "reading" : "readings")} in the log{(IsOld && Result is not null ? "; the log has changed since" : "")}"
+            $"{all.Readings.Length} {(all.Readings.Length == 1 ? "reading" : "readings")} in the log"
+                + $"{(IsOld && Result is not null ? "; the log has changed since" : "")}"
         );
 
     private IEnumerable<(ParameterBand Was, ParameterBand Now)> Parameters =>
@@ -140,6 +141,7 @@ public sealed partial class ForecastPage : ComponentBase
     private static string Band(ParameterBand band)
     {
         var form = Math.Abs(band.Mean) >= 10 ? "0" : "0.00";
-        return $"{band.Mean.ToString(form, Invariant)} ({band.Low.ToString(form, Invariant)}–{band.High.ToString(form, Invariant)})";
+        string Shown(double value) => value.ToString(form, Invariant);
+        return $"{Shown(band.Mean)} ({Shown(band.Low)}–{Shown(band.High)})";
     }
 }

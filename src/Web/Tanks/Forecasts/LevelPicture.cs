@@ -50,9 +50,9 @@ public sealed class LevelPicture(TankCorrection correction, double? highest)
     public string Said =>
         string.Create(
             Invariant,
-            $"Water over the base for {correction.Days} days from {correction.First:MMM d}: before the readings "
-                + $"between {Last(correction.Before.Level.Low)} and {Last(correction.Before.Level.High)} mm at the end, "
-                + $"after them between {Last(correction.After.Level.Low)} and {Last(correction.After.Level.High)} mm; "
+            $"Water over the base for {correction.Days} days from {correction.First:MMM d}: at the end "
+                + $"{Range(correction.Before.Level, Hours)} before the readings, "
+                + $"{Range(correction.After.Level, Hours)} after them; "
                 + $"{Levels.Count()} levels were read"
         );
 
@@ -71,7 +71,8 @@ public sealed class LevelPicture(TankCorrection correction, double? highest)
             {
                 svg.Append(
                     Invariant,
-                    $"<circle class=\"dot\" cx=\"{X(sight.Hour):0.#}\" cy=\"{Y(sight.Value):0.#}\" r=\"4.5\"/>"
+                    $"<circle class=\"dot\" cx=\"{X(sight.Hour):0.#}\" "
+                        + $"cy=\"{Y(sight.Value):0.#}\" r=\"4.5\"/>"
                 );
             }
 
@@ -99,8 +100,6 @@ public sealed class LevelPicture(TankCorrection correction, double? highest)
     private static string Range(LevelBand band, int hour) =>
         string.Create(Invariant, $"{band.Low[hour]:0}–{band.High[hour]:0} mm");
 
-    private static string Last(ImmutableArray<double> values) => values[^1].ToString("0", Invariant);
-
     private void Rules(StringBuilder svg)
     {
         var step = Step(most / 4);
@@ -119,7 +118,8 @@ public sealed class LevelPicture(TankCorrection correction, double? highest)
             svg.Append(
                 Invariant,
                 $"<text class=\"tick\" x=\"{X(24.0 * day):0.#}\" y=\"{Tall - 10}\" "
-                    + $"text-anchor=\"{(day == 0 ? "start" : "middle")}\">{correction.First.AddDays(day):MMM d}</text>"
+                    + $"text-anchor=\"{(day == 0 ? "start" : "middle")}\">"
+                    + $"{correction.First.AddDays(day):MMM d}</text>"
             );
         }
     }

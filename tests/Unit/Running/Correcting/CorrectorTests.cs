@@ -26,7 +26,8 @@ public sealed class CorrectorTests
 
     /// <summary>
     /// Own worked example: air changed half as often again as designed, nozzles that give 5 % more. Three
-    /// readings with a dipstick, off by 1, −1 and 0.5 mm; the date of the next drain is right within two days.
+    /// readings with a dipstick, off by 1, −1 and 0.5 mm; the date of the next drain is right within two
+    /// days.
     /// </summary>
     [Fact]
     public void After_three_dipstick_readings_the_next_drain_is_right_within_two_days()

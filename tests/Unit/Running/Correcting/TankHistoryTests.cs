@@ -16,7 +16,8 @@ public sealed class TankHistoryTests
     /// <summary>The box of our own worked example of water, misted 180 mL a day.</summary>
     internal const string Reference =
         "litterfall: 1\nname: posed\nplanted: 2026-03-02\n"
-        + "box: { outside: { length: 45 cm, depth: 45 cm, height: 60 cm }, glass: { walls: 5 mm, base: 5 mm } }\n"
+        + "box: { outside: { length: 45 cm, depth: 45 cm, height: 60 cm }, "
+        + "glass: { walls: 5 mm, base: 5 mm } }\n"
         + "floor: { drainage: { material: expanded-clay-8-16, depth: 5 cm }, "
         + "soil: { recipe: ready-rainforest, depth: 7 cm, settling: 15 % }, "
         + "litter: { material: oak-leaves, depth: 3 cm } }\n"
