@@ -82,6 +82,8 @@ public static class BenchHost
         services.AddSingleton<Tanks.Loggers.RoomEvents>();
         services.AddSingleton<Tanks.Loggers.LoggerSourcesWatch>();
         services.AddSingleton<Tanks.TankForecasts>();
+        services.AddSingleton<Tanks.Forecasts.TankCases>();
+        services.AddSingleton<Tanks.Forecasts.CorrectionRuns>();
         services.AddSingleton<Tanks.Rounds.RoundFindings>();
         services.AddSingleton<Tanks.Rounds.RoundDesk>();
         services.AddSingleton<DemoBench>();

@@ -76,7 +76,8 @@ public static class TankOutlook
     private static string Words(DateOnly first, DayBand drain) =>
         drain.High is { } high
             ? FormattableString.Invariant(
-                $"Drain: the water should reach its mark between {On(first, drain.Low):MMM d} and {On(first, high):MMM d}."
+                $"Drain: the water should reach its mark between {On(first, drain.Low):MMM d} and "
+                    + $"{On(first, high):MMM d}."
             )
             : FormattableString.Invariant(
                 $"Drain: the water should reach its mark from {On(first, drain.Low):MMM d} on."
