@@ -57,6 +57,9 @@ public static class TradeJson
             var t when t == typeof(ShopPlan) => "plan",
             var t when t == typeof(Tank) => "tank",
             var t when t == typeof(TankRoom) => "tank-room",
+            var t when t == typeof(Permit) => "permit",
+            var t when t == typeof(ServiceContract) => "service-contract",
+            var t when t == typeof(ServiceVisit) => "service-visit",
             _ => throw new InvalidOperationException($"{typeof(T).Name} is no record of the workshop."),
         };
 

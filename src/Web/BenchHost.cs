@@ -78,6 +78,7 @@ public static class BenchHost
         services.AddSingleton<Tanks.TankDesk>();
         services.AddSingleton<Tanks.TankForecasts>();
         services.AddSingleton<Tanks.Rounds.RoundFindings>();
+        services.AddSingleton<Tanks.Rounds.RoomReadings>();
         services.AddSingleton<Tanks.Rounds.RoundDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
@@ -134,6 +135,7 @@ public static class BenchHost
         CuttingRoutes.Map(app);
         Shop.ScheduleRoutes.Map(app);
         Tanks.Log.LogRoutes.Map(app);
+        Tanks.TankRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 
