@@ -85,6 +85,7 @@ public static class BenchHost
         services.AddSingleton<Tanks.Forecasts.TankCases>();
         services.AddSingleton<Tanks.Forecasts.CorrectionRuns>();
         services.AddSingleton<Tanks.Rounds.RoundFindings>();
+        services.AddSingleton<Tanks.Rounds.RoomReadings>();
         services.AddSingleton<Tanks.Rounds.RoundDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
@@ -143,6 +144,7 @@ public static class BenchHost
         Tanks.Log.LogRoutes.Map(app);
         Tanks.Loggers.ReadingRoutes.Map(app);
         Tanks.Charts.ChartRoutes.Map(app);
+        Tanks.TankRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 
