@@ -8,7 +8,8 @@ public sealed class DiagnoseTests
     private static readonly string Sample = Path.Combine(Cli.Root, "samples", "tanks", "t-17.json");
 
     /// <summary>
-    /// The old show tank, by hand: 240 mL a day in, 9 out, 81 mL to a mm of clay, 30 mm from the level left to
+    /// The old show tank, by hand: 240 mL a day in, 9 out, 81 mL to a mm of clay, 30 mm from the level left
+    /// to
     /// the barrier: full after 30 × 81 ÷ 231 = 10.5 days, and above it on the twentieth.
     /// </summary>
     [Fact]
@@ -18,8 +19,16 @@ public sealed class DiagnoseTests
         Assert.Equal(0, run.Code);
         using var json = JsonDocument.Parse(run.Out);
         var causes = json.RootElement.GetProperty("causes").EnumerateArray().ToArray();
-        Assert.Contains("mist", causes[0].GetProperty("cause").GetString()!, StringComparison.OrdinalIgnoreCase);
-        Assert.Contains("vents", causes[1].GetProperty("cause").GetString()!, StringComparison.OrdinalIgnoreCase);
+        Assert.Contains(
+            "mist",
+            causes[0].GetProperty("cause").GetString()!,
+            StringComparison.OrdinalIgnoreCase
+        );
+        Assert.Contains(
+            "vents",
+            causes[1].GetProperty("cause").GetString()!,
+            StringComparison.OrdinalIgnoreCase
+        );
         Assert.True(causes[0].GetProperty("probability").GetDouble() > 0.5);
         Assert.NotEmpty(causes[0].GetProperty("for").EnumerateArray());
         var fix = causes[0].GetProperty("fix");
@@ -63,7 +72,10 @@ public sealed class DiagnoseTests
     [InlineData("""{ "symptoms": [] }""", "design")]
     [InlineData("""{ "design": "nowhere.viv.yaml" }""", "no such file")]
     [InlineData("""{ "design": "DESIGN", "facts": { "ventTaped": "perhaps" } }""", "ventTaped")]
-    [InlineData("""{ "design": "DESIGN", "readings": [ { "at": "soon", "kind": "level", "mm": 3 } ] }""", "soon")]
+    [InlineData(
+        """{ "design": "DESIGN", "readings": [ { "at": "soon", "kind": "level", "mm": 3 } ] }""",
+        "soon"
+    )]
     [InlineData("""{ "design": "DESIGN", "symtoms": [] }""", "symtoms")]
     public void What_cannot_be_used_is_told_in_a_sentence(string text, string told)
     {

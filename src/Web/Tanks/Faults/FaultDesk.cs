@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Tanks;
+using Litterfall.Running.Correcting;
 using Litterfall.Running.Diagnosis.Finding;
 using Litterfall.Running.Diagnosis.Trials;
 using Litterfall.Running.Diagnosis.Words;
-using Litterfall.Running.Correcting;
 using Litterfall.Store;
 
 namespace Litterfall.Web.Tanks.Faults;
