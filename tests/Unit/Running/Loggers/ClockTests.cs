@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Litterfall.Domain.Tanks;
 using static Litterfall.UnitTests.Running.Loggers.LoggerFiles;
 
 namespace Litterfall.UnitTests.Running.Loggers;
@@ -163,7 +164,7 @@ public sealed class ClockTests
         Assert.Equal(200, read.Report.Kept);
         Assert.Equal(
             [Utc(2026, 2, 15).AddMinutes(1007), Utc(2026, 2, 15).AddMinutes(1494)],
-            read.Report.Flags.Where(f => f.Kind == Domain.Tanks.LogMarks.ClockStep).Select(f => f.From)
+            read.Report.Flags.Where(f => f.Kind == LogMarks.ClockStep).Select(f => f.From)
         );
     }
 
