@@ -78,9 +78,7 @@ public static class BenchHost
         services.AddSingleton<Shop.Schedule.TaskSources>();
         services.AddSingleton<Shop.Schedule.TaskRounds>();
         services.AddSingleton<Tanks.TankDesk>();
-        services.AddSingleton<Tanks.Loggers.LoggerDesk>();
-        services.AddSingleton<Tanks.Loggers.RoomEvents>();
-        services.AddSingleton<Tanks.Loggers.LoggerSourcesWatch>();
+        Tanks.Loggers.ReadingRoutes.Add(services);
         services.AddSingleton<Tanks.TankForecasts>();
         services.AddSingleton<Tanks.Forecasts.TankCases>();
         services.AddSingleton<Tanks.Forecasts.CorrectionRuns>();
