@@ -57,6 +57,7 @@ public static class TradeJson
             var t when t == typeof(ShopPlan) => "plan",
             var t when t == typeof(Tank) => "tank",
             var t when t == typeof(TankRoom) => "tank-room",
+            var t when t == typeof(FaultReport) => "fault-report",
             var t when t == typeof(LoggerStyle) => "logger-style",
             var t when t == typeof(LoggerSources) => "logger-sources",
             _ => throw new InvalidOperationException($"{typeof(T).Name} is no record of the workshop."),

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Litterfall.App.Files;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Faults;
@@ -100,44 +99,21 @@ internal sealed class DiagnoseForm(string path, string? workshop)
             return new ToldFact(fact, value.Text == "true", null, null);
         }
 
-        switch (FactWords.Form(fact))
+        if (
+            value is { Form: ScalarForm.Quoted or ScalarForm.Number }
+            && FactReader.Read(fact, value.Text) is { } told
+        )
         {
-            case FactForm.Number when value is { Form: ScalarForm.Number }:
-                return new ToldFact(fact, true, value.Number, null);
-            case FactForm.Number:
-                form.Refuse(key, "is no number", FactWords.Title(fact));
-                return null;
-            case FactForm.YesNo when value is { Form: ScalarForm.Quoted } && YesNo(value.Text) is { } isSo:
-                return new ToldFact(fact, isSo, null, null);
-            default:
-                if (
-                    value is { Form: ScalarForm.Quoted }
-                    && DateOnly.TryParseExact(
-                        value.Text.Length > 10 ? value.Text[..10] : value.Text,
-                        "yyyy-MM-dd",
-                        CultureInfo.InvariantCulture,
-                        DateTimeStyles.None,
-                        out var day
-                    )
-                )
-                {
-                    return new ToldFact(fact, true, null, day);
-                }
-
-                form.Refuse(
-                    key,
-                    "is neither yes nor no nor a day",
-                    $"{FactWords.Title(fact)}: true, false, or a day such as 2026-03-01"
-                );
-                return null;
+            return told;
         }
-    }
 
-    private static bool? YesNo(string text) =>
-        text.Trim().ToLowerInvariant() switch
-        {
-            "yes" or "true" => true,
-            "no" or "false" => false,
-            _ => null,
-        };
+        form.Refuse(
+            key,
+            FactWords.Form(fact) == FactForm.Number ? "is no number" : "is neither yes nor no nor a day",
+            FactWords.Form(fact) == FactForm.Number
+                ? FactWords.Title(fact)
+                : $"{FactWords.Title(fact)}: true, false, or a day such as 2026-03-01"
+        );
+        return null;
+    }
 }
