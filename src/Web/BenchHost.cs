@@ -80,6 +80,8 @@ public static class BenchHost
         services.AddSingleton<Tanks.Rounds.RoundFindings>();
         services.AddSingleton<Tanks.Rounds.RoomReadings>();
         services.AddSingleton<Tanks.Rounds.RoundDesk>();
+        services.AddSingleton<Tanks.Register.RegisterDesk>();
+        services.AddSingleton<Tanks.Visits.VisitDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
@@ -135,7 +137,7 @@ public static class BenchHost
         CuttingRoutes.Map(app);
         Shop.ScheduleRoutes.Map(app);
         Tanks.Log.LogRoutes.Map(app);
-        Tanks.TankRoutes.Map(app);
+        Tanks.Papers.TankRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 
