@@ -144,7 +144,6 @@ public static class BenchHost
         Tanks.Log.LogRoutes.Map(app);
         Tanks.Loggers.ReadingRoutes.Map(app);
         Tanks.Charts.ChartRoutes.Map(app);
-        Tanks.TankRoutes.Map(app);
         Tanks.Papers.TankRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
