@@ -1,4 +1,5 @@
 using Litterfall.App.Commands;
+using Litterfall.App.Tanks;
 using Litterfall.App.Trade;
 using Litterfall.Domain.Faults;
 
@@ -18,6 +19,7 @@ public static class Program
                 StoreCommands.Export(),
                 .. DeskCommands.All(),
                 .. TradeCommands.All(),
+                .. TankCommands.All(),
             ],
             Fault
         );

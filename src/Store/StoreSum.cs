@@ -20,6 +20,9 @@ internal static class StoreSum
         ("Lots", "Id"),
         ("Movements", "Id"),
         ("Issued", "Kind, Number"),
+        ("Care", "Id"),
+        ("LogFiles", "Id"),
+        ("LogBlocks", "Id"),
     ];
 
     /// <summary>SHA-256 over every value of every row, in hexadecimal.</summary>

@@ -38,6 +38,7 @@ public static class BenchHost
             .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessage);
         AddStore(services, options, contexts);
         services.AddHostedService<VerdictKeeper>();
+        services.AddHostedService(all => all.GetRequiredService<Tanks.Loggers.LoggerSourcesWatch>());
     }
 
     /// <summary>What the pages need.</summary>
@@ -71,12 +72,18 @@ public static class BenchHost
         services.AddSingleton(Shop.Cutting.CutSolver.Own);
         services.AddSingleton<Shop.Cutting.CuttingRuns>();
         services.AddSingleton<Shop.Cultures.CultureDesk>();
+        services.AddSingleton<Tanks.Faults.FaultDesk>();
         services.AddSingleton<Shop.Nursery.NurseryDesk>();
         services.AddSingleton<Shop.Schedule.PlanDesk>();
         services.AddSingleton<Shop.Schedule.TaskSources>();
         services.AddSingleton<Shop.Schedule.TaskRounds>();
         services.AddSingleton<Tanks.TankDesk>();
+        services.AddSingleton<Tanks.Loggers.LoggerDesk>();
+        services.AddSingleton<Tanks.Loggers.RoomEvents>();
+        services.AddSingleton<Tanks.Loggers.LoggerSourcesWatch>();
         services.AddSingleton<Tanks.TankForecasts>();
+        services.AddSingleton<Tanks.Forecasts.TankCases>();
+        services.AddSingleton<Tanks.Forecasts.CorrectionRuns>();
         services.AddSingleton<Tanks.Rounds.RoundFindings>();
         services.AddSingleton<Tanks.Rounds.RoomReadings>();
         services.AddSingleton<Tanks.Rounds.RoundDesk>();
@@ -138,6 +145,8 @@ public static class BenchHost
         Shop.ScheduleRoutes.Map(app);
         Tanks.Log.LogRoutes.Map(app);
         Tanks.Papers.TankRoutes.Map(app);
+        Tanks.Loggers.ReadingRoutes.Map(app);
+        Tanks.Charts.ChartRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

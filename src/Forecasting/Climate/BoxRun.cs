@@ -18,12 +18,13 @@ public sealed record BoxRun
 {
     private static readonly DateOnly NoDate = new(2026, 1, 5);
 
-    /// <summary>Between steps of the floor nothing changes faster than an hour.</summary>
-    private static readonly StepControl Hourly = StepControl.Planning with
-    {
-        FirstStepSeconds = 3600,
-        LongestStepSeconds = 3600,
-    };
+    /// <summary>Between exchanges of air and floor nothing changes, every hour as a rule.</summary>
+    private static StepControl Steps(SimulationPace pace) =>
+        StepControl.Planning with
+        {
+            FirstStepSeconds = 3600 * pace.FloorHours,
+            LongestStepSeconds = 3600 * pace.FloorHours,
+        };
 
     /// <summary>What runs.</summary>
     public required SimulationSetup Setup { get; init; }
@@ -50,8 +51,18 @@ public sealed record BoxRun
     /// <param name="setup">The design made ready.</param>
     /// <param name="first">Date at whose 00:00 it starts.</param>
     /// <param name="change">What is changed.</param>
-    public static BoxRun? From(BoxSetup setup, DateOnly first, ClimateChange? change = null)
+    /// <param name="pace">How often air and floor exchange water; every hour if left out.</param>
+    public static BoxRun? From(
+        BoxSetup setup,
+        DateOnly first,
+        ClimateChange? change = null,
+        SimulationPace? pace = null
+    )
     {
+        var (usual, brisk) = (
+            pace ?? SimulationPace.Hourly,
+            pace is not null && pace != SimulationPace.Hourly
+        );
         var how = change ?? ClimateChange.None;
         var with = ModelCoefficients.Of(setup.Design);
         if (!setup.Box.IsBuildable || setup.FloorWith(with) is not { } plain)
@@ -74,7 +85,7 @@ public sealed record BoxRun
         var coupled = new SimulationSetup
         {
             Air = air,
-            Water = floor.Model(Hourly),
+            Water = floor.Model(Steps(usual)),
             Ground = Surface(floor, with),
             FloorSquareMeters = floor.Columns.AreaSquareMeters,
             Room = room.At,
@@ -88,7 +99,9 @@ public sealed record BoxRun
                 ? new HeatMat(mat.Watts.Si, Target(mat, with.Headspace))
                 : null,
             Drain = HandDrain(floor, how.IsDrained),
-            Held = Held(design, (setup.Box, headspace), with.Water),
+            Held = Held(design, (setup.Box, headspace), how.HeldAir, with.Water),
+            Pace = usual,
+            Control = brisk ? BriskAir : HeadspaceControl.Forecast,
         };
         var start = room.At(0);
         return new BoxRun
@@ -104,6 +117,9 @@ public sealed record BoxRun
             With = with,
         };
     }
+
+    // For many runs side by side: ten times the error of a step costs a hundredth of the water vented.
+    private static readonly HeadspaceControl BriskAir = new(60, 3600, 0.2);
 
     private static GroundSurface Surface(FloorSetup floor, ModelCoefficients with)
     {
@@ -197,13 +213,14 @@ public sealed record BoxRun
     private static HeldHeadspace? Held(
         CheckedDesign design,
         (BoxGeometry Box, AirSpace Air) of,
+        double factor,
         FloorWaterCoefficients with
     ) =>
         design.Design.Headspace is { Hold: { } hold }
             ? new HeldHeadspace(
                 hold.Air.Si - Constants.ZeroCelsiusKelvin,
                 Math.Clamp(hold.Humidity.Si, 0, 1),
-                hold.AirChanges.Si,
+                factor * hold.AirChanges.Si,
                 of.Air.Volume.Si,
                 design.Design.Plants.Any(p => !p.Mounted && p.Count > 0) ? with.LeafShare.UseSi() : 0,
                 WaterBasins.Share(design, of.Box)

@@ -25,6 +25,9 @@ public sealed record ClimateChange(
     /// <summary>False where nobody draws the water off; an outlet with a height works by itself.</summary>
     public bool IsDrained { get; init; } = true;
 
+    /// <summary>Factor on the air changes of a design that holds its air.</summary>
+    public double HeldAir { get; init; } = 1;
+
     /// <summary>No change.</summary>
     public static readonly ClimateChange None = new(1, 1, 1, 0, 1, 1, CurveChange.None);
 }

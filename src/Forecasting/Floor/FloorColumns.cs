@@ -117,6 +117,12 @@ public sealed record FloorColumns
             ? used with
             {
                 Soil = mixed,
+                Below =
+                    asked.DrainagePores == 1 || below is null
+                        ? used.Below
+                        : made.Tables.Curve(
+                            Scaled(Widened(below, asked.DrainagePores), OpenShare(drainage!, area))
+                        ),
             }
             : new Materials(
                 mixed,
@@ -155,7 +161,18 @@ public sealed record FloorColumns
             asked.Conductivity * with.Conductivity.Use(),
             asked.Alpha * with.Alpha.Use(),
             asked.Squeeze + with.Squeeze.UseSi()
-        );
+        )
+        {
+            DrainagePores = asked.DrainagePores,
+        };
+
+    /// <summary>The same layer with more or less room between its grains; it is never more than full.</summary>
+    private static VanGenuchtenParameters Widened(VanGenuchtenParameters curve, double factor) =>
+        curve with
+        {
+            ThetaR = curve.ThetaR * factor,
+            ThetaS = Math.Min(0.99, curve.ThetaS * factor),
+        };
 
     private static FeddesHeads Roots(FloorWaterCoefficients with) =>
         new(with.RootsTooWet.UseSi(), with.RootsWet.UseSi(), with.RootsDry.UseSi(), with.RootsWilted.UseSi());
@@ -330,6 +347,11 @@ public sealed record FloorColumns
 /// <param name="Squeeze">Added to the water content of the fresh mix, m³/m³.</param>
 public readonly record struct CurveChange(double Conductivity, double Alpha, double Squeeze)
 {
+    /// <summary>
+    /// Factor on the room for water in the drainage layer, and so on the liters that stand in a centimeter.
+    /// </summary>
+    public double DrainagePores { get; init; } = 1;
+
     /// <summary>No change.</summary>
     public static readonly CurveChange None = new(1, 1, 0);
 

@@ -125,7 +125,8 @@ internal static class ForecastCommand
     private static TextFault Fault(string path, string message, string expected) =>
         new(path, 1, 1, message, expected);
 
-    private static Option<int> Whole(string name, string means, int usual, (int Least, int Most) range)
+    /// <summary>An option that takes a whole number of a range.</summary>
+    internal static Option<int> Whole(string name, string means, int usual, (int Least, int Most) range)
     {
         var option = new Option<int>(name)
         {

@@ -84,6 +84,10 @@ internal sealed class HeadspaceRun
 
     private bool IsControlled => control.ErrorKelvin < double.PositiveInfinity;
 
+    /// <summary>Sets the clock on: what happens until then is taken from elsewhere.</summary>
+    /// <param name="untilSeconds">Time to go on from, s.</param>
+    public void Skip(double untilSeconds) => time = untilSeconds;
+
     /// <summary>
     /// Runs on to the end of a span. Where nothing was switched since the span before, it goes on with its
     /// slopes and its step; else both are found anew.

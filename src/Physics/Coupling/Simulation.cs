@@ -11,7 +11,7 @@ namespace Litterfall.Physics.Coupling;
 /// each hour: within it the ground's readiness to give water is held, and each kilogram that crosses is
 /// booked on both sides. What the ground could not deliver it owes, gives next, and gives off less.
 /// </summary>
-public sealed class Simulation
+public sealed partial class Simulation
 {
     private const double HourSeconds = 3600.0;
     private const double DaySeconds = 86400.0;
@@ -48,11 +48,15 @@ public sealed class Simulation
         state = start;
         water = new WaterRun(setup.Water, start.Water, setup.Drain.AtMeters);
         headspace = setup.Air.Begin(start.Air, setup.Control);
+        startHour = (int)Math.Round(start.Air.Seconds / HourSeconds);
+        byHand = [.. setup.ByHand.OrderBy(h => h.Hour).SkipWhile(h => h.Hour < startHour - HourRounding)];
     }
 
     /// <summary>Runs a box.</summary>
     /// <param name="setup">The box.</param>
-    /// <param name="start">Its state at 00:00 of the first day.</param>
+    /// <param name="start">
+    /// Its state at 00:00 of the first day, or at the end of another run, which goes on.
+    /// </param>
     /// <param name="hourCount">Hours to run.</param>
     /// <param name="progress">Told the hours done; may be null.</param>
     /// <param name="cancel">Cancels between steps.</param>
@@ -68,33 +72,41 @@ public sealed class Simulation
         {
             mostAirSteps = MostAirSteps + (MostAirStepsAnHour * hourCount),
         };
-        run.hours.Add(run.Record(new HourOfAir(setup.Air.Shape.Surfaces.Length), 0.0, 0.0));
-        for (int hour = 1; hour <= hourCount && run.stopped is null; hour++)
+        run.hours.Add(
+            run.Record(new HourOfAir(setup.Air.Shape.Surfaces.Length), 0.0, run.startHour * HourSeconds)
+        );
+        int last = run.startHour + hourCount;
+        for (int hour = run.startHour; hour < last && run.stopped is null; )
         {
-            run.Step(hour * HourSeconds, cancel);
-            progress?.Invoke(hour);
+            int end = run.BlockEnd(hour, last);
+            run.Step(hour, end, cancel);
+            hour = end;
+            progress?.Invoke(hour - run.startHour);
         }
 
         return run.Result(start);
     }
 
-    /// <summary>One hour: forcing, light and air, then water, then what was owed, then the record.</summary>
-    private void Step(double untilSeconds, CancellationToken cancel)
+    /// <summary>
+    /// Hours, one as a rule: forcing, light and air, then water, then what was owed, then the record.
+    /// </summary>
+    private void Step(int fromHour, int toHour, CancellationToken cancel)
     {
-        var air = setup.Held is { } held
-            ? Hold(held, untilSeconds)
-            : AdvanceAir(Supply(), untilSeconds, cancel);
-        FillBasins(air, untilSeconds);
-        double rain = air.ToGround + air.Overflow + state.PendingKilograms;
-        double evaporation = air.FromGround + state.GroundOwedKilograms;
-        double uptake = air.FromLeaves + state.LeafOwedKilograms;
+        double untilSeconds = toHour * HourSeconds;
+        double before = WaterModel.LevelMeters(state.Water);
+        var drawn = TakeByHand(fromHour, cancel);
+        var airs = AirOf(fromHour, toHour, cancel);
+        double poured = Pour(airs[0], fromHour);
+        double rain = airs.Sum(a => a.ToGround + a.Overflow) + poured + state.PendingKilograms;
+        double evaporation = airs.Sum(a => a.FromGround) + state.GroundOwedKilograms;
+        double uptake = airs.Sum(a => a.FromLeaves) + state.LeafOwedKilograms;
         if (evaporation < 0.0)
         {
             rain -= evaporation;
             evaporation = 0.0;
         }
 
-        var floor = AdvanceFloor((rain, evaporation, Math.Max(uptake, 0.0)), untilSeconds, cancel);
+        var floor = AdvanceFloor(drawn, (rain, evaporation, Math.Max(uptake, 0.0)), untilSeconds, cancel);
         state = state with
         {
             GroundOwedKilograms = evaporation - floor.Evaporated,
@@ -102,8 +114,8 @@ public sealed class Simulation
             PendingKilograms = rain - floor.Rain + floor.Missed,
         };
         leafOpen = uptake > 0.0 ? Math.Clamp(floor.Transpired / uptake, 0.02, 1.0) : 1.0;
-        Book(air, floor);
-        hours.Add(Record(air, floor.Drained, untilSeconds));
+        Book(airs, floor);
+        AddRecords(airs, floor.Drained, (fromHour, before), untilSeconds);
     }
 
     /// <summary>
@@ -117,7 +129,7 @@ public sealed class Simulation
         lack = Math.Max(0.0, lack);
         if (Math.Abs(Math.IEEERemainder(untilSeconds, DaySeconds)) < 1.0)
         {
-            air.ToppedUp = lack;
+            air.ToppedUp += lack;
             lack = 0.0;
         }
 
@@ -219,12 +231,12 @@ public sealed class Simulation
     /// The floor through an hour: rain, evaporation and uptake in kg, evenly; drawn off where it is full.
     /// </summary>
     private HourOfFloor AdvanceFloor(
+        HourOfFloor floor,
         (double Rain, double Evaporation, double Uptake) asked,
         double untilSeconds,
         CancellationToken cancel
     )
     {
-        var floor = new HourOfFloor();
         double per = KilogramsPerCubicMeter * setup.FloorSquareMeters;
         while (untilSeconds - state.Water.Column.Seconds > ShortSeconds && stopped is null)
         {
@@ -276,20 +288,27 @@ public sealed class Simulation
         stopped = step.StoppedEarly is { } early ? StopReason(early.Seconds, early.Reason) : stopped;
     }
 
-    private void Book(HourOfAir air, HourOfFloor floor)
+    private void Book(ReadOnlySpan<HourOfAir> airs, HourOfFloor floor)
     {
-        heat += air.Heat;
+        foreach (var air in airs)
+        {
+            heat += air.Heat;
+            ledger = ledger with
+            {
+                Misted = ledger.Misted + air.Misted,
+                Fogged = ledger.Fogged + air.Fogged,
+                ToppedUp = ledger.ToppedUp + air.ToppedUp,
+                Vented = ledger.Vented + air.Vented,
+                Dripped = ledger.Dripped + air.Dripped,
+            };
+        }
+
         ledger = ledger with
         {
-            Misted = ledger.Misted + air.Misted,
-            Fogged = ledger.Fogged + air.Fogged,
-            ToppedUp = ledger.ToppedUp + air.ToppedUp,
-            Vented = ledger.Vented + air.Vented,
             Drained = ledger.Drained + floor.Drained,
             RunOff = ledger.RunOff + floor.RunOff,
             Floor = ledger.Floor + floor.Stored,
             Litter = ledger.Litter + floor.Litter,
-            Dripped = ledger.Dripped + air.Dripped,
         };
     }
 

@@ -57,6 +57,15 @@ internal sealed class HourOfAir(int surfaces)
 
     public double Dripped { get; private set; }
 
+    /// <summary>The same hour once more, on another day.</summary>
+    public HourOfAir Again()
+    {
+        var again = (HourOfAir)MemberwiseClone();
+        again.ToppedUp = 0.0;
+        again.Overflow = 0.0;
+        return again;
+    }
+
     public double Condensed { get; private set; }
 
     public double AirKilograms { get; private set; }

@@ -40,7 +40,12 @@ public sealed record CareForm(CareKind Kind, string Button, string Past)
         new(CareKind.ToppedUp, "Topped up", "topped up with") { Kept = Unit.Milliliter, Said = Unit.Liter },
         new(CareKind.Weighed, "Weighed", "weighed") { Kept = Unit.Kilogram },
         new(CareKind.Squeezed, "Squeezed", "squeezed soil gave") { Counted = "drops" },
-        new(CareKind.Fed, "Fed", "fed") { Counted = "flies", MayBeEmpty = true, Words = "What" },
+        new(CareKind.Fed, "Fed", "fed")
+        {
+            Counted = "flies",
+            MayBeEmpty = true,
+            Words = "What",
+        },
         new(CareKind.Tended, "Tended", "tended") { MayBeEmpty = true, Words = "What you did" },
         new(CareKind.Added, "Added", "added")
         {

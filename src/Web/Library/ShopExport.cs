@@ -57,6 +57,7 @@ internal static class ShopExport
         );
         var lines = await db.Movements.AsNoTracking().OrderBy(m => m.Id).ToListAsync(cancel);
         BenchExport.Put(zip, "workshop/stock.csv", CsvTable.Write(LineColumns, lines.Select(Line)));
+        await LogExport.PutAsync(zip, db, cancel);
     }
 
     private static ImmutableArray<CsvCell> Line(MovementRow line) =>
