@@ -66,7 +66,7 @@ public sealed class RoundDesk(
     /// <param name="cancel">Ends the reading.</param>
     public async Task<IReadOnlyList<string>> AdviceAsync(RoundView view, CancellationToken cancel = default)
     {
-        var series = await readings.Source(cancel);
+        var series = await readings.FindAsync(cancel);
         return
         [
             .. view.Tanks.Places.SelectMany(room =>
