@@ -72,21 +72,11 @@ public static class BenchHost
         services.AddSingleton(Shop.Cutting.CutSolver.Own);
         services.AddSingleton<Shop.Cutting.CuttingRuns>();
         services.AddSingleton<Shop.Cultures.CultureDesk>();
-        services.AddSingleton<Tanks.Faults.FaultDesk>();
         services.AddSingleton<Shop.Nursery.NurseryDesk>();
         services.AddSingleton<Shop.Schedule.PlanDesk>();
         services.AddSingleton<Shop.Schedule.TaskSources>();
         services.AddSingleton<Shop.Schedule.TaskRounds>();
-        services.AddSingleton<Tanks.TankDesk>();
-        Tanks.Loggers.ReadingRoutes.Add(services);
-        services.AddSingleton<Tanks.TankForecasts>();
-        services.AddSingleton<Tanks.Forecasts.TankCases>();
-        services.AddSingleton<Tanks.Forecasts.CorrectionRuns>();
-        services.AddSingleton<Tanks.Rounds.RoundFindings>();
-        services.AddSingleton<Tanks.Rounds.RoomReadings>();
-        services.AddSingleton<Tanks.Rounds.RoundDesk>();
-        services.AddSingleton<Tanks.Register.RegisterDesk>();
-        services.AddSingleton<Tanks.Visits.VisitDesk>();
+        AddTanks(services);
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
@@ -109,6 +99,21 @@ public static class BenchHost
         services.AddScoped<CircuitHandler>(all => all.GetRequiredService<Presence>());
     }
 
+    private static void AddTanks(IServiceCollection services)
+    {
+        services.AddSingleton<Tanks.Faults.FaultDesk>();
+        services.AddSingleton<Tanks.TankDesk>();
+        Tanks.Loggers.ReadingRoutes.Add(services);
+        services.AddSingleton<Tanks.TankForecasts>();
+        services.AddSingleton<Tanks.Forecasts.TankCases>();
+        services.AddSingleton<Tanks.Forecasts.CorrectionRuns>();
+        services.AddSingleton<Tanks.Rounds.RoundFindings>();
+        services.AddSingleton<Tanks.Rounds.RoomReadings>();
+        services.AddSingleton<Tanks.Rounds.RoundDesk>();
+        services.AddSingleton<Tanks.Register.RegisterDesk>();
+        services.AddSingleton<Tanks.Visits.VisitDesk>();
+    }
+
     /// <summary>The door, then pages and files.</summary>
     /// <param name="app">The application.</param>
     /// <param name="files">Style sheets, scripts and type.</param>
@@ -119,13 +124,7 @@ public static class BenchHost
             app.Services.GetRequiredService<DeviceGate>()
         );
         app.Use(next => context => door.PassAsync(context, next));
-        app.UseStaticFiles(
-            new StaticFileOptions
-            {
-                FileProvider = files,
-                OnPrepareResponse = Prepare,
-            }
-        );
+        app.UseStaticFiles(new StaticFileOptions { FileProvider = files, OnPrepareResponse = Prepare });
         app.UseExceptionHandler(failed => failed.Run(FailedAsync));
         app.UseStatusCodePages(NothingAsync);
         app.UseAntiforgery();

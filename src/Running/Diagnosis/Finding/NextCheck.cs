@@ -101,27 +101,29 @@ public static class NextChecks
                         (Cause.DryAir, 0.27),
                     ]
                 ),
-                Result(
-                    "It stays or falls",
-                    0.5,
-                    [
-                        (Cause.OverMisting, 0.03),
-                        (Cause.VentsShut, 0.05),
-                        (Cause.WaterComesIn, 0.02),
-                        (Cause.ThinDrainage, 0.05),
-                        (Cause.NotDrained, 0.05),
-                        (Cause.FineMix, 0.15),
-                        (Cause.TankLeaks, 0.85),
-                        (Cause.MistFails, 0.85),
-                        (Cause.DryAir, 0.7),
-                    ]
-                ),
+                Still,
             ]
         )
         {
             Decides = FaultMatrix.Wet,
         };
     }
+
+    private static readonly CheckResult Still = Result(
+        "It stays or falls",
+        0.5,
+        [
+            (Cause.OverMisting, 0.03),
+            (Cause.VentsShut, 0.05),
+            (Cause.WaterComesIn, 0.02),
+            (Cause.ThinDrainage, 0.05),
+            (Cause.NotDrained, 0.05),
+            (Cause.FineMix, 0.15),
+            (Cause.TankLeaks, 0.85),
+            (Cause.MistFails, 0.85),
+            (Cause.DryAir, 0.7),
+        ]
+    );
 
     private static NextCheck Nozzle(double flow)
     {
