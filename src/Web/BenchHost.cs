@@ -121,13 +121,7 @@ public static class BenchHost
             app.Services.GetRequiredService<DeviceGate>()
         );
         app.Use(next => context => door.PassAsync(context, next));
-        app.UseStaticFiles(
-            new StaticFileOptions
-            {
-                FileProvider = files,
-                OnPrepareResponse = Prepare,
-            }
-        );
+        app.UseStaticFiles(new StaticFileOptions { FileProvider = files, OnPrepareResponse = Prepare });
         app.UseExceptionHandler(failed => failed.Run(FailedAsync));
         app.UseStatusCodePages(NothingAsync);
         app.UseAntiforgery();
