@@ -94,10 +94,10 @@ public sealed class BenchContext(DbContextOptions<BenchContext> options) : DbCon
             row.Property(d => d.Name).HasMaxLength(100);
         });
         Shop(modelBuilder);
-        Tanks(modelBuilder);
+        Running(modelBuilder);
     }
 
-    private static void Tanks(ModelBuilder modelBuilder)
+    private static void Running(ModelBuilder modelBuilder)
     {
         modelBuilder.Entity<CareRow>(row =>
         {

@@ -72,23 +72,11 @@ public static class BenchHost
         services.AddSingleton(Shop.Cutting.CutSolver.Own);
         services.AddSingleton<Shop.Cutting.CuttingRuns>();
         services.AddSingleton<Shop.Cultures.CultureDesk>();
-        services.AddSingleton<Tanks.Faults.FaultDesk>();
         services.AddSingleton<Shop.Nursery.NurseryDesk>();
         services.AddSingleton<Shop.Schedule.PlanDesk>();
         services.AddSingleton<Shop.Schedule.TaskSources>();
         services.AddSingleton<Shop.Schedule.TaskRounds>();
-        services.AddSingleton<Tanks.TankDesk>();
-        services.AddSingleton<Tanks.Loggers.LoggerDesk>();
-        services.AddSingleton<Tanks.Loggers.RoomEvents>();
-        services.AddSingleton<Tanks.Loggers.LoggerSourcesWatch>();
-        services.AddSingleton<Tanks.TankForecasts>();
-        services.AddSingleton<Tanks.Forecasts.TankCases>();
-        services.AddSingleton<Tanks.Forecasts.CorrectionRuns>();
-        services.AddSingleton<Tanks.Rounds.RoundFindings>();
-        services.AddSingleton<Tanks.Rounds.RoomReadings>();
-        services.AddSingleton<Tanks.Rounds.RoundDesk>();
-        services.AddSingleton<Tanks.Register.RegisterDesk>();
-        services.AddSingleton<Tanks.Visits.VisitDesk>();
+        AddTanks(services);
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
@@ -109,6 +97,21 @@ public static class BenchHost
         services.AddScoped<SavedPreferences>();
         services.AddScoped<Presence>();
         services.AddScoped<CircuitHandler>(all => all.GetRequiredService<Presence>());
+    }
+
+    private static void AddTanks(IServiceCollection services)
+    {
+        services.AddSingleton<Tanks.Faults.FaultDesk>();
+        services.AddSingleton<Tanks.TankDesk>();
+        Tanks.Loggers.ReadingRoutes.Add(services);
+        services.AddSingleton<Tanks.TankForecasts>();
+        services.AddSingleton<Tanks.Forecasts.TankCases>();
+        services.AddSingleton<Tanks.Forecasts.CorrectionRuns>();
+        services.AddSingleton<Tanks.Rounds.RoundFindings>();
+        services.AddSingleton<Tanks.Rounds.RoomReadings>();
+        services.AddSingleton<Tanks.Rounds.RoundDesk>();
+        services.AddSingleton<Tanks.Register.RegisterDesk>();
+        services.AddSingleton<Tanks.Visits.VisitDesk>();
     }
 
     /// <summary>The door, then pages and files.</summary>
@@ -138,9 +141,9 @@ public static class BenchHost
         CuttingRoutes.Map(app);
         Shop.ScheduleRoutes.Map(app);
         Tanks.Log.LogRoutes.Map(app);
-        Tanks.Papers.TankRoutes.Map(app);
         Tanks.Loggers.ReadingRoutes.Map(app);
         Tanks.Charts.ChartRoutes.Map(app);
+        Tanks.Papers.TankRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

@@ -21,32 +21,12 @@ public static class AirClues
     {
         if (isMisted && air.MistRises.Length >= FewRises)
         {
-            var seen = air.MistRises.Count(r => r >= 2.0);
-            yield return seen * 4 < air.MistRises.Length
-                ? Clue.Create(
-                    $"The logger sees humidity rise after {seen} of {air.MistRises.Length} mistings",
-                    (Cause.MistFails, 10.0),
-                    (Cause.DryAir, 0.5),
-                    (Cause.OverMisting, 0.2)
-                )
-                : Clue.Create(
-                    $"The logger sees humidity rise after {seen} of {air.MistRises.Length} mistings",
-                    (Cause.MistFails, 0.15)
-                );
+            yield return Mist(air);
         }
 
         if (air.HighCelsius is { } high)
         {
-            yield return high >= HotCelsius
-                ? Clue.Create(
-                    Degrees("The logger shows up to", high),
-                    (Cause.TooHot, 8.0),
-                    (Cause.TooCold, 0.2)
-                )
-                : Clue.Create(
-                    Degrees("The logger stays below", high + 0.05),
-                    (Cause.TooHot, high < 27 ? 0.1 : 0.5)
-                );
+            yield return Hot(high);
         }
         else if (!isTold)
         {
@@ -58,35 +38,57 @@ public static class AirClues
 
         if (air.LowCelsius is { } low)
         {
-            yield return low <= ColdCelsius
-                ? Clue.Create(
-                    Degrees("The logger shows down to", low),
-                    (Cause.TooCold, 6.0),
-                    (Cause.TooHot, 0.6)
-                )
-                : Clue.Create(
-                    Degrees("The logger stays above", low - 0.05),
-                    (Cause.TooCold, low > 18 ? 0.1 : 0.5)
-                );
+            yield return Cold(low);
         }
 
         if (air.MeanHumidity is { } damp)
         {
-            yield return damp < 65
-                ? Clue.Create(
-                    string.Create(CultureInfo.InvariantCulture, $"Humidity is {damp:0} % on the mean"),
-                    (Cause.DryAir, 3.0),
-                    (Cause.MistFails, 2.5),
-                    (Cause.CrewDried, 2.0),
-                    (Cause.VentsShut, 0.1),
-                    (Cause.OverMisting, 0.3)
-                )
-                : Clue.Create(
-                    string.Create(CultureInfo.InvariantCulture, $"Humidity is {damp:0} % on the mean"),
-                    (Cause.DryAir, damp > 75 ? 0.2 : 0.6),
-                    (Cause.MistFails, damp > 75 ? 0.4 : 0.8)
-                );
+            yield return Damp(damp);
         }
+    }
+
+    private static Clue Mist(AirSeen air)
+    {
+        var seen = air.MistRises.Count(r => r >= 2.0);
+        var text = $"The logger sees humidity rise after {seen} of {air.MistRises.Length} mistings";
+        return seen * 4 < air.MistRises.Length
+            ? Clue.Create(text, (Cause.MistFails, 10.0), (Cause.DryAir, 0.5), (Cause.OverMisting, 0.2))
+            : Clue.Create(text, (Cause.MistFails, 0.15));
+    }
+
+    private static Clue Hot(double high) =>
+        high >= HotCelsius
+            ? Clue.Create(Degrees("The logger shows up to", high), (Cause.TooHot, 8.0), (Cause.TooCold, 0.2))
+            : Clue.Create(
+                Degrees("The logger stays below", high + 0.05),
+                (Cause.TooHot, high < 27 ? 0.1 : 0.5)
+            );
+
+    private static Clue Cold(double low) =>
+        low <= ColdCelsius
+            ? Clue.Create(Degrees("The logger shows down to", low), (Cause.TooCold, 6.0), (Cause.TooHot, 0.6))
+            : Clue.Create(
+                Degrees("The logger stays above", low - 0.05),
+                (Cause.TooCold, low > 18 ? 0.1 : 0.5)
+            );
+
+    private static Clue Damp(double damp)
+    {
+        var text = string.Create(CultureInfo.InvariantCulture, $"Humidity is {damp:0} % on the mean");
+        return damp < 65
+            ? Clue.Create(
+                text,
+                (Cause.DryAir, 3.0),
+                (Cause.MistFails, 2.5),
+                (Cause.CrewDried, 2.0),
+                (Cause.VentsShut, 0.1),
+                (Cause.OverMisting, 0.3)
+            )
+            : Clue.Create(
+                text,
+                (Cause.DryAir, damp > 75 ? 0.2 : 0.6),
+                (Cause.MistFails, damp > 75 ? 0.4 : 0.8)
+            );
     }
 
     private static string Degrees(string text, double celsius) =>

@@ -60,6 +60,14 @@ public static class DesignClues
             yield return clue;
         }
 
+        foreach (var clue in Animals(design))
+        {
+            yield return clue;
+        }
+    }
+
+    private static IEnumerable<Clue> Animals(Design design)
+    {
         if (design.Animals.Count == 0 && design.RatedFor.Count == 0)
         {
             yield return Clue.Create(
