@@ -17,7 +17,7 @@ public sealed record SpeciesName(string Science, string Common);
 /// </summary>
 public static class RegisterBook
 {
-    /// <summary>Years for which a line is kept (SI 2018/486, schedule 2: records for at least three years).</summary>
+    /// <summary>Years for which a line is kept (SI 2018/486, schedule 2: at least three).</summary>
     public const int YearsKept = 3;
 
     /// <summary>Lines of a window of days, in the order of time.</summary>

@@ -22,7 +22,7 @@ public enum RegisterEvent
     Treated,
 }
 
-/// <summary>A line of the register: who, what, how many, from where to where, and how long it is kept.</summary>
+/// <summary>A line of the register: what, how many, from where to where, how long it is kept.</summary>
 /// <param name="Day">The day.</param>
 /// <param name="Event">What happened.</param>
 /// <param name="Species">Scientific name.</param>

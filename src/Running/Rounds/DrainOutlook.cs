@@ -114,8 +114,8 @@ public sealed record DrainState
         var days = rises is { } r ? Math.Floor(Math.Max(0, left) / r) : (double?)null;
         return new()
         {
-            LevelMillimeters = known.Level
-                + ((rises ?? 0) * Math.Max(0, today.DayNumber - known.At.DayNumber)),
+            LevelMillimeters =
+                known.Level + ((rises ?? 0) * Math.Max(0, today.DayNumber - known.At.DayNumber)),
             Read = known.Read,
             MillimetersPerDay = rises,
             IsMeasured = own is not null,

@@ -52,7 +52,7 @@ public static class RoomAdvice
         ];
     }
 
-    /// <summary>Mean of each tank: its own logger, else its shelf's, else the rack's and its height.</summary>
+    /// <summary>Mean of each tank: its own logger, else its shelf's, else the rack's by height.</summary>
     private static Dictionary<string, double> Means(
         TankRoom room,
         ImmutableArray<TankWish> wishes,
@@ -69,7 +69,9 @@ public static class RoomAdvice
         foreach (var tank in wishes.Select(w => w.Tank))
         {
             var same = own.Where(o => o.Tank.Code == tank.Code).ToList();
-            var shelf = own.Where(o => o.Tank.Place.Rack == tank.Place.Rack && o.Tank.Place.Shelf == tank.Place.Shelf)
+            var shelf = own.Where(o =>
+                    o.Tank.Place.Rack == tank.Place.Rack && o.Tank.Place.Shelf == tank.Place.Shelf
+                )
                 .ToList();
             var rack = own.Where(o => o.Tank.Place.Rack == tank.Place.Rack).ToList();
             if (same.Count > 0)
@@ -141,8 +143,8 @@ public static class RoomAdvice
                 var last = DateOnly.FromDateTime(new DateTime(window.Until, DateTimeKind.Utc));
                 yield return string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Shelf {shelf.Key.Shelf} of rack {shelf.Key.Rack} ran above {limit:0.#} °C for more than "
-                        + $"{LeastHours:0} hours on {days} of the {Days} days to {NumberText.Day(last)}."
+                    $"Shelf {shelf.Key.Shelf} of rack {shelf.Key.Rack} ran above {limit:0.#} °C for more "
+                        + $"than {LeastHours:0} hours on {days} of the {Days} days to {NumberText.Day(last)}."
                 );
             }
         }
@@ -174,7 +176,9 @@ public static class RoomAdvice
     {
         int Suited(double change) =>
             wishes.Count(w =>
-                means.TryGetValue(w.Tank.Code, out var mean) && mean + change >= w.Low && mean + change <= w.High
+                means.TryGetValue(w.Tank.Code, out var mean)
+                && mean + change >= w.Low
+                && mean + change <= w.High
             );
 
         var now = Suited(0);
@@ -222,8 +226,8 @@ public static class RoomAdvice
             {
                 yield return string.Create(
                     CultureInfo.InvariantCulture,
-                    $"Swap {warm.Tank.Code} ({warm.Animals}, {means[warm.Tank.Code]:0.0} °C on the mean) with "
-                        + $"{cool.Tank.Code} ({cool.Animals}, {means[cool.Tank.Code]:0.0} °C): both suit the "
+                    $"Swap {warm.Tank.Code} ({warm.Animals}, {means[warm.Tank.Code]:0.0} °C on the mean) "
+                        + $"with {cool.Tank.Code} ({cool.Animals}, {means[cool.Tank.Code]:0.0} °C): both suit the "
                         + $"other's place."
                 );
             }

@@ -14,11 +14,7 @@ public sealed class RoundBook
     /// <param name="tanks">Tanks in walking order.</param>
     /// <param name="findings">What loggers and logs found of late.</param>
     /// <param name="today">The day.</param>
-    public RoundBook(
-        ImmutableArray<RoundTank> tanks,
-        ImmutableArray<RoundFinding> findings,
-        DateOnly today
-    )
+    public RoundBook(ImmutableArray<RoundTank> tanks, ImmutableArray<RoundFinding> findings, DateOnly today)
     {
         Today = today;
         Tanks = tanks;
@@ -112,7 +108,8 @@ public sealed class RoundBook
     private static string Levels(DrainState state, DrainOutlook outlook) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{(state.LevelMillimeters > outlook.LimitMillimeters ? "over" : $"about {state.LevelMillimeters:0} of")} "
+            $"{(state.LevelMillimeters > outlook.LimitMillimeters ? "over" : "about ")}"
+                + $"{(state.LevelMillimeters > outlook.LimitMillimeters ? "" : $"{state.LevelMillimeters:0} of")} "
                 + $"{outlook.LimitMillimeters:0} mm, by its {(state.IsMeasured ? "own readings" : "design")}"
         );
 

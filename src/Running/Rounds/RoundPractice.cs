@@ -10,7 +10,7 @@ namespace Litterfall.Running.Rounds;
 /// <param name="Why">Where the days come from.</param>
 public sealed record RoundHabit(string Task, string What, int Days, ImmutableArray<string> Words, string Why);
 
-/// <summary>Habits of the round: common practice of keepers, no source, unless a design says better.</summary>
+/// <summary>Habits of the round: common practice of keepers, no source.</summary>
 public static class RoundPractice
 {
     /// <summary>Task of reading the level.</summary>

@@ -37,7 +37,9 @@ public static class RoundTasks
             Day = day,
             Kind = TaskKind.Care,
             Title =
-                tanks.Count == 1 ? $"{what}: {tanks[0]}" : $"{what}: {NumberText.Count(tanks.Count, "tank", "tanks")}",
+                tanks.Count == 1
+                    ? $"{what}: {tanks[0]}"
+                    : $"{what}: {NumberText.Count(tanks.Count, "tank", "tanks")}",
             Detail = string.Join(", ", tanks),
             Minutes = MinutesEach * tanks.Count,
             Page = "/round",

@@ -71,7 +71,8 @@ public sealed class CareTelling(Func<Unit, Unit> units, Func<string, string> nam
     /// <param name="name">Common name of one.</param>
     public static string Count(int count, string name)
     {
-        var plain = name.Length > 1 && char.IsLower(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
+        var plain =
+            name.Length > 1 && char.IsLower(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
         var many = count == 1 || plain.EndsWith('s') || plain.EndsWith(')') ? plain : plain + "s";
         return string.Create(CultureInfo.InvariantCulture, $"{count} {many}");
     }

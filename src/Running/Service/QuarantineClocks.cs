@@ -92,7 +92,9 @@ public static class QuarantineClocks
     private static int DaysOf(string note)
     {
         var after = note[(note.IndexOf(Word, StringComparison.OrdinalIgnoreCase) + Word.Length)..];
-        var digits = new string([.. after.SkipWhile(c => !char.IsAsciiDigit(c)).TakeWhile(char.IsAsciiDigit)]);
+        var digits = new string([
+            .. after.SkipWhile(c => !char.IsAsciiDigit(c)).TakeWhile(char.IsAsciiDigit),
+        ]);
         const int least = 30;
         const int most = 400;
         return int.TryParse(digits, out var days) && days is >= least and <= most ? days : Rule;

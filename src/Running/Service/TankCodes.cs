@@ -13,9 +13,12 @@ public static class TankCodes
     /// <param name="tanks">All tanks, those that were given up too.</param>
     public static string? Refusal(string code, IEnumerable<Tank> tanks)
     {
-        if (code.Length is 0 or > Longest || !code.All(c => char.IsLetterOrDigit(c) || c is '-' or '.' or '_'))
+        if (
+            code.Length is 0 or > Longest
+            || !code.All(c => char.IsLetterOrDigit(c) || c is '-' or '.' or '_')
+        )
         {
-            return $"The number of a tank has 1 to {Longest} letters, digits, hyphens or points, such as T-18.";
+            return $"The number of a tank has 1 to {Longest} letters, digits, hyphens or points: T-18.";
         }
 
         // Numbers that addresses of the bench already use.
@@ -37,7 +40,12 @@ public static class TankCodes
         var last = tanks
             .Where(t => t.Code.StartsWith(begin, StringComparison.OrdinalIgnoreCase))
             .Select(t =>
-                int.TryParse(t.Code.AsSpan(begin.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var n)
+                int.TryParse(
+                    t.Code.AsSpan(begin.Length),
+                    NumberStyles.None,
+                    CultureInfo.InvariantCulture,
+                    out var n
+                )
                     ? n
                     : 0
             )

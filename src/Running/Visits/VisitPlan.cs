@@ -94,7 +94,13 @@ public static class VisitPlan
                     .OrderBy(i => i.Rank)
                     .Select(i => new VisitStep(code, i.Task, i.What, false, ""));
                 return due.Prepend(
-                        new VisitStep(code, RoundPractice.Look, "Look at every animal and the plants", false, "")
+                        new VisitStep(
+                            code,
+                            RoundPractice.Look,
+                            "Look at every animal and the plants",
+                            false,
+                            ""
+                        )
                     )
                     .Append(new VisitStep(code, "glass", "Wipe the front glass with water only", false, ""));
             }),

@@ -65,11 +65,7 @@ public sealed class PaperShelf(BenchPlace? place = null)
             CultureInfo.InvariantCulture,
             $"{today:O}|{id}|{size}|{wish.Slips}|{library.Mark}|{Link}|{DesignHash.Of(stored.Text)}"
         );
-        var paper = new PaperWish(size, today, options.Version, false)
-        {
-            Slips = wish.Slips,
-            Link = Link,
-        };
+        var paper = new PaperWish(size, today, options.Version, false) { Slips = wish.Slips, Link = Link };
         var job = Ask(key, (stop, told) => Written(design, paper, Fingerprint.Of(key)[..16], told, stop));
         job.Watch(progress);
         try

@@ -35,9 +35,10 @@ public sealed class TankForecasts(BenchStore store, BenchLibrary library)
 
         if (!kept.TryGetValue((design, tank.Version), out var known))
         {
-            var stored = tank.Version > 0
-                ? await store.DesignAsync(design, tank.Version, cancel)
-                : await store.DesignAsync(design, cancel);
+            var stored =
+                tank.Version > 0
+                    ? await store.DesignAsync(design, tank.Version, cancel)
+                    : await store.DesignAsync(design, cancel);
             known = kept[(design, tank.Version)] =
                 stored is not null
                 && DesignReader.Read(stored.Name, stored.Text).Value is { } document

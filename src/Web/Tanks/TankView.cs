@@ -55,5 +55,6 @@ public sealed record TankView(
 
     /// <summary>Name of a species.</summary>
     /// <param name="key">Its key.</param>
-    public string NameOf(string key) => Catalog.Find(key) is { } entry ? EntryWords.Common(entry) : key.Replace('-', ' ');
+    public string NameOf(string key) =>
+        Catalog.Find(key) is { } entry ? EntryWords.Common(entry) : key.Replace('-', ' ');
 }

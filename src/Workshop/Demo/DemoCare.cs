@@ -30,7 +30,11 @@ internal sealed class DemoCare(DateOnly today)
         var arrived = tank.Since.AddDays(56);
         var level = LeftMillimeters;
         var gain = Gain(tank);
-        for (var (day, week) = (tank.Since, 1); day <= today.AddDays(-2); day = day.AddDays(RoundDays), week++)
+        for (
+            var (day, week) = (tank.Since, 1);
+            day <= today.AddDays(-2);
+            day = day.AddDays(RoundDays), week++
+        )
         {
             if (day == arrived)
             {
@@ -62,27 +66,42 @@ internal sealed class DemoCare(DateOnly today)
     {
         if (week % 6 == 0)
         {
-            yield return Line(tank, day, CareKind.Tended, null) with { Note = "trimmed, glass wiped" };
+            yield return Line(tank, day, CareKind.Tended, null) with
+            {
+                Note = "trimmed, glass wiped",
+            };
         }
 
         if (week % 18 == 0)
         {
-            yield return Line(tank, day, CareKind.Added, null) with { Note = "oak leaves, two handfuls" };
+            yield return Line(tank, day, CareKind.Added, null) with
+            {
+                Note = "oak leaves, two handfuls",
+            };
         }
 
         if (week % 37 == 0)
         {
-            yield return Line(tank, day, CareKind.Tended, null) with { Note = "lamp wiped, light measured" };
+            yield return Line(tank, day, CareKind.Tended, null) with
+            {
+                Note = "lamp wiped, light measured",
+            };
         }
 
         if (week % 30 == 0)
         {
-            yield return Line(tank, day, CareKind.Added, null) with { Note = "springtails, half a cup" };
+            yield return Line(tank, day, CareKind.Added, null) with
+            {
+                Note = "springtails, half a cup",
+            };
         }
 
         if (week > 20 && dice.Below(22) == 0)
         {
-            yield return Line(tank, day, CareKind.Born, 1 + dice.Below(2)) with { Species = Lives(tank).Species };
+            yield return Line(tank, day, CareKind.Born, 1 + dice.Below(2)) with
+            {
+                Species = Lives(tank).Species,
+            };
         }
     }
 
@@ -91,7 +110,10 @@ internal sealed class DemoCare(DateOnly today)
         var due = tank.Since.AddDays(28);
         if (due <= today.AddDays(-2))
         {
-            yield return Line(tank, due, CareKind.Level, 22) with { Note = "told by telephone" };
+            yield return Line(tank, due, CareKind.Level, 22) with
+            {
+                Note = "told by telephone",
+            };
         }
     }
 
@@ -109,7 +131,10 @@ internal sealed class DemoCare(DateOnly today)
             Other = "own stock",
         };
         yield return Line(tank, Day(2, 28), CareKind.Level, 40);
-        yield return Line(tank, Day(2, 28), CareKind.Drained, 2450) with { Note = "down to 1 cm" };
+        yield return Line(tank, Day(2, 28), CareKind.Drained, 2450) with
+        {
+            Note = "down to 1 cm",
+        };
         yield return Line(tank, Day(2, 28), CareKind.NozzleFlow, 90);
         yield return Line(tank, Day(3, 1), CareKind.Changed, null) with
         {
@@ -119,7 +144,10 @@ internal sealed class DemoCare(DateOnly today)
         {
             Note = "5 cm above the barrier, 2 cm below the soil's surface; smells like a ditch",
         };
-        yield return Line(tank, Day(3, 21), CareKind.Air, 24) with { HumidityPercent = 99.9 };
+        yield return Line(tank, Day(3, 21), CareKind.Air, 24) with
+        {
+            HumidityPercent = 99.9,
+        };
     }
 
     private static (string Species, int Count) Lives(Tank tank) =>

@@ -40,8 +40,7 @@ internal sealed class DemoService(DemoBook book, DateOnly today)
     }
 
     /// <summary>Six weeks after the day that is promised to the museum.</summary>
-    private DateOnly Begin() =>
-        (book.Orders.First(o => o.Number == Museum).Promised ?? today).AddDays(42);
+    private DateOnly Begin() => (book.Orders.First(o => o.Number == Museum).Promised ?? today).AddDays(42);
 
     private static ServiceContract Visits(
         int number,

@@ -102,7 +102,10 @@ internal sealed class DemoTanks(DemoBook book, DemoTankDesigns designs, DateOnly
     private Seq<string> Lots(int rack)
     {
         var soil = book.Batches.ElementAtOrDefault(rack)?.Lot;
-        var crew = book.Cultures.Where(c => c.Mother is null && c.Line != "C").ElementAtOrDefault(rack)?.Number;
+        var crew = book
+            .Cultures.Where(c => c.Mother is null && c.Line != "C")
+            .ElementAtOrDefault(rack)
+            ?.Number;
         return [.. new[] { soil, crew }.OfType<string>()];
     }
 

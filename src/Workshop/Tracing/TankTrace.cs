@@ -14,7 +14,7 @@ public sealed record TracedLot(string Lot, bool IsDirect);
 /// <param name="Lots">Lots that are in both.</param>
 public sealed record SharingTank(string Tank, ImmutableArray<string> Lots);
 
-/// <summary>From a tank to its lots, what they were made from, and every other tank that shares one.</summary>
+/// <summary>From a tank to its lots, what those were made from, and other tanks that share one.</summary>
 /// <param name="Lots">Lots of the tank, near ones first.</param>
 /// <param name="Sharing">Other tanks, those that share most first.</param>
 public sealed record TankTrace(ImmutableArray<TracedLot> Lots, ImmutableArray<SharingTank> Sharing)

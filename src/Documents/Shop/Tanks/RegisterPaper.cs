@@ -50,8 +50,8 @@ public static class RegisterPaper
 {
     /// <summary>Said once on each export.</summary>
     public const string Law =
-        "Fields and three years of retention follow SI 2018/486 (England); isopod shipments between US states "
-        + "are kept three years too. Your own law and authority decide.";
+        "Fields and three years of retention follow SI 2018/486 (England); isopod shipments between US "
+        + "states are kept three years too. Your own law and authority decide.";
 
     private static readonly string[] Heads =
     [
@@ -120,7 +120,8 @@ public static class RegisterPaper
     /// <summary>Quoted; what a spreadsheet would take for a formula is kept as words.</summary>
     private static string Cell(string text)
     {
-        var plain = text.Length > 0 && "=+-@\t\r".Contains(text[0], StringComparison.Ordinal) ? $"'{text}" : text;
+        var plain =
+            text.Length > 0 && "=+-@\t\r".Contains(text[0], StringComparison.Ordinal) ? $"'{text}" : text;
         return $"\"{plain.Replace("\"", "\"\"", StringComparison.Ordinal)}\"";
     }
 
@@ -140,7 +141,9 @@ public static class RegisterPaper
         }
 
         blocks.AddRange(
-            register.Rows.Count > 0 ? Rows(register).Blocks : [new Words("Nothing was entered in this window.")]
+            register.Rows.Count > 0
+                ? Rows(register).Blocks
+                : [new Words("Nothing was entered in this window.")]
         );
         return blocks;
     }

@@ -55,7 +55,9 @@ public static class RoundPaper
         Add(blocks, "The room", round.Advice);
         Add(blocks, "Visits today", round.Visits);
         blocks.Add(
-            new Words("Sick or quarantined tanks last, with tools and gloves of their own. Unplug before wet work.")
+            new Words(
+                "Sick or quarantined tanks last, with tools and gloves of their own. Unplug before wet work."
+            )
             {
                 Sign = Sign.Dash,
             }

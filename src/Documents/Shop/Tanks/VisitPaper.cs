@@ -55,7 +55,10 @@ public static class VisitPaper
             blocks.Add(new Heading($"Tank {tank.Key}") { KeepsWithNext = true });
             blocks.AddRange(
                 tank.Where(s => s.IsDone)
-                    .Select(s => new Words(s.Found.Length > 0 ? $"{s.What}: {s.Found}" : s.What) { Sign = Sign.Tick })
+                    .Select(s => new Words(s.Found.Length > 0 ? $"{s.What}: {s.Found}" : s.What)
+                    {
+                        Sign = Sign.Tick,
+                    })
             );
             blocks.AddRange(
                 tank.Where(s => !s.IsDone && s.Found.Length > 0)
@@ -80,7 +83,12 @@ public static class VisitPaper
         }
 
         blocks.AddRange(report.Photos.Select((p, i) => new BesidePicture([new Words($"Photo {i + 1}")], p)));
-        blocks.Add(new Words("An animal that does not look well needs a veterinarian; call us at once.") { After = 2 });
+        blocks.Add(
+            new Words("An animal that does not look well needs a veterinarian; call us at once.")
+            {
+                After = 2,
+            }
+        );
         return blocks;
     }
 }

@@ -1,11 +1,11 @@
 using Litterfall.Domain.Schedule;
+using Litterfall.Running.Rounds;
+using Litterfall.Running.Visits;
 using Litterfall.Web.Shop.Cultures;
 using Litterfall.Web.Shop.Cutting;
 using Litterfall.Web.Shop.Nursery;
 using Litterfall.Web.Tanks.Rounds;
 using Litterfall.Web.Tanks.Visits;
-using Litterfall.Running.Rounds;
-using Litterfall.Running.Visits;
 using Litterfall.Workshop.Cultures;
 using Litterfall.Workshop.CuttingRoom;
 using Litterfall.Workshop.Nursery;
@@ -62,7 +62,8 @@ public sealed class TaskSources(
     );
 
     /// <summary>The list of sources.</summary>
-    private IEnumerable<Source> Sources => [OrdersAsync, CulturesAsync, NurseryAsync, CuttingAsync, TanksAsync, VisitsAsync];
+    private IEnumerable<Source> Sources =>
+        [OrdersAsync, CulturesAsync, NurseryAsync, CuttingAsync, TanksAsync, VisitsAsync];
 
     private static Task<IEnumerable<DayTask>> OrdersAsync(
         PlanView view,

@@ -21,13 +21,15 @@ internal static class LogPage
         <body class="tanklog">
         <a class="skip" href="#main">to the content</a>
         <header class="bar"><a class="brand" href="/">Litterfall</a>
-        <nav aria-label="bench"><a href="/tanks">Tanks</a><a id="passport" href="/tanks">Passport</a></nav></header>
+        <nav aria-label="bench"><a href="/tanks">Tanks</a>
+        <a id="passport" href="/tanks">Passport</a></nav></header>
         <main id="main" tabindex="-1">
         <h1 id="title">Log</h1>
         <p id="about" class="quiet"></p>
         <p id="state" role="status"></p>
         <div id="kinds" role="group" aria-label="what you did"></div>
-        <section aria-labelledby="lines-title"><h2 id="lines-title">Last lines</h2><ul id="lines"></ul></section>
+        <section aria-labelledby="lines-title"><h2 id="lines-title">Last lines</h2>
+        <ul id="lines"></ul></section>
         <p id="how" class="quiet"></p>
         </main>
         <dialog id="sheet" aria-labelledby="sheet-title"></dialog>

@@ -56,17 +56,25 @@ internal static class LogRoutes
         );
     }
 
-    private static async Task<IResult> TakeAsync(string code, [AsParameters] LogDoor door, HttpContext context)
+    private static async Task<IResult> TakeAsync(
+        string code,
+        [AsParameters] LogDoor door,
+        HttpContext context
+    )
     {
         if (!context.Request.HasJsonContentType())
         {
-            return Results.Text("Lines are sent as JSON.\n", statusCode: StatusCodes.Status415UnsupportedMediaType);
+            return Results.Text(
+                "Lines are sent as JSON.\n",
+                statusCode: StatusCodes.Status415UnsupportedMediaType
+            );
         }
 
         SentLine[] sent;
         try
         {
-            sent = await context.Request.ReadFromJsonAsync<SentLine[]>(LogTalk.Form, context.RequestAborted) ?? [];
+            sent = await context.Request.ReadFromJsonAsync<SentLine[]>(LogTalk.Form, context.RequestAborted)
+                ?? [];
         }
         catch (JsonException)
         {

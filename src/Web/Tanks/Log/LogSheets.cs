@@ -40,21 +40,13 @@ internal sealed class LogSheets(TankView view, CareTelling telling)
             tank.Label.Length > 0 ? tank.Label : null,
             tank.Name,
             view.PlaceOf(tank),
-            string.Join(
-                ", ",
-                animals.Select(a => CareTelling.Count(a.Count, view.NameOf(a.Species)))
-            ),
+            string.Join(", ", animals.Select(a => CareTelling.Count(a.Count, view.NameOf(a.Species)))),
             [.. animals.Select(a => a.Species)],
             lines
                 .Where(l => l.Amount is not null)
                 .GroupBy(l => l.Kind)
                 .ToDictionary(g => Word(g.Key), IReadOnlyList<double> (g) => Repeats(g)),
-            [
-                .. lines
-                    .Reverse()
-                    .Take(LinesKept)
-                    .Select(l => new LogLine(l.Key, l.At, telling.Tell(l), l.Who)),
-            ]
+            [.. lines.Reverse().Take(LinesKept).Select(l => new LogLine(l.Key, l.At, telling.Tell(l), l.Who))]
         );
     }
 

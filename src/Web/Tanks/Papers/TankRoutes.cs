@@ -52,7 +52,8 @@ internal static class TankRoutes
                         .. today
                             .Coming(0)
                             .Select(v =>
-                                $"{today.Customer(v.Contract.Customer)}: {string.Join(", ", v.Contract.Tanks)}"
+                                today.Customer(v.Contract.Customer)
+                                + $": {string.Join(", ", v.Contract.Tanks)}"
                             ),
                     ]
                 )

@@ -74,7 +74,10 @@ public sealed partial class TankPage : ComponentBase
                         ? $"over {Level(outlook.LimitMillimeters)}"
                         : $"about {Level(drain.LevelMillimeters)}"
                 );
-                yield return ("Draw water off", drain.Due is { } due ? NumberText.Day(due) : "not by forecast");
+                yield return (
+                    "Draw water off",
+                    drain.Due is { } due ? NumberText.Day(due) : "not by forecast"
+                );
             }
         }
     }
@@ -177,17 +180,16 @@ public sealed partial class TankPage : ComponentBase
 
     private async Task KeepAsync(Tank? changed, string? fault, string words)
     {
-        var refused =
-            changed is null
-                ? fault
-                : await Desk.WriteAsync(
-                    new ShopChange(await Desk.WhoAsync()).Keep(changed.Code, version, changed, "changed")
-                );
+        var refused = changed is null
+            ? fault
+            : await Desk.WriteAsync(
+                new ShopChange(await Desk.WhoAsync()).Keep(changed.Code, version, changed, "changed")
+            );
         (told, isGood) = (refused ?? words, refused is null);
         await LoadAsync();
     }
 
-    /// <summary>What differs goes into a version of its own; the one others build from stays in front.</summary>
+    /// <summary>What differs goes into a version of its own; what others build from stays.</summary>
     private async Task BuildAsync()
     {
         var changed = built.Where(b => b.Built.Trim().Length > 0).ToList();

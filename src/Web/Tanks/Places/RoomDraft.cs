@@ -104,7 +104,10 @@ public sealed class RoomDraft
 
         if (Zone.Trim().Length > 0 && DateTimeZoneProviders.Tzdb.GetZoneOrNull(Zone.Trim()) is null)
         {
-            return (null, $"{Zone.Trim()} is no time zone; expected one such as Europe/Berlin or America/Chicago.");
+            return (
+                null,
+                $"{Zone.Trim()} is no time zone; expected one such as Europe/Berlin or America/Chicago."
+            );
         }
 
         if (Set.Trim().Length > 0 && StockWords.Plain(Set) is not (>= 5 and <= 40))
@@ -158,9 +161,16 @@ public sealed class RoomDraft
                 .Shelves.Split([';', ' '], StringSplitOptions.RemoveEmptyEntries)
                 .Select(StockWords.Plain),
         ];
-        if (shelves.Length == 0 || shelves.Any(s => s is not (>= 0 and <= 4)) || !shelves.SequenceEqual(shelves.Order()))
+        if (
+            shelves.Length == 0
+            || shelves.Any(s => s is not (>= 0 and <= 4))
+            || !shelves.SequenceEqual(shelves.Order())
+        )
         {
-            return (null, $"Type the heights of the shelves of rack {name} from below, in meters, such as 0.2; 0.85.");
+            return (
+                null,
+                $"Type the heights of the shelves of rack {name} from below, in meters, such as 0.2; 0.85."
+            );
         }
 
         if (StockWords.Plain(draft.Slots) is not (>= 1 and <= 60 and var slots))
@@ -200,7 +210,8 @@ public sealed class RoomDraft
         return key;
     }
 
-    private static double? Meters(string text) => StockWords.Plain(text) is > 0 and <= Longest and var meters ? meters : null;
+    private static double? Meters(string text) =>
+        StockWords.Plain(text) is > 0 and <= Longest and var meters ? meters : null;
 
     private static string Text(double number) => number.ToString("0.###", CultureInfo.InvariantCulture);
 }

@@ -58,9 +58,10 @@ internal sealed class RoomSketch(TankRoom room, RoundView view)
         {
             var y = floor - (rack.ShelfMeters[shelf - 1] * 100);
             Put($"<path class='shelf' d='M{left} {y}h{wide}'/>");
-            var above = shelf < rack.ShelfMeters.Count
-                ? ((rack.ShelfMeters[shelf] - rack.ShelfMeters[shelf - 1]) * 100) - Gap
-                : TankTall;
+            var above =
+                shelf < rack.ShelfMeters.Count
+                    ? ((rack.ShelfMeters[shelf] - rack.ShelfMeters[shelf - 1]) * 100) - Gap
+                    : TankTall;
             foreach (var tank in On(rack, shelf))
             {
                 Tank(tank, rack, (left, y), Math.Min(TankTall, above));
@@ -120,7 +121,9 @@ internal sealed class RoomSketch(TankRoom room, RoundView view)
             var y = top + deep - ((rack.FrontMeters + rack.DepthMeters) * 100);
             Put($"<rect class='board' x='{x}' y='{y}' width='{rack.LengthMeters * 100}'");
             Put($" height='{rack.DepthMeters * 100}'/>");
-            Put($"<text class='rack' x='{x + (rack.LengthMeters * 50)}' y='{y + (rack.DepthMeters * 50) + 4}'>");
+            Put(
+                $"<text class='rack' x='{x + (rack.LengthMeters * 50)}' y='{y + 26}'>"
+            );
             svg.Append(WebUtility.HtmlEncode(rack.Name)).Append("</text>");
         }
     }

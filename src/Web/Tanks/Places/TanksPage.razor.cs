@@ -49,7 +49,8 @@ public sealed partial class TanksPage : ComponentBase
         var due = view
             .Tanks.Running.Where(t => t.Place.Room == room.Key)
             .Count(t => view.Book.For(t.Code).Any(i => i.On(view.Book.Today) != RoundWeight.Later));
-        return $"{NumberText.Count(here, "tank", "tanks")}, {NumberText.Count(due, "needs", "need")} something today";
+        return $"{NumberText.Count(here, "tank", "tanks")}, "
+            + $"{NumberText.Count(due, "needs", "need")} something today";
     }
 
     private async Task LoadAsync()

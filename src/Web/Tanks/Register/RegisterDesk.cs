@@ -106,5 +106,7 @@ public sealed class RegisterDesk(TankDesk desk, BenchStore store)
     /// <param name="permit">The permit.</param>
     /// <param name="basis">Version it was changed from; 0 for a new one.</param>
     public async Task<string?> KeepAsync(Permit permit, int basis) =>
-        await desk.WriteAsync(new ShopChange(await desk.WhoAsync()).Keep(permit.Key, basis, permit, "permit"));
+        await desk.WriteAsync(
+            new ShopChange(await desk.WhoAsync()).Keep(permit.Key, basis, permit, "permit")
+        );
 }

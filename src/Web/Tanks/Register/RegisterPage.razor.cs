@@ -43,7 +43,10 @@ public sealed partial class RegisterPage : ComponentBase
     }
 
     private string Export(string form) =>
-        string.Create(CultureInfo.InvariantCulture, $"/register.{form}?from={from:yyyy-MM-dd}&until={until:yyyy-MM-dd}");
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"/register.{form}?from={from:yyyy-MM-dd}&until={until:yyyy-MM-dd}"
+        );
 
     private string Told(Permit permit)
     {

@@ -84,7 +84,7 @@ public sealed class RoundDesk(
         ];
     }
 
-    /// <summary>What the animals of a tank want; null where nobody lives in it, or nothing is known.</summary>
+    /// <summary>What the animals of a tank want; null where nobody lives in it.</summary>
     private static TankWish? Wish(TankView view, Tank tank)
     {
         var there = AnimalCounts.Find(view.Care[tank.Code]).FirstOrDefault(c => c.Count > 0);

@@ -14,11 +14,9 @@ public sealed class RoundFindings(RoomEvents events)
     /// <param name="cancel">Ends the reading.</param>
     public async Task<ImmutableArray<RoundFinding>> FindAsync(TankView view, CancellationToken cancel) =>
         [
-            .. (await events.FindAsync(view, RoundPractice.DaysOfFindings, cancel)).Select(e => new RoundFinding(
-                e.Worst,
-                DateOnly.FromDateTime(e.To),
-                LoggerWords.Of(e)
-            )),
+            .. (await events.FindAsync(view, RoundPractice.DaysOfFindings, cancel)).Select(
+                e => new RoundFinding(e.Worst, DateOnly.FromDateTime(e.To), LoggerWords.Of(e))
+            ),
             .. view.Running.SelectMany(t => Counts(view, t.Code)),
         ];
 
@@ -32,8 +30,8 @@ public sealed class RoundFindings(RoomEvents events)
                 view.Today,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"its log lets {CareTelling.Count(c.Missing, view.NameOf(c.Species))} more go than came in; "
-                        + $"enter the missing arrival"
+                    $"its log lets {CareTelling.Count(c.Missing, view.NameOf(c.Species))} more go than "
+                        + $"came in; enter the missing arrival"
                 )
             ));
 }

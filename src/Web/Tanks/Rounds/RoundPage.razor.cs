@@ -85,7 +85,10 @@ public sealed partial class RoundPage : ComponentBase
                 ? form.Keep(said, Telling.Unit(form))
                 : (double?)null;
         var refused = await Desk.DoneAsync(item, amount);
-        (told, isGood) = (refused ?? $"{item.Tank}: {item.What.ToLowerInvariant()}, written.", refused is null);
+        (told, isGood) = (
+            refused ?? $"{item.Tank}: {item.What.ToLowerInvariant()}, written.",
+            refused is null
+        );
         typed.Remove((item.Tank, item.Task));
         await LoadAsync();
     }

@@ -51,14 +51,20 @@ public sealed class BuiltField(string what, string path, string drawn)
     /// <summary>The design as it was built, or what is wrong, in one sentence.</summary>
     /// <param name="document">As drawn.</param>
     /// <param name="changed">What differs.</param>
-    public static (string? Text, string? Fault) Apply(DesignDocument document, IEnumerable<BuiltField> changed)
+    public static (string? Text, string? Fault) Apply(
+        DesignDocument document,
+        IEnumerable<BuiltField> changed
+    )
     {
         foreach (var field in changed)
         {
             var reading = DesignEdits.Set(document, field.Path, field.Built.Trim().Replace(',', '.'));
             if (reading.Value is not { } next || !reading.IsGood)
             {
-                return (null, $"{field.What}: \"{field.Built.Trim()}\" does not read; expected a value such as {field.Drawn}.");
+                return (
+                    null,
+                    $"{field.What}: \"{field.Built.Trim()}\" does not read; expected such as {field.Drawn}."
+                );
             }
 
             document = next;

@@ -82,7 +82,7 @@ public sealed class TankDraft
             Notes = tank.Notes,
         };
 
-    /// <summary>From an order that is ready or was delivered: one for each tank that is not in service.</summary>
+    /// <summary>From an order: the next of its tanks that is not in service yet.</summary>
     /// <param name="order">The order.</param>
     /// <param name="view">The tanks.</param>
     public static TankDraft? From(Order order, TankView view)
@@ -125,7 +125,8 @@ public sealed class TankDraft
         return view
             .Stock.Book.Lots.Where(l =>
                 l.Lines.Any(m =>
-                    m.Line is { Kind: MovementKind.Used or MovementKind.Sold, Into: { } to } && into.Contains(to)
+                    m.Line is { Kind: MovementKind.Used or MovementKind.Sold, Into: { } to }
+                    && into.Contains(to)
                 )
             )
             .Select(l => l.Lot.Id)
@@ -155,7 +156,10 @@ public sealed class TankDraft
 
         if (Whole(Shelf) is not { } shelf || Whole(Slot) is not { } slot)
         {
-            return (null, "Shelf and place are whole numbers, 1 for the lowest shelf and the first place from the left.");
+            return (
+                null,
+                "Shelf and place are whole numbers, 1 for the lowest shelf and the first place from the left."
+            );
         }
 
         var place = new TankPlace
@@ -169,7 +173,15 @@ public sealed class TankDraft
         return PlaceFault(before, place, view) is { } fault
             ? (null, fault)
             : (
-                (before ?? new Tank { Code = code, Name = "", Since = since }) with
+                (
+                    before
+                    ?? new Tank
+                    {
+                        Code = code,
+                        Name = "",
+                        Since = since,
+                    }
+                ) with
                 {
                     Label = Label.Trim(),
                     Name = Name.Trim(),
@@ -197,7 +209,8 @@ public sealed class TankDraft
 
         if (room.Racks.FirstOrDefault(r => r.Name == place.Rack) is not { } rack)
         {
-            return $"{room.Name} has no rack {place.Rack}; its racks are {string.Join(", ", room.Racks.Select(r => r.Name))}.";
+            return $"{room.Name} has no rack {place.Rack}; its racks are "
+                + $"{string.Join(", ", room.Racks.Select(r => r.Name))}.";
         }
 
         if (place.Shelf > rack.ShelfMeters.Count || place.Slot > rack.Slots)
@@ -209,7 +222,9 @@ public sealed class TankDraft
         }
 
         var other = view.Running.FirstOrDefault(t =>
-            t.Code != before?.Code && place is { Shelf: > 0, Slot: > 0 } && t.Place with { Zone = "" } == place with { Zone = "" }
+            t.Code != before?.Code
+            && place is { Shelf: > 0, Slot: > 0 }
+            && t.Place with { Zone = "" } == place with { Zone = "" }
         );
         return other is null ? null : $"{other.Code} stands there already.";
     }
@@ -219,7 +234,8 @@ public sealed class TankDraft
     /// <param name="tank">The tank.</param>
     internal static async Task<DesignDocument?> DocumentAsync(BenchStore store, Tank tank)
     {
-        var stored = tank.Design is not { } id ? null
+        var stored =
+            tank.Design is not { } id ? null
             : tank.Version > 0 ? await store.DesignAsync(id, tank.Version)
             : await store.DesignAsync(id);
         return stored is null ? null : DesignReader.Read(stored.Name, stored.Text).Value;
@@ -229,10 +245,13 @@ public sealed class TankDraft
         lots.Split([',', ';', '\n'], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)
             .Distinct(StringComparer.Ordinal);
 
-    private static string Number(int number) => number > 0 ? number.ToString(CultureInfo.InvariantCulture) : "";
+    private static string Number(int number) =>
+        number > 0 ? number.ToString(CultureInfo.InvariantCulture) : "";
 
     private static int? Whole(string text) =>
         text.Trim().Length == 0 ? 0
-        : int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n is > 0 and < 1000 ? n
+        : int.TryParse(text.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var n)
+        && n is > 0 and < 1000
+            ? n
         : null;
 }

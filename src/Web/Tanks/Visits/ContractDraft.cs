@@ -68,7 +68,9 @@ public sealed class ContractDraft
     public (ServiceContract? Contract, string? Fault) Read(VisitView view)
     {
         var tanks = Tanks.Split([',', ';', ' '], StringSplitOptions.RemoveEmptyEntries);
-        var weeks = int.TryParse(Weeks.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var w) ? w : 0;
+        var weeks = int.TryParse(Weeks.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var w)
+            ? w
+            : 0;
         var fault =
             Customer.Length == 0 ? "Choose the customer."
             : tanks.Length == 0 ? "Type the numbers of the tanks, such as LD-203."
@@ -82,9 +84,10 @@ public sealed class ContractDraft
             : (
                 new ServiceContract
                 {
-                    Number = Number > 0
-                        ? Number
-                        : view.Contracts.Select(c => c.Value.Number).DefaultIfEmpty(0).Max() + 1,
+                    Number =
+                        Number > 0
+                            ? Number
+                            : view.Contracts.Select(c => c.Value.Number).DefaultIfEmpty(0).Max() + 1,
                     Customer = Customer,
                     Order = order,
                     Tanks = [.. tanks],
@@ -93,7 +96,13 @@ public sealed class ContractDraft
                     Start = Start!.Value,
                     End = End,
                     Route = int.TryParse(Route.Trim(), out var route) ? route : 0,
-                    Included = [.. Included.Split('\n', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries)],
+                    Included =
+                    [
+                        .. Included.Split(
+                            '\n',
+                            StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries
+                        ),
+                    ],
                     Notes = Notes.Trim(),
                 },
                 null

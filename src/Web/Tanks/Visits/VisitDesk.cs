@@ -118,9 +118,10 @@ public sealed class VisitDesk(TankDesk desk, RoundDesk rounds, BenchStore store)
                     Kind = kind,
                     Amount = isAmount ? number * (kind == CareKind.Level ? 10 : 1000) : null,
                     Task = step.Task,
-                    Note = isAmount || step.Found.Length == 0
-                        ? step.What.ToLowerInvariant()
-                        : $"{step.What.ToLowerInvariant()}: {step.Found}",
+                    Note =
+                        isAmount || step.Found.Length == 0
+                            ? step.What.ToLowerInvariant()
+                            : $"{step.What.ToLowerInvariant()}: {step.Found}",
                     Who = visit.Who,
                 }
             );
@@ -169,7 +170,8 @@ public sealed class VisitDesk(TankDesk desk, RoundDesk rounds, BenchStore store)
     )
     {
         var contract = kept.Value;
-        var terms = (await store.RecordAsync<ShopTerms>(ShopTerms.Key))?.Value ?? new ShopTerms { Name = "Workshop" };
+        var terms = (await store.RecordAsync<ShopTerms>(ShopTerms.Key))?.Value
+            ?? new ShopTerms { Name = "Workshop" };
         var order = contract.Order;
         if (order == 0)
         {
@@ -180,7 +182,9 @@ public sealed class VisitDesk(TankDesk desk, RoundDesk rounds, BenchStore store)
                 .Keep(kept.Key, kept.Version, contract with { Order = order }, "billed under its own order");
         }
 
-        change.Issue(IssuedKind.Invoice, order, n => Invoice(n, order, (contract, visit), (terms, Payer(view, contract))));
+        change.Issue(IssuedKind.Invoice, order, n =>
+            Invoice(n, order, (contract, visit), (terms, Payer(view, contract)))
+        );
     }
 
     private Order Service(int number, ServiceContract contract, ServiceVisit visit) =>
@@ -190,7 +194,15 @@ public sealed class VisitDesk(TankDesk desk, RoundDesk rounds, BenchStore store)
             Customer = contract.Customer,
             State = OrderState.Closed,
             Notes = "Visits by contract.",
-            Items = [new OrderItem { Kind = OrderItemKind.Loose, Name = "visits by contract", Amount = 1 }],
+            Items =
+            [
+                new OrderItem
+                {
+                    Kind = OrderItemKind.Loose,
+                    Name = "visits by contract",
+                    Amount = 1,
+                },
+            ],
             History = [new OrderEvent(desk.Now, visit.Who, OrderState.Closed, "visits by contract")],
         };
 
