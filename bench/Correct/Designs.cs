@@ -24,7 +24,10 @@ internal static class Designs
         lid: { material: glass, thickness: 4 mm, gap: 2 mm }
         vents: [ { area: 40 cm2, height: 50 cm, mesh: steel-gauze-0.5 } ]
         drain: { kind: siphon }
-        misting: { nozzles: 2, each: 90 mL/min, times: [ { at: "07:30", for: 20 s }, { at: "12:30", for: 20 s }, { at: "18:30", for: 20 s } ] }
+        misting:
+          nozzles: 2
+          each: 90 mL/min
+          times: [ { at: "07:30", for: 20 s }, { at: "12:30", for: 20 s }, { at: "18:30", for: 20 s } ]
         lamps: [ { lamp: led-bar-6500k, lumens: 1500, watts: 14, above: 3 cm, on: "08:00", off: "20:00" } ]
         room: { temperature: 21 C, humidity: 50 % }
         """;

@@ -83,7 +83,10 @@ internal static class PaceRuns
                         .Select(x => Math.Abs(x.A - x.B))
                         .Max();
                     Console.WriteLine(
-                        $"{sample} {pace} {watch.Elapsed.TotalMilliseconds * 4:0} ms/64  level worst {worst:0.000} mean {sum / n:0.000} mm, drain {firstDrain:0.0} h, books {results.Max(r => Math.Abs(r.Water.BalanceError)) * 1000:0.000} g, air steps {results.Average(r => r.AirSteps):0}"
+                        $"{sample} {pace} {watch.Elapsed.TotalMilliseconds * 4:0} ms/64, "
+                            + $"level worst {worst:0.000} mean {sum / n:0.000} mm, drain {firstDrain:0.0} h, "
+                            + $"books {results.Max(r => Math.Abs(r.Water.BalanceError)) * 1000:0.000} g, "
+                            + $"air steps {results.Average(r => r.AirSteps):0}"
                     );
                 }
             }

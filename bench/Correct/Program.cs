@@ -68,13 +68,21 @@ static void Told(string name, ImmutableArray<SyntheticScore> of)
         return sorted.Length == 0 ? double.NaN : sorted[sorted.Length / 2];
     }
 
+    var told = of.Count(s => s.DrainMiss is not null);
     Console.WriteLine(
-        $"{name, -10} {of.Length, 4}: level held {Share(s => s.LevelHeld[0]):0.0} {Share(s => s.LevelHeld[1]):0.0} {Share(s => s.LevelHeld[2]):0.0} % "
-            + $"(now, +7 d, +14 d); drain held {Share(s => s.DrainHeld):0.0} %; "
-            + $"level miss median {Median(s => s.LevelMiss):0.00} mm (before {Median(s => s.LevelMissBefore):0.00}), within a day's gain or 1.7 mm {Share(s => s.LevelMiss <= Math.Max(1.7, s.DayGain)):0} %; "
-            + $"drain miss median {Median(s => s.DrainMiss):0.0} d (before {Median(s => s.DrainMissBefore):0.0}), within 2 d {100.0 * of.Count(s => s.DrainMiss <= 2) / Math.Max(1, of.Count(s => s.DrainMiss is not null)):0} % of {of.Count(s => s.DrainMiss is not null)}; "
-            + $"inputs held {100.0 * of.Sum(s => s.InputHeld.Count(h => h)) / of.Sum(s => s.InputHeld.Length):0.0} %; width {Median(s => s.Width.Before):0} -> {Median(s => s.Width.After):0} d"
+        $"{name, -10} {of.Length, 4}: level held {Share(s => s.LevelHeld[0]):0.0} "
+            + $"{Share(s => s.LevelHeld[1]):0.0} {Share(s => s.LevelHeld[2]):0.0} % (now, +7 d, +14 d); "
+            + $"drain held {Share(s => s.DrainHeld):0.0} %; "
+            + $"level miss median {Median(s => s.LevelMiss):0.00} mm "
+            + $"(before {Median(s => s.LevelMissBefore):0.00}), within a day's gain or 1.7 mm "
+            + $"{Share(s => s.LevelMiss <= Math.Max(1.7, s.DayGain)):0} %; "
+            + $"drain miss median {Median(s => s.DrainMiss):0.0} d "
+            + $"(before {Median(s => s.DrainMissBefore):0.0}), within 2 d "
+            + $"{100.0 * of.Count(s => s.DrainMiss <= 2) / Math.Max(1, told):0} % of {told}; "
+            + $"inputs held {100.0 * of.Sum(Hits) / of.Sum(s => s.InputHeld.Length):0.0} %; "
+            + $"width {Median(s => s.Width.Before):0} -> {Median(s => s.Width.After):0} d"
     );
+    static int Hits(SyntheticScore score) => score.InputHeld.Count(h => h);
 }
 
 static void Time(string root)
@@ -106,7 +114,8 @@ static void Time(string root)
             var setup = new BoxSetup(design);
             var corrected = Corrector.Run(TankCase.From(setup, readings), new CorrectionWish(Days: 60))!;
             Console.WriteLine(
-                $"{name}: 64 members, 60 days in {watch.Elapsed.TotalMilliseconds:0} ms; next drain {corrected.Before.NextDrain} -> {corrected.After.NextDrain}; {corrected.Next?.Why}"
+                $"{name}: 64 members, 60 days in {watch.Elapsed.TotalMilliseconds:0} ms; next drain "
+                    + $"{corrected.Before.NextDrain} -> {corrected.After.NextDrain}; {corrected.Next?.Why}"
             );
             if (again == 3)
             {

@@ -80,7 +80,10 @@ public static class BenchHost
         services.AddSingleton<Tanks.TankDesk>();
         Tanks.Loggers.ReadingRoutes.Add(services);
         services.AddSingleton<Tanks.TankForecasts>();
+        services.AddSingleton<Tanks.Forecasts.TankCases>();
+        services.AddSingleton<Tanks.Forecasts.CorrectionRuns>();
         services.AddSingleton<Tanks.Rounds.RoundFindings>();
+        services.AddSingleton<Tanks.Rounds.RoomReadings>();
         services.AddSingleton<Tanks.Rounds.RoundDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
@@ -139,6 +142,7 @@ public static class BenchHost
         Tanks.Log.LogRoutes.Map(app);
         Tanks.Loggers.ReadingRoutes.Map(app);
         Tanks.Charts.ChartRoutes.Map(app);
+        Tanks.TankRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

@@ -5,7 +5,8 @@ using Litterfall.Physics.Soil;
 namespace Litterfall.Forecasting.Climate;
 
 /// <summary>
-/// A stretch of a tank's life with one way of running it: its design, and what is changed in it, from a day on.
+/// A stretch of a tank's life with one way of running it: its design, and what is changed in it, from a day
+/// on.
 /// </summary>
 /// <param name="From">Day at whose 00:00 it starts.</param>
 /// <param name="Setup">The design as it was run then; the floor and the panes are those of the first.</param>

@@ -5,6 +5,7 @@ using Litterfall.App.Files;
 using Litterfall.Domain.Checking;
 using Litterfall.Domain.Faults;
 using Litterfall.Domain.Tanks;
+using Litterfall.Domain.Trees;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Laboratory.Cases;
 using Litterfall.Laboratory.Column;
@@ -33,24 +34,7 @@ internal static class CorrectCommand
             HelpName = "FILE",
             Required = true,
         };
-        var members = ForecastCommand.Whole(
-            "--members",
-            "Runs over what nobody measures; 64 if left out.",
-            UsualMembers,
-            (LeastMembers, MostMembers)
-        );
-        var seed = ForecastCommand.Whole(
-            "--seed",
-            "Seed of these runs; 1 if left out.",
-            1,
-            (0, int.MaxValue)
-        );
-        var days = ForecastCommand.Whole(
-            "--days",
-            "Days to run; sixty after the last reading if left out.",
-            0,
-            (0, LongestDays)
-        );
+        var (members, seed, days) = (Members(), Seed(), Days());
         var from = Arguments.From("First day, as 2026-08-14; the design's planting day if left out.");
         var (json, workshop) = (Arguments.Json(), Arguments.Workshop());
         Arguments.RefuseOptionsAsValues(readings, members, seed, days, from);
@@ -71,24 +55,45 @@ internal static class CorrectCommand
         // Another thread, so that Ctrl-C is heard while it computes.
         command.SetAction(
             (parsed, cancel) =>
-                Task.Run(
-                    () =>
-                        Run(
-                            new(
-                                parsed.GetValue(design)!,
-                                parsed.GetValue(workshop),
-                                parsed.GetValue(readings)!,
-                                Arguments.Day(parsed.GetValue(from))
-                            ),
-                            new(parsed.GetValue(members), parsed.GetValue(seed), parsed.GetValue(days)),
-                            parsed.GetValue(json),
-                            cancel
-                        ),
+            {
+                var asked = new Asked(
+                    parsed.GetValue(design)!,
+                    parsed.GetValue(workshop),
+                    parsed.GetValue(readings)!,
+                    Arguments.Day(parsed.GetValue(from))
+                );
+                var wish = new CorrectionWish(
+                    parsed.GetValue(members),
+                    parsed.GetValue(seed),
+                    parsed.GetValue(days)
+                );
+                return Task.Run(
+                    () => Run(asked, wish, parsed.GetValue(json), cancel),
                     CancellationToken.None
-                )
+                );
+            }
         );
         return command;
     }
+
+    private static Option<int> Members() =>
+        ForecastCommand.Whole(
+            "--members",
+            "Runs over what nobody measures; 64 if left out.",
+            UsualMembers,
+            (LeastMembers, MostMembers)
+        );
+
+    private static Option<int> Seed() =>
+        ForecastCommand.Whole("--seed", "Seed of these runs; 1 if left out.", 1, (0, int.MaxValue));
+
+    private static Option<int> Days() =>
+        ForecastCommand.Whole(
+            "--days",
+            "Days to run; sixty after the last reading if left out.",
+            0,
+            (0, LongestDays)
+        );
 
     private static int Run(Asked asked, CorrectionWish wish, bool json, CancellationToken cancel)
     {
@@ -112,31 +117,10 @@ internal static class CorrectCommand
             return Exit.Unusable(json, [.. readings.Faults]);
         }
 
+        var tank = TankCase.From(setup, [.. readings.Value.All], planted);
         try
         {
-            var tank = TankCase.From(setup, [.. readings.Value.All], planted);
-            var corrected = Corrected(tank, wish, cancel);
-            if (corrected is null)
-            {
-                return Exit.NotSolved(
-                    json,
-                    new(
-                        asked.Design,
-                        1,
-                        1,
-                        "there is no forecast to correct",
-                        "a floor with a soil whose water curve is known, and a climate that can be computed"
-                    )
-                );
-            }
-
-            var notes = CorrectText.Notes(tank, corrected, planted, design.Design.Planted is null);
-            Console.Out.Write(
-                json
-                    ? CorrectText.Json(corrected, planted, notes, watch.Elapsed.TotalMilliseconds) + "\n"
-                    : CorrectText.Lines(design, corrected, notes)
-            );
-            return Exit.Done;
+            return Told(asked, (tank, planted, wish), json, (watch, cancel));
         }
         catch (OperationCanceledException)
         {
@@ -145,7 +129,39 @@ internal static class CorrectCommand
         }
     }
 
-    private static Readings? Read(Litterfall.Domain.Trees.TreeForm form, ReadingBounds bounds)
+    private static int Told(
+        Asked asked,
+        (TankCase Tank, DateOnly Planted, CorrectionWish Wish) of,
+        bool json,
+        (Stopwatch Watch, CancellationToken Cancel) by
+    )
+    {
+        if (Corrected(of.Tank, of.Wish, by.Cancel) is not { } corrected)
+        {
+            return Exit.NotSolved(
+                json,
+                new(
+                    asked.Design,
+                    1,
+                    1,
+                    "there is no forecast to correct",
+                    "a floor with a soil whose water curve is known, and a climate that can be computed"
+                )
+            );
+        }
+
+        var design = of.Tank.Design;
+        var hasOwnDate = asked.From is null && design.Design.Planted is null;
+        var notes = CorrectText.Notes(of.Tank, corrected, of.Planted, hasOwnDate);
+        Console.Out.Write(
+            json
+                ? CorrectText.Json(corrected, of.Planted, notes, by.Watch.Elapsed.TotalMilliseconds) + "\n"
+                : CorrectText.Lines(design, corrected, notes)
+        );
+        return Exit.Done;
+    }
+
+    private static Readings? Read(TreeForm form, ReadingBounds bounds)
     {
         var readings = ReadingsForm.Read(form, bounds);
         form.Close();

@@ -39,8 +39,8 @@ internal static class CorrectText
             notes.Add(
                 string.Create(
                     Invariant,
-                    $"The readings begin long after planting, so the run starts on {correction.First:ddd d MMM yyyy} "
-                        + $"with {1000 * (tank.StartLevelMeters ?? 0):0} mm of water"
+                    $"The readings begin long after planting, so the run starts on "
+                        + $"{correction.First:ddd d MMM yyyy} with {1000 * (tank.StartLevelMeters ?? 0):0} mm of water"
                 )
             );
         }
@@ -50,8 +50,8 @@ internal static class CorrectText
             notes.Add(
                 string.Create(
                     Invariant,
-                    $"{correction.Wish.Members - correction.Members} of {correction.Wish.Members} runs did not "
-                        + $"come out and are left out"
+                    $"{correction.Wish.Members - correction.Members} of {correction.Wish.Members} runs "
+                        + $"did not come out and are left out"
                 )
             );
         }

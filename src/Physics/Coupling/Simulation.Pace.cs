@@ -200,7 +200,9 @@ public sealed partial class Simulation
     private const double LeastResistance = 20.0;
     private const int RoomHours = 3;
 
-    /// <summary>Records of the hours of an exchange; the level goes by straight line between its ends.</summary>
+    /// <summary>
+    /// Records of the hours of an exchange; the level goes by straight line between its ends.
+    /// </summary>
     private void AddRecords(
         ReadOnlySpan<HourOfAir> airs,
         double drained,

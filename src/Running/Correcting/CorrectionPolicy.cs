@@ -14,7 +14,8 @@ public static class CorrectionPolicy
     /// <summary>A level, mm.</summary>
     public static readonly OwnChoice Level = new(
         1.53,
-        "mm: a dipstick or a mark on the glass is read to 2 mm either way, all alike likely, which is 1.15 mm, "
+        "mm: a dipstick or a mark on the glass is read to 2 mm either way, all alike likely, "
+            + "which is 1.15 mm, "
             + "and the base, the foot of the tube and a shelf out of level add 1 mm (own choice)"
     );
 
@@ -72,7 +73,8 @@ public static class CorrectionPolicy
     /// <summary>Water content for drops out of a fist: usual at three drops, more by its logarithm.</summary>
     public static readonly OwnChoice PerDrops = new(
         0.035,
-        "m3/m3 for each e-fold of drops and one: none is 0.05 drier than three, twenty 0.06 wetter (own choice)"
+        "m3/m3 for each e-fold of drops and one: none is 0.05 drier than three, twenty 0.06 wetter "
+            + "(own choice)"
     );
 
     /// <summary>Drops at which the fist test calls a mix ready.</summary>

@@ -35,23 +35,24 @@ internal static class LearnedWords
     public static string Far(ReadingSight sight) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"The {Noun(sight.Kind)} of {sight.At:MMM d} ({Shown(sight.Value)} {Unit(sight.Kind)}) is far from "
-                + $"anything expected, so it counts less. Read it once more."
+            $"The {Noun(sight.Kind)} of {sight.At:MMM d} ({Shown(sight.Value)} {Unit(sight.Kind)}) is far "
+                + $"from anything expected, so it counts less. Read it once more."
         );
 
     private static string Sentence(ParameterBand was, ParameterBand now) =>
         was.Key switch
         {
             "vents" => $"The vents exchange about {Shown(now.Mean)} times the air we assumed ({Band(now)}).",
-            "heldAir" =>
-                $"The air changes about {Shown(now.Mean)} times an hour, not {Shown(was.Mean)} ({Band(now)}).",
+            "heldAir" => $"The air changes about {Shown(now.Mean)} times an hour, not {Shown(was.Mean)} "
+                + $"({Band(now)}).",
             "nozzle" when now.Unit == "mL/min" =>
-                $"Each nozzle gives about {now.Mean.ToString("0", Invariant)} mL/min; we assumed {was.Mean.ToString("0", Invariant)} ({Band(now, "0")}).",
+                $"Each nozzle gives about {Whole(now.Mean)} mL/min; we assumed {Whole(was.Mean)} "
+                    + $"({Band(now, "0")}).",
             "room" => $"The room is about {Signed(now.Mean)} K from what was typed ({Band(now, "0.0")}).",
-            "squeeze" =>
-                $"The fresh mix held {Signed(100 * now.Mean)} points of water over the usual ({Band(now, "0.00")}).",
-            _ =>
-                $"{Capital(was.Name)}: about {Shown(now.Mean)} {now.Unit}; we assumed {Shown(was.Mean)} ({Band(now)}).",
+            "squeeze" => $"The fresh mix held {Signed(100 * now.Mean)} points of water over the usual "
+                + $"({Signed(100 * now.Low)} to {Signed(100 * now.High)} in 9 of 10 cases).",
+            _ => $"{Capital(was.Name)}: about {Shown(now.Mean)} {now.Unit}; we assumed {Shown(was.Mean)} "
+                + $"({Band(now)}).",
         };
 
     private static readonly CultureInfo Invariant = CultureInfo.InvariantCulture;
@@ -61,6 +62,8 @@ internal static class LearnedWords
 
     private static string Shown(double value) =>
         value.ToString(Math.Abs(value) >= 10 ? "0" : "0.##", Invariant);
+
+    private static string Whole(double value) => value.ToString("0", Invariant);
 
     private static string Signed(double value) => value.ToString("+0.0;-0.0;0.0", Invariant);
 

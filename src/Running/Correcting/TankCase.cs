@@ -76,6 +76,13 @@ public sealed record TankCase
         };
     }
 
+    /// <summary>Level at which someone draws it off, mm over the base; null where nobody does.</summary>
+    public double? DrainMillimeters =>
+        Spans[^1].Setup.Floor
+            is { IsDrainedByHand: true, HighestLevelMeters: < double.PositiveInfinity and var at }
+            ? 1000 * at
+            : null;
+
     /// <summary>Hours from the start to a time, a full hour as a rule.</summary>
     internal double HourOf(DateTime at) => (at - First.ToDateTime(TimeOnly.MinValue)).TotalHours;
 

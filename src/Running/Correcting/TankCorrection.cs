@@ -45,7 +45,9 @@ public sealed record CorrectedSide(
 /// <param name="Kind">Kind of the reading: level, drained, mist, weight, air.</param>
 /// <param name="At">When.</param>
 /// <param name="Why">What to do and why, in plain words.</param>
-/// <param name="NarrowsPercent">By how much the band of the next drain, or of the level, would narrow, %.</param>
+/// <param name="NarrowsPercent">
+/// By how much the band of the next drain, or of the level, would narrow, %.
+/// </param>
 public sealed record MeasurementWish(string Kind, DateTime At, string Why, double NarrowsPercent);
 
 /// <summary>What is asked of a correction.</summary>

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Litterfall.Running.Correcting;
 
 /// <summary>What is due at a tank.</summary>
@@ -75,8 +77,10 @@ public static class TankOutlook
 
     private static string Words(DateOnly first, DayBand drain) =>
         drain.High is { } high
-            ? FormattableString.Invariant(
-                $"Drain: the water should reach its mark between {On(first, drain.Low):MMM d} and {On(first, high):MMM d}."
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"Drain: the water should reach its mark between {On(first, drain.Low):MMM d} and "
+                    + $"{On(first, high):MMM d}."
             )
             : FormattableString.Invariant(
                 $"Drain: the water should reach its mark from {On(first, drain.Low):MMM d} on."
