@@ -51,6 +51,10 @@ static void Cover(string root, int tanks)
             HasMore = i % 5 == 0,
         };
         scores.Add((name, tank.Score(new CorrectionWish { Seed = 1 + i })));
+        if (scores.Count % 20 == 0 && scores.Count < tanks)
+        {
+            Told("so far", [.. scores.Select(s => s.Score)]);
+        }
     }
 
     foreach (var group in scores.GroupBy(s => s.Design).Append(scores.GroupBy(_ => "all").First()))

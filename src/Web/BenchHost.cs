@@ -85,6 +85,8 @@ public static class BenchHost
         services.AddSingleton<Tanks.Rounds.RoundFindings>();
         services.AddSingleton<Tanks.Rounds.RoomReadings>();
         services.AddSingleton<Tanks.Rounds.RoundDesk>();
+        services.AddSingleton<Tanks.Register.RegisterDesk>();
+        services.AddSingleton<Tanks.Visits.VisitDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
@@ -142,7 +144,7 @@ public static class BenchHost
         Tanks.Log.LogRoutes.Map(app);
         Tanks.Loggers.ReadingRoutes.Map(app);
         Tanks.Charts.ChartRoutes.Map(app);
-        Tanks.TankRoutes.Map(app);
+        Tanks.Papers.TankRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

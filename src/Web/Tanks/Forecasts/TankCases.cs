@@ -31,7 +31,7 @@ public sealed class TankCases(TankDesk desk, TankForecasts forecasts)
             return (null, "The design of this tank can't be computed. Open it and clear what is wrong.");
         }
 
-        var known = CareReadings.From(view.Care[tank.Code], [], desk.Local);
+        var known = TankEvidence.From(view.Care[tank.Code], [], desk.Local);
         var first = tank.Planted ?? numbers.Design.Design.Planted ?? tank.Since;
         var midnight = first.ToDateTime(TimeOnly.MinValue);
         var made = TankCase.From(

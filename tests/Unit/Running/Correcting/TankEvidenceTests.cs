@@ -5,7 +5,7 @@ using Xunit;
 namespace Litterfall.UnitTests.Running.Correcting;
 
 /// <summary>What the log of a tank and its loggers say, as readings.</summary>
-public sealed class CareReadingsTests
+public sealed class TankEvidenceTests
 {
     private static readonly DateTime Noon = new(2026, 3, 1, 12, 0, 0, DateTimeKind.Utc);
 
@@ -32,17 +32,17 @@ public sealed class CareReadingsTests
     [InlineData(CareKind.Air, ReadingKind.Air)]
     public void A_line_with_an_amount_is_a_reading_by_the_clock_of_the_room(CareKind line, ReadingKind kind)
     {
-        var found = Assert.Single(CareReadings.From([Line(line, 12)], [], AnHourLater).Readings);
+        var found = Assert.Single(TankEvidence.From([Line(line, 12)], [], AnHourLater).Readings);
         Assert.Equal((kind, 12.0, 13), (found.Kind, found.Amount, found.At.Hour));
     }
 
     [Fact]
     public void A_line_without_a_number_is_none()
     {
-        var found = CareReadings.From([Line(CareKind.Level, null), Line(CareKind.Fed, 10)], [], AnHourLater);
+        var found = TankEvidence.From([Line(CareKind.Level, null), Line(CareKind.Fed, 10)], [], AnHourLater);
         Assert.Empty(found.Readings);
         Assert.Empty(found.Poured);
-        Assert.Single(CareReadings.From([Line(CareKind.Air, null, 91)], [], AnHourLater).Readings);
+        Assert.Single(TankEvidence.From([Line(CareKind.Air, null, 91)], [], AnHourLater).Readings);
     }
 
     /// <summary>A liter poured in is a kilogram less than nothing drawn off.</summary>
@@ -51,7 +51,7 @@ public sealed class CareReadingsTests
     [InlineData(CareKind.Misted)]
     public void Water_by_hand_goes_in(CareKind kind)
     {
-        var poured = Assert.Single(CareReadings.From([Line(kind, 1000)], [], AnHourLater).Poured);
+        var poured = Assert.Single(TankEvidence.From([Line(kind, 1000)], [], AnHourLater).Poured);
         Assert.Equal(-1.0, poured.Kilograms, 1e-12);
     }
 
@@ -69,7 +69,7 @@ public sealed class CareReadingsTests
             Values = [20, 21, 22, 23, 24, 90, 30, 30, 30, 30, 30, 30],
             Marks = [.. Enumerable.Range(0, 12).Select(i => i == 5 ? LogMarks.OutOfRange : LogMarks.None)],
         };
-        var found = Assert.Single(CareReadings.From([], [series], AnHourLater).Readings);
+        var found = Assert.Single(TankEvidence.From([], [series], AnHourLater).Readings);
         Assert.Equal(new DateTime(2026, 3, 1, 12, 0, 0), found.At);
         Assert.Equal(22.0, found.Amount!.Value, 1e-12);
     }

@@ -1,13 +1,14 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Tanks;
 using Litterfall.Forecasting.Climate;
+using Litterfall.Running.Service;
 
 namespace Litterfall.Running.Correcting;
 
 /// <summary>What the log of a tank and its loggers say, as readings and as water poured in.</summary>
 /// <param name="Readings">Readings by the clock of the room, in the order of time.</param>
 /// <param name="Poured">Water that was poured in.</param>
-public sealed record CareReadings(ImmutableArray<TankReading> Readings, ImmutableArray<HandDraw> Poured)
+public sealed record TankEvidence(ImmutableArray<TankReading> Readings, ImmutableArray<HandDraw> Poured)
 {
     private const int LoggerDays = 14;
     private const int EveryHours = 6;
@@ -16,14 +17,14 @@ public sealed record CareReadings(ImmutableArray<TankReading> Readings, Immutabl
     /// <param name="lines">Lines of its log that count.</param>
     /// <param name="loggers">What its loggers recorded; marked readings are no evidence.</param>
     /// <param name="local">A time, UTC, by the clock of its room.</param>
-    public static CareReadings From(
+    public static TankEvidence From(
         IEnumerable<CareEntry> lines,
         IReadOnlyList<LogSeries> loggers,
         Func<DateTime, DateTime> local
     )
     {
         var all = lines.OrderBy(l => l.At).ToList();
-        var readings = all.Select(l => Reading(l, local)).OfType<TankReading>();
+        var readings = CareReadings.From(all, local);
         return new(
             [.. readings.Concat(Logged(loggers, local)).OrderBy(r => r.At)],
             [
@@ -31,29 +32,6 @@ public sealed record CareReadings(ImmutableArray<TankReading> Readings, Immutabl
                     .Select(l => new HandDraw(local(l.At), -l.Amount!.Value / 1000)),
             ]
         );
-    }
-
-    private static TankReading? Reading(CareEntry line, Func<DateTime, DateTime> local)
-    {
-        ReadingKind? kind = line.Kind switch
-        {
-            CareKind.Level => ReadingKind.Level,
-            CareKind.Drained => ReadingKind.Drained,
-            CareKind.NozzleFlow => ReadingKind.Mist,
-            CareKind.Weighed => ReadingKind.Weight,
-            CareKind.Squeezed => ReadingKind.Squeeze,
-            CareKind.Air => ReadingKind.Air,
-            _ => null,
-        };
-        return kind is { } known && (line.Amount is not null || line.HumidityPercent is not null)
-            ? new()
-            {
-                At = local(line.At),
-                Kind = known,
-                Amount = line.Amount,
-                HumidityPercent = line.HumidityPercent,
-            }
-            : null;
     }
 
     /// <summary>
