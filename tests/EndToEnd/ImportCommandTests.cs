@@ -19,7 +19,15 @@ public sealed class ImportCommandTests
     public void Every_style_of_the_samples_gives_the_same_times()
     {
         var rows = Path.GetTempFileName();
-        var ended = Cli.Run(["import", .. Names.Select(Sample), "--json", "--zone", "Europe/Berlin", "--rows", rows]);
+        var ended = Cli.Run([
+            "import",
+            .. Names.Select(Sample),
+            "--json",
+            "--zone",
+            "Europe/Berlin",
+            "--rows",
+            rows,
+        ]);
         Assert.Equal(0, ended.Code);
         var files = ended.Json["files"]!.AsArray();
         Assert.Equal(Names.Length, files.Count);
@@ -29,8 +37,12 @@ public sealed class ImportCommandTests
             Assert.Equal("2026-02-14T23:00:00Z", file["from"]!.GetValue<string>());
             Assert.Equal("2026-02-15T02:50:00Z", file["to"]!.GetValue<string>());
             Assert.Empty(file["gaps"]!.AsArray());
-            Assert.Contains(file["channels"]!.AsArray(), c => c!["quantity"]!.GetValue<string>() == "temperature");
-            Assert.Contains(file["channels"]!.AsArray(), c => c!["quantity"]!.GetValue<string>() == "humidity");
+            Assert.Contains(file["channels"]!.AsArray(), c =>
+                c!["quantity"]!.GetValue<string>() == "temperature"
+            );
+            Assert.Contains(file["channels"]!.AsArray(), c =>
+                c!["quantity"]!.GetValue<string>() == "humidity"
+            );
         }
 
         // Seven files of 24 rows with two channels; one has the dew point besides, one a second thermometer.
@@ -43,7 +55,10 @@ public sealed class ImportCommandTests
     {
         var file = Path.GetTempFileName();
         var rows = file + ".jsonl";
-        File.WriteAllText(file, "Time,Temp\n2026-02-15 00:00,21\n2026-02-15 00:10,2x1\n2026-02-15 00:20,21\n");
+        File.WriteAllText(
+            file,
+            "Time,Temp\n2026-02-15 00:00,21\n2026-02-15 00:10,2x1\n2026-02-15 00:20,21\n"
+        );
         var ended = Cli.Run(["import", file, Sample("A3.csv"), "--json", "--rows", rows]);
         Assert.Equal(2, ended.Code);
         var error = Assert.Single(ended.Json["errors"]!.AsArray())!;

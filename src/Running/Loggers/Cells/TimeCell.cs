@@ -253,7 +253,8 @@ internal static class TimeCell
         if (time.Sign == 'p' && length is (4 or 6))
         {
             at = i;
-            return PackedClock(length == 4 ? hour * 100 : hour, ref time) && TryOffset(cell, ref at, ref time);
+            return PackedClock(length == 4 ? hour * 100 : hour, ref time)
+                && TryOffset(cell, ref at, ref time);
         }
 
         if (length is 0 or > 2 || i >= cell.Length || cell[i] is not (':' or '.' or 'h'))
