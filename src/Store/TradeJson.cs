@@ -60,6 +60,9 @@ public static class TradeJson
             var t when t == typeof(FaultReport) => "fault-report",
             var t when t == typeof(LoggerStyle) => "logger-style",
             var t when t == typeof(LoggerSources) => "logger-sources",
+            var t when t == typeof(Permit) => "permit",
+            var t when t == typeof(ServiceContract) => "service-contract",
+            var t when t == typeof(ServiceVisit) => "service-visit",
             _ => throw new InvalidOperationException($"{typeof(T).Name} is no record of the workshop."),
         };
 

@@ -38,6 +38,7 @@ public static class BenchHost
             .AddHubOptions(hub => hub.MaximumReceiveMessageSize = LargestMessage);
         AddStore(services, options, contexts);
         services.AddHostedService<VerdictKeeper>();
+        services.AddHostedService(all => all.GetRequiredService<Tanks.Loggers.LoggerSourcesWatch>());
     }
 
     /// <summary>What the pages need.</summary>
@@ -77,10 +78,14 @@ public static class BenchHost
         services.AddSingleton<Shop.Schedule.TaskSources>();
         services.AddSingleton<Shop.Schedule.TaskRounds>();
         services.AddSingleton<Tanks.TankDesk>();
+        services.AddSingleton<Tanks.Loggers.LoggerDesk>();
+        services.AddSingleton<Tanks.Loggers.RoomEvents>();
+        services.AddSingleton<Tanks.Loggers.LoggerSourcesWatch>();
         services.AddSingleton<Tanks.TankForecasts>();
         services.AddSingleton<Tanks.Forecasts.TankCases>();
         services.AddSingleton<Tanks.Forecasts.CorrectionRuns>();
         services.AddSingleton<Tanks.Rounds.RoundFindings>();
+        services.AddSingleton<Tanks.Rounds.RoomReadings>();
         services.AddSingleton<Tanks.Rounds.RoundDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
@@ -137,6 +142,9 @@ public static class BenchHost
         CuttingRoutes.Map(app);
         Shop.ScheduleRoutes.Map(app);
         Tanks.Log.LogRoutes.Map(app);
+        Tanks.Loggers.ReadingRoutes.Map(app);
+        Tanks.Charts.ChartRoutes.Map(app);
+        Tanks.TankRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

@@ -9,6 +9,10 @@ namespace Litterfall.App.Tanks;
 internal static class ImportRows
 {
     private const int Flush = 1 << 16;
+    private static readonly JsonWriterOptions Plain = new()
+    {
+        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
     private static readonly LogMarks[] Marks =
     [
         LogMarks.Stuck,
@@ -25,7 +29,7 @@ internal static class ImportRows
         try
         {
             using (var file = new FileStream(aside, FileMode.Create, FileAccess.Write, FileShare.None, Flush))
-            using (var json = new Utf8JsonWriter(file))
+            using (var json = new Utf8JsonWriter(file, Plain))
             {
                 foreach (var reading in files)
                 {

@@ -51,6 +51,17 @@ public sealed record RoundItem
         : today.DayNumber - Due.DayNumber > Patience ? RoundWeight.Late
         : RoundWeight.Due;
 
+    /// <summary>Its rank among things that press alike: water first.</summary>
+    public int Rank =>
+        Task switch
+        {
+            RoundPractice.Drain => 0,
+            RoundPractice.Quarantine => 1,
+            RoundPractice.Level => 2,
+            RoundPractice.Look => 3,
+            _ => 4,
+        };
+
     /// <summary>True where something is wrong already.</summary>
     public bool IsFinding { get; init; }
 

@@ -56,6 +56,7 @@ public sealed class DemoBench(
             };
             var book = DemoBook.Create(supply, today);
             await store.WriteAsync(Change(book), cancel);
+            await Tanks.Loggers.DemoLoggers.FillAsync(store, cancel);
             await library.LoadPricesAgainAsync();
         }
     }

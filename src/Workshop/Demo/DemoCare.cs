@@ -62,12 +62,17 @@ internal sealed class DemoCare(DateOnly today)
     {
         if (week % 6 == 0)
         {
-            yield return Line(tank, day, CareKind.Tended, null) with { Note = "trimmed, front wiped" };
+            yield return Line(tank, day, CareKind.Tended, null) with { Note = "trimmed, glass wiped" };
         }
 
         if (week % 18 == 0)
         {
             yield return Line(tank, day, CareKind.Added, null) with { Note = "oak leaves, two handfuls" };
+        }
+
+        if (week % 37 == 0)
+        {
+            yield return Line(tank, day, CareKind.Tended, null) with { Note = "lamp wiped, light measured" };
         }
 
         if (week % 30 == 0)

@@ -82,7 +82,8 @@ internal sealed class DemoTanks(DemoBook book, DemoTankDesigns designs, DateOnly
             Design = designs.Breeding?.Id,
             DrawnVersion = designs.Breeding?.Version ?? 0,
             Planted = Planted,
-            Since = Planted.AddDays(7),
+            // Each rack is looked at on days of its own.
+            Since = Planted.AddDays(7 + ((rack[0] - 'A') * 2)),
             Place = new()
             {
                 Room = Room,

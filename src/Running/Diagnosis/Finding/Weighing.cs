@@ -80,12 +80,9 @@ internal sealed class Weighing(FaultCase of, IReadOnlyList<Clue> clues, Clue? ru
         }
 
         reasons.AddRange(clues.Select(c => (c.Factor(cause.Row.Cause), c.Text)));
-        if (run is not null)
-        {
-            // How the engine sees it is worth reading also where it tells this cause from few others.
-            var factor = run.Factor(cause.Row.Cause);
-            reasons.Add((factor > 0.85 ? Math.Max(factor, 1.3) : factor, run.TextFor(cause.Row.Cause)));
-        }
+        // How the engine sees it is worth reading also where it tells this cause from few others.
+        string[] witness = run is null ? [] : [run.TextFor(row.Cause)];
+        var agrees = run is null || run.Factor(row.Cause) >= 0.85;
         return cause with
         {
             For =
@@ -95,9 +92,11 @@ internal sealed class Weighing(FaultCase of, IReadOnlyList<Clue> clues, Clue? ru
                     .OrderByDescending(r => r.Factor)
                     .Take(MostReasons)
                     .Select(r => r.Text),
+                .. agrees ? witness : [],
             ],
             Against =
             [
+                .. agrees ? [] : witness,
                 .. reasons
                     .Where(r => r.Factor <= 0.85)
                     .OrderBy(r => r.Factor)

@@ -2,6 +2,8 @@ using Litterfall.Domain.Schedule;
 using Litterfall.Web.Shop.Cultures;
 using Litterfall.Web.Shop.Cutting;
 using Litterfall.Web.Shop.Nursery;
+using Litterfall.Web.Tanks.Rounds;
+using Litterfall.Running.Rounds;
 using Litterfall.Workshop.Cultures;
 using Litterfall.Workshop.CuttingRoom;
 using Litterfall.Workshop.Nursery;
@@ -12,7 +14,12 @@ namespace Litterfall.Web.Shop.Schedule;
 /// Where tasks of a day come from. A subject adds itself here with one line: a pure function that returns its
 /// tasks for a span of days.
 /// </summary>
-public sealed class TaskSources(CultureDesk cultures, NurseryDesk nursery, CuttingDesk cutting)
+public sealed class TaskSources(
+    CultureDesk cultures,
+    NurseryDesk nursery,
+    CuttingDesk cutting,
+    RoundDesk rounds
+)
 {
     /// <summary>Tasks of a span of days, the firm ones first on each day.</summary>
     /// <param name="view">The kept plan.</param>
@@ -52,7 +59,7 @@ public sealed class TaskSources(CultureDesk cultures, NurseryDesk nursery, Cutti
     );
 
     /// <summary>The list of sources.</summary>
-    private IEnumerable<Source> Sources => [OrdersAsync, CulturesAsync, NurseryAsync, CuttingAsync];
+    private IEnumerable<Source> Sources => [OrdersAsync, CulturesAsync, NurseryAsync, CuttingAsync, TanksAsync];
 
     private static Task<IEnumerable<DayTask>> OrdersAsync(
         PlanView view,
@@ -100,6 +107,22 @@ public sealed class TaskSources(CultureDesk cultures, NurseryDesk nursery, Cutti
         var shown = await cutting.LoadAsync(cancel);
         var first = NotBefore(view.Today, span.First);
         return first > span.Last ? [] : For(view, Cutting, shown.Tasks(first, span.Last));
+    }
+
+    private async Task<IEnumerable<DayTask>> TanksAsync(
+        PlanView view,
+        (DateOnly First, DateOnly Last) span,
+        CancellationToken cancel
+    )
+    {
+        var first = NotBefore(view.Today, span.First);
+        return first > span.Last
+            ? []
+            : For(
+                view,
+                AnimalsAndPlants,
+                RoundTasks.Find((await rounds.LoadAsync(cancel)).Book, first, span.Last)
+            );
     }
 
     /// <summary>Tasks of nobody go to who usually does a stage of such work.</summary>

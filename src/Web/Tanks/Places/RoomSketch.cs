@@ -142,6 +142,7 @@ internal sealed record TankState(string Look, string Word, string Said)
         var due = book.For(tank)
             .OrderByDescending(i => i.IsFinding)
             .ThenByDescending(i => i.On(book.Today))
+            .ThenBy(i => i.Rank)
             .ThenBy(i => i.Due)
             .ToList();
         if (due.Count == 0)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Tanks;
 using Litterfall.Instructions.Care;
 using Litterfall.Running.Rounds;
@@ -14,7 +15,13 @@ namespace Litterfall.Web.Tanks.Rounds;
 public sealed record RoundView(TankView Tanks, RoundBook Book);
 
 /// <summary>Makes the round of this bench and writes what was done on it.</summary>
-public sealed class RoundDesk(TankDesk desk, TankForecasts forecasts, RoundFindings found, BenchStore store)
+public sealed class RoundDesk(
+    TankDesk desk,
+    TankForecasts forecasts,
+    RoundFindings found,
+    RoomReadings readings,
+    BenchStore store
+)
 {
     /// <summary>The round of today.</summary>
     /// <param name="cancel">Ends the reading.</param>
@@ -38,6 +45,53 @@ public sealed class RoundDesk(TankDesk desk, TankForecasts forecasts, RoundFindi
         }
 
         return new(view, new(tanks.ToImmutable(), await found.FindAsync(view, cancel), view.Today));
+    }
+
+    /// <summary>What the rooms could do better, by their loggers.</summary>
+    /// <param name="view">The round.</param>
+    /// <param name="cancel">Ends the reading.</param>
+    public async Task<IReadOnlyList<string>> AdviceAsync(RoundView view, CancellationToken cancel = default)
+    {
+        var series = await readings.Source(cancel);
+        return
+        [
+            .. view.Tanks.Places.SelectMany(room =>
+                RoomAdvice.Find(
+                    room,
+                    [
+                        .. view
+                            .Tanks.Running.Where(t => t.Place.Room == room.Key)
+                            .Select(t => Wish(view.Tanks, t))
+                            .OfType<TankWish>(),
+                    ],
+                    series
+                )
+            ),
+        ];
+    }
+
+    /// <summary>What the animals of a tank want; null where nobody lives in it, or nothing is known.</summary>
+    private static TankWish? Wish(TankView view, Tank tank)
+    {
+        var there = AnimalCounts.Find(view.Care[tank.Code]).FirstOrDefault(c => c.Count > 0);
+        return
+            there is not null
+            && view.Catalog.Find<AnimalEntry>(there.Species) is { } entry
+            && entry
+                is {
+                    CoolestDay: { } dayLow,
+                    WarmestDay: { } dayHigh,
+                    CoolestNight: { } nightLow,
+                    WarmestNight: { } nightHigh
+                }
+            ? new(
+                tank,
+                view.NameOf(there.Species),
+                (dayLow.Value + nightLow.Value) / 2,
+                (dayHigh.Value + nightHigh.Value) / 2,
+                entry.AvoidAbove?.Value
+            )
+            : null;
     }
 
     /// <summary>Writes that something of the round is done; null where it is kept, else why not.</summary>
