@@ -31,7 +31,10 @@ Console.Write(reliability.Table());
 Console.WriteLine(
     string.Create(
         CultureInfo.InvariantCulture,
-        $"{tanks} tanks: first {100.0 * reliability.First / tanks:0} %, among three {100.0 * reliability.FirstThree / tanks:0} %, mean miss {100 * reliability.MeanMiss:0.0} points, Brier {reliability.Brier / tanks:0.000}, median {times[tanks / 2]:0} ms"
+        $"{tanks} tanks: first {100.0 * reliability.First / tanks:0} %, among three "
+            + $"{100.0 * reliability.FirstThree / tanks:0} %, mean miss "
+            + $"{100 * reliability.MeanMiss:0.0} points, Brier "
+            + $"{reliability.Brier / tanks:0.000}, median {times[tanks / 2]:0} ms"
     )
 );
 if (args.Length > 2 && args[2].Length > 0)

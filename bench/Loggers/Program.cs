@@ -14,6 +14,18 @@ const int channelsOfYears = 96;
 const int yearOfTenMinutes = 52_560;
 const int columns = 1200;
 const int runs = 7;
+const int rowsOfSample = 24;
+if (args is [var samples])
+{
+    // The invented room's files, short, as samples of the styles.
+    foreach (var sample in RoomLogs.Files(new RoomAir(RoomLogs.Seed, rowsOfSample)))
+    {
+        await File.WriteAllBytesAsync(Path.Combine(samples, sample.Name), sample.Bytes);
+    }
+
+    return;
+}
+
 var folder = Directory.CreateTempSubdirectory("litterfall-loggers").FullName;
 var store = new BenchStore(
     StoreFile.Contexts(Path.Combine(folder, "bench.db")),

@@ -78,15 +78,15 @@ public static class BenchHost
         services.AddSingleton<Shop.Schedule.TaskSources>();
         services.AddSingleton<Shop.Schedule.TaskRounds>();
         services.AddSingleton<Tanks.TankDesk>();
-        services.AddSingleton<Tanks.Loggers.LoggerDesk>();
-        services.AddSingleton<Tanks.Loggers.RoomEvents>();
-        services.AddSingleton<Tanks.Loggers.LoggerSourcesWatch>();
+        Tanks.Loggers.ReadingRoutes.Add(services);
         services.AddSingleton<Tanks.TankForecasts>();
         services.AddSingleton<Tanks.Forecasts.TankCases>();
         services.AddSingleton<Tanks.Forecasts.CorrectionRuns>();
         services.AddSingleton<Tanks.Rounds.RoundFindings>();
         services.AddSingleton<Tanks.Rounds.RoomReadings>();
         services.AddSingleton<Tanks.Rounds.RoundDesk>();
+        services.AddSingleton<Tanks.Register.RegisterDesk>();
+        services.AddSingleton<Tanks.Visits.VisitDesk>();
         services.AddSingleton<DemoBench>();
         services.AddSingleton<SmallDrawings>();
         services.AddSingleton<UploadAllowance>();
@@ -144,7 +144,7 @@ public static class BenchHost
         Tanks.Log.LogRoutes.Map(app);
         Tanks.Loggers.ReadingRoutes.Map(app);
         Tanks.Charts.ChartRoutes.Map(app);
-        Tanks.TankRoutes.Map(app);
+        Tanks.Papers.TankRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

@@ -161,7 +161,7 @@ internal static class CarePapers
     private static Room[] PassportRooms(PaperJob job)
     {
         var inside = PageFrame.Inside(job.Wish.Size);
-        var code = QrMark.Draw(job.Tank, Module);
+        var code = QrMark.Draw(job.Wish.Code(job.Tank), Module);
         var used = Math.Max(code.Height + 8, 39);
         return Flow.Columns(inside with { Y = inside.Y + used, Height = inside.Height - used }, 2);
     }
@@ -213,7 +213,7 @@ internal static class CarePapers
     private static void Number(PaperJob job, Passport passport, Sketch sketch)
     {
         var inside = PageFrame.Inside(job.Wish.Size);
-        var code = QrMark.Draw(passport.Tank, Module);
+        var code = QrMark.Draw(job.Wish.Code(passport.Tank), Module);
         sketch.Place(code, new(inside.X, inside.Y + 2));
         var left = inside.X + code.Width + 6;
         sketch.Add(

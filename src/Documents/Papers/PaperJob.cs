@@ -69,6 +69,16 @@ public sealed record PaperWish(PaperSize Size, DateOnly? From, string Version, b
 {
     /// <summary>True when the slips are wanted too.</summary>
     public bool Slips { get; init; }
+
+    /// <summary>
+    /// Address that codes of tanks lead to, their number behind it; empty where a code holds the number
+    /// alone.
+    /// </summary>
+    public string Link { get; init; } = "";
+
+    /// <summary>What the code of a tank holds: small letters would make it larger.</summary>
+    /// <param name="tank">Its number.</param>
+    public string Code(string tank) => (Link + tank).ToUpperInvariant();
 }
 
 /// <summary>One design with everything its papers are made from; computed once for all of them.</summary>

@@ -52,7 +52,7 @@ internal static class TankLabels
     {
         var tank = TankNumber.Of(job.Numbers, box);
         sketch.Rectangle(at, Width, Height, Pen.Fine);
-        var code = QrMark.Draw(tank, Module);
+        var code = QrMark.Draw(job.Wish.Code(tank), Module);
         sketch.Place(code, new(at.X + Pad, at.Y + (Height - code.Height) / 2));
         var left = at.X + Pad + code.Width + Pad;
         var room = Width - code.Width - 3 * Pad;

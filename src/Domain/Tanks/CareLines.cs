@@ -28,9 +28,7 @@ public static class CareLines
     public static IReadOnlyList<CareEntry> Counting(IEnumerable<CareEntry> lines)
     {
         var all = lines as IReadOnlyCollection<CareEntry> ?? [.. lines];
-        var gone = all.Where(l => l.TakesBack.Length > 0)
-            .Select(l => (l.Tank, l.TakesBack))
-            .ToHashSet();
+        var gone = all.Where(l => l.TakesBack.Length > 0).Select(l => (l.Tank, l.TakesBack)).ToHashSet();
         return
         [
             .. all.Where(l => l.TakesBack.Length == 0 && !gone.Contains((l.Tank, l.Key)))
@@ -69,8 +67,7 @@ public static class CareLines
             return "The humidity must be 0 to 100 %.";
         }
 
-        return
-            line.Note.Length > LongestNote ? $"The note is too long (limit {LongestNote} characters)."
+        return line.Note.Length > LongestNote ? $"The note is too long (limit {LongestNote} characters)."
             : new[] { line.Species, line.Other, line.Photo, line.Who, line.TakesBack }.Any(t =>
                 t.Length > LongestName
             )

@@ -11,7 +11,7 @@ public sealed record ServiceContract
     /// <summary>Key of the customer.</summary>
     public required string Customer { get; init; }
 
-    /// <summary>Order its visits are billed under.</summary>
+    /// <summary>Order its visits are billed under; 0 before the first bill.</summary>
     public required int Order { get; init; }
 
     /// <summary>Numbers of the tanks.</summary>

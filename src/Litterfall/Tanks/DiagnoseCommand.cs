@@ -8,7 +8,9 @@ using Litterfall.Running.Diagnosis.Finding;
 
 namespace Litterfall.App.Tanks;
 
-/// <summary><c>litterfall diagnose CASE.json</c>: what is wrong with a tank, and what to measure next.</summary>
+/// <summary>
+/// <c>litterfall diagnose CASE.json</c>: what is wrong with a tank, and what to measure next.
+/// </summary>
 internal static class DiagnoseCommand
 {
     public static Command Create()

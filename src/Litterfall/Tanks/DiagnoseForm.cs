@@ -10,7 +10,8 @@ namespace Litterfall.App.Tanks;
 
 /// <summary>Reads a case of <c>diagnose</c>.</summary>
 /// <param name="path">The case file; other files are seen from its folder.</param>
-/// <param name="workshop">Folder of the workshop, given on the command line; null for that of the design.</param>
+/// <param name="workshop">Folder of the workshop, given on the command line; null for that of the
+/// design.</param>
 internal sealed class DiagnoseForm(string path, string? workshop)
 {
     private const int MostSymptoms = 60;

@@ -112,8 +112,8 @@ public sealed class RoundBook
     private static string Levels(DrainState state, DrainOutlook outlook) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"about {state.LevelMillimeters:0} of {outlook.LimitMillimeters:0} mm, by its "
-                + $"{(state.IsMeasured ? "own readings" : "design")}"
+            $"{(state.LevelMillimeters > outlook.LimitMillimeters ? "over" : $"about {state.LevelMillimeters:0} of")} "
+                + $"{outlook.LimitMillimeters:0} mm, by its {(state.IsMeasured ? "own readings" : "design")}"
         );
 
     private static RoundItem Habit(RoundTank tank, RoundHabit habit)

@@ -66,6 +66,16 @@ public sealed class CareTelling(Func<Unit, Unit> units, Func<string, string> nam
             _ => 0,
         };
 
+    /// <summary>"3 phantasmal poison frogs", "1 mourning gecko".</summary>
+    /// <param name="count">How many.</param>
+    /// <param name="name">Common name of one.</param>
+    public static string Count(int count, string name)
+    {
+        var plain = name.Length > 1 && char.IsLower(name[1]) ? char.ToLowerInvariant(name[0]) + name[1..] : name;
+        var many = count == 1 || plain.EndsWith('s') || plain.EndsWith(')') ? plain : plain + "s";
+        return string.Create(CultureInfo.InvariantCulture, $"{count} {many}");
+    }
+
     private string Plainly(CareForm form, CareEntry line)
     {
         var amount = Amount(line);
@@ -77,13 +87,13 @@ public sealed class CareTelling(Func<Unit, Unit> units, Func<string, string> nam
 
     private string Animals(CareForm form, CareEntry line)
     {
-        var count = Digits(line.Amount ?? 1, 0);
-        var name = line.Species.Length > 0 ? names(line.Species) : "animals";
+        var count = (int)Math.Round(line.Amount ?? 1);
+        var name = line.Species.Length > 0 ? names(line.Species) : "animal";
         var where =
             line.Other.Length == 0 ? ""
             : form.OtherParty.Length > 0 ? $" {form.OtherParty.ToLowerInvariant()} {line.Other}"
             : $" ({line.Other})";
-        return $"{count} {name} {form.Past}{where}";
+        return $"{Count(count, name)} {form.Past}{where}";
     }
 
     private static string One(string many) =>

@@ -16,7 +16,7 @@ namespace Litterfall.Web.Library;
 /// Papers by what they are made from. Asking again for what has not changed gives the kept ones; papers of
 /// the designs asked for longest ago go first.
 /// </summary>
-public sealed class PaperShelf
+public sealed class PaperShelf(BenchPlace? place = null)
 {
     private const int Most = 12;
 
@@ -25,6 +25,9 @@ public sealed class PaperShelf
     private readonly Lock gate = new();
     private readonly Dictionary<string, Job> kept = new(StringComparer.Ordinal);
     private readonly List<string> order = [];
+
+    /// <summary>Where other machines reach the bench: a phone that scans a code opens the tank.</summary>
+    private string Link => place?.Urls.FirstOrDefault() is { } url ? $"{url.TrimEnd('/')}/t/" : "";
 
     /// <summary>
     /// All papers of a design; null where it is not there or cannot be computed. Work that nobody waits for
@@ -60,9 +63,13 @@ public sealed class PaperShelf
             : DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().Date);
         var key = string.Create(
             CultureInfo.InvariantCulture,
-            $"{today:O}|{id}|{size}|{wish.Slips}|{library.Mark}|{DesignHash.Of(stored.Text)}"
+            $"{today:O}|{id}|{size}|{wish.Slips}|{library.Mark}|{Link}|{DesignHash.Of(stored.Text)}"
         );
-        var paper = new PaperWish(size, today, options.Version, false) { Slips = wish.Slips };
+        var paper = new PaperWish(size, today, options.Version, false)
+        {
+            Slips = wish.Slips,
+            Link = Link,
+        };
         var job = Ask(key, (stop, told) => Written(design, paper, Fingerprint.Of(key)[..16], told, stop));
         job.Watch(progress);
         try

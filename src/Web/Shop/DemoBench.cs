@@ -105,6 +105,8 @@ public sealed class DemoBench(
         Each(book.Mothers, m => change.Keep(m.Key, 0, m, "demo"));
         Each(book.Rooms, r => change.Keep(r.Key, 0, r, "demo"));
         Each(book.Tanks, t => change.Keep(t.Code, 0, t, "demo"));
+        Each(book.Permits, p => change.Keep(p.Key, 0, p, "demo"));
+        Each(book.Contracts, c => change.Keep(c.Number.ToString(CultureInfo.InvariantCulture), 0, c, "demo"));
         Each(book.Care, line => change.Add(line));
         Each(book.Lots, lot => change.Add(lot));
         Each(book.Lines, line => change.Add(line));

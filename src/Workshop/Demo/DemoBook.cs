@@ -45,6 +45,16 @@ public sealed class DemoBook
 
     internal List<CareEntry> NewCare { get; } = [];
 
+    internal List<Permit> NewPermits { get; } = [];
+
+    internal List<ServiceContract> NewContracts { get; } = [];
+
+    /// <summary>Permits.</summary>
+    public IReadOnlyList<Permit> Permits => NewPermits;
+
+    /// <summary>Contracts of visits.</summary>
+    public IReadOnlyList<ServiceContract> Contracts => NewContracts;
+
     /// <summary>Rooms with tanks.</summary>
     public IReadOnlyList<TankRoom> Rooms => NewRooms;
 

@@ -1,6 +1,8 @@
 using System.Globalization;
+using Litterfall.Domain.Lists;
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Tanks;
+using Litterfall.Domain.Trade;
 
 namespace Litterfall.Workshop.Demo;
 
@@ -36,6 +38,7 @@ internal sealed class DemoTanks(DemoBook book, DemoTankDesigns designs, DateOnly
         }
 
         book.NewTanks.Add(Old());
+        new DemoService(book, today).Write();
         book.NewTanks.AddRange(Sold());
         var log = new DemoCare(today);
         foreach (var tank in book.NewTanks)
@@ -96,7 +99,7 @@ internal sealed class DemoTanks(DemoBook book, DemoTankDesigns designs, DateOnly
         };
 
     /// <summary>Soil and crew of a rack, out of the stock of the year before.</summary>
-    private Domain.Lists.Seq<string> Lots(int rack)
+    private Seq<string> Lots(int rack)
     {
         var soil = book.Batches.ElementAtOrDefault(rack)?.Lot;
         var crew = book.Cultures.Where(c => c.Mother is null && c.Line != "C").ElementAtOrDefault(rack)?.Number;
@@ -120,7 +123,7 @@ internal sealed class DemoTanks(DemoBook book, DemoTankDesigns designs, DateOnly
     private IEnumerable<Tank> Sold() =>
         book
             .Orders.Where(o => o.Number < DemoHistory.First + DemoHistory.Count)
-            .Where(o => o.Items[0].Kind == Domain.Trade.OrderItemKind.Build)
+            .Where(o => o.Items[0].Kind == OrderItemKind.Build)
             .OrderByDescending(o => o.Number)
             .Take(Delivered)
             .Select(o =>

@@ -43,7 +43,8 @@ public sealed class LoggerSourcesTests
     {
         await using var program = await ProgramUnderTest.StartAsync();
         const string two = """
-            [ { "place": "A3", "quantity": "temperature", "value": 77, "unit": "°F", "at": "2026-03-01T09:00:00Z" },
+            [ { "place": "A3", "quantity": "temperature", "value": 77, "unit": "°F",
+                "at": "2026-03-01T09:00:00Z" },
               { "place": "A3", "quantity": "humidity", "value": 84.5, "at": "2026-03-01T10:00:00+01:00" } ]
             """;
         Assert.Equal((200, "{\"kept\":2,\"known\":0}"), await PostAsync(program, two));

@@ -45,7 +45,8 @@ public sealed record FaultAnswer
 }
 
 /// <summary>
-/// Weighs symptoms, facts, design and readings: the practitioner's matrix first, times what each clue is worth
+/// Weighs symptoms, facts, design and readings: the practitioner's matrix first, times what each clue is
+/// worth
 /// under a cause, times how well the engine's run under that cause agrees with the readings. One cause is the
 /// main one; the chances are those of it.
 /// </summary>

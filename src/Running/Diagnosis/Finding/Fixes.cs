@@ -24,7 +24,9 @@ public sealed class Fixes(FaultCase of, TrialRuns runs, TrialSet? trials, FloorS
     private const double SiphonedMillimeters = 10;
     private const double StillMillimeters = 3;
 
-    /// <summary>Air changes an hour of a front vent that is open again (common practice, 1 to 4 an hour).</summary>
+    /// <summary>
+    /// Air changes an hour of a front vent that is open again (common practice, 1 to 4 an hour).
+    /// </summary>
     private const double OpenChangesPerHour = 4;
 
     private static readonly CultureInfo Plain = CultureInfo.InvariantCulture;
@@ -121,7 +123,8 @@ public sealed class Fixes(FaultCase of, TrialRuns runs, TrialSet? trials, FloorS
                     Trial.Aired(none, OpenChangesPerHour / Math.Max(changes, 0.01)),
                     string.Create(
                         Plain,
-                        $"Open the front vent again (about {OpenChangesPerHour:0} air changes an hour instead of {changes:0.#})"
+                        $"Open the front vent again (about {OpenChangesPerHour:0} air changes an "
+                            + $"hour instead of {changes:0.#})"
                     )
                 )
                 : (none, "");

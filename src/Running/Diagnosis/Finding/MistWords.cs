@@ -10,7 +10,8 @@ internal static class MistWords
     private const double ShortestSeconds = 8;
 
     /// <summary>
-    /// The timer for a share of the present mist, in whole seconds and equal mistings; null without misting, or
+    /// The timer for a share of the present mist, in whole seconds and equal mistings; null without misting,
+    /// or
     /// where nothing needs to change.
     /// </summary>
     /// <param name="misting">As it is set.</param>
@@ -29,7 +30,8 @@ internal static class MistWords
         var flow = misting.Nozzles * misting.Each.Si * 1e6;
         var text = string.Create(
             CultureInfo.InvariantCulture,
-            $"Mist {times} × {each:0} s a day ({times * each * flow:0} mL) instead of {seconds:0} s ({seconds * flow:0} mL)"
+            $"Mist {times} × {each:0} s a day ({times * each * flow:0} mL) instead of {seconds:0} s "
+                + $"({seconds * flow:0} mL)"
         );
         return (text, times * each / seconds);
     }

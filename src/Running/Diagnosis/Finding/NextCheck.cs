@@ -38,7 +38,8 @@ public sealed record NextCheck(
 public static class NextChecks
 {
     /// <summary>All checks; the first is that of the level, with the rise that the engine expects.</summary>
-    /// <param name="risePerDay">Rise of the level as set, mm a day; null where there is no layer to read.</param>
+    /// <param name="risePerDay">Rise of the level as set, mm a day; null where there is no layer to
+    /// read.</param>
     /// <param name="nozzle">mL a minute that a nozzle gives by the design; null without misting.</param>
     public static IEnumerable<NextCheck> All(double? risePerDay, double? nozzle)
     {
@@ -185,7 +186,8 @@ public static class NextChecks
             ]
         ),
         Yes(
-            "Wipe the panes dry at noon and note the hours at which they fog again, with the lamp off and on.",
+            "Wipe the panes dry at noon and note the hours at which they fog again, with the lamp "
+                + "off and on.",
             15,
             [TankFact.FogsAtNight],
             ("They fog only in the evening or at night", "They fog within hours by day too", 0.4),
@@ -308,7 +310,8 @@ public static class NextChecks
             [(Cause.BarrierGap, 0.95)]
         ),
         Yes(
-            "Take a photo of the floor from above and count hiding places: a leaf pile or hole for each frog and two more.",
+            "Take a photo of the floor from above and count hiding places: a leaf pile or hole for "
+                + "each frog and two more.",
             5,
             [TankFact.FloorBare],
             ("Fewer than that", "Enough", 0.2),

@@ -133,7 +133,8 @@ public static class RunClues
         var hours = run.LastDays(3).ToArray();
         return string.Create(
             culture,
-            $"Computed {how}, the air is at {hours.Average(h => h.AirMean):0.#} °C and {100 * hours.Average(h => h.HumidityMean):0} %"
+            $"Computed {how}, the air is at {hours.Average(h => h.AirMean):0.#} °C and "
+                + $"{100 * hours.Average(h => h.HumidityMean):0} %"
         );
     }
 

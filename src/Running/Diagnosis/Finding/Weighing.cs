@@ -12,7 +12,8 @@ namespace Litterfall.Running.Diagnosis.Finding;
 /// <param name="isLevelRead">True where the level was read: then nobody needs to tell of a flood.</param>
 internal sealed class Weighing(FaultCase of, IReadOnlyList<Clue> clues, Clue? run, bool isLevelRead)
 {
-    // Our tables are vaguer than what they describe: with these exponents stated chances come true as often as
+    // Our tables are vaguer than what they describe: with these exponents stated chances come true as often
+    // as
     // they say over invented tanks (bench/Faults; docs/handbook/fault-finding.md).
     private const double SymptomShare = 1.1;
     private const double ClueShare = 1.1;
@@ -124,7 +125,9 @@ internal sealed class Weighing(FaultCase of, IReadOnlyList<Clue> clues, Clue? ru
                 .Select(r => $"{r.Row.Title}: {char.ToLowerInvariant(r.Clue!.Text[0])}{r.Clue.Text[1..]}"),
         ];
 
-    /// <summary>Clues of the level speak for every cause of too much water: they are no further cause.</summary>
+    /// <summary>
+    /// Clues of the level speak for every cause of too much water: they are no further cause.
+    /// </summary>
     private bool IsWater(Cause cause, Cause main) =>
         FaultMatrix.Wet.Contains(cause)
         && FaultMatrix.Wet.Contains(main)

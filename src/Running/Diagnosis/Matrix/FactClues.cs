@@ -5,7 +5,8 @@ using Litterfall.Running.Diagnosis.Words;
 namespace Litterfall.Running.Diagnosis.Matrix;
 
 /// <summary>
-/// What a told fact is worth. The directions are common practice without a source, the factors our own choice:
+/// What a told fact is worth. The directions are common practice without a source, the factors our own
+/// choice:
 /// 3 for a hint, 6 for what practitioners take as a proof of kind, a third and a sixth for the opposite.
 /// </summary>
 public static class FactClues

@@ -21,7 +21,8 @@ public sealed record CauseRow(
 }
 
 /// <summary>
-/// What practitioners look for first. Order and rough shares are common practice without a source; the numbers
+/// What practitioners look for first. Order and rough shares are common practice without a source; the
+/// numbers
 /// are our own choice, and are replaced by what the readings say wherever there are readings.
 /// </summary>
 public static class FaultMatrix

@@ -48,7 +48,8 @@ public sealed record AirSeen
             if (reading.HumidityPercent >= FlatHumidity)
             {
                 ignored.Add(
-                    $"Humidity of {reading.HumidityPercent:0.#} %: a wet sensor shows that whatever the air is."
+                    $"Humidity of {reading.HumidityPercent:0.#} %: a wet sensor shows that whatever "
+                        + $"the air is."
                 );
                 kept.Add(reading with { HumidityPercent = null });
             }

@@ -3,14 +3,16 @@ using Litterfall.Domain.Tanks;
 namespace Litterfall.Running.Diagnosis.Trials;
 
 /// <summary>
-/// How well a run agrees with what was read. Misses are counted by Student's distribution with four degrees of
+/// How well a run agrees with what was read. Misses are counted by Student's distribution with four degrees
+/// of
 /// freedom, so that one wild reading does not decide.
 /// </summary>
 public sealed class Fit
 {
     private const double Freedom = 4.0;
 
-    // A dip tube is read to some 3 mm; the engine's gain is known to about a quarter (own choice, after the band
+    // A dip tube is read to some 3 mm; the engine's gain is known to about a quarter (own choice, after the
+    // band
     // of the forecast over what nobody measures).
     private const double LevelMillimeters = 3.0;
     private const double GainShare = 0.25;
@@ -114,7 +116,9 @@ public sealed class Fit
         return sum;
     }
 
-    /// <summary>A reading after the end of the runs is compared with the same hour of their last day.</summary>
+    /// <summary>
+    /// A reading after the end of the runs is compared with the same hour of their last day.
+    /// </summary>
     private double Hour(TankReading reading)
     {
         var hour = trials.HoursAt(reading.At);

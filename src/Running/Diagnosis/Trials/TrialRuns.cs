@@ -119,7 +119,8 @@ public sealed class TrialRuns
         : other;
 
     /// <summary>
-    /// Where the water is known last before the latest level: a draining, a change of the mist, a first level.
+    /// Where the water is known last before the latest level: a draining, a change of the mist, a first
+    /// level.
     /// </summary>
     private (DateOnly First, double Millimeters) Start()
     {

@@ -62,7 +62,8 @@ public static class FactWords
     public static FactForm Form(TankFact fact) => Known.First(k => k.Fact == fact).Form;
 
     /// <summary>
-    /// The fact that a key names: "ventTaped", "vent taped" and "Vent-taped" are one; null where it names none.
+    /// The fact that a key names: "ventTaped", "vent taped" and "Vent-taped" are one; null where it names
+    /// none.
     /// </summary>
     public static TankFact? Find(string key)
     {

@@ -137,28 +137,8 @@ internal static class TimeCell
         }
 
         var sign = cell[i++];
-        while (i < cell.Length && cell[i] == ' ')
-        {
-            i++;
-        }
-
-        var isNamed = i < cell.Length && char.IsLetter(cell[i]);
-        int second;
-        if (isNamed)
-        {
-            second = Month(cell, ref i);
-            length = 1;
-        }
-        else if (sign == ' ')
-        {
-            return false;
-        }
-        else
-        {
-            second = Digits(cell, ref i, out length);
-        }
-
-        if (second == 0 || length is 0 or > 2)
+        var second = Second(cell, ref i, sign, out var isNamed);
+        if (second == 0)
         {
             return false;
         }
@@ -188,6 +168,29 @@ internal static class TimeCell
         i += i < cell.Length && cell[i] is 'T' or 't' or '_' ? 1 : 0;
         at = i;
         return true;
+    }
+
+    /// <summary>The middle of a date, a number or a month's name; 0 where it is neither.</summary>
+    private static int Second(ReadOnlySpan<char> cell, ref int i, char sign, out bool isNamed)
+    {
+        while (i < cell.Length && cell[i] == ' ')
+        {
+            i++;
+        }
+
+        isNamed = i < cell.Length && char.IsLetter(cell[i]);
+        if (isNamed)
+        {
+            return Month(cell, ref i);
+        }
+
+        if (sign == ' ')
+        {
+            return 0;
+        }
+
+        var second = Digits(cell, ref i, out var length);
+        return length <= 2 ? second : 0;
     }
 
     private static bool Packed(int all, int end, ref int at, ref RawTime time)
@@ -249,13 +252,8 @@ internal static class TimeCell
         var hour = Digits(cell, ref i, out var length);
         if (time.Sign == 'p' && length is (4 or 6))
         {
-            var packed = length == 4 ? hour * 100 : hour;
-            time.Ticks =
-                ((packed / 10_000 * 3600) + (packed / 100 % 100 * 60) + (packed % 100))
-                * TimeSpan.TicksPerSecond;
-            time.HasTime = time.Ticks <= TimeSpan.TicksPerDay;
             at = i;
-            return time.HasTime && TryOffset(cell, ref at, ref time);
+            return PackedClock(length == 4 ? hour * 100 : hour, ref time) && TryOffset(cell, ref at, ref time);
         }
 
         if (length is 0 or > 2 || i >= cell.Length || cell[i] is not (':' or '.' or 'h'))
@@ -298,6 +296,15 @@ internal static class TimeCell
         time.HasTime = true;
         at = i;
         return TryOffset(cell, ref at, ref time);
+    }
+
+    /// <summary>"093000" behind a date without signs.</summary>
+    private static bool PackedClock(int packed, ref RawTime time)
+    {
+        var seconds = (packed / 10_000 * 3600) + (packed / 100 % 100 * 60) + (packed % 100);
+        time.Ticks = seconds * TimeSpan.TicksPerSecond;
+        time.HasTime = time.Ticks <= TimeSpan.TicksPerDay;
+        return time.HasTime;
     }
 
     private static long Fraction(ReadOnlySpan<char> cell, ref int i)

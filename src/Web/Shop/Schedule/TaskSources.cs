@@ -3,7 +3,9 @@ using Litterfall.Web.Shop.Cultures;
 using Litterfall.Web.Shop.Cutting;
 using Litterfall.Web.Shop.Nursery;
 using Litterfall.Web.Tanks.Rounds;
+using Litterfall.Web.Tanks.Visits;
 using Litterfall.Running.Rounds;
+using Litterfall.Running.Visits;
 using Litterfall.Workshop.Cultures;
 using Litterfall.Workshop.CuttingRoom;
 using Litterfall.Workshop.Nursery;
@@ -18,7 +20,8 @@ public sealed class TaskSources(
     CultureDesk cultures,
     NurseryDesk nursery,
     CuttingDesk cutting,
-    RoundDesk rounds
+    RoundDesk rounds,
+    VisitDesk visits
 )
 {
     /// <summary>Tasks of a span of days, the firm ones first on each day.</summary>
@@ -59,7 +62,7 @@ public sealed class TaskSources(
     );
 
     /// <summary>The list of sources.</summary>
-    private IEnumerable<Source> Sources => [OrdersAsync, CulturesAsync, NurseryAsync, CuttingAsync, TanksAsync];
+    private IEnumerable<Source> Sources => [OrdersAsync, CulturesAsync, NurseryAsync, CuttingAsync, TanksAsync, VisitsAsync];
 
     private static Task<IEnumerable<DayTask>> OrdersAsync(
         PlanView view,
@@ -123,6 +126,23 @@ public sealed class TaskSources(
                 AnimalsAndPlants,
                 RoundTasks.Find((await rounds.LoadAsync(cancel)).Book, first, span.Last)
             );
+    }
+
+    private async Task<IEnumerable<DayTask>> VisitsAsync(
+        PlanView view,
+        (DateOnly First, DateOnly Last) span,
+        CancellationToken cancel
+    )
+    {
+        var first = NotBefore(view.Today, span.First);
+        if (first > span.Last)
+        {
+            return [];
+        }
+
+        var shown = await visits.LoadAsync(cancel);
+        var coming = shown.Coming(span.Last.DayNumber - shown.Tanks.Today.DayNumber);
+        return VisitPlan.Tasks(coming, shown.Customer, first);
     }
 
     /// <summary>Tasks of nobody go to who usually does a stage of such work.</summary>

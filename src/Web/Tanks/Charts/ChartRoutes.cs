@@ -51,23 +51,7 @@ internal static class ChartRoutes
         {
             var series = await store.LogSpanAsync(channel, left, right, cancel);
             var sketch = SeriesSketch.From(series, left.Ticks, Math.Max(right.Ticks, left.Ticks + 1), wide);
-            var name = LoggerWords.Of(channel.Quantity);
-            channels.Add(
-                new
-                {
-                    name = channel.Number == 1
-                        ? name
-                        : FormattableString.Invariant($"{name} {channel.Number}"),
-                    quantity = channel.Quantity == LogQuantity.Temperature ? "temperature" : "humidity",
-                    unit = series.Unit,
-                    gap = sketch.Break,
-                    t = sketch.Seconds,
-                    low = sketch.Low,
-                    high = sketch.High,
-                    mean = sketch.Mean,
-                    marks = sketch.Marks,
-                }
-            );
+            channels.Add(Drawn(channel, series.Unit, sketch));
         }
 
         return Results.Json(
@@ -78,6 +62,23 @@ internal static class ChartRoutes
                 channels,
             }
         );
+    }
+
+    private static object Drawn(KeptChannel channel, string unit, SeriesSketch sketch)
+    {
+        var name = LoggerWords.Of(channel.Quantity);
+        return new
+        {
+            name = channel.Number == 1 ? name : FormattableString.Invariant($"{name} {channel.Number}"),
+            quantity = channel.Quantity == LogQuantity.Temperature ? "temperature" : "humidity",
+            unit,
+            gap = sketch.Break,
+            t = sketch.Seconds,
+            low = sketch.Low,
+            high = sketch.High,
+            mean = sketch.Mean,
+            marks = sketch.Marks,
+        };
     }
 
     private static DateTime At(long seconds) =>

@@ -1,9 +1,9 @@
 using System.Collections.Immutable;
 using Litterfall.Domain.Tanks;
+using Litterfall.Running.Service;
 using Litterfall.Running.Diagnosis.Finding;
 using Litterfall.Running.Diagnosis.Trials;
 using Litterfall.Running.Diagnosis.Words;
-using Litterfall.Running.Correcting;
 using Litterfall.Store;
 
 namespace Litterfall.Web.Tanks.Faults;
@@ -55,7 +55,7 @@ public sealed class FaultDesk(BenchStore store, TankDesk desk, TankForecasts for
 
         var told = report.Told.Select(t => (Sentence: t, Read: SymptomWords.Read(t))).ToArray();
         var seen = told.SelectMany(t => t.Read.Seen).Distinct().ToImmutableArray();
-        var readings = CareReadings.From(view.Care[tank.Code], [], desk.Local).Readings;
+        var readings = CareReadings.From(view.Care[tank.Code], desk.Local);
         var series = await SeriesAsync(tank.Code, cancel);
         return new FaultQuestion(
             new FaultCase

@@ -7,7 +7,9 @@ using Microsoft.AspNetCore.Components;
 
 namespace Litterfall.Web.Tanks.Faults;
 
-/// <summary>Why a tank goes wrong: what is told on the left, causes and the next check on the right.</summary>
+/// <summary>
+/// Why a tank goes wrong: what is told on the left, causes and the next check on the right.
+/// </summary>
 public sealed partial class FaultPage : ComponentBase
 {
     private readonly Dictionary<TankFact, string> facts = Enum.GetValues<TankFact>()

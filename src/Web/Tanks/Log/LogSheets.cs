@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text.Json;
 using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Tanks;
@@ -43,9 +42,7 @@ internal sealed class LogSheets(TankView view, CareTelling telling)
             view.PlaceOf(tank),
             string.Join(
                 ", ",
-                animals.Select(a =>
-                    string.Create(CultureInfo.InvariantCulture, $"{a.Count} {view.NameOf(a.Species)}")
-                )
+                animals.Select(a => CareTelling.Count(a.Count, view.NameOf(a.Species)))
             ),
             [.. animals.Select(a => a.Species)],
             lines

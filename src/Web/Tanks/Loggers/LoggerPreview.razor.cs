@@ -41,7 +41,7 @@ public sealed partial class LoggerPreview : ComponentBase
         : column.Channel is not { } channel ? "left out"
         : $"{LoggerWords.Of(channel.Quantity).ToLowerInvariant()}{(column.Unit.Length > 0 ? ", " + column.Unit : "")}{(channel.Place.Length > 0 ? ", in " + channel.Place : "")}";
 
-    private static IEnumerable<string> Units(ShownColumn column) =>
+    private static IEnumerable<string> UnitChoices(ShownColumn column) =>
         (
             column.Channel?.Quantity switch
             {

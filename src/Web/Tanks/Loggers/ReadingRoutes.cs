@@ -4,6 +4,7 @@ using Litterfall.Store;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Litterfall.Web.Tanks.Loggers;
 
@@ -11,6 +12,13 @@ namespace Litterfall.Web.Tanks.Loggers;
 internal static class ReadingRoutes
 {
     private const int MostBytes = 2 * 1024 * 1024;
+
+    public static void Add(IServiceCollection services)
+    {
+        services.AddSingleton<LoggerDesk>();
+        services.AddSingleton<RoomEvents>();
+        services.AddSingleton<LoggerSourcesWatch>();
+    }
 
     public static void Map(IEndpointRouteBuilder app)
     {

@@ -28,8 +28,22 @@ public sealed class RoundDesk(
     public async Task<RoundView> LoadAsync(CancellationToken cancel = default)
     {
         var view = await desk.LoadAsync(cancel);
+        var tanks = await TanksAsync(view, view.Running.Where(t => t.Customer.Length == 0), cancel);
+        return new(view, new(tanks, await found.FindAsync(view, cancel), view.Today));
+    }
+
+    /// <summary>Tanks with all that a round looks at.</summary>
+    /// <param name="view">The tanks.</param>
+    /// <param name="some">Those that are looked at, in walking order.</param>
+    /// <param name="cancel">Ends the reading.</param>
+    public async Task<ImmutableArray<RoundTank>> TanksAsync(
+        TankView view,
+        IEnumerable<Tank> some,
+        CancellationToken cancel = default
+    )
+    {
         var tanks = ImmutableArray.CreateBuilder<RoundTank>();
-        foreach (var tank in view.Running.Where(t => t.Customer.Length == 0))
+        foreach (var tank in some)
         {
             var lines = view.Care[tank.Code].ToImmutableArray();
             var numbers = await forecasts.FindAsync(tank, cancel);
@@ -44,7 +58,7 @@ public sealed class RoundDesk(
             );
         }
 
-        return new(view, new(tanks.ToImmutable(), await found.FindAsync(view, cancel), view.Today));
+        return tanks.ToImmutable();
     }
 
     /// <summary>What the rooms could do better, by their loggers.</summary>
@@ -52,7 +66,7 @@ public sealed class RoundDesk(
     /// <param name="cancel">Ends the reading.</param>
     public async Task<IReadOnlyList<string>> AdviceAsync(RoundView view, CancellationToken cancel = default)
     {
-        var series = await readings.Source(cancel);
+        var series = await readings.FindAsync(cancel);
         return
         [
             .. view.Tanks.Places.SelectMany(room =>

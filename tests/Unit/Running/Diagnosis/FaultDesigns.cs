@@ -7,7 +7,8 @@ namespace Litterfall.UnitTests.Running.Diagnosis;
 
 /// <summary>
 /// Boxes of 45 × 45 × 60 cm in 5 mm glass. By hand: inside 44 × 44 cm, 81 mL of water for each mm of level in
-/// clay of 42 % voids; 86 L of air at 24 °C and 92 % against a room of 21 °C and 50 % lose 45 mL a day at 2 air
+/// clay of 42 % voids; 86 L of air at 24 °C and 92 % against a room of 21 °C and 50 % lose 45 mL a day at 2
+/// air
 /// changes an hour, 11 at 0.5.
 /// </summary>
 internal sealed record FaultDesign

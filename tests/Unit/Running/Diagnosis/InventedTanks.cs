@@ -9,9 +9,12 @@ using Litterfall.Running.Diagnosis.Words;
 namespace Litterfall.UnitTests.Running.Diagnosis;
 
 /// <summary>
-/// Invents tanks with one main cause, as the world might make them: the engine runs with nozzle, air and soil off
-/// their entered values, the cause does to it what it does, and the keeper reads a level to 2 mm and tells what
-/// such a keeper tells. The chances of symptoms are drawn around the practitioner's, each anew for each tank, so
+/// Invents tanks with one main cause, as the world might make them: the engine runs with nozzle, air and
+/// soil off
+/// their entered values, the cause does to it what it does, and the keeper reads a level to 2 mm and tells
+/// what
+/// such a keeper tells. The chances of symptoms are drawn around the practitioner's, each anew for each
+/// tank, so
 /// that the finder does not know the rule it is asked by; some keepers tell much, some little.
 /// </summary>
 internal sealed class InventedTanks(TradeCatalog catalog, int seed)
@@ -60,7 +63,9 @@ internal sealed class InventedTanks(TradeCatalog catalog, int seed)
         return rows[^1].Cause;
     }
 
-    /// <summary>How such tanks are set: over-misted ones by their timer, half of the dry ones by their openings.</summary>
+    /// <summary>
+    /// How such tanks are set: over-misted ones by their timer, half of the dry ones by their openings.
+    /// </summary>
     private FaultDesign Design(Cause truth)
     {
         var usual = new FaultDesign
@@ -150,7 +155,9 @@ internal sealed class InventedTanks(TradeCatalog catalog, int seed)
         return (seen.ToImmutable(), denied.ToImmutable());
     }
 
-    /// <summary>Half of the keepers know the fact that goes with their cause; few tell one of another cause.</summary>
+    /// <summary>
+    /// Half of the keepers know the fact that goes with their cause; few tell one of another cause.
+    /// </summary>
     private IEnumerable<ToldFact> Facts(Cause truth)
     {
         foreach (var (cause, fact, number) in Telling)

@@ -58,12 +58,15 @@ internal sealed class Reliability
         return text.ToString();
     }
 
-    /// <summary>The plot as SVG: a dot for each bin, its area by the count, against the line of equal.</summary>
+    /// <summary>
+    /// The plot as SVG: a dot for each bin, its area by the count, against the line of equal.
+    /// </summary>
     public string Plot()
     {
         var c = CultureInfo.InvariantCulture;
         var text = new StringBuilder(
-            "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 420 420\" font-family=\"Inter, sans-serif\" "
+            "<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"0 0 420 420\" font-family=\"Inter, "
+                + "sans-serif\" "
                 + "font-size=\"14\">\n<rect width=\"420\" height=\"420\" fill=\"#FBF8F2\"/>\n"
                 + "<path d=\"M60 360H380M60 360V40\" stroke=\"#B9B2A2\" fill=\"none\"/>\n"
                 + "<path d=\"M60 360L380 40\" stroke=\"#56645D\" stroke-dasharray=\"4 4\" fill=\"none\"/>\n"
@@ -86,7 +89,8 @@ internal sealed class Reliability
             var (x, y) = (60 + (320 * stated), 360 - (320 * came));
             text.Append(
                 c,
-                $"<circle cx=\"{x:0.0}\" cy=\"{y:0.0}\" r=\"{2 + Math.Sqrt(count) / 2.5:0.0}\" fill=\"#1F5F5B\" fill-opacity=\"0.7\"/>\n"
+                $"<circle cx=\"{x:0.0}\" cy=\"{y:0.0}\" r=\"{2 + Math.Sqrt(count) / 2.5:0.0}\" "
+                    + $"fill=\"#1F5F5B\" fill-opacity=\"0.7\"/>\n"
             );
         }
 

@@ -4,7 +4,8 @@ using Litterfall.UnitTests.House;
 namespace Litterfall.UnitTests.Running.Diagnosis;
 
 /// <summary>
-/// The chances that fault-finding states come true as often as stated, over invented tanks (own generator). Of n
+/// The chances that fault-finding states come true as often as stated, over invented tanks (own generator).
+/// Of n
 /// independent events with chances p the number that comes true has mean Σp and variance Σp(1 − p).
 /// </summary>
 public sealed class StatedChanceTests

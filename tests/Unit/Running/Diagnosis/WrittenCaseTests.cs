@@ -10,7 +10,8 @@ namespace Litterfall.UnitTests.Running.Diagnosis;
 
 /// <summary>
 /// Twenty tanks with a known cause, written by us in keepers' words: the cause is among the first three in at
-/// least 16 and first in at least 12, and every answer names one check with what would change its mind. Levels
+/// least 16 and first in at least 12, and every answer names one check with what would change its mind.
+/// Levels
 /// are hand sums: (misted − vented) ÷ 81 mL a mm (see <see cref="FaultDesign"/>).
 /// </summary>
 public sealed class WrittenCaseTests
@@ -154,9 +155,8 @@ public sealed class WrittenCaseTests
         {
             var answer = FaultFinder.Find(Case(written), TestContext.Current.CancellationToken);
             var place = 1 + answer.Causes.Select(c => c.Row.Cause).ToList().IndexOf(written.Truth);
-            places.Add(
-                $"{written.Truth} {place}: {string.Join(", ", answer.Causes.Take(3).Select(c => $"{c.Row.Cause} {c.Probability:0.00}"))}"
-            );
+            var thought = answer.Causes.Take(3).Select(c => $"{c.Row.Cause} {c.Probability:0.00}");
+            places.Add($"{written.Truth} {place}: {string.Join(", ", thought)}");
             first += place == 1 ? 1 : 0;
             three += place <= 3 ? 1 : 0;
             Assert.NotEmpty(answer.Next);
@@ -168,7 +168,9 @@ public sealed class WrittenCaseTests
         Assert.True(first >= 12 && three >= 16, string.Join('\n', places));
     }
 
-    /// <summary>Each result of the next check leads somewhere else or makes surer; a check that says nothing is none.</summary>
+    /// <summary>
+    /// Each result of the next check leads somewhere else or makes surer; a check that says nothing is none.
+    /// </summary>
     [Fact]
     public void Some_result_of_the_next_check_would_move_the_chances()
     {
@@ -176,7 +178,9 @@ public sealed class WrittenCaseTests
         Assert.True(answer.Outcomes.Select(o => o.Then).Distinct().Count() > 1);
     }
 
-    /// <summary>A humidity that stands at 99.9 % is a wet sensor: with or without it nothing changes.</summary>
+    /// <summary>
+    /// A humidity that stands at 99.9 % is a wet sensor: with or without it nothing changes.
+    /// </summary>
     [Fact]
     public void A_marked_sensor_is_no_evidence()
     {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using Litterfall.Domain.Tanks;
 using static Litterfall.UnitTests.Running.Loggers.LoggerFiles;
 
 namespace Litterfall.UnitTests.Running.Loggers;
@@ -69,7 +70,8 @@ public sealed class ClockTests
         // Clocks in Berlin went back at 03:00 on 25 October 2026 (01:00 UTC). The logger was started in the
         // second passing: its first row at 02:30 is 01:30 UTC, so that 03:00 follows half an hour later.
         var read = Read(
-            "Time,Temp\n2026-10-25 02:30,1\n2026-10-25 02:40,2\n2026-10-25 02:50,3\n2026-10-25 03:00,4\n2026-10-25 03:10,5\n",
+            "Time,Temp\n2026-10-25 02:30,1\n2026-10-25 02:40,2\n2026-10-25 02:50,3\n"
+                + "2026-10-25 03:00,4\n2026-10-25 03:10,5\n",
             "Europe/Berlin"
         );
         Assert.Equal(Utc(2026, 10, 25, 1, 30), read.Report.From);
@@ -80,7 +82,8 @@ public sealed class ClockTests
     public void Hourly_rows_stand_twice_in_the_hour_that_comes_twice()
     {
         var read = Read(
-            "Time,Temp\n2026-10-25 01:00,1\n2026-10-25 02:00,2\n2026-10-25 02:00,3\n2026-10-25 03:00,4\n2026-10-25 04:00,5\n",
+            "Time,Temp\n2026-10-25 01:00,1\n2026-10-25 02:00,2\n2026-10-25 02:00,3\n"
+                + "2026-10-25 03:00,4\n2026-10-25 04:00,5\n",
             "Europe/Berlin"
         );
         // 01:00 in summer time is 23:00 UTC of the day before.
@@ -163,7 +166,7 @@ public sealed class ClockTests
         Assert.Equal(200, read.Report.Kept);
         Assert.Equal(
             [Utc(2026, 2, 15).AddMinutes(1007), Utc(2026, 2, 15).AddMinutes(1494)],
-            read.Report.Flags.Where(f => f.Kind == Domain.Tanks.LogMarks.ClockStep).Select(f => f.From)
+            read.Report.Flags.Where(f => f.Kind == LogMarks.ClockStep).Select(f => f.From)
         );
     }
 

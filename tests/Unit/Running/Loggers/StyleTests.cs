@@ -109,7 +109,8 @@ public sealed class StyleTests
     public void Semicolons_decimal_commas_and_padded_names()
     {
         var read = Read(
-            "  Datum/Uhrzeit ;  Temperatur (°C)  ; Feuchte (%) \r\n15/02/2026 00:00;21,5; 82,1\r\n16/02/2026 00:00;-3,25; 82,0\r\n",
+            "  Datum/Uhrzeit ;  Temperatur (°C)  ; Feuchte (%) \r\n"
+                + "15/02/2026 00:00;21,5; 82,1\r\n16/02/2026 00:00;-3,25; 82,0\r\n",
             "Europe/Berlin"
         );
         Assert.Equal(["Temperatur", "Feuchte"], read.Report.Channels.Select(c => c.Name));
@@ -122,7 +123,8 @@ public sealed class StyleTests
     public void Tabs_month_first_fractions_of_seconds_and_several_thermometers()
     {
         var read = Read(
-            "Time\tTemp 1 (°C)\tTemp 2 (°C)\tTemp 3 (°C)\n02/28/26 23:50:00.0\t21.123\t21.5\t21\n03/01/26 00:00:00.0\t21.125\t21.5\t21\n",
+            "Time\tTemp 1 (°C)\tTemp 2 (°C)\tTemp 3 (°C)\n"
+                + "02/28/26 23:50:00.0\t21.123\t21.5\t21\n03/01/26 00:00:00.0\t21.125\t21.5\t21\n",
             "UTC"
         );
         Assert.Equal(3, read.Report.Channels.Count);
@@ -139,7 +141,8 @@ public sealed class StyleTests
     [InlineData("date time,temp,rh\n2026-02-15 00:00,21.5,82\n2026-02-15 00:10,21.6,83\n")]
     [InlineData("unix,temp,rh\n1771113600,21.5,82\n1771114200,21.6,83\n")]
     [InlineData(
-        "Time,Temp,RH\n\"Feb 15, 2026 12:00:00 AM\",21.5 °C,82 %\n\"Feb 15, 2026 12:10:00 AM\",21.6 °C,83 %\n"
+        "Time,Temp,RH\n\"Feb 15, 2026 12:00:00 AM\",21.5 °C,82 %\n"
+            + "\"Feb 15, 2026 12:10:00 AM\",21.6 °C,83 %\n"
     )]
     public void Date_and_time_apart_or_mixed(string text)
     {
@@ -244,7 +247,8 @@ public sealed class StyleTests
     public void Missing_values_and_lines_of_events_are_passed_over()
     {
         var read = Read(
-            "Time,Temp,RH\n2026-02-15 00:00,21,82\n2026-02-15 00:10,---,83\n2026-02-15 00:15,Memory full\n2026-02-15 00:20,22,\n2026-02-15 00:3",
+            "Time,Temp,RH\n2026-02-15 00:00,21,82\n2026-02-15 00:10,---,83\n"
+                + "2026-02-15 00:15,Memory full\n2026-02-15 00:20,22,\n2026-02-15 00:3",
             "UTC"
         );
         Assert.Equal([21.0, double.NaN, 22.0], read.Series[0].Values);

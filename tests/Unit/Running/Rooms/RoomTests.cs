@@ -6,7 +6,8 @@ using Litterfall.Running.Rooms;
 namespace Litterfall.UnitTests.Running.Rooms;
 
 /// <summary>
-/// The invented breeding room with its planted faults: own worked example. Day 1 is Sunday 15 February 2026 by
+/// The invented breeding room with its planted faults: own worked example. Day 1 is Sunday 15 February 2026
+/// by
 /// the clock of the room; it was planted with cold on days 8 and 9, a dead mist pump at rack B on days 37 to
 /// 39, heat on days 61 to 64, a humidity sensor stuck in C5 from day 44, a file that overlaps itself by three
 /// days, a file with decimal commas and one with a byte-order mark and local times. Nothing else is wrong.
