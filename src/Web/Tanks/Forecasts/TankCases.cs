@@ -2,12 +2,15 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Tanks;
 using Litterfall.Forecasting.Climate;
 using Litterfall.Running.Correcting;
+using Litterfall.Store;
 
 namespace Litterfall.Web.Tanks.Forecasts;
 
 /// <summary>Loads what is known of a tank: its design, its log, its loggers.</summary>
-public sealed class TankCases(TankDesk desk, TankForecasts forecasts)
+public sealed class TankCases(TankDesk desk, TankForecasts forecasts, BenchStore store)
 {
+    private const int LoggerDays = 15;
+
     /// <summary>What is known of a tank, or why its forecast cannot be corrected.</summary>
     /// <param name="view">The tanks.</param>
     /// <param name="tank">The tank.</param>
@@ -31,7 +34,11 @@ public sealed class TankCases(TankDesk desk, TankForecasts forecasts)
             return (null, "The design of this tank can't be computed. Open it and clear what is wrong.");
         }
 
-        var known = TankEvidence.From(view.Care[tank.Code], [], desk.Local);
+        var known = TankEvidence.From(
+            view.Care[tank.Code],
+            await LoggersAsync(tank.Code, cancel),
+            desk.Local
+        );
         var first = tank.Planted ?? numbers.Design.Design.Planted ?? tank.Since;
         var midnight = first.ToDateTime(TimeOnly.MinValue);
         var made = TankCase.From(
@@ -41,5 +48,21 @@ public sealed class TankCases(TankDesk desk, TankForecasts forecasts)
         );
         var begun = made.First.ToDateTime(TimeOnly.MinValue);
         return (made with { Poured = [.. known.Poured.Where(p => p.At >= begun)] }, null);
+    }
+
+    /// <summary>The last days of each logger in the tank.</summary>
+    private async Task<IReadOnlyList<LogSeries>> LoggersAsync(string code, CancellationToken cancel)
+    {
+        var series = new List<LogSeries>();
+        foreach (var channel in await store.LogChannelsAsync(cancel))
+        {
+            if (channel.Place == code)
+            {
+                var from = channel.To.AddDays(-LoggerDays);
+                series.Add(await store.LogSpanAsync(channel, from, channel.To, cancel));
+            }
+        }
+
+        return series;
     }
 }
