@@ -5,7 +5,7 @@ namespace Litterfall.Domain.Tanks;
 /// <summary>What a permit allows, or a paper proves.</summary>
 public enum PermitKind
 {
-    /// <summary>Licence to sell animals.</summary>
+    /// <summary>License to sell animals.</summary>
     Selling,
 
     /// <summary>Permit to keep a species.</summary>

@@ -146,7 +146,7 @@ public static class PermitWatch
     public static string Word(PermitKind kind) =>
         kind switch
         {
-            PermitKind.Selling => "Licence to sell animals",
+            PermitKind.Selling => "License to sell animals",
             PermitKind.Keeping => "Permit to keep a species",
             PermitKind.Transport => "Permit to move animals between states",
             PermitKind.Origin => "Proof of legal origin or notification",
