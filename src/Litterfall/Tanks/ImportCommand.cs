@@ -33,7 +33,8 @@ internal static class ImportCommand
             if (result.Tokens.Count == 1 && ZoneChoice.Find(result.Tokens[0].Value) is null)
             {
                 result.AddError(
-                    $"there is no time zone '{result.Tokens[0].Value}'; expected a name such as Europe/Berlin or UTC+01:00"
+                    $"there is no time zone '{result.Tokens[0].Value}'; "
+                        + "expected a name such as Europe/Berlin or UTC+01:00"
                 );
             }
         });

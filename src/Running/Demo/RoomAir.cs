@@ -9,8 +9,10 @@ namespace Litterfall.Running.Demo;
 public readonly record struct AirReading(long Ticks, double Celsius, double Percent);
 
 /// <summary>
-/// Air of the invented breeding room and its tanks over 92 days from Sunday 15 February 2026, with its planted
-/// faults: no heating on days 8 and 9, the mist pump of rack B dead on days 37 to 39, a hot spell on days 61 to
+/// Air of the invented breeding room and its tanks over 92 days from Sunday 15 February 2026, with its
+/// planted
+/// faults: no heating on days 8 and 9, the mist pump of rack B dead on days 37 to 39, a hot spell on
+/// days 61 to
 /// 64, one humidity sensor stuck from day 44. All of it is invented.
 /// </summary>
 public sealed class RoomAir

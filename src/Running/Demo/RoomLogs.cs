@@ -99,7 +99,8 @@ public static class RoomLogs
         return Encoding.UTF8.GetBytes(text.ToString());
     }
 
-    /// <summary>Tabs, month first, seconds with a fraction, two thermometers of different resolution.</summary>
+    /// <summary>Tabs, month first, seconds with a fraction, two thermometers of different
+    /// resolution.</summary>
     private static byte[] Tabs(AirReading[] readings)
     {
         var text = new StringBuilder("Time (UTC)\tTemperature 1 (°C)\tTemperature 2 (°C)\tRH (%)\r\n");

@@ -188,7 +188,8 @@ internal sealed class ColumnGuess(
             _ => LogQuantity.Other,
         };
 
-    /// <summary>Without a head, the second of two columns is humidity and a third may be the dew point.</summary>
+    /// <summary>Without a head, the second of two columns is humidity and a third may be the dew
+    /// point.</summary>
     private List<ReadColumn> WithoutHead(List<ReadColumn> found)
     {
         if (heads.Count > 0 || found.Count < 2 || found[0].Unit is not null || found[1].Unit is not null)

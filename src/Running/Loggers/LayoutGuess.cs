@@ -79,7 +79,8 @@ internal sealed class LayoutGuess
         }
 
         var (cellsOfTime, most) = votes.MaxBy(v => v.Value.Rows);
-        // Mixed marks cut numbers at their decimal commas: they count only where no plain mark reads the rows.
+        // Mixed marks cut numbers at their decimal commas: they count only where no plain mark reads
+        // the rows.
         return (most.Rows + (mark == CellMark.Mixed ? 0 : most.Cells), cellsOfTime);
     }
 

@@ -7,7 +7,8 @@ namespace Litterfall.Running.Loggers;
 /// <summary>What is known beforehand about a file.</summary>
 public sealed record LoggerWish
 {
-    /// <summary>Zone of the times where the file names none: "Europe/Berlin"; empty where nobody said.</summary>
+    /// <summary>Zone of the times where the file names none: "Europe/Berlin"; empty where nobody
+    /// said.</summary>
     public string Zone { get; init; } = "";
 
     /// <summary>How files with this head are read, by fingerprint; empty where nobody fixed any.</summary>

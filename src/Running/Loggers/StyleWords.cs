@@ -98,7 +98,8 @@ internal sealed record StyleWords(LoggerText Text, FileLayout Layout, RowTable T
                 yield return $"Times are local and the file names no zone; they were read as {Zone.Name}.";
                 break;
             case ZoneOrigin.Changes:
-                yield return $"Times are local and the file names no zone; its clock change is that of {Zone.Name}.";
+                yield return $"Times are local and the file names no zone; "
+                    + $"its clock change is that of {Zone.Name}.";
                 break;
             case ZoneOrigin.Nowhere:
                 yield return "The file names no time zone and none was given; times were taken as UTC.";

@@ -9,7 +9,8 @@ namespace Litterfall.Running.Rooms;
 public sealed record CultureLoss(string Line, DateOnly Day);
 
 /// <summary>A species as far as heat stops its eggs.</summary>
-/// <param name="StopsCelsius">Air at which no egg hatches, °C; for Folsomia candida 28 °C (Fountain and Hopkin
+/// <param name="StopsCelsius">Air at which no egg hatches, °C; for Folsomia candida 28 °C (Fountain and
+/// Hopkin
 /// 2005).</param>
 /// <param name="GenerationDays">Days from an egg to the next eggs at the shelf's usual warmth.</param>
 public sealed record HatchLimit(double StopsCelsius, double GenerationDays);

@@ -182,7 +182,8 @@ public static class NumberCell
         return at > first ? at : i;
     }
 
-    /// <summary>Digits and a power of ten that a double holds exactly: the quotient is rounded once.</summary>
+    /// <summary>Digits and a power of ten that a double holds exactly: the quotient is rounded
+    /// once.</summary>
     private static double Fast(ReadOnlySpan<char> number, int point)
     {
         long digits = 0;

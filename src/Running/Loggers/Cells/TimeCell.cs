@@ -1,6 +1,7 @@
 namespace Litterfall.Running.Loggers.Cells;
 
-/// <summary>A date and a time as the digits of a row say it; the order of the date is not known yet.</summary>
+/// <summary>A date and a time as the digits of a row say it; the order of the date is not known
+/// yet.</summary>
 internal struct RawTime
 {
     /// <summary>No offset stands in the row.</summary>

@@ -66,7 +66,8 @@ public static class SensorMarks
         }
     }
 
-    /// <summary>A humidity sensor reads over 100 % only when it is wet, and stands at its end for hours.</summary>
+    /// <summary>A humidity sensor reads over 100 % only when it is wet, and stands at its end for
+    /// hours.</summary>
     private static void MarkWet(Channel channel)
     {
         if (channel.Quantity != LogQuantity.Humidity)

@@ -58,7 +58,8 @@ public sealed class LoggerDesk(BenchStore store, TankDesk tanks)
         };
     }
 
-    /// <summary>Takes a file in and keeps what was fixed for its kind; null where it is kept, else why not.</summary>
+    /// <summary>Takes a file in and keeps what was fixed for its kind; null where it is kept, else why
+    /// not.</summary>
     /// <param name="chosen">The file.</param>
     /// <param name="who">Who takes it in.</param>
     /// <param name="cancel">Cancels before it is written.</param>
@@ -108,7 +109,8 @@ public sealed class LoggerDesk(BenchStore store, TankDesk tanks)
     /// <summary>Who writes at this bench.</summary>
     public Task<string> WhoAsync() => tanks.WhoAsync();
 
-    /// <summary>Places a sensor can hang in: running tanks, then the room and the shelf of the cultures.</summary>
+    /// <summary>Places a sensor can hang in: running tanks, then the room and the shelf of the
+    /// cultures.</summary>
     public async Task<IReadOnlyList<string>> PlacesAsync() =>
         [.. (await tanks.LoadAsync()).Running.Select(t => t.Code), "room", "culture shelf"];
 
