@@ -79,7 +79,7 @@ public static class UncertainInputs
         {
             inputs.Add(Known(0, "vents", "air the vents exchange", (c, v) => c with { AirFlow = v }));
             inputs.Add(Known(1, "convection", "air moving inside", (c, v) => c with { Convection = v }));
-            if (design.Design.Lamps.Any())
+            if (design.Design.Lamps.Count > 0)
             {
                 inputs.Add(Known(2, "lampHeat", "heat of the lamps", (c, v) => c with { LampHeat = v }));
             }

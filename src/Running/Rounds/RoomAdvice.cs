@@ -117,7 +117,7 @@ public static class RoomAdvice
 
     private static bool IsGood(LogSeries series, int i) =>
         double.IsFinite(series.Values[i])
-        && (i >= series.Marks.Length || (series.Marks[i] & (LogMarks.Stuck | LogMarks.OutOfRange)) == 0);
+        && (i >= series.Marks.Length || (series.Marks[i] & (LogMarks.Stuck | LogMarks.OutOfRange)) == LogMarks.None);
 
     /// <summary>Shelves that ran too warm for what lives on them, on how many days.</summary>
     private static IEnumerable<string> Hot(

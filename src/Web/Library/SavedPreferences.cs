@@ -16,8 +16,8 @@ public sealed class SavedPreferences(BenchStore store, IJSRuntime js)
     /// <summary>What was chosen before.</summary>
     public async Task<UnitPreferences> LoadAsync()
     {
-        var who = await WhoAsync();
-        return Read(await store.ChoicesAsync(), who);
+        var browser = await WhoAsync();
+        return Read(await store.ChoicesAsync(), browser);
     }
 
     /// <summary>What a browser chose before.</summary>

@@ -18,6 +18,8 @@ internal sealed class Weighing(FaultCase of, IReadOnlyList<Clue> clues, Clue? ru
     private const double SymptomShare = 1.1;
     private const double ClueShare = 1.1;
     private const double RunShare = 1.1;
+    private const double DeniedShare = 1.3;
+    private const double MostDenied = 0.97;
     private const int MostReasons = 6;
 
     // A clue of this strength stands by itself, whatever the main cause is (own choice).
@@ -44,7 +46,8 @@ internal sealed class Weighing(FaultCase of, IReadOnlyList<Clue> clues, Clue? ru
             .Where(s => !IsMeasured(s))
             .Sum(s =>
                 of.Seen.Contains(s) ? Math.Log(row.Chance(s))
-                : of.Denied.Contains(s) ? Math.Log(1.0 - row.Chance(s))
+                // Who denies it has looked: more have a symptom than tell of it.
+                : of.Denied.Contains(s) ? Math.Log(1.0 - Math.Min(MostDenied, DeniedShare * row.Chance(s)))
                 : Math.Log(1.0 - row.Chance(s))
             );
 

@@ -112,10 +112,10 @@ public sealed record AirSeen
         var marks = series.Marks.Where(m => m != LogMarks.None).Aggregate(LogMarks.None, (all, m) => all | m);
         var what = series.Quantity == LogQuantity.Humidity ? "humidity" : "temperature";
         var why =
-            (marks & LogMarks.Saturated) != 0 ? "the sensor is wet and shows its limit, whatever the air is"
-            : (marks & LogMarks.Stuck) != 0 ? "the sensor is stuck"
-            : (marks & LogMarks.OutOfRange) != 0 ? "no such sensor can measure that"
-            : (marks & LogMarks.Drift) != 0 ? "the sensor drifts"
+            marks.HasFlag(LogMarks.Saturated) ? "the sensor is wet and shows its limit, whatever the air is"
+            : marks.HasFlag(LogMarks.Stuck) ? "the sensor is stuck"
+            : marks.HasFlag(LogMarks.OutOfRange) ? "no such sensor can measure that"
+            : marks.HasFlag(LogMarks.Drift) ? "the sensor drifts"
             : "the clock was set";
         return $"{bad} readings of {what} of the logger: {why}. They are no evidence for good or bad.";
     }

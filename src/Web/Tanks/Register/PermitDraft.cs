@@ -44,7 +44,7 @@ public sealed class PermitDraft
             Kind = kept.Value.Kind,
             Number = kept.Value.Number,
             Issuer = kept.Value.Issuer,
-            Species = kept.Value.Species.FirstOrDefault() ?? "",
+            Species = kept.Value.Species is [var first, ..] ? first : "",
             Issued = kept.Value.Issued,
             Expires = kept.Value.Expires,
             Note = kept.Value.Note,

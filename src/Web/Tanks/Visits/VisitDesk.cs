@@ -130,7 +130,7 @@ public sealed class VisitDesk(TankDesk desk, RoundDesk rounds, BenchStore store)
 
     private static void Parts(ShopChange change, VisitView view, ServiceVisit visit)
     {
-        var tank = visit.Steps.FirstOrDefault()?.Tank;
+        var tank = visit.Steps is [var first, ..] ? first.Tank : null;
         foreach (var part in visit.Parts)
         {
             change.Add(
