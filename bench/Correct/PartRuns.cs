@@ -24,7 +24,8 @@ internal static class PartRuns
                 var results = runs.Select(r => r.Through(60)).ToArray();
                 var ran = Process.GetCurrentProcess().TotalProcessorTime;
                 Console.WriteLine(
-                    $"ready {(ready - watch).TotalMilliseconds:0} ms, run {(ran - ready).TotalMilliseconds:0} ms "
+                    $"ready {(ready - watch).TotalMilliseconds:0} ms, run "
+                        + $"{(ran - ready).TotalMilliseconds:0} ms "
                         + $"of processor, {results.Average(r => r.AirSteps):0} air steps, "
                         + $"{GC.GetTotalAllocatedBytes() / 1e6:0} MB"
                 );

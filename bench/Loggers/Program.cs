@@ -61,7 +61,8 @@ for (var round = 0; round < 2; round++)
     }
 
     Print(
-        $"{(round == 0 ? "cold" : "warm")}: {rows:N0} rows, {bytes / 1e6:0.0} MB, read {Ms(reading)}, kept {Ms(keeping)}; processor {(Used() - processor).TotalMilliseconds:0} ms"
+        $"{(round == 0 ? "cold" : "warm")}: {rows:N0} rows, {bytes / 1e6:0.0} MB, read "
+            + "{Ms(reading)}, kept {Ms(keeping)}; processor {(Used() - processor).TotalMilliseconds:0} ms"
     );
 }
 
@@ -86,7 +87,8 @@ for (var c = 0; c < channelsOfYears; c++)
 }
 
 Print(
-    $"filled: {channelsOfYears * yearOfTenMinutes:N0} readings in {Ms(filling)}, file {new FileInfo(Path.Combine(folder, "bench.db")).Length / 1e6:0} MB"
+    $"filled: {channelsOfYears * yearOfTenMinutes:N0} readings in {Ms(filling)}, file "
+        + $"{new FileInfo(Path.Combine(folder, "bench.db")).Length / 1e6:0} MB"
 );
 var times = new List<double>();
 for (var run = 0; run < runs; run++)
@@ -102,7 +104,10 @@ for (var run = 0; run < runs; run++)
     }
 
     times.Add(watch.Elapsed.TotalMilliseconds);
-    Print($"a year of one tank, {channels.Count} channels, {drawn} columns: {Ms(watch)}; processor {(Used() - processor).TotalMilliseconds:0} ms");
+    Print(
+        $"a year of one tank, {channels.Count} channels, {drawn} columns: {Ms(watch)}; processor "
+            + $"{(Used() - processor).TotalMilliseconds:0} ms"
+    );
 }
 
 Print($"median {times.Order().ElementAt(runs / 2):0.0} ms");

@@ -61,8 +61,8 @@ public static class TradeJson
             var t when t == typeof(LoggerStyle) => "logger-style",
             var t when t == typeof(LoggerSources) => "logger-sources",
             var t when t == typeof(Permit) => "permit",
-            var t when t == typeof(ServiceContract) => "service-contract",
-            var t when t == typeof(ServiceVisit) => "service-visit",
+            var t when t == typeof(VisitContract) => "service-contract",
+            var t when t == typeof(TankVisit) => "service-visit",
             _ => throw new InvalidOperationException($"{typeof(T).Name} is no record of the workshop."),
         };
 

@@ -16,7 +16,9 @@ public sealed partial class TreeForm
     /// <summary>Takes keys as known without reading them.</summary>
     public void Ignore(params ReadOnlySpan<string> keys) => asked.AddRange(keys);
 
-    /// <summary>A single value of any form as written; null where it is left out or no single value.</summary>
+    /// <summary>
+    /// A single value of any form as written; null where it is left out or no single value.
+    /// </summary>
     public TreeScalar? Scalar(string key) => Optional(key) as TreeScalar;
 
     /// <summary>An object that may be left out or null.</summary>

@@ -166,7 +166,9 @@ public sealed record FloorColumns
             DrainagePores = asked.DrainagePores,
         };
 
-    /// <summary>The same layer with more or less room between its grains; it is never more than full.</summary>
+    /// <summary>
+    /// The same layer with more or less room between its grains; it is never more than full.
+    /// </summary>
     private static VanGenuchtenParameters Widened(VanGenuchtenParameters curve, double factor) =>
         curve with
         {

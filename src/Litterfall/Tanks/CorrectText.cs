@@ -40,7 +40,8 @@ internal static class CorrectText
                 string.Create(
                     Invariant,
                     $"The readings begin long after planting, so the run starts on "
-                        + $"{correction.First:ddd d MMM yyyy} with {1000 * (tank.StartLevelMeters ?? 0):0} mm of water"
+                        + $"{correction.First:ddd d MMM yyyy} with "
+                        + $"{1000 * (tank.StartLevelMeters ?? 0):0} mm of water"
                 )
             );
         }

@@ -61,10 +61,9 @@ internal static class ImportText
             var plain = CultureInfo.InvariantCulture;
             text.AppendLine(plain, $"{Terminal.Clean(report.Name)}");
             text.AppendLine(plain, $"  {report.Style}; times: {report.Zone}");
-            text.AppendLine(
-                plain,
-                $"  {Count(report.Rows, "row")}, {report.Kept} kept, {Count(report.Duplicates, "exact duplicate")}, {Shown(report.From)} to {Shown(report.To)} UTC"
-            );
+            var doubled = Count(report.Duplicates, "exact duplicate");
+            text.Append(plain, $"  {Count(report.Rows, "row")}, {report.Kept} kept, {doubled}, ");
+            text.AppendLine(plain, $"{Shown(report.From)} to {Shown(report.To)} UTC");
             foreach (var channel in report.Channels)
             {
                 var place = channel.Place.Length > 0 ? $", in {Terminal.Clean(channel.Place)}" : "";

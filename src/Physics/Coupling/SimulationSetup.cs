@@ -69,7 +69,8 @@ public readonly record struct HandDrain(double AtMeters, double BarrierMeters, d
 /// <param name="Kilograms">
 /// Drawn off, kg, or all there is where that is less; less than 0 for poured onto the ground.
 /// </param>
-/// <param name="DownToMeters">Level it was drawn down to, m, in place of an amount; null for an amount.</param>
+/// <param name="DownToMeters">Level it was drawn down to, m, in place of an amount; null for an
+/// amount.</param>
 public readonly record struct HandWater(double Hour, double Kilograms, double? DownToMeters = null);
 
 /// <summary>

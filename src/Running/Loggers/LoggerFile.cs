@@ -92,7 +92,8 @@ public static class LoggerFile
     {
         var plain = string.Create(
             CultureInfo.InvariantCulture,
-            $"{layout.Mark}|{text.Code == LetterCode.Utf16}|{layout.Time}|{layout.Units >= 0}|{string.Join('|', layout.Heads)}|{string.Join(',', layout.Columns.Select(c => c.Index))}"
+            $"{layout.Mark}|{text.Code == LetterCode.Utf16}|{layout.Time}|{layout.Units >= 0}"
+                + $"|{string.Join('|', layout.Heads)}|{string.Join(',', layout.Columns.Select(c => c.Index))}"
         );
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(plain)))[..16];
     }

@@ -117,7 +117,10 @@ public static class RoomAdvice
 
     private static bool IsGood(LogSeries series, int i) =>
         double.IsFinite(series.Values[i])
-        && (i >= series.Marks.Length || (series.Marks[i] & (LogMarks.Stuck | LogMarks.OutOfRange)) == LogMarks.None);
+        && (
+            i >= series.Marks.Length
+            || (series.Marks[i] & (LogMarks.Stuck | LogMarks.OutOfRange)) == LogMarks.None
+        );
 
     /// <summary>Shelves that ran too warm for what lives on them, on how many days.</summary>
     private static IEnumerable<string> Hot(
@@ -227,7 +230,8 @@ public static class RoomAdvice
                 yield return string.Create(
                     CultureInfo.InvariantCulture,
                     $"Swap {warm.Tank.Code} ({warm.Animals}, {means[warm.Tank.Code]:0.0} °C on the mean) "
-                        + $"with {cool.Tank.Code} ({cool.Animals}, {means[cool.Tank.Code]:0.0} °C): both suit the "
+                        + $"with {cool.Tank.Code} ({cool.Animals}, {means[cool.Tank.Code]:0.0} °C): "
+                        + $"both suit the "
                         + $"other's place."
                 );
             }

@@ -105,13 +105,15 @@ public sealed class RoundBook
         };
     }
 
-    private static string Levels(DrainState state, DrainOutlook outlook) =>
-        string.Create(
-            CultureInfo.InvariantCulture,
-            $"{(state.LevelMillimeters > outlook.LimitMillimeters ? "over" : "about ")}"
-                + $"{(state.LevelMillimeters > outlook.LimitMillimeters ? "" : $"{state.LevelMillimeters:0} of")} "
-                + $"{outlook.LimitMillimeters:0} mm, by its {(state.IsMeasured ? "own readings" : "design")}"
-        );
+    private static string Levels(DrainState state, DrainOutlook outlook)
+    {
+        var plain = CultureInfo.InvariantCulture;
+        var now = state.LevelMillimeters > outlook.LimitMillimeters
+            ? "over"
+            : string.Create(plain, $"about {state.LevelMillimeters:0} of");
+        var by = state.IsMeasured ? "own readings" : "design";
+        return string.Create(plain, $"{now} {outlook.LimitMillimeters:0} mm, by its {by}");
+    }
 
     private static RoundItem Habit(RoundTank tank, RoundHabit habit)
     {

@@ -6,7 +6,9 @@ namespace Litterfall.Running.Service;
 /// <summary>Readings in the log of a tank.</summary>
 public static class CareReadings
 {
-    /// <summary>The lines that measure something, by the clock of the tank's room, in the order of time.</summary>
+    /// <summary>
+    /// The lines that measure something, by the clock of the tank's room, in the order of time.
+    /// </summary>
     /// <param name="lines">Lines that count.</param>
     /// <param name="local">Time of the room for a time in UTC.</param>
     public static ImmutableArray<TankReading> From(

@@ -9,7 +9,7 @@ namespace Litterfall.Running.Visits;
 /// <summary>A visit that comes.</summary>
 /// <param name="Contract">The contract.</param>
 /// <param name="Due">Day it is due.</param>
-public sealed record ComingVisit(ServiceContract Contract, DateOnly Due);
+public sealed record ComingVisit(VisitContract Contract, DateOnly Due);
 
 /// <summary>When visits are due, what is looked at, and what they cost.</summary>
 public static class VisitPlan
@@ -23,7 +23,7 @@ public static class VisitPlan
     /// <summary>Day of the next visit; null where the contract has ended.</summary>
     /// <param name="contract">The contract.</param>
     /// <param name="visits">Visits that were made.</param>
-    public static DateOnly? Next(ServiceContract contract, IEnumerable<ServiceVisit> visits)
+    public static DateOnly? Next(VisitContract contract, IEnumerable<TankVisit> visits)
     {
         var last = visits.Where(v => v.Contract == contract.Number).Max(v => (DateOnly?)v.Due);
         var due = last is { } day ? day.AddDays(contract.EveryWeeks * DaysPerWeek) : contract.Start;
@@ -35,8 +35,8 @@ public static class VisitPlan
     /// <param name="visits">Visits that were made.</param>
     /// <param name="until">Last day.</param>
     public static ImmutableArray<ComingVisit> Coming(
-        IEnumerable<ServiceContract> contracts,
-        IReadOnlyCollection<ServiceVisit> visits,
+        IEnumerable<VisitContract> contracts,
+        IReadOnlyCollection<TankVisit> visits,
         DateOnly until
     )
     {
@@ -81,7 +81,7 @@ public static class VisitPlan
     /// <param name="contract">The contract.</param>
     /// <param name="book">The round of its tanks.</param>
     /// <param name="day">Day of the visit.</param>
-    public static ImmutableArray<VisitStep> Steps(ServiceContract contract, RoundBook book, DateOnly day)
+    public static ImmutableArray<VisitStep> Steps(VisitContract contract, RoundBook book, DateOnly day)
     {
         var next = day.AddDays(contract.EveryWeeks * DaysPerWeek);
         return

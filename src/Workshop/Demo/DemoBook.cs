@@ -47,13 +47,13 @@ public sealed class DemoBook
 
     internal List<Permit> NewPermits { get; } = [];
 
-    internal List<ServiceContract> NewContracts { get; } = [];
+    internal List<VisitContract> NewContracts { get; } = [];
 
     /// <summary>Permits.</summary>
     public IReadOnlyList<Permit> Permits => NewPermits;
 
     /// <summary>Contracts of visits.</summary>
-    public IReadOnlyList<ServiceContract> Contracts => NewContracts;
+    public IReadOnlyList<VisitContract> Contracts => NewContracts;
 
     /// <summary>Rooms with tanks.</summary>
     public IReadOnlyList<TankRoom> Rooms => NewRooms;

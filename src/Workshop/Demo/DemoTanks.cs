@@ -38,7 +38,7 @@ internal sealed class DemoTanks(DemoBook book, DemoTankDesigns designs, DateOnly
         }
 
         book.NewTanks.Add(Old());
-        new DemoService(book, today).Write();
+        new DemoVisits(book, today).Write();
         book.NewTanks.AddRange(Sold());
         var log = new DemoCare(today);
         foreach (var tank in book.NewTanks)

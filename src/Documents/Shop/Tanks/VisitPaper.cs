@@ -17,7 +17,7 @@ namespace Litterfall.Documents.Shop.Tanks;
 public sealed record VisitText(
     ShopTerms Shop,
     Customer Customer,
-    ServiceVisit Visit,
+    TankVisit Visit,
     DateOnly? Next,
     ImmutableArray<ImmutableArray<byte>> Photos
 );

@@ -39,7 +39,8 @@ public sealed partial class LoggerPreview : ComponentBase
     private static string Meaning(ShownColumn column) =>
         column.IsTime ? "time"
         : column.Channel is not { } channel ? "left out"
-        : $"{LoggerWords.Of(channel.Quantity).ToLowerInvariant()}{(column.Unit.Length > 0 ? ", " + column.Unit : "")}{(channel.Place.Length > 0 ? ", in " + channel.Place : "")}";
+        : $"{LoggerWords.Of(channel.Quantity).ToLowerInvariant()}{(column.Unit.Length > 0 ? ", " + "
+            + "column.Unit : "")}{(channel.Place.Length > 0 ? ", in " + channel.Place : "")}";
 
     private static IEnumerable<string> UnitChoices(ShownColumn column) =>
         (

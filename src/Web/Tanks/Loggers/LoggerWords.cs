@@ -86,7 +86,8 @@ internal static class LoggerWords
         };
         return string.Create(
             CultureInfo.InvariantCulture,
-            $"{what}: {where}, {When(one.From)} to {When(one.To)}, {extreme} {one.Extreme:0.0} {unit} in {one.Worst}; measured in {string.Join(", ", one.Places)}"
+            $"{what}: {where}, {When(one.From)} to {When(one.To)}, {extreme} {one.Extreme:0.0} "
+                + $"{unit} in {one.Worst}; measured in {string.Join(", ", one.Places)}"
         );
     }
 
@@ -94,7 +95,9 @@ internal static class LoggerWords
     public static string Of(CultureTrace one) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{one.Species}, line {string.Join(" and ", one.Trace.Lines)}: likely from the heat of {one.Trace.From:d MMM} to {one.Trace.To:d MMM yyyy}, when the shelf was too warm to hatch for {one.Trace.Hours:0} hours (up to {one.Trace.WarmestCelsius:0.0} °C)"
+            $"{one.Species}, line {string.Join(" and ", one.Trace.Lines)}: likely from the heat of "
+                + "{one.Trace.From:d MMM} to {one.Trace.To:d MMM yyyy}, when the shelf was too warm "
+                + "to hatch for {one.Trace.Hours:0} hours (up to {one.Trace.WarmestCelsius:0.0} °C)"
         );
 
     /// <summary>A count with its word.</summary>

@@ -46,7 +46,7 @@ public sealed class ContractDraft
 
     /// <summary>A contract as it is.</summary>
     /// <param name="kept">The contract.</param>
-    public static ContractDraft From(Kept<ServiceContract> kept) =>
+    public static ContractDraft From(Kept<VisitContract> kept) =>
         new()
         {
             order = kept.Value.Order,
@@ -65,7 +65,7 @@ public sealed class ContractDraft
 
     /// <summary>The contract that is typed, or what is wrong, in one sentence.</summary>
     /// <param name="view">Contracts and tanks.</param>
-    public (ServiceContract? Contract, string? Fault) Read(VisitView view)
+    public (VisitContract? Contract, string? Fault) Read(VisitView view)
     {
         var tanks = Tanks.Split([',', ';', ' '], StringSplitOptions.RemoveEmptyEntries);
         var weeks = int.TryParse(Weeks.Trim(), NumberStyles.None, CultureInfo.InvariantCulture, out var w)
@@ -82,7 +82,7 @@ public sealed class ContractDraft
         return fault is not null
             ? (null, fault)
             : (
-                new ServiceContract
+                new VisitContract
                 {
                     Number =
                         Number > 0

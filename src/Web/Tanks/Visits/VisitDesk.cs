@@ -19,8 +19,8 @@ namespace Litterfall.Web.Tanks.Visits;
 /// <param name="Visits">Visits that were made, the first first.</param>
 public sealed record VisitView(
     TankView Tanks,
-    IReadOnlyList<Kept<ServiceContract>> Contracts,
-    ImmutableArray<ServiceVisit> Visits
+    IReadOnlyList<Kept<VisitContract>> Contracts,
+    ImmutableArray<TankVisit> Visits
 )
 {
     /// <summary>Visits of the next days, in the order of the route.</summary>
@@ -40,10 +40,10 @@ public sealed class VisitDesk(TankDesk desk, RoundDesk rounds, BenchStore store)
     /// <param name="cancel">Ends the reading.</param>
     public async Task<VisitView> LoadAsync(CancellationToken cancel = default)
     {
-        var visits = await store.RecordsAsync<ServiceVisit>(cancel);
+        var visits = await store.RecordsAsync<TankVisit>(cancel);
         return new(
             await desk.LoadAsync(cancel),
-            await store.RecordsAsync<ServiceContract>(cancel),
+            await store.RecordsAsync<VisitContract>(cancel),
             [.. visits.Select(v => v.Value).OrderBy(v => v.Day).ThenBy(v => v.Number)]
         );
     }
@@ -51,7 +51,7 @@ public sealed class VisitDesk(TankDesk desk, RoundDesk rounds, BenchStore store)
     /// <summary>What is done on a visit of today.</summary>
     /// <param name="view">Contracts and visits.</param>
     /// <param name="contract">The contract.</param>
-    public async Task<ImmutableArray<VisitStep>> StepsAsync(VisitView view, ServiceContract contract)
+    public async Task<ImmutableArray<VisitStep>> StepsAsync(VisitView view, VisitContract contract)
     {
         var tanks = view.Tanks.Running.Where(t => contract.Tanks.Contains(t.Code));
         var book = new RoundBook(await rounds.TanksAsync(view.Tanks, tanks), [], view.Tanks.Today);
@@ -61,7 +61,7 @@ public sealed class VisitDesk(TankDesk desk, RoundDesk rounds, BenchStore store)
     /// <summary>Writes a contract; null where it is kept, else why not.</summary>
     /// <param name="contract">The contract.</param>
     /// <param name="basis">Version it was changed from; 0 for a new one.</param>
-    public async Task<string?> KeepAsync(ServiceContract contract, int basis) =>
+    public async Task<string?> KeepAsync(VisitContract contract, int basis) =>
         await desk.WriteAsync(
             new ShopChange(await desk.WhoAsync()).Keep(Key(contract.Number), basis, contract, "contract")
         );
@@ -76,8 +76,8 @@ public sealed class VisitDesk(TankDesk desk, RoundDesk rounds, BenchStore store)
     /// <param name="isBilled">True where it is charged.</param>
     public async Task<string?> WriteAsync(
         VisitView view,
-        Kept<ServiceContract> kept,
-        ServiceVisit visit,
+        Kept<VisitContract> kept,
+        TankVisit visit,
         bool isBilled
     )
     {
@@ -98,7 +98,7 @@ public sealed class VisitDesk(TankDesk desk, RoundDesk rounds, BenchStore store)
         return await desk.WriteAsync(change);
     }
 
-    private void Logs(ShopChange change, ServiceVisit visit)
+    private void Logs(ShopChange change, TankVisit visit)
     {
         foreach (var (step, i) in visit.Steps.Where(s => s.IsDone).Select((s, i) => (s, i)))
         {
@@ -128,7 +128,7 @@ public sealed class VisitDesk(TankDesk desk, RoundDesk rounds, BenchStore store)
         }
     }
 
-    private static void Parts(ShopChange change, VisitView view, ServiceVisit visit)
+    private static void Parts(ShopChange change, VisitView view, TankVisit visit)
     {
         var tank = visit.Steps is [var first, ..] ? first.Tank : null;
         foreach (var part in visit.Parts)
@@ -165,8 +165,8 @@ public sealed class VisitDesk(TankDesk desk, RoundDesk rounds, BenchStore store)
     private async Task BillAsync(
         ShopChange change,
         VisitView view,
-        Kept<ServiceContract> kept,
-        ServiceVisit visit
+        Kept<VisitContract> kept,
+        TankVisit visit
     )
     {
         var contract = kept.Value;
@@ -187,7 +187,7 @@ public sealed class VisitDesk(TankDesk desk, RoundDesk rounds, BenchStore store)
         );
     }
 
-    private Order Service(int number, ServiceContract contract, ServiceVisit visit) =>
+    private Order Service(int number, VisitContract contract, TankVisit visit) =>
         new()
         {
             Number = number,
@@ -206,14 +206,14 @@ public sealed class VisitDesk(TankDesk desk, RoundDesk rounds, BenchStore store)
             History = [new OrderEvent(desk.Now, visit.Who, OrderState.Closed, "visits by contract")],
         };
 
-    private static Customer Payer(VisitView view, ServiceContract contract) =>
+    private static Customer Payer(VisitView view, VisitContract contract) =>
         view.Tanks.Stock.Customers.GetValueOrDefault(contract.Customer)
         ?? new Customer { Key = contract.Customer, Name = contract.Customer };
 
     private static Invoice Invoice(
         int number,
         int order,
-        (ServiceContract Contract, ServiceVisit Visit) what,
+        (VisitContract Contract, TankVisit Visit) what,
         (ShopTerms Shop, Customer Customer) head
     )
     {

@@ -52,7 +52,7 @@ public sealed partial class VisitPage : ComponentBase
     private readonly List<VisitPart> parts = [];
     private readonly List<string> photos = [];
     private VisitView? view;
-    private Kept<ServiceContract>? kept;
+    private Kept<VisitContract>? kept;
     private List<StepDraft> steps = [];
     private DateOnly? due;
     private string lot = "";
@@ -122,7 +122,7 @@ public sealed partial class VisitPage : ComponentBase
             return;
         }
 
-        var visit = new ServiceVisit
+        var visit = new TankVisit
         {
             Number = 0,
             Contract = Number,

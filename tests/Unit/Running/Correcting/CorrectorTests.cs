@@ -113,7 +113,9 @@ public sealed class CorrectorTests
         return chance;
     }
 
-    /// <summary>A nozzle in a cup: 80 ± 3.6 mL/min against 90 ± 3.85 of the prior (own worked example).</summary>
+    /// <summary>
+    /// A nozzle in a cup: 80 ± 3.6 mL/min against 90 ± 3.85 of the prior (own worked example).
+    /// </summary>
     [Fact]
     public void A_nozzle_in_a_cup_is_weighed_against_the_design()
     {

@@ -134,7 +134,9 @@ public sealed class EnsembleSmootherTests
         }
     }
 
-    /// <summary>Quantiles as tables of the normal distribution print them (Abramowitz and Stegun 1964).</summary>
+    /// <summary>
+    /// Quantiles as tables of the normal distribution print them (Abramowitz and Stegun 1964).
+    /// </summary>
     [Theory]
     [InlineData(0.975, 1.959964)]
     [InlineData(0.95, 1.644854)]

@@ -18,7 +18,9 @@ internal sealed record SyntheticScore
     /// <summary>What the level rises in a day of the true run, mm.</summary>
     public required double DayGain { get; init; }
 
-    /// <summary>Whether the bands held the true level at the last reading, and one and two weeks later.</summary>
+    /// <summary>
+    /// Whether the bands held the true level at the last reading, and one and two weeks later.
+    /// </summary>
     public required ImmutableArray<bool> LevelHeld { get; init; }
 
     /// <summary>Whether the band of the next drain held the true day.</summary>

@@ -76,7 +76,9 @@ public sealed class TankHistoryTests
         Assert.True(run.Hours[6].LevelMeters < 0.003);
     }
 
-    /// <summary>Until someone watches it a tank fills beyond its mark; then it is drawn off at once.</summary>
+    /// <summary>
+    /// Until someone watches it a tank fills beyond its mark; then it is drawn off at once.
+    /// </summary>
     [Fact]
     public void It_is_drained_at_its_mark_only_from_the_day_on_that_someone_watches()
     {

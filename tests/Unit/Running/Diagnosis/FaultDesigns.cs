@@ -76,7 +76,8 @@ internal sealed record FaultDesign
             crew: [ { animal: folsomia-candida, count: {{Crew}} } ]
             animals: [ { animal: dendrobates-auratus, count: {{Animals}} } ]
             room: { temperature: 21 C, humidity: 50 % }
-            headspace: { hold: { air: {{AirC}} C, humidity: {{HumidityPercent}} %, airChanges: {{AirChanges}} } }
+            headspace:
+              hold: { air: {{AirC}} C, humidity: {{HumidityPercent}} %, airChanges: {{AirChanges}} }
             """
         );
     }

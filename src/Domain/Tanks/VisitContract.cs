@@ -3,7 +3,7 @@ using Litterfall.Domain.Lists;
 namespace Litterfall.Domain.Tanks;
 
 /// <summary>What was agreed about visits to tanks of a customer.</summary>
-public sealed record ServiceContract
+public sealed record VisitContract
 {
     /// <summary>Its number.</summary>
     public required int Number { get; init; }
@@ -55,7 +55,7 @@ public sealed record VisitStep(string Tank, string Task, string What, bool IsDon
 public sealed record VisitPart(string Lot, string Name, double Amount, decimal Net);
 
 /// <summary>A visit that was made; never changed.</summary>
-public sealed record ServiceVisit
+public sealed record TankVisit
 {
     /// <summary>Its number.</summary>
     public required int Number { get; init; }

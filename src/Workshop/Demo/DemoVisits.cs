@@ -5,7 +5,7 @@ namespace Litterfall.Workshop.Demo;
 /// <summary>Permits, one of which soon ends, and contracts of visits.</summary>
 /// <param name="book">Where they go.</param>
 /// <param name="today">Day the demo is filled.</param>
-internal sealed class DemoService(DemoBook book, DateOnly today)
+internal sealed class DemoVisits(DemoBook book, DateOnly today)
 {
     private const int Museum = 203;
 
@@ -42,7 +42,7 @@ internal sealed class DemoService(DemoBook book, DateOnly today)
     /// <summary>Six weeks after the day that is promised to the museum.</summary>
     private DateOnly Begin() => (book.Orders.First(o => o.Number == Museum).Promised ?? today).AddDays(42);
 
-    private static ServiceContract Visits(
+    private static VisitContract Visits(
         int number,
         string customer,
         string tank,
