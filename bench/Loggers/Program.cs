@@ -62,7 +62,7 @@ for (var round = 0; round < 2; round++)
 
     Print(
         $"{(round == 0 ? "cold" : "warm")}: {rows:N0} rows, {bytes / 1e6:0.0} MB, read "
-            + "{Ms(reading)}, kept {Ms(keeping)}; processor {(Used() - processor).TotalMilliseconds:0} ms"
+            + $"{Ms(reading)}, kept {Ms(keeping)}; processor {(Used() - processor).TotalMilliseconds:0} ms"
     );
 }
 

@@ -59,10 +59,7 @@ public sealed record BoxRun
         SimulationPace? pace = null
     )
     {
-        var (usual, brisk) = (
-            pace ?? SimulationPace.Hourly,
-            pace is not null && pace != SimulationPace.Hourly
-        );
+        var usual = pace ?? SimulationPace.Hourly;
         var how = change ?? ClimateChange.None;
         var with = ModelCoefficients.Of(setup.Design);
         if (!setup.Box.IsBuildable || setup.FloorWith(with) is not { } plain)
@@ -101,22 +98,24 @@ public sealed record BoxRun
             Drain = HandDrain(floor, how.IsDrained),
             Held = Held(design, (setup.Box, headspace), how.HeldAir, with.Water),
             Pace = usual,
-            Control = brisk ? BriskAir : HeadspaceControl.Forecast,
+            Control = usual == SimulationPace.Hourly ? HeadspaceControl.Forecast : BriskAir,
         };
-        var start = room.At(0);
         return new BoxRun
         {
             Setup = coupled,
-            Start = new SimulationState(
-                air.Even(start.Celsius, with.Headspace.StartHumidity.UseSi()),
-                new WaterState(floor.Columns.Fresh, 0)
-            ),
+            Start = Begun(coupled, floor, with),
             Surfaces = surfaces,
             Floor = floor.Columns,
             First = first,
             With = with,
         };
     }
+
+    private static SimulationState Begun(SimulationSetup setup, FloorSetup floor, ModelCoefficients with) =>
+        new(
+            setup.Air.Even(setup.Room(0).Celsius, with.Headspace.StartHumidity.UseSi()),
+            new WaterState(floor.Columns.Fresh, 0)
+        );
 
     // For many runs side by side: ten times the error of a step costs a hundredth of the water vented.
     private static readonly HeadspaceControl BriskAir = new(60, 3600, 0.2);

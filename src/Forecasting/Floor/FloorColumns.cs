@@ -113,21 +113,17 @@ public sealed record FloorColumns
         }
 
         var mixed = made.Tables.Curve(Scaled(change.Apply(soilCurve), OpenShare(soil, area)));
+        var open = below is null ? null : Widened(below, asked.DrainagePores);
         var materials = made.Like?.Used is { } used
             ? used with
             {
                 Soil = mixed,
-                Below =
-                    asked.DrainagePores == 1 || below is null
-                        ? used.Below
-                        : made.Tables.Curve(
-                            Scaled(Widened(below, asked.DrainagePores), OpenShare(drainage!, area))
-                        ),
+                Below = asked.DrainagePores == 1 ? used.Below : Tabled(made.Tables, open, drainage, area),
             }
             : new Materials(
                 mixed,
                 mossCurve is null ? null : made.Tables.Curve(mossCurve),
-                below is null ? null : made.Tables.Curve(Scaled(below, OpenShare(drainage!, area)))
+                Tabled(made.Tables, below, drainage, area)
             );
         var cover = moss is { Area.Si: > 0 } && mossCurve is not null ? moss.Area.Si / area : 0;
         var zones = Split(SoilZones.Of(design), Math.Min(cover, 1), moss?.Depth.Si ?? 0);
@@ -169,6 +165,14 @@ public sealed record FloorColumns
     /// <summary>
     /// The same layer with more or less room between its grains; it is never more than full.
     /// </summary>
+    /// <summary>Curve of the drainage layer over the ground that the columns stand for; null without one.</summary>
+    private static HydraulicCurve? Tabled(
+        CurveTables tables,
+        VanGenuchtenParameters? curve,
+        FloorLayer? drainage,
+        double area
+    ) => curve is null || drainage is null ? null : tables.Curve(Scaled(curve, OpenShare(drainage, area)));
+
     private static VanGenuchtenParameters Widened(VanGenuchtenParameters curve, double factor) =>
         curve with
         {

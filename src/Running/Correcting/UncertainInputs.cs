@@ -50,26 +50,6 @@ public static class UncertainInputs
     /// <param name="hasReservoir">True where it has a drainage layer.</param>
     public static ImmutableArray<UncertainInput> From(CheckedDesign design, bool hasReservoir)
     {
-        var ranges = ClimateEnsemble.Inputs;
-        UncertainInput Known(
-            int at,
-            string key,
-            string name,
-            Func<ClimateChange, double, ClimateChange> put
-        ) =>
-            new()
-            {
-                Key = key,
-                Name = name,
-                Unit =
-                    ranges[at].IsFactor ? Times
-                    : at == RoomAt ? "K"
-                    : "m3/m3",
-                Low = ranges[at].Low,
-                High = ranges[at].High,
-                IsFactor = ranges[at].IsFactor,
-                Put = put,
-            };
         var inputs = ImmutableArray.CreateBuilder<UncertainInput>();
         if (design.Design.Headspace is { Hold: { } hold })
         {
@@ -94,6 +74,17 @@ public static class UncertainInputs
             inputs.Add(each > 0 ? known with { Scale = each, Unit = "mL/min" } : known);
         }
 
+        AddSoil(inputs, design.Design.Start is null);
+        if (hasReservoir)
+        {
+            inputs.Add(Pores);
+        }
+
+        return inputs.ToImmutable();
+    }
+
+    private static void AddSoil(ImmutableArray<UncertainInput>.Builder inputs, bool isFresh)
+    {
         inputs.Add(
             Known(6, "conductivity", "how fast the mix drains", (c, v) =>
                 c with
@@ -105,7 +96,7 @@ public static class UncertainInputs
         inputs.Add(
             Known(7, "alpha", "coarseness of the mix", (c, v) => c with { Soil = c.Soil with { Alpha = v } })
         );
-        if (design.Design.Start is null)
+        if (isFresh)
         {
             inputs.Add(
                 Known(8, "squeeze", "water in the fresh mix, over the usual", (c, v) =>
@@ -116,13 +107,29 @@ public static class UncertainInputs
                 )
             );
         }
+    }
 
-        if (hasReservoir)
+    private static UncertainInput Known(
+        int at,
+        string key,
+        string name,
+        Func<ClimateChange, double, ClimateChange> put
+    )
+    {
+        var range = ClimateEnsemble.Inputs[at];
+        return new()
         {
-            inputs.Add(Pores);
-        }
-
-        return inputs.ToImmutable();
+            Key = key,
+            Name = name,
+            Unit =
+                range.IsFactor ? Times
+                : at == RoomAt ? "K"
+                : "m3/m3",
+            Low = range.Low,
+            High = range.High,
+            IsFactor = range.IsFactor,
+            Put = put,
+        };
     }
 
     private const string Times = "times as designed";

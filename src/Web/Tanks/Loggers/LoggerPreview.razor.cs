@@ -36,11 +36,17 @@ public sealed partial class LoggerPreview : ComponentBase
 
     private static string First(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 
-    private static string Meaning(ShownColumn column) =>
-        column.IsTime ? "time"
-        : column.Channel is not { } channel ? "left out"
-        : $"{LoggerWords.Of(channel.Quantity).ToLowerInvariant()}{(column.Unit.Length > 0 ? ", " + "
-            + "column.Unit : "")}{(channel.Place.Length > 0 ? ", in " + channel.Place : "")}";
+    private static string Meaning(ShownColumn column)
+    {
+        if (column.IsTime || column.Channel is not { } channel)
+        {
+            return column.IsTime ? "time" : "left out";
+        }
+
+        var unit = column.Unit.Length > 0 ? $", {column.Unit}" : "";
+        var place = channel.Place.Length > 0 ? $", in {channel.Place}" : "";
+        return LoggerWords.Of(channel.Quantity).ToLowerInvariant() + unit + place;
+    }
 
     private static IEnumerable<string> UnitChoices(ShownColumn column) =>
         (

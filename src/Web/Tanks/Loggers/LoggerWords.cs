@@ -96,8 +96,8 @@ internal static class LoggerWords
         string.Create(
             CultureInfo.InvariantCulture,
             $"{one.Species}, line {string.Join(" and ", one.Trace.Lines)}: likely from the heat of "
-                + "{one.Trace.From:d MMM} to {one.Trace.To:d MMM yyyy}, when the shelf was too warm "
-                + "to hatch for {one.Trace.Hours:0} hours (up to {one.Trace.WarmestCelsius:0.0} °C)"
+                + $"{one.Trace.From:d MMM} to {one.Trace.To:d MMM yyyy}, when the shelf was too warm "
+                + $"to hatch for {one.Trace.Hours:0} hours (up to {one.Trace.WarmestCelsius:0.0} °C)"
         );
 
     /// <summary>A count with its word.</summary>
