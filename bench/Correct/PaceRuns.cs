@@ -61,7 +61,7 @@ internal static class PaceRuns
         return (watch.Elapsed.TotalMilliseconds, results);
     }
 
-    /// <summary>Misses of the level, mm; days on which one drained and the other not yet are left out.</summary>
+    /// <summary>Misses of the level, mm; days when one drained and the other not yet are left out.</summary>
     private static (double Worst, double Mean) Misses(SimulationResult[] fine, SimulationResult[] results)
     {
         const double Drained = 15;

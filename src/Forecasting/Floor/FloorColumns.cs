@@ -113,12 +113,14 @@ public sealed record FloorColumns
         }
 
         var mixed = made.Tables.Curve(Scaled(change.Apply(soilCurve), OpenShare(soil, area)));
-        var open = below is null ? null : Widened(below, asked.DrainagePores);
         var materials = made.Like?.Used is { } used
             ? used with
             {
                 Soil = mixed,
-                Below = asked.DrainagePores == 1 ? used.Below : Tabled(made.Tables, open, drainage, area),
+                Below =
+                    asked.DrainagePores == 1 || below is null
+                        ? used.Below
+                        : Tabled(made.Tables, Widened(below, asked.DrainagePores), drainage, area),
             }
             : new Materials(
                 mixed,
@@ -162,10 +164,7 @@ public sealed record FloorColumns
             DrainagePores = asked.DrainagePores,
         };
 
-    /// <summary>
-    /// The same layer with more or less room between its grains; it is never more than full.
-    /// </summary>
-    /// <summary>Curve of the drainage layer over the ground that the columns stand for; null without one.</summary>
+    /// <summary>Curve of the drainage over the ground that the columns stand for; null without it.</summary>
     private static HydraulicCurve? Tabled(
         CurveTables tables,
         VanGenuchtenParameters? curve,
@@ -173,6 +172,9 @@ public sealed record FloorColumns
         double area
     ) => curve is null || drainage is null ? null : tables.Curve(Scaled(curve, OpenShare(drainage, area)));
 
+    /// <summary>
+    /// The same layer with more or less room between its grains; it is never more than full.
+    /// </summary>
     private static VanGenuchtenParameters Widened(VanGenuchtenParameters curve, double factor) =>
         curve with
         {

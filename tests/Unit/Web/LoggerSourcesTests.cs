@@ -103,6 +103,7 @@ public sealed class LoggerSourcesTests
         using var broker = Process.Start(
             new ProcessStartInfo("/usr/sbin/mosquitto", ["-p", $"{port}"])
             {
+                UseShellExecute = false,
                 RedirectStandardError = true,
                 RedirectStandardOutput = true,
             }

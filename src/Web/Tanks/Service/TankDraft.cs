@@ -173,31 +173,36 @@ public sealed class TankDraft
         return PlaceFault(before, place, view) is { } fault
             ? (null, fault)
             : (
-                (
+                Made(
                     before
-                    ?? new Tank
-                    {
-                        Code = code,
-                        Name = "",
-                        Since = since,
-                    }
-                ) with
-                {
-                    Label = Label.Trim(),
-                    Name = Name.Trim(),
-                    Design = Guid.TryParse(Design, out var id) ? id : null,
-                    DrawnVersion = Version,
-                    Order = Order,
-                    Customer = Customer,
-                    Place = place,
-                    Planted = Planted,
-                    Since = since,
-                    Lots = [.. Split(Lots)],
-                    Notes = Notes.Trim(),
-                },
+                        ?? new Tank
+                        {
+                            Code = code,
+                            Name = "",
+                            Since = since,
+                        },
+                    since,
+                    place
+                ),
                 null
             );
     }
+
+    private Tank Made(Tank before, DateOnly since, TankPlace place) =>
+        before with
+        {
+            Label = Label.Trim(),
+            Name = Name.Trim(),
+            Design = Guid.TryParse(Design, out var id) ? id : null,
+            DrawnVersion = Version,
+            Order = Order,
+            Customer = Customer,
+            Place = place,
+            Planted = Planted,
+            Since = since,
+            Lots = [.. Split(Lots)],
+            Notes = Notes.Trim(),
+        };
 
     private static string? PlaceFault(Tank? before, TankPlace place, TankView view)
     {

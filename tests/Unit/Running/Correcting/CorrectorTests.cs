@@ -35,7 +35,11 @@ public sealed class CorrectorTests
         var setup = Setup(TankHistoryTests.Held);
         var truth = ClimateChange.None with { HeldAir = 1.5, Mist = 1.05 };
         var midnight = First.ToDateTime(TimeOnly.MinValue);
-        var run = new TankHistory { Spans = [new(First, setup, truth)], Watched = midnight }.Run(24 * 60)!;
+        var run = new TankHistory { Spans = [new(First, setup, truth)], Watched = midnight }.Run(
+            24 * 60,
+            null,
+            TestContext.Current.CancellationToken
+        )!;
         var drain = run.Events.First(e => e.Kind == "drain").Hour / 24;
         var last = (int)drain - 5;
         double[] noise = [1, -1, 0.5];

@@ -55,7 +55,7 @@ public sealed class TankHistoryTests
             Pace = new SimulationPace(floorHours, 1),
             ByHand = [new(At(2, 9), 0.5), new(At(3, 9), -0.3)],
         };
-        var run = life.Run(24 * 5)!;
+        var run = life.Run(24 * 5, null, TestContext.Current.CancellationToken)!;
         var drawn = Assert.Single(run.Events, e => e.Kind == "drawn");
         Assert.Equal(57.0, drawn.Hour);
         Assert.Equal(0.5, drawn.Kilograms, 1e-3);
@@ -70,7 +70,7 @@ public sealed class TankHistoryTests
     public void More_than_there_is_takes_all_there_is()
     {
         var life = Life(Setup(Held)) with { StartLevelMeters = 0.01, ByHand = [new(At(0, 5), 50)] };
-        var run = life.Run(24)!;
+        var run = life.Run(24, null, TestContext.Current.CancellationToken)!;
         var drawn = Assert.Single(run.Events, e => e.Kind == "drawn");
         Assert.InRange(drawn.Kilograms, 0.5, 1.5);
         Assert.True(run.Hours[6].LevelMeters < 0.003);
@@ -84,7 +84,7 @@ public sealed class TankHistoryTests
     {
         var setup = Setup(Held);
         var life = Life(setup) with { StartLevelMeters = 0.038, Watched = At(4, 9) };
-        var run = life.Run(24 * 8)!;
+        var run = life.Run(24 * 8, null, TestContext.Current.CancellationToken)!;
         var drain = Assert.Single(run.Events, e => e.Kind == "drain");
         Assert.InRange(drain.Hour, 105.0, 106.0);
         Assert.True(run.Hours[104].LevelMeters > 0.04);
@@ -100,9 +100,9 @@ public sealed class TankHistoryTests
     public void A_life_that_goes_on_is_the_same_life(string text)
     {
         var life = Life(Setup(text));
-        var whole = life.Run(24 * 6)!;
-        var part = life.Run(24 * 4)!;
-        var rest = life.Run(24 * 6, part.State)!;
+        var whole = life.Run(24 * 6, null, TestContext.Current.CancellationToken)!;
+        var part = life.Run(24 * 4, null, TestContext.Current.CancellationToken)!;
+        var rest = life.Run(24 * 6, part.State, TestContext.Current.CancellationToken)!;
         Assert.Equal(96.0, rest.Hours[0].Hour);
         Assert.Equal(144.0, rest.Hours[^1].Hour);
         Assert.Equal(1000 * whole.Hours[^1].LevelMeters, 1000 * rest.Hours[^1].LevelMeters, 0.05);
@@ -122,7 +122,7 @@ public sealed class TankHistoryTests
         {
             Spans = [.. life.Spans, new TankSpan(First.AddDays(3), dry, ClimateChange.None)],
         };
-        var run = changed.Run(24 * 6)!;
+        var run = changed.Run(24 * 6, null, TestContext.Current.CancellationToken)!;
         Assert.Equal(2, run.Parts.Length);
         Assert.Equal(145, run.Hours.Length);
         Assert.Equal(3 * 0.180, run.Parts[0].Water.Misted, 1e-6);
@@ -143,8 +143,12 @@ public sealed class TankHistoryTests
         var setup = Setup(text);
         var change = ClimateChange.None with { AirFlow = air, HeldAir = air };
         var life = Life(setup) with { Spans = [new(First, setup, change)] };
-        var fine = life.Run(24 * 25)!;
-        var brisk = (life with { Pace = TankCase.Brisk }).Run(24 * 25)!;
+        var fine = life.Run(24 * 25, null, TestContext.Current.CancellationToken)!;
+        var brisk = (life with { Pace = TankCase.Brisk }).Run(
+            24 * 25,
+            null,
+            TestContext.Current.CancellationToken
+        )!;
         var worst = fine
             .Hours.Zip(brisk.Hours)
             .Max(h => Math.Abs(h.First.LevelMeters - h.Second.LevelMeters));
