@@ -101,13 +101,8 @@ public sealed record FloorColumns
         var moss = layers.FirstOrDefault(l => l.Kind == LayerKind.Moss);
         var mossCurve = moss?.Material is { } m ? MaterialCurve.Of(m) : null;
         var below = drainage is null ? null : DrainageCurve(design, drainage, with);
-        if (drainage is { Finished.Si: > 0 } && below is null)
-        {
-            return null;
-        }
-
         var area = Area(design, drainage, soil);
-        if (area <= 0)
+        if (area <= 0 || (drainage is { Finished.Si: > 0 } && below is null))
         {
             return null;
         }
@@ -117,10 +112,7 @@ public sealed record FloorColumns
             ? used with
             {
                 Soil = mixed,
-                Below =
-                    asked.DrainagePores == 1 || below is null
-                        ? used.Below
-                        : Tabled(made.Tables, Widened(below, asked.DrainagePores), drainage, area),
+                Below = Like(used, (below, asked.DrainagePores), made.Tables, drainage, area),
             }
             : new Materials(
                 mixed,
@@ -163,6 +155,17 @@ public sealed record FloorColumns
         {
             DrainagePores = asked.DrainagePores,
         };
+
+    private static HydraulicCurve? Like(
+        Materials used,
+        (VanGenuchtenParameters? Curve, double Pores) below,
+        CurveTables tables,
+        FloorLayer? drainage,
+        double area
+    ) =>
+        below.Pores == 1 || below.Curve is null
+            ? used.Below
+            : Tabled(tables, Widened(below.Curve, below.Pores), drainage, area);
 
     /// <summary>Curve of the drainage over the ground that the columns stand for; null without it.</summary>
     private static HydraulicCurve? Tabled(

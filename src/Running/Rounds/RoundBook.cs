@@ -8,7 +8,6 @@ namespace Litterfall.Running.Rounds;
 /// <summary>Who needs what, in walking order.</summary>
 public sealed class RoundBook
 {
-    private readonly Dictionary<string, DrainState> drains = new(StringComparer.Ordinal);
 
     /// <summary>The round of a day.</summary>
     /// <param name="tanks">Tanks in walking order.</param>
@@ -36,10 +35,6 @@ public sealed class RoundBook
 
     /// <summary>What is due today, in walking order.</summary>
     public ImmutableArray<RoundItem> DueNow => [.. All.Where(i => i.On(Today) != RoundWeight.Later)];
-
-    /// <summary>The level of a tank; null where nothing is drawn off.</summary>
-    /// <param name="tank">Number of the tank.</param>
-    public DrainState? Drain(string tank) => drains.GetValueOrDefault(tank);
 
     /// <summary>What is due in one tank.</summary>
     /// <param name="tank">Number of the tank.</param>
@@ -78,7 +73,6 @@ public sealed class RoundBook
         }
 
         var state = DrainState.Find(tank.Lines, outlook, tank.Tank.Since, Today);
-        drains[tank.Tank.Code] = state;
         if (state.Due is { } due)
         {
             yield return Item(tank, RoundPractice.Drain, "Draw water off", Levels(state, outlook)) with

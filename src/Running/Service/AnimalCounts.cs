@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using Litterfall.Domain.Tanks;
 
 namespace Litterfall.Running.Service;
@@ -45,23 +44,5 @@ public static class AnimalCounts
     {
         var count = (int)Math.Round(line.Amount ?? 1, MidpointRounding.AwayFromZero);
         return line.Kind is CareKind.AnimalsIn or CareKind.Born ? count : -count;
-    }
-
-    /// <summary>
-    /// Why animals cannot go out of a tank, in one sentence; null where as many are in it.
-    /// </summary>
-    /// <param name="lines">Lines of the tank that count.</param>
-    /// <param name="line">The line that is to be written.</param>
-    /// <param name="name">Name of the species.</param>
-    public static string? Refusal(IEnumerable<CareEntry> lines, CareEntry line, string name)
-    {
-        var there = Find(lines).FirstOrDefault(c => c.Species == line.Species)?.Count ?? 0;
-        return IsOfAnimals(line) && there + Change(line) < 0
-            ? string.Create(
-                CultureInfo.InvariantCulture,
-                $"{line.Tank} holds {there} {name} by its log, and {-Change(line)} were to go; "
-                    + $"enter the ones that came in first."
-            )
-            : null;
     }
 }

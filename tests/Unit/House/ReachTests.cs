@@ -32,7 +32,6 @@ public sealed class ReachTests
         "Domain.DesignFile.DesignWriter",
         "Forecasting.DesignNumbers.With",
         "Instructions.Care.CarePlan.Find",
-        "Instructions.Care.TankNumber.IsValid",
         "Physics.Light.LightModel.At",
         "Physics.Light.LightModel.Direct",
         "Physics.Plates.LevyPlate.At",

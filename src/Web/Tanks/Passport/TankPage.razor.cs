@@ -24,6 +24,7 @@ public sealed partial class TankPage : ComponentBase
     private UnitPreferences units = UnitPreferences.Metric;
     private ImmutableArray<AnimalCount> animals = [];
     private QuarantineClock? quarantine;
+    private DateOnly? died;
     private DrainOutlook? outlook;
     private DrainState? drain;
     private TankTrace? trace;
@@ -135,6 +136,7 @@ public sealed partial class TankPage : ComponentBase
             var lines = view.Care[tank.Code].ToList();
             animals = AnimalCounts.Find(lines);
             quarantine = QuarantineClocks.Find(tank.Code, lines, view.Today);
+            died = QuarantineClocks.KeptByDeath(lines, view.Today);
             photos = [.. lines.Where(l => l.Photo.Length > 0).Reverse().Take(LinesShown)];
             trace = TankTrace.Find(tank, view.Tanks.Select(t => t.Value), view.Stock.Book);
             outlook = await Forecasts.OutlookAsync(tank);
