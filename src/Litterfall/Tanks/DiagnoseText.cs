@@ -57,7 +57,7 @@ internal static class DiagnoseText
         {
             text.Append(
                 CultureInfo.InvariantCulture,
-                $"{100 * cause.Probability, 3:0} %  {cause.Row.Title}\n"
+                $"{100 * cause.Probability,3:0} %  {cause.Row.Title}\n"
             );
             Each(text, "       for      ", cause.For);
             Each(text, "       against  ", cause.Against);
@@ -120,7 +120,7 @@ internal static class DiagnoseText
                 FactForm.Day => "day",
                 _ => "yes or no",
             };
-            text.Append(CultureInfo.InvariantCulture, $"  {key, -18} {how, -10} {title}\n");
+            text.Append(CultureInfo.InvariantCulture, $"  {key,-18} {how,-10} {title}\n");
         }
 
         return text.ToString();

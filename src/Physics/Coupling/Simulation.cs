@@ -76,7 +76,7 @@ public sealed partial class Simulation
             run.Record(new HourOfAir(setup.Air.Shape.Surfaces.Length), 0.0, run.startHour * HourSeconds)
         );
         int last = run.startHour + hourCount;
-        for (int hour = run.startHour; hour < last && run.stopped is null; )
+        for (int hour = run.startHour; hour < last && run.stopped is null;)
         {
             int end = run.BlockEnd(hour, last);
             run.Step(hour, end, cancel);

@@ -52,7 +52,7 @@ public static class HatchTrace
     {
         var days = HotDays(shelf, warmer, limit.StopsCelsius);
         var traces = ImmutableArray.CreateBuilder<HeatTrace>();
-        for (var i = 0; i < days.Count; )
+        for (var i = 0; i < days.Count;)
         {
             var to = i;
             while (to + 1 < days.Count && days[to + 1].Day.DayNumber - days[to].Day.DayNumber <= Joined)

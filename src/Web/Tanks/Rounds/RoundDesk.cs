@@ -92,12 +92,13 @@ public sealed class RoundDesk(
             there is not null
             && view.Catalog.Find<AnimalEntry>(there.Species) is { } entry
             && entry
-                is {
-                    CoolestDay: { } dayLow,
-                    WarmestDay: { } dayHigh,
-                    CoolestNight: { } nightLow,
-                    WarmestNight: { } nightHigh
-                }
+                is
+            {
+                CoolestDay: { } dayLow,
+                WarmestDay: { } dayHigh,
+                CoolestNight: { } nightLow,
+                WarmestNight: { } nightHigh
+            }
             ? new(
                 tank,
                 view.NameOf(there.Species),

@@ -70,7 +70,8 @@ public sealed class EnsembleSmootherTests
     private static System.Collections.Concurrent.ConcurrentDictionary<
         (int, int, int),
         double[]
-    > Dealt { get; } = new();
+    > Dealt
+    { get; } = new();
 
     /// <summary>Draws and errors have mean 0 exactly, so the mean of a linear model is exact too.</summary>
     [Theory]

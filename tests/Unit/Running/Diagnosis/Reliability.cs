@@ -51,7 +51,7 @@ internal sealed class Reliability
         {
             text.Append(
                 CultureInfo.InvariantCulture,
-                $"stated {100 * stated, 3:0} %  came true {100 * came, 3:0} %  of {count}\n"
+                $"stated {100 * stated,3:0} %  came true {100 * came,3:0} %  of {count}\n"
             );
         }
 
