@@ -91,6 +91,14 @@ internal static class LoggerWords
         );
     }
 
+    /// <summary>A tank warmer than its species bears, in one sentence.</summary>
+    public static string Of(WarmTank one) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{one.Tank} was above {one.LimitCelsius:0.#} °C {Count(one.Spells, "time", "times")}, up to "
+                + $"{one.WarmestCelsius:0.0} °C: warmer than the frogs in it should have it"
+        );
+
     /// <summary>Where the collapse of cultures may come from, in one sentence.</summary>
     public static string Of(CultureTrace one) =>
         string.Create(

@@ -67,7 +67,8 @@ public sealed partial class LoggersPage : ComponentBase
         var view = await Tanks.LoadAsync();
         events =
         [
-            .. (await Events.FindAsync(view, EventDays)).Select(e => LoggerWords.Of(e)),
+            .. (await Events.FindAsync(view, EventDays)).Select(LoggerWords.Of),
+            .. (await Events.WarmAsync(view, EventDays)).Select(LoggerWords.Of),
             .. (await Events.TracesAsync(view)).Select(t => LoggerWords.Of(t)),
         ];
     }

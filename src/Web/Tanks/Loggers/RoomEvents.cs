@@ -13,6 +13,13 @@ namespace Litterfall.Web.Tanks.Loggers;
 /// <param name="Trace">The heat.</param>
 public sealed record CultureTrace(string Species, HeatTrace Trace);
 
+/// <summary>A tank that was warmer than a species in it bears, within what frogs in general bear.</summary>
+/// <param name="Tank">Its number.</param>
+/// <param name="Spells">How often, for more than two hours each.</param>
+/// <param name="LimitCelsius">What the species should avoid, °C.</param>
+/// <param name="WarmestCelsius">Warmest reading, °C.</param>
+public sealed record WarmTank(string Tank, int Spells, double LimitCelsius, double WarmestCelsius);
+
 /// <summary>What the loggers of this bench say went wrong with the air.</summary>
 public sealed class RoomEvents(BenchStore store)
 {
@@ -35,7 +42,40 @@ public sealed class RoomEvents(BenchStore store)
         CancellationToken cancel = default
     )
     {
-        var places = Places(view);
+        var places = Places(view, (_, _) => AirLimits.Frogs);
+        return Excursions.Find(await SeriesAsync(places, days, cancel), places);
+    }
+
+    /// <summary>Tanks that were warmer than their species bears, beside the events of the room.</summary>
+    /// <param name="view">The tanks.</param>
+    /// <param name="days">Days before the last reading.</param>
+    /// <param name="cancel">Ends the reading.</param>
+    public async Task<ImmutableArray<WarmTank>> WarmAsync(
+        TankView view,
+        int days,
+        CancellationToken cancel = default
+    )
+    {
+        var places = Places(view, Limits);
+        var limits = places.ToDictionary(p => p.Place, p => p.Limits.WarmestCelsius, StringComparer.Ordinal);
+        var common = AirLimits.Frogs.WarmestCelsius;
+        var strict = places.Where(p => p.Limits.WarmestCelsius < common).ToList();
+        return
+        [
+            .. Excursions
+                .Find(await SeriesAsync(strict, days, cancel), strict)
+                .Where(e => e.Kind == ExcursionKind.Hot && e.Extreme < common)
+                .GroupBy(e => e.Worst, StringComparer.Ordinal)
+                .Select(g => new WarmTank(g.Key, g.Count(), limits[g.Key], g.Max(e => e.Extreme))),
+        ];
+    }
+
+    private async Task<List<LogSeries>> SeriesAsync(
+        List<WatchedPlace> places,
+        int days,
+        CancellationToken cancel
+    )
+    {
         var watched = places.Select(p => p.Place).ToHashSet(StringComparer.OrdinalIgnoreCase);
         var channels = (await store.LogChannelsAsync(cancel)).Where(c => watched.Contains(c.Place)).ToList();
         if (channels.Count == 0)
@@ -52,7 +92,7 @@ public sealed class RoomEvents(BenchStore store)
             series.Add(await store.LogSpanAsync(channel, to.AddDays(-days), to, cancel));
         }
 
-        return Excursions.Find(series, places);
+        return series;
     }
 
     /// <summary>Heat in the generation before cultures ended.</summary>
@@ -99,18 +139,19 @@ public sealed class RoomEvents(BenchStore store)
             ? new(stops, (egg + young) / (UsualCelsius - zero))
             : null;
 
-    /// <summary>Running tanks by their rack, and the room; a species' own limits are stricter.</summary>
-    private static List<WatchedPlace> Places(TankView view)
+    /// <summary>Running tanks by their rack, and the room.</summary>
+    private static List<WatchedPlace> Places(TankView view, Func<TankView, Tank, AirLimits> limits)
     {
         var places = new List<WatchedPlace> { new(Room, "", AirLimits.Room) };
         foreach (var tank in view.Running.Where(t => t.Place.Room.Length > 0))
         {
-            places.Add(new(tank.Code, tank.Place.Rack, Limits(view, tank)));
+            places.Add(new(tank.Code, tank.Place.Rack, limits(view, tank)));
         }
 
         return places;
     }
 
+    /// <summary>What the species in a tank bear, where that is less than frogs in general.</summary>
     private static AirLimits Limits(TankView view, Tank tank)
     {
         var limits = AirLimits.Frogs;
