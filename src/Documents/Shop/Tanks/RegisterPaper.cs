@@ -152,14 +152,14 @@ public static class RegisterPaper
     {
         var table = Table.Of(
             "Entries",
-            (0.11, "date", false),
-            (0.13, "event", false),
+            (0.13, "date", false),
+            (0.14, "event", false),
             (0.21, "species", false),
             (0.05, "no.", true),
-            (0.15, "source", false),
-            (0.15, "destination", false),
-            (0.10, "by", false),
-            (0.10, "keep until", false)
+            (0.13, "source", false),
+            (0.13, "destination", false),
+            (0.08, "by", false),
+            (0.13, "keep until", false)
         );
         foreach (var row in register.Rows)
         {

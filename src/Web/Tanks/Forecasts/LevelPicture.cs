@@ -15,7 +15,7 @@ public sealed class LevelPicture(TankCorrection correction, double? highest)
 {
     private const double Wide = 640;
     private const double Tall = 260;
-    private const double Left = 56;
+    private const double Left = 64;
     private const double Right = 12;
     private const double Top = 14;
     private const double Bottom = 34;
@@ -131,7 +131,7 @@ public sealed class LevelPicture(TankCorrection correction, double? highest)
             svg.Append(
                 Invariant,
                 $"<path class=\"limit\" d=\"M{Left} {Y(mark):0.#}H{Wide - Right}\"/><text class=\"limit\" "
-                    + $"x=\"{Left + 4}\" y=\"{Y(mark) - 4:0.#}\">drain at {mark:0} mm</text>"
+                    + $"x=\"{Wide - Right}\" y=\"{Y(mark) - 4:0.#}\" text-anchor=\"end\">drain at {mark:0} mm</text>"
             );
         }
     }
