@@ -307,7 +307,7 @@ public sealed class PagesTests(Browser browser, SharedBench bench) : Visits(brow
 
         var page = await PageAsync();
         await GoAsync(page, own.Url);
-        await Assertions.Expect(page.Locator(".designs li")).ToHaveCountAsync(57);
+        await Assertions.Expect(page.Locator(".designs li")).ToHaveCountAsync(59);
         await page.FillAsync("#find", "museum");
         await Assertions.Expect(page.Locator(".designs li")).ToHaveCountAsync(1);
     }
