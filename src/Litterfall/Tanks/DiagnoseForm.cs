@@ -100,17 +100,21 @@ internal sealed class DiagnoseForm(string path, string? workshop)
             return new ToldFact(fact, value.Text == "true", null, null);
         }
 
-        if (
-            value is { Form: ScalarForm.Quoted or ScalarForm.Number }
-            && FactReader.Read(fact, value.Text) is { } told
-        )
+        if (value is { Form: ScalarForm.Number } && FactWords.Form(fact) == FactForm.Number)
+        {
+            return new ToldFact(fact, true, value.Number, null);
+        }
+
+        if (value is { Form: ScalarForm.Quoted } && FactReader.Read(fact, value.Text) is { } told)
         {
             return told;
         }
 
         form.Refuse(
             key,
-            FactWords.Form(fact) == FactForm.Number ? "is no number" : "is neither yes nor no nor a day",
+            FactWords.Form(fact) == FactForm.Number
+                ? $"{TreeNode.Shown(key)} is no number"
+                : $"{TreeNode.Shown(key)} is neither yes nor no nor a day",
             FactWords.Form(fact) == FactForm.Number
                 ? FactWords.Title(fact)
                 : $"{FactWords.Title(fact)}: true, false, or a day such as 2026-03-01"

@@ -25,6 +25,19 @@ internal sealed record SampleFacts(double Length, double Depth, string[] Rows, d
         {
             IsInside = true,
         },
+        // 4 + 6 + 3; poured 6 / 0.85 = 7.06.
+        ["breeding-tank"] = new(
+            400,
+            400,
+            [
+                "drainage 4.0 4.0 4.0 4.0",
+                "soil 6.0 6.0 6.0 6.0",
+                "soil, as poured 7.1 7.1 7.1 7.1",
+                "litter 3.0 3.0 3.0 3.0",
+                "top over base 13.0 13.0 13.0 13.0",
+            ],
+            [6, 6, 6, 6]
+        ),
         // Smallest of 19 3/4, 19 11/16, 19 3/4 and of 9 3/4, 9 13/16, plus two walls of 1/8; 1 1/2 + 1 + 1.
         ["converted-inch-tank"] = new(
             (19.6875 + 0.25) * Inch,
