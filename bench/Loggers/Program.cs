@@ -6,6 +6,7 @@ using Litterfall.Running.Loggers;
 using Litterfall.Running.Rooms;
 using Litterfall.Store;
 
+CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
 // How long 24 tanks of 90 days take from files in four styles into the store, and how long a year of one tank
 // takes to be drawn out of five million readings.
 const int rowsOfTank = 12_960;
@@ -135,4 +136,4 @@ static TimeSpan Used() => Process.GetCurrentProcess().TotalProcessorTime;
 static string Ms(Stopwatch watch) =>
     string.Create(CultureInfo.InvariantCulture, $"{watch.Elapsed.TotalMilliseconds:0} ms");
 
-static void Print(FormattableString line) => Console.WriteLine(line.ToString(CultureInfo.InvariantCulture));
+static void Print(string line) => Console.WriteLine(line);
