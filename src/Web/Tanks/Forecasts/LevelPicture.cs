@@ -131,7 +131,8 @@ public sealed class LevelPicture(TankCorrection correction, double? highest)
             svg.Append(
                 Invariant,
                 $"<path class=\"limit\" d=\"M{Left} {Y(mark):0.#}H{Wide - Right}\"/><text class=\"limit\" "
-                    + $"x=\"{Wide - Right}\" y=\"{Y(mark) - 4:0.#}\" text-anchor=\"end\">drain at {mark:0} mm</text>"
+                    + $"x=\"{Wide - Right}\" y=\"{Y(mark) - 4:0.#}\" text-anchor=\"end\">"
+                    + $"drain at {mark:0} mm</text>"
             );
         }
     }
