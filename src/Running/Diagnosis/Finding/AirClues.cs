@@ -74,7 +74,7 @@ public static class AirClues
 
     private static Clue Damp(double damp)
     {
-        var text = string.Create(CultureInfo.InvariantCulture, $"Humidity is {damp:0} % on the mean");
+        var text = string.Create(CultureInfo.InvariantCulture, $"Mean humidity is {damp:0} %");
         return damp < 65
             ? Clue.Create(
                 text,

@@ -71,7 +71,7 @@ internal static class FixTexts
         ),
         [Cause.LampTooStrong] = (
             ["Raise the lamp, dim it, or shade the burnt plants"],
-            "Raise it in two steps a week apart; plants that hang on little light burn again. Let the lamp "
+            "Raise it in two steps a week apart; plants used to low light burn again. Let the lamp "
                 + "cool before touching it."
         ),
         [Cause.LowLight] = (
@@ -84,7 +84,7 @@ internal static class FixTexts
         ),
         [Cause.DipBurn] = (
             ["Cut off burnt leaves; next time a weaker or shorter dip and a long rinse"],
-            "Soft leaves and ferns do not bear bleach. Wear gloves and goggles; never mix bleach "
+            "Soft leaves and ferns can't stand bleach. Wear gloves and goggles; never mix bleach "
                 + "with anything."
         ),
         [Cause.NewPlants] = (
@@ -141,7 +141,7 @@ internal static class FixTexts
         ),
         [Cause.OpenMesh] = (
             ["Glue steel gauze of 0.5 mm over the vent"],
-            "Breeding rooms of gnats lie in the soil too: yellow cards tell."
+            "Gnats also breed in the soil: a yellow sticky card shows it."
         ),
         [Cause.DoorGap] = (
             ["Close the gap with a thin brush or a clear strip"],
