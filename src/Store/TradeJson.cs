@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using Litterfall.Domain.Cultures;
 using Litterfall.Domain.Cutting;
+using Litterfall.Domain.Dispatch;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Nursery;
 using Litterfall.Domain.Schedule;
@@ -63,6 +64,11 @@ public static class TradeJson
             var t when t == typeof(Permit) => "permit",
             var t when t == typeof(VisitContract) => "service-contract",
             var t when t == typeof(TankVisit) => "service-visit",
+            var t when t == typeof(DispatchRules) => "dispatch-rules",
+            var t when t == typeof(Parcel) => "parcel",
+            var t when t == typeof(PlaceForecast) => "forecast",
+            var t when t == typeof(EvidenceEntry) => "evidence",
+            var t when t == typeof(Claim) => "claim",
             _ => throw new InvalidOperationException($"{typeof(T).Name} is no record of the workshop."),
         };
 
