@@ -15,6 +15,9 @@ public enum ClaimState
 
     /// <summary>Nobody knows yet: ask.</summary>
     Unknown,
+
+    /// <summary>Good to know; it speaks neither for nor against the claim.</summary>
+    Remark,
 }
 
 /// <summary>A line of the checklist.</summary>
@@ -167,7 +170,7 @@ public static class ClaimCheck
             return new(
                 "temperatures",
                 "No forecast is frozen for this parcel, so nobody can say what it was sent into.",
-                ClaimState.NotMet
+                ClaimState.Remark
             );
         }
 
@@ -213,7 +216,7 @@ public static class ClaimCheck
             ? new(
                 "late",
                 Invariant($"The carrier delivered {late:0.#} h late: claim from the carrier as well."),
-                ClaimState.NotMet
+                ClaimState.Remark
             )
             : new("late", "The carrier delivered in time.", ClaimState.Met);
     }
@@ -233,9 +236,9 @@ public static class ClaimCheck
                 .Select(k => k.Item2),
         ];
         var faults = Litterfall.Dispatch.Evidence.EvidenceChain.Check(asked.Evidence);
-        return faults.Count > 0 ? new("evidence", $"The evidence was changed: {faults[0]}", ClaimState.NotMet)
+        return faults.Count > 0 ? new("evidence", $"The evidence was changed: {faults[0]}", ClaimState.Remark)
             : gone.Length == 0 ? new("evidence", "Verdict, photo and hand-over are frozen.", ClaimState.Met)
-            : new("evidence", $"The evidence lacks {string.Join(", ", gone)}.", ClaimState.NotMet);
+            : new("evidence", $"The evidence lacks {string.Join(", ", gone)}.", ClaimState.Remark);
     }
 
     private static ClaimLine Counted(Claim claim) =>

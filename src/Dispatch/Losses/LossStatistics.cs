@@ -90,12 +90,11 @@ public static class LossStatistics
         decimal shopPercent
     )
     {
-        var prior = Pooled(counts, shopPercent);
         return
         [
             .. counts
                 .GroupBy(c => Name(c, by, catalog), StringComparer.Ordinal)
-                .Select(g => From(g.Key, [.. g], prior))
+                .Select(g => From(g.Key, [.. g], Pooled([.. counts.Except(g)], shopPercent)))
                 .OrderByDescending(g => g.Parcels)
                 .ThenBy(g => g.Name, StringComparer.Ordinal),
         ];
@@ -134,11 +133,14 @@ public static class LossStatistics
             );
         }
 
-        var prior = carrier.Length == 0 ? (double)shopPercent / Percent : Pooled(counts, shopPercent);
+        var prior =
+            carrier.Length == 0
+                ? (double)shopPercent / Percent
+                : Pooled([.. counts.Where(c => c.Carrier != carrier)], shopPercent);
         var group = From("", own, prior);
         return (
             Math.Round((decimal)(group.OfParcels.Mean * Percent), 2),
-            Invariant($"{group.ParcelsLost} of {parcels} parcels had a loss; with the shop's figure counted ")
+            Invariant($"{group.ParcelsLost} of {parcels} parcels had a loss; with what was believed counted ")
                 + Invariant(
                     $"as {PriorParcels:0} parcels before them, between {group.OfParcels.Low * Percent:0.#} "
                 )
@@ -146,7 +148,7 @@ public static class LossStatistics
         );
     }
 
-    /// <summary>What all parcels say together, as what is believed of a group: 0 to 1.</summary>
+    /// <summary>What all other parcels say together, as what is believed of a group: 0 to 1.</summary>
     private static double Pooled(IReadOnlyCollection<ArrivalCount> counts, decimal shopPercent) =>
         All(counts, shopPercent)?.OfParcels.Mean ?? (double)shopPercent / Percent;
 
