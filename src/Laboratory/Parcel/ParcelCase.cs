@@ -19,6 +19,9 @@ public sealed record ParcelCase(CartonShell Shell, double HeatCapacity, double S
     /// <summary>Gets the power of all heat packs, W over s.</summary>
     public TimeCurve Heat { get; init; } = TimeCurve.Zero;
 
+    /// <summary>Gets what is asked about the air.</summary>
+    public ParcelAir Air { get; init; } = new();
+
     /// <summary>Gets the lowest and highest temperature that count as inside; null without a band.</summary>
     public (double Low, double High)? Band { get; init; }
 }
@@ -46,6 +49,9 @@ public sealed record ParcelResult(
 {
     /// <summary>Gets the time below the band and above it; null without a band.</summary>
     public (LevelExposure Low, LevelExposure High)? Band { get; init; }
+
+    /// <summary>Gets the air of packs, carton and cup.</summary>
+    public required ParcelAirOutcome Air { get; init; }
 
     /// <summary>Gets whether every number is one that can be printed.</summary>
     public bool IsFinite =>

@@ -14,6 +14,8 @@ public static class ParcelForm
     private const double MetersPerCm = 0.01;
     private const double MetersPerMm = 0.001;
     private const double JoulesPerKilojoule = 1000.0;
+    private const double KilogramsPerGram = 0.001;
+    private static readonly ImmutableArray<string> Kinds = ["phaseChange", "heat", "iron"];
     private static readonly NumberRange Side = new(1.0, 1000.0);
     private static readonly NumberRange Celsius = new(-100.0, 150.0);
     private static readonly NumberRange Hours = NumberRange.Positive(MostHours);
@@ -29,13 +31,18 @@ public static class ParcelForm
         var packs = form.OptionalObjects("packs", "a pack", ParcelModel.MostPacks);
         var stores = ImmutableArray.CreateBuilder<PhaseStore>();
         var heats = ImmutableArray.CreateBuilder<TimeCurve>();
+        var iron = ImmutableArray.CreateBuilder<IronPack>();
         foreach (var pack in packs)
         {
-            Pack(pack, stores, heats);
+            Kind(pack);
+            Phase(pack, stores);
+            Heat(pack, heats, iron);
+            pack.Close();
         }
 
         double hours = form.Number("hours", Hours);
         var band = Band(form);
+        var air = ParcelAirForm.Read(form, iron.ToImmutable());
         form.Close();
         return form.IsGood
             ? new ParcelCase(shell, kilograms * MoistAir.LiquidHeatCapacity, start, hours)
@@ -44,6 +51,7 @@ public static class ParcelForm
                 Packs = stores.ToImmutable(),
                 Heat = heats.Count > 0 ? TimeCurve.Sum([.. heats]) : TimeCurve.Zero,
                 Band = band,
+                Air = air,
             }
             : null;
     }
@@ -81,20 +89,20 @@ public static class ParcelForm
             : default;
     }
 
-    private static void Pack(
-        TreeForm pack,
-        ImmutableArray<PhaseStore>.Builder stores,
-        ImmutableArray<TimeCurve>.Builder heats
-    )
+    private static void Kind(TreeForm pack)
     {
-        if (pack.Has("phaseChange") == pack.Has("heat"))
+        int kinds = Kinds.Count(pack.Has);
+        if (kinds != 1)
         {
             pack.Refuse(
-                pack.Has("heat") ? "a pack is phaseChange and heat at once" : "the pack is of no kind",
-                "phaseChange or heat"
+                kinds == 0 ? "the pack is of no kind" : "the pack is of several kinds at once",
+                $"one of {string.Join(", ", Kinds)}"
             );
         }
+    }
 
+    private static void Phase(TreeForm pack, ImmutableArray<PhaseStore>.Builder stores)
+    {
         if (pack.OptionalObject("phaseChange", "a phase-change pack") is { } phase)
         {
             stores.Add(
@@ -107,7 +115,14 @@ public static class ParcelForm
             );
             phase.Close();
         }
+    }
 
+    private static void Heat(
+        TreeForm pack,
+        ImmutableArray<TimeCurve>.Builder heats,
+        ImmutableArray<IronPack>.Builder iron
+    )
+    {
         if (pack.OptionalObject("heat", "a heat pack") is { } heat)
         {
             double watts = heat.Number("watts", NumberRange.UpTo(10_000.0));
@@ -115,7 +130,14 @@ public static class ParcelForm
             heat.Close();
         }
 
-        pack.Close();
+        if (pack.OptionalObject("iron", "an iron pack") is { } rust)
+        {
+            double kilograms = KilogramsPerGram * rust.Number("grams", NumberRange.Positive(10_000.0));
+            var one = new IronPack(kilograms, SecondsPerHour * rust.Number("hours", Hours));
+            iron.Add(one);
+            heats.Add(one.Power(0.0));
+            rust.Close();
+        }
     }
 
     private static (double, double)? Band(TreeForm form)

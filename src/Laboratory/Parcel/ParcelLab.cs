@@ -73,6 +73,7 @@ public static class ParcelLab
             milliseconds
         )
         {
+            Air = ParcelAirOutcome.From(asked, outcome.WarmestCelsius),
             Band = band.Length > 0 ? (band[0], band[1]) : null,
         };
     }

@@ -34,6 +34,7 @@ public static class ParcelText
                 Band(json, band.Low, band.High);
             }
 
+            ParcelAirText.Json(json, result.Air);
             json.WriteBoolean("settledAtStart", result.Outcome.IsSettled);
             json.WriteNumber("wallJoules", result.Outcome.WallJoules);
             json.WriteNumber("heatJoules", result.Outcome.HeatJoules);
@@ -83,6 +84,7 @@ public static class ParcelText
             words.Append(Side("above", band.High.Celsius, band.High.SecondsAbove, band.High.FirstAbove));
         }
 
+        words.Append(ParcelAirText.Words(result.Air));
         if (outcome.IsSettled)
         {
             words.Append("packs and contents were not at one temperature and were settled at hour 0\n");
@@ -137,7 +139,7 @@ public static class ParcelText
 
     private static double? Hour(double seconds) => double.IsFinite(seconds) ? seconds / SecondsPerHour : null;
 
-    private static void Number(Utf8JsonWriter json, string key, double? value)
+    internal static void Number(Utf8JsonWriter json, string key, double? value)
     {
         if (value is { } number)
         {

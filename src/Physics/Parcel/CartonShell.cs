@@ -21,6 +21,9 @@ public readonly record struct CartonShell(
     double FilmResistance
 )
 {
+    /// <summary>Gets the room inside, m³.</summary>
+    public double InsideVolume => LengthMeters * WidthMeters * HeightMeters;
+
     /// <summary>Gets the inside surface, m².</summary>
     public double InsideArea => Surface(LengthMeters, WidthMeters, HeightMeters);
 
