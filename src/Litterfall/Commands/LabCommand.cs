@@ -7,6 +7,7 @@ using Litterfall.Laboratory.Column;
 using Litterfall.Laboratory.Crew;
 using Litterfall.Laboratory.Headspace;
 using Litterfall.Laboratory.Light;
+using Litterfall.Laboratory.Parcel;
 using Litterfall.Physics.Soil;
 
 namespace Litterfall.App.Commands;
@@ -21,6 +22,7 @@ internal static class LabCommand
             Headspace(),
             Light(),
             Crew(),
+            Parcel(),
         };
 
     private static Command Column()
@@ -213,6 +215,57 @@ internal static class LabCommand
             }
 
             Console.Out.Write(json ? CrewText.Json(outcome) + "\n" : CrewText.Table(outcome));
+            return Exit.Done;
+        }
+        catch (OperationCanceledException)
+        {
+            Console.Error.WriteLine("Interrupted; nothing was printed.");
+            return Exit.Interrupted;
+        }
+    }
+
+    private static Command Parcel()
+    {
+        var path = new Argument<string>("CASE") { Description = "A case file (*.json)." };
+        var json = Arguments.Json();
+        var command = new Command("parcel", "Heat in an insulated carton with packs, hour by hour.")
+        {
+            path,
+            json,
+        };
+        command.SetAction(
+            (parsed, cancel) =>
+                Task.Run(
+                    () => RunParcel(parsed.GetValue(path)!, parsed.GetValue(json), cancel),
+                    CancellationToken.None
+                )
+        );
+        return command;
+    }
+
+    private static int RunParcel(string path, bool json, CancellationToken cancel)
+    {
+        var reading = CaseFile.Read(path, ParcelForm.Read);
+        if (!reading.IsGood)
+        {
+            return Exit.Unusable(json, [.. reading.Faults]);
+        }
+
+        try
+        {
+            using var progress = new LabProgress();
+            progress.Begin(reading.Value!.Hours);
+            var result = ParcelLab.Run(reading.Value!, progress.Past, cancel);
+            progress.Dispose();
+            if (!result.IsFinite)
+            {
+                return Exit.NotSolved(
+                    json,
+                    new TextFault(path, 1, 1, "a temperature is not a number", "milder numbers")
+                );
+            }
+
+            Console.Out.Write(json ? ParcelText.Json(result) + "\n" : ParcelText.Table(result));
             return Exit.Done;
         }
         catch (OperationCanceledException)
