@@ -88,7 +88,7 @@ public static class PackingPlanner
                 return (items, choice.Refusal, cautions);
             }
 
-            items.Add(PackedItem.Animal(traveler, choice));
+            items.Add(PackedItem.Animal(traveler, choice, asked.Hours));
             if (choice.Caution.Length > 0 && !cautions.Contains(choice.Caution))
             {
                 cautions.Add(choice.Caution);
