@@ -72,6 +72,10 @@ public static class TradeJson
             _ => throw new InvalidOperationException($"{typeof(T).Name} is no record of the workshop."),
         };
 
+    /// <summary>Whether records of a kind are written once and never again: evidence.</summary>
+    /// <param name="kind">Word of the kind.</param>
+    internal static bool IsWrittenOnce(string kind) => kind == KindOf<EvidenceEntry>();
+
     /// <summary>As text.</summary>
     public static string Write<T>(T value) => JsonSerializer.Serialize(value, Form);
 

@@ -69,6 +69,18 @@ public sealed record EvidenceEntry
     /// <summary>Fingerprint of the link before; empty for the first.</summary>
     public string Before { get; init; } = "";
 
+    /// <summary>
+    /// Fingerprint of the shop's last link before this parcel; only in the first link of a parcel, and empty
+    /// in the shop's very first. It makes a cut-off tail of that other parcel show.
+    /// </summary>
+    public string ShopBefore { get; init; } = "";
+
+    /// <summary>
+    /// The text that is fingerprinted, whole, as it was when the link was written. Kept beside the members it
+    /// was made from, so that a change of either is found at its place.
+    /// </summary>
+    public string Canonical { get; init; } = "";
+
     /// <summary>Fingerprint of this one, 64 small hexadecimal digits.</summary>
     public required string Sha256 { get; init; }
 }

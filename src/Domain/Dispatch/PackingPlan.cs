@@ -23,6 +23,21 @@ public sealed record PackedCup
     /// <summary>Volume of one, L.</summary>
     public required double Liters { get; init; }
 
+    /// <summary>Outer width, m.</summary>
+    public double WidthMeters { get; init; }
+
+    /// <summary>Height with its lid, m.</summary>
+    public double HeightMeters { get; init; }
+
+    /// <summary>Appendix of the convention on trade in endangered species: "I", "II"; empty for none.</summary>
+    public string Cites { get; init; } = "";
+
+    /// <summary>Where it comes from: number of its tank or lot; empty where nobody said.</summary>
+    public string From { get; init; } = "";
+
+    /// <summary>True for an animal alone in its cup; false for cultures, feeders and plants.</summary>
+    public bool IsAnimal { get; init; }
+
     /// <summary>Pin holes in the lid of one.</summary>
     public int Holes { get; init; }
 
@@ -54,6 +69,15 @@ public sealed record PlacedThing(
 {
     /// <summary>Layer from below: 0 is on the floor.</summary>
     public int Layer { get; init; }
+
+    /// <summary>Lower edge over the floor of the carton, m.</summary>
+    public double ZMeters { get; init; }
+
+    /// <summary>Height, m.</summary>
+    public double HeightMeters { get; init; }
+
+    /// <summary>True for what is round seen from above.</summary>
+    public bool IsRound { get; init; }
 }
 
 /// <summary>A line of the packing list that is ticked off.</summary>
@@ -93,12 +117,34 @@ public sealed record PackingPlan
     /// <summary>Heat capacity of what is in it, as kg of water.</summary>
     public double ContentsKilogramsOfWater { get; init; }
 
+    /// <summary>Loose padding that fills the rest so that nothing shifts, L.</summary>
+    public double PaddingLiters { get; init; }
+
+    /// <summary>Hours that the animals are fasted before; 0 where no animal goes.</summary>
+    public int FastHours { get; init; }
+
+    /// <summary>What stands on the carton, one line each, the largest first.</summary>
+    public Seq<string> CartonLabel { get; init; } = [];
+
     /// <summary>Why it does not fit; empty where it does.</summary>
     public string Refusal { get; init; } = "";
+
+    /// <summary>Key of the smallest carton that would do; empty for none, and where it fits.</summary>
+    public string SmallestCarton { get; init; } = "";
+
+    /// <summary>True where it can be packed so.</summary>
+    public bool Fits => Refusal.Length == 0;
 }
 
 /// <summary>A paper that an animal needs, or may need, on its way.</summary>
 /// <param name="Key">Its stable name.</param>
 /// <param name="Text">What it is and for what, in one sentence.</param>
 /// <param name="IsNeeded">True where it must be there; false where somebody must ask an authority.</param>
-public sealed record AnimalPaper(string Key, string Text, bool IsNeeded);
+public sealed record AnimalPaper(string Key, string Text, bool IsNeeded)
+{
+    /// <summary>Name of the species, common name first; empty for a paper of the whole parcel.</summary>
+    public string Species { get; init; } = "";
+
+    /// <summary>True where somebody looked at it and it is with the parcel.</summary>
+    public bool IsThere { get; init; }
+}
