@@ -68,9 +68,7 @@ internal sealed record PackedItem(
             packed,
             cup,
             traveler.Kilograms + ((dry + water) / 1000) + plastic,
-            (BodyHeat * traveler.Kilograms)
-                + (((DryHeat * dry) + water) / 1000)
-                + (PlasticHeat * plastic)
+            (BodyHeat * traveler.Kilograms) + (((DryHeat * dry) + water) / 1000) + (PlasticHeat * plastic)
         );
     }
 
