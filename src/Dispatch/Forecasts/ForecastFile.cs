@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Litterfall.Domain.Dispatch;
@@ -88,46 +87,38 @@ public static class ForecastFile
             return Refused(name, $"the zone “{wish.Zone}” is unknown", "one such as Europe/Berlin");
         }
 
-        var isJson = IsJson(bytes);
-        var table = isJson ? Table(bytes, out var fault) : null;
-        if (isJson && table is null)
+        if (!IsJson(bytes))
         {
-            return Refused(name, fault ?? "no list of hours is in it", Expected);
+            return Rows(name, bytes, wish);
         }
 
-        var reading = LoggerFile.Read(
-            name,
-            isJson ? Encoding.UTF8.GetBytes(table!) : bytes,
-            new LoggerWish { Zone = wish.Zone }
-        );
-        return reading.Value is { } read ? Taken(name, read, wish) : new(null, reading.Faults);
-
-        static string? Table(ReadOnlySpan<byte> bytes, out string? fault)
+        try
         {
-            fault = null;
-            try
-            {
-                var reader = new Utf8JsonReader(
-                    bytes.StartsWith("\uFEFF"u8) ? bytes[3..] : bytes,
-                    new JsonReaderOptions { AllowTrailingCommas = true }
-                );
-                using var document = JsonDocument.ParseValue(ref reader);
-                return ForecastTable.Read(document.RootElement);
-            }
-            catch (JsonException e)
-            {
-                fault = string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"the JSON breaks off in line {(e.LineNumber ?? 0) + 1}"
-                );
-                return null;
-            }
+            var reader = new Utf8JsonReader(Bare(bytes), new() { AllowTrailingCommas = true });
+            using var document = JsonDocument.ParseValue(ref reader);
+            return ForecastTable.Read(document.RootElement) is { } table
+                ? Rows(name, Encoding.UTF8.GetBytes(table), wish)
+                : Refused(name, "no list of hours is in it", Expected);
+        }
+        catch (JsonException e)
+        {
+            var line = (int)Math.Min((e.LineNumber ?? 0) + 1, int.MaxValue);
+            return new(null, [new TextFault(name, line, 1, "the JSON does not read", Expected)]);
         }
     }
 
+    private static Reading<ForecastHours> Rows(string name, ReadOnlySpan<byte> bytes, ForecastWish wish)
+    {
+        var reading = LoggerFile.Read(name, bytes, new LoggerWish { Zone = wish.Zone });
+        return reading.Value is { } read ? Taken(name, read, wish) : new(null, reading.Faults);
+    }
+
+    private static ReadOnlySpan<byte> Bare(ReadOnlySpan<byte> bytes) =>
+        bytes.StartsWith("\uFEFF"u8) ? bytes[3..] : bytes;
+
     private static bool IsJson(ReadOnlySpan<byte> bytes)
     {
-        var text = bytes.StartsWith("\uFEFF"u8) ? bytes[3..] : bytes;
+        var text = Bare(bytes);
         var at = text.IndexOfAnyExcept(" \t\r\n"u8);
         return at >= 0 && text[at] is (byte)'{' or (byte)'[';
     }
@@ -219,9 +210,8 @@ public static class ForecastFile
             return unit;
         }
 
-        // A line of units, or a unit in the cells: only then does the reader know another than the guess.
-        var isGuess = read.Report.Quirks.Any(q => q.Contains("°F", StringComparison.Ordinal));
-        return shown.Unit.Length > 0 && !isGuess && UnitWord.Find(shown.Unit) is { } told ? told : null;
+        // A line of units, or a unit in the cells.
+        return !read.IsFahrenheitGuessed && UnitWord.Find(shown.Unit) is { } told ? told : null;
     }
 
     /// <summary>Values as the file has them.</summary>
@@ -254,7 +244,7 @@ public static class ForecastFile
             : middle > WarmestMiddle ? (IsFahrenheit(middle) ? UnitWord.Fahrenheit : null)
             : read.Dates == DateOrder.MonthDayYear ? null
             : UnitWord.Celsius;
-        notes.RemoveAll(n => n.Contains("°F", StringComparison.Ordinal));
+        notes.Remove(LoggerReading.FahrenheitGuess);
         if (unit is not null)
         {
             notes.Add($"The file names no unit; its values read as {unit.Name}. Check one hour.");
