@@ -6,6 +6,7 @@ using Litterfall.Verification.Crew;
 using Litterfall.Verification.Floor;
 using Litterfall.Verification.Hygiene;
 using Litterfall.Verification.Light;
+using Litterfall.Verification.Parcel;
 using Litterfall.Verification.Plates;
 using Litterfall.Verification.Sizing;
 using Litterfall.Verification.Soil;
@@ -19,7 +20,7 @@ public static class VerificationList
     /// <summary>All cases in the order of the list.</summary>
     /// <returns>The cases.</returns>
     public static IReadOnlyList<VerificationCase> All() =>
-        [.. GlassAndLife(), .. Air(), .. Soil(), .. Rays(), .. Shop()];
+        [.. GlassAndLife(), .. Air(), .. Soil(), .. Rays(), .. Shop(), .. Parcel()];
 
     private static IEnumerable<VerificationCase> GlassAndLife() =>
         [
@@ -148,5 +149,20 @@ public static class VerificationList
             .. OwnStockingExamples.Cases(),
             .. OwnMixEstimate.Cases(),
             .. OwnPackExamples.Cases(),
+        ];
+
+    private static IEnumerable<VerificationCase> Parcel() =>
+        [
+            .. OwnCartons.Cases(),
+            .. OwnParcelRuns.Cases(),
+            .. OwnParcelSolutions.Cases(),
+            .. OwnIronPack.Cases(),
+            .. OwnCups.Cases(),
+            .. IncroperaLump.Cases(),
+            .. LienhardLump.Cases(),
+            .. SchoolIcebox.Cases(),
+            .. ChemistryTables.Cases(),
+            .. LideDiffusion.Cases(),
+            .. BrownEscombe1900.Cases(),
         ];
 }

@@ -106,8 +106,7 @@ public sealed record CartonFit
             var height = left.FirstOrDefault(i =>
                 i.WidthMeters <= Math.Min(floor.Item1, floor.Item2) + Rounding
                 && z + i.HeightMeters <= room.Z + room.Height + Rounding
-            )
-                ?.HeightMeters;
+            )?.HeightMeters;
             if (height is not { } tall)
             {
                 break;
@@ -147,8 +146,11 @@ public sealed record CartonFit
         foreach (var item in left.Where(i => i.HeightMeters <= height + Rounding).ToList())
         {
             var row = rows.Find(r => r.Takes(item, floor.Length));
-            if (row is null && across + item.WidthMeters <= floor.Width + Rounding
-                && item.WidthMeters <= floor.Length + Rounding)
+            if (
+                row is null
+                && across + item.WidthMeters <= floor.Width + Rounding
+                && item.WidthMeters <= floor.Length + Rounding
+            )
             {
                 row = new Row(across, item.WidthMeters);
                 rows.Add(row);

@@ -26,8 +26,6 @@ public sealed record CupChoice(TransportCup? Cup, int Holes, string Refusal, str
     /// <summary>Smallest cup of anything, L; own choice.</summary>
     private const double SmallestLiters = 0.06;
 
-    private const int FewestHoles = 6;
-    private const int MostHoles = 10;
     private const double Rounding = 1e-9;
 
     /// <summary>The smallest cup that an animal may travel in.</summary>
@@ -61,16 +59,20 @@ public sealed record CupChoice(TransportCup? Cup, int Holes, string Refusal, str
             );
         }
 
-        return new(
-            cup,
-            Math.Clamp(cup.Holes, FewestHoles, MostHoles),
-            "",
-            cup.Liters > most + Rounding
-                ? Invariant($"The cup of the {animal.CommonName} is larger than {most * 1000:0} mL because ")
-                    + "no smaller one is wide enough: fill it loosely with damp moss so that the animal is "
-                    + "not thrown about."
-                : ""
-        );
+        return CupBreath.Holes(cup, animal.Kilograms) is not { } holes
+            ? Refused($"Ten pin holes in the {cup.Name} let in too little air for a {animal.CommonName}.")
+            : new(
+                cup,
+                holes,
+                "",
+                cup.Liters > most + Rounding
+                    ? Invariant(
+                        $"The cup of the {animal.CommonName} is larger than {most * 1000:0} mL because "
+                    )
+                        + "no smaller one is wide enough: fill it loosely with damp moss so that the animal is "
+                        + "not thrown about."
+                    : ""
+            );
     }
 
     private static double NeededWidth(Traveler animal, double length) =>

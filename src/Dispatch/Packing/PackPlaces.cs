@@ -51,7 +51,9 @@ internal static class PackPlaces
         var why = Heat(carton, heat, places);
         var top = heat.Count > 0 ? HeatPackMeters + HeatSpacerMeters : PaddingMeters;
         var walls = new Walls(carton, carton.HeightMeters - top - PaddingMeters);
-        foreach (var kind in packs.Where(p => p.Kind != PackKind.Heat).GroupBy(p => p.Key, StringComparer.Ordinal))
+        foreach (
+            var kind in packs.Where(p => p.Kind != PackKind.Heat).GroupBy(p => p.Key, StringComparer.Ordinal)
+        )
         {
             why = why.Length > 0 ? why : walls.Stand([.. kind], places);
         }

@@ -29,6 +29,9 @@ internal sealed record PackedItem(
     /// <summary>Water of moss that a firm squeeze leaves, share of its room; the library's value.</summary>
     private const double SqueezedShare = 0.3;
 
+    /// <summary>At least so many times the water that the holes let out; own choice.</summary>
+    private const double WaterMargin = 4;
+
     /// <summary>Mass of a cup with its lid over its volume, kg/L; own estimate.</summary>
     private const double CupKilogramsPerLiter = 0.04;
 
@@ -39,11 +42,16 @@ internal sealed record PackedItem(
     private const double PlasticHeat = 0.45;
 
     /// <summary>What is alone in its cup.</summary>
-    public static PackedItem Animal(Traveler traveler, CupChoice choice)
+    /// <param name="traveler">The animal.</param>
+    /// <param name="choice">Its cup.</param>
+    /// <param name="hours">Longest time on the way, h.</param>
+    public static PackedItem Animal(Traveler traveler, CupChoice choice, double hours)
     {
         var cup = choice.Cup!;
         var moss = cup.Liters * MossShare;
-        var (dry, water) = (moss * MossGramsPerLiter, moss * SqueezedShare * 1000);
+        var lost = CupBreath.WaterGrams(cup, choice.Holes, hours);
+        var dry = moss * MossGramsPerLiter;
+        var water = Math.Max(moss * SqueezedShare * 1000, WaterMargin * lost);
         var plastic = cup.Liters * CupKilogramsPerLiter;
         var packed = new PackedCup
         {
@@ -68,9 +76,7 @@ internal sealed record PackedItem(
             packed,
             cup,
             traveler.Kilograms + ((dry + water) / 1000) + plastic,
-            (BodyHeat * traveler.Kilograms)
-                + (((DryHeat * dry) + water) / 1000)
-                + (PlasticHeat * plastic)
+            (BodyHeat * traveler.Kilograms) + (((DryHeat * dry) + water) / 1000) + (PlasticHeat * plastic)
         );
     }
 

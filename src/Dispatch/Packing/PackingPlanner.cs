@@ -62,7 +62,11 @@ public static class PackingPlanner
         var (items, cautions) = (new List<PackedItem>(), new List<string>());
         if (unknown.Length > 0)
         {
-            return (items, Invariant($"“{unknown}” is not in the library, so nobody knows its cup."), cautions);
+            return (
+                items,
+                Invariant($"“{unknown}” is not in the library, so nobody knows its cup."),
+                cautions
+            );
         }
 
         if (travelers.Count == 0 || travelers.Any(t => t.Content.Count < 1))
@@ -84,7 +88,7 @@ public static class PackingPlanner
                 return (items, choice.Refusal, cautions);
             }
 
-            items.Add(PackedItem.Animal(traveler, choice));
+            items.Add(PackedItem.Animal(traveler, choice, asked.Hours));
             if (choice.Caution.Length > 0 && !cautions.Contains(choice.Caution))
             {
                 cautions.Add(choice.Caution);

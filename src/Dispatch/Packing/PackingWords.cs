@@ -52,7 +52,9 @@ internal static class PackingWords
 
         if (items.Exists(i => i.Traveler.Kind == TravelerKind.Plant))
         {
-            steps.Add("Water plants the day before, not today; hold the soil with paper and slip a sleeve on.");
+            steps.Add(
+                "Water plants the day before, not today; hold the soil with paper and slip a sleeve on."
+            );
         }
 
         steps.Add("Photograph each closed cup with its label, and add the photos to the evidence.");
@@ -61,7 +63,9 @@ internal static class PackingWords
             "Set the cups as drawn, card between layers, and fill all gaps with padding: shake it, nothing "
                 + "may shift. Leave the holes of the lids free."
         );
-        steps.Add("Lay the packing list and the papers in a bag on top; start the logger, if one goes along.");
+        steps.Add(
+            "Lay the packing list and the papers in a bag on top; start the logger, if one goes along."
+        );
         steps.Add("Close the liner, then the carton; stick its label on top and on one side.");
         return [.. steps];
     }
@@ -89,7 +93,9 @@ internal static class PackingWords
 
         if (packs.Any(p => p.Kind != PackKind.Heat))
         {
-            steps.Add("Stand the packs along the walls as drawn, each behind its spacer, none against a cup.");
+            steps.Add(
+                "Stand the packs along the walls as drawn, each behind its spacer, none against a cup."
+            );
         }
     }
 

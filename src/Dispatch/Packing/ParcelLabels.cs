@@ -41,7 +41,9 @@ internal static class ParcelLabels
         var isHarmless = items.TrueForAll(i => i.Traveler.Toxin.Length == 0);
         var lines = new List<string>
         {
-            !hasAnimal ? "LIVE PLANTS" : isHarmless ? "LIVE HARMLESS ANIMALS" : "LIVE ANIMALS",
+            !hasAnimal ? "LIVE PLANTS"
+            : isHarmless ? "LIVE HARMLESS ANIMALS"
+            : "LIVE ANIMALS",
             "THIS WAY UP",
         };
         if (asked is { BandLowCelsius: { } low, BandHighCelsius: { } high })

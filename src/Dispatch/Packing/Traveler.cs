@@ -60,8 +60,7 @@ public sealed record Traveler
     public string Taxon => (Entry as AnimalEntry)?.Taxon?.Text ?? "";
 
     /// <summary>True for frogs and toads.</summary>
-    public bool IsFrog =>
-        Taxon.Contains("frog", StringComparison.Ordinal) || Taxon is "toad" or "mantella";
+    public bool IsFrog => Taxon.Contains("frog", StringComparison.Ordinal) || Taxon is "toad" or "mantella";
 
     /// <summary>Mass of one animal, kg; from its length where nobody weighed it.</summary>
     public double Kilograms
