@@ -14,7 +14,8 @@ namespace Litterfall.Dispatch.Demo;
 /// frost, a mild week, and how earlier ones arrived. All invented.
 /// </summary>
 /// <param name="today">Day the demo is filled.</param>
-public sealed class DemoParcels(DateOnly today)
+/// <param name="now">When it is filled, UTC.</param>
+public sealed class DemoParcels(DateOnly today, DateTime now)
 {
     private const string Zone = "Europe/Berlin";
     private const string Home = "Upper Sallow";
@@ -140,6 +141,7 @@ public sealed class DemoParcels(DateOnly today)
             },
             Parcel(3, 202, "Marl Street Dental", "Marl Street", [new("dendrobates-auratus", 4)]) with
             {
+                Papers = ["origin/dendrobates-auratus", "captive-bred/dendrobates-auratus"],
                 WishedDay = Tuesday.AddDays(1),
             },
             Parcel(4, 205, "Rafe Underbank", "Underbank", [new("neoregelia-small", 3)]) with
@@ -291,7 +293,7 @@ public sealed class DemoParcels(DateOnly today)
             Node = node,
             Place = place,
             Zone = Zone,
-            TakenAt = today.ToDateTime(new(5, 0), DateTimeKind.Utc),
+            TakenAt = now,
             From = "typed from the weather page (invented)",
             Hours = TypedDays.Hours(
                 Enumerable
