@@ -43,6 +43,47 @@ public sealed partial class BenchStore
         return rows.ConvertAll(Shown<T>);
     }
 
+    /// <summary>Records of a kind whose key begins with a word, by key.</summary>
+    /// <typeparam name="T">A record of the workshop.</typeparam>
+    /// <param name="begin">How their keys begin.</param>
+    /// <param name="cancel">Ends the reading.</param>
+    public async Task<IReadOnlyList<Kept<T>>> RecordsBeginningAsync<T>(
+        string begin,
+        CancellationToken cancel = default
+    )
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancel);
+        var kind = TradeJson.KindOf<T>();
+        var rows = await db
+            .Records.AsNoTracking()
+            .Where(r => r.Kind == kind && r.Key.StartsWith(begin))
+            .OrderBy(r => r.Key)
+            .ThenBy(r => r.Id)
+            .ToListAsync(cancel);
+        return
+        [
+            .. rows.GroupBy(r => r.Key, StringComparer.Ordinal)
+                .Select(g => g.Last())
+                .Where(r => r.Json.Length > 0)
+                .Select(Shown<T>),
+        ];
+    }
+
+    /// <summary>The record of a kind that was written last; null where there is none.</summary>
+    /// <typeparam name="T">A record of the workshop.</typeparam>
+    /// <param name="cancel">Ends the reading.</param>
+    public async Task<Kept<T>?> LastRecordAsync<T>(CancellationToken cancel = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancel);
+        var kind = TradeJson.KindOf<T>();
+        var row = await db
+            .Records.AsNoTracking()
+            .Where(r => r.Kind == kind && r.Json != "")
+            .OrderByDescending(r => r.Id)
+            .FirstOrDefaultAsync(cancel);
+        return row is null ? null : Shown<T>(row);
+    }
+
     /// <summary>A record as it is now; null where there is none of that key.</summary>
     public async Task<Kept<T>?> RecordAsync<T>(string key, CancellationToken cancel = default)
     {
@@ -178,6 +219,11 @@ public sealed partial class BenchStore
                 .Records.Where(r => r.Kind == part.Kind && r.Key == key)
                 .MaxAsync(r => (int?)r.Version, cancel)
                 ?? 0;
+            if (version > 0 && TradeJson.IsWrittenOnce(part.Kind))
+            {
+                throw new ShopRefusedException("Evidence is never changed; add another line to it.");
+            }
+
             if (version != part.Basis)
             {
                 throw new ShopRefusedException(

@@ -305,12 +305,14 @@ public sealed partial class BenchStore(
             .FirstOrDefaultAsync(cancel);
     }
 
-    /// <summary>The files that count, by name, without pictures.</summary>
+    /// <summary>The files that count, by name, without pictures and evidence.</summary>
     public async Task<IReadOnlyList<FileRow>> FilesAsync(CancellationToken cancel = default)
     {
         await using var db = await contexts.CreateDbContextAsync(cancel);
         var last = db
-            .Files.Where(f => !EF.Functions.Like(f.Name, "photo-%.jpg"))
+            .Files.Where(f =>
+                !EF.Functions.Like(f.Name, "photo-%.jpg") && !EF.Functions.Like(f.Name, "evidence-%.bin")
+            )
             .GroupBy(f => f.Name)
             .Select(g => g.Max(f => f.Id));
         return await db

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using Litterfall.Domain.Cultures;
 using Litterfall.Domain.Cutting;
+using Litterfall.Domain.Dispatch;
 using Litterfall.Domain.Lists;
 using Litterfall.Domain.Nursery;
 using Litterfall.Domain.Schedule;
@@ -63,8 +64,18 @@ public static class TradeJson
             var t when t == typeof(Permit) => "permit",
             var t when t == typeof(VisitContract) => "service-contract",
             var t when t == typeof(TankVisit) => "service-visit",
+            var t when t == typeof(DispatchRules) => "dispatch-rules",
+            var t when t == typeof(Parcel) => "parcel",
+            var t when t == typeof(PlaceForecast) => "forecast",
+            var t when t == typeof(EvidenceEntry) => "evidence",
+            var t when t == typeof(Claim) => "claim",
+            var t when t == typeof(ParcelArrival) => "arrival",
             _ => throw new InvalidOperationException($"{typeof(T).Name} is no record of the workshop."),
         };
+
+    /// <summary>Whether records of a kind are written once and never again: evidence.</summary>
+    /// <param name="kind">Word of the kind.</param>
+    internal static bool IsWrittenOnce(string kind) => kind == KindOf<EvidenceEntry>();
 
     /// <summary>As text.</summary>
     public static string Write<T>(T value) => JsonSerializer.Serialize(value, Form);

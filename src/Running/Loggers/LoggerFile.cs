@@ -155,6 +155,7 @@ public static class LoggerFile
                 Columns = [.. Shown(channels)],
                 FirstRows = [.. FirstRows()],
                 Dates = Dates.Order,
+                IsFahrenheitGuessed = Layout.IsFahrenheitGuessed,
             };
         }
 

@@ -40,4 +40,11 @@ public sealed record LoggerReading
 
     /// <summary>Order in which the dates were read.</summary>
     public required DateOrder Dates { get; init; }
+
+    /// <summary>True where no unit is given and the temperatures were taken as °F.</summary>
+    public bool IsFahrenheitGuessed { get; init; }
+
+    /// <summary>What the report says then.</summary>
+    public const string FahrenheitGuess =
+        "No unit is given; the temperatures can only be °F and were turned into °C.";
 }

@@ -66,7 +66,7 @@ internal sealed record StyleWords(LoggerText Text, FileLayout Layout, RowTable T
         if (Layout.Columns.Any(c => c.Unit == UnitWord.Fahrenheit))
         {
             yield return Layout.IsFahrenheitGuessed
-                ? "No unit is given; the temperatures can only be °F and were turned into °C."
+                ? LoggerReading.FahrenheitGuess
                 : "Temperatures are in °F and were turned into °C.";
         }
 

@@ -30,12 +30,13 @@ public sealed class DependencyTests
         ["Documents"] = Pure[..6],
         ["Workshop"] = Pure[..6],
         ["Running"] = Pure[..6],
+        ["Dispatch"] = [.. Pure[..6], "Workshop", "Running"],
         ["Store"] = Pure[..1],
         ["Verification"] = Pure,
         ["Laboratory"] = Pure,
-        ["Web"] = [.. Pure, "Workshop", "Running", "Store"],
+        ["Web"] = [.. Pure, "Workshop", "Running", "Dispatch", "Store"],
         ["Front"] = [.. Pure, "Verification", "Laboratory"],
-        ["Litterfall"] = [.. Pure, "Workshop", "Running", "Store", "Verification", "Laboratory", "Web"],
+        ["Litterfall"] = [.. Pure, "Workshop", "Running", "Dispatch", "Store", "Verification", "Laboratory", "Web"],
     };
 
     [Fact]

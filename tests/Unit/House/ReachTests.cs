@@ -21,6 +21,7 @@ public sealed class ReachTests
         "Laboratory",
         "Workshop",
         "Running",
+        "Dispatch",
     ];
 
     /// <summary>What starts work: the commands, the pages and the store.</summary>
