@@ -27,7 +27,9 @@ foreach (var (name, packs) in parcels)
         var stepped = new double[scenarios];
         double peer = Median(step < 30.0 ? 3 : rounds, () => ways.Stepped(packs, step, stepped));
         double miss = Enumerable.Range(0, scenarios).Max(i => Math.Abs(stepped[i] - ends[i]));
-        Say($"  steps of {step:0.#} s: {peer:0.0} ms, {peer / ours:0.0} times, off by {miss:0.0e+0} K at most");
+        Say(
+            $"  steps of {step:0.#} s: {peer:0.0} ms, {peer / ours:0.0} times, off by {miss:0.0e+0} K at most"
+        );
     }
 }
 
@@ -46,5 +48,4 @@ static double Median(int rounds, Action run)
     return times[rounds / 2];
 }
 
-static void Say(FormattableString text) =>
-    Console.WriteLine(text.ToString(CultureInfo.InvariantCulture));
+static void Say(FormattableString text) => Console.WriteLine(text.ToString(CultureInfo.InvariantCulture));

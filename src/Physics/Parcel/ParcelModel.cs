@@ -27,7 +27,11 @@ public sealed class ParcelModel
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(heatCapacity);
         if (packs.Length > MostPacks)
         {
-            throw new ArgumentOutOfRangeException(nameof(packs), packs.Length, "more packs than a parcel has");
+            throw new ArgumentOutOfRangeException(
+                nameof(packs),
+                packs.Length,
+                "more packs than a parcel has"
+            );
         }
 
         HeatCapacity = heatCapacity;

@@ -71,12 +71,7 @@ public static class EnthalpyEuler
     }
 
     /// <summary>A curve at a time that does not fall from call to call.</summary>
-    private static double At(
-        ReadOnlySpan<double> times,
-        ReadOnlySpan<double> values,
-        double at,
-        ref int next
-    )
+    private static double At(ReadOnlySpan<double> times, ReadOnlySpan<double> values, double at, ref int next)
     {
         while (next < times.Length && times[next] <= at)
         {
