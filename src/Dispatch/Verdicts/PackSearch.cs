@@ -44,11 +44,14 @@ internal sealed class PackSearch
     /// <summary>Journeys that count.</summary>
     public ImmutableArray<Journey> All => all;
 
-    /// <summary>True where packs keep the band: within the risk, and the absolute limits always.</summary>
-    public bool Keeps(JourneyOdds odds) => odds.Out <= risk && odds.Lethal <= 0;
+    /// <summary>True where packs keep the band within the risk, and the absolute limits far more so.</summary>
+    public bool Keeps(JourneyOdds odds) => odds.Out <= risk && IsAlive(odds);
 
-    /// <summary>True where a parcel without packs stays within the limits from which it would be held.</summary>
-    public bool Bears(JourneyOdds odds) => odds.Hold <= risk && odds.Lethal <= 0;
+    /// <summary>True where a parcel without packs may go: see <see cref="PackLimits.PlainHoldShare"/>.</summary>
+    public bool Bears(JourneyOdds odds) => odds.Hold <= PackLimits.PlainHoldShare && IsAlive(odds);
+
+    /// <summary>True where the absolute limits are kept.</summary>
+    public bool IsAlive(JourneyOdds odds) => odds.Lethal <= risk * PackLimits.LethalRisk;
 
     /// <summary>Odds of one way on all journeys.</summary>
     public TriedWay Try(WayOfPacking way) => new(way, JourneyOdds.Count(way.Parcel, all, limits));
@@ -107,7 +110,7 @@ internal sealed class PackSearch
 
     private (bool IsLethal, double Step, double Miss, double Kilograms) Rank(TriedWay way) =>
         (
-            way.Odds.Lethal > 0,
+            !IsAlive(way.Odds),
             Step(way.Odds),
             Keeps(way.Odds) ? 0 : Math.Round(way.Odds.MeanMissKelvin, 2),
             way.Way.Kilograms
