@@ -316,11 +316,10 @@ internal sealed class JourneyRule
     {
         var usual = frame.Usual(need.IsDepot);
         var shop = task.Rules;
-        var packs = shop.Packs.Concat(DispatchDefaults.Packs).DistinctBy(p => p.Name);
-        var (cartons, _) = Cartons(
-            shop.Cartons.Concat(DispatchDefaults.Cartons).DistinctBy(c => c.Name),
-            _ => true
-        );
+        var packs = shop.Packs.Concat(DispatchDefaults.Packs).DistinctBy(p => p.Name).ToList();
+        var more = shop.Cartons.Concat(DispatchDefaults.Cartons).DistinctBy(c => c.Name).ToList();
+        var isNew = task.Stock.Count > 0 || packs.Count + more.Count > shop.Packs.Count + shop.Cartons.Count;
+        var (cartons, _) = isNew ? Cartons(more, _ => true) : ([], null);
         if (cartons.IsEmpty)
         {
             return "";

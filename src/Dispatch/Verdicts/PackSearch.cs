@@ -18,6 +18,10 @@ internal sealed class PackSearch
     /// <summary>Journeys of the first look.</summary>
     public const int FewJourneys = 40;
 
+    /// <summary>Where all of the first journeys miss the band by far, the others will not save it.</summary>
+    private const int FirstJourneys = 6;
+
+    private const double FarKelvin = 2;
     private const int MostConfirmed = 6;
     private const int MostTried = 18;
 
@@ -70,7 +74,7 @@ internal sealed class PackSearch
         foreach (var way in ways)
         {
             cancel.ThrowIfCancellationRequested();
-            var odds = JourneyOdds.Count(way.Parcel, few, limits);
+            var odds = Look(way);
             // A heat pack that could push it over the band is no way at all.
             if (!way.HasHeat || odds.Warm <= 0)
             {
@@ -103,6 +107,14 @@ internal sealed class PackSearch
         }
 
         return best;
+    }
+
+    private JourneyOdds Look(WayOfPacking way)
+    {
+        var first = JourneyOdds.Count(way.Parcel, few[..Math.Min(FirstJourneys, few.Length)], limits);
+        return first.Out >= 1 && first.MeanMissKelvin > FarKelvin
+            ? first
+            : JourneyOdds.Count(way.Parcel, few, limits);
     }
 
     private double Step(JourneyOdds odds) =>
