@@ -122,9 +122,8 @@ internal ref struct ParcelWalk
         double used = isMelting ? state.Melt(step, most, direction) : state.Warm(step, most, direction);
         tally.Add(step, now, used, before, state.Celsius);
         double outside = used * (drift.Colder + (0.5 * drift.AirSlope * used));
-        double inside = isMelting ? 0.0 : step.RiseIntegral(used);
-        double through = drive.Conductance * (outside - inside);
         double own = used * (drift.Watts + (0.5 * drift.WattsSlope * used));
+        double through = isMelting ? drive.Conductance * outside : step.Through(used, outside, own);
         wall += through;
         added += own;
         turnover += Math.Abs(through) + Math.Abs(own);
