@@ -30,6 +30,7 @@ public static class DispatchDefaults
     [
         Carton("carton-small", "small carton, 25 mm foam", (0.30, 0.20, 0.20), 0.025, 0.35),
         Carton("carton-medium", "medium carton, 30 mm foam", (0.36, 0.28, 0.24), 0.030, 0.7),
+        Carton("carton-thick", "medium carton, 50 mm foam", (0.36, 0.28, 0.24), 0.050, 1.0),
         Carton("carton-large", "large carton, 40 mm foam", (0.46, 0.36, 0.30), 0.040, 1.3),
     ];
 

@@ -69,7 +69,7 @@ internal sealed class JourneyRule
             .First();
         if (need is { Duty: PackDuty.None, IsHeld: false } && usual.Search.Bears(plain.Odds))
         {
-            return Plain(usual, plain);
+            return Plain(space, usual, plain);
         }
 
         return Packed(space, usual, plain);
@@ -174,19 +174,40 @@ internal sealed class JourneyRule
 
     private bool Fits(WayOfPacking way) => frame.Plan(way.Carton.Carton, [.. way.Uses]).Refusal.Length == 0;
 
-    private JourneyAnswer Plain((RouteTimes Times, PackSearch Search) search, TriedWay plain)
+    /// <summary>No rule asks for a pack; where one is better, it is the way that is named.</summary>
+    private JourneyAnswer Plain(
+        PackSpace space,
+        (RouteTimes Times, PackSearch Search) usual,
+        TriedWay plain
+    )
     {
         var odds = plain.Odds;
         var words =
-            $"{VerdictWords.Percent(odds.Hold)} of the journeys without a pack go below "
+            $"It may go without a pack: {VerdictWords.Percent(odds.Hold)} of the journeys go below "
             + $"{VerdictWords.Celsius(band.Limits.HoldBelow)} or above "
-            + $"{VerdictWords.Celsius(band.Limits.HoldAbove)} inside; "
-            + $"{VerdictWords.Percent(odds.Out)} leave {Keep()}.";
-        var more = odds.Out > risk ? " A phase-change pack would keep it closer." : "";
+            + $"{VerdictWords.Celsius(band.Limits.HoldAbove)} inside, {VerdictWords.Percent(odds.Out)} leave "
+            + $"{Keep()}.";
+        var way = plain;
+        if (odds.Out > risk && usual.Search.Best(space.Packed(), Fits, cancel) is { } packed)
+        {
+            if (usual.Search.Keeps(packed.Odds))
+            {
+                way = packed;
+                words +=
+                    $" Better with {packed.Way.Words}: {VerdictWords.Percent(packed.Odds.Out)} leave it.";
+            }
+        }
+
         return new()
         {
-            Reasons = [Made("journey-plain", ShipVerdict.Ship, words + more, odds.Hold)],
-            Choice = Chosen(search, plain),
+            Reasons =
+            [
+                Made("journey-plain", ShipVerdict.Ship, words, odds.Hold) with
+                {
+                    Limit = 100 * PackLimits.PlainHoldShare,
+                },
+            ],
+            Choice = Chosen(usual, way),
             Words = "no pack needed",
         };
     }
@@ -234,11 +255,12 @@ internal sealed class JourneyRule
                     + $"{Math.Ceiling(search.Times.Hours):0}."
             )
             : "";
-        var text = better.Odds.Lethal > 0
+        var text = !search.Search.IsAlive(better.Odds)
             ? $"The best packing in stock ({better.Way.Words}) still lets "
                 + $"{VerdictWords.Percent(better.Odds.Lethal)} of the journeys pass the absolute limits "
                 + $"{VerdictWords.Celsius(band.Limits.BearsLow)} and "
-                + $"{VerdictWords.Celsius(band.Limits.BearsHigh)}; none may."
+                + $"{VerdictWords.Celsius(band.Limits.BearsHigh)}; "
+                + $"{VerdictWords.Percent(risk * PackLimits.LethalRisk)} is the most."
             : $"The best packing in stock ({better.Way.Words}) lets {VerdictWords.Percent(better.Odds.Out)} of "
                 + $"the journeys leave {Keep()}; {VerdictWords.Percent(risk)} is your limit.";
         return new()
@@ -294,11 +316,10 @@ internal sealed class JourneyRule
     {
         var usual = frame.Usual(need.IsDepot);
         var shop = task.Rules;
-        var packs = shop.Packs.Concat(DispatchDefaults.Packs).DistinctBy(p => p.Name);
-        var (cartons, _) = Cartons(
-            shop.Cartons.Concat(DispatchDefaults.Cartons).DistinctBy(c => c.Name),
-            _ => true
-        );
+        var packs = shop.Packs.Concat(DispatchDefaults.Packs).DistinctBy(p => p.Name).ToList();
+        var more = shop.Cartons.Concat(DispatchDefaults.Cartons).DistinctBy(c => c.Name).ToList();
+        var isNew = task.Stock.Count > 0 || packs.Count + more.Count > shop.Packs.Count + shop.Cartons.Count;
+        var (cartons, _) = isNew ? Cartons(more, _ => true) : ([], null);
         if (cartons.IsEmpty)
         {
             return "";
@@ -313,7 +334,7 @@ internal sealed class JourneyRule
             cancel
         );
         return best is not null && search.Keeps(best.Odds)
-            ? $"Have {best.Way.Words}: then {VerdictWords.Percent(best.Odds.Out)} of the journeys leave the band."
+            ? $"Have ready {best.Way.Words}: then {VerdictWords.Percent(best.Odds.Out)} of the journeys leave the band."
             : "";
     }
 

@@ -15,6 +15,18 @@ public static class PackLimits
     /// <summary>Forecast from which on a heat pack has no place, °C: the published guide needs none.</summary>
     public const double MildFrom = Bands.AmphibianGuide.HeatPackBelow;
 
+    /// <summary>
+    /// Share of journeys without a pack that may pass the limits from which a forecast is held. Guide and
+    /// classes count the forecast as it is printed, and leave some kelvin to the absolute limits for its
+    /// error: one journey in ten is that error, more is a forecast too near the limit. Own choice.
+    /// </summary>
+    public const double PlainHoldShare = 0.10;
+
+    /// <summary>
+    /// Share of the allowed risk that may pass the absolute limits: one journey of 500 with 2 %. Own choice.
+    /// </summary>
+    public const double LethalRisk = 0.1;
+
     private static readonly double[] SmallestForHeat = [0.30, 0.23, 0.15];
 
     /// <summary>Why a heat pack may not go into a carton; empty where it may.</summary>

@@ -18,6 +18,10 @@ internal sealed class PackSearch
     /// <summary>Journeys of the first look.</summary>
     public const int FewJourneys = 40;
 
+    /// <summary>Where all of the first journeys miss the band by far, the others will not save it.</summary>
+    private const int FirstJourneys = 6;
+
+    private const double FarKelvin = 2;
     private const int MostConfirmed = 6;
     private const int MostTried = 18;
 
@@ -44,11 +48,14 @@ internal sealed class PackSearch
     /// <summary>Journeys that count.</summary>
     public ImmutableArray<Journey> All => all;
 
-    /// <summary>True where packs keep the band: within the risk, and the absolute limits always.</summary>
-    public bool Keeps(JourneyOdds odds) => odds.Out <= risk && odds.Lethal <= 0;
+    /// <summary>True where packs keep the band within the risk, and the absolute limits far more so.</summary>
+    public bool Keeps(JourneyOdds odds) => odds.Out <= risk && IsAlive(odds);
 
-    /// <summary>True where a parcel without packs stays within the limits from which it would be held.</summary>
-    public bool Bears(JourneyOdds odds) => odds.Hold <= risk && odds.Lethal <= 0;
+    /// <summary>True where a parcel without packs may go: see <see cref="PackLimits.PlainHoldShare"/>.</summary>
+    public bool Bears(JourneyOdds odds) => odds.Hold <= PackLimits.PlainHoldShare && IsAlive(odds);
+
+    /// <summary>True where the absolute limits are kept.</summary>
+    public bool IsAlive(JourneyOdds odds) => odds.Lethal <= risk * PackLimits.LethalRisk;
 
     /// <summary>Odds of one way on all journeys.</summary>
     public TriedWay Try(WayOfPacking way) => new(way, JourneyOdds.Count(way.Parcel, all, limits));
@@ -67,7 +74,7 @@ internal sealed class PackSearch
         foreach (var way in ways)
         {
             cancel.ThrowIfCancellationRequested();
-            var odds = JourneyOdds.Count(way.Parcel, few, limits);
+            var odds = Look(way);
             // A heat pack that could push it over the band is no way at all.
             if (!way.HasHeat || odds.Warm <= 0)
             {
@@ -102,12 +109,20 @@ internal sealed class PackSearch
         return best;
     }
 
+    private JourneyOdds Look(WayOfPacking way)
+    {
+        var first = JourneyOdds.Count(way.Parcel, few[..Math.Min(FirstJourneys, few.Length)], limits);
+        return first.Out >= 1 && first.MeanMissKelvin > FarKelvin
+            ? first
+            : JourneyOdds.Count(way.Parcel, few, limits);
+    }
+
     private double Step(JourneyOdds odds) =>
         risk > 0 ? Math.Floor(odds.Out / risk * RiskSteps) : odds.Out;
 
     private (bool IsLethal, double Step, double Miss, double Kilograms) Rank(TriedWay way) =>
         (
-            way.Odds.Lethal > 0,
+            !IsAlive(way.Odds),
             Step(way.Odds),
             Keeps(way.Odds) ? 0 : Math.Round(way.Odds.MeanMissKelvin, 2),
             way.Way.Kilograms

@@ -7,9 +7,9 @@ namespace Litterfall.Dispatch.Verdicts;
 internal sealed class PackSpace
 {
     /// <summary>Most packs of one kind in a parcel; more is a carton of its own.</summary>
-    public const int MostPacks = 6;
+    public const int MostPacks = 10;
 
-    private const int MostBesideHeat = 2;
+    private static readonly int[] Counts = [1, 2, 3, 4, 6, 8, MostPacks];
 
     private readonly ImmutableArray<PackedCarton> cartons;
     private readonly ImmutableArray<TransportPack> packs;
@@ -53,12 +53,13 @@ internal sealed class PackSpace
         var ways = new List<WayOfPacking>();
         foreach (var carton in cartons)
         {
-            ways.AddRange(Melting(carton, MostPacks).Select(m => new WayOfPacking(carton, [m])));
+            var melting = Melting(carton).ToList();
+            ways.AddRange(melting.Select(m => new WayOfPacking(carton, [m])));
             foreach (var heat in Heat(carton))
             {
                 ways.Add(new(carton, [heat]));
                 ways.AddRange(
-                    Melting(carton, MostBesideHeat)
+                    melting
                         .Where(m => m.Pack.Kind == PackKind.PhaseChange)
                         .Select(m => new WayOfPacking(carton, [heat, m]))
                 );
@@ -69,13 +70,13 @@ internal sealed class PackSpace
         return ways;
     }
 
-    private IEnumerable<(TransportPack Pack, PackUse Use)> Melting(PackedCarton carton, int most)
+    private IEnumerable<(TransportPack Pack, PackUse Use)> Melting(PackedCarton carton)
     {
         foreach (var pack in packs.Where(IsMelting))
         {
-            var room = pack.Liters > 0 ? (int)(carton.FreeLiters / pack.Liters) : most;
-            var count = Math.Min(Math.Min(most, room), stock(pack.Key));
-            for (var n = 1; n <= count; n++)
+            var room = pack.Liters > 0 ? (int)(carton.FreeLiters / pack.Liters) : MostPacks;
+            var most = Math.Min(Math.Min(MostPacks, room), stock(pack.Key));
+            foreach (var n in Counts.Where(n => n <= most).Append(most).Where(n => n > 0).Distinct())
             {
                 foreach (var share in Shares(pack))
                 {
@@ -88,13 +89,11 @@ internal sealed class PackSpace
     private bool IsMelting(TransportPack pack) =>
         pack.Kind == PackKind.PhaseChange || (pack.Kind == PackKind.Ice && TakesIce && Cools);
 
-    private ReadOnlySpan<double> Span(TransportPack pack) =>
+    private double[] Shares(TransportPack pack) =>
         pack.Kind == PackKind.Ice ? [0]
         : Warms && !Cools ? [1, 0.5]
         : Cools && !Warms ? [0, 0.5]
         : [0.5, 1, 0];
-
-    private double[] Shares(TransportPack pack) => Span(pack).ToArray();
 
     private IEnumerable<(TransportPack Pack, PackUse Use)> Heat(PackedCarton carton)
     {

@@ -75,6 +75,7 @@ public static class WeekJudge
         var next = isWeather
             ? First(days.Where(d => d.Day > day.Day), d => d.MayShip && Rule(d, reason) < reason.Verdict)
             : null;
+        var bought = day.Reasons.FirstOrDefault(r => r.Rule == ShipRule.Journey && r.Cure.Length > 0)?.Cure;
         var words = next is { } good ? $"Ship on {CalendarWords.Day(good)}." : "";
         var other = reason.Verdict == ShipVerdict.DepotOnly
             ? "Have it picked up at the depot, or wait for a milder day."
@@ -85,6 +86,7 @@ public static class WeekJudge
             CureDay = next,
             Cure =
                 reason.Cure.Length > 0 ? $"{reason.Cure} {words}".TrimEnd()
+                : isWeather && BandRule.IsPassable(reason) && bought is not null ? $"{bought} {words}".TrimEnd()
                 : words.Length > 0 ? words
                 : other,
         };
