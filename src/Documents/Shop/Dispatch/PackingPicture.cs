@@ -66,7 +66,10 @@ public static class PackingPicture
                 StringComparer.Ordinal
             )
             .Select(same =>
-                Above(plan, keys, [.. packs, .. cups.Where(c => c.Layer == same.First())], Named([.. same]))
+                Above(plan, keys, [.. packs, .. cups.Where(c => c.Layer == same.First())], Named([.. same])) with
+                {
+                    Below = [.. Rising(cups, same.First())],
+                }
             )
             .ToList();
         if (heat.Count > 0)
@@ -76,6 +79,13 @@ public static class PackingPicture
 
         views.Add(Across(plan, keys, cups));
         return views;
+    }
+
+    /// <summary>What stands in a layer below and rises into this one.</summary>
+    private static IEnumerable<PlacedThing> Rising(List<PlacedThing> cups, int layer)
+    {
+        var floor = cups.Where(c => c.Layer == layer).Max(c => c.ZMeters);
+        return cups.Where(c => c.Layer < layer && c.ZMeters + c.HeightMeters > floor + 1e-6);
     }
 
     private static string Named(List<int> layers) =>
@@ -168,6 +178,8 @@ public static class PackingPicture
     {
         public required ImmutableArray<Shape> Shapes { get; init; }
 
+        public ImmutableArray<PlacedThing> Below { get; init; } = [];
+
         public double Width => InsideLength + (2 * Wall);
 
         public double Height => InsideWidth + (2 * Wall);
@@ -180,6 +192,15 @@ public static class PackingPicture
             sketch.Rectangle(top, Width * mm, Height * mm, Pen.Strong, Tone.Field);
             var inside = top.Moved(Wall * mm, Wall * mm);
             sketch.Rectangle(inside, InsideLength * mm, InsideWidth * mm, Pen.Thin, Tone.Paper);
+            foreach (var thing in Below)
+            {
+                var center = inside.Moved(
+                    (thing.XMeters + (thing.LengthMeters / 2)) * mm,
+                    (InsideWidth - thing.YMeters - (thing.WidthMeters / 2)) * mm
+                );
+                sketch.Rings([new Ring(center, thing.LengthMeters / 2 * mm)], Pen.Hidden);
+            }
+
             foreach (var shape in Shapes)
             {
                 One(sketch, shape, inside, mm);
