@@ -15,47 +15,49 @@ namespace Litterfall.Documents.Shop.Dispatch;
 /// </summary>
 public static class PackingCard
 {
-    private const double PictureHeight = 78;
+    private static readonly double[] PictureHeights = [78, 62, 48];
 
     /// <summary>Writes it.</summary>
     /// <param name="sheet">What the papers share.</param>
     /// <param name="cleared">The cleared parcel.</param>
     public static PaperFile Write(ShopSheet sheet, ClearedParcel cleared)
     {
-        var inside = PageFrame.Inside(sheet.Size);
-        var drawing = PackingPicture.Draw(cleared.Plan, inside.Width, PictureHeight);
-        drawing = sheet.IsUs ? UsUnits.Of(drawing) : drawing;
         var name = string.Create(
             CultureInfo.InvariantCulture,
             $"Packing card, parcel {cleared.Parcel.Number}"
         );
+        var head = sheet.Head(name, cleared.Parcel.Recipient);
+        // The largest picture that leaves room for all on one side.
+        var ways = PictureHeights.Select(h => Sides(sheet, head, cleared, h)).ToList();
+        return sheet.Pdf("packing-card.pdf", name, ways.Find(w => w.Count == 1) ?? ways[^1]);
+    }
+
+    private static IReadOnlyList<Drawing> Sides(
+        ShopSheet sheet,
+        PageHead head,
+        ClearedParcel cleared,
+        double pictureHeight
+    )
+    {
+        var inside = PageFrame.Inside(sheet.Size);
+        var drawing = PackingPicture.Draw(cleared.Plan, inside.Width, pictureHeight);
+        drawing = sheet.IsUs ? UsUnits.Of(drawing) : drawing;
         var upper = Upper(cleared, drawing);
-        return sheet.Pdf(
-            "packing-card.pdf",
-            name,
-            PageFrame.Sides(
-                sheet.Size,
-                sheet.Head(name, cleared.Parcel.Recipient),
-                (style, sketch) =>
-                {
-                    var top = Height(upper, inside.Width, style);
-                    sketch?.Place(drawing, new(inside.X, inside.Y + top));
-                    var column = Flow.Columns(Below(inside, drawing, top), 2)[0];
-                    return [.. upper, new ColumnBreak(), .. Flow.Shared(Groups(cleared), column, style)];
-                },
-                style =>
-                {
-                    var top = Height(upper, inside.Width, style);
-                    return
-                    [
-                        inside with
-                        {
-                            Height = top + 0.1,
-                        },
-                        .. Flow.Columns(Below(inside, drawing, top), 2),
-                    ];
-                }
-            )
+        return PageFrame.Sides(
+            sheet.Size,
+            head,
+            (style, sketch) =>
+            {
+                var top = Flow.Height(upper, inside.Width, style);
+                sketch?.Place(drawing, new(inside.X, inside.Y + top));
+                var column = Flow.Columns(Below(inside, drawing, top), 2)[0];
+                return [.. upper, new ColumnBreak(), .. Flow.Shared(Groups(cleared), column, style)];
+            },
+            style =>
+            {
+                var top = Flow.Height(upper, inside.Width, style);
+                return [inside with { Height = top + 0.1 }, .. Flow.Columns(Below(inside, drawing, top), 2)];
+            }
         );
     }
 
@@ -65,9 +67,6 @@ public static class PackingCard
             Y = inside.Y + top + drawing.Height + 1,
             Height = inside.Height - top - drawing.Height - 1,
         };
-
-    private static double Height(ImmutableArray<Block> blocks, double width, Style style) =>
-        Flow.Height(blocks, width, style);
 
     private static ImmutableArray<Block> Upper(ClearedParcel cleared, Drawing drawing) =>
         [
@@ -80,7 +79,7 @@ public static class PackingCard
                 Tone = Tone.Quiet,
             },
             new Words(
-                $"{Carton(cleared.Plan.Carton)}, from above and across, {PackingPicture.Scale(drawing)}. "
+                $"{Carton(cleared.Plan.Carton)}. Seen from above and across, {PackingPicture.Scale(drawing)}. "
                     + Legend(cleared.Plan)
             )
             {
@@ -92,9 +91,9 @@ public static class PackingCard
         NumberText.Capital(carton.Name)
         + string.Create(
             CultureInfo.InvariantCulture,
-            $" (inside {carton.LengthMeters * 100:0.#} × {carton.WidthMeters * 100:0.#} × "
+            $", inside {carton.LengthMeters * 100:0.#} × {carton.WidthMeters * 100:0.#} × "
         )
-        + string.Create(CultureInfo.InvariantCulture, $"{carton.HeightMeters * 100:0.#} cm)");
+        + string.Create(CultureInfo.InvariantCulture, $"{carton.HeightMeters * 100:0.#} cm");
 
     private static string Verdict(ClearedParcel cleared)
     {

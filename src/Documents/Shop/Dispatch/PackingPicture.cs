@@ -16,6 +16,7 @@ public static class PackingPicture
     private const double Between = 7;
     private const double Caption = 6.5;
     private const double Millimeter = 1000;
+    private const int FewViews = 3;
 
     /// <summary>Numbers of the kinds of cups in a plan, by what lives in them.</summary>
     /// <param name="plan">The plan.</param>
@@ -90,7 +91,8 @@ public static class PackingPicture
                 }
             )
             .ToList();
-        if (heat.Count > 0)
+        // The section shows it too: among many layers its own view is left out.
+        if (heat.Count > 0 && views.Count < FewViews)
         {
             views.Add(Above(plan, keys, heat, "Under the lid"));
         }
