@@ -1,4 +1,5 @@
 using Litterfall.App.Commands;
+using Litterfall.App.Shipping;
 using Litterfall.App.Tanks;
 using Litterfall.App.Trade;
 using Litterfall.Domain.Faults;
@@ -20,6 +21,7 @@ public static class Program
                 .. DeskCommands.All(),
                 .. TradeCommands.All(),
                 .. TankCommands.All(),
+                .. ShippingCommands.All(),
             ],
             Fault
         );

@@ -69,6 +69,21 @@ public sealed partial class BenchStore
         ];
     }
 
+    /// <summary>The record of a kind that was written last; null where there is none.</summary>
+    /// <typeparam name="T">A record of the workshop.</typeparam>
+    /// <param name="cancel">Ends the reading.</param>
+    public async Task<Kept<T>?> LastRecordAsync<T>(CancellationToken cancel = default)
+    {
+        await using var db = await contexts.CreateDbContextAsync(cancel);
+        var kind = TradeJson.KindOf<T>();
+        var row = await db
+            .Records.AsNoTracking()
+            .Where(r => r.Kind == kind && r.Json != "")
+            .OrderByDescending(r => r.Id)
+            .FirstOrDefaultAsync(cancel);
+        return row is null ? null : Shown<T>(row);
+    }
+
     /// <summary>A record as it is now; null where there is none of that key.</summary>
     public async Task<Kept<T>?> RecordAsync<T>(string key, CancellationToken cancel = default)
     {

@@ -45,7 +45,8 @@ public static class StoreTrouble
     internal static bool IsRace(Exception fault) =>
         fault is Microsoft.EntityFrameworkCore.DbUpdateConcurrencyException
         || (fault as SqliteException ?? fault.InnerException as SqliteException)
-            is { SqliteErrorCode: Constraint } or { SqliteExtendedErrorCode: BusySnapshot };
+            is { SqliteErrorCode: Constraint }
+                or { SqliteExtendedErrorCode: BusySnapshot };
 
     private static string Words(SqliteException fault) =>
         fault.SqliteErrorCode switch

@@ -69,6 +69,7 @@ public static class TradeJson
             var t when t == typeof(PlaceForecast) => "forecast",
             var t when t == typeof(EvidenceEntry) => "evidence",
             var t when t == typeof(Claim) => "claim",
+            var t when t == typeof(ParcelArrival) => "arrival",
             _ => throw new InvalidOperationException($"{typeof(T).Name} is no record of the workshop."),
         };
 

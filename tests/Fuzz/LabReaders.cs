@@ -7,6 +7,7 @@ using Litterfall.Laboratory.Column;
 using Litterfall.Laboratory.Crew;
 using Litterfall.Laboratory.Headspace;
 using Litterfall.Laboratory.Light;
+using Litterfall.Laboratory.Parcel;
 
 namespace Litterfall.FuzzTests;
 
@@ -16,6 +17,7 @@ internal static class LabReaders
     private const double LongestHours = 48;
     private const double ShortestSeconds = 30;
     private const int LongestDays = 2000;
+    private const double LongestParcelHours = 2000;
     private static readonly TradeCatalog Catalog = Shop.Embedded();
 
     /// <summary>All of them.</summary>
@@ -23,6 +25,7 @@ internal static class LabReaders
     [
         new("headspace-cases", Readers.Corpus("headspace-cases"), Headspace),
         new("crew-cases", Readers.Corpus("crew-cases"), Crew),
+        new("parcel-cases", Readers.Corpus("parcel-cases"), Parcel),
         new("column-cases", Readers.Corpus("column-cases"), Column) { Share = 2 },
         new("light-cases", Readers.Corpus("light-cases"), Light) { Share = 2 },
     ];
@@ -42,13 +45,17 @@ internal static class LabReaders
         }
 
         var outcome = HeadspaceLab.Run(asked, _ => { }, TestContext.Current.CancellationToken);
-        return outcome.StoppedEarly is { } stop ? stop.Reason.Length > 0 ? null : "a stop without a reason"
-            : FiniteNumbers.Broken(outcome) is { } broken ? broken
-            : outcome.Hours.Any(h => h.HumidityPercent is not (>= 0 and <= 100.000001))
-                ? $"a humidity of {outcome.Hours.Max(h => h.HumidityPercent)} %"
-            : outcome.LedgerErrorGrams > 1e-6 * (1 + outcome.Hours.Max(h => Math.Abs(h.VentedGrams)))
-                ? $"the water misses by {outcome.LedgerErrorGrams} g"
-            : null;
+        return outcome.StoppedEarly is { } stop
+            ? stop.Reason.Length > 0
+                ? null
+                : "a stop without a reason"
+            : FiniteNumbers.Broken(outcome) is { } broken
+                ? broken
+                : outcome.Hours.Any(h => h.HumidityPercent is not (>= 0 and <= 100.000001))
+                    ? $"a humidity of {outcome.Hours.Max(h => h.HumidityPercent)} %"
+                    : outcome.LedgerErrorGrams > 1e-6 * (1 + outcome.Hours.Max(h => Math.Abs(h.VentedGrams)))
+                        ? $"the water misses by {outcome.LedgerErrorGrams} g"
+                        : null;
     }
 
     private static string? Crew(byte[] input)
@@ -66,6 +73,31 @@ internal static class LabReaders
 
         var outcome = CrewLab.Run(reading.Value, _ => { }, TestContext.Current.CancellationToken);
         return outcome.StoppedEarly is not null ? null : FiniteNumbers.Broken(outcome);
+    }
+
+    private static string? Parcel(byte[] input)
+    {
+        var reading = CaseFile.Read("case.json", input, ParcelForm.Read);
+        if (!reading.IsGood)
+        {
+            return Readers.Told(reading.Faults);
+        }
+
+        var asked = reading.Value!;
+        if (asked.Hours > LongestParcelHours)
+        {
+            return null;
+        }
+
+        var result = ParcelLab.Run(asked, _ => { }, TestContext.Current.CancellationToken);
+        var outcome = result.Outcome;
+        return result.Stop is { Length: > 0 } ? null
+            : FiniteNumbers.Broken(result) is { } broken ? broken
+            : result.Hours.Any(h => h.Liquid is < 0 or > 1 || h.Packs.Any(p => p is not (>= 0 and <= 1)))
+                ? "a pack is less than frozen or more than liquid"
+            : Math.Abs(outcome.BalanceErrorJoules) > 1e-9 * (1 + outcome.TurnoverJoules)
+                ? $"the heat misses by {outcome.BalanceErrorJoules} of {outcome.TurnoverJoules} J"
+            : null;
     }
 
     private static string? Column(byte[] input)

@@ -32,10 +32,10 @@ public static class AmphibianGuide
     /// <summary>Not shipped below, °C (38 °F).</summary>
     public const double NotBelow = 3.3;
 
-    /// <summary>Heat pack below, °C: 59 °F is its last, 60 °F needs none; between them a pack.</summary>
+    /// <summary>Heat pack below, °C: printed up to 15, none from 15.6 on; between them a pack.</summary>
     public const double HeatPackBelow = 15.6;
 
-    /// <summary>Cold pack above, °C: 79 °F needs none, 80 °F does; between them a pack.</summary>
+    /// <summary>Cold pack above, °C: printed none up to 26, from 26.7 on; between them a pack.</summary>
     public const double ColdPackAbove = 26;
 
     /// <summary>Depot pick-up only from here on, °C; the cold pack ends and the depot begins here.</summary>

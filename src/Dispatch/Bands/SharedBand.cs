@@ -10,6 +10,9 @@ public sealed record SharedBand
     /// <summary>The strictest of them: the first that is held when it gets warm.</summary>
     public required LiveGood Strictest { get; init; }
 
+    /// <summary>All of them that have a class.</summary>
+    public required Seq<LiveGood> All { get; init; }
+
     /// <summary>All limits together; the letter is that of the strictest.</summary>
     public required TransportBand Limits { get; init; }
 
@@ -41,6 +44,7 @@ public sealed record SharedBand
         return new()
         {
             Strictest = strictest,
+            All = [.. all],
             ColdSide = all.MaxBy(g => g.Band!.KeepLow)!,
             WarmSide = all.MinBy(g => g.Band!.KeepHigh)!,
             Limits = strictest.Band! with

@@ -214,8 +214,8 @@ public sealed class ShipDays(CarrierTerms carrier, ShopCalendar calendar, RestDa
         {
             return Never(
                 "eve-of-a-holiday",
-                $"{here.Name} follows: on {CalendarWords.Day(days.Leaves)} nothing leaves after "
-                    + $"{CalendarWords.Hour(ends)}."
+                $"On {CalendarWords.Day(days.Leaves)} nothing leaves after {CalendarWords.Hour(ends)}: "
+                    + $"{here.Name} follows."
             );
         }
 
@@ -223,8 +223,8 @@ public sealed class ShipDays(CarrierTerms carrier, ShopCalendar calendar, RestDa
             && carrier.DeliversUntilHour > stop
             ? Never(
                 "eve-of-a-holiday",
-                $"{there.Name} follows: on {CalendarWords.Day(days.Arrives)} nothing is brought after "
-                    + $"{CalendarWords.Hour(stop)}, and it may come as late as "
+                $"On {CalendarWords.Day(days.Arrives)} nothing is brought after {CalendarWords.Hour(stop)}, as "
+                    + $"{there.Name} follows, and it may come as late as "
                     + $"{CalendarWords.Hour(carrier.DeliversUntilHour)}."
             )
             : null;

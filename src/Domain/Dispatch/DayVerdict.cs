@@ -170,6 +170,12 @@ public sealed record DayVerdict
     /// <summary>Coldest forecast by place of the route, °C.</summary>
     public Seq<NodeRange> Nodes { get; init; } = [];
 
+    /// <summary>When the oldest forecast that it knew was taken, UTC; null where it knew none.</summary>
+    public DateTime? ForecastTakenAt { get; init; }
+
+    /// <summary>When it was made, UTC; null where nobody wrote it down.</summary>
+    public DateTime? JudgedAt { get; init; }
+
     /// <summary>True where it may leave on this day, in the way that the verdict says.</summary>
     public bool MayShip => Verdict is ShipVerdict.Ship or ShipVerdict.ShipWithPacks or ShipVerdict.DepotOnly;
 }

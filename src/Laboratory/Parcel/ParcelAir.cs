@@ -6,6 +6,9 @@ namespace Litterfall.Laboratory.Parcel;
 /// <summary>What is asked about the air of a parcel beside its heat.</summary>
 public sealed record ParcelAir
 {
+    /// <summary>Gets whether anything is asked.</summary>
+    public bool IsAsked => !Iron.IsEmpty || Vents is not null || Cup is not null;
+
     /// <summary>Gets the heat packs that rust.</summary>
     public ImmutableArray<IronPack> Iron { get; init; } = [];
 

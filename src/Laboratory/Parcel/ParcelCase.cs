@@ -33,6 +33,22 @@ public sealed record ParcelCase(CartonShell Shell, double HeatCapacity, double S
 /// <param name="Packs">Liquid share of each pack where there are several.</param>
 public sealed record ParcelHour(double Hour, double InsideC, double? Liquid, ImmutableArray<double> Packs);
 
+/// <summary>Time outside a band.</summary>
+/// <param name="LowC">Its lower end, °C.</param>
+/// <param name="HighC">Its upper end, °C.</param>
+/// <param name="HoursBelow">Time below, h.</param>
+/// <param name="HoursAbove">Time above, h.</param>
+/// <param name="FirstBelowHour">When first below, h; null for never.</param>
+/// <param name="FirstAboveHour">When first above, h; null for never.</param>
+public sealed record ParcelBand(
+    double LowC,
+    double HighC,
+    double HoursBelow,
+    double HoursAbove,
+    double? FirstBelowHour,
+    double? FirstAboveHour
+);
+
 /// <summary>What a case came to.</summary>
 /// <param name="Hours">Full hours, and the end.</param>
 /// <param name="Outcome">Extremes and heat.</param>
@@ -47,13 +63,12 @@ public sealed record ParcelResult(
     double Milliseconds
 )
 {
-    /// <summary>Gets the time below the band and above it; null without a band.</summary>
-    public (LevelExposure Low, LevelExposure High)? Band { get; init; }
+    /// <summary>Gets the time outside the band; null without one.</summary>
+    public ParcelBand? Band { get; init; }
 
-    /// <summary>Gets the air of packs, carton and cup.</summary>
-    public required ParcelAirOutcome Air { get; init; }
+    /// <summary>Gets the air of packs, carton and cup; null where it was not asked or the run stopped.</summary>
+    public ParcelAirOutcome? Air { get; init; }
 
-    /// <summary>Gets whether every number is one that can be printed.</summary>
-    public bool IsFinite =>
-        double.IsFinite(Outcome.BalanceErrorJoules) && Hours.All(h => double.IsFinite(h.InsideC));
+    /// <summary>Gets why the numbers did not come out; null where they did.</summary>
+    public string? Stop { get; init; }
 }

@@ -18,6 +18,7 @@ public static class ParcelForm
     private static readonly ImmutableArray<string> Kinds = ["phaseChange", "heat", "iron"];
     private static readonly NumberRange Side = new(1.0, 1000.0);
     private static readonly NumberRange Celsius = new(-100.0, 150.0);
+    private static readonly NumberRange PackHours = new(0.5, 1000.0);
     private static readonly NumberRange Hours = NumberRange.Positive(MostHours);
 
     /// <summary>The checked case, or null and faults on the form.</summary>
@@ -25,7 +26,7 @@ public static class ParcelForm
     public static ParcelCase? Read(TreeForm form)
     {
         var shell = Shell(form);
-        double kilograms = form.Number("contentsKgWater", new NumberRange(1e-6, 10_000.0));
+        double kilograms = form.Number("contentsKgWater", new NumberRange(0.001, 10_000.0));
         double start = form.Number("startC", Celsius);
         var (times, values) = form.Points("ambient", Celsius, MostHours);
         var packs = form.OptionalObjects("packs", "a pack", ParcelModel.MostPacks);
@@ -62,7 +63,11 @@ public static class ParcelForm
         var inside = form.Numbers("insideCm", Side, 3);
         if (form.IsGood && inside.Length != 3)
         {
-            form.Refuse("insideCm", FormattableString.Invariant($"insideCm has {inside.Length} numbers"), Sides);
+            form.Refuse(
+                "insideCm",
+                FormattableString.Invariant($"insideCm has {inside.Length} numbers"),
+                Sides
+            );
         }
 
         double wall = form.Number("wallMm", NumberRange.UpTo(500.0));
@@ -133,7 +138,7 @@ public static class ParcelForm
         if (pack.OptionalObject("iron", "an iron pack") is { } rust)
         {
             double kilograms = KilogramsPerGram * rust.Number("grams", NumberRange.Positive(10_000.0));
-            var one = new IronPack(kilograms, SecondsPerHour * rust.Number("hours", Hours));
+            var one = new IronPack(kilograms, SecondsPerHour * rust.Number("hours", PackHours));
             iron.Add(one);
             heats.Add(one.Power(0.0));
             rust.Close();

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Diagnostics;
+using Litterfall.Physics.Air;
 using Litterfall.Physics.Parcel;
 
 namespace Litterfall.Laboratory.Parcel;
@@ -48,33 +49,56 @@ public static class ParcelLab
             }
         );
         double milliseconds = Math.Round(watch.Elapsed.TotalMilliseconds, 3);
-        var hours = ImmutableArray.CreateBuilder<ParcelHour>(rows);
-        for (int row = 0; row < rows; row++)
-        {
-            cancel.ThrowIfCancellationRequested();
-            hours.Add(
-                new ParcelHour(
-                    Math.Min(row, asked.Hours),
-                    celsius[row],
-                    asked.Packs.IsEmpty ? null : liquid[row],
-                    asked.Packs.Length > 1
-                        ? [.. packs.AsSpan(row * asked.Packs.Length, asked.Packs.Length)]
-                        : []
-                )
-            );
-            progress(row);
-        }
-
+        string? stop = Stop(asked, outcome);
         return new ParcelResult(
-            hours.ToImmutable(),
+            [.. Enumerable.Range(0, rows).Select(row => Row(row))],
             outcome,
             conductance,
             asked.HeatCapacity / conductance / SecondsPerHour,
             milliseconds
         )
         {
-            Air = ParcelAirOutcome.From(asked, outcome.WarmestCelsius),
-            Band = band.Length > 0 ? (band[0], band[1]) : null,
+            Air =
+                stop is null && asked.Air.IsAsked
+                    ? ParcelAirOutcome.From(asked, outcome.WarmestCelsius)
+                    : null,
+            Stop = stop,
+            Band = band.Length > 0 ? Band(band[0], band[1]) : null,
         };
+
+        ParcelHour Row(int row)
+        {
+            cancel.ThrowIfCancellationRequested();
+            progress(row);
+            int count = asked.Packs.Length;
+            return new ParcelHour(
+                Math.Min(row, asked.Hours),
+                celsius[row],
+                count == 0 ? null : liquid[row],
+                count > 1 ? [.. packs.AsSpan(row * count, count)] : []
+            );
+        }
     }
+
+    /// <summary>Why the numbers did not come out; null where they did.</summary>
+    private static string? Stop(ParcelCase asked, in ParcelOutcome outcome) =>
+        !double.IsFinite(outcome.BalanceErrorJoules + outcome.TurnoverJoules + outcome.EndCelsius)
+            ? "a temperature is not a number"
+        : asked.Air.IsAsked && !MoistAir.Holds(outcome.WarmestCelsius)
+            ? FormattableString.Invariant(
+                $"contents reach {outcome.WarmestCelsius:0.#} °C, where laws of air and animals do not hold"
+            )
+        : null;
+
+    private static ParcelBand Band(LevelExposure low, LevelExposure high) =>
+        new(
+            low.Celsius,
+            high.Celsius,
+            low.SecondsBelow / SecondsPerHour,
+            high.SecondsAbove / SecondsPerHour,
+            Hour(low.FirstBelow),
+            Hour(high.FirstAbove)
+        );
+
+    private static double? Hour(double seconds) => double.IsFinite(seconds) ? seconds / SecondsPerHour : null;
 }

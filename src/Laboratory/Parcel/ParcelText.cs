@@ -3,7 +3,6 @@ using System.Text;
 using System.Text.Json;
 using Litterfall.Documents.Json;
 using Litterfall.Documents.Text;
-using Litterfall.Physics.Parcel;
 
 namespace Litterfall.Laboratory.Parcel;
 
@@ -31,10 +30,14 @@ public static class ParcelText
             Extreme(json, "warmest", result.Outcome.WarmestCelsius, result.Outcome.WarmestSeconds);
             if (result.Band is { } band)
             {
-                Band(json, band.Low, band.High);
+                Band(json, band);
             }
 
-            ParcelAirText.Json(json, result.Air);
+            if (result.Air is { } air)
+            {
+                ParcelAirText.Json(json, air);
+            }
+
             json.WriteBoolean("settledAtStart", result.Outcome.IsSettled);
             json.WriteNumber("wallJoules", result.Outcome.WallJoules);
             json.WriteNumber("heatJoules", result.Outcome.HeatJoules);
@@ -70,21 +73,15 @@ public static class ParcelText
             CultureInfo.InvariantCulture,
             $"UA {result.Conductance:0.####} W/K, time constant {result.TimeConstantHours:0.###} h\n"
         );
-        words.Append(
-            CultureInfo.InvariantCulture,
-            $"coldest {outcome.ColdestCelsius:0.00} C at hour {outcome.ColdestSeconds / SecondsPerHour:0.##}, "
-        );
-        words.Append(
-            CultureInfo.InvariantCulture,
-            $"warmest {outcome.WarmestCelsius:0.00} C at hour {outcome.WarmestSeconds / SecondsPerHour:0.##}\n"
-        );
+        words.Append(Extreme("coldest", outcome.ColdestCelsius, outcome.ColdestSeconds)).Append(", ");
+        words.Append(Extreme("warmest", outcome.WarmestCelsius, outcome.WarmestSeconds)).Append('\n');
         if (result.Band is { } band)
         {
-            words.Append(Side("below", band.Low.Celsius, band.Low.SecondsBelow, band.Low.FirstBelow));
-            words.Append(Side("above", band.High.Celsius, band.High.SecondsAbove, band.High.FirstAbove));
+            words.Append(Side("below", band.LowC, band.HoursBelow, band.FirstBelowHour));
+            words.Append(Side("above", band.HighC, band.HoursAbove, band.FirstAboveHour));
         }
 
-        words.Append(ParcelAirText.Words(result.Air));
+        words.Append(result.Air is { } air ? ParcelAirText.Words(air) : "");
         if (outcome.IsSettled)
         {
             words.Append("packs and contents were not at one temperature and were settled at hour 0\n");
@@ -125,19 +122,17 @@ public static class ParcelText
         json.WriteEndObject();
     }
 
-    private static void Band(Utf8JsonWriter json, LevelExposure low, LevelExposure high)
+    private static void Band(Utf8JsonWriter json, ParcelBand band)
     {
         json.WriteStartObject("band");
-        json.WriteNumber("lowC", low.Celsius);
-        json.WriteNumber("highC", high.Celsius);
-        json.WriteNumber("hoursBelow", low.SecondsBelow / SecondsPerHour);
-        json.WriteNumber("hoursAbove", high.SecondsAbove / SecondsPerHour);
-        Number(json, "firstBelowHour", Hour(low.FirstBelow));
-        Number(json, "firstAboveHour", Hour(high.FirstAbove));
+        json.WriteNumber("lowC", band.LowC);
+        json.WriteNumber("highC", band.HighC);
+        json.WriteNumber("hoursBelow", band.HoursBelow);
+        json.WriteNumber("hoursAbove", band.HoursAbove);
+        Number(json, "firstBelowHour", band.FirstBelowHour);
+        Number(json, "firstAboveHour", band.FirstAboveHour);
         json.WriteEndObject();
     }
-
-    private static double? Hour(double seconds) => double.IsFinite(seconds) ? seconds / SecondsPerHour : null;
 
     internal static void Number(Utf8JsonWriter json, string key, double? value)
     {
@@ -151,11 +146,17 @@ public static class ParcelText
         }
     }
 
-    private static string Side(string word, double celsius, double seconds, double first) =>
-        Hour(first) is { } hour
+    private static string Extreme(string word, double celsius, double seconds) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{word} {celsius:0.00} C at hour {seconds / SecondsPerHour:0.##}"
+        );
+
+    private static string Side(string word, double celsius, double hours, double? first) =>
+        first is { } hour
             ? string.Create(
                 CultureInfo.InvariantCulture,
-                $"{word} {celsius:0.##} C for {seconds / SecondsPerHour:0.00} h, first at hour {hour:0.00}\n"
+                $"{word} {celsius:0.##} C for {hours:0.00} h, first at hour {hour:0.00}\n"
             )
             : string.Create(CultureInfo.InvariantCulture, $"never {word} {celsius:0.##} C\n");
 

@@ -257,12 +257,9 @@ internal static class LabCommand
             progress.Begin(reading.Value!.Hours);
             var result = ParcelLab.Run(reading.Value!, progress.Past, cancel);
             progress.Dispose();
-            if (!result.IsFinite)
+            if (result.Stop is { } stop)
             {
-                return Exit.NotSolved(
-                    json,
-                    new TextFault(path, 1, 1, "a temperature is not a number", "milder numbers")
-                );
+                return Exit.NotSolved(json, new TextFault(path, 1, 1, stop, "less heat, or a thinner wall"));
             }
 
             Console.Out.Write(json ? ParcelText.Json(result) + "\n" : ParcelText.Table(result));

@@ -12,14 +12,12 @@ namespace Litterfall.Physics.Parcel;
 /// <param name="Conductance">UA, W/K.</param>
 /// <param name="Power">D: net heat at the start of the step, W.</param>
 /// <param name="PowerSlope">D': its change while T stays, W/s.</param>
-internal readonly record struct LumpStep(
-    double Capacity,
-    double Conductance,
-    double Power,
-    double PowerSlope
-)
+internal readonly record struct LumpStep(double Capacity, double Conductance, double Power, double PowerSlope)
 {
     private const int MostIterations = 80;
+
+    /// <summary>Time constants from which on a step counts as one that follows at once.</summary>
+    private const double Stiff = 50.0;
 
     /// <summary>Rise of temperature after so many seconds, K.</summary>
     public double Rise(double seconds)
@@ -29,10 +27,26 @@ internal readonly record struct LumpStep(
     }
 
     /// <summary>Integral of the rise, K s.</summary>
-    public double RiseIntegral(double seconds)
+    private double RiseIntegral(double seconds)
     {
         var (_, two, three) = Phi(-Conductance * seconds / Capacity);
         return seconds * seconds / Capacity * ((Power * two) + (PowerSlope * seconds * three));
+    }
+
+    /// <summary>Heat that comes through the wall, J.</summary>
+    /// <param name="seconds">How long, s.</param>
+    /// <param name="outside">Integral of the air outside less the temperature at the start, K s.</param>
+    /// <param name="own">Heat of packs and animals meanwhile, J.</param>
+    public double Through(double seconds, double outside, double own)
+    {
+        if (Conductance * seconds <= Stiff * Capacity)
+        {
+            return Conductance * (outside - RiseIntegral(seconds));
+        }
+
+        // A lump that follows the air at once: the difference of both is too small to be integrated.
+        var (one, two, _) = Phi(-Conductance * seconds / Capacity);
+        return (seconds * ((Power * one) + (PowerSlope * seconds * two))) - own;
     }
 
     /// <summary>When the temperature turns, s; infinite where it never does.</summary>

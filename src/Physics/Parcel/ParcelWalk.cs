@@ -20,12 +20,7 @@ internal ref struct ParcelWalk
     private double turnover;
     private int rows;
 
-    public ParcelWalk(
-        ParcelModel model,
-        in ParcelDrive drive,
-        in ParcelReport report,
-        Span<double> liquid
-    )
+    public ParcelWalk(ParcelModel model, in ParcelDrive drive, in ParcelReport report, Span<double> liquid)
     {
         this.model = model;
         this.drive = drive;
@@ -49,7 +44,11 @@ internal ref struct ParcelWalk
             var power = heat.MoveTo(now);
             double bend = Math.Min(ambient.NextSeconds, heat.NextSeconds);
             double row = NextRow();
-            Cross(Math.Min(Math.Min(bend, row), drive.EndSeconds), air, (power.Value + drive.SteadyWatts, power.Slope));
+            Cross(
+                Math.Min(Math.Min(bend, row), drive.EndSeconds),
+                air,
+                (power.Value + drive.SteadyWatts, power.Slope)
+            );
             if (now >= row)
             {
                 Write();
@@ -122,9 +121,8 @@ internal ref struct ParcelWalk
         double used = isMelting ? state.Melt(step, most, direction) : state.Warm(step, most, direction);
         tally.Add(step, now, used, before, state.Celsius);
         double outside = used * (drift.Colder + (0.5 * drift.AirSlope * used));
-        double inside = isMelting ? 0.0 : step.RiseIntegral(used);
-        double through = drive.Conductance * (outside - inside);
         double own = used * (drift.Watts + (0.5 * drift.WattsSlope * used));
+        double through = isMelting ? drive.Conductance * outside : step.Through(used, outside, own);
         wall += through;
         added += own;
         turnover += Math.Abs(through) + Math.Abs(own);
@@ -132,9 +130,7 @@ internal ref struct ParcelWalk
     }
 
     private readonly double NextRow() =>
-        report.EverySeconds > 0.0
-            ? Math.Min(rows * report.EverySeconds, drive.EndSeconds)
-            : drive.EndSeconds;
+        report.EverySeconds > 0.0 ? Math.Min(rows * report.EverySeconds, drive.EndSeconds) : drive.EndSeconds;
 
     private void Write()
     {

@@ -48,25 +48,6 @@ public sealed record TimeCurve(double[] Seconds, double[] Values)
     /// <param name="at">The time, s.</param>
     public double From(double at) => new CurveCursor(Seconds, Values).MoveTo(at).Value;
 
-    /// <summary>The integral between two times.</summary>
-    /// <param name="fromSeconds">Start, s.</param>
-    /// <param name="toSeconds">End, s.</param>
-    public double Integral(double fromSeconds, double toSeconds)
-    {
-        var cursor = new CurveCursor(Seconds, Values);
-        double sum = 0.0;
-        double now = fromSeconds;
-        while (now < toSeconds)
-        {
-            var (value, slope) = cursor.MoveTo(now);
-            double end = Math.Min(cursor.NextSeconds, toSeconds);
-            sum += (end - now) * (value + (0.5 * slope * (end - now)));
-            now = end;
-        }
-
-        return sum;
-    }
-
     /// <summary>The value just before a time.</summary>
     private double Before(double at)
     {

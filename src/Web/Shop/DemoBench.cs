@@ -1,12 +1,15 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using Litterfall.Dispatch.Demo;
 using Litterfall.Domain.DesignFile;
+using Litterfall.Domain.Dispatch;
 using Litterfall.Domain.Schedule;
 using Litterfall.Domain.Stock;
 using Litterfall.Domain.Trade;
 using Litterfall.Forecasting;
 using Litterfall.Store;
 using Litterfall.Web.Library;
+using Litterfall.Web.Shipping;
 using Litterfall.Workshop.Demo;
 
 namespace Litterfall.Web.Shop;
@@ -55,7 +58,7 @@ public sealed class DemoBench(
                 Tanks = new(Design(running, "breeding"), Design(running, "T-17")),
             };
             var book = DemoBook.Create(supply, today);
-            await store.WriteAsync(Change(book), cancel);
+            await store.WriteAsync(Parcels(Change(book), new(today, clock.GetUtcNow().UtcDateTime)), cancel);
             await Tanks.Loggers.DemoLoggers.FillAsync(store, cancel);
             await library.LoadPricesAgainAsync();
         }
@@ -112,6 +115,30 @@ public sealed class DemoBench(
         Each(book.Lines, line => change.Add(line));
         Each(book.Quotes, q => change.Issue(q.Order, _ => q));
         Each(book.Papers, p => change.Issue(p.Kind, p.Order, _ => p));
+        return change;
+    }
+
+    private static ShopChange Parcels(ShopChange change, DemoParcels demo)
+    {
+        string Key(int number) => number.ToString(CultureInfo.InvariantCulture);
+        change.Keep(DispatchRules.Key, 0, demo.Rules, "demo");
+        Each(demo.Goods, g => change.Keep(g.Key, 0, g, "demo"));
+        Each(demo.Lots, lot => change
+                .Add(lot)
+                .Add(
+                    new Movement
+                    {
+                        Lot = lot.Id,
+                        Kind = MovementKind.Received,
+                        Amount = lot.Amount,
+                        Day = lot.Since,
+                        Who = DemoShop.Bookkeeper,
+                    }
+                ));
+        Each(demo.Forecasts, f => change.Keep(DispatchDesk.KeyOf(f.Node, f.Place), 0, f, "demo"));
+        Each(demo.Waiting.Concat(demo.Gone), p => change.Keep(Key(p.Number), 0, p, "demo"));
+        Each(demo.Arrivals, a => change.Keep(Key(a.Parcel), 0, a, "demo"));
+        Each(demo.Evidence(TradeJson.Write), e => change.Keep(DispatchDesk.KeyOf(e), 0, e, "demo"));
         return change;
     }
 

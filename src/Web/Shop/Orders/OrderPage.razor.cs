@@ -1,3 +1,4 @@
+using Litterfall.Domain.Dispatch;
 using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;
 
@@ -8,6 +9,7 @@ public sealed partial class OrderPage
 {
     private readonly CancellationTokenSource leaving = new();
     private OrderWork? work;
+    private IReadOnlyList<Parcel> parcels = [];
     private string? fault;
     private bool isLoaded;
     private bool isJudging;
@@ -25,6 +27,10 @@ public sealed partial class OrderPage
         }
 
         work = await OrderWork.OpenAsync(Store, Library, Clock, Shelf, Number);
+        parcels =
+        [
+            .. (await Store.RecordsAsync<Parcel>()).Select(p => p.Value).Where(p => p.Order == Number),
+        ];
         isLoaded = true;
         _ = JudgeAsync();
     }

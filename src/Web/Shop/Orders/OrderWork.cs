@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Litterfall.Dispatch.Losses;
 using Litterfall.Domain.DesignFile;
 using Litterfall.Domain.Findings;
 using Litterfall.Domain.Lists;
@@ -9,6 +10,7 @@ using Litterfall.Judging;
 using Litterfall.Store;
 using Litterfall.Web.Library;
 using Litterfall.Web.Sharing;
+using Litterfall.Web.Shipping.Arrivals;
 using Litterfall.Web.Shop.Stock;
 using Litterfall.Workshop.Orders;
 using Litterfall.Workshop.Quoting;
@@ -108,6 +110,7 @@ public sealed class OrderWork
         Customer = (await store.RecordAsync<Customer>(Order.Customer))?.Value
             ?? new Customer { Key = Order.Customer, Name = Order.Customer };
         (Terms, HasTerms) = await OrderBook.TermsAsync(store);
+        Terms = Terms with { LossPercent = await LossPercentAsync(Terms.LossPercent) };
         Quotes = await store.QuotesAsync(number);
         Papers = await store.InvoicesAsync(number);
         Supply = await OrderBook.SupplyAsync(store);
@@ -119,6 +122,14 @@ public sealed class OrderWork
         Blockers = OrderBlocks.Find(Order, lacking.GetValueOrDefault(number) ?? [], Today);
         return true;
     }
+
+    /// <summary>What prices count with for losses: the shop's own figure until enough parcels arrived.</summary>
+    private async Task<decimal> LossPercentAsync(decimal own) =>
+        Math.Round(
+            LossStatistics.LossPercentFor(await ArrivalReading.AllAsync(store), own).Percent,
+            2,
+            MidpointRounding.AwayFromZero
+        );
 
     /// <summary>Numbers of a version, as far as sizes and goods; null where it cannot be computed.</summary>
     public async Task<DesignNumbers?> NumbersAsync(Guid design, int of)

@@ -4,6 +4,7 @@ using Litterfall.Running.Visits;
 using Litterfall.Web.Shop.Cultures;
 using Litterfall.Web.Shop.Cutting;
 using Litterfall.Web.Shop.Nursery;
+using Litterfall.Web.Shipping;
 using Litterfall.Web.Tanks.Rounds;
 using Litterfall.Web.Tanks.Visits;
 using Litterfall.Workshop.Cultures;
@@ -21,7 +22,8 @@ public sealed class TaskSources(
     NurseryDesk nursery,
     CuttingDesk cutting,
     RoundDesk rounds,
-    VisitDesk visits
+    VisitDesk visits,
+    DispatchDesk dispatch
 )
 {
     /// <summary>Tasks of a span of days, the firm ones first on each day.</summary>
@@ -54,6 +56,7 @@ public sealed class TaskSources(
     // Whoever plants looks after what lives; whoever cuts, plans the cutting.
     private const string AnimalsAndPlants = "plant";
     private const string Cutting = "cut";
+    private const string Packing = "pack";
 
     private delegate Task<IEnumerable<DayTask>> Source(
         PlanView view,
@@ -63,7 +66,7 @@ public sealed class TaskSources(
 
     /// <summary>The list of sources.</summary>
     private IEnumerable<Source> Sources =>
-        [OrdersAsync, CulturesAsync, NurseryAsync, CuttingAsync, TanksAsync, VisitsAsync];
+        [OrdersAsync, CulturesAsync, NurseryAsync, CuttingAsync, TanksAsync, VisitsAsync, ParcelsAsync];
 
     private static Task<IEnumerable<DayTask>> OrdersAsync(
         PlanView view,
@@ -144,6 +147,18 @@ public sealed class TaskSources(
         var shown = await visits.LoadAsync(cancel);
         var coming = shown.Coming(span.Last.DayNumber - shown.Tanks.Today.DayNumber);
         return VisitPlan.Tasks(coming, shown.Customer, first);
+    }
+
+    private async Task<IEnumerable<DayTask>> ParcelsAsync(
+        PlanView view,
+        (DateOnly First, DateOnly Last) span,
+        CancellationToken cancel
+    )
+    {
+        var first = NotBefore(view.Today, span.First);
+        return first > span.Last
+            ? []
+            : For(view, Packing, await dispatch.TasksAsync((first, span.Last), true, cancel));
     }
 
     /// <summary>Tasks of nobody go to who usually does a stage of such work.</summary>

@@ -118,6 +118,9 @@ public sealed class TypedText(string label, string text)
         return null;
     }
 
+    /// <summary>Takes a fault away before the field is read anew.</summary>
+    public void Clear() => Fault = null;
+
     /// <summary>Puts a fault beside the field that only the form can know.</summary>
     /// <param name="fault">What is wrong.</param>
     public void Refuse(string fault) => Fault = fault;
