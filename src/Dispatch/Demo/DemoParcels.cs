@@ -103,7 +103,7 @@ public sealed class DemoParcels(DateOnly today, DateTime now)
                         Id = string.Create(Invariant, $"PKG-{i + 1:00}"),
                         Good = g.Key,
                         Since = today.AddDays(-40),
-                        Amount = g.Key.StartsWith("cup", StringComparison.Ordinal) ? 60 : 6,
+                        Amount = g.Key.StartsWith("cup", StringComparison.Ordinal) ? 60 : 14,
                     }
             ),
         ];
