@@ -71,9 +71,8 @@ public sealed record LiveGood
             return named;
         }
 
-        // A warmth that is borne for hours, with the floors of its own day band and of what it chooses.
-        var stress = Celsius(HeatLimits.Stress(animal));
         var lethal = HeatLimits.Lethal(animal) is { } most ? Celsius(most) : double.PositiveInfinity;
+        var stress = Hours(animal, lethal);
         var coldest =
             animal.CriticalMinimum is { Origin.Provenance: Provenance.Read or Provenance.Measured } least
                 ? Celsius(least)
@@ -91,6 +90,17 @@ public sealed record LiveGood
             Band = strict,
             Tightening = Told(band, strict),
         };
+    }
+
+    /// <summary>
+    /// Warmth that is borne for hours, °C: the measured critical maximum less the margin of keepers, never
+    /// below the warmth that it is kept in by day.
+    /// </summary>
+    private static double Hours(AnimalEntry animal, double lethal)
+    {
+        var margin = HeatLimits.Margin.Si;
+        var kept = animal.WarmestDay is { } day ? Celsius(day) : double.NegativeInfinity;
+        return Math.Max(lethal - margin, kept);
     }
 
     private static LiveGood Crew(LiveGood good, CrewEntry crew)
