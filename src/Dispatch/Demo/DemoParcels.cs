@@ -26,8 +26,8 @@ public sealed class DemoParcels(DateOnly today, DateTime now)
     private const int EveHour = 12;
     private static readonly CultureInfo Invariant = CultureInfo.InvariantCulture;
 
-    /// <summary>The next Tuesday after the day.</summary>
-    private DateOnly Tuesday => today.AddDays(1 + ((int)DayOfWeek.Tuesday - (int)today.DayOfWeek + 6) % 7);
+    /// <summary>The Tuesday of the day or the next one.</summary>
+    private DateOnly Tuesday => today.AddDays(((int)DayOfWeek.Tuesday - (int)today.DayOfWeek + 7) % 7);
 
     /// <summary>The next Thursday after that: the holiday.</summary>
     private DateOnly Holiday => today.AddDays(1 + ((int)DayOfWeek.Thursday - (int)today.DayOfWeek + 6) % 7);
@@ -116,7 +116,7 @@ public sealed class DemoParcels(DateOnly today, DateTime now)
             Forecast(RouteNode.Destination, "Quernmoor", _ => (15, 25)),
             Forecast(RouteNode.Destination, "Pelloway", _ => (14, 22)),
             Forecast(RouteNode.Destination, "Marl Street", d => d < Tuesday ? (9, 15) : (15, 23)),
-            Forecast(RouteNode.Destination, "Underbank", _ => (-4, 5)),
+            Forecast(RouteNode.Destination, "Underbank", _ => (3, 8)),
         ];
 
     /// <summary>Parcels that wait.</summary>
@@ -130,6 +130,7 @@ public sealed class DemoParcels(DateOnly today, DateTime now)
                 [new("dendrobates-leucomelas", 6) { From = "C1" }]
             ) with
             {
+                Papers = ["origin/dendrobates-leucomelas", "captive-bred/dendrobates-leucomelas"],
                 WishedDay = Tuesday,
                 Note = "Hot hub on Tuesday.",
             },
