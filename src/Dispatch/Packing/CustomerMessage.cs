@@ -110,7 +110,8 @@ public static class CustomerMessage
     /// <param name="wished">The day it should have left.</param>
     public static Seq<string> Stays(MessageCase asked, WeekVerdict week, DateOnly wished)
     {
-        var day = week.Days.FirstOrDefault(d => d.Day == wished) ?? week.Days.FirstOrDefault();
+        var day = week.Days.FirstOrDefault(d => d.Day == wished)
+            ?? (week.Days.Count > 0 ? week.Days[0] : null);
         var why = day?.Reasons.Where(r => r.Verdict >= ShipVerdict.DepotOnly).Take(2).ToList() ?? [];
         var reason = string.Join(" ", why.Select(r => Warm(asked, r.Text)));
         var next = week.NextDay is { } free
