@@ -18,18 +18,22 @@ public sealed class WeekJudgeTests
     public void A_hot_hub_on_Tuesday_is_a_stop_and_Wednesday_is_offered()
     {
         (double, double) mild = (17, 23);
-        var week = Parcels.Judged(
-            Parcels.Week(
+        var tuesdayMorning = Parcels.Now.AddDays(1);
+        var task = Parcels.Week(
                 [new(Frog, 4)],
                 [
                     Parcels.Place(RouteNode.Origin, (18, 25), (18, 27), mild, mild, mild, mild),
                     Parcels.Place(RouteNode.Hub, (18, 27), (20, 34), mild, mild, mild, mild),
                     Parcels.Place(RouteNode.Destination, (18, 25), (18, 25), (18, 26), mild, mild, mild),
                 ]
-            ) with
+            );
+        var week = Parcels.Judged(
+            task with
             {
                 From = Parcels.Monday.AddDays(1),
                 Days = 5,
+                Now = tuesdayMorning,
+                Forecasts = [.. task.Forecasts.Select(f => f with { TakenAt = tuesdayMorning })],
             }
         );
         var tuesday = week.Days[0];
