@@ -125,6 +125,12 @@ public sealed class PagesTests(Browser browser, SharedBench bench) : Visits(brow
             (bench.Url + "/workshop/labor", "#stage-0"),
             (bench.Url + "/workshop/prices", "main table"),
             (bench.Url + "/workshop/import", "#list-supplier"),
+            (bench.Url + "/dispatch", ".weekboard td a"),
+            (bench.Url + "/dispatch/1", ".daypart"),
+            (bench.Url + "/dispatch/new?order=203", "#p-order"),
+            (bench.Url + "/dispatch/forecasts", "#f-node"),
+            (bench.Url + "/dispatch/rules", "#homeregion"),
+            (bench.Url + "/dispatch/arrivals", ".losstable"),
             (bench.Url + "/nowhere", "main h1"),
         ];
 

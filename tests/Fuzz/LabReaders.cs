@@ -45,13 +45,17 @@ internal static class LabReaders
         }
 
         var outcome = HeadspaceLab.Run(asked, _ => { }, TestContext.Current.CancellationToken);
-        return outcome.StoppedEarly is { } stop ? stop.Reason.Length > 0 ? null : "a stop without a reason"
-            : FiniteNumbers.Broken(outcome) is { } broken ? broken
-            : outcome.Hours.Any(h => h.HumidityPercent is not (>= 0 and <= 100.000001))
-                ? $"a humidity of {outcome.Hours.Max(h => h.HumidityPercent)} %"
-            : outcome.LedgerErrorGrams > 1e-6 * (1 + outcome.Hours.Max(h => Math.Abs(h.VentedGrams)))
-                ? $"the water misses by {outcome.LedgerErrorGrams} g"
-            : null;
+        return outcome.StoppedEarly is { } stop
+            ? stop.Reason.Length > 0
+                ? null
+                : "a stop without a reason"
+            : FiniteNumbers.Broken(outcome) is { } broken
+                ? broken
+                : outcome.Hours.Any(h => h.HumidityPercent is not (>= 0 and <= 100.000001))
+                    ? $"a humidity of {outcome.Hours.Max(h => h.HumidityPercent)} %"
+                    : outcome.LedgerErrorGrams > 1e-6 * (1 + outcome.Hours.Max(h => Math.Abs(h.VentedGrams)))
+                        ? $"the water misses by {outcome.LedgerErrorGrams} g"
+                        : null;
     }
 
     private static string? Crew(byte[] input)

@@ -14,7 +14,8 @@ namespace Litterfall.Dispatch.Demo;
 /// frost, a mild week, and how earlier ones arrived. All invented.
 /// </summary>
 /// <param name="today">Day the demo is filled.</param>
-public sealed class DemoParcels(DateOnly today)
+/// <param name="now">When it is filled, UTC.</param>
+public sealed class DemoParcels(DateOnly today, DateTime now)
 {
     private const string Zone = "Europe/Berlin";
     private const string Home = "Upper Sallow";
@@ -25,8 +26,8 @@ public sealed class DemoParcels(DateOnly today)
     private const int EveHour = 12;
     private static readonly CultureInfo Invariant = CultureInfo.InvariantCulture;
 
-    /// <summary>The next Tuesday after the day.</summary>
-    private DateOnly Tuesday => today.AddDays(1 + ((int)DayOfWeek.Tuesday - (int)today.DayOfWeek + 6) % 7);
+    /// <summary>The Tuesday of the day or the next one.</summary>
+    private DateOnly Tuesday => today.AddDays(((int)DayOfWeek.Tuesday - (int)today.DayOfWeek + 7) % 7);
 
     /// <summary>The next Thursday after that: the holiday.</summary>
     private DateOnly Holiday => today.AddDays(1 + ((int)DayOfWeek.Thursday - (int)today.DayOfWeek + 6) % 7);
@@ -102,7 +103,7 @@ public sealed class DemoParcels(DateOnly today)
                         Id = string.Create(Invariant, $"PKG-{i + 1:00}"),
                         Good = g.Key,
                         Since = today.AddDays(-40),
-                        Amount = g.Key.StartsWith("cup", StringComparison.Ordinal) ? 60 : 6,
+                        Amount = g.Key.StartsWith("cup", StringComparison.Ordinal) ? 60 : 14,
                     }
             ),
         ];
@@ -115,7 +116,7 @@ public sealed class DemoParcels(DateOnly today)
             Forecast(RouteNode.Destination, "Quernmoor", _ => (15, 25)),
             Forecast(RouteNode.Destination, "Pelloway", _ => (14, 22)),
             Forecast(RouteNode.Destination, "Marl Street", d => d < Tuesday ? (9, 15) : (15, 23)),
-            Forecast(RouteNode.Destination, "Underbank", _ => (-4, 5)),
+            Forecast(RouteNode.Destination, "Underbank", _ => (3, 8)),
         ];
 
     /// <summary>Parcels that wait.</summary>
@@ -129,6 +130,7 @@ public sealed class DemoParcels(DateOnly today)
                 [new("dendrobates-leucomelas", 6) { From = "C1" }]
             ) with
             {
+                Papers = ["origin/dendrobates-leucomelas", "captive-bred/dendrobates-leucomelas"],
                 WishedDay = Tuesday,
                 Note = "Hot hub on Tuesday.",
             },
@@ -140,6 +142,7 @@ public sealed class DemoParcels(DateOnly today)
             },
             Parcel(3, 202, "Marl Street Dental", "Marl Street", [new("dendrobates-auratus", 4)]) with
             {
+                Papers = ["origin/dendrobates-auratus", "captive-bred/dendrobates-auratus"],
                 WishedDay = Tuesday.AddDays(1),
             },
             Parcel(4, 205, "Rafe Underbank", "Underbank", [new("neoregelia-small", 3)]) with
@@ -291,7 +294,7 @@ public sealed class DemoParcels(DateOnly today)
             Node = node,
             Place = place,
             Zone = Zone,
-            TakenAt = today.ToDateTime(new(5, 0), DateTimeKind.Utc),
+            TakenAt = now,
             From = "typed from the weather page (invented)",
             Hours = TypedDays.Hours(
                 Enumerable

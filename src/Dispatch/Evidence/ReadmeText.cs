@@ -33,6 +33,8 @@ internal static class ReadmeText
             3. Was the whole chain written anew?
                Compare the first twelve digits of the first link with the packing card that lay in the
                parcel and with the message the customer got. They were printed when the parcel was cleared.
+               Was a link cut off or added at the end? The parcel that the shop sent next names the last
+               link on its line "shop-before:"; ask the shop for it.
 
             Photos and logger files lie in the folder "files"; links name them with their fingerprints
             (SHA-256) and lengths in bytes. Times are UTC.

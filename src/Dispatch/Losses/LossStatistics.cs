@@ -94,7 +94,13 @@ public static class LossStatistics
         [
             .. counts
                 .GroupBy(c => Name(c, by, catalog), StringComparer.Ordinal)
-                .Select(g => From(g.Key, [.. g], Pooled([.. counts.Except(g)], shopPercent)))
+                .Select(g =>
+                    From(
+                        g.Key,
+                        [.. g],
+                        Pooled([.. counts.Where(c => Name(c, by, catalog) != g.Key)], shopPercent)
+                    )
+                )
                 .OrderByDescending(g => g.Parcels)
                 .ThenBy(g => g.Name, StringComparer.Ordinal),
         ];

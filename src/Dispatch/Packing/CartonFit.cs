@@ -25,8 +25,8 @@ internal readonly record struct CupRoom(
 );
 
 /// <summary>
-/// Cups really placed in a carton: layers from below, each in rows seen from above, with padding at floor and
-/// lid and card between the layers.
+/// Cups really placed in a carton: stacks with card between cups, in rows seen from above, with padding at
+/// floor and lid. Stacks are kept as low as the floor allows.
 /// </summary>
 public sealed record CartonFit
 {
@@ -35,6 +35,9 @@ public sealed record CartonFit
 
     /// <summary>Card between two layers, m.</summary>
     private const double SheetMeters = 0.003;
+
+    /// <summary>How much higher the stacks are tried each time, m.</summary>
+    private const double HeightStepMeters = 0.01;
 
     private const double Rounding = 1e-9;
 
@@ -69,103 +72,128 @@ public sealed record CartonFit
             return new() { Left = items.Count, PackRefusal = packed.Refusal };
         }
 
-        FitItem[] sorted =
-        [
-            .. items
-                .OrderByDescending(i => i.HeightMeters)
-                .ThenByDescending(i => i.WidthMeters)
-                .ThenBy(i => i.Label, StringComparer.Ordinal),
-        ];
-        var along = Layers(sorted, packed.Room, false);
-        var across = Layers(sorted, packed.Room, true);
-        // More cups placed first; for as many, fewer layers.
-        var isAlong =
-            along.Count != across.Count ? along.Count > across.Count : along.Layers <= across.Layers;
-        var best = isAlong ? along : across;
+        var placed = Best([.. items], packed.Room);
         var taken = items.Sum(i => i.Liters) + packs.Sum(p => PackPlaces.Liters(p));
         return new()
         {
-            Places = [.. packed.Places, .. best.Places],
-            Left = items.Count - best.Count,
+            Places = [.. packed.Places, .. placed],
+            Left = items.Count - placed.Count,
             FreeLiters = Math.Max(0, carton.Liters - taken),
         };
     }
 
-    private static (List<PlacedThing> Places, int Count, int Layers) Layers(
-        FitItem[] sorted,
-        CupRoom room,
-        bool isTurned
-    )
+    /// <summary>The lowest stacks that take all; else the highest, as far as they go.</summary>
+    private static List<PlacedThing> Best(FitItem[] items, CupRoom room)
     {
-        var floor = isTurned ? (room.Width, room.Length) : (room.Length, room.Width);
-        var left = sorted.ToList();
-        var placed = new List<PlacedThing>();
-        var (layer, z) = (0, room.Z);
-        while (left.Count > 0)
+        var sorted = items
+            .Where(i => i.HeightMeters <= room.Height + Rounding)
+            .OrderByDescending(i => i.WidthMeters)
+            .ThenByDescending(i => i.HeightMeters)
+            .ThenBy(i => i.Label, StringComparer.Ordinal)
+            .ToList();
+        List<PlacedThing> best = [];
+        var height = sorted.Count > 0 ? sorted.Max(i => i.HeightMeters) : room.Height;
+        while (true)
         {
-            var height = left.FirstOrDefault(i =>
-                i.WidthMeters <= Math.Min(floor.Item1, floor.Item2) + Rounding
-                && z + i.HeightMeters <= room.Z + room.Height + Rounding
-            )?.HeightMeters;
-            if (height is not { } tall)
+            var stacks = Stacks(sorted, height);
+            foreach (var isTurned in new[] { false, true })
             {
-                break;
+                var placed = Standing(stacks, room, isTurned);
+                best = placed.Count > best.Count ? placed : best;
             }
 
-            foreach (var (item, at) in Rows(left, floor, tall))
+            if (best.Count == items.Length || height >= room.Height)
             {
-                var (x, y) = isTurned ? (at.Across, at.Along) : (at.Along, at.Across);
-                placed.Add(
-                    new(item.Kind, item.Label, room.X + x, room.Y + y, item.WidthMeters, item.WidthMeters)
-                    {
-                        Layer = layer,
-                        ZMeters = z,
-                        HeightMeters = item.HeightMeters,
-                        IsRound = true,
-                    }
-                );
+                return best;
             }
 
-            z += tall + SheetMeters;
-            layer++;
+            height = Math.Min(room.Height, height + HeightStepMeters);
         }
-
-        return (placed, placed.Count, layer);
     }
 
-    /// <summary>Fills one layer with what is no higher than it, row by row, and takes it off the list.</summary>
-    private static List<(FitItem Item, (double Along, double Across) At)> Rows(
-        List<FitItem> left,
-        (double Length, double Width) floor,
-        double height
-    )
+    /// <summary>Stacks of at most a height, nothing wider on anything narrower.</summary>
+    private static List<Stack> Stacks(List<FitItem> sorted, double height)
     {
-        var placed = new List<(FitItem, (double, double))>();
-        var rows = new List<Row>();
-        var across = 0.0;
-        foreach (var item in left.Where(i => i.HeightMeters <= height + Rounding).ToList())
+        var stacks = new List<Stack>();
+        foreach (var item in sorted)
         {
-            var row = rows.Find(r => r.Takes(item, floor.Length));
-            if (
-                row is null
-                && across + item.WidthMeters <= floor.Width + Rounding
-                && item.WidthMeters <= floor.Length + Rounding
-            )
+            var stack = stacks.Find(s => s.Takes(item, height));
+            if (stack is null)
             {
-                row = new Row(across, item.WidthMeters);
-                rows.Add(row);
-                across += item.WidthMeters + GapMeters;
+                stack = new(item.WidthMeters);
+                stacks.Add(stack);
             }
 
-            if (row is not null)
+            stack.Add(item);
+        }
+
+        return stacks;
+    }
+
+    /// <summary>Stacks in rows on the floor, the widest first; those without room are left out.</summary>
+    private static List<PlacedThing> Standing(List<Stack> stacks, CupRoom room, bool isTurned)
+    {
+        var (length, width) = isTurned ? (room.Width, room.Length) : (room.Length, room.Width);
+        var placed = new List<PlacedThing>();
+        var rows = new List<Row>();
+        var across = 0.0;
+        foreach (var stack in stacks)
+        {
+            var row = rows.Find(r => r.Takes(stack.Width, length));
+            if (row is null)
             {
-                placed.Add((item, (row.Used, row.Across)));
-                row.Used += item.WidthMeters + GapMeters;
-                left.Remove(item);
+                if (across + stack.Width > width + Rounding || stack.Width > length + Rounding)
+                {
+                    continue;
+                }
+
+                row = new Row(across, stack.Width);
+                rows.Add(row);
+                across += stack.Width + GapMeters;
             }
+
+            var (x, y) = isTurned ? (row.Across, row.Used) : (row.Used, row.Across);
+            placed.AddRange(stack.At(room.X + x, room.Y + y, room.Z));
+            row.Used += stack.Width + GapMeters;
         }
 
         return placed;
+    }
+
+    private sealed class Stack(double width)
+    {
+        private readonly List<(FitItem Item, double Z)> items = [];
+        private double top;
+
+        public double Width { get; } = width;
+
+        public bool Takes(FitItem item, double height) =>
+            item.WidthMeters <= Width + Rounding && top + item.HeightMeters <= height + Rounding;
+
+        public void Add(FitItem item)
+        {
+            items.Add((item, top));
+            top += item.HeightMeters + SheetMeters;
+        }
+
+        public IEnumerable<PlacedThing> At(double x, double y, double z) =>
+            items.Select(
+                (one, i) =>
+                    new PlacedThing(
+                        one.Item.Kind,
+                        one.Item.Label,
+                        x + ((Width - one.Item.WidthMeters) / 2),
+                        y + ((Width - one.Item.WidthMeters) / 2),
+                        one.Item.WidthMeters,
+                        one.Item.WidthMeters
+                    )
+                    {
+                        Layer = i,
+                        ZMeters = z + one.Z,
+                        HeightMeters = one.Item.HeightMeters,
+                        IsRound = true,
+                    }
+            );
     }
 
     private sealed class Row(double across, double depth)
@@ -174,7 +202,7 @@ public sealed record CartonFit
 
         public double Used { get; set; }
 
-        public bool Takes(FitItem item, double length) =>
-            item.WidthMeters <= depth + Rounding && Used + item.WidthMeters <= length + Rounding;
+        public bool Takes(double width, double length) =>
+            width <= depth + Rounding && Used + width <= length + Rounding;
     }
 }

@@ -69,13 +69,18 @@ public static class CustomerMessage
 
         if (
             asked.Cups.Any(c =>
-                c is { IsAnimal: false } && c.CupName.Contains("cup", StringComparison.Ordinal)
+                c is { IsAnimal: false } && c.CupName.StartsWith("culture", StringComparison.Ordinal)
             )
         )
         {
             lines.Add(
                 "Springtails and isopods can look dead on arrival; give a culture two days before judging."
             );
+        }
+
+        if (asked.Cups.Any(c => c.CupName.StartsWith("pot", StringComparison.Ordinal)))
+        {
+            lines.Add("Unwrap plants the same day, water them, and keep them in half shade for a week.");
         }
 
         lines.Add(Photos(asked));
@@ -105,7 +110,8 @@ public static class CustomerMessage
     /// <param name="wished">The day it should have left.</param>
     public static Seq<string> Stays(MessageCase asked, WeekVerdict week, DateOnly wished)
     {
-        var day = week.Days.FirstOrDefault(d => d.Day == wished) ?? week.Days.FirstOrDefault();
+        var day = week.Days.FirstOrDefault(d => d.Day == wished)
+            ?? (week.Days.Count > 0 ? week.Days[0] : null);
         var why = day?.Reasons.Where(r => r.Verdict >= ShipVerdict.DepotOnly).Take(2).ToList() ?? [];
         var reason = string.Join(" ", why.Select(r => Warm(asked, r.Text)));
         var next = week.NextDay is { } free
@@ -161,7 +167,7 @@ public static class CustomerMessage
     }
 
     private static string Terms(MessageCase asked) =>
-        $"What we promise: {string.Join(" ", asked.Rules.ClaimTerms)}";
+        $"Terms of a claim: {string.Join(" ", asked.Rules.ClaimTerms)}";
 
     private static string Hours(int hours) => hours == 1 ? "1 hour" : Invariant($"{hours} hours");
 

@@ -13,6 +13,9 @@ public static class PackingPlanner
 
     private const double PaddingHeat = 0.32;
 
+    /// <summary>More is a freight, not a parcel; own choice.</summary>
+    private const int MostCups = 1000;
+
     /// <summary>Plans it; a plan that cannot be packed says why and which carton would do.</summary>
     /// <param name="asked">What it is packed from.</param>
     public static PackingPlan Plan(PackingCase asked)
@@ -72,6 +75,11 @@ public static class PackingPlanner
         if (travelers.Count == 0 || travelers.Any(t => t.Content.Count < 1))
         {
             return (items, "The parcel has nothing alive in it: enter what goes and how many.", cautions);
+        }
+
+        if (travelers.Sum(t => (long)t.Content.Count) > MostCups)
+        {
+            return (items, Invariant($"More than {MostCups} cups are no parcel: split it."), cautions);
         }
 
         foreach (var traveler in travelers)

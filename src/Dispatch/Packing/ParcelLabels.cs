@@ -23,7 +23,7 @@ internal static class ParcelLabels
 
         if (traveler.Cites.Length > 0)
         {
-            lines.Add($"CITES Appendix {traveler.Cites}, papers with the parcel");
+            lines.Add($"CITES Appendix {traveler.Cites}");
         }
 
         if (traveler.Toxin.Length > 0 && traveler.Kind == TravelerKind.Animal)

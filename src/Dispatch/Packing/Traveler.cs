@@ -102,7 +102,7 @@ public sealed record Traveler
         };
 
     /// <summary>
-    /// What lives in a parcel, with its entry; null where the library does not know a key, which comes back.
+    /// What lives in a parcel, with its entry; what the library does not know is left out and named.
     /// </summary>
     /// <param name="parcel">The parcel.</param>
     /// <param name="catalog">The library.</param>
@@ -110,6 +110,7 @@ public sealed record Traveler
     public static (IReadOnlyList<Traveler> All, string Unknown) Read(Parcel parcel, TradeCatalog catalog)
     {
         var all = new List<Traveler>();
+        var unknown = "";
         foreach (var content in parcel.Contents)
         {
             var entry = catalog.Find(content.Key);
@@ -123,7 +124,8 @@ public sealed record Traveler
             };
             if (entry is null || kind is not { } known)
             {
-                return (all, content.Key);
+                unknown = unknown.Length > 0 ? unknown : content.Key;
+                continue;
             }
 
             all.Add(
@@ -136,6 +138,6 @@ public sealed record Traveler
             );
         }
 
-        return (all, "");
+        return (all, unknown);
     }
 }

@@ -38,11 +38,7 @@ internal static class ParcelAirForm
             );
             double air = CubicMetersPerLiter * cup.Number("airLiters", NumberRange.Positive(100.0));
             double humidity = cup.Number("humidityAroundPercent", NumberRange.UpTo(100.0), 50.0) / Percent;
-            asked = asked with
-            {
-                Cup = new CupAir(air, Holes(cup), animals),
-                HumidityAround = humidity,
-            };
+            asked = asked with { Cup = new CupAir(air, Holes(cup), animals), HumidityAround = humidity };
             cup.Close();
         }
 

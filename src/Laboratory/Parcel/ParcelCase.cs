@@ -66,7 +66,7 @@ public sealed record ParcelResult(
     /// <summary>Gets the time outside the band; null without one.</summary>
     public ParcelBand? Band { get; init; }
 
-    /// <summary>Gets the air of packs, carton and cup; null where it was not asked, and with a stop.</summary>
+    /// <summary>Gets the air of packs, carton and cup; null where not asked, or with a stop.</summary>
     public ParcelAirOutcome? Air { get; init; }
 
     /// <summary>Gets why the numbers did not come out; null where they did.</summary>

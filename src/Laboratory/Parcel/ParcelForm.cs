@@ -63,7 +63,11 @@ public static class ParcelForm
         var inside = form.Numbers("insideCm", Side, 3);
         if (form.IsGood && inside.Length != 3)
         {
-            form.Refuse("insideCm", FormattableString.Invariant($"insideCm has {inside.Length} numbers"), Sides);
+            form.Refuse(
+                "insideCm",
+                FormattableString.Invariant($"insideCm has {inside.Length} numbers"),
+                Sides
+            );
         }
 
         double wall = form.Number("wallMm", NumberRange.UpTo(500.0));

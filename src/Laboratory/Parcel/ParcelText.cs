@@ -73,14 +73,8 @@ public static class ParcelText
             CultureInfo.InvariantCulture,
             $"UA {result.Conductance:0.####} W/K, time constant {result.TimeConstantHours:0.###} h\n"
         );
-        words.Append(
-            CultureInfo.InvariantCulture,
-            $"coldest {outcome.ColdestCelsius:0.00} C at hour {outcome.ColdestSeconds / SecondsPerHour:0.##}, "
-        );
-        words.Append(
-            CultureInfo.InvariantCulture,
-            $"warmest {outcome.WarmestCelsius:0.00} C at hour {outcome.WarmestSeconds / SecondsPerHour:0.##}\n"
-        );
+        words.Append(Extreme("coldest", outcome.ColdestCelsius, outcome.ColdestSeconds)).Append(", ");
+        words.Append(Extreme("warmest", outcome.WarmestCelsius, outcome.WarmestSeconds)).Append('\n');
         if (result.Band is { } band)
         {
             words.Append(Side("below", band.LowC, band.HoursBelow, band.FirstBelowHour));
@@ -151,6 +145,12 @@ public static class ParcelText
             json.WriteNull(key);
         }
     }
+
+    private static string Extreme(string word, double celsius, double seconds) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{word} {celsius:0.00} C at hour {seconds / SecondsPerHour:0.##}"
+        );
 
     private static string Side(string word, double celsius, double hours, double? first) =>
         first is { } hour

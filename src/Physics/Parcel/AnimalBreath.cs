@@ -15,7 +15,7 @@ public readonly record struct AnimalBreath(double Grams, int Count, double Activ
     private const double SecondsPerDay = 86_400.0;
     private const double CubicMetersPerMilliliter = 1e-6;
 
-    /// <summary>Activity of an adult over a day as its food has it, times the resting rate; recalled.</summary>
+    /// <summary>Activity of an adult over a day, times the resting rate, as for its food; recalled.</summary>
     public const double UsualActivity = 1.5;
 
     /// <summary>

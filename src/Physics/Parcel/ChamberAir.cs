@@ -54,23 +54,22 @@ public static class ChamberAir
     /// <param name="givenPerSecond">Carbon dioxide given off, m³/s.</param>
     /// <param name="exchangePerSecond">Exchange with outside, m³/s.</param>
     /// <param name="outside">Share outside.</param>
-    public static double SteadyCarbonDioxide(double givenPerSecond, double exchangePerSecond, double outside) =>
+    public static double SteadyCarbonDioxide(
+        double givenPerSecond,
+        double exchangePerSecond,
+        double outside
+    ) =>
         givenPerSecond <= 0.0 ? outside
         : exchangePerSecond <= 0.0 ? 1.0
         : Math.Min(1.0, outside + (givenPerSecond / exchangePerSecond));
 
-    /// <summary>Time until oxygen falls from the share outside to another; infinite where it never does.</summary>
+    /// <summary>Time until oxygen falls from that outdoors to a share; infinite for never.</summary>
     /// <param name="volume">Air in the chamber, m³.</param>
     /// <param name="usePerSecond">Oxygen used, m³/s.</param>
     /// <param name="exchangePerSecond">Exchange with outside, m³/s; 0 for a sealed chamber.</param>
     /// <param name="share">The share to fall to.</param>
     /// <returns>Seconds.</returns>
-    public static double SecondsTo(
-        double volume,
-        double usePerSecond,
-        double exchangePerSecond,
-        double share
-    )
+    public static double SecondsTo(double volume, double usePerSecond, double exchangePerSecond, double share)
     {
         double fall = OutdoorOxygen - share;
         if (usePerSecond <= 0.0)

@@ -9,7 +9,7 @@ namespace Litterfall.Physics.Parcel;
 /// the end, and to nothing but Fe2O3; hydrates give a few per cent more. A pack short of air gives less heat
 /// for longer.
 /// </remarks>
-/// <param name="Kilograms">Iron in it, kg; not the mass of the pack, which also holds carbon, salt, water.</param>
+/// <param name="Kilograms">Iron in it, kg; the pack also holds carbon, salt and water.</param>
 /// <param name="Seconds">How long it gives heat, s.</param>
 public readonly record struct IronPack(double Kilograms, double Seconds)
 {

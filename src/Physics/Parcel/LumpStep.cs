@@ -12,12 +12,7 @@ namespace Litterfall.Physics.Parcel;
 /// <param name="Conductance">UA, W/K.</param>
 /// <param name="Power">D: net heat at the start of the step, W.</param>
 /// <param name="PowerSlope">D': its change while T stays, W/s.</param>
-internal readonly record struct LumpStep(
-    double Capacity,
-    double Conductance,
-    double Power,
-    double PowerSlope
-)
+internal readonly record struct LumpStep(double Capacity, double Conductance, double Power, double PowerSlope)
 {
     private const int MostIterations = 80;
 

@@ -25,7 +25,15 @@ public sealed class ParcelModel
     public ParcelModel(double heatCapacity, ReadOnlySpan<PhaseStore> packs)
     {
         ArgumentOutOfRangeException.ThrowIfNegativeOrZero(heatCapacity);
-        ArgumentOutOfRangeException.ThrowIfGreaterThan(packs.Length, MostPacks);
+        if (packs.Length > MostPacks)
+        {
+            throw new ArgumentOutOfRangeException(
+                nameof(packs),
+                packs.Length,
+                "more packs than a parcel has"
+            );
+        }
+
         HeatCapacity = heatCapacity;
         this.packs = packs.ToArray();
         meltCelsius = [.. this.packs.Select(p => p.MeltCelsius).Distinct().Order()];

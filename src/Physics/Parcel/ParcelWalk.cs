@@ -20,12 +20,7 @@ internal ref struct ParcelWalk
     private double turnover;
     private int rows;
 
-    public ParcelWalk(
-        ParcelModel model,
-        in ParcelDrive drive,
-        in ParcelReport report,
-        Span<double> liquid
-    )
+    public ParcelWalk(ParcelModel model, in ParcelDrive drive, in ParcelReport report, Span<double> liquid)
     {
         this.model = model;
         this.drive = drive;
@@ -49,7 +44,11 @@ internal ref struct ParcelWalk
             var power = heat.MoveTo(now);
             double bend = Math.Min(ambient.NextSeconds, heat.NextSeconds);
             double row = NextRow();
-            Cross(Math.Min(Math.Min(bend, row), drive.EndSeconds), air, (power.Value + drive.SteadyWatts, power.Slope));
+            Cross(
+                Math.Min(Math.Min(bend, row), drive.EndSeconds),
+                air,
+                (power.Value + drive.SteadyWatts, power.Slope)
+            );
             if (now >= row)
             {
                 Write();
@@ -131,9 +130,7 @@ internal ref struct ParcelWalk
     }
 
     private readonly double NextRow() =>
-        report.EverySeconds > 0.0
-            ? Math.Min(rows * report.EverySeconds, drive.EndSeconds)
-            : drive.EndSeconds;
+        report.EverySeconds > 0.0 ? Math.Min(rows * report.EverySeconds, drive.EndSeconds) : drive.EndSeconds;
 
     private void Write()
     {

@@ -125,9 +125,7 @@ internal ref struct PhaseState
         }
 
         // The smaller root of room = P s + P' s²/2, in the form that does not cancel.
-        double root = Math.Sqrt(
-            Math.Max((step.Power * step.Power) + (2.0 * step.PowerSlope * room), 0.0)
-        );
+        double root = Math.Sqrt(Math.Max((step.Power * step.Power) + (2.0 * step.PowerSlope * room), 0.0));
         double used = room == 0.0 ? 0.0 : 2.0 * room / (step.Power + (direction * root));
         Spread(melted, before, direction > 0 ? Capacity(melted) : 0.0);
         LeaveMelting(direction > 0);
@@ -137,7 +135,7 @@ internal ref struct PhaseState
     private readonly double Capacity(int group) => model.LatentJoules[group] * factor;
 
     /// <summary>Finds the place among the melting points.</summary>
-    /// <returns>What packs on the wrong side of theirs give to the contents, less what they want, J.</returns>
+    /// <returns>What packs on the wrong side of theirs give to the contents less what they want, J.</returns>
     private double Sort(scoped ReadOnlySpan<double> held)
     {
         double surplus = 0.0;

@@ -5,8 +5,8 @@ using Litterfall.Verification.Cases;
 namespace Litterfall.Verification.Parcel;
 
 /// <summary>
-/// Brown, H. T. and Escombe, F. 1900, Philosophical Transactions of the Royal Society B 193:223-291: a hole in
-/// a thin wall passes by its width; a tube acts longer than it is.
+/// Brown, H. T. and Escombe, F. 1900, Philosophical Transactions of the Royal Society B 193:223-291: a hole
+/// in a thin wall passes by its width; a tube acts longer than it is.
 /// </summary>
 /// <remarks>
 /// Solved a second time from the disk in still gas (Weber 1873: a disk of radius r takes up 4 D r of a

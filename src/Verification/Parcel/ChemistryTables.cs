@@ -25,29 +25,17 @@ public static class ChemistryTables
         const string Reason = "Four digits.";
         const string Other = "Another compilation has 825.5 kJ/mol of oxide, textbooks 826: 0.2 % more.";
         var mole = new IronPack(IronKilogramsPerMole, 3600.0);
-        yield return Source.Case(
-            $"heat of a mole of iron",
-            "kJ/mol",
-            (412.1, 0.06),
-            Reason,
-            () => mole.Joules / 1e3
+        yield return Source.Case($"heat of a mole of iron", "kJ/mol", (412.1, 0.06), Reason, () =>
+            mole.Joules / 1e3
         ) with
         {
             KnownDisagreement = Other,
         };
-        yield return Source.Case(
-            $"heat of a mole of oxygen",
-            "kJ/mol",
-            (549.5, 0.06),
-            Reason,
-            () => mole.Joules / mole.OxygenMoles / 1e3
+        yield return Source.Case($"heat of a mole of oxygen", "kJ/mol", (549.5, 0.06), Reason, () =>
+            mole.Joules / mole.OxygenMoles / 1e3
         );
-        yield return Source.Case(
-            $"heat of four moles of iron",
-            "kJ",
-            (1648.4, 0.06),
-            "Five digits.",
-            () => new IronPack(4.0 * IronKilogramsPerMole, 3600.0).Joules / 1e3
+        yield return Source.Case($"heat of four moles of iron", "kJ", (1648.4, 0.06), "Five digits.", () =>
+            new IronPack(4.0 * IronKilogramsPerMole, 3600.0).Joules / 1e3
         );
     }
 }

@@ -2,7 +2,7 @@ using Litterfall.Physics.Parcel;
 
 namespace Litterfall.Verification.Parcel;
 
-/// <summary>A parcel drawn by a seed: anything that a case may hold, also packs off their temperature.</summary>
+/// <summary>A parcel drawn by a seed: anything a case may hold, also packs off their temperature.</summary>
 public sealed class DrawnParcel
 {
     private const double SecondsPerHour = 3600.0;

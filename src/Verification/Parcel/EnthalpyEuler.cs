@@ -34,14 +34,15 @@ public static class EnthalpyEuler
         int steps = (int)Math.Ceiling(drive.EndSeconds / stepSeconds);
         double step = drive.EndSeconds / steps;
         double above = 0.0;
+        var (air, heat) = (0, 0);
         for (int i = 0; i < steps; i++)
         {
             double middle = (i + 0.5) * step;
             double celsius = Celsius(capacity, rising, drive.LatentFactor, content);
             above += celsius > level ? step : 0.0;
-            double air = At(drive.AmbientSeconds, drive.AmbientCelsius, middle);
-            double watts = drive.HeatSeconds.IsEmpty ? 0.0 : At(drive.HeatSeconds, drive.HeatWatts, middle);
-            content += step * ((drive.Conductance * (air - celsius)) + watts + drive.SteadyWatts);
+            double outside = At(drive.AmbientSeconds, drive.AmbientCelsius, middle, ref air);
+            double watts = At(drive.HeatSeconds, drive.HeatWatts, middle, ref heat);
+            content += step * ((drive.Conductance * (outside - celsius)) + watts + drive.SteadyWatts);
         }
 
         double end = Celsius(capacity, rising, drive.LatentFactor, content);
@@ -69,17 +70,20 @@ public static class EnthalpyEuler
         return content / capacity;
     }
 
-    private static double At(ReadOnlySpan<double> times, ReadOnlySpan<double> values, double at)
+    /// <summary>A curve at a time that does not fall from call to call.</summary>
+    private static double At(ReadOnlySpan<double> times, ReadOnlySpan<double> values, double at, ref int next)
     {
-        int next = 0;
         while (next < times.Length && times[next] <= at)
         {
             next++;
         }
 
-        return next == 0 ? values[0]
-            : next == times.Length ? values[^1]
-            : values[next - 1]
-                + ((values[next] - values[next - 1]) * (at - times[next - 1]) / (times[next] - times[next - 1]));
+        if (times.IsEmpty || next == 0 || next == times.Length)
+        {
+            return times.IsEmpty ? 0.0 : values[next == 0 ? 0 : next - 1];
+        }
+
+        double share = (at - times[next - 1]) / (times[next] - times[next - 1]);
+        return values[next - 1] + (share * (values[next] - values[next - 1]));
     }
 }

@@ -5,9 +5,9 @@ using Litterfall.Verification.Cases;
 namespace Litterfall.Verification.Parcel;
 
 /// <summary>
-/// Closed forms of one lump in air that jumps, climbs and swings, as in Lienhard and Lienhard, A Heat Transfer
-/// Textbook, chapters 1 and 5 (recalled): behind a ramp it lags by slope times time constant; behind a sine
-/// it swings 1/√(1 + ω²τ²) as far, arctan(ωτ)/ω later.
+/// Closed forms of one lump in air that jumps, climbs and swings, as in Lienhard and Lienhard, A Heat
+/// Transfer Textbook, chapters 1 and 5 (recalled): behind a ramp it lags by slope times time
+/// constant; behind a sine it swings 1/√(1 + ω²τ²) as far, arctan(ωτ)/ω later.
 /// </summary>
 public static class LienhardLump
 {

@@ -45,20 +45,12 @@ public static class OwnCartons
             var shell = Carton(row.Wall);
             string wall = FormattableString.Invariant($"{row.Wall} mm of foam");
             yield return Source.Case($"surface, {wall}", "m²", (row.A, 6e-5), Four, () => shell.Area);
-            yield return Source.Case(
-                $"transmittance, {wall}",
-                "W/(m² K)",
-                (row.U, 6e-5),
-                Four,
-                () => shell.Transmittance
+            yield return Source.Case($"transmittance, {wall}", "W/(m² K)", (row.U, 6e-5), Four, () =>
+                shell.Transmittance
             );
             yield return Source.Case($"UA, {wall}", "W/K", (row.Ua, 6e-5), Four, () => shell.Conductance);
-            yield return Source.Case(
-                $"resistance, {wall}",
-                "m² K/W",
-                (row.R, 6e-4),
-                "Three digits.",
-                () => shell.WallResistance
+            yield return Source.Case($"resistance, {wall}", "m² K/W", (row.R, 6e-4), "Three digits.", () =>
+                shell.WallResistance
             );
             yield return Source.Case(
                 $"resistance, {wall}",
@@ -71,12 +63,8 @@ public static class OwnCartons
 
         var usual = Carton(25.0);
         yield return Source.Case($"inside surface", "m²", (0.32, 1e-12), "Exact.", () => usual.InsideArea);
-        yield return Source.Case(
-            $"outside surface, 25 mm",
-            "m²",
-            (0.475, 1e-12),
-            "Exact.",
-            () => usual.OutsideArea
+        yield return Source.Case($"outside surface, 25 mm", "m²", (0.475, 1e-12), "Exact.", () =>
+            usual.OutsideArea
         );
         yield return Source.Case($"room inside", "L", (12.0, 1e-9), "Exact.", () => 1e3 * usual.InsideVolume);
     }

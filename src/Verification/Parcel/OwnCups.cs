@@ -37,35 +37,17 @@ public static class OwnCups
         [
             ("heat of a frog at rest", "mW", 1.825, 6e-4, () => 1e3 * rest.Watts(Celsius)),
             ("oxygen of a frog at rest", "mL/h", 0.3269, 6e-5, () => 3.6e9 * rest.OxygenPerSecond(Celsius)),
-            (
-                "sealed cup, until 19 % of oxygen",
-                "h",
-                29.8,
-                0.06,
-                () => still.SealedSeconds(ChamberAir.PoorOxygen, Celsius) / 3600.0
+            ("sealed cup, until 19 % of oxygen", "h", 29.8, 0.06, () =>
+                still.SealedSeconds(ChamberAir.PoorOxygen, Celsius) / 3600.0
             ),
             ("eight holes of 1 mm, oxygen left", "%", 20.816, 6e-4, () => 100.0 * cup.SteadyOxygen(Celsius)),
-            (
-                "eight holes of 1 mm, carbon dioxide",
-                "%",
-                0.2186,
-                6e-5,
-                () => 100.0 * cup.SteadyCarbonDioxide(Celsius)
+            ("eight holes of 1 mm, carbon dioxide", "%", 0.2186, 6e-5, () =>
+                100.0 * cup.SteadyCarbonDioxide(Celsius)
             ),
-            (
-                "eight holes of 1 mm, water lost in 48 h at 50 % around",
-                "g",
-                0.2332,
-                3e-4,
-                () => 1e3 * cup.WaterPerSecond(Celsius, 0.5) * 172_800.0
+            ("eight holes of 1 mm, water lost in 48 h at 50 % around", "g", 0.2332, 3e-4, () =>
+                1e3 * cup.WaterPerSecond(Celsius, 0.5) * 172_800.0
             ),
-            (
-                "three frogs, heat",
-                "mW",
-                5.476,
-                1e-3,
-                () => 1e3 * (rest with { Count = 3 }).Watts(Celsius)
-            ),
+            ("three frogs, heat", "mW", 5.476, 1e-3, () => 1e3 * (rest with { Count = 3 }).Watts(Celsius)),
         ];
         foreach (var (what, unit, value, tolerance, got) in rows)
         {

@@ -38,19 +38,9 @@ public static class OwnIronPack
             ("air of 50 g at 20 °C", "L", 77.0, 0.6, () => 1e3 * pack.AirVolume(RoomC)),
             ("air of 50 g an hour at 20 °C", "L/h", 1.93, 6e-3, () => 1e3 * pack.AirVolume(RoomC) / 40.0),
             ("power of 50 g on its plateau", "W", 2.971, 6e-4, () => pack.PlateauWatts),
-            (
-                "heat of 50 g along its curve",
-                "kJ",
-                369.0,
-                0.6,
-                () => Heat(pack.Power(7200.0)) / 1e3
-            ),
-            (
-                "iron in a pack of 2.562 W over 40 h",
-                "g",
-                50.0,
-                0.02,
-                () => 1e3 * IronPack.FromPower(2.562, 40.0 * SecondsPerHour).Kilograms
+            ("heat of 50 g along its curve", "kJ", 369.0, 0.6, () => Heat(pack.Power(7200.0)) / 1e3),
+            ("iron in a pack of 2.562 W over 40 h", "g", 50.0, 0.02, () =>
+                1e3 * IronPack.FromPower(2.562, 40.0 * SecondsPerHour).Kilograms
             ),
         ];
         foreach (var (what, unit, value, tolerance, got) in rows)

@@ -49,12 +49,8 @@ public static class OwnParcelRuns
         var pack = Posed(25.0, 22.0, 5.0, 0.5, 1.0);
         yield return Source.Case($"{Case}, after 2 h", "°C", (8.47, 6e-3), Digits, () => bare.CelsiusAt(2.0));
         yield return Source.Case($"{Case}, after 6 h", "°C", (5.14, 6e-3), Digits, () => bare.CelsiusAt(6.0));
-        yield return Source.Case(
-            $"{Case}, 18 °C passed",
-            "min",
-            (20.3, 0.06),
-            Digits,
-            () => bare.Level(18.0, 6.0).FirstBelow / 60.0
+        yield return Source.Case($"{Case}, 18 °C passed", "min", (20.3, 0.06), Digits, () =>
+            bare.Level(18.0, 6.0).FirstBelow / 60.0
         );
         yield return Source.Case(
             $"{Case} with 0.5 kg of pack, time to 21 °C",
@@ -77,12 +73,8 @@ public static class OwnParcelRuns
             "Four digits.",
             () => pack.Level(MeltC, 6.0).FirstBelow - pack.Level(MeltC, 6.0).SecondsAbove
         );
-        yield return Source.Case(
-            $"{Case} with 0.5 kg of pack, 18 °C passed",
-            "h",
-            (3.91, 6e-3),
-            Digits,
-            () => pack.Level(18.0, 6.0).FirstBelow / SecondsPerHour
+        yield return Source.Case($"{Case} with 0.5 kg of pack, 18 °C passed", "h", (3.91, 6e-3), Digits, () =>
+            pack.Level(18.0, 6.0).FirstBelow / SecondsPerHour
         );
     }
 
@@ -107,51 +99,36 @@ public static class OwnParcelRuns
             Digits,
             () => pack.Level(27.0, 6.0).FirstAbove / SecondsPerHour
         );
-        yield return Source.Case(
-            $"{Case}, 27 °C passed",
-            "min",
-            (47.5, 0.06),
-            Digits,
-            () => bare.Level(27.0, 6.0).FirstAbove / 60.0
+        yield return Source.Case($"{Case}, 27 °C passed", "min", (47.5, 0.06), Digits, () =>
+            bare.Level(27.0, 6.0).FirstAbove / 60.0
         );
     }
 
     // 2.56/0.46169 = 5.545 K over the air. At 8 °C: C dT/dt = UA (8 + 5.545 − T), 22 to 21 °C in
     // 4533.34 ln(8.455/7.455) = 570.6 s; then 0.46169 · 13 − 2.56 = 3.442 W out of 95,000 J: 1 − 3.442 ·
-    // (7200 − 570.6)/95000 = 0.760, 0.499, 0.238; frozen at 28,171 s; 13.545 + 7.455 e^(−629/4533.34) = 20.03.
+    // (7200 − 570.6)/95000 = 0.760, 0.499, 0.238; frozen at 28,171 s; 13.545 + 7.455 e^(−629/4533.34)
+    // = 20.03.
     private static IEnumerable<VerificationCase> Heated()
     {
         const string Case = "22 °C in air of 8 °C with 0.5 kg of pack and 2.56 W";
         var heated = Posed(25.0, 22.0, 8.0, 0.5, 1.0) with { Heat = new TimeCurve([0.0], [Watts]) };
         var bare = heated with { Packs = [] };
-        yield return Source.Case(
-            $"2.56 W, steady rise over the air",
-            "K",
-            (5.55, 6e-3),
-            Digits,
-            () => bare.CelsiusAt(100.0) - 8.0
+        yield return Source.Case($"2.56 W, steady rise over the air", "K", (5.55, 6e-3), Digits, () =>
+            bare.CelsiusAt(100.0) - 8.0
         );
         (double Hours, double Liquid)[] shares = [(2.0, 0.76), (4.0, 0.50), (6.0, 0.24)];
         foreach (var (hours, liquid) in shares)
         {
-            yield return Source.Case(
-                $"{Case}, liquid after {hours} h",
-                "1",
-                (liquid, 6e-3),
-                Digits,
-                () => heated.LiquidAt(hours)
+            yield return Source.Case($"{Case}, liquid after {hours} h", "1", (liquid, 6e-3), Digits, () =>
+                heated.LiquidAt(hours)
             );
         }
 
         (double Hours, double Celsius)[] ends = [(8.0, 20.0), (10.0, 14.9), (100.0, 13.5)];
         foreach (var (hours, celsius) in ends)
         {
-            yield return Source.Case(
-                $"{Case}, after {hours} h",
-                "°C",
-                (celsius, 0.06),
-                Digits,
-                () => heated.CelsiusAt(hours)
+            yield return Source.Case($"{Case}, after {hours} h", "°C", (celsius, 0.06), Digits, () =>
+                heated.CelsiusAt(hours)
             );
         }
     }
@@ -162,9 +139,15 @@ public static class OwnParcelRuns
     {
         const string Case = "50 mm, 22 °C in air of 12 °C with 1 kg of pack";
         var pack = Posed(50.0, 22.0, 12.0, 1.0, 1.0);
-        yield return Source.Case($"{Case}, liquid after 8 h", "1", (0.60, 6e-3), Digits, () => pack.LiquidAt(8));
-        yield return Source.Case($"{Case}, liquid after 16 h", "1", (0.20, 6e-3), Digits, () => pack.LiquidAt(16));
-        yield return Source.Case($"{Case}, after 20 h", "°C", (20.3, 0.06), Digits, () => pack.CelsiusAt(20.0));
+        yield return Source.Case($"{Case}, liquid after 8 h", "1", (0.60, 6e-3), Digits, () =>
+            pack.LiquidAt(8)
+        );
+        yield return Source.Case($"{Case}, liquid after 16 h", "1", (0.20, 6e-3), Digits, () =>
+            pack.LiquidAt(16)
+        );
+        yield return Source.Case($"{Case}, after 20 h", "°C", (20.3, 0.06), Digits, () =>
+            pack.CelsiusAt(20.0)
+        );
     }
 
     // m = UA t |21 − Ta|/L: 0.46169 · 86,400 · 11/190,000 = 2.309 kg; 0.46169 · 129,600 · 21/190,000 = 6.613.

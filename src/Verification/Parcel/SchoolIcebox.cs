@@ -33,12 +33,8 @@ public static class SchoolIcebox
             Ambient = PosedParcel.Still(45.0),
             Packs = [new PhaseStore(Kilograms, 0.0, 335e3, 0.0)],
         };
-        yield return Source.Case(
-            $"ice left after 6 h",
-            "kg",
-            (3.687, 6e-4),
-            "Four digits.",
-            () => Kilograms * (1.0 - box.LiquidAt(6.0))
+        yield return Source.Case($"ice left after 6 h", "kg", (3.687, 6e-4), "Four digits.", () =>
+            Kilograms * (1.0 - box.LiquidAt(6.0))
         );
     }
 }

@@ -89,7 +89,8 @@ public sealed partial class DispatchDesk
             Catalog = view.Catalog,
             Rules = rules,
             Calendar = view.Calendar,
-            Forecasts = [.. view.Forecasts.Select(f => f.Value)],
+            // Those of its own route: a warm day elsewhere says nothing of this parcel.
+            Forecasts = [.. Used(view, parcel)],
             Stock =
             [
                 .. rules
@@ -144,7 +145,7 @@ public sealed partial class DispatchDesk
     /// <param name="parcel">The parcel.</param>
     /// <param name="day">The day.</param>
     /// <param name="week">The week it is of.</param>
-    public PackingPlan? Plan(DispatchView view, Parcel parcel, DayVerdict day, WeekVerdict week) =>
+    public static PackingPlan? Plan(DispatchView view, Parcel parcel, DayVerdict day, WeekVerdict week) =>
         day.Choice is { } choice
         && view.Rules.Cartons.FirstOrDefault(c => c.Key == choice.Carton) is { } carton
             ? PackingPlanner.Plan(
@@ -166,14 +167,34 @@ public sealed partial class DispatchDesk
     /// <summary>Papers of the animals of a parcel.</summary>
     /// <param name="view">What is known.</param>
     /// <param name="parcel">The parcel.</param>
-    public IReadOnlyList<AnimalPaper> Papers(DispatchView view, Parcel parcel) =>
+    public static IReadOnlyList<AnimalPaper> Papers(DispatchView view, Parcel parcel) =>
         AnimalPapers.List(parcel, view.Catalog, view.Rules, view.Today);
+
+    /// <summary>Notes that a paper is there, or is not; null where it is kept, else why not.</summary>
+    /// <param name="kept">The parcel.</param>
+    /// <param name="paper">Key of the paper.</param>
+    /// <param name="isThere">True where it is.</param>
+    public async Task<string?> TickAsync(Kept<Parcel> kept, string paper, bool isThere)
+    {
+        var others = kept.Value.Papers.Where(p => p != paper);
+        return await shelf.WriteAsync(
+            new ShopChange(await shelf.WhoAsync()).Keep(
+                kept.Key,
+                kept.Version,
+                kept.Value with
+                {
+                    Papers = isThere ? [.. others, paper] : [.. others],
+                },
+                "papers"
+            )
+        );
+    }
 
     /// <summary>Why a parcel cannot be cleared for a day; null where it can.</summary>
     /// <param name="view">What is known.</param>
     /// <param name="parcel">The parcel.</param>
     /// <param name="day">The day.</param>
-    public string? ClearingRefusal(DispatchView view, Parcel parcel, DayVerdict day) =>
+    public static string? ClearingRefusal(DispatchView view, Parcel parcel, DayVerdict day) =>
         parcel.State != ParcelState.Planned ? "It is cleared already."
         : LabelGate.Refusal(day, day.Day, view.Now, Newest(view, parcel)) is { Length: > 0 } why ? why
         : day.Choice is null ? "No way of packing was found for this day."
@@ -183,21 +204,14 @@ public sealed partial class DispatchDesk
     /// Clears a parcel for a day: judged once more, frozen with all it rests on, goods out of stock. Whole, or
     /// nothing of it.
     /// </summary>
-    /// <param name="shown">What was known when the page was shown.</param>
     /// <param name="kept">The parcel.</param>
-    /// <param name="asked">The day with its week and packing as they were shown.</param>
-    /// <param name="there">Keys of the papers that were looked at.</param>
-    public async Task<string?> ClearAsync(
-        DispatchView shown,
-        Kept<Parcel> kept,
-        (DayVerdict Day, WeekVerdict Week, PackingPlan? Plan) asked,
-        Seq<string> there
-    )
+    /// <param name="shown">The day as it was shown.</param>
+    public async Task<string?> ClearAsync(Kept<Parcel> kept, DayVerdict shown)
     {
         var view = await LoadAsync();
         var week = (await JudgeAsync(view, [kept]))[kept.Key];
-        var day = week.Days.FirstOrDefault(d => d.Day == asked.Day.Day);
-        if (day is null || day.Verdict != asked.Day.Verdict)
+        var day = week.Days.FirstOrDefault(d => d.Day == shown.Day);
+        if (day is null || day.Verdict != shown.Verdict)
         {
             return "The verdict of this day has changed meanwhile. Look at it again.";
         }
@@ -207,7 +221,6 @@ public sealed partial class DispatchDesk
             IsDepotPickUp = kept.Value.IsDepotPickUp || day.Verdict == ShipVerdict.DepotOnly,
             ShipDay = day.Day,
             State = ParcelState.Cleared,
-            Papers = there,
         };
         var papers = AnimalPapers.List(parcel, view.Catalog, view.Rules, view.Today);
         if (ClearingRefusal(view, kept.Value, day) is { } refusal)

@@ -218,7 +218,13 @@ public sealed partial class DispatchDesk(
             Region = view.Rules.HomeRegion,
             Carrier = view.Rules.Carriers.Count > 0 ? view.Rules.Carriers[0].Key : "",
             DestinationPlace = customer is { Address: [.., var last] } ? last : "",
-            WishedDay = (await store.RecordAsync<ShopPlan>(ShopPlan.Key))?.Value.Find(number)?.Days.Ship,
+            HubPlace = view.Parcels.FirstOrDefault(p => p.Value.HubPlace.Length > 0)?.Value.HubPlace ?? "",
+            WishedDay =
+                (await store.RecordAsync<ShopPlan>(ShopPlan.Key))?.Value.Find(number)?.Days.Ship
+                    is { } planned
+                && view.Calendar.ShipDays.Contains(planned.DayOfWeek)
+                    ? planned
+                    : null,
             Contents =
             [
                 .. order

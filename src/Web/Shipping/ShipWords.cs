@@ -140,11 +140,15 @@ public static class ShipWords
     public static string Span(UnitPreferences units, double low, double high)
     {
         var unit = units.For(Unit.Celsius);
+        var (from, to) = (Said(low), Said(high));
+        // A dash beside a minus does not read.
+        var joint = from < 0 || to < 0 ? " to " : "–";
+        return string.Create(Invariant, $"{from:0.#}{joint}{to:0.#} {UnitPreferences.Symbol(unit)}");
+
         double Said(double celsius) => unit.FromSi(Unit.Celsius.ToSiValue(celsius));
-        return string.Create(Invariant, $"{Said(low):0.#}–{Said(high):0.#} {UnitPreferences.Symbol(unit)}");
     }
 
-    /// <summary>Odds as people say them: "under 1 in 500", "2 in 100".</summary>
+    /// <summary>Odds as people say them: "none of 500 journeys", "12 of 500 journeys".</summary>
     /// <param name="share">Share of the journeys, 0 to 1.</param>
     /// <param name="journeys">Journeys that were computed.</param>
     public static string Odds(double share, int journeys) =>

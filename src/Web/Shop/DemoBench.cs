@@ -58,7 +58,7 @@ public sealed class DemoBench(
                 Tanks = new(Design(running, "breeding"), Design(running, "T-17")),
             };
             var book = DemoBook.Create(supply, today);
-            await store.WriteAsync(Parcels(Change(book), new(today)), cancel);
+            await store.WriteAsync(Parcels(Change(book), new(today, clock.GetUtcNow().UtcDateTime)), cancel);
             await Tanks.Loggers.DemoLoggers.FillAsync(store, cancel);
             await library.LoadPricesAgainAsync();
         }

@@ -89,9 +89,14 @@ public sealed class ParcelTests
         using var scratch = new Scratch();
         string file = scratch.Write(
             "case.json",
-            $$"""{ {{Carton}}, "startC": 22, "ambient": [[0, 3], [5, 31]], "packs": [ {{Pack}} ], "hours": 9 }"""
+            $$"""
+            { {{Carton}}, "startC": 22, "ambient": [[0, 3], [5, 31]], "packs": [ {{Pack}} ], "hours": 9 }
+            """
         );
-        string[] runs = [.. Enumerable.Range(0, 2).Select(_ => Untimed(Cli.Run("lab", "parcel", file, "--json")))];
+        string[] runs =
+        [
+            .. Enumerable.Range(0, 2).Select(_ => Untimed(Cli.Run("lab", "parcel", file, "--json"))),
+        ];
         Assert.Equal(runs[0], runs[1]);
     }
 
@@ -125,7 +130,11 @@ public sealed class ParcelTests
             "case.json",
             $$"""
             { {{Carton}}, "startC": 24, "ambient": 5, "hours": 8, "bandC": [18, 26],
-              "packs": [ {{Pack.Replace("\"liquidFraction\": 1", "\"liquidFraction\": 0", StringComparison.Ordinal)}} ] }
+              "packs": [ {{Pack.Replace(
+                "\"liquidFraction\": 1",
+                "\"liquidFraction\": 0",
+                StringComparison.Ordinal
+            )}} ] }
             """
         );
         var ended = Cli.Run("lab", "parcel", file);
@@ -136,7 +145,10 @@ public sealed class ParcelTests
     }
 
     private static string Untimed(Ended ended) =>
-        string.Join('\n', ended.Out.Split('\n').Where(l => !l.Contains("elapsedMs", StringComparison.Ordinal)));
+        string.Join(
+            '\n',
+            ended.Out.Split('\n').Where(l => !l.Contains("elapsedMs", StringComparison.Ordinal))
+        );
 
     private static JsonNode Solve(string text)
     {

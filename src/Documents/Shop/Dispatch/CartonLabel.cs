@@ -13,7 +13,11 @@ public static class CartonLabel
     private const double Margin = 16;
     private const double Giant = 34;
     private const double Large = 22;
-    private const double Middle = 15;
+    private const double Middle = 16;
+    private const double AddressLine = 6.5;
+
+    /// <summary>A line shrinks to so much of its size before it is broken.</summary>
+    private const double Least = 0.85;
     private const double ArrowWidth = 34;
     private const double ArrowHeight = 46;
 
@@ -36,19 +40,34 @@ public static class CartonLabel
 
     private static Drawing Draw(ShopSheet sheet, ClearedParcel cleared)
     {
+        var size = sheet.Size;
+        var foot = size.Height - 42 - ((cleared.Address.Count + 1) * AddressLine);
+        // As large as the lines leave room for.
+        var factor = Enumerable
+            .Range(0, 13)
+            .Select(i => 1.2 - (0.05 * i))
+            .FirstOrDefault(f => Upper(new(), sheet, cleared, f) <= foot, 0.6);
         var sketch = new Sketch();
+        sketch.Rectangle(new(8, 8), size.Width - 16, size.Height - 16, new Pen(Tone.Ink, 1.6));
+        Upper(sketch, sheet, cleared, factor);
+        Address(sketch, sheet, cleared, size.Width - (2 * Margin));
+        return sketch.Done(size.Width, size.Height);
+    }
+
+    /// <summary>All above the address; returns where it ends.</summary>
+    private static double Upper(Sketch sketch, ShopSheet sheet, ClearedParcel cleared, double factor)
+    {
         var size = sheet.Size;
         var room = size.Width - (2 * Margin);
         var lines = cleared.Plan.CartonLabel;
-        sketch.Rectangle(new(8, 8), size.Width - 16, size.Height - 16, new Pen(Tone.Ink, 1.6));
-        var y = 26.0;
+        var y = 28.0;
         foreach (var line in lines.Take(1).Concat(Pickup(cleared)))
         {
             y = Big(sketch, line, y, room, Giant);
         }
 
-        Arrow(sketch, new(Margin, y - 4));
-        Arrow(sketch, new(size.Width - Margin - ArrowWidth, y - 4));
+        Arrow(sketch, new(Margin, y - 6));
+        Arrow(sketch, new(size.Width - Margin - ArrowWidth, y - 6));
         foreach (var line in lines.Skip(1).Take(1))
         {
             Centered(sketch, line, y + (ArrowHeight / 2) - 4, room - (2 * ArrowWidth) - 8, Large, size);
@@ -62,11 +81,10 @@ public static class CartonLabel
 
         foreach (var line in lines.Skip(3))
         {
-            y = Big(sketch, Units(sheet, line), y, room, Middle);
+            y = Big(sketch, Units(sheet, line), y, room, Middle * factor);
         }
 
-        Address(sketch, sheet, cleared, room);
-        return sketch.Done(size.Width, size.Height);
+        return y;
     }
 
     private static string[] Pickup(ClearedParcel cleared) =>
@@ -78,10 +96,10 @@ public static class CartonLabel
     private static double Big(Sketch sketch, string text, double y, double room, double points)
     {
         var clean = Lettering.Clean(text);
-        var fitting = Lettering.Width(clean, points * 0.7, true) <= room;
-        var size = fitting
-            ? Math.Min(points, points * room / Lettering.Width(clean, points, true))
-            : points * 0.7;
+        var size = Math.Max(
+            Least * points,
+            Math.Min(points, points * room / Lettering.Width(clean, points, true))
+        );
         foreach (var line in Lettering.Wrap(clean, room + 0.01, size, true))
         {
             sketch.Add(new TextMark(new(Margin, y), line, size) { Bold = true, Layer = Layers.Label });
@@ -138,12 +156,12 @@ public static class CartonLabel
     {
         var size = sheet.Size;
         string[] to = [cleared.Parcel.Recipient, .. cleared.Address];
-        var y = size.Height - 26 - (to.Length * 6.5);
+        var y = size.Height - 26 - (to.Length * AddressLine);
         sketch.Line(new(Margin, y - 8), new(size.Width - Margin, y - 8), new Pen(Tone.Ink, 0.5));
         foreach (var line in to)
         {
             sketch.Text(new(Margin, y), Lettering.Cut(line, room, Middle), Middle);
-            y += 6.5;
+            y += AddressLine;
         }
 
         var arrives = cleared.Day.Arrives is { } day ? $", to arrive {NumberText.Day(day)}" : "";

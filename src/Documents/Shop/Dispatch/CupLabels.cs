@@ -77,7 +77,7 @@ public static class CupLabels
         y = Math.Max(y, 10.2);
         var which = string.Create(
             CultureInfo.InvariantCulture,
-            $"Parcel {cleared.Parcel.Number}, cup {number} of {of}"
+            $"Parcel {cleared.Parcel.Number}, number {number} of {of}"
         );
         foreach (
             var line in cup

@@ -4,6 +4,7 @@ using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;
 using Litterfall.Domain.Dispatch;
+using Litterfall.Domain.Lists;
 using Litterfall.Quantities.Measures;
 
 namespace Litterfall.Documents.Shop.Dispatch;
@@ -14,56 +15,58 @@ namespace Litterfall.Documents.Shop.Dispatch;
 /// </summary>
 public static class PackingCard
 {
-    private const double PictureHeight = 62;
+    private static readonly double[] PictureHeights = [78, 62, 48];
 
     /// <summary>Writes it.</summary>
     /// <param name="sheet">What the papers share.</param>
     /// <param name="cleared">The cleared parcel.</param>
     public static PaperFile Write(ShopSheet sheet, ClearedParcel cleared)
     {
-        var inside = PageFrame.Inside(sheet.Size);
-        var drawing = PackingPicture.Draw(cleared.Plan, inside.Width, PictureHeight);
-        drawing = sheet.IsUs ? UsUnits.Of(drawing) : drawing;
         var name = string.Create(
             CultureInfo.InvariantCulture,
             $"Packing card, parcel {cleared.Parcel.Number}"
         );
+        var head = sheet.Head(name, cleared.Parcel.Recipient);
+        // The largest picture that leaves room for all on one side.
+        var ways = PictureHeights.Select(h => Sides(sheet, head, cleared, h)).ToList();
+        return sheet.Pdf("packing-card.pdf", name, ways.Find(w => w.Count == 1) ?? ways[^1]);
+    }
+
+    private static IReadOnlyList<Drawing> Sides(
+        ShopSheet sheet,
+        PageHead head,
+        ClearedParcel cleared,
+        double pictureHeight
+    )
+    {
+        var inside = PageFrame.Inside(sheet.Size);
+        var drawing = PackingPicture.Draw(cleared.Plan, inside.Width, pictureHeight);
+        drawing = sheet.IsUs ? UsUnits.Of(drawing) : drawing;
         var upper = Upper(cleared, drawing);
-        return sheet.Pdf(
-            "packing-card.pdf",
-            name,
-            PageFrame.Sides(
-                sheet.Size,
-                sheet.Head(name, cleared.Parcel.Recipient),
-                (style, sketch) =>
-                {
-                    var y = inside.Y + Height(upper, inside.Width, style);
-                    sketch?.Place(drawing, new(inside.X, y));
-                    return
-                    [
-                        .. upper,
-                        new ColumnBreak(),
-                        .. Left(cleared),
-                        new ColumnBreak(),
-                        .. Right(cleared),
-                    ];
-                },
-                style =>
-                {
-                    var top = Height(upper, inside.Width, style);
-                    var below = inside with
-                    {
-                        Y = inside.Y + top + drawing.Height + 2,
-                        Height = inside.Height - top - drawing.Height - 2,
-                    };
-                    return [inside with { Height = top + 0.1 }, .. Flow.Columns(below, 2)];
-                }
-            )
+        return PageFrame.Sides(
+            sheet.Size,
+            head,
+            (style, sketch) =>
+            {
+                var top = Flow.Height(upper, inside.Width, style);
+                sketch?.Place(drawing, new(inside.X, inside.Y + top));
+                var column = Flow.Columns(Below(inside, drawing, top), 2)[0];
+                return [.. upper, new ColumnBreak(), .. Flow.Shared(Groups(cleared), column, style)];
+            },
+            style =>
+            {
+                var top = Flow.Height(upper, inside.Width, style);
+                return [inside with { Height = top + 0.1 }, .. Flow.Columns(Below(inside, drawing, top), 2)];
+            }
         );
     }
 
-    private static double Height(ImmutableArray<Block> blocks, double width, Style style) =>
-        Flow.Height(blocks, width, style);
+    private static Room Below(Room inside, Drawing drawing, double top) =>
+        inside with
+        {
+            Y = inside.Y + top + drawing.Height + 1,
+            Height = inside.Height - top - drawing.Height - 1,
+        };
 
     private static ImmutableArray<Block> Upper(ClearedParcel cleared, Drawing drawing) =>
         [
@@ -75,11 +78,22 @@ public static class PackingCard
             {
                 Tone = Tone.Quiet,
             },
-            new Words($"{cleared.Plan.Carton.Name}, {PackingPicture.Scale(drawing)}. {Legend(cleared.Plan)}")
+            new Words(
+                $"{Carton(cleared.Plan.Carton)}. Seen from above and across, {PackingPicture.Scale(drawing)}. "
+                    + Legend(cleared.Plan)
+            )
             {
                 After = 2,
             },
         ];
+
+    private static string Carton(Carton carton) =>
+        NumberText.Capital(carton.Name)
+        + string.Create(
+            CultureInfo.InvariantCulture,
+            $", inside {carton.LengthMeters * 100:0.#} × {carton.WidthMeters * 100:0.#} × "
+        )
+        + string.Create(CultureInfo.InvariantCulture, $"{carton.HeightMeters * 100:0.#} cm");
 
     private static string Verdict(ClearedParcel cleared)
     {
@@ -122,21 +136,37 @@ public static class PackingCard
         return string.Join("; ", cups.Concat(packs)) + ". White: padding.";
     }
 
-    private static List<Block> Left(ClearedParcel cleared)
+    /// <summary>What stands below the picture; groups stay together and are shared out over two columns.
+    /// </summary>
+    private static List<Block>[] Groups(ClearedParcel cleared) =>
+        [
+            List(cleared.Plan),
+            Cups(cleared.Plan),
+            Signed("Packs", cleared.Plan.Packs, Sign.Tick),
+            Signed("Steps", cleared.Plan.Steps, Sign.Tick),
+            Signed("Cautions", cleared.Plan.Cautions, Sign.Caution),
+            [new Blank("Packed by, time"), new Blank("Handed over, time")],
+        ];
+
+    private static List<Block> List(PackingPlan plan)
     {
-        var plan = cleared.Plan;
-        var list = Table.Of("Lay out", (0.07, "", false), (0.2, "", false), (0.73, "", false));
+        var list = Table.Of("Lay out", (0.07, "", false), (0.17, "", false), (0.76, "", false));
         foreach (var line in plan.List)
         {
             list.Tick("", "", line.Amount, line.What);
         }
 
+        return [.. list.Blocks];
+    }
+
+    private static List<Block> Cups(PackingPlan plan)
+    {
         var cups = Table.Of(
             "Into each cup",
-            (0.47, "for", false),
-            (0.17, "holes", true),
-            (0.18, "dry moss", true),
-            (0.18, "water", true)
+            (0.5, "for", false),
+            (0.14, "holes", true),
+            (0.2, "dry moss", true),
+            (0.16, "water", true)
         );
         foreach (var cup in plan.Cups.Where(c => c.IsAnimal))
         {
@@ -149,26 +179,21 @@ public static class PackingCard
             );
         }
 
-        return
-        [
-            .. list.Blocks,
-            .. cups.Blocks,
-            .. plan.Packs.Count > 0 ? new Block[] { new Heading("Packs") { KeepsWithNext = true } } : [],
-            .. plan.Packs.Select(p => new Words(p) { Sign = Sign.Tick }),
-        ];
+        return [.. cups.Blocks];
     }
 
-    private static List<Block> Right(ClearedParcel cleared) =>
-        [
-            new Heading("Steps") { KeepsWithNext = true },
-            .. cleared.Plan.Steps.Select(s => new Words(s) { Sign = Sign.Tick }),
-            .. cleared.Plan.Cautions.Count > 0
-                ? new Block[] { new Heading("Cautions") { KeepsWithNext = true } }
-                : [],
-            .. cleared.Plan.Cautions.Select(c => new Words(c) { Sign = Sign.Caution, Tone = Tone.Caution }),
-            new Blank("Packed by, time"),
-            new Blank("Handed over, time"),
-        ];
+    private static List<Block> Signed(string title, Seq<string> lines, Sign sign) =>
+        lines.Count == 0
+            ? []
+            :
+            [
+                new Heading(title) { KeepsWithNext = true },
+                .. lines.Select(l => new Words(l)
+                {
+                    Sign = sign,
+                    Tone = sign == Sign.Caution ? Tone.Caution : Tone.Ink,
+                }),
+            ];
 
     private static string Clock(double hour) =>
         NumberText.Clock(TimeOnly.MinValue.AddMinutes(Math.Round(hour * 60)));

@@ -14,38 +14,52 @@ public static class PackingPicture
 {
     private const double Points = 9;
     private const double Between = 7;
-    private const double Caption = 9;
+    private const double Caption = 6.5;
     private const double Millimeter = 1000;
+    private const int FewViews = 3;
 
     /// <summary>Numbers of the kinds of cups in a plan, by what lives in them.</summary>
     /// <param name="plan">The plan.</param>
     public static ImmutableArray<string> Keys(PackingPlan plan) =>
         [.. plan.Cups.Select(c => c.Name.Split(" (", 2)[0]).Distinct(StringComparer.Ordinal)];
 
-    /// <summary>Draws it at the largest usual scale that fits a room.</summary>
+    /// <summary>Draws it at the largest usual scale that fits a room, in one row or in two.</summary>
     /// <param name="plan">The plan.</param>
     /// <param name="width">Room, mm.</param>
     /// <param name="height">Room, mm.</param>
     public static Drawing Draw(PackingPlan plan, double width, double height)
     {
         var views = Views(plan);
-        var across = views.Sum(v => v.Width);
-        var tall = views.Max(v => v.Height);
-        var scale = Math.Min(
-            ViewScale.Fitting(across, width - (Between * (views.Count - 1))),
-            ViewScale.Fitting(tall, height - Caption)
-        );
+        var rows = new[] { 1, 2 }
+            .Select(count => Rows(views, count))
+            .MaxBy(rows => Scale(rows, width, height))!;
+        var scale = Scale(rows, width, height);
         var sketch = new Sketch();
-        var x = 0.0;
-        foreach (var view in views)
+        var y = 0.0;
+        foreach (var row in rows)
         {
-            view.Draw(sketch, new(x, 0), scale, tall * Millimeter * scale);
-            x += (view.Width * Millimeter * scale) + Between;
+            var (x, tall) = (0.0, row.Max(v => v.Height) * Millimeter * scale);
+            foreach (var view in row)
+            {
+                view.Draw(sketch, new(x, y), scale, tall);
+                x += view.Across(scale) + Between;
+            }
+
+            y += tall + Caption;
         }
 
-        return Legible.Whole(
-            Legible.Of(sketch.Done(x - Between, (tall * Millimeter * scale) + Caption, scale))
-        );
+        return Legible.Whole(Legible.Of(sketch.Done(width, y, scale)));
+    }
+
+    private static View[][] Rows(List<View> views, int count) =>
+        [.. views.Chunk((int)Math.Ceiling(views.Count / (double)count))];
+
+    private static double Scale(View[][] rows, double width, double height)
+    {
+        // Captions do not shrink with the drawing: the widest of all usual scales at which all have room.
+        var tall = ViewScale.Fitting(rows.Sum(r => r.Max(v => v.Height)), height - (Caption * rows.Length));
+        var wide = rows.Min(r => ViewScale.Fitting(r.Sum(v => v.Width), width - (Between * (r.Length - 1))));
+        return Math.Min(tall, wide);
     }
 
     /// <summary>"scale 1 : 5".</summary>
@@ -66,10 +80,19 @@ public static class PackingPicture
                 StringComparer.Ordinal
             )
             .Select(same =>
-                Above(plan, keys, [.. packs, .. cups.Where(c => c.Layer == same.First())], Named([.. same]))
+                Above(
+                    plan,
+                    keys,
+                    [.. packs, .. cups.Where(c => c.Layer == same.First())],
+                    Named([.. same])
+                ) with
+                {
+                    Below = [.. Rising(cups, same.First())],
+                }
             )
             .ToList();
-        if (heat.Count > 0)
+        // The section shows it too: among many layers its own view is left out.
+        if (heat.Count > 0 && views.Count < FewViews)
         {
             views.Add(Above(plan, keys, heat, "Under the lid"));
         }
@@ -78,13 +101,17 @@ public static class PackingPicture
         return views;
     }
 
+    /// <summary>What stands in a layer below and rises into this one.</summary>
+    private static IEnumerable<PlacedThing> Rising(List<PlacedThing> cups, int layer)
+    {
+        var floor = cups.Where(c => c.Layer == layer).Max(c => c.ZMeters);
+        return cups.Where(c => c.Layer < layer && c.ZMeters + c.HeightMeters > floor + 1e-6);
+    }
+
     private static string Named(List<int> layers) =>
         layers.Count == 1
-            ? string.Create(CultureInfo.InvariantCulture, $"Layer {layers[0] + 1} from above")
-            : string.Create(
-                CultureInfo.InvariantCulture,
-                $"Layers {layers[0] + 1}–{layers[^1] + 1} from above"
-            );
+            ? string.Create(CultureInfo.InvariantCulture, $"Layer {layers[0] + 1}")
+            : string.Create(CultureInfo.InvariantCulture, $"Layers {layers[0] + 1}–{layers[^1] + 1}");
 
     private static string Spot(PlacedThing thing) =>
         string.Create(
@@ -168,9 +195,15 @@ public static class PackingPicture
     {
         public required ImmutableArray<Shape> Shapes { get; init; }
 
+        public ImmutableArray<PlacedThing> Below { get; init; } = [];
+
         public double Width => InsideLength + (2 * Wall);
 
         public double Height => InsideWidth + (2 * Wall);
+
+        /// <summary>Room on paper with its caption, mm.</summary>
+        public double Across(double scale) =>
+            Math.Max(Width * Millimeter * scale, Lettering.Width(Title, Points));
 
         public void Draw(Sketch sketch, Spot at, double scale, double tall)
         {
@@ -180,22 +213,21 @@ public static class PackingPicture
             sketch.Rectangle(top, Width * mm, Height * mm, Pen.Strong, Tone.Field);
             var inside = top.Moved(Wall * mm, Wall * mm);
             sketch.Rectangle(inside, InsideLength * mm, InsideWidth * mm, Pen.Thin, Tone.Paper);
+            foreach (var thing in Below)
+            {
+                var center = inside.Moved(
+                    (thing.XMeters + (thing.LengthMeters / 2)) * mm,
+                    (InsideWidth - thing.YMeters - (thing.WidthMeters / 2)) * mm
+                );
+                sketch.Rings([new Ring(center, thing.LengthMeters / 2 * mm)], Pen.Hidden);
+            }
+
             foreach (var shape in Shapes)
             {
                 One(sketch, shape, inside, mm);
             }
 
             sketch.Text(at.Moved(0, tall + 4), Title, Points);
-            sketch.Text(
-                at.Moved(0, tall + 8),
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"inside {InsideLength * Millimeter:0} × {InsideWidth * Millimeter:0} mm"
-                ),
-                Points,
-                Align.Start,
-                Tone.Quiet
-            );
         }
 
         private static void One(Sketch sketch, Shape shape, Spot inside, double mm)

@@ -6,6 +6,7 @@ namespace Litterfall.Web.Shipping.Arrivals;
 /// <summary>How parcels arrived, what that says of the next ones, and a check of exported evidence.</summary>
 public sealed partial class ArrivalsPage : ComponentBase
 {
+    private const int MostShown = 12;
     private const int LargestExport = 64 * 1024 * 1024;
     private DispatchView? view;
     private LossShow? losses;

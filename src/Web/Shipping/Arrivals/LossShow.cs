@@ -84,7 +84,14 @@ public sealed record LossShow(string PriceWords, ImmutableArray<LossTable> Table
     }
 
     private static string Named(DispatchView view, LossBy kind, string name) =>
-        kind == LossBy.Carrier ? view.Rules.Carriers.FirstOrDefault(c => c.Key == name)?.Name ?? name : name;
+        kind switch
+        {
+            LossBy.Carrier => view.Rules.Carriers.FirstOrDefault(c => c.Key == name)?.Name ?? name,
+            LossBy.Class
+                when ShipWords.Classes.FirstOrDefault(c => c.Letter == name) is { Words: { } words } =>
+                $"{name}: {words}",
+            _ => name,
+        };
 
     private static string Percent(double share) => string.Create(Invariant, $"{100 * share:0.#} %");
 }

@@ -65,6 +65,14 @@ public sealed partial class DayPart : ComponentBase
             );
     }
 
+    private static string RuleWords(RuleVerdict rule)
+    {
+        var word = ShipWords.Word(rule.Verdict);
+        return rule.Words.Length == 0 || rule.Words == word ? word
+            : rule.Words == "not looked at" ? rule.Words
+            : $"{word}: {rule.Words}";
+    }
+
     private static string Hour(double hour) =>
         string.Create(CultureInfo.InvariantCulture, $"{(int)hour}:{(int)Math.Round(60 * (hour % 1)):00}");
 

@@ -24,10 +24,7 @@ public sealed class ContentDraft
         Key = content?.Key ?? "";
         Count = TypedText.ForNumber("How many", content?.Count ?? 1);
         From = new("From tank or lot", content?.From ?? "");
-        Length = new("Body length", content?.LengthMeters is { } m ? $"{1000 * m:0.#} mm" : "")
-        {
-            Help = "empty for an adult",
-        };
+        Length = new("Body length, if not adult", content?.LengthMeters is { } m ? Millimeters(m) : "");
     }
 
     /// <summary>Key in the library as long as nobody typed another name.</summary>
@@ -47,6 +44,9 @@ public sealed class ContentDraft
 
     /// <summary>Fields in the order they are shown.</summary>
     public IReadOnlyList<TypedText> Fields => [Count, From, Length];
+
+    private static string Millimeters(double meters) =>
+        $"{(1000 * meters).ToString("0.#", System.Globalization.CultureInfo.InvariantCulture)} mm";
 
     /// <summary>Takes a name.</summary>
     public void Name(string? typed) => (What.Text, Key) = (typed ?? "", "");
@@ -104,7 +104,7 @@ public sealed class ParcelDraft
         Order = parcel?.Order;
         Region = parcel?.Region ?? rules.HomeRegion;
         Carrier = parcel?.Carrier ?? (rules.Carriers.Count > 0 ? rules.Carriers[0].Key : "");
-        Hub = new("Place of the hub", parcel?.HubPlace ?? "") { Help = "as on the page Forecasts" };
+        Hub = new("Place of the hub", parcel?.HubPlace ?? "");
         Place = new("Place it goes to", parcel?.DestinationPlace ?? "");
         Wished = parcel?.WishedDay;
         IsDepot = parcel?.IsDepotPickUp ?? false;

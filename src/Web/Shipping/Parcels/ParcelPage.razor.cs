@@ -1,7 +1,9 @@
 using Litterfall.Domain.Dispatch;
-using Litterfall.Domain.Lists;
+using Litterfall.Domain.Schedule;
 using Litterfall.Store;
 using Litterfall.Web.Library;
+using Litterfall.Web.Shop.Schedule;
+using Litterfall.Workshop.Scheduling;
 using Microsoft.AspNetCore.Components;
 
 namespace Litterfall.Web.Shipping.Parcels;
@@ -26,6 +28,7 @@ public sealed partial class ParcelPage : ComponentBase
     private string? told;
     private bool isGood = true;
     private bool isBusy;
+    private PlanView? plans;
     private IDisposable? watch;
 
     /// <summary>Number of the parcel.</summary>
@@ -85,6 +88,8 @@ public sealed partial class ParcelPage : ComponentBase
             labelRefusal = await Desk.ClearedAsync(Number, false, closing.Token) is { } cleared
                 ? DispatchDesk.LabelRefusal(view, cleared)
                 : "No label: the parcel is not cleared.";
+            papers = DispatchDesk.Papers(view, kept.Value);
+            plans = await Plans.LoadAsync(closing.Token);
             StateHasChanged();
             if (IsWaiting)
             {
@@ -103,13 +108,50 @@ public sealed partial class ParcelPage : ComponentBase
     private void Show(DateOnly? day)
     {
         shown = week!.Days.FirstOrDefault(d => d.Day == day) ?? week.Days.FirstOrDefault();
-        (plan, papers, refusal) = shown is null
-            ? (null, [], null)
+        (plan, refusal) = shown is null
+            ? (null, null)
             : (
-                Desk.Plan(view!, kept!.Value, shown, week),
-                Desk.Papers(view!, kept.Value),
-                Desk.ClearingRefusal(view!, kept.Value, shown)
+                DispatchDesk.Plan(view!, kept!.Value, shown, week),
+                DispatchDesk.ClearingRefusal(view!, kept.Value, shown)
             );
+    }
+
+    private async Task TickAsync((string Key, bool IsThere) paper)
+    {
+        isBusy = true;
+        var fault = await Desk.TickAsync(kept!, paper.Key, paper.IsThere);
+        isBusy = false;
+        await DoneAsync(fault is null ? ("Noted.", true) : (fault, false));
+    }
+
+    /// <summary>True where the plan lets the order leave on a day on which the parcel may not go.</summary>
+    private bool CanMovePlan =>
+        kept!.Value.Order is { } order
+        && plans?.Plan.Find(order) is { } planned
+        && week?.NextDay is { } next
+        && planned.Days.Ship < next
+        && planned.Days.Ship >= view!.Today;
+
+    private async Task MovePlanAsync()
+    {
+        isBusy = true;
+        var (order, next) = (kept!.Value.Order!.Value, week!.NextDay!.Value);
+        var why = $"the parcel may leave on {ShipWords.Day(next)} at the earliest";
+        var fault = await Plans.ReplanAsync(
+            why,
+            known =>
+                known with
+                {
+                    Holds =
+                    [
+                        .. known.Holds.Where(h => h.Order != order || h.Stage != StageKey.Pack),
+                        new PlanHold(order, StageKey.Pack, next, why),
+                    ],
+                },
+            closing.Token
+        );
+        isBusy = false;
+        await DoneAsync(fault is null ? ("The order is planned anew.", true) : (fault, false));
     }
 
     private async Task ChangeAsync()
@@ -119,10 +161,10 @@ public sealed partial class ParcelPage : ComponentBase
         await DoneAsync(fault is null ? ("Saved, and judged again.", true) : (fault, false));
     }
 
-    private async Task ClearAsync(Seq<string> there)
+    private async Task ClearAsync()
     {
         isBusy = true;
-        var fault = await Desk.ClearAsync(view!, kept!, (shown!, week!, plan), there);
+        var fault = await Desk.ClearAsync(kept!, shown!);
         isBusy = false;
         await DoneAsync(
             fault is null

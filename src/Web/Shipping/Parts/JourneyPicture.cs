@@ -185,7 +185,7 @@ public sealed class JourneyPicture(
             Invariant,
             $"<path class=\"odds\" d=\"M{X(0):0.#} {OddsFoot}L{line}L{X(Last):0.#} {OddsFoot}Z\"/>"
                 + $"<path class=\"rule\" d=\"M{Left} {OddsFoot}H{Wide - Right}\"/><text class=\"tick\" "
-                + $"x=\"{Left - 6}\" y=\"{OddsFoot - 6}\" text-anchor=\"end\">left it</text><text "
+                + $"x=\"{Left - 6}\" y=\"{OddsFoot - 6}\" text-anchor=\"end\">out of it</text><text "
                 + $"class=\"tick\" x=\"{Wide - Right + 6}\" y=\"{OddsFoot - 6}\">"
                 + $"{100 * hours[^1].OutShare:0.#} %</text>"
         );

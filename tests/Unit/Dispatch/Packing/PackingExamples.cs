@@ -13,7 +13,7 @@ internal static class PackingExamples
 
     public static readonly DateOnly Tuesday = new(2026, 11, 24);
 
-    public static readonly Carton Small = Box("small", "small carton", (0.25, 0.18, 0.12), 0.025, 0);
+    public static readonly Carton Small = Box("small", "small carton", (0.22, 0.18, 0.12), 0.025, 0);
     public static readonly Carton Middle = Box("middle", "middle carton", (0.30, 0.20, 0.20), 0.025, 4);
     public static readonly Carton Big = Box("big", "big carton", (0.40, 0.30, 0.30), 0.04, 6);
 

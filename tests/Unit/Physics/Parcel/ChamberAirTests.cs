@@ -19,7 +19,11 @@ public sealed class ChamberAirTests
             ChamberAir.SecondsTo(Volume, Use, Exchange, half),
             1e-6
         );
-        Assert.Equal(ChamberAir.OutdoorOxygen - 0.04, ChamberAir.SteadyOxygen(Use, Exchange, 0.209476), 1e-12);
+        Assert.Equal(
+            ChamberAir.OutdoorOxygen - 0.04,
+            ChamberAir.SteadyOxygen(Use, Exchange, 0.209476),
+            1e-12
+        );
         Assert.Equal(double.PositiveInfinity, ChamberAir.SecondsTo(Volume, Use, Exchange, 0.16));
         Assert.Equal(double.PositiveInfinity, ChamberAir.SecondsTo(Volume, 0.0, 0.0, 0.19));
     }

@@ -5,8 +5,8 @@ using Xunit;
 namespace Litterfall.UnitTests.Physics.Parcel;
 
 /// <summary>
-/// Parcels that a hand can solve (derivation beside each), and what holds for any parcel. Printed examples and
-/// a second solution stand in src/Verification/Parcel.
+/// Parcels that a hand can solve (derivation beside each), and what holds for any parcel. Printed examples
+/// and a second solution stand in src/Verification/Parcel.
 /// </summary>
 public sealed class ParcelModelTests
 {
@@ -72,14 +72,19 @@ public sealed class ParcelModelTests
         Assert.Equal(least + (0.5 * 8.0 * 2.0 * Hour * Conductance / 100_000.0), liquid[8], 1e-12);
     }
 
-    /// <summary>Contents a kelvin too warm melt C · 1 K ÷ (m L) of a frozen pack; too cold ones freeze it.</summary>
+    /// <summary>Contents a kelvin too warm melt C · 1 K ÷ (m L) of a frozen pack.</summary>
     [Theory]
     [InlineData(21.0, 0.0, 20.0, 0.02)]
     [InlineData(19.0, 1.0, 20.0, 0.98)]
     [InlineData(90.0, 0.0, 40.0, 1.0)]
     [InlineData(-60.0, 1.0, -10.0, 0.0)]
     [InlineData(20.0, 0.4, 20.0, 0.4)]
-    public void Packs_off_their_temperature_are_settled(double start, double liquid, double celsius, double then)
+    public void Packs_off_their_temperature_are_settled(
+        double start,
+        double liquid,
+        double celsius,
+        double then
+    )
     {
         var outcome = Started(start, new PhaseStore(0.5, 20.0, 200_000.0, liquid), out double[] shares);
         Assert.Equal(celsius, outcome.StartCelsius, 1e-12);
@@ -87,15 +92,11 @@ public sealed class ParcelModelTests
         Assert.Equal(start != 20.0, outcome.IsSettled);
     }
 
-    /// <summary>Ice beside melted packs of 21 °C in contents of 22 °C: C + 10 kJ freeze into the ice.</summary>
+    /// <summary>Ice beside melted packs of 21 °C in contents of 22 °C.</summary>
     [Fact]
     public void Packs_of_two_melting_points_settle_with_each_other()
     {
-        PhaseStore[] packs =
-        [
-            new(0.1, 0.0, 334_000.0, 0.5),
-            new(0.5, 21.0, 200_000.0, 1.0),
-        ];
+        PhaseStore[] packs = [new(0.1, 0.0, 334_000.0, 0.5), new(0.5, 21.0, 200_000.0, 1.0)];
         var shares = new double[2];
         var outcome = new ParcelModel(Capacity, packs).Run(
             Drive([0.0], [21.0], 22.0, 1e-9),
@@ -106,7 +107,7 @@ public sealed class ParcelModelTests
         Assert.Equal([1.0, 1.0 - 0.147], shares, new Within(1e-12));
     }
 
-    /// <summary>Each takes by what it has left: 0.2 and 0.8 become 0.6 and 0.9 where half of it melts.</summary>
+    /// <summary>Each takes by what it has left: half of it makes 0.2 and 0.8 to 0.6 and 0.9.</summary>
     [Fact]
     public void Packs_of_one_melting_point_melt_in_step()
     {
@@ -133,7 +134,8 @@ public sealed class ParcelModelTests
                         new(0.5 * kilograms, 21.0, 190_000.0, liquid),
                     ];
                     var drive = Drive([0.0, 20.0 * Hour], [air, 20.0], 21.0, 30.0);
-                    var one = Model(new PhaseStore(2.0 * kilograms, 21.0, 190_000.0, liquid)).Run(drive, default);
+                    var one = Model(new PhaseStore(2.0 * kilograms, 21.0, 190_000.0, liquid))
+                        .Run(drive, default);
                     var many = new ParcelModel(Capacity, three).Run(drive, default);
                     Assert.Equal(one.EndCelsius, many.EndCelsius, 1e-9);
                     Assert.Equal(one.LatentJoules, many.LatentJoules, 1e-6);
@@ -181,10 +183,11 @@ public sealed class ParcelModelTests
     {
         var celsius = new double[rows];
         Assert.Equal(rows, ParcelReport.Rows(hours * Hour, Hour));
-        var outcome = Model().Run(
-            Drive([0.0], [10.0], 22.0, hours),
-            new ParcelReport { EverySeconds = Hour, Celsius = celsius }
-        );
+        var outcome = Model()
+            .Run(
+                Drive([0.0], [10.0], 22.0, hours),
+                new ParcelReport { EverySeconds = Hour, Celsius = celsius }
+            );
         Assert.Equal(22.0, celsius[0]);
         Assert.Equal(outcome.EndCelsius, celsius[^1]);
     }
@@ -217,7 +220,12 @@ public sealed class ParcelModelTests
         double[] air = [.. times.Select(t => 15.0 + (10.0 * Math.Sin(t / 13_000.0)))];
         var celsius = new double[73];
         LevelExposure[] levels = [new(17.0), new(26.0)];
-        var report = new ParcelReport { EverySeconds = Hour, Celsius = celsius, Levels = levels };
+        var report = new ParcelReport
+        {
+            EverySeconds = Hour,
+            Celsius = celsius,
+            Levels = levels,
+        };
         model.Run(Drive(times, air, 22.0, 72.0), report);
         long before = GC.GetAllocatedBytesForCurrentThread();
         model.Run(Drive(times, air, 22.0, 72.0), report);

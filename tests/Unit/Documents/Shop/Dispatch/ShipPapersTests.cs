@@ -132,7 +132,7 @@ public sealed class ShipPapersTests
         for (var i = 1; i <= 14; i++)
         {
             Assert.Contains(
-                FormattableString.Invariant($"Parcel 12, cup {i} of 14"),
+                FormattableString.Invariant($"Parcel 12, number {i} of 14"),
                 text,
                 StringComparison.Ordinal
             );
