@@ -43,9 +43,8 @@ public sealed class ShipTests
         Assert.Equal(0, run.Code);
         Assert.Equal("2026-11-23", run.Json["nextDay"]!.GetValue<string>());
         Assert.Equal("hold", Verdict(Day(run.Json, "2026-11-24")));
-        Assert.All(
-            ["2026-11-25", "2026-11-26", "2026-11-27"],
-            day => Assert.Equal("never", Verdict(Day(run.Json, day)))
+        Assert.All(["2026-11-25", "2026-11-26", "2026-11-27"], day =>
+            Assert.Equal("never", Verdict(Day(run.Json, day)))
         );
     }
 
@@ -55,7 +54,10 @@ public sealed class ShipTests
     [InlineData("holiday-trap")]
     public void The_answer_is_the_same_each_time_and_reads_plainly(string name)
     {
-        var (one, two) = (Cli.Once("ship", Sample(name), "--json").Json, Cli.Run("ship", Sample(name), "--json").Json);
+        var (one, two) = (
+            Cli.Once("ship", Sample(name), "--json").Json,
+            Cli.Run("ship", Sample(name), "--json").Json
+        );
         one.AsObject().Remove("elapsedMs");
         two.AsObject().Remove("elapsedMs");
         Assert.Equal(one.ToJsonString(), two.ToJsonString());
@@ -66,7 +68,10 @@ public sealed class ShipTests
 
     [Theory]
     [InlineData("""{ "from": "2026-07-14", "contents": [] }""", "contents is a list of 0")]
-    [InlineData("""{ "from": "14.7.2026", "contents": [ { "what": "ficus-pumila", "count": 1 } ] }""", "is no day")]
+    [InlineData(
+        """{ "from": "14.7.2026", "contents": [ { "what": "ficus-pumila", "count": 1 } ] }""",
+        "is no day"
+    )]
     [InlineData(
         """{ "from": "2026-07-14", "contents": [ { "what": "dendrobates-aurata", "count": 1 } ] }""",
         "the library has no"
