@@ -23,19 +23,17 @@ internal static class MadeUpOrders
     public static WeekTask Order(TradeCatalog catalog, int number, double low, double high)
     {
         var monday = new DateOnly(2026, 5, 18);
-        var region = new DeliveryRegion { Key = "home", Name = "workshop", Zone = "Europe/Berlin" };
+        var region = new DeliveryRegion
+        {
+            Key = "home",
+            Name = "workshop",
+            Zone = "Europe/Berlin",
+        };
         var rules = DispatchDefaults.Fill(
             new()
             {
                 Regions = [region],
-                Carriers =
-                [
-                    DispatchDefaults.Carrier with
-                    {
-                        TakesAnimals = true,
-                        RulesReadOn = monday,
-                    },
-                ],
+                Carriers = [DispatchDefaults.Carrier with { TakesAnimals = true, RulesReadOn = monday }],
             }
         );
         var parcel = new Parcel

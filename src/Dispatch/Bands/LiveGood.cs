@@ -73,10 +73,10 @@ public sealed record LiveGood
 
         var lethal = HeatLimits.Lethal(animal) is { } most ? Celsius(most) : double.PositiveInfinity;
         var stress = Hours(animal, lethal);
-        var coldest =
-            animal.CriticalMinimum is { Origin.Provenance: Provenance.Read or Provenance.Measured } least
-                ? Celsius(least)
-                : double.NegativeInfinity;
+        var coldest = animal.CriticalMinimum
+            is { Origin.Provenance: Provenance.Read or Provenance.Measured } least
+            ? Celsius(least)
+            : double.NegativeInfinity;
         var strict = band with
         {
             KeepHigh = Math.Min(band.KeepHigh, stress),
@@ -85,11 +85,7 @@ public sealed record LiveGood
             BearsHigh = Math.Min(band.BearsHigh, lethal),
             BearsLow = Math.Max(band.BearsLow, coldest),
         };
-        return named with
-        {
-            Band = strict,
-            Tightening = Told(band, strict),
-        };
+        return named with { Band = strict, Tightening = Told(band, strict) };
     }
 
     /// <summary>

@@ -171,7 +171,8 @@ internal static class ForecastTable
         var unit = units.GetValueOrDefault(name) ?? units.GetValueOrDefault(last) ?? "";
         var spaced = Spaced(name);
         return unit.Length is > 0 and < 12 ? $"{spaced} ({unit})"
-            : units.TryGetValue("", out var all) && spaced.Contains("temp", StringComparison.OrdinalIgnoreCase)
+            : units.TryGetValue("", out var all)
+            && spaced.Contains("temp", StringComparison.OrdinalIgnoreCase)
                 ? $"{spaced} ({all})"
             : spaced;
     }

@@ -20,13 +20,7 @@ public sealed class HourLine
     /// <summary>Makes one.</summary>
     /// <param name="forecast">The forecast; its hours need not be in order.</param>
     public HourLine(PlaceForecast forecast) =>
-        hours =
-        [
-            .. forecast
-                .Hours.GroupBy(h => h.At)
-                .Select(g => g.Last())
-                .OrderBy(h => h.At),
-        ];
+        hours = [.. forecast.Hours.GroupBy(h => h.At).Select(g => g.Last()).OrderBy(h => h.At)];
 
     /// <summary>First hour; null for none.</summary>
     public DateTime? From => hours.IsEmpty ? null : hours[0].At;
@@ -39,7 +33,9 @@ public sealed class HourLine
     /// <param name="to">Its end, UTC.</param>
     public ForecastHour? Unlikely(DateTime from, DateTime to) =>
         hours.FirstOrDefault(h =>
-            h.At >= from - LongestGap && h.At <= to + LongestGap && h.Celsius is not (>= Coldest and <= Likely)
+            h.At >= from - LongestGap
+            && h.At <= to + LongestGap
+            && h.Celsius is not (>= Coldest and <= Likely)
         );
 
     /// <summary>The first time without a forecast in a span; null where all of it is known.</summary>

@@ -42,22 +42,14 @@ public static class TypedDays
 
     private static double Celsius(double hour, TypedForecastDay day, double before, double after) =>
         hour < ColdestHour
-                ? Between(
-                    before,
-                    day.LowCelsius,
-                    (hour + HoursOfDay - WarmestHour) / (HoursOfDay + ColdestHour - WarmestHour)
-                )
-            : hour <= WarmestHour
-                ? Between(
-                    day.LowCelsius,
-                    day.HighCelsius,
-                    (hour - ColdestHour) / (WarmestHour - ColdestHour)
-                )
-            : Between(
-                day.HighCelsius,
-                after,
-                (hour - WarmestHour) / (HoursOfDay + ColdestHour - WarmestHour)
-            );
+            ? Between(
+                before,
+                day.LowCelsius,
+                (hour + HoursOfDay - WarmestHour) / (HoursOfDay + ColdestHour - WarmestHour)
+            )
+        : hour <= WarmestHour
+            ? Between(day.LowCelsius, day.HighCelsius, (hour - ColdestHour) / (WarmestHour - ColdestHour))
+        : Between(day.HighCelsius, after, (hour - WarmestHour) / (HoursOfDay + ColdestHour - WarmestHour));
 
     private static double Between(double from, double to, double share) =>
         from + (0.5 * (to - from) * (1 - Math.Cos(Math.PI * share)));

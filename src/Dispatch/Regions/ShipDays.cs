@@ -210,7 +210,10 @@ public sealed class ShipDays(CarrierTerms carrier, ShopCalendar calendar, RestDa
     /// <summary>Before a holiday nothing moves from an hour on: here at hand-over, there at the door.</summary>
     private ShipReason? Eve(ParcelDays days)
     {
-        if (home.On(days.Leaves.AddDays(1)) is { EveEndsAtHour: { } ends } here && carrier.HandOverHour > ends)
+        if (
+            home.On(days.Leaves.AddDays(1)) is { EveEndsAtHour: { } ends } here
+            && carrier.HandOverHour > ends
+        )
         {
             return Never(
                 "eve-of-a-holiday",
@@ -219,7 +222,8 @@ public sealed class ShipDays(CarrierTerms carrier, ShopCalendar calendar, RestDa
             );
         }
 
-        return away.On(days.Arrives.AddDays(1)) is { EveEndsAtHour: { } stop } there
+        return
+            away.On(days.Arrives.AddDays(1)) is { EveEndsAtHour: { } stop } there
             && carrier.DeliversUntilHour > stop
             ? Never(
                 "eve-of-a-holiday",

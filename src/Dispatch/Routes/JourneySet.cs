@@ -66,9 +66,8 @@ public sealed class JourneySet
     )
     {
         var set = new JourneySet(times, rules, lateChance, forecasts);
-        var errors = 2 + (int)Math.Ceiling(
-            (times.LateEnd - times.HandOver).TotalHours / RouteChoices.ErrorStepHours
-        );
+        var errors =
+            2 + (int)Math.Ceiling((times.LateEnd - times.HandOver).TotalHours / RouteChoices.ErrorStepHours);
         var dice = new JourneyDice(count, FirstError + errors, rules.Seed);
         return [.. Enumerable.Range(0, count).Select(i => set.One(dice, i, errors))];
     }

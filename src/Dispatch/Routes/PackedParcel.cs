@@ -56,12 +56,10 @@ public sealed class PackedParcel
                     )),
             ]
         );
-        heat = TimeCurve.Sum(
-            [
-                .. all.Where(p => p.Pack is { Kind: PackKind.Heat, Hours: > 0, Watts: > 0 } && p.Count > 0)
-                    .Select(p => Heat(carton, p.Pack, p.Count)),
-            ]
-        );
+        heat = TimeCurve.Sum([
+            .. all.Where(p => p.Pack is { Kind: PackKind.Heat, Hours: > 0, Watts: > 0 } && p.Count > 0)
+                .Select(p => Heat(carton, p.Pack, p.Count)),
+        ]);
     }
 
     /// <summary>Conductance of the carton, W/K.</summary>

@@ -15,11 +15,7 @@ internal static class AnimalRule
     private const string CarrierPaper = "carrier-consent";
 
     /// <summary>Reasons on a day.</summary>
-    public static IEnumerable<ShipReason> Reasons(
-        WeekTask task,
-        ImmutableArray<LiveGood> goods,
-        DateOnly day
-    )
+    public static IEnumerable<ShipReason> Reasons(WeekTask task, ImmutableArray<LiveGood> goods, DateOnly day)
     {
         foreach (var good in goods.Where(g => g.IsAnimal))
         {
@@ -63,12 +59,7 @@ internal static class AnimalRule
 
     private static ShipReason? Papers(WeekTask task)
     {
-        var list = AnimalPapers.List(
-            task.Parcel,
-            task.Catalog,
-            task.Rules,
-            DateOnly.FromDateTime(task.Now)
-        );
+        var list = AnimalPapers.List(task.Parcel, task.Catalog, task.Rules, DateOnly.FromDateTime(task.Now));
         var missing = AnimalPapers.Missing(list).Where(p => p.Key != CarrierPaper).ToList();
         return missing.Count == 0
             ? null

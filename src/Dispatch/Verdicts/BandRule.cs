@@ -119,13 +119,7 @@ internal static class BandRule
     /// <summary>True for a hold that such a way of packing may pass.</summary>
     public static bool IsPassable(ShipReason reason) => reason.Slug is ClassHold or OwnHold;
 
-    private static ShipReason Made(
-        SharedBand band,
-        NodeRange node,
-        double celsius,
-        double limit,
-        bool isStop
-    )
+    private static ShipReason Made(SharedBand band, NodeRange node, double celsius, double limit, bool isStop)
     {
         var side = celsius > limit ? "above" : "below";
         var by = Who(band, limit, isStop, celsius > limit);

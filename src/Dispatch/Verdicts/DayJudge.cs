@@ -149,7 +149,8 @@ internal sealed class DayJudge
             Verdict = verdict,
             Reasons = [.. sorted],
             Rules = [.. RuleTable.Rows(sorted, words, goods)],
-            ForecastTakenAt = task.Forecasts.Count > 0 ? ForecastRule.Newest(task).Values.Min(f => f.TakenAt) : null,
+            ForecastTakenAt =
+                task.Forecasts.Count > 0 ? ForecastRule.Newest(task).Values.Min(f => f.TakenAt) : null,
             JudgedAt = task.Now,
         };
     }

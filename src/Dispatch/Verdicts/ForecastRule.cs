@@ -78,12 +78,7 @@ internal static class ForecastRule
 
     private static DateTime Earlier(DateTime a, DateTime b) => a < b ? a : b;
 
-    private static ShipReason? One(
-        WeekTask task,
-        RouteTimes times,
-        PlaceForecast forecast,
-        double lateChance
-    )
+    private static ShipReason? One(WeekTask task, RouteTimes times, PlaceForecast forecast, double lateChance)
     {
         if (PlaceClock.Find(forecast.Zone) is null)
         {
@@ -183,8 +178,7 @@ internal static class ForecastRule
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"The forecast of {Named(forecast)} has nothing from {Told(forecast, gap.From)} to "
-                )
-                    + $"{Told(forecast, gap.To)}, while the parcel is there.",
+                ) + $"{Told(forecast, gap.To)}, while the parcel is there.",
                 "Import the forecast again, or type these days."
             );
     }

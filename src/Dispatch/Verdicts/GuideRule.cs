@@ -58,9 +58,7 @@ internal static class GuideRule
     public static string Words(ImmutableArray<NodeRange> nodes)
     {
         var needs = nodes
-            .SelectMany(n =>
-                new[] { AmphibianGuide.Need(n.LowCelsius), AmphibianGuide.Need(n.HighCelsius) }
-            )
+            .SelectMany(n => new[] { AmphibianGuide.Need(n.LowCelsius), AmphibianGuide.Need(n.HighCelsius) })
             .ToHashSet();
         if (needs.Contains(GuideNeed.DoNotShip))
         {

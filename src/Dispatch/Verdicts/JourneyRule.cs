@@ -75,11 +75,7 @@ internal sealed class JourneyRule
         return Packed(space, usual, plain);
     }
 
-    private JourneyAnswer Packed(
-        PackSpace space,
-        (RouteTimes Times, PackSearch Search) usual,
-        TriedWay plain
-    )
+    private JourneyAnswer Packed(PackSpace space, (RouteTimes Times, PackSearch Search) usual, TriedWay plain)
     {
         var ways = space.Packed().Where(w => w.Does(need.Duty)).ToList();
         (RouteTimes Times, PackSearch Search, TriedWay Way)? best = null;
@@ -175,11 +171,7 @@ internal sealed class JourneyRule
     private bool Fits(WayOfPacking way) => frame.Plan(way.Carton.Carton, [.. way.Uses]).Refusal.Length == 0;
 
     /// <summary>No rule asks for a pack; where one is better, it is the way that is named.</summary>
-    private JourneyAnswer Plain(
-        PackSpace space,
-        (RouteTimes Times, PackSearch Search) usual,
-        TriedWay plain
-    )
+    private JourneyAnswer Plain(PackSpace space, (RouteTimes Times, PackSearch Search) usual, TriedWay plain)
     {
         var odds = plain.Odds;
         var words =
@@ -212,11 +204,7 @@ internal sealed class JourneyRule
         };
     }
 
-    private JourneyAnswer Good(
-        (RouteTimes Times, PackSearch Search) search,
-        TriedWay way,
-        TriedWay plain
-    )
+    private JourneyAnswer Good((RouteTimes Times, PackSearch Search) search, TriedWay way, TriedWay plain)
     {
         var isDepot = search.Times.IsDepot && !need.IsDepot;
         var hour = Regions.CalendarWords.Hour(search.Times.HandOverHour);

@@ -16,12 +16,7 @@ public static class LabelGate
     /// <param name="now">Now, UTC.</param>
     /// <param name="newestForecast">When the newest forecast of its places was taken, UTC; null for none.
     /// </param>
-    public static string Refusal(
-        DayVerdict verdict,
-        DateOnly today,
-        DateTime now,
-        DateTime? newestForecast
-    )
+    public static string Refusal(DayVerdict verdict, DateOnly today, DateTime now, DateTime? newestForecast)
     {
         if (IsBarred(today) || IsBarred(verdict.Day))
         {

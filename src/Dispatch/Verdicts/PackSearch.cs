@@ -117,8 +117,7 @@ internal sealed class PackSearch
             : JourneyOdds.Count(way.Parcel, few, limits);
     }
 
-    private double Step(JourneyOdds odds) =>
-        risk > 0 ? Math.Floor(odds.Out / risk * RiskSteps) : odds.Out;
+    private double Step(JourneyOdds odds) => risk > 0 ? Math.Floor(odds.Out / risk * RiskSteps) : odds.Out;
 
     private (bool IsLethal, double Step, double Miss, double Kilograms) Rank(TriedWay way) =>
         (

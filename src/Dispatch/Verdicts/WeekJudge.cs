@@ -16,19 +16,13 @@ public static class WeekJudge
     /// <summary>The verdicts of many parcels, in their order.</summary>
     /// <param name="tasks">The parcels.</param>
     /// <param name="cancel">Stops it.</param>
-    public static ImmutableArray<WeekVerdict> Judge(
-        ImmutableArray<WeekTask> tasks,
-        CancellationToken cancel
-    )
+    public static ImmutableArray<WeekVerdict> Judge(ImmutableArray<WeekTask> tasks, CancellationToken cancel)
     {
         ImmutableArray<DayJudge> judges = [.. tasks.Select(t => new DayJudge(t))];
         var days = tasks.Select(t => new DayVerdict[Math.Max(0, t.Days)]).ToArray();
         var work = tasks.SelectMany((t, i) => Enumerable.Range(0, t.Days).Select(d => (Task: i, Day: d)));
-        Parallel.ForEach(
-            work,
-            new ParallelOptions { CancellationToken = cancel },
-            w =>
-                days[w.Task][w.Day] = judges[w.Task].Judge(tasks[w.Task].From.AddDays(w.Day), cancel)
+        Parallel.ForEach(work, new ParallelOptions { CancellationToken = cancel }, w =>
+            days[w.Task][w.Day] = judges[w.Task].Judge(tasks[w.Task].From.AddDays(w.Day), cancel)
         );
         return [.. tasks.Select((_, i) => Week(judges[i], days[i]))];
     }
@@ -67,7 +61,8 @@ public static class WeekJudge
             return reason;
         }
 
-        var isWeather = reason.Rule
+        var isWeather =
+            reason.Rule
             is ShipRule.PublishedGuide
                 or ShipRule.ClassBands
                 or ShipRule.ShopPolicy
@@ -77,16 +72,18 @@ public static class WeekJudge
             : null;
         var bought = day.Reasons.FirstOrDefault(r => r.Rule == ShipRule.Journey && r.Cure.Length > 0)?.Cure;
         var words = next is { } good ? $"Ship on {CalendarWords.Day(good)}." : "";
-        var other = reason.Verdict == ShipVerdict.DepotOnly
-            ? "Have it picked up at the depot, or wait for a milder day."
-            : $"None of the days up to {CalendarWords.Day(days[^1].Day)} will do: judge again with the next "
-                + "forecast.";
+        var other =
+            reason.Verdict == ShipVerdict.DepotOnly
+                ? "Have it picked up at the depot, or wait for a milder day."
+                : $"None of the days up to {CalendarWords.Day(days[^1].Day)} will do: judge again with the next "
+                    + "forecast.";
         return reason with
         {
             CureDay = next,
             Cure =
                 reason.Cure.Length > 0 ? $"{reason.Cure} {words}".TrimEnd()
-                : isWeather && BandRule.IsPassable(reason) && bought is not null ? $"{bought} {words}".TrimEnd()
+                : isWeather && BandRule.IsPassable(reason) && bought is not null
+                    ? $"{bought} {words}".TrimEnd()
                 : words.Length > 0 ? words
                 : other,
         };

@@ -64,7 +64,5 @@ internal static class ShipCommand
     }
 
     private static bool May(ShipCase asked, WeekVerdict week) =>
-        asked.Day is { } day
-            ? week.Days.Any(d => d.Day == day && d.MayShip)
-            : week.Days.Any(d => d.MayShip);
+        asked.Day is { } day ? week.Days.Any(d => d.Day == day && d.MayShip) : week.Days.Any(d => d.MayShip);
 }

@@ -102,9 +102,7 @@ internal sealed class ShipForm(string path, Func<TradeCatalog> library)
         {
             Papers =
             [
-                .. AnimalPapers
-                    .Missing(AnimalPapers.List(parcel, catalog, rules, today))
-                    .Select(p => p.Key),
+                .. AnimalPapers.Missing(AnimalPapers.List(parcel, catalog, rules, today)).Select(p => p.Key),
             ],
         };
 
@@ -161,7 +159,11 @@ internal sealed class ShipForm(string path, Func<TradeCatalog> library)
         double Up(string key, double least, double most) => form.Number(key, new(least, most), least);
         var rules = defaults with
         {
-            RiskPercent = form.Number("riskPercent", NumberRange.UpTo(defaults.RiskPercent), defaults.RiskPercent),
+            RiskPercent = form.Number(
+                "riskPercent",
+                NumberRange.UpTo(defaults.RiskPercent),
+                defaults.RiskPercent
+            ),
             Journeys = form.OptionalWhole("journeys", defaults.Journeys, 100_000) ?? defaults.Journeys,
             Seed = form.OptionalWhole("seed", 0, int.MaxValue) ?? defaults.Seed,
             ForecastErrorKelvin = Up("forecastErrorK", defaults.ForecastErrorKelvin, 10),

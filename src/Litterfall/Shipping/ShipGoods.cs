@@ -42,7 +42,8 @@ internal static class ShipGoods
             DeliversUntilHour = form.Number("deliversUntilHour", Hour, usual.DeliversUntilHour),
             HubFromHour = form.Number("hubFromHour", Hour, usual.HubFromHour),
             HubHours = form.Number("hubHours", HubHours, usual.HubHours),
-            DayLateChance = form.Number("dayLatePercent", NumberRange.UpTo(100), 100 * usual.DayLateChance) / 100,
+            DayLateChance =
+                form.Number("dayLatePercent", NumberRange.UpTo(100), 100 * usual.DayLateChance) / 100,
             HasDepot = form.Flag("hasDepot", usual.HasDepot),
             TakesAnimals = form.Holds("takesAnimals") ? form.Flag("takesAnimals", false) : null,
             RulesReadOn = ShipFields.OptionalDay(form, "rulesReadOn"),
@@ -53,7 +54,11 @@ internal static class ShipGoods
         form.Close();
         if (form.IsGood && carrier.DeliversUntilHour < carrier.DeliversFromHour)
         {
-            form.Refuse("deliversUntilHour", "delivery ends before it begins", "an hour after deliversFromHour");
+            form.Refuse(
+                "deliversUntilHour",
+                "delivery ends before it begins",
+                "an hour after deliversFromHour"
+            );
         }
 
         return carrier;
@@ -134,7 +139,11 @@ internal static class ShipGoods
         var inside = form.Numbers("insideCm", Side, 3);
         if (form.IsGood && inside.Length != 3)
         {
-            form.Refuse("insideCm", "insideCm has not three numbers", "inside length, width and height in cm");
+            form.Refuse(
+                "insideCm",
+                "insideCm has not three numbers",
+                "inside length, width and height in cm"
+            );
         }
 
         var like = DispatchDefaults.Cartons[0];

@@ -96,7 +96,11 @@ internal sealed class ShipPlaces(string path)
         }
         else if (PlaceClock.Find(region.Zone) is null)
         {
-            form.Refuse("zone", $"{TreeNode.Shown(region.Zone)} is no time zone", "one such as Europe/Berlin");
+            form.Refuse(
+                "zone",
+                $"{TreeNode.Shown(region.Zone)} is no time zone",
+                "one such as Europe/Berlin"
+            );
         }
 
         return region;
@@ -217,7 +221,11 @@ internal sealed class ShipPlaces(string path)
         var full = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(path)) ?? ".", name);
         if (!form.IsGood || !System.IO.File.Exists(full))
         {
-            form.Refuse("file", $"there is no file {TreeNode.Shown(name)}", "a forecast file beside the case");
+            form.Refuse(
+                "file",
+                $"there is no file {TreeNode.Shown(name)}",
+                "a forecast file beside the case"
+            );
             return ([], name);
         }
 

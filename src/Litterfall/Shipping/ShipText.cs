@@ -19,7 +19,9 @@ internal static class ShipText
         var text = new StringBuilder();
         if (week is { BandLowCelsius: { } low, BandHighCelsius: { } high })
         {
-            text.Append($"Class {week.Class}, keep {VerdictWords.Celsius(low)} to {VerdictWords.Celsius(high)} ");
+            text.Append(
+                $"Class {week.Class}, keep {VerdictWords.Celsius(low)} to {VerdictWords.Celsius(high)} "
+            );
             text.Append("inside. Class limits are from memory, source not checked.\n\n");
         }
 
@@ -28,7 +30,9 @@ internal static class ShipText
             var mark = day.Day == asked.Day ? ">" : " ";
             var name = CalendarWords.Day(day.Day).PadRight(DayWidth);
             text.Append($"{mark} {name}{VerdictWords.Verdict(day.Verdict).PadRight(20)}");
-            text.Append(day is { MayShip: true, Arrives: { } on } ? $"arrives {CalendarWords.Day(on)}\n" : "\n");
+            text.Append(
+                day is { MayShip: true, Arrives: { } on } ? $"arrives {CalendarWords.Day(on)}\n" : "\n"
+            );
         }
 
         text.Append($"\nNext day that works: {Named(week.NextDay)}. ");

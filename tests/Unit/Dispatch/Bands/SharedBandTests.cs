@@ -53,9 +53,7 @@ public sealed class SharedBandTests
         var strict = Parcels.OnMonday(task.With(r => r with { Bands = [new("B", 14, 26)] }));
         Assert.Contains(strict.Reasons, r => r is { Slug: "own-band-hold", Limit: 26 });
         var loose = Parcels.OnMonday(
-            Parcels
-                .Week("dendrobates-tinctorius", 18, 33.5)
-                .With(r => r with { Bands = [new("B", 2, 40)] })
+            Parcels.Week("dendrobates-tinctorius", 18, 33.5).With(r => r with { Bands = [new("B", 2, 40)] })
         );
         Assert.Equal(ShipVerdict.Never, loose.Verdict);
         Assert.Contains(loose.Reasons, r => r is { Slug: "own-band-looser", Verdict: ShipVerdict.Ship });

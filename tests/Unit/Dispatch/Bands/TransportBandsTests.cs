@@ -43,9 +43,9 @@ public sealed class TransportBandsTests
 
     /// <summary>A species of each class held at the limit, and just beyond it.</summary>
     [Theory]
-    [InlineData("phyllobates-terribilis", 13, 25, 5, 29)]
-    [InlineData("dendrobates-tinctorius", 13, 27, 3, 33)]
-    [InlineData("lepidodactylus-lugubris", 12, 30, 3, 35)]
+    [InlineData("phyllobates-terribilis", 13, 25, 5.0, 29)]
+    [InlineData("dendrobates-tinctorius", 13, 27, 3.0, 33)]
+    [InlineData("lepidodactylus-lugubris", 12, 30, 3.0, 35)]
     [InlineData("folsomia-candida", 7, 26, null, 30)]
     [InlineData("archispirostreptus-gigas", 12, 30, null, 32)]
     [InlineData("drosophila-melanogaster", 10, 28, null, 30)]

@@ -122,5 +122,9 @@ public sealed class ForecastFileTests
 
     [Fact]
     public void An_unknown_zone_is_refused() =>
-        Assert.Contains("zone", Read("a,b\n1,2\n", "Nowhere/City").Faults[0].Message, StringComparison.Ordinal);
+        Assert.Contains(
+            "zone",
+            Read("a,b\n1,2\n", "Nowhere/City").Faults[0].Message,
+            StringComparison.Ordinal
+        );
 }

@@ -55,7 +55,9 @@ internal sealed class BruteForceJourneys(int seed, DispatchRules rules, double l
         {
             var hour = (s + (0.5 * Step)) / 3600;
             var air = At(hour, hubEnd, brought, sun, errors);
-            heat += Math.Min(Step, (end * 3600) - s) * ((Box.Conductance * wall * (air - Celsius(heat, latent))) + watts);
+            heat +=
+                Math.Min(Step, (end * 3600) - s)
+                * ((Box.Conductance * wall * (air - Celsius(heat, latent))) + watts);
             cold = Math.Min(cold, Celsius(heat, latent));
             warm = Math.Max(warm, Celsius(heat, latent));
         }
@@ -65,10 +67,14 @@ internal sealed class BruteForceJourneys(int seed, DispatchRules rules, double l
 
     private double At(double hour, double hubEnd, double brought, double sun, double[] errors)
     {
-        var place = hour < 5 ? Air.Origin : hour < hubEnd ? Air.Hub : Air.Away;
+        var place =
+            hour < 5 ? Air.Origin
+            : hour < hubEnd ? Air.Hub
+            : Air.Away;
         var wallClock = (17 + hour) % 24;
         var height = wallClock is > 6 and < 18 ? Math.Sin(Math.PI * (wallClock - 6) / 12) : 0;
-        var warmer = hour >= brought ? rules.DoorstepSunKelvin
+        var warmer =
+            hour >= brought ? rules.DoorstepSunKelvin
             : hour < 5 || hour >= hubEnd ? rules.VanSunKelvin
             : 0;
         // The forecast is of 06:00, eleven hours before hand-over.

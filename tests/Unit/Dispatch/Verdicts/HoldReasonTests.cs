@@ -33,7 +33,10 @@ public sealed class HoldReasonTests
         Only(WithCarrier(c => c with { RulesReadOn = null }), "carrier-rules-unread");
         Only(WithCarrier(c => c with { RulesReadOn = Parcels.Monday.AddDays(1) }), "carrier-rules-unread");
         // 180 days are allowed: on the 181st the rules are old.
-        var old = Only(WithCarrier(c => c with { RulesReadOn = Parcels.Monday.AddDays(-181) }), "carrier-rules-old");
+        var old = Only(
+            WithCarrier(c => c with { RulesReadOn = Parcels.Monday.AddDays(-181) }),
+            "carrier-rules-old"
+        );
         Assert.Equal((181.0, 180.0), (old.Measured, old.Limit));
         var fresh = Parcels.OnMonday(WithCarrier(c => c with { RulesReadOn = Parcels.Monday.AddDays(-180) }));
         Assert.DoesNotContain(fresh.Reasons, r => r.Slug == "carrier-rules-old");
@@ -43,13 +46,7 @@ public sealed class HoldReasonTests
     public void Quarantine_and_unexplained_deaths_hold_until_their_day()
     {
         var ends = Parcels.Monday.AddDays(3);
-        var quarantine = Only(
-            Good with
-            {
-                Facts = [new(Frog, "") { QuarantineEnds = ends }],
-            },
-            "quarantine"
-        );
+        var quarantine = Only(Good with { Facts = [new(Frog, "") { QuarantineEnds = ends }] }, "quarantine");
         Assert.Equal(ends, quarantine.CureDay);
         // Thirty days from the death on.
         var death = Only(
@@ -88,10 +85,15 @@ public sealed class HoldReasonTests
         Only(Good with { Forecasts = [all[0], all[2]] }, "no-forecast");
         Only(With(all[1] with { Hours = [] }), "no-forecast");
         Only(With(Parcels.Place(RouteNode.Hub, 17, 21, days: 1)), "forecast-too-short");
-        var night = all[1].Hours.Where(h => h.At < Parcels.Clock.Utc(Parcels.Monday, 22.5)
-            || h.At > Parcels.Clock.Utc(Parcels.Monday, 26));
+        var night = all[1]
+            .Hours.Where(h =>
+                h.At < Parcels.Clock.Utc(Parcels.Monday, 22.5) || h.At > Parcels.Clock.Utc(Parcels.Monday, 26)
+            );
         Only(With(all[1] with { Hours = [.. night] }), "forecast-gap");
-        Only(With(all[1] with { Hours = [.. all[1].Hours.Select(h => h with { Celsius = 294 })] }), "forecast-out-of-range");
+        Only(
+            With(all[1] with { Hours = [.. all[1].Hours.Select(h => h with { Celsius = 294 })] }),
+            "forecast-out-of-range"
+        );
         Only(With(all[1] with { TakenAt = Parcels.Now.AddHours(-37) }), "forecast-too-old");
         Only(With(all[1] with { TakenAt = Parcels.Now.AddHours(2) }), "forecast-from-the-future");
         Only(With(all[1] with { Zone = "Nowhere/City" }), "forecast-zone");
@@ -115,7 +117,13 @@ public sealed class HoldReasonTests
     {
         var tiny = Good.Rules.Cartons[0] with { LengthMeters = 0.1, WidthMeters = 0.1, HeightMeters = 0.05 };
         Only(Good.With(r => r with { Cartons = [tiny] }), "no-carton");
-        Only(Good with { Stock = [.. Good.Rules.Cartons.Select(c => new StockCount(c.Key, 0))] }, "no-carton");
+        Only(
+            Good with
+            {
+                Stock = [.. Good.Rules.Cartons.Select(c => new StockCount(c.Key, 0))],
+            },
+            "no-carton"
+        );
     }
 
     /// <summary>Five working days on the way: no pack in stock holds so long at 6 °C.</summary>
@@ -128,13 +136,7 @@ public sealed class HoldReasonTests
                 r with
                 {
                     Packs = [.. r.Packs.Where(p => p.Key is "heat-40" or "phase-change-250")],
-                    Carriers =
-                    [
-                        Parcels.Carrier with
-                        {
-                            TransitDays = 3,
-                        },
-                    ],
+                    Carriers = [Parcels.Carrier with { TransitDays = 3 }],
                 }
             );
         var reason = Only(task with { Stock = [new("phase-change-250", 2)] }, "journey-odds");

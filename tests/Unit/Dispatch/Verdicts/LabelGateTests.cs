@@ -73,7 +73,11 @@ public sealed class LabelGateTests
     public void A_newer_forecast_or_an_old_one_asks_for_a_new_verdict()
     {
         var day = Day(Wednesday);
-        Assert.Contains("newer", LabelGate.Refusal(day, Wednesday, Noon, Noon.AddHours(-1)), StringComparison.Ordinal);
+        Assert.Contains(
+            "newer",
+            LabelGate.Refusal(day, Wednesday, Noon, Noon.AddHours(-1)),
+            StringComparison.Ordinal
+        );
         var old = day with { ForecastTakenAt = Noon.AddHours(-37) };
         Assert.Contains("too old", LabelGate.Refusal(old, Wednesday, Noon, null), StringComparison.Ordinal);
         var none = day with { ForecastTakenAt = null };

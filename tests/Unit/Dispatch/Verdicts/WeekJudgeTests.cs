@@ -18,18 +18,22 @@ public sealed class WeekJudgeTests
     public void A_hot_hub_on_Tuesday_is_a_stop_and_Wednesday_is_offered()
     {
         (double, double) mild = (17, 23);
+        var tuesdayMorning = Parcels.Now.AddDays(1);
+        var task = Parcels.Week(
+            [new(Frog, 4)],
+            [
+                Parcels.Place(RouteNode.Origin, (18, 25), (18, 27), mild, mild, mild, mild),
+                Parcels.Place(RouteNode.Hub, (18, 27), (20, 34), mild, mild, mild, mild),
+                Parcels.Place(RouteNode.Destination, (18, 25), (18, 25), (18, 26), mild, mild, mild),
+            ]
+        );
         var week = Parcels.Judged(
-            Parcels.Week(
-                [new(Frog, 4)],
-                [
-                    Parcels.Place(RouteNode.Origin, (18, 25), (18, 27), mild, mild, mild, mild),
-                    Parcels.Place(RouteNode.Hub, (18, 27), (20, 34), mild, mild, mild, mild),
-                    Parcels.Place(RouteNode.Destination, (18, 25), (18, 25), (18, 26), mild, mild, mild),
-                ]
-            ) with
+            task with
             {
                 From = Parcels.Monday.AddDays(1),
                 Days = 5,
+                Now = tuesdayMorning,
+                Forecasts = [.. task.Forecasts.Select(f => f with { TakenAt = tuesdayMorning })],
             }
         );
         var tuesday = week.Days[0];
@@ -67,7 +71,11 @@ public sealed class WeekJudgeTests
         Assert.True(day.Choice!.OutShare <= 0.02 && day.Choice.Packs.Count > 0);
         var bare = Parcels.OnMonday(task.With(r => r with { Packs = [] }) with { Stock = [] });
         Assert.Equal(ShipVerdict.Hold, bare.Verdict);
-        Assert.Contains("Have ready", bare.Reasons.First(r => r.Slug == "no-pack").Cure, StringComparison.Ordinal);
+        Assert.Contains(
+            "Have ready",
+            bare.Reasons.First(r => r.Slug == "no-pack").Cure,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -98,15 +106,13 @@ public sealed class WeekJudgeTests
     [InlineData(0.40, 0.40, 0.14, false)]
     public void A_heat_pack_needs_a_large_carton(double a, double b, double c, bool isRight)
     {
-        var carton = DispatchDefaults.Cartons[0] with
-        {
-            LengthMeters = a,
-            WidthMeters = b,
-            HeightMeters = c,
-        };
+        var carton = DispatchDefaults.Cartons[0] with { LengthMeters = a, WidthMeters = b, HeightMeters = c };
         var pack = DispatchDefaults.Packs.First(p => p.Kind == PackKind.Heat);
         Assert.Equal(isRight, PackLimits.HeatRefusal(carton, pack, 5, 24).Length == 0);
-        Assert.Contains("warms for 40 hours", Long(carton with { LengthMeters = 0.5, WidthMeters = 0.5 }, pack));
+        Assert.Contains(
+            "warms for 40 hours",
+            Long(carton with { LengthMeters = 0.5, WidthMeters = 0.5 }, pack)
+        );
         Assert.NotEmpty(PackLimits.HeatRefusal(carton, pack, 15.6, 24));
 
         static string Long(Carton large, TransportPack pack) =>
@@ -133,7 +139,11 @@ public sealed class WeekJudgeTests
         var task = Parcels.Week("ficus-pumila", 20, 22) with
         {
             Days = 14,
-            Calendar = new() { WorkDays = [.. Enum.GetValues<DayOfWeek>()], ShipDays = [.. Enum.GetValues<DayOfWeek>()] },
+            Calendar = new()
+            {
+                WorkDays = [.. Enum.GetValues<DayOfWeek>()],
+                ShipDays = [.. Enum.GetValues<DayOfWeek>()],
+            },
         };
         var any = task.With(r =>
             r with
