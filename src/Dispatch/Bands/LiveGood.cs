@@ -31,7 +31,7 @@ public sealed record LiveGood
     /// <summary>True for species on a list of the convention on trade in endangered species.</summary>
     public bool IsListed { get; init; }
 
-    /// <summary>How measured limits of the species made its class stricter; empty where they did not.</summary>
+    /// <summary>How measured limits of the species made its class stricter; empty for none.</summary>
     public string Tightening { get; init; } = "";
 
     /// <summary>True for anything that moves: carriers and papers ask about it.</summary>

@@ -207,7 +207,7 @@ public sealed class ShipDays(CarrierTerms carrier, ShopCalendar calendar, RestDa
     private string Odds() =>
         string.Create(CultureInfo.InvariantCulture, $"{100 * carrier.DayLateChance:0.#} % of the parcels");
 
-    /// <summary>Before a holiday nothing moves from an hour on: here at hand-over, there at the door.</summary>
+    /// <summary>Before a holiday nothing moves from an hour on, here or there.</summary>
     private ShipReason? Eve(ParcelDays days)
     {
         if (
@@ -227,8 +227,8 @@ public sealed class ShipDays(CarrierTerms carrier, ShopCalendar calendar, RestDa
             && carrier.DeliversUntilHour > stop
             ? Never(
                 "eve-of-a-holiday",
-                $"On {CalendarWords.Day(days.Arrives)} nothing is brought after {CalendarWords.Hour(stop)}, as "
-                    + $"{there.Name} follows, and it may come as late as "
+                $"On {CalendarWords.Day(days.Arrives)} nothing is brought after "
+                    + $"{CalendarWords.Hour(stop)}, as {there.Name} follows, and it may come as late as "
                     + $"{CalendarWords.Hour(carrier.DeliversUntilHour)}."
             )
             : null;

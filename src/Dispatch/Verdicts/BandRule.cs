@@ -90,7 +90,7 @@ internal static class BandRule
             yield return Shop(
                 "own-band-looser",
                 ShipVerdict.Ship,
-                $"Your own band of class {letter} would allow more than the class does: there the class counts."
+                $"Your own band of class {letter} would allow more than the class: the class counts."
             );
         }
 

@@ -202,7 +202,7 @@ internal sealed class ShipForm(string path, Func<TradeCatalog> library)
         return days.IsEmpty ? calendar : calendar with { ShipDays = [.. days] };
     }
 
-    /// <summary>The clock is never asked: a case is judged at its own time, else on the first morning.</summary>
+    /// <summary>No clock is asked: a case is judged at its own time, else on the first morning.</summary>
     private static DateTime Now(TreeForm form, DeliveryRegion home, DateOnly from)
     {
         if (ShipFields.OptionalTime(form, "now") is { } now)

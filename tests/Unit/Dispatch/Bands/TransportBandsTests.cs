@@ -99,7 +99,7 @@ public sealed class TransportBandsTests
     public void Inside_the_parcel_the_measured_cold_limit_counts() =>
         Assert.Equal(9.5, LiveGood.Find(Parcels.Catalog, new("dendrobates-auratus", 1)).Band!.BearsLow, 6);
 
-    /// <summary>Whole bands of the printed guide, its gaps 15 to 15.6 and 26 to 26.7, and its overlap.</summary>
+    /// <summary>The printed guide with its gaps 15 to 15.6 and 26 to 26.7, and its overlap.</summary>
     [Theory]
     [InlineData(3.2, GuideNeed.DoNotShip)]
     [InlineData(3.3, GuideNeed.HeatPack)]

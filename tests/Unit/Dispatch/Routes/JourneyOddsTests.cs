@@ -124,7 +124,7 @@ public sealed class JourneyOddsTests
         Assert.True(hours[^1].OutShare <= all.Out + 1e-12);
     }
 
-    /// <summary>More wax never lets more journeys out where it starts in the band (monotone in heat).</summary>
+    /// <summary>Less heat passes a thicker wall, so the band is missed by less.</summary>
     [Fact]
     public void A_thicker_wall_helps_against_cold()
     {
