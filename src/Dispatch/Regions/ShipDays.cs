@@ -114,7 +114,7 @@ public sealed class ShipDays(CarrierTerms carrier, ShopCalendar calendar, RestDa
             yield return Shop(day);
         }
 
-        foreach (var reason in Days(day) is { } days ? Journey(days) : [NoCarrier()])
+        foreach (var reason in Days(day) is { } days ? OnTheWay(days) : [NoCarrier()])
         {
             yield return reason;
         }
@@ -144,7 +144,7 @@ public sealed class ShipDays(CarrierTerms carrier, ShopCalendar calendar, RestDa
     private static ShipReason NoCarrier() =>
         Never("no-arrival-day", "The carrier brings no parcels on any day: enter its arrival days.");
 
-    private IEnumerable<ShipReason> Journey(ParcelDays days)
+    private IEnumerable<ShipReason> OnTheWay(ParcelDays days)
     {
         if (Rest(days.Leaves.AddDays(1), days.Arrives) is { } rest)
         {

@@ -88,28 +88,28 @@ public sealed class ForecastFileTests
     [Theory]
     [InlineData(
         """
-        [{"time":"2026-07-14T10:00Z","temp_c":20.5,"dew_c":9},
-         {"time":"2026-07-14T11:00Z","temp_c":21,"dew_c":9}]
-        """
+            [{"time":"2026-07-14T10:00Z","temp_c":20.5,"dew_c":9},
+             {"time":"2026-07-14T11:00Z","temp_c":21,"dew_c":9}]
+            """
     )]
     [InlineData(
         """
-        {"hourly_units":{"time":"iso8601","temperature_2m":"°C"},
-         "hourly":{"time":["2026-07-14T10:00","2026-07-14T11:00"],"temperature_2m":[20.5,21]}}
-        """
+            {"hourly_units":{"time":"iso8601","temperature_2m":"°C"},
+             "hourly":{"time":["2026-07-14T10:00","2026-07-14T11:00"],"temperature_2m":[20.5,21]}}
+            """
     )]
     [InlineData(
         """
-        {"list":[{"dt":1784023200,"main":{"temp":293.65,"temp_min":280,"humidity":50}},
-                 {"dt":1784026800,"main":{"temp":294.15,"temp_min":280,"humidity":51}}]}
-        """
+            {"list":[{"dt":1784023200,"main":{"temp":293.65,"temp_min":280,"humidity":50}},
+                     {"dt":1784026800,"main":{"temp":294.15,"temp_min":280,"humidity":51}}]}
+            """
     )]
     [InlineData(
         """
-        {"properties":{"periods":[
-          {"startTime":"2026-07-14T06:00:00-04:00","temperature":68.9,"temperatureUnit":"F"},
-          {"startTime":"2026-07-14T07:00:00-04:00","temperature":69.8,"temperatureUnit":"F"}]}}
-        """
+            {"properties":{"periods":[
+              {"startTime":"2026-07-14T06:00:00-04:00","temperature":68.9,"temperatureUnit":"F"},
+              {"startTime":"2026-07-14T07:00:00-04:00","temperature":69.8,"temperatureUnit":"F"}]}}
+            """
     )]
     [InlineData("""[["2026-07-14T10:00Z",20.5],["2026-07-14T11:00Z",21]]""")]
     public void Json_of_any_usual_shape(string json)
