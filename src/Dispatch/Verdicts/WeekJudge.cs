@@ -58,7 +58,7 @@ public static class WeekJudge
     {
         if (reason.Verdict < ShipVerdict.DepotOnly || reason.CureDay is not null)
         {
-            return reason;
+            return reason.Rule == ShipRule.Calendar ? Cleared(reason, days) : reason;
         }
 
         var isWeather =
@@ -86,6 +86,26 @@ public static class WeekJudge
                     ? $"{bought} {words}".TrimEnd()
                 : words.Length > 0 ? words
                 : other,
+        };
+    }
+
+    /// <summary>A day on which the calendar is clear is no cure where something else holds it.</summary>
+    private static ShipReason Cleared(ShipReason reason, DayVerdict[] days)
+    {
+        var clear = days.FirstOrDefault(d => d.Day == reason.CureDay);
+        if (clear is null or { MayShip: true })
+        {
+            return reason;
+        }
+
+        var next = First(days.Where(d => d.Day > clear.Day), d => d.MayShip);
+        return reason with
+        {
+            CureDay = next,
+            Cure = next is { } good
+                ? $"Ship on {CalendarWords.Day(good)}."
+                : $"The calendar is clear on {CalendarWords.Day(clear.Day)}, but that day is held for another "
+                    + "reason; see there.",
         };
     }
 

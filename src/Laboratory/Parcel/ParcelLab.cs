@@ -49,9 +49,17 @@ public static class ParcelLab
             }
         );
         double milliseconds = Math.Round(watch.Elapsed.TotalMilliseconds, 3);
+        var hours = ImmutableArray.CreateBuilder<ParcelHour>(rows);
+        for (int row = 0; row < rows; row++)
+        {
+            cancel.ThrowIfCancellationRequested();
+            hours.Add(Row(asked, row, celsius, liquid, packs));
+            progress(row);
+        }
+
         string? stop = Stop(asked, outcome);
         return new ParcelResult(
-            [.. Enumerable.Range(0, rows).Select(row => Row(row))],
+            hours.MoveToImmutable(),
             outcome,
             conductance,
             asked.HeatCapacity / conductance / SecondsPerHour,
@@ -65,19 +73,23 @@ public static class ParcelLab
             Stop = stop,
             Band = band.Length > 0 ? Band(band[0], band[1]) : null,
         };
+    }
 
-        ParcelHour Row(int row)
-        {
-            cancel.ThrowIfCancellationRequested();
-            progress(row);
-            int count = asked.Packs.Length;
-            return new ParcelHour(
-                Math.Min(row, asked.Hours),
-                celsius[row],
-                count == 0 ? null : liquid[row],
-                count > 1 ? [.. packs.AsSpan(row * count, count)] : []
-            );
-        }
+    private static ParcelHour Row(
+        ParcelCase asked,
+        int row,
+        double[] celsius,
+        double[] liquid,
+        double[] packs
+    )
+    {
+        int count = asked.Packs.Length;
+        return new ParcelHour(
+            Math.Min(row, asked.Hours),
+            celsius[row],
+            count == 0 ? null : liquid[row],
+            count > 1 ? [.. packs.AsSpan(row * count, count)] : []
+        );
     }
 
     /// <summary>Why the numbers did not come out; null where they did.</summary>

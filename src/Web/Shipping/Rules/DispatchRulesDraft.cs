@@ -38,6 +38,9 @@ public sealed class BandDraft(OwnBand? band, Unit celsius)
 /// <summary>The shop's rules of dispatch as they are typed.</summary>
 public sealed class DispatchRulesDraft
 {
+    // Ours; a shop may be stricter, not looser.
+    private const double MostRisk = 2;
+    private const double LeastError = 1;
     private readonly DispatchRules kept;
     private readonly UnitPreferences units;
 
@@ -50,7 +53,7 @@ public sealed class DispatchRulesDraft
         Risk = TypedText.ForNumber(
             "Journeys that may leave the band, %",
             kept.RiskPercent,
-            "of all computed journeys; fewer is stricter"
+            "at most 2; fewer is stricter"
         );
         Van = TypedText.ForNumber("A van in the sun is warmer than the shade by, K", kept.VanSunKelvin);
         Door = TypedText.ForNumber("Longest time at the door, hours", kept.DoorstepHours);
@@ -167,11 +170,11 @@ public sealed class DispatchRulesDraft
         {
             HomePlace = Place.Required(),
             HomeRegion = HomeRegion,
-            RiskPercent = Risk.Number(0.1, 10),
+            RiskPercent = Risk.Number(0.1, MostRisk),
             VanSunKelvin = Van.Number(0, 20),
             DoorstepHours = Door.Number(0, 24),
             DoorstepSunKelvin = DoorSun.Number(0, 20),
-            ForecastErrorKelvin = Error.Number(0, 6),
+            ForecastErrorKelvin = Error.Number(LeastError, 6),
             ForecastErrorPerDayKelvin = ErrorPerDay.Number(0, 3),
             ClaimHours = Claim.Whole(1, 168),
             AnswerDays = Answer.Whole(1, 30),
