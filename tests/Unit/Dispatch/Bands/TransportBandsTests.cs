@@ -33,9 +33,9 @@ public sealed class TransportBandsTests
     )
     {
         var band = TransportBands.Find(letter)!;
-        Assert.Equal(keep, [band.KeepLow, band.KeepHigh]);
-        Assert.Equal(hold, [band.HoldBelow, band.HoldAbove]);
-        Assert.Equal(stop, [band.StopBelow, band.StopAbove]);
+        Assert.Equal((keep[0], keep[1]), (band.KeepLow, band.KeepHigh));
+        Assert.Equal((hold[0], hold[1]), (band.HoldBelow, band.HoldAbove));
+        Assert.Equal((stop[0], stop[1]!.Value), (band.StopBelow, band.StopAbove));
     }
 
     /// <summary>A species of each class held at the limit, and just beyond it.</summary>
