@@ -77,15 +77,24 @@ public sealed class ShipTests
         "the library has no"
     )]
     [InlineData(
-        """{ "from": "2026-07-14", "contents": [ { "what": "ficus-pumila", "count": 1 } ], "rules": { "riskPercent": 5 } }""",
+        """
+            { "from": "2026-07-14", "contents": [ { "what": "ficus-pumila", "count": 1 } ],
+              "rules": { "riskPercent": 5 } }
+            """,
         "from 0 to 2"
     )]
     [InlineData(
-        """{ "from": "2026-07-14", "contents": [ { "what": "ficus-pumila", "count": 1 } ], "regions": { "home": { "country": "XX" } } }""",
+        """
+            { "from": "2026-07-14", "contents": [ { "what": "ficus-pumila", "count": 1 } ],
+              "regions": { "home": { "country": "XX" } } }
+            """,
         "No holidays are known"
     )]
     [InlineData(
-        """{ "from": "2026-07-14", "contents": [ { "what": "ficus-pumila", "count": 1 } ], "forecasts": { "hub": { "file": "not-there.csv" } } }""",
+        """
+            { "from": "2026-07-14", "contents": [ { "what": "ficus-pumila", "count": 1 } ],
+              "forecasts": { "hub": { "file": "not-there.csv" } } }
+            """,
         "there is no file"
     )]
     public void What_cannot_be_read_says_where(string json, string told)

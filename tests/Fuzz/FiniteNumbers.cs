@@ -47,9 +47,8 @@ internal static class FiniteNumbers
 
     private static string? InProperties(object value, int depth)
     {
-        var properties = Known.GetOrAdd(
-            value.GetType(),
-            type => [.. type.GetProperties().Where(p => p.GetIndexParameters().Length == 0)]
+        var properties = Known.GetOrAdd(value.GetType(), type =>
+            [.. type.GetProperties().Where(p => p.GetIndexParameters().Length == 0)]
         );
         foreach (var property in properties)
         {

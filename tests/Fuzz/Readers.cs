@@ -34,6 +34,7 @@ internal static class Readers
         new("workshops", [.. Files("samples/lantern-ditch", ".json"), .. Corpus("workshops")], Workshop),
         .. LabReaders.All,
         .. TradeReaders.All,
+        .. DispatchReaders.All,
     ];
 
     /// <summary>What is in the corpus of a reader.</summary>

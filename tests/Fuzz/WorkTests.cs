@@ -65,7 +65,13 @@ public sealed class WorkTests
             + "lid: { material: glass, thickness: 8 mm, gap: 2 mm }\n"
             + "room: { temperature: 22 C, swing: 2 K, humidity: 50 % }\n"
             + Of("lamps", many || what == "lamps" ? PlausibleCounts.Lamps : 1, Lamp)
-            + Of("plants", what == "plants" ? PlausibleCounts.PlantLines : many ? lines : 1, Plant)
+            + Of(
+                "plants",
+                what == "plants" ? PlausibleCounts.PlantLines
+                    : many ? lines
+                    : 1,
+                Plant
+            )
             + Of("hardscape", many || what == "pieces" ? PlausibleCounts.Pieces : 1, Piece)
             + Of("vents", many || what == "vents" ? PlausibleCounts.Vents : 2, Vent)
             + "misting: { nozzles: 4, each: 30 mL/min, "
@@ -93,6 +99,5 @@ public sealed class WorkTests
     private static FormattableString Vent(int i) =>
         $"{{ length: 5 cm, width: 2 cm, height: {30 + (5 * i)} cm, mesh: steel-gauze-0.5, side: front }}";
 
-    private static FormattableString Mist(int i) =>
-        $"{{ at: \"{i / 4:00}:{15 * (i % 4):00}\", for: 5 s }}";
+    private static FormattableString Mist(int i) => $"{{ at: \"{i / 4:00}:{15 * (i % 4):00}\", for: 5 s }}";
 }

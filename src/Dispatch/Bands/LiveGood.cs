@@ -28,10 +28,7 @@ public sealed record LiveGood
     /// <summary>True for frogs, toads and their kin.</summary>
     public bool IsAmphibian { get; init; }
 
-    /// <summary>True for species on a list of the convention on trade in endangered species.</summary>
-    public bool IsListed { get; init; }
-
-    /// <summary>How measured limits of the species made its class stricter; empty where they did not.</summary>
+    /// <summary>How measured limits of the species made its class stricter; empty for none.</summary>
     public string Tightening { get; init; } = "";
 
     /// <summary>True for anything that moves: carriers and papers ask about it.</summary>
@@ -64,7 +61,6 @@ public sealed record LiveGood
         var named = good with
         {
             IsAmphibian = Frogs.Any(f => animal.Taxon?.Text.Contains(f, StringComparison.Ordinal) == true),
-            IsListed = animal.Cites?.Text is "I" or "II",
         };
         if (Class(animal.TransportClass) is not { } band)
         {

@@ -98,12 +98,28 @@ internal static class ForecastTable
             return null;
         }
 
+        var known = new Dictionary<string, string>(units, StringComparer.Ordinal);
+        Beside(rows, known);
         List<string> heads = [.. rows.SelectMany(r => r.Keys).Distinct(StringComparer.Ordinal)];
         heads = heads.Count > MostColumns ? heads[..MostColumns] : heads;
         return new(
-            [.. heads.Select(h => Headed(h, units))],
+            [.. heads.Select(h => Headed(h, known))],
             [.. rows.Select(r => heads.Select(h => r.GetValueOrDefault(h) ?? "").ToArray())]
         );
+    }
+
+    /// <summary>"temperature" beside "temperatureUnit", which says the same in every row.</summary>
+    private static void Beside(List<Dictionary<string, string>> rows, Dictionary<string, string> units)
+    {
+        foreach (var (name, unit) in rows[0])
+        {
+            var end = UnitNames.FirstOrDefault(u => name.EndsWith(u, StringComparison.OrdinalIgnoreCase));
+            var of = end is null ? "" : name[..^end.Length].TrimEnd(' ', '_');
+            if (rows[0].ContainsKey(of) && rows.TrueForAll(r => r.GetValueOrDefault(name) == unit))
+            {
+                units[of] = unit;
+            }
+        }
     }
 
     private static void Flatten(JsonElement item, string name, Dictionary<string, string> row, int level)

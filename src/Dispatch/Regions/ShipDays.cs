@@ -114,7 +114,7 @@ public sealed class ShipDays(CarrierTerms carrier, ShopCalendar calendar, RestDa
             yield return Shop(day);
         }
 
-        foreach (var reason in Days(day) is { } days ? Journey(days) : [NoCarrier()])
+        foreach (var reason in Days(day) is { } days ? OnTheWay(days) : [NoCarrier()])
         {
             yield return reason;
         }
@@ -144,7 +144,7 @@ public sealed class ShipDays(CarrierTerms carrier, ShopCalendar calendar, RestDa
     private static ShipReason NoCarrier() =>
         Never("no-arrival-day", "The carrier brings no parcels on any day: enter its arrival days.");
 
-    private IEnumerable<ShipReason> Journey(ParcelDays days)
+    private IEnumerable<ShipReason> OnTheWay(ParcelDays days)
     {
         if (Rest(days.Leaves.AddDays(1), days.Arrives) is { } rest)
         {
@@ -207,7 +207,7 @@ public sealed class ShipDays(CarrierTerms carrier, ShopCalendar calendar, RestDa
     private string Odds() =>
         string.Create(CultureInfo.InvariantCulture, $"{100 * carrier.DayLateChance:0.#} % of the parcels");
 
-    /// <summary>Before a holiday nothing moves from an hour on: here at hand-over, there at the door.</summary>
+    /// <summary>Before a holiday nothing moves from an hour on, here or there.</summary>
     private ShipReason? Eve(ParcelDays days)
     {
         if (
@@ -227,8 +227,8 @@ public sealed class ShipDays(CarrierTerms carrier, ShopCalendar calendar, RestDa
             && carrier.DeliversUntilHour > stop
             ? Never(
                 "eve-of-a-holiday",
-                $"On {CalendarWords.Day(days.Arrives)} nothing is brought after {CalendarWords.Hour(stop)}, as "
-                    + $"{there.Name} follows, and it may come as late as "
+                $"On {CalendarWords.Day(days.Arrives)} nothing is brought after "
+                    + $"{CalendarWords.Hour(stop)}, as {there.Name} follows, and it may come as late as "
                     + $"{CalendarWords.Hour(carrier.DeliversUntilHour)}."
             )
             : null;

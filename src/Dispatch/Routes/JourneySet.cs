@@ -105,7 +105,7 @@ public sealed class JourneySet
 
     private double Hours(DateTime at) => (at - times.HandOver).TotalHours;
 
-    /// <summary>Errors of the forecast in standard errors, each like the one before as far as it lasts.</summary>
+    /// <summary>Errors of the forecast, in standard errors; each is much like the one before.</summary>
     private static double[] Errors(JourneyDice dice, int i, int count)
     {
         var like = Math.Exp(-RouteChoices.ErrorStepHours / RouteChoices.ErrorMemoryHours);

@@ -8,7 +8,7 @@ using Litterfall.Running.Service;
 
 namespace Litterfall.Dispatch.Verdicts;
 
-/// <summary>Health and papers of the animals: quarantine, unexplained deaths, what must lie beside them.</summary>
+/// <summary>Health and papers of the animals: quarantine, unexplained deaths, what goes with them.</summary>
 internal static class AnimalRule
 {
     // The carrier's consent is a rule of its own.

@@ -34,6 +34,17 @@ internal static class BandRule
             };
         }
 
+        foreach (var good in goods.Where(g => g.Tightening.Length > 0))
+        {
+            yield return new()
+            {
+                Slug = "species-stricter",
+                Rule = ShipRule.ClassBands,
+                Verdict = ShipVerdict.Ship,
+                Text = $"Measured limits of the {good.Name} are stricter: it {good.Tightening}.",
+            };
+        }
+
         if (band is { IsEmpty: true })
         {
             yield return new()
@@ -90,7 +101,7 @@ internal static class BandRule
             yield return Shop(
                 "own-band-looser",
                 ShipVerdict.Ship,
-                $"Your own band of class {letter} would allow more than the class does: there the class counts."
+                $"Your own band of class {letter} would allow more than the class: the class counts."
             );
         }
 

@@ -89,7 +89,7 @@ internal static class CarrierRule
             return Made(
                 "carrier-rules-unread",
                 ShipVerdict.Hold,
-                $"The rules of the {carrier.Name} are dated {CalendarWords.Day(read)}, which is still to come.",
+                $"The rules of the {carrier.Name} are dated {CalendarWords.Day(read)}, still to come.",
                 cure
             );
         }
@@ -101,8 +101,8 @@ internal static class CarrierRule
                 ShipVerdict.Hold,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"The rules of the {carrier.Name} were last read {days} days ago; {rules.CarrierRulesDays} "
-                        + $"is the most."
+                    $"The rules of the {carrier.Name} were last read {days} days ago; "
+                        + $"{rules.CarrierRulesDays} is the most."
                 ),
                 cure
             ) with
@@ -116,8 +116,8 @@ internal static class CarrierRule
         Made(
             "guarantee-ends",
             ShipVerdict.Ship,
-            $"{VerdictWords.Celsius(celsius)} {VerdictWords.At(node)}: {side} {VerdictWords.Celsius(limit)} the "
-                + "carrier guarantees nothing.",
+            $"{VerdictWords.Celsius(celsius)} {VerdictWords.At(node)}: {side} "
+                + $"{VerdictWords.Celsius(limit)} the carrier guarantees nothing.",
             ""
         ) with
         {

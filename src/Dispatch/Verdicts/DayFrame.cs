@@ -36,7 +36,7 @@ internal sealed class DayFrame
     /// <summary>Forecasts by place.</summary>
     public ImmutableDictionary<RouteNode, PlaceForecast> Forecasts { get; }
 
-    /// <summary>Ranges of the days on which the parcel is there; none before the forecasts were checked.</summary>
+    /// <summary>Ranges of the days on which it is there; none before the forecasts were checked.</summary>
     public ImmutableArray<NodeRange> Nodes { get; private set; } = [];
 
     /// <summary>Times with the carrier's last hand-over.</summary>

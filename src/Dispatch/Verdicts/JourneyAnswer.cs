@@ -12,7 +12,7 @@ internal sealed record JourneyAnswer
     /// <summary>The best way of packing; null where none could be tried.</summary>
     public PackChoice? Choice { get; init; }
 
-    /// <summary>In words, where packs keep the band and so pass a hold of the forecast; empty where not.</summary>
+    /// <summary>In words, where packs keep the band and so pass a hold; empty where not.</summary>
     public string Passes { get; init; } = "";
 
     /// <summary>In a few words.</summary>

@@ -249,8 +249,9 @@ internal sealed class JourneyRule
                 + $"{VerdictWords.Celsius(band.Limits.BearsLow)} and "
                 + $"{VerdictWords.Celsius(band.Limits.BearsHigh)}; "
                 + $"{VerdictWords.Percent(risk * PackLimits.LethalRisk)} is the most."
-            : $"The best packing in stock ({better.Way.Words}) lets {VerdictWords.Percent(better.Odds.Out)} of "
-                + $"the journeys leave {Keep()}; {VerdictWords.Percent(risk)} is your limit.";
+            : $"The best packing in stock ({better.Way.Words}) lets "
+                + $"{VerdictWords.Percent(better.Odds.Out)} of the journeys leave {Keep()}; "
+                + $"{VerdictWords.Percent(risk)} is your limit.";
         return new()
         {
             Reasons =
@@ -322,7 +323,8 @@ internal sealed class JourneyRule
             cancel
         );
         return best is not null && search.Keeps(best.Odds)
-            ? $"Have ready {best.Way.Words}: then {VerdictWords.Percent(best.Odds.Out)} of the journeys leave the band."
+            ? $"Have ready {best.Way.Words}: then {VerdictWords.Percent(best.Odds.Out)} of the "
+                + "journeys leave the band."
             : "";
     }
 

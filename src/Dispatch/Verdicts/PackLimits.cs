@@ -12,7 +12,7 @@ public static class PackLimits
     /// <summary>Heat packs of a parcel: two peak together and take its air.</summary>
     public const int MostHeatPacks = 1;
 
-    /// <summary>Forecast from which on a heat pack has no place, °C: the published guide needs none.</summary>
+    /// <summary>Forecast from which on a heat pack has no place, °C: the guide needs none.</summary>
     public const double MildFrom = Bands.AmphibianGuide.HeatPackBelow;
 
     /// <summary>

@@ -48,10 +48,10 @@ internal sealed class PackSearch
     /// <summary>Journeys that count.</summary>
     public ImmutableArray<Journey> All => all;
 
-    /// <summary>True where packs keep the band within the risk, and the absolute limits far more so.</summary>
+    /// <summary>True where packs keep the band within the risk, the absolute limits far more so.</summary>
     public bool Keeps(JourneyOdds odds) => odds.Out <= risk && IsAlive(odds);
 
-    /// <summary>True where a parcel without packs may go: see <see cref="PackLimits.PlainHoldShare"/>.</summary>
+    /// <summary>True where it may go without packs: <see cref="PackLimits.PlainHoldShare"/>.</summary>
     public bool Bears(JourneyOdds odds) => odds.Hold <= PackLimits.PlainHoldShare && IsAlive(odds);
 
     /// <summary>True where the absolute limits are kept.</summary>

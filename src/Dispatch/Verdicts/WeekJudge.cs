@@ -75,8 +75,8 @@ public static class WeekJudge
         var other =
             reason.Verdict == ShipVerdict.DepotOnly
                 ? "Have it picked up at the depot, or wait for a milder day."
-                : $"None of the days up to {CalendarWords.Day(days[^1].Day)} will do: judge again with the next "
-                    + "forecast.";
+                : $"None of the days up to {CalendarWords.Day(days[^1].Day)} will do: judge again with the "
+                    + "next forecast.";
         return reason with
         {
             CureDay = next,

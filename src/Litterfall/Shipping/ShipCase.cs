@@ -7,4 +7,4 @@ namespace Litterfall.App.Shipping;
 /// <param name="Task">The parcel with all that it is judged by.</param>
 /// <param name="Day">The day that is asked for; null for any.</param>
 /// <param name="Notes">What was guessed while reading, one sentence each.</param>
-internal sealed record ShipCase(WeekTask Task, DateOnly? Day, Seq<string> Notes);
+public sealed record ShipCase(WeekTask Task, DateOnly? Day, Seq<string> Notes);

@@ -7,7 +7,7 @@ namespace Litterfall.App.Shipping;
 /// <summary>Fields of a case that several parts read.</summary>
 internal static class ShipFields
 {
-    /// <summary>Temperatures that are let in, °C: what cannot be weather becomes a hold, not a fault.</summary>
+    /// <summary>Temperatures that are let in, °C: what is no weather becomes a hold, not a fault.</summary>
     public static readonly NumberRange Air = NumberRange.Within(500);
 
     private const string ADay = "a day such as 2026-08-14";

@@ -15,7 +15,7 @@ namespace Litterfall.App.Shipping;
 /// <summary>Reads a case of <c>ship</c>.</summary>
 /// <param name="path">The case file; forecast files are seen from its folder.</param>
 /// <param name="library">The library of animals, feeders and plants.</param>
-internal sealed class ShipForm(string path, Func<TradeCatalog> library)
+public sealed class ShipForm(string path, Func<TradeCatalog> library)
 {
     private const int MostDays = 14;
     private const int MostContents = 60;
@@ -49,13 +49,7 @@ internal sealed class ShipForm(string path, Func<TradeCatalog> library)
             Carriers = [carrier],
         };
         var stock = new List<StockCount>();
-        rules = DispatchDefaults.Fill(
-            rules with
-            {
-                Cartons = [.. ShipGoods.Cartons(form, stock)],
-                Packs = [.. ShipGoods.Packs(form, stock)],
-            }
-        );
+        rules = Stocked(form, rules, stock);
         var parcel = new Parcel
         {
             Number = 1,
@@ -95,6 +89,15 @@ internal sealed class ShipForm(string path, Func<TradeCatalog> library)
             )
             : null;
     }
+
+    private static DispatchRules Stocked(TreeForm form, DispatchRules rules, List<StockCount> stock) =>
+        DispatchDefaults.Fill(
+            rules with
+            {
+                Cartons = [.. ShipGoods.Cartons(form, stock)],
+                Packs = [.. ShipGoods.Packs(form, stock)],
+            }
+        );
 
     /// <summary>All papers that are needed, ticked off.</summary>
     private static Parcel Papered(Parcel parcel, TradeCatalog catalog, DispatchRules rules, DateOnly today) =>
@@ -202,7 +205,7 @@ internal sealed class ShipForm(string path, Func<TradeCatalog> library)
         return days.IsEmpty ? calendar : calendar with { ShipDays = [.. days] };
     }
 
-    /// <summary>The clock is never asked: a case is judged at its own time, else on the first morning.</summary>
+    /// <summary>No clock is asked: a case is judged at its own time, else on the first morning.</summary>
     private static DateTime Now(TreeForm form, DeliveryRegion home, DateOnly from)
     {
         if (ShipFields.OptionalTime(form, "now") is { } now)

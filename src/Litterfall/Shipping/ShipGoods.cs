@@ -15,7 +15,9 @@ internal static class ShipGoods
     private static readonly NumberRange Side = new(2, 200);
     private static readonly NumberRange Wall = new(0, 200);
     private static readonly NumberRange Conductivity = new(0.005, 1);
-    private static readonly NumberRange Films = NumberRange.UpTo(1);
+
+    // Air clings to every wall.
+    private static readonly NumberRange Films = new(0.02, 1);
     private static readonly NumberRange Mass = NumberRange.Positive(20);
     private static readonly NumberRange Latent = NumberRange.Positive(500);
     private static readonly NumberRange Melt = new(-30, 60);

@@ -193,6 +193,12 @@ internal sealed class ShipPlaces(string path)
     private static Seq<ForecastHour> Hourly(TreeForm form, DateOnly from, PlaceClock clock)
     {
         var points = form.Steps("hourly", ShipFields.Air);
+        if (points.Hours.Any(h => h is not (>= 0 and <= MostHours)))
+        {
+            form.Refuse("hourly", "an hour is out of range", "hours from 0 on, of some weeks at most");
+            return [];
+        }
+
         var hours = ImmutableArray.CreateBuilder<ForecastHour>();
         for (var i = 0; i < points.Hours.Length && hours.Count < MostHours; i++)
         {

@@ -26,8 +26,8 @@ public sealed class ForecastFileTests
     {
         var hours = Hours(
             Read(
-                "Datum;Temperatur (°C);Taupunkt (°C)\n14.07.2026 10:00;21,5;12,0\n14.07.2026 11:00;22,75;12,1\n"
-                    + "14.07.2026 12:00;24;12,2\n",
+                "Datum;Temperatur (°C);Taupunkt (°C)\n14.07.2026 10:00;21,5;12,0\n"
+                    + "14.07.2026 11:00;22,75;12,1\n14.07.2026 12:00;24;12,2\n",
                 "Europe/Berlin"
             )
         );
@@ -87,16 +87,29 @@ public sealed class ForecastFileTests
 
     [Theory]
     [InlineData(
-        """[{"time":"2026-07-14T10:00Z","temp_c":20.5,"dew_c":9},{"time":"2026-07-14T11:00Z","temp_c":21,"dew_c":9}]"""
+        """
+            [{"time":"2026-07-14T10:00Z","temp_c":20.5,"dew_c":9},
+             {"time":"2026-07-14T11:00Z","temp_c":21,"dew_c":9}]
+            """
     )]
     [InlineData(
-        """{"hourly_units":{"time":"iso8601","temperature_2m":"°C"},"hourly":{"time":["2026-07-14T10:00","2026-07-14T11:00"],"temperature_2m":[20.5,21]}}"""
+        """
+            {"hourly_units":{"time":"iso8601","temperature_2m":"°C"},
+             "hourly":{"time":["2026-07-14T10:00","2026-07-14T11:00"],"temperature_2m":[20.5,21]}}
+            """
     )]
     [InlineData(
-        """{"list":[{"dt":1784023200,"main":{"temp":293.65,"temp_min":280,"humidity":50}},{"dt":1784026800,"main":{"temp":294.15,"temp_min":280,"humidity":51}}]}"""
+        """
+            {"list":[{"dt":1784023200,"main":{"temp":293.65,"temp_min":280,"humidity":50}},
+                     {"dt":1784026800,"main":{"temp":294.15,"temp_min":280,"humidity":51}}]}
+            """
     )]
     [InlineData(
-        """{"properties":{"periods":[{"startTime":"2026-07-14T06:00:00-04:00","temperature":68.9,"temperatureUnit":"F"},{"startTime":"2026-07-14T07:00:00-04:00","temperature":69.8,"temperatureUnit":"F"}]}}"""
+        """
+            {"properties":{"periods":[
+              {"startTime":"2026-07-14T06:00:00-04:00","temperature":68.9,"temperatureUnit":"F"},
+              {"startTime":"2026-07-14T07:00:00-04:00","temperature":69.8,"temperatureUnit":"F"}]}}
+            """
     )]
     [InlineData("""[["2026-07-14T10:00Z",20.5],["2026-07-14T11:00Z",21]]""")]
     public void Json_of_any_usual_shape(string json)
@@ -104,6 +117,17 @@ public sealed class ForecastFileTests
         var hours = Hours(Read(json));
         Assert.Equal([Utc(14, 10), Utc(14, 11)], hours.Select(h => h.At));
         Assert.Equal([20.5, 21], hours.Select(h => Math.Round(h.Celsius, 3)));
+    }
+
+    /// <summary>50 °F and 41 °F are 10 °C and 5 °C: the unit stands beside each value.</summary>
+    [Fact]
+    public void A_unit_beside_each_value_counts()
+    {
+        const string json = """
+            [{"at":"2026-01-14T10:00Z","temperature":50,"temperatureUnit":"F"},
+             {"at":"2026-01-14T11:00Z","temperature":41,"temperatureUnit":"F"}]
+            """;
+        Assert.Equal([10, 5], Hours(Read(json)).Select(h => h.Celsius));
     }
 
     [Theory]

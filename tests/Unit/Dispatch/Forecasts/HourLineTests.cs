@@ -3,7 +3,7 @@ using Litterfall.Domain.Dispatch;
 
 namespace Litterfall.UnitTests.Dispatch.Forecasts;
 
-/// <summary>Hours of typed days, gaps, and ranges; expected values by hand from the curve's definition.</summary>
+/// <summary>Hours of typed days, gaps, ranges; expected values by hand from the curve's definition.</summary>
 public sealed class HourLineTests
 {
     private static readonly DateOnly Day = new(2026, 7, 14);

@@ -36,7 +36,7 @@ internal sealed class BruteForceJourneys(int seed, DispatchRules rules, double l
         return left / (double)journeys;
     }
 
-    /// <summary>Hand-over 17:00, hub 22:00 to 03:00, brought 09:00 to 12:00, taken in within the wait.</summary>
+    /// <summary>Hand-over 17:00, hub 22:00 to 03:00, brought 09:00 to 12:00, then the wait.</summary>
     private (double Cold, double Warm) One()
     {
         var late = random.NextDouble() < lateChance ? 24.0 : 0;

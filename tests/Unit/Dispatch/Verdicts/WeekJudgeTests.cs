@@ -47,7 +47,7 @@ public sealed class WeekJudgeTests
         Assert.Contains(tuesday.Reasons, r => r.CureDay == Parcels.Monday.AddDays(2));
     }
 
-    /// <summary>The guide's depot band, seen with an animal whose class bears it (never above 35 °C).</summary>
+    /// <summary>The guide's depot band, with an animal whose class bears it (never above 35 °C).</summary>
     [Fact]
     public void From_33_degrees_on_only_the_depot_is_left()
     {
@@ -97,7 +97,7 @@ public sealed class WeekJudgeTests
         Assert.Empty(Parcels.OnMonday(only).Choice?.Packs ?? []);
     }
 
-    /// <summary>Dealers' practice: never in cartons under 30 × 23 × 15 cm, whichever way they stand.</summary>
+    /// <summary>Dealers' practice: never in cartons under 30 × 23 × 15 cm, however they stand.</summary>
     [Theory]
     [InlineData(0.30, 0.23, 0.15, true)]
     [InlineData(0.15, 0.30, 0.23, true)]
