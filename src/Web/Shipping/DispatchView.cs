@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using Litterfall.Domain.Catalog;
+using Litterfall.Domain.Catalog.Entries;
 using Litterfall.Domain.Dispatch;
 using Litterfall.Domain.Schedule;
 using Litterfall.Store;
@@ -97,11 +98,14 @@ public sealed record DispatchView(
 
     /// <summary>What lives in a parcel, in a line.</summary>
     /// <param name="parcel">The parcel.</param>
-    public string LivesIn(Parcel parcel) =>
-        string.Join(
-            ", ",
-            parcel.Contents.Select(c =>
-                string.Create(CultureInfo.InvariantCulture, $"{c.Count} × {NameOf(c.Key).Split(" (")[0]}")
-            )
-        );
+    public string LivesIn(Parcel parcel) => string.Join(", ", parcel.Contents.Select(Told));
+
+    /// <summary>"2 × green and black poison frog", "8 cups of white springtail".</summary>
+    private string Told(LiveContent content)
+    {
+        var name = NameOf(content.Key).Split(" (")[0];
+        return Catalog.Find(content.Key) is CrewEntry or FeederEntry
+            ? $"{ShipWords.Count(content.Count, "cup", "cups")} of {char.ToLowerInvariant(name[0])}{name[1..]}"
+            : string.Create(CultureInfo.InvariantCulture, $"{content.Count} × {name}");
+    }
 }

@@ -32,9 +32,8 @@ public sealed partial class DayPart : ComponentBase
     protected override void OnParametersSet() =>
         picture = Day.Choice is { Hours.Count: > 1 } choice
             ? new(
-                choice.Hours,
+                choice,
                 Week is { BandLowCelsius: { } low, BandHighCelsius: { } high } ? (low, high) : null,
-                choice.HandOverHour,
                 Units
             )
             : null;

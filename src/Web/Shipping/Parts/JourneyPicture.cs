@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Litterfall.Domain.Dispatch;
+using Litterfall.Domain.Lists;
 using Litterfall.Domain.Units;
 using Litterfall.Web.Library;
 
@@ -10,14 +11,12 @@ namespace Litterfall.Web.Shipping.Parts;
 /// Inside of a parcel over its journeys: the band to keep as a quiet field, nine tenths of the journeys as a
 /// lighter band, the middle as a line, the air outside dashed, and below the share that left the band.
 /// </summary>
-/// <param name="hours">Hour by hour.</param>
+/// <param name="choice">The way of packing with its hours.</param>
 /// <param name="band">Band to keep, °C; null for none.</param>
-/// <param name="start">Local hour of the day at hand-over.</param>
 /// <param name="units">The reader's units.</param>
 public sealed class JourneyPicture(
-    IReadOnlyList<JourneyHour> hours,
+    PackChoice choice,
     (double Low, double High)? band,
-    double start,
     UnitPreferences units
 )
 {
@@ -34,13 +33,15 @@ public sealed class JourneyPicture(
     private const double OddsTop = 268;
     private const double OddsFoot = 296;
     private static readonly CultureInfo Invariant = CultureInfo.InvariantCulture;
+    private readonly Seq<JourneyHour> hours = choice.Hours;
+    private readonly double start = choice.HandOverHour;
     private readonly Unit unit = units.For(Unit.Celsius);
     private readonly double least = Math.Floor(
-        Math.Min(hours.Min(h => Math.Min(h.Low, h.AmbientCelsius)), band?.Low ?? 100) - 1
+        Math.Min(choice.Hours.Min(h => Math.Min(h.Low, h.AmbientCelsius)), band?.Low ?? 100) - 1
     );
 
     private readonly double most = Math.Ceiling(
-        Math.Max(hours.Max(h => Math.Max(h.High, h.AmbientCelsius)), band?.High ?? -100) + 1
+        Math.Max(choice.Hours.Max(h => Math.Max(h.High, h.AmbientCelsius)), band?.High ?? -100) + 1
     );
 
     private double Last => Math.Max(1, hours[^1].Hour);
@@ -63,7 +64,7 @@ public sealed class JourneyPicture(
             return string.Create(
                 Invariant,
                 $"Inside of the parcel over {Last:0} hours: {inside} in nine of ten journeys, outside "
-                    + $"{outside}; {100 * hours[^1].OutShare:0.#} % of the journeys leave the band"
+                    + $"{outside}; {100 * choice.OutShare:0.#} % of the journeys leave the band"
             );
         }
     }
@@ -187,7 +188,7 @@ public sealed class JourneyPicture(
                 + $"<path class=\"rule\" d=\"M{Left} {OddsFoot}H{Wide - Right}\"/><text class=\"tick\" "
                 + $"x=\"{Left - 6}\" y=\"{OddsFoot - 6}\" text-anchor=\"end\">out of it</text><text "
                 + $"class=\"tick\" x=\"{Wide - Right + 6}\" y=\"{OddsFoot - 6}\">"
-                + $"{100 * hours[^1].OutShare:0.#} %</text>"
+                + $"{100 * choice.OutShare:0.#} % in all</text>"
         );
     }
 }
