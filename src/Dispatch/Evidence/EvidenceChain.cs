@@ -82,8 +82,8 @@ public static class EvidenceChain
     }
 
     /// <summary>
-    /// Whether the first links of parcels name the shop's link before, in the order in which they were written:
-    /// a chain that lost its tail, or a parcel that was left out, shows in the parcel after it.
+    /// Whether the first links of parcels name the shop's link before, in the order they were written: a
+    /// chain that lost its tail, or a parcel that was left out, shows in the parcel after it.
     /// </summary>
     /// <param name="all">All links of the shop in the order they were written.</param>
     public static Seq<EvidenceFault> CheckShop(IReadOnlyList<EvidenceEntry> all)

@@ -29,7 +29,7 @@ public static class EvidenceExport
     /// <summary>Writes it; the same evidence gives the same bytes.</summary>
     /// <param name="entries">Links of one parcel in their order, at least one.</param>
     /// <param name="file">Bytes of a file by its fingerprint; null where the store lost it.</param>
-    /// <exception cref="ArgumentException">There is no link, or the files are too large for one zip.</exception>
+    /// <exception cref="ArgumentException">There is no link, or the files are too large.</exception>
     public static byte[] Write(IReadOnlyList<EvidenceEntry> entries, Func<EvidenceFile, byte[]?> file)
     {
         if (entries.Count == 0)
@@ -118,7 +118,7 @@ public sealed record EvidenceCheck
                 .. Cleared.Length > 0
                     ? new[]
                     {
-                        $"Compare with the packing card or the message to the customer: {Cleared}. A chain that "
+                        $"Compare with packing card or message to the customer: {Cleared}. A chain that "
                             + "was written anew from its first link would be whole too, and differ there.",
                     }
                     : [],

@@ -63,7 +63,7 @@ public sealed record ClaimView
     /// <summary>True where that day is over and nobody decided.</summary>
     public bool IsOverdue { get; init; }
 
-    /// <summary>Moment until which photos count, UTC; null where nobody knows when it was delivered.</summary>
+    /// <summary>Moment until which photos count, UTC; null where the delivery is not known.</summary>
     public DateTime? PhotosUntil { get; init; }
 
     /// <summary>What to ask for, one sentence each.</summary>

@@ -161,8 +161,8 @@ public static class AnimalPapers
             culture,
             "movement",
             note
-                ?? "Moving live insects across state lines or borders can need a permit; ask the plant health "
-                    + "agency first.",
+                ?? "Moving live insects across state lines or borders can need a permit; ask the plant "
+                    + "health agency first.",
             false
         );
         if (crosses == true)

@@ -69,8 +69,8 @@ public sealed record CupChoice(TransportCup? Cup, int Holes, string Refusal, str
                     ? Invariant(
                         $"The cup of the {animal.CommonName} is larger than {most * 1000:0} mL because "
                     )
-                        + "no smaller one is wide enough: fill it loosely with damp moss so that the animal is "
-                        + "not thrown about."
+                        + "no smaller one is wide enough: fill it loosely with damp moss so that the animal "
+                        + "is not thrown about."
                     : ""
             );
     }

@@ -39,69 +39,43 @@ public sealed record MessageCase
 /// <summary>Messages to customers in plain words, a paragraph each.</summary>
 public static class CustomerMessage
 {
+    private const string Opened =
+        "Open it indoors in dim light, out of the sun and away from heaters. Leave the cups closed for 1 "
+        + "to 2 hours until they have the warmth of the room. Never warm them fast: no hot water, no lamp, "
+        + "no heater.";
+
+    private const string Settled =
+        "Then open one cup at a time inside the tank, let each animal walk out by itself, mist, and leave "
+        + "them alone in the dark until the next day. Keep them in quarantine, away from other animals, and wash "
+        + "your hands before and after.";
+
+    private const string Hurt =
+        "If an animal lies on its back, is limp or bleeds, call a veterinarian who knows these animals. "
+        + "Never release anything outdoors.";
+
     /// <summary>The parcel leaves: what comes, when, where, and what to do.</summary>
     /// <param name="asked">What it speaks of.</param>
     /// <param name="day">Verdict of the day it leaves.</param>
     public static Seq<string> Leaves(MessageCase asked, DayVerdict day)
     {
         var hasAnimal = asked.Cups.Any(c => c.IsAnimal);
-        var lines = new List<string>
-        {
+        string[] lines =
+        [
             $"Your parcel {asked.Parcel.Number} leaves us on {Day(day.Day)}: {Contents(asked)}.",
             When(asked, day),
-            asked.Parcel.IsDepotPickUp
-                ? "Bring an identity card and pick it up within an hour of opening; keep it in a room-warm car."
-                : "An adult has to be there for the first attempt: a parcel that goes round the town again "
-                    + "can kill what is in it. Is nobody home? Tell us today and we choose the depot or "
-                    + "another day.",
-            "Open it indoors in dim light, out of the sun and away from heaters. Leave the cups closed for 1 "
-                + "to 2 hours until they have the warmth of the room. Never warm them fast: no hot water, no "
-                + "lamp, no heater.",
-        };
-        if (hasAnimal)
-        {
-            lines.Add(
-                "Then open one cup at a time inside the tank, let each animal walk out by itself, mist, and "
-                    + "leave them alone in the dark until the next day. Keep them in quarantine, away from "
-                    + "other animals, and wash your hands before and after."
-            );
-        }
-
-        if (
-            asked.Cups.Any(c =>
-                c is { IsAnimal: false } && c.CupName.StartsWith("culture", StringComparison.Ordinal)
-            )
-        )
-        {
-            lines.Add(
-                "Springtails and isopods can look dead on arrival; give a culture two days before judging."
-            );
-        }
-
-        if (asked.Cups.Any(c => c.CupName.StartsWith("pot", StringComparison.Ordinal)))
-        {
-            lines.Add("Unwrap plants the same day, water them, and keep them in half shade for a week.");
-        }
-
-        lines.Add(Photos(asked));
-        lines.AddRange(asked.Rules.ClaimTerms.Count > 0 ? [Terms(asked)] : []);
-        if (hasAnimal)
-        {
-            lines.Add(
-                "If an animal lies on its back, is limp or bleeds, call a veterinarian who knows these animals. "
-                    + "Never release anything outdoors."
-            );
-        }
-
-        if (asked.Fingerprint.Length > 0)
-        {
-            lines.Add(
-                $"The forecast and the packing list of this parcel are frozen under {Fingerprint.Short(asked.Fingerprint)}. "
-                    + "Keep this message: with it anybody can see later that nothing was changed."
-            );
-        }
-
-        return [.. lines];
+            Met(asked),
+            Opened,
+            hasAnimal ? Settled : "",
+            Has(asked, "culture") ? "Springtails and isopods can look dead on arrival; wait two days." : "",
+            Has(asked, "pot")
+                ? "Unwrap plants the same day, water them, and keep them in half shade for a week."
+                : "",
+            Photos(asked),
+            asked.Rules.ClaimTerms.Count > 0 ? Terms(asked) : "",
+            hasAnimal ? Hurt : "",
+            asked.Fingerprint.Length > 0 ? Frozen(asked) : "",
+        ];
+        return [.. lines.Where(l => l.Length > 0)];
     }
 
     /// <summary>The parcel stays: why, and when it goes instead.</summary>
@@ -135,6 +109,20 @@ public static class CustomerMessage
         return [.. lines];
     }
 
+    private static string Met(MessageCase asked) =>
+        asked.Parcel.IsDepotPickUp
+            ? "Bring an identity card and pick it up within an hour of opening; keep the car at room warmth."
+            : "An adult has to be there for the first attempt: a parcel that goes round the town again can "
+                + "kill what is in it. Is nobody home? Tell us today and we choose the depot or another day.";
+
+    private static bool Has(MessageCase asked, string cup) =>
+        asked.Cups.Any(c => !c.IsAnimal && c.CupName.StartsWith(cup, StringComparison.Ordinal));
+
+    private static string Frozen(MessageCase asked) =>
+        "The forecast and the packing list of this parcel are frozen under "
+        + $"{Fingerprint.Short(asked.Fingerprint)}. Keep this message: with it anybody can see later that "
+        + "nothing was changed.";
+
     private static string Contents(MessageCase asked) =>
         asked.Cups.Count == 0
             ? "live goods"
@@ -151,8 +139,8 @@ public static class CustomerMessage
         var from = Clock(asked.Carrier.DeliversFromHour, asked.IsUs);
         var until = Clock(asked.Carrier.DeliversUntilHour, asked.IsUs);
         return asked.Parcel.IsDepotPickUp
-            ? $"It is ready {on} from {from} at the carrier's depot. Pick it up there; it is not brought to the "
-                + "door."
+            ? $"It is ready {on} from {from} at the carrier's depot. Pick it up there; it is not brought to "
+                + "the door."
             : $"It comes {on} between {from} and {until} to your door, if the carrier keeps its times.";
     }
 

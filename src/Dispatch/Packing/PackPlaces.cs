@@ -4,8 +4,8 @@ using static System.FormattableString;
 namespace Litterfall.Dispatch.Packing;
 
 /// <summary>
-/// Where packs lie: packs that melt stand along the long walls behind a spacer, a heat pack is taped under the
-/// lid over one. None of them ever touches a cup.
+/// Where packs lie: packs that melt stand along the long walls behind a spacer, a heat pack is taped under
+/// the lid over one. None of them ever touches a cup.
 /// </summary>
 internal static class PackPlaces
 {

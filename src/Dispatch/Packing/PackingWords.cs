@@ -86,8 +86,8 @@ internal static class PackingWords
         if (packs.Any(p => p.Kind == PackKind.Heat))
         {
             steps.Add(
-                "Open the heat pack 30 minutes before and let it warm; tape it under the lid over its spacer, "
-                    + "never against a cup, and check that the vent holes of the carton are open."
+                "Open the heat pack 30 minutes before and let it warm; tape it under the lid over its "
+                    + "spacer, never against a cup, and check that the vent holes of the carton are open."
             );
         }
 

@@ -29,7 +29,7 @@ public sealed record PackedCup
     /// <summary>Height with its lid, m.</summary>
     public double HeightMeters { get; init; }
 
-    /// <summary>Appendix of the convention on trade in endangered species: "I", "II"; empty for none.</summary>
+    /// <summary>Appendix of the convention on endangered species: "I", "II"; empty for none.</summary>
     public string Cites { get; init; } = "";
 
     /// <summary>Where it comes from: number of its tank or lot; empty where nobody said.</summary>

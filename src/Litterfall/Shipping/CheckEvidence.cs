@@ -14,7 +14,7 @@ internal static class CheckEvidence
     /// <summary>Checks it and prints the result.</summary>
     /// <param name="path">The zip.</param>
     /// <param name="json">True for one JSON document.</param>
-    /// <returns>0 for whole evidence, 1 where something was changed, 2 where the file cannot be read.</returns>
+    /// <returns>0 for whole evidence, 1 where something was changed, 2 for an unreadable file.</returns>
     public static int Run(string path, bool json)
     {
         byte[] zip;

@@ -165,12 +165,13 @@ public static class CartonLabel
         }
 
         var arrives = cleared.Day.Arrives is { } day ? $", to arrive {NumberText.Day(day)}" : "";
+        var leaves = NumberText.Day(cleared.Day.Day);
         sketch.Text(
             new(Margin, size.Height - 14),
             Lettering.Cut(
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"From {sheet.Workshop}. Parcel {cleared.Parcel.Number}, {NumberText.Day(cleared.Day.Day)}{arrives}"
+                    $"From {sheet.Workshop}. Parcel {cleared.Parcel.Number}, {leaves}{arrives}"
                 ),
                 room,
                 10

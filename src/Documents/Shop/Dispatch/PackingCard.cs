@@ -72,14 +72,12 @@ public static class PackingCard
         [
             new Words(Verdict(cleared)) { Bold = true, Larger = 2 },
             new Words(Odds(cleared)),
-            new Words(
-                $"Frozen under {Fingerprint.Short(cleared.Fingerprint)}: compare with the evidence of this parcel."
-            )
+            new Words($"Frozen under {Fingerprint.Short(cleared.Fingerprint)}: compare with its evidence.")
             {
                 Tone = Tone.Quiet,
             },
             new Words(
-                $"{Carton(cleared.Plan.Carton)}. Seen from above and across, {PackingPicture.Scale(drawing)}. "
+                $"{Carton(cleared.Plan.Carton)}. From above and across, {PackingPicture.Scale(drawing)}. "
                     + Legend(cleared.Plan)
             )
             {

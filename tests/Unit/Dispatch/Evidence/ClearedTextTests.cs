@@ -13,37 +13,7 @@ public sealed class ClearedTextTests
     internal static ClearedFacts Facts()
     {
         var parcel = Parcel(new LiveContent("dendrobates-auratus", 2) { From = "T-03" });
-        var day = new DayVerdict
-        {
-            Day = Tuesday,
-            Arrives = Tuesday.AddDays(1),
-            Verdict = ShipVerdict.ShipWithPacks,
-            Rules = [new(ShipRule.ClassBands, ShipVerdict.ShipWithPacks, "cool at the hub: pack needed")],
-            Reasons =
-            [
-                new ShipReason
-                {
-                    Slug = "hub-cool",
-                    Rule = ShipRule.ClassBands,
-                    Verdict = ShipVerdict.ShipWithPacks,
-                    Text = "The hub has 8 °C.",
-                    Cure = "A phase-change pack.",
-                    Measured = 8,
-                    Limit = 13,
-                },
-            ],
-            Nodes = [new(RouteNode.Hub, "Middle Hub", 8.25, 11)],
-            Choice = new()
-            {
-                Carton = "middle",
-                Packs = [new("wax", 1, 1)],
-                HandOverHour = 17,
-                OutShare = 0.004,
-                Journeys = 500,
-                Seed = 7,
-                Hours = [new(0, 20, 21, 22, 12, 0), new(1, 20, 21, 22, 11, 0)],
-            },
-        };
+        var day = Day();
         return new()
         {
             Parcel = parcel,
@@ -75,6 +45,39 @@ public sealed class ClearedTextTests
             Program = "1.2.3",
         };
     }
+
+    private static DayVerdict Day() =>
+        new()
+        {
+            Day = Tuesday,
+            Arrives = Tuesday.AddDays(1),
+            Verdict = ShipVerdict.ShipWithPacks,
+            Rules = [new(ShipRule.ClassBands, ShipVerdict.ShipWithPacks, "cool at the hub: pack needed")],
+            Reasons =
+            [
+                new ShipReason
+                {
+                    Slug = "hub-cool",
+                    Rule = ShipRule.ClassBands,
+                    Verdict = ShipVerdict.ShipWithPacks,
+                    Text = "The hub has 8 °C.",
+                    Cure = "A phase-change pack.",
+                    Measured = 8,
+                    Limit = 13,
+                },
+            ],
+            Nodes = [new(RouteNode.Hub, "Middle Hub", 8.25, 11)],
+            Choice = new()
+            {
+                Carton = "middle",
+                Packs = [new("wax", 1, 1)],
+                HandOverHour = 17,
+                OutShare = 0.004,
+                Journeys = 500,
+                Seed = 7,
+                Hours = [new(0, 20, 21, 22, 12, 0), new(1, 20, 21, 22, 11, 0)],
+            },
+        };
 
     [Fact]
     public void It_is_JSON_with_verdict_forecast_and_packing_list()

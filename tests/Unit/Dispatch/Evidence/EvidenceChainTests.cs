@@ -12,7 +12,7 @@ public sealed class EvidenceChainTests
     private static string Sha(string text) =>
         Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)));
 
-    /// <summary>The text written out by hand from its description; fingerprints by the framework alone.</summary>
+    /// <summary>The text written out by hand as described; fingerprints by the framework alone.</summary>
     [Fact]
     public void A_link_is_fingerprinted_as_the_described_text()
     {

@@ -48,8 +48,8 @@ public sealed class EvidenceExportTests
     }
 
     /// <summary>
-    /// Each byte of the zip is turned once; where it lies in a file, file and byte are told, as another reader
-    /// of zips finds them.
+    /// Each byte of the zip is turned once; where it lies in a file, file and byte are told, as another
+    /// reader of zips finds them.
     /// </summary>
     [Fact]
     public void Every_changed_byte_is_found_where_it_is()
@@ -163,7 +163,7 @@ public sealed class EvidenceExportTests
     public void Without_a_link_there_is_nothing_to_export() =>
         Assert.Throws<ArgumentException>(() => EvidenceExport.Write([], _ => null));
 
-    /// <summary>GNU coreutils' own tool on the unpacked files, whole and with one byte changed in each.</summary>
+    /// <summary>GNU coreutils' own tool on the unpacked files, whole and with one byte changed.</summary>
     [Fact]
     public async Task The_standard_tool_verifies_it_and_finds_a_changed_byte()
     {

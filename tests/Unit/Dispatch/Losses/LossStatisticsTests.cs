@@ -86,7 +86,7 @@ public sealed class LossStatisticsTests
     }
 
     /// <summary>
-    /// 3 losses in 58 parcels after 1 in 20 believed before: (1 + 3) / (20 + 58) = 5.13 % (own worked example).
+    /// 3 losses in 58 parcels after 1 in 20 believed before: (1 + 3) / (20 + 58) = 5.13 % (own example).
     /// </summary>
     [Fact]
     public void Then_it_goes_by_history()
@@ -97,8 +97,8 @@ public sealed class LossStatisticsTests
     }
 
     /// <summary>
-    /// The belief of one carrier is what the others say: 10 of 80 with 1 in 20 before is 11/100; its own 2 of 20
-    /// with 20 parcels of that belief is (2.2 + 2) / 40 = 10.5 % (own worked example).
+    /// The belief of one carrier is what the others say: 10 of 80 with 1 in 20 before is 11/100; its own 2 of
+    /// 20 with 20 parcels of that belief is (2.2 + 2) / 40 = 10.5 % (own worked example).
     /// </summary>
     [Fact]
     public void A_carrier_is_believed_to_be_like_the_others()

@@ -5,7 +5,7 @@ using static Litterfall.UnitTests.Dispatch.Packing.PackingExamples;
 
 namespace Litterfall.UnitTests.Dispatch.Packing;
 
-/// <summary>Which papers are needed and which are asked for (common practice; the authority decides).</summary>
+/// <summary>Which papers are needed and which are asked for (common practice, no source).</summary>
 public sealed class AnimalPapersTests
 {
     private static Seq<AnimalPaper> List(string key, string region = "near", string home = "home") =>

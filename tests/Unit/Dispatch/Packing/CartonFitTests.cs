@@ -11,8 +11,8 @@ public sealed class CartonFitTests
     private const double Rounding = 1e-7;
 
     [Theory]
-    // 300 × 200 mm, cups of 123 mm with 4 mm between: two along, one across. Height 200 − 20 mm of padding, 44 mm
-    // and card of 3 mm: (180 + 3) / 47 = 3.9, three layers. Six cups (own worked example).
+    // 300 × 200 mm, cups of 123 mm with 4 mm between: two along, one across. Height 200 − 20 mm of padding,
+    // 44 mm and card of 3 mm: (180 + 3) / 47 = 3.9, three layers. Six cups (own worked example).
     [InlineData(6, true)]
     [InlineData(7, false)]
     public void A_carton_holds_what_its_floor_and_height_take(int cups, bool fits)

@@ -76,8 +76,8 @@ public sealed class PackingPlannerTests
     [Fact]
     public void Moss_fills_a_third_and_holds_what_a_squeeze_leaves()
     {
-        // 240 mL / 3 = 80 mL of moss; 30 g/L dry = 2.4 g; 30 % of its room is water = 24 g. Eight holes of 1 mm
-        // let out well under a gram in two days, so the squeeze decides.
+        // 240 mL / 3 = 80 mL of moss; 30 g/L dry = 2.4 g; 30 % of its room is water = 24 g. Eight holes of
+        // 1 mm let out well under a gram in two days, so the squeeze decides.
         var cup = Only(new LiveContent("epipedobates-anthonyi", 1));
         Assert.Equal(2.4, cup.MossGrams, 6);
         Assert.Equal(24, cup.WaterGrams, 6);
