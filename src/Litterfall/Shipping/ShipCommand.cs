@@ -4,6 +4,7 @@ using Litterfall.App.Commands;
 using Litterfall.App.Files;
 using Litterfall.Dispatch.Verdicts;
 using Litterfall.Domain.Dispatch;
+using Litterfall.Domain.Faults;
 using Litterfall.Laboratory.Cases;
 
 namespace Litterfall.App.Shipping;
@@ -13,9 +14,15 @@ internal static class ShipCommand
 {
     public static Command Create()
     {
-        var path = new Argument<string>("CASE")
+        var path = new Argument<string?>("CASE")
         {
             Description = "A case file (*.json): what lives in it, days, carrier, forecasts.",
+            Arity = ArgumentArity.ZeroOrOne,
+        };
+        var check = new Option<string>("--check")
+        {
+            Description = "Checks an exported evidence file instead (*.zip).",
+            HelpName = "FILE",
         };
         var json = Arguments.Json();
         var command = new Command(
@@ -24,13 +31,29 @@ internal static class ShipCommand
         )
         {
             path,
+            check,
             json,
         };
         // Another thread, so that Ctrl-C is heard while it computes.
         command.SetAction(
             (parsed, cancel) =>
                 Task.Run(
-                    () => Run(parsed.GetValue(path)!, parsed.GetValue(json), cancel),
+                    () =>
+                        (parsed.GetValue(path), parsed.GetValue(check)) switch
+                        {
+                            ({ } asked, null) => Run(asked, parsed.GetValue(json), cancel),
+                            (null, { } zip) => CheckEvidence.Run(zip, parsed.GetValue(json)),
+                            _ => Exit.Unusable(
+                                parsed.GetValue(json),
+                                new TextFault(
+                                    "ship",
+                                    1,
+                                    1,
+                                    "one file is asked for",
+                                    "a case, or --check with an exported evidence file"
+                                )
+                            ),
+                        },
                     CancellationToken.None
                 )
         );
