@@ -41,7 +41,7 @@ public static class CartonLabel
     private static Drawing Draw(ShopSheet sheet, ClearedParcel cleared)
     {
         var size = sheet.Size;
-        var foot = size.Height - 42 - ((cleared.Address.Count + 1) * AddressLine);
+        var foot = size.Height - 42 - (To(cleared, size.Width - (2 * Margin)).Length * AddressLine);
         // As large as the lines leave room for.
         var factor = Enumerable
             .Range(0, 13)
@@ -152,10 +152,18 @@ public static class CartonLabel
         sketch.Rectangle(at.Moved(0, ArrowHeight - 3), ArrowWidth, 3, null, Tone.Ink);
     }
 
+    /// <summary>Who gets it, long lines broken: a name is never cut.</summary>
+    private static string[] To(ClearedParcel cleared, double room) =>
+        [
+            .. cleared
+                .Address.Prepend(cleared.Parcel.Recipient)
+                .SelectMany(line => Lettering.Wrap(line, room, Middle)),
+        ];
+
     private static void Address(Sketch sketch, ShopSheet sheet, ClearedParcel cleared, double room)
     {
         var size = sheet.Size;
-        string[] to = [cleared.Parcel.Recipient, .. cleared.Address];
+        var to = To(cleared, room);
         var y = size.Height - 26 - (to.Length * AddressLine);
         sketch.Line(new(Margin, y - 8), new(size.Width - Margin, y - 8), new Pen(Tone.Ink, 0.5));
         foreach (var line in to)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
+using Litterfall.Documents.Drawings;
 using Litterfall.Documents.Layout;
 using Litterfall.Documents.Papers;
 using Litterfall.Documents.Pdf;
@@ -12,6 +13,11 @@ namespace Litterfall.Documents.Shop.Dispatch;
 /// <summary>All papers of a cleared parcel.</summary>
 public static class ShipPapers
 {
+    /// <summary>Width and size of the address on a letter, mm and points.</summary>
+    private const double AddressWidth = 84;
+
+    private const double AddressPoints = 11;
+
     /// <summary>Writes them; labels are left out where none may be printed.</summary>
     /// <param name="sheet">What the papers share.</param>
     /// <param name="cleared">The cleared parcel.</param>
@@ -50,14 +56,16 @@ public static class ShipPapers
     )
     {
         var number = cleared.Parcel.Number.ToString(CultureInfo.InvariantCulture);
+        // A long name goes over several lines of the address.
+        var name = Lettering.Wrap(cleared.Parcel.Recipient, AddressWidth, AddressPoints);
         var head = new ShopHead(
             "Your parcel",
             shop,
             new()
             {
                 Key = "recipient",
-                Name = cleared.Parcel.Recipient,
-                Address = cleared.Address,
+                Name = name[0],
+                Address = [.. name.Skip(1), .. cleared.Address],
             },
             [
                 ("Parcel", number),

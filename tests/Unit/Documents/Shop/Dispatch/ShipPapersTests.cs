@@ -104,6 +104,46 @@ public sealed class ShipPapersTests
         }
     }
 
+    /// <summary>Many species and a long name: more sides where they must be, but nothing cut or covered.
+    /// </summary>
+    [Theory]
+    [InlineData("A4")]
+    [InlineData("Letter")]
+    public void Many_species_are_still_read(string size)
+    {
+        var crate = PackingExamples.Big with { LengthMeters = 0.9, WidthMeters = 0.6, HeightMeters = 0.5 };
+        string[] keys =
+        [
+            "dendrobates-tinctorius",
+            "dendrobates-auratus",
+            "dendrobates-leucomelas",
+            "ranitomeya-imitator",
+            "phyllobates-terribilis",
+            "oophaga-pumilio",
+            "mantella-aurantiaca",
+            "lepidodactylus-lugubris",
+            "folsomia-candida",
+            "porcellio-scaber",
+            "drosophila-hydei",
+            "begonia-rex",
+        ];
+        var cleared = Cleared(crate, [.. keys.Select((k, i) => new LiveContent(k, i + 1) { From = "T-07" })]);
+        cleared = cleared with
+        {
+            Parcel = cleared.Parcel with
+            {
+                Recipient = "Society of friends of small frogs of Upper Sallow and the villages around it",
+            },
+        };
+        foreach (var paper in Papers(size, cleared).Where(p => p.Name != "message.txt"))
+        {
+            foreach (var page in paper.Pages)
+            {
+                Assert.Empty(PageFaults.Of(page));
+            }
+        }
+    }
+
     [Fact]
     public void The_packing_card_says_verdict_odds_fingerprint_cups_and_cautions()
     {
