@@ -14,11 +14,7 @@ namespace Litterfall.Web.Shipping.Parts;
 /// <param name="choice">The way of packing with its hours.</param>
 /// <param name="band">Band to keep, °C; null for none.</param>
 /// <param name="units">The reader's units.</param>
-public sealed class JourneyPicture(
-    PackChoice choice,
-    (double Low, double High)? band,
-    UnitPreferences units
-)
+public sealed class JourneyPicture(PackChoice choice, (double Low, double High)? band, UnitPreferences units)
 {
     /// <summary>Width of the drawing.</summary>
     public const double Wide = 720;
