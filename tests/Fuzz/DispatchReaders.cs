@@ -16,7 +16,11 @@ internal static class DispatchReaders
     /// <summary>All of them.</summary>
     public static ImmutableArray<Reader> All { get; } =
     [
-        new("ship-cases", Readers.Files("samples/dispatch", ".json"), Case),
+        new(
+            "ship-cases",
+            [.. Readers.Files("samples/dispatch", ".json"), .. Readers.Corpus("ship-cases")],
+            Case
+        ),
         new("forecast-files", Forecasts, Forecast),
     ];
 
@@ -30,6 +34,7 @@ internal static class DispatchReaders
                 """[{"dt":1784023200,"main":{"temp":293.65}},{"dt":1784026800,"main":{"temp":294.15}}]""",
                 """[["2026-07-14T10:00Z",20.5],["2026-07-14T11:00Z",21]]""",
             }.Select(Encoding.UTF8.GetBytes),
+            .. Readers.Corpus("forecast-files"),
         ];
 
     private static string? Case(byte[] input)

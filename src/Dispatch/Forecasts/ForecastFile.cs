@@ -105,6 +105,11 @@ public static class ForecastFile
             var line = (int)Math.Min((e.LineNumber ?? 0) + 1, int.MaxValue);
             return new(null, [new TextFault(name, line, 1, "the JSON does not read", Expected)]);
         }
+        catch (InvalidOperationException)
+        {
+            // The reader says so where a text in quotes is no text of Unicode.
+            return Refused(name, "a text in the JSON does not read", Expected);
+        }
     }
 
     private static Reading<ForecastHours> Rows(string name, ReadOnlySpan<byte> bytes, ForecastWish wish)

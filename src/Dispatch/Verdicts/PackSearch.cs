@@ -22,6 +22,10 @@ internal sealed class PackSearch
     private const int FirstJourneys = 6;
 
     private const double FarKelvin = 2;
+
+    /// <summary>So much above the allowed risk on the first look is no bad luck of 40 journeys.</summary>
+    private const double HopelessShare = 0.2;
+
     private const int MostConfirmed = 6;
     private const int MostTried = 18;
 
@@ -84,8 +88,13 @@ internal sealed class PackSearch
 
         TriedWay? best = null;
         var confirmed = 0;
-        foreach (var way in looked.OrderBy(t => Rank(t)).Select(t => t.Way))
+        foreach (var (way, first) in looked.OrderBy(t => Rank(t)))
         {
+            if (best is not null && first.Out > risk + HopelessShare)
+            {
+                break;
+            }
+
             if (!fits(way))
             {
                 continue;

@@ -104,8 +104,8 @@ public static class WeekJudge
             CureDay = next,
             Cure = next is { } good
                 ? $"Ship on {CalendarWords.Day(good)}."
-                : $"The calendar is clear on {CalendarWords.Day(clear.Day)}, but that day is held for another "
-                    + "reason; see there.",
+                : $"The calendar is clear on {CalendarWords.Day(clear.Day)}, but that day is held for "
+                    + "another reason; see there.",
         };
     }
 

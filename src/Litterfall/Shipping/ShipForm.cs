@@ -213,7 +213,7 @@ public sealed class ShipForm(string path, Func<TradeCatalog> library)
             return now;
         }
 
-        return PlaceClock.Find(home.Zone) is { } clock
+        return form.IsGood && PlaceClock.Find(home.Zone) is { } clock
             ? clock.Utc(from, JudgedAtHour)
             : from.ToDateTime(new TimeOnly(6, 0), DateTimeKind.Utc);
     }

@@ -183,7 +183,10 @@ internal sealed class ShipPlaces(string path)
                 item.Refuse("highC", "highC is below lowC", "the coldest in lowC, the warmest in highC");
             }
 
-            days.Add(new(day, low, high));
+            if (item.IsGood)
+            {
+                days.Add(new(day, low, high));
+            }
         }
 
         return days.ToImmutable();
@@ -196,6 +199,10 @@ internal sealed class ShipPlaces(string path)
         if (points.Hours.Any(h => h is not (>= 0 and <= MostHours)))
         {
             form.Refuse("hourly", "an hour is out of range", "hours from 0 on, of some weeks at most");
+        }
+
+        if (!form.IsGood)
+        {
             return [];
         }
 
