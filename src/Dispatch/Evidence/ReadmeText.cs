@@ -31,7 +31,7 @@ internal static class ReadmeText
                parcel that was sent before.
 
             3. Was the whole chain written anew?
-               Compare the first twelve digits of the first link with the packing card that lay in the
+               Compare the first sixteen digits of the first link with the packing card that lay in the
                parcel and with the message the customer got. They were printed when the parcel was cleared.
                Was a link cut off or added at the end? The parcel that the shop sent next names the last
                link on its line "shop-before:"; ask the shop for it.

@@ -6,7 +6,7 @@ namespace Litterfall.Domain.Dispatch;
 /// <summary>Fingerprints (SHA-256) as small hexadecimal digits.</summary>
 public static class Fingerprint
 {
-    private const int ShortDigits = 12;
+    private const int ShortDigits = 16;
     private const int Group = 4;
 
     /// <summary>Fingerprint of bytes.</summary>
@@ -17,7 +17,7 @@ public static class Fingerprint
     /// <param name="text">The text.</param>
     public static string From(string text) => From(Encoding.UTF8.GetBytes(text));
 
-    /// <summary>First digits, as people compare them by eye: "3f9a 02bc 71de".</summary>
+    /// <summary>First digits, as people compare them by eye: "3f9a 02bc 71de 55aa".</summary>
     /// <param name="sha256">The whole fingerprint.</param>
     public static string Short(string sha256) =>
         string.Join(
