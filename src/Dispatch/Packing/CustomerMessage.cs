@@ -46,8 +46,8 @@ public static class CustomerMessage
 
     private const string Settled =
         "Then open one cup at a time inside the tank, let each animal walk out by itself, mist, and leave "
-        + "them alone in the dark until the next day. Keep them in quarantine, away from other animals, and wash "
-        + "your hands before and after.";
+        + "them alone in the dark until the next day. Keep them in quarantine, away from other animals, and "
+        + "wash your hands before and after.";
 
     private const string Hurt =
         "If an animal lies on its back, is limp or bleeds, call a veterinarian who knows these animals. "
