@@ -145,7 +145,7 @@ public static class BenchHost
         Tanks.Loggers.ReadingRoutes.Map(app);
         Tanks.Charts.ChartRoutes.Map(app);
         Tanks.Papers.TankRoutes.Map(app);
-        Shipping.DispatchRoutes.Map(app);
+        Shipping.Papers.DispatchRoutes.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode();
     }
 

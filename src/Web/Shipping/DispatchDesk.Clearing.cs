@@ -117,6 +117,34 @@ public sealed partial class DispatchDesk
             : (null, "It cannot be packed so; look at the packing above.");
     }
 
+    /// <summary>What the customer of a held parcel is told, a paragraph each; none where nothing is held.</summary>
+    /// <param name="view">What is known.</param>
+    /// <param name="parcel">The parcel.</param>
+    /// <param name="week">Its week.</param>
+    /// <param name="day">The day that was asked for.</param>
+    /// <param name="isUs">True for a reader of Fahrenheit.</param>
+    public static IReadOnlyList<string> HoldMessage(
+        DispatchView view,
+        Parcel parcel,
+        WeekVerdict week,
+        DayVerdict day,
+        bool isUs
+    ) =>
+        day.MayShip || view.CarrierOf(parcel) is not { } terms
+            ? []
+            : CustomerMessage.Stays(
+                new()
+                {
+                    Parcel = parcel,
+                    Rules = view.Rules,
+                    Carrier = terms,
+                    Shop = view.Stock.Terms?.Name ?? "",
+                    IsUs = isUs,
+                },
+                week,
+                day.Day
+            );
+
     /// <summary>When the newest forecast of its route was taken; null for none.</summary>
     private static DateTime? Newest(DispatchView view, Parcel parcel) =>
         Used(view, parcel).Select(f => (DateTime?)f.TakenAt).Max();

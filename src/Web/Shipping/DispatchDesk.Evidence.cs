@@ -7,7 +7,6 @@ using Litterfall.Domain.Tanks;
 using Litterfall.Domain.Trade;
 using Litterfall.Store;
 using Litterfall.Web.Library;
-using Litterfall.Web.Shipping.Arrivals;
 
 namespace Litterfall.Web.Shipping;
 

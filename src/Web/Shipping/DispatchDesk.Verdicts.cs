@@ -196,12 +196,48 @@ public sealed partial class DispatchDesk
         );
     }
 
-    /// <summary>Checks an exported file.</summary>
+    /// <summary>Checks an exported file, against the links that are kept here where there are any.</summary>
     /// <param name="bytes">The file.</param>
-    public static (bool IsWhole, string Words) CheckExport(byte[] bytes)
+    public async Task<(bool IsWhole, string Words)> CheckExportAsync(byte[] bytes)
     {
         var check = EvidenceExport.Check(bytes);
+        var kept = check.Parcel is { } number ? await LinksAsync(number) : [];
+        check = kept.Count > 0 ? EvidenceExport.Check(bytes, kept) : check;
         return (check.IsWhole, string.Join(" ", check.Words));
+    }
+
+    /// <summary>Checks the evidence of all parcels; in a sentence.</summary>
+    /// <param name="cancel">Ends the reading.</param>
+    public async Task<(bool IsWhole, string Words)> CheckAllAsync(CancellationToken cancel = default)
+    {
+        var links = (await store.RecordsAsync<EvidenceEntry>(cancel))
+            .OrderBy(l => l.When)
+            .ThenBy(l => l.Key, StringComparer.Ordinal)
+            .Select(l => l.Value)
+            .ToList();
+        var faults = EvidenceChain
+            .CheckShop(links)
+            .Concat(
+                links
+                    .GroupBy(l => l.Parcel)
+                    .SelectMany(p =>
+                        EvidenceChain
+                            .Check([.. p])
+                            .Select(f =>
+                                f with
+                                {
+                                    Where = string.Create(Invariant, $"parcel {p.Key}, {f.Where}"),
+                                }
+                            )
+                    )
+            )
+            .ToList();
+        return faults.Count == 0
+            ? (
+                true,
+                string.Create(Invariant, $"Whole: all {links.Count} links of all parcels, in their order.")
+            )
+            : (false, string.Join(" ", faults));
     }
 
     /// <summary>The evidence of a parcel as one file; null where there is none.</summary>

@@ -22,7 +22,7 @@ public sealed partial class DispatchDesk(
     TankDesk tanks,
     BenchOptions options,
     TimeProvider clock
-)
+) : IDisposable
 {
     /// <summary>Largest file with a forecast or a logger's readings, bytes.</summary>
     public const int LargestForecast = 5 * 1024 * 1024;
@@ -57,6 +57,9 @@ public sealed partial class DispatchDesk(
         PlaceClock.Find(zone) is { } local
             ? local.Day(utc).ToDateTime(TimeOnly.MinValue).AddHours(local.Hour(utc))
             : utc;
+
+    /// <inheritdoc/>
+    public void Dispose() => turn.Dispose();
 
     /// <summary>Key under which the forecast of a place is kept.</summary>
     /// <param name="node">Which place of the route.</param>

@@ -27,7 +27,7 @@ public sealed partial class DispatchPage : ComponentBase
                     .Select(p => (Parcel: p, Week: weeks[p.Key]))
                     .Select(p => (p.Parcel, Day: HeldDay(p.Parcel.Value, p.Week), p.Week.NextDay))
                     .Where(p => p.Day is not null)
-                    .Select(p => (p.Parcel, p.Day!.Reasons.FirstOrDefault(), p.NextDay)),
+                    .Select(p => (p.Parcel, First(p.Day!.Reasons), p.NextDay)),
             ];
 
     /// <inheritdoc/>
@@ -69,9 +69,12 @@ public sealed partial class DispatchPage : ComponentBase
         var wished = parcel.ShipDay ?? parcel.WishedDay;
         var day = week.Days.FirstOrDefault(d => d.Day == wished);
         return day is { MayShip: false } ? day
-            : week.NextDay is null ? week.Days.FirstOrDefault()
+            : week.NextDay is null ? First(week.Days)
             : null;
     }
+
+    private static T? First<T>(IReadOnlyList<T> all)
+        where T : class => all.Count > 0 ? all[0] : null;
 
     private static string Iso(DateOnly day) => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 }

@@ -31,6 +31,8 @@ public sealed partial class ArrivalsPage : ComponentBase
         using var bytes = new MemoryStream();
         await using var stream = chosen.File.OpenReadStream(LargestExport);
         await stream.CopyToAsync(bytes);
-        (isWhole, checkedWords) = DispatchDesk.CheckExport(bytes.ToArray());
+        (isWhole, checkedWords) = await Desk.CheckExportAsync(bytes.ToArray());
     }
+
+    private async Task CheckAllAsync() => (isWhole, checkedWords) = await Desk.CheckAllAsync();
 }

@@ -154,7 +154,7 @@ public sealed partial class ForecastPage : ComponentBase
         return forecast;
     }
 
-    private string Span(PlaceForecast one) =>
+    private static string Span(PlaceForecast one) =>
         one.Hours.Count == 0 ? "" : $"{When(one, one.Hours[0].At)} – {When(one, one.Hours[^1].At)}";
 
     private static string When(PlaceForecast one, DateTime at) =>

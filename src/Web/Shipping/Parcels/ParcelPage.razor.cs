@@ -1,5 +1,6 @@
 using Litterfall.Domain.Dispatch;
 using Litterfall.Domain.Schedule;
+using Litterfall.Domain.Units;
 using Litterfall.Store;
 using Litterfall.Web.Library;
 using Litterfall.Web.Shop.Schedule;
@@ -40,6 +41,15 @@ public sealed partial class ParcelPage : ComponentBase
     public DateOnly? AskedDay { get; set; }
 
     private bool IsWaiting => kept!.Value.State is ParcelState.Planned or ParcelState.Cleared;
+
+    private IReadOnlyList<string> HoldMessage =>
+        DispatchDesk.HoldMessage(
+            view!,
+            kept!.Value,
+            week!,
+            shown!,
+            units.For(Unit.Celsius).Symbol == "F"
+        );
 
     private string NextWords =>
         week switch
@@ -107,7 +117,7 @@ public sealed partial class ParcelPage : ComponentBase
 
     private void Show(DateOnly? day)
     {
-        shown = week!.Days.FirstOrDefault(d => d.Day == day) ?? week.Days.FirstOrDefault();
+        shown = week!.Days.FirstOrDefault(d => d.Day == day) ?? (week.Days.Count > 0 ? week.Days[0] : null);
         (plan, refusal) = shown is null
             ? (null, null)
             : (

@@ -10,7 +10,7 @@ using Litterfall.Judging;
 using Litterfall.Store;
 using Litterfall.Web.Library;
 using Litterfall.Web.Sharing;
-using Litterfall.Web.Shipping.Arrivals;
+using Litterfall.Web.Shipping;
 using Litterfall.Web.Shop.Stock;
 using Litterfall.Workshop.Orders;
 using Litterfall.Workshop.Quoting;

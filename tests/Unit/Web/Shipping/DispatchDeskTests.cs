@@ -157,7 +157,7 @@ public sealed class DispatchDeskTests : IAsyncDisposable
         );
         clock.Now = DispatchSeed.MondayMorning.AddDays(1).AddHours(10);
         Assert.Null(await Desk.HandOverAsync(await Desk.LoadAsync(Stop), await KeptAsync(), "T 77"));
-        var gone = (await store.CareAsync("B1", null, Stop)).Last();
+        var gone = (await store.CareAsync("B1", null, Stop))[^1];
         Assert.Equal(
             (CareKind.AnimalsOut, 2.0, "dendrobates-auratus"),
             (gone.Kind, gone.Amount, gone.Species)
@@ -203,9 +203,10 @@ public sealed class DispatchDeskTests : IAsyncDisposable
         var counts = await Desk.ArrivalsAsync(Stop);
         Assert.Equal((2, 1), (counts[0].Sent, counts[0].Dead));
         var zip = (await Desk.ExportAsync(1, Stop))!;
-        Assert.True(DispatchDesk.CheckExport(zip).IsWhole);
+        Assert.True((await Desk.CheckExportAsync(zip)).IsWhole);
         zip[zip.AsSpan().IndexOf("Quernmoor Museum"u8)] ^= 1;
-        Assert.False(DispatchDesk.CheckExport(zip).IsWhole);
+        Assert.False((await Desk.CheckExportAsync(zip)).IsWhole);
+        Assert.True((await Desk.CheckAllAsync(Stop)).IsWhole);
     }
 
     [Fact]

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 using Litterfall.Domain.Dispatch;
 using Litterfall.Store;
 
-namespace Litterfall.Web.Shipping.Arrivals;
+namespace Litterfall.Web.Shipping;
 
 /// <summary>Reads how parcels arrived.</summary>
 public static class ArrivalReading

@@ -9,7 +9,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.AspNetCore.Routing;
 
-namespace Litterfall.Web.Shipping;
+namespace Litterfall.Web.Shipping.Papers;
 
 /// <summary>Papers, files and evidence of parcels, and their calendar.</summary>
 internal static class DispatchRoutes
