@@ -128,11 +128,13 @@ internal sealed class PackSearch
 
     private double Step(JourneyOdds odds) => risk > 0 ? Math.Floor(odds.Out / risk * RiskSteps) : odds.Out;
 
-    private (bool IsLethal, double Step, double Miss, double Kilograms) Rank(TriedWay way) =>
+    private (bool IsLethal, double Step, double Miss, double Kilograms, int Packs) Rank(TriedWay way) =>
         (
             !IsAlive(way.Odds),
             Step(way.Odds),
             Keeps(way.Odds) ? 0 : Math.Round(way.Odds.MeanMissKelvin, 2),
-            way.Way.Kilograms
+            Math.Round(way.Way.Kilograms, 3),
+            // Of two that weigh the same, the one with fewer pieces to lay in.
+            way.Way.Uses.Sum(u => u.Count)
         );
 }

@@ -7,7 +7,9 @@ namespace Litterfall.Domain.Dispatch;
 /// <param name="Name">As people call it.</param>
 public sealed record RestDay(DateOnly Day, string Name)
 {
-    /// <summary>Local hour on the day before from which nothing moves; null where the eve is a usual day.</summary>
+    /// <summary>
+    /// Local hour on the day before from which nothing moves; null where the eve is a usual day.
+    /// </summary>
     public int? EveEndsAtHour { get; init; }
 }
 

@@ -8,7 +8,9 @@ namespace Litterfall.Domain.Dispatch;
 /// <param name="HoldAboveCelsius">Held above, °C.</param>
 public sealed record OwnBand(string Class, double HoldBelowCelsius, double HoldAboveCelsius);
 
-/// <summary>The shop's own rules of dispatch; all can be edited, none can loosen a limit that protects.</summary>
+/// <summary>
+/// The shop's own rules of dispatch; all can be edited, none can loosen a limit that protects.
+/// </summary>
 public sealed record DispatchRules
 {
     /// <summary>Key under which the one record is kept.</summary>

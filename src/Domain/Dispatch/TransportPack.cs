@@ -50,5 +50,7 @@ public sealed record TransportPack
 /// <summary>How packs go into a parcel.</summary>
 /// <param name="Pack">Key of the pack.</param>
 /// <param name="Count">How many.</param>
-/// <param name="LiquidShare">Share that is melted when it goes in: 0 frozen, 1 melted; 0 for heat packs.</param>
+/// <param name="LiquidShare">
+/// Share that is melted when it goes in: 0 frozen, 1 melted; 0 for heat packs.
+/// </param>
 public sealed record PackUse(string Pack, int Count, double LiquidShare);

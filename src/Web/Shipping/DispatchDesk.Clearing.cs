@@ -24,8 +24,8 @@ public sealed partial class DispatchDesk
         : null;
 
     /// <summary>
-    /// Clears a parcel for a day: judged once more, frozen with all it rests on, goods out of stock. Whole, or
-    /// nothing of it.
+    /// Clears a parcel for a day: judged once more, frozen with all it rests on, goods out of stock.
+    /// Whole, or nothing of it.
     /// </summary>
     /// <param name="kept">The parcel.</param>
     /// <param name="shown">The day as it was shown.</param>
@@ -117,7 +117,7 @@ public sealed partial class DispatchDesk
             : (null, "It cannot be packed so; look at the packing above.");
     }
 
-    /// <summary>What the customer of a held parcel is told, a paragraph each; none where nothing is held.</summary>
+    /// <summary>What the customer of a held parcel is told, a paragraph each; none where it may go.</summary>
     /// <param name="view">What is known.</param>
     /// <param name="parcel">The parcel.</param>
     /// <param name="week">Its week.</param>
@@ -174,7 +174,8 @@ public sealed partial class DispatchDesk
         var lines = ImmutableArray.CreateBuilder<Movement>();
         foreach (var part in plan.List.Where(l => l.Good.Length > 0 && l.Units > 0))
         {
-            if (!view.Stock.Book.LotsOf(part.Good).Any())
+            // What lives leaves its tank or lot at hand-over.
+            if (parcel.Contents.Any(c => c.Key == part.Good) || !view.Stock.Book.LotsOf(part.Good).Any())
             {
                 continue;
             }

@@ -7,6 +7,7 @@ using Litterfall.Domain.Tanks;
 using Litterfall.Domain.Trade;
 using Litterfall.Store;
 using Litterfall.Web.Library;
+using Litterfall.Workshop.Stock;
 
 namespace Litterfall.Web.Shipping;
 
@@ -52,10 +53,7 @@ public sealed partial class DispatchDesk
         }
 
         return faults.Count == 0
-            ? string.Create(
-                Invariant,
-                $"Whole: all {links.Count} links and their files are as they were written."
-            )
+            ? $"Whole: {ShipWords.Count(links.Count, "link", "links")} with all files, as they were written."
             : $"Not as it was written: {string.Join(" ", faults)}";
     }
 
@@ -94,7 +92,7 @@ public sealed partial class DispatchDesk
     }
 
     /// <summary>
-    /// It was given to the carrier: the animals leave their tanks, the lots their stock, and the order says so.
+    /// It was given to the carrier: the animals leave their tanks, the lots their stock; the order says so.
     /// </summary>
     /// <param name="view">What is known.</param>
     /// <param name="kept">The parcel.</param>
@@ -135,7 +133,7 @@ public sealed partial class DispatchDesk
     private async Task LeaveAsync(ShopChange change, DispatchView view, Parcel parcel)
     {
         var who = await shelf.WhoAsync();
-        var name = string.Create(Invariant, $"parcel {parcel.Number}");
+        var name = NameOf(parcel);
         var running = await tanks.LoadAsync();
         foreach (var (i, content) in parcel.Contents.Index())
         {
@@ -144,35 +142,25 @@ public sealed partial class DispatchDesk
                 && view.Catalog.Find(content.Key) is AnimalEntry
             )
             {
-                change.Add(
-                    new CareEntry
-                    {
-                        Key = string.Create(Invariant, $"parcel-{parcel.Number}-{i}"),
-                        Tank = tank.Code,
-                        At = Now,
-                        Kind = CareKind.AnimalsOut,
-                        Amount = content.Count,
-                        Species = content.Key,
-                        Other = parcel.Recipient,
-                        Note = name,
-                        Who = who,
-                    }
-                );
+                change.Add(Gone(parcel, (i, content), tank.Code, who));
             }
-            else if (view.Stock.Book.Find(content.From) is { } lot)
+            else
             {
-                change.Add(
-                    new Movement
-                    {
-                        Lot = lot.Lot.Id,
-                        Kind = MovementKind.Sold,
-                        Amount = content.Count,
-                        Into = parcel.Order?.ToString(Invariant) ?? name,
-                        Day = view.Today,
-                        Who = who,
-                        Note = name,
-                    }
-                );
+                foreach (var (lot, amount) in Lots(view, content))
+                {
+                    change.Add(
+                        new Movement
+                        {
+                            Lot = lot,
+                            Kind = MovementKind.Sold,
+                            Amount = amount,
+                            Into = parcel.Order?.ToString(Invariant) ?? name,
+                            Day = view.Today,
+                            Who = who,
+                            Note = name,
+                        }
+                    );
+                }
             }
         }
 
@@ -193,6 +181,33 @@ public sealed partial class DispatchDesk
             );
         }
     }
+
+    /// <summary>The named lot, or the ones that would be picked; none where stock does not count it.</summary>
+    private static IEnumerable<(string Lot, double Amount)> Lots(DispatchView view, LiveContent content)
+    {
+        var book = view.Stock.Book;
+        if (book.Find(content.From) is { } named)
+        {
+            return [(named.Lot.Id, content.Count)];
+        }
+
+        var picking = Picking.Propose(book, content.Key, content.Count, view.Today);
+        return picking.IsShort ? [] : picking.Lots.Select(l => (l.Lot.Lot.Id, l.Amount));
+    }
+
+    private CareEntry Gone(Parcel parcel, (int Number, LiveContent What) content, string tank, string who) =>
+        new()
+        {
+            Key = string.Create(Invariant, $"parcel-{parcel.Number}-{content.Number}"),
+            Tank = tank,
+            At = Now,
+            Kind = CareKind.AnimalsOut,
+            Amount = content.What.Count,
+            Species = content.What.Key,
+            Other = parcel.Recipient,
+            Note = NameOf(parcel),
+            Who = who,
+        };
 
     /// <summary>It arrived.</summary>
     /// <param name="kept">The parcel.</param>
@@ -299,7 +314,8 @@ public sealed partial class DispatchDesk
                 EvidenceKind.Claim,
                 string.Create(
                         Invariant,
-                        $"Claim: {claim.Dead} {claim.Species} dead; {ShipWords.Name(claim.Outcome)}. {claim.Why}"
+                        $"Claim: {claim.Dead} {claim.Species} dead; "
+                            + $"{ShipWords.Name(claim.Outcome)}. {claim.Why}"
                     )
                     .TrimEnd()
             )

@@ -70,10 +70,18 @@ public sealed partial class DispatchDesk
             ),
             Address =
                 customer is not null && view.Stock.Customers.TryGetValue(customer, out var known)
-                    ? [known.Name, .. known.Address]
-                    : [parcel.Recipient, parcel.DestinationPlace],
+                    ? known.Address
+                    : [parcel.DestinationPlace],
         };
     }
+
+    /// <summary>The day and the packing that a parcel was cleared with; null where it was never cleared.</summary>
+    /// <param name="links">Its links.</param>
+    /// <param name="cancel">Ends the reading.</param>
+    public async Task<(DayVerdict Day, WeekVerdict Week, PackingPlan Plan)?> FrozenDayAsync(
+        IReadOnlyList<EvidenceEntry> links,
+        CancellationToken cancel
+    ) => await FrozenAsync(links, cancel) is { } frozen ? (frozen.Day, frozen.Week, frozen.Plan) : null;
 
     private async Task<(double Low, double High)?> BandAsync(int number) =>
         await FrozenAsync(await LinksAsync(number), CancellationToken.None)

@@ -235,7 +235,7 @@ public sealed partial class DispatchDesk
         return faults.Count == 0
             ? (
                 true,
-                string.Create(Invariant, $"Whole: all {links.Count} links of all parcels, in their order.")
+                $"Whole: {ShipWords.Count(links.Count, "link", "links")} of all parcels, in their order."
             )
             : (false, string.Join(" ", faults));
     }

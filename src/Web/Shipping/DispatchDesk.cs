@@ -72,7 +72,7 @@ public sealed partial class DispatchDesk(
     public static string KeyOf(EvidenceEntry link) =>
         string.Create(Invariant, $"{link.Parcel:000000}-{link.Number:0000}");
 
-    /// <summary>The shop's rules with their version; usual goods stand in for what it has not entered.</summary>
+    /// <summary>The shop's rules with their version; usual goods stand in for what is not entered.</summary>
     /// <param name="cancel">Ends the reading.</param>
     public async Task<(DispatchRules Rules, int Version)> RulesAsync(CancellationToken cancel = default)
     {
@@ -197,10 +197,8 @@ public sealed partial class DispatchDesk(
         : null;
 
     private static string Sentence(TextFault fault) =>
-        string.Create(
-            Invariant,
-            $"Line {fault.Line}: {fault.Message}{(fault.Expected.Length > 0 ? $"; expected {fault.Expected}" : "")}."
-        );
+        string.Create(Invariant, $"Line {fault.Line}: {fault.Message}")
+        + (fault.Expected.Length > 0 ? $"; expected {fault.Expected}." : ".");
 
     /// <summary>A parcel begun from an order; null where there is no such order.</summary>
     /// <param name="view">What is known.</param>

@@ -105,7 +105,8 @@ public sealed record DispatchView(
     {
         var name = NameOf(content.Key).Split(" (")[0];
         return Catalog.Find(content.Key) is CrewEntry or FeederEntry
-            ? $"{ShipWords.Count(content.Count, "cup", "cups")} of {char.ToLowerInvariant(name[0])}{name[1..]}"
+            ? $"{ShipWords.Count(content.Count, "cup", "cups")} of "
+                + $"{char.ToLowerInvariant(name[0])}{name[1..]}"
             : string.Create(CultureInfo.InvariantCulture, $"{content.Count} × {name}");
     }
 }

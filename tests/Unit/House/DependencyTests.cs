@@ -36,7 +36,17 @@ public sealed class DependencyTests
         ["Laboratory"] = Pure,
         ["Web"] = [.. Pure, "Workshop", "Running", "Dispatch", "Store"],
         ["Front"] = [.. Pure, "Verification", "Laboratory"],
-        ["Litterfall"] = [.. Pure, "Workshop", "Running", "Dispatch", "Store", "Verification", "Laboratory", "Web"],
+        ["Litterfall"] =
+        [
+            .. Pure,
+            "Workshop",
+            "Running",
+            "Dispatch",
+            "Store",
+            "Verification",
+            "Laboratory",
+            "Web",
+        ],
     };
 
     [Fact]

@@ -67,7 +67,19 @@ public abstract record CatalogEntry
 
     /// <summary>"white springtail (Folsomia candida)": the common name first, where it has both.</summary>
     public string CommonFirst =>
-        Name.Split(" (", 2) is [var science, var common] ? $"{common.TrimEnd(')')} ({science})" : Name;
+        Name.Split(" (", 2) is [var science, var common] && IsSpecies(science, common)
+            ? $"{common.TrimEnd(')')} ({science})"
+            : Name;
+
+    /// <summary>
+    /// "Jewel orchids (Macodes, Ludisia)" and "Neoregelia, small kinds (N. ampullacea, …)" name several in
+    /// the brackets: there the first words are what people say.
+    /// </summary>
+    private static bool IsSpecies(string science, string common)
+    {
+        var comma = common.IndexOf(", ", StringComparison.Ordinal);
+        return !science.Contains(',') && (comma < 0 || !char.IsUpper(common[comma + 2]));
+    }
 
     /// <summary>Words people also use for it.</summary>
     public ImmutableArray<string> Synonyms { get; init; } = [];

@@ -18,6 +18,7 @@ public sealed partial class ParcelPage : ComponentBase
     private ParcelDraft? draft;
     private WeekVerdict? week;
     private DayVerdict? shown;
+    private DayVerdict? now;
     private PackingPlan? plan;
     private IReadOnlyList<AnimalPaper> papers = [];
     private IReadOnlyList<EvidenceEntry> links = [];
@@ -43,13 +44,7 @@ public sealed partial class ParcelPage : ComponentBase
     private bool IsWaiting => kept!.Value.State is ParcelState.Planned or ParcelState.Cleared;
 
     private IReadOnlyList<string> HoldMessage =>
-        DispatchDesk.HoldMessage(
-            view!,
-            kept!.Value,
-            week!,
-            shown!,
-            units.For(Unit.Celsius).Symbol == "F"
-        );
+        DispatchDesk.HoldMessage(view!, kept!.Value, week!, shown!, units.For(Unit.Celsius).Symbol == "F");
 
     private string NextWords =>
         week switch
@@ -104,7 +99,21 @@ public sealed partial class ParcelPage : ComponentBase
             if (IsWaiting)
             {
                 week = (await Desk.JudgeAsync(view, [kept], closing.Token))[kept.Key];
-                Show(shown?.Day ?? AskedDay ?? kept.Value.ShipDay ?? kept.Value.WishedDay ?? week.NextDay);
+                if (
+                    kept.Value.State == ParcelState.Cleared
+                    && await Desk.FrozenDayAsync(links, closing.Token) is { } frozen
+                )
+                {
+                    // What was cleared is shown as it was frozen, not as it would be judged now.
+                    now = week.Days.FirstOrDefault(d => d.Day == frozen.Day.Day);
+                    (shown, week, plan) = (frozen.Day, frozen.Week, frozen.Plan);
+                }
+                else
+                {
+                    Show(
+                        shown?.Day ?? AskedDay ?? kept.Value.ShipDay ?? kept.Value.WishedDay ?? week.NextDay
+                    );
+                }
             }
 
             StateHasChanged();

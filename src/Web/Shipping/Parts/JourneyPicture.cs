@@ -22,7 +22,7 @@ public sealed class JourneyPicture(PackChoice choice, (double Low, double High)?
     /// <summary>Height of the drawing.</summary>
     public const double Tall = 320;
 
-    private const double Left = 56;
+    private const double Left = 70;
     private const double Right = 92;
     private const double Top = 12;
     private const double Foot = 252;
@@ -119,7 +119,8 @@ public sealed class JourneyPicture(PackChoice choice, (double Low, double High)?
                 Invariant,
                 $"<rect class=\"keep\" x=\"{Left}\" y=\"{Y(keep.High):0.#}\" width=\"{Wide - Left - Right}\" "
                     + $"height=\"{Y(keep.Low) - Y(keep.High):0.#}\"/><text class=\"keep\" x=\"{Left + 6}\" "
-                    + $"y=\"{Y(keep.High) + 15:0.#}\">keep {ShipWords.Span(units, keep.Low, keep.High)}</text>"
+                    + $"y=\"{Y(keep.High) + 15:0.#}\">keep "
+                    + $"{ShipWords.Span(units, keep.Low, keep.High)}</text>"
             );
         }
     }

@@ -123,7 +123,7 @@ public sealed class OrderWork
         return true;
     }
 
-    /// <summary>What prices count with for losses: the shop's own figure until enough parcels arrived.</summary>
+    /// <summary>What prices count with for losses: the shop's figure until enough parcels arrived.</summary>
     private async Task<decimal> LossPercentAsync(decimal own) =>
         Math.Round(
             LossStatistics.LossPercentFor(await ArrivalReading.AllAsync(store), own).Percent,

@@ -165,7 +165,8 @@ public sealed class DispatchDeskTests : IAsyncDisposable
 
         clock.Now = DispatchSeed.MondayMorning.AddDays(2).AddHours(5);
         var rows =
-            "time,temperature C\n2026-07-07 18:00,21.5\n2026-07-07 22:00,27.0\n2026-07-08 02:00,22.0\n2026-07-08 09:00,21.8\n";
+            "time,temperature C\n2026-07-07 18:00,21.5\n2026-07-07 22:00,27.0\n"
+            + "2026-07-08 02:00,22.0\n2026-07-08 09:00,21.8\n";
         Assert.Null(
             await Desk.AddLoggerAsync(
                 await Desk.LoadAsync(Stop),
@@ -200,6 +201,11 @@ public sealed class DispatchDeskTests : IAsyncDisposable
         );
         // 22:00 to 02:00 above 26 °C: four hours, by hand.
         Assert.Contains("4.0 hours outside 17–26 °C", links[2].Note, StringComparison.Ordinal);
+        await ProofAsync();
+    }
+
+    private async Task ProofAsync()
+    {
         var counts = await Desk.ArrivalsAsync(Stop);
         Assert.Equal((2, 1), (counts[0].Sent, counts[0].Dead));
         var zip = (await Desk.ExportAsync(1, Stop))!;
@@ -219,7 +225,8 @@ public sealed class DispatchDeskTests : IAsyncDisposable
             await db.OpenAsync(Stop);
             await using var command = db.CreateCommand();
             command.CommandText =
-                "UPDATE Records SET Json = replace(Json, 'Quernmoor Museum', 'Quernmoor Musuem') WHERE Kind = 'evidence'";
+                "UPDATE Records SET Json = replace(Json, 'Quernmoor Museum', 'Quernmoor Musuem') "
+                + "WHERE Kind = 'evidence'";
             Assert.Equal(1, await command.ExecuteNonQueryAsync(Stop));
         }
 
