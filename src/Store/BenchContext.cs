@@ -136,11 +136,11 @@ public sealed class BenchContext(DbContextOptions<BenchContext> options) : DbCon
             row.Property(r => r.Kind).HasMaxLength(40);
             row.Property(r => r.Key).HasMaxLength(200);
             row.HasIndex(r => new
-                {
-                    r.Kind,
-                    r.Key,
-                    r.Version,
-                })
+            {
+                r.Kind,
+                r.Key,
+                r.Version,
+            })
                 .IsUnique();
         });
         modelBuilder.Entity<LotRow>(row =>

@@ -85,7 +85,7 @@ internal static class LogBlock
     private static void Times(ByteWriter bytes, ReadOnlySpan<long> ticks)
     {
         bytes.Signed(ticks[0]);
-        for (var i = 1; i < ticks.Length; )
+        for (var i = 1; i < ticks.Length;)
         {
             var step = ticks[i] - ticks[i - 1];
             var run = 1;
@@ -104,7 +104,7 @@ internal static class LogBlock
     {
         var at = bytes.Signed();
         ticks.Add(at);
-        for (var i = 1; i < count; )
+        for (var i = 1; i < count;)
         {
             var step = bytes.Signed();
             for (var run = (int)bytes.Number(); run > 0; run--)
@@ -190,7 +190,7 @@ internal static class LogBlock
 
     private static void Marks(ByteWriter bytes, ReadOnlySpan<LogMarks> marks)
     {
-        for (var i = 0; i < marks.Length; )
+        for (var i = 0; i < marks.Length;)
         {
             var run = 1;
             while (i + run < marks.Length && marks[i + run] == marks[i])
@@ -206,7 +206,7 @@ internal static class LogBlock
 
     private static void Marks(ref ByteReader bytes, int count, List<LogMarks> marks)
     {
-        for (var i = 0; i < count; )
+        for (var i = 0; i < count;)
         {
             var mark = (LogMarks)bytes.Byte();
             for (var run = (int)bytes.Number(); run > 0; run--)

@@ -108,11 +108,11 @@ public static class ClaimCheck
         var open = lines.Count(l => l.State == ClaimState.Unknown);
         return claim.Outcome != ClaimOutcome.Open
                 ? $"Decided: {claim.Outcome switch
-            {
-                ClaimOutcome.Replaced => "replaced",
-                ClaimOutcome.PaidBack => "paid back",
-                _ => "refused",
-            }}. {claim.Why}".Trim()
+                {
+                    ClaimOutcome.Replaced => "replaced",
+                    ClaimOutcome.PaidBack => "paid back",
+                    _ => "refused",
+                }}. {claim.Why}".Trim()
             : open > 0 ? Invariant($"{Count(open, "point is", "points are")} open: ask, then decide.")
             : not > 0
                 ? Invariant(

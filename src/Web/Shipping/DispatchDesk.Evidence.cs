@@ -182,7 +182,7 @@ public sealed partial class DispatchDesk
         }
     }
 
-    /// <summary>The named lot, or the ones that would be picked; none where stock does not count it.</summary>
+    /// <summary>The named lot, or those that would be picked; none where stock does not count it.</summary>
     private static IEnumerable<(string Lot, double Amount)> Lots(DispatchView view, LiveContent content)
     {
         var book = view.Stock.Book;

@@ -75,7 +75,7 @@ public sealed partial class DispatchDesk
         };
     }
 
-    /// <summary>The day and the packing that a parcel was cleared with; null where it was never cleared.</summary>
+    /// <summary>Day and packing that a parcel was cleared with; null where it was never cleared.</summary>
     /// <param name="links">Its links.</param>
     /// <param name="cancel">Ends the reading.</param>
     public async Task<(DayVerdict Day, WeekVerdict Week, PackingPlan Plan)?> FrozenDayAsync(
