@@ -39,7 +39,9 @@ public sealed partial class DispatchDesk
             return "The verdict of this day has changed meanwhile. Look at it again.";
         }
 
-        var (facts, refusal) = Facts(view, kept.Value, week, day);
+        // The chance of a late day is frozen as it was counted with.
+        var learned = view with { Rules = await LearnedAsync(view.Rules, CancellationToken.None) };
+        var (facts, refusal) = Facts(learned, kept.Value, week, day);
         if (facts is null)
         {
             return refusal;

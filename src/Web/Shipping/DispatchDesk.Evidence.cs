@@ -100,15 +100,16 @@ public sealed partial class DispatchDesk
     public async Task<string?> HandOverAsync(DispatchView view, Kept<Parcel> kept, string track)
     {
         var parcel = kept.Value;
-        if (parcel.ShipDay != view.Today)
+        if (await HandOverRefusalAsync(view, parcel) is { } refusal)
         {
-            return $"It is cleared for {ShipWords.Day(parcel.ShipDay ?? view.Today)}, not for today. "
-                + "Take the clearance back and judge it again.";
+            return refusal;
         }
 
+        var late = parcel.ShipDay < view.Today ? $" on {ShipWords.Day(parcel.ShipDay.Value)}" : "";
         var note = string.Create(
             Invariant,
-            $"Handed over to the carrier at {LocalNow:HH:mm}{(track.Length > 0 ? $", number {track}" : "")}."
+            $"Handed over to the carrier{late}, written {LocalNow:yyyy-MM-dd HH:mm}"
+                + $"{(track.Length > 0 ? $", number {track}" : "")}."
         );
         return await LinkAsync(
             new(parcel, EvidenceKind.HandedOver, note)
@@ -129,6 +130,19 @@ public sealed partial class DispatchDesk
             }
         );
     }
+
+    /// <summary>
+    /// A day to come is no hand-over; on the day itself what bars a label bars the hand-over too. One that
+    /// was forgotten may be written later.
+    /// </summary>
+    private async Task<string?> HandOverRefusalAsync(DispatchView view, Parcel parcel) =>
+        parcel.ShipDay is not { } day || await ClearedAsync(parcel.Number, false, default) is not { } cleared
+            ? "It is not cleared. Judge it and clear it first."
+        : day > view.Today
+            ? $"It is cleared for {ShipWords.Day(day)}, not for today. Take the clearance back and judge it "
+                + "again."
+        : day < view.Today ? null
+        : LabelRefusal(view, cleared)?.Replace("No label", "Not now", StringComparison.Ordinal);
 
     private async Task LeaveAsync(ShopChange change, DispatchView view, Parcel parcel)
     {
