@@ -255,7 +255,7 @@ public sealed partial class DispatchDesk
         );
         var arrival = new ParcelArrival(parcel.Number, how.At, [.. counts]);
         var words = parcel.Contents.Select(
-            (c, i) => string.Create(Invariant, $"{dead[i]} of {c.Count} {c.Key} dead")
+            (c, i) => string.Create(Invariant, $"{dead[i]} of {c.Count} {Called(c.Key)} dead")
         );
         return await LinkAsync(
             new(
@@ -328,7 +328,7 @@ public sealed partial class DispatchDesk
                 EvidenceKind.Claim,
                 string.Create(
                         Invariant,
-                        $"Claim: {claim.Dead} {claim.Species} dead; "
+                        $"Claim: {claim.Dead} {Called(claim.Species)} dead; "
                             + $"{ShipWords.Name(claim.Outcome)}. {claim.Why}"
                     )
                     .TrimEnd()
@@ -348,6 +348,8 @@ public sealed partial class DispatchDesk
     /// <param name="cancel">Ends the reading.</param>
     public Task<ImmutableArray<ArrivalCount>> ArrivalsAsync(CancellationToken cancel = default) =>
         ArrivalReading.AllAsync(store, cancel);
+
+    private string Called(string key) => library.Catalog.Find(key)?.CommonFirst ?? key;
 
     private async Task<DateTime?> DeliveredAsync(int number) =>
         (await store.RecordAsync<ParcelArrival>(number.ToString(Invariant)))?.Value.DeliveredAt;
