@@ -42,7 +42,7 @@ public sealed class DemoParcels(DateOnly today, DateTime now)
             {
                 HomePlace = Home,
                 HomeRegion = "home",
-                EmergencyPhone = "Tobin, number in the shop's book",
+                EmergencyPhone = "000 112233",
                 Cartons = [.. usual.Cartons.Select(c => c with { Good = c.Key })],
                 Packs = [.. usual.Packs.Select(p => p with { Good = p.Key })],
                 Cups = [.. usual.Cups.Select(c => c with { Good = c.Key })],

@@ -7,6 +7,7 @@ namespace Litterfall.Dispatch.Tasks;
 /// <summary>What is done for parcels on which day.</summary>
 public static class ParcelTasks
 {
+    // Own choices: a carton with cups and packs, and three places looked up; hours worked tell better.
     private const double PackMinutes = 25;
     private const double ForecastMinutes = 10;
     private const string Page = "/dispatch";
