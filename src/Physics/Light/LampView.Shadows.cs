@@ -13,12 +13,16 @@ internal ref partial struct LampView
         double all = 0.0;
         double seen = 0.0;
         bool isLong = lamp.Half.X >= lamp.Half.Y;
+
+        // The first line climbs away from the receiver, whichever side that is: a box seen in a mirror has
+        // its lines mirrored too.
+        int first = (isLong ? field.Left + field.Right : field.Front + field.Back) < 0.0 ? 1 : 0;
         Span<double> hidden = stackalloc double[2 * shadowCount];
         for (int k = 0; k < lines; k++)
         {
             double a = (double)k / lines;
             double b = (k + 1.0) / lines;
-            if ((k & 1) == 1)
+            if (((k + first) & 1) == 1)
             {
                 (a, b) = (b, a);
             }
