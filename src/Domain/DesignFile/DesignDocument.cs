@@ -127,14 +127,24 @@ internal static class YamlText
                 char.IsLetterOrDigit(value[0])
                 || value[0] == '-' && value.Length > 1 && char.IsAsciiDigit(value[1])
             )
-            && value.All(c => c is >= ' ' and not (',' or '[' or ']' or '{' or '}' or '#' or ':' or '\\'))
+            && value.All(c => c is '"' || (Quoted(c).Length == 1 && !",[]{}#:".Contains(c)))
             && value is not ("null" or "none");
-        return plain
-            ? value
-            : "\""
-                + value
-                    .Replace("\\", "\\\\", StringComparison.Ordinal)
-                    .Replace("\"", "\\\"", StringComparison.Ordinal)
-                + "\"";
+        return plain ? value : "\"" + string.Concat(value.Select(Quoted)) + "\"";
     }
+
+    /// <summary>
+    /// A character as it stands between quotes, YAML 1.2.2, 5.7: what would break or fold a line is written
+    /// out.
+    /// </summary>
+    private static string Quoted(char c) =>
+        c switch
+        {
+            '\\' => @"\\",
+            '"' => "\\\"",
+            '\n' => @"\n",
+            '\r' => @"\r",
+            '\t' => @"\t",
+            < ' ' or (>= '\u007f' and < '\u00a0') or '\u2028' or '\u2029' or '\ufeff' => $"\\u{(int)c:x4}",
+            _ => c.ToString(),
+        };
 }

@@ -14,6 +14,7 @@ namespace Litterfall.App.Files;
 public static class Shop
 {
     private const long LargestWorkshopFile = 4 * 1024 * 1024;
+    private static readonly Lazy<TradeCatalog> Read = new(() => CatalogReader.Read(CatalogFiles()));
 
     /// <summary>Files of the catalog embedded at build.</summary>
     public static IReadOnlyCollection<CatalogFile> CatalogFiles()
@@ -36,8 +37,8 @@ public static class Shop
         ];
     }
 
-    /// <summary>The embedded catalog.</summary>
-    public static TradeCatalog Embedded() => CatalogReader.Read(CatalogFiles());
+    /// <summary>The embedded catalog; read once, for nothing in it changes.</summary>
+    public static TradeCatalog Embedded() => Read.Value;
 
     /// <summary>The catalog, with a workshop's folder on top when one is named.</summary>
     public static Reading<TradeCatalog> Catalog(string? folder) => Catalog(folder, Embedded);

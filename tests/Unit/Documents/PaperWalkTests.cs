@@ -36,7 +36,7 @@ public sealed class PaperWalkTests
         {
             var dice = new PCG(7, 4021);
             var designs = Enumerable
-                .Range(0, 30)
+                .Range(0, 16)
                 .Select(_ => RandomFittings.Quick.Generate(dice, null, out var _));
             Parallel.ForEach(designs.ToArray(), Look);
         }

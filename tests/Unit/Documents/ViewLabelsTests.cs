@@ -40,7 +40,7 @@ public sealed class ViewLabelsTests
     {
         var dice = new PCG(7, 4021);
         var designs = Enumerable
-            .Range(0, LongRun.Cases(30, 1500))
+            .Range(0, LongRun.Cases(16, 1500))
             .Select(_ => RandomFittings.Quick.Generate(dice, null, out var _))
             .ToArray();
         var faults = new ConcurrentBag<string>();

@@ -45,6 +45,8 @@ internal static partial class SizeRules
         [
             .. SourceTree
                 .Files(CodeFolders, ".cs")
+                .AsParallel()
+                .AsOrdered()
                 .Select(file =>
                     (
                         SourceTree.Relative(file),
@@ -54,17 +56,21 @@ internal static partial class SizeRules
         ]
     );
 
-    public static IReadOnlyList<Breach> All() =>
-        [.. Files(), .. Lines(), .. Methods(), .. Parameters(), .. Folders(), .. Marks(), .. Names()];
+    private static readonly Lazy<IReadOnlyList<Breach>> Found = new(() =>
+        [.. Files(), .. Lines(), .. Methods(), .. Parameters(), .. Folders(), .. Marks(), .. Names()]
+    );
 
-    public static IEnumerable<Breach> Files() =>
+    /// <summary>Every breach, looked for once.</summary>
+    public static IReadOnlyList<Breach> All => Found.Value;
+
+    private static IEnumerable<Breach> Files() =>
         from file in SourceTree.Files(CodeFolders, ".cs", ".razor")
         let most = file.EndsWith(".cs", StringComparison.Ordinal) ? LongestFile : LongestPage
         let lines = File.ReadAllLines(file).Length
         where lines > most
         select new Breach("file", SourceTree.Relative(file), $"{lines} lines, at most {most}");
 
-    public static IEnumerable<Breach> Lines() =>
+    private static IEnumerable<Breach> Lines() =>
         from file in SourceTree.Files(CodeFolders, ".cs")
         let long_ = File.ReadLines(file)
             .Select((line, i) => (Number: i + 1, Length: Characters(line)))
@@ -77,12 +83,13 @@ internal static partial class SizeRules
             $"{long_.Count} lines over {LongestLine} characters, the first at {long_[0].Number}"
         );
 
-    public static IEnumerable<Breach> Methods() =>
+    private static IEnumerable<Breach> Methods() =>
         from file in Parsed.Value
+        where !IsWrittenByTool(file.Place)
         from node in file.Root.DescendantNodes()
         where node is BaseMethodDeclarationSyntax or LocalFunctionStatementSyntax or AccessorDeclarationSyntax
         let lines = LinesOf(node)
-        where lines > LongestMethod && !IsWrittenByTool(file.Place)
+        where lines > LongestMethod
         select new Breach(
             "method",
             $"{file.Place}:{NameOf(node)}",
@@ -92,7 +99,7 @@ internal static partial class SizeRules
     /// <summary>
     /// Positional records are lists of named members, each documented and equal by value, so they are free.
     /// </summary>
-    public static IEnumerable<Breach> Parameters() =>
+    private static IEnumerable<Breach> Parameters() =>
         from file in Parsed.Value
         from list in file.Root.DescendantNodes().OfType<ParameterListSyntax>()
         where list.Parameters.Count > MostParameters
@@ -103,7 +110,7 @@ internal static partial class SizeRules
             $"{list.Parameters.Count}, at most {MostParameters}"
         );
 
-    public static IEnumerable<Breach> Folders() =>
+    private static IEnumerable<Breach> Folders() =>
         from folder in SourceTree.Files(CodeFolders, ".cs").GroupBy(f => Path.GetDirectoryName(f)!)
         where folder.Count() > MostFilesInFolder
         select new Breach(
@@ -112,16 +119,18 @@ internal static partial class SizeRules
             $"{folder.Count()} C# files, at most {MostFilesInFolder}"
         );
 
-    public static IEnumerable<Breach> Marks() =>
+    private static IEnumerable<Breach> Marks() =>
         from file in SourceTree.Files(CodeFolders, ".cs", ".razor", ".css", ".js")
         from line in File.ReadLines(file).Select((text, i) => (Text: text, Number: i + 1))
         where LeftOver().IsMatch(line.Text)
         select new Breach("mark", SourceTree.Relative(file), $"line {line.Number}");
 
-    public static IEnumerable<Breach> Names() =>
+    private static IEnumerable<Breach> Names() =>
         from file in Parsed.Value
         where file.Place.StartsWith("src/", StringComparison.Ordinal)
-        from type in file.Root.DescendantNodes().OfType<BaseTypeDeclarationSyntax>()
+        from type in file
+            .Root.DescendantNodes(node => node is not BaseMethodDeclarationSyntax)
+            .OfType<BaseTypeDeclarationSyntax>()
         from word in WordOf().Matches(type.Identifier.Text).Select(m => m.Value)
         where EmptyWords.Contains(word)
         select new Breach("name", $"{file.Place}:{type.Identifier.Text}", $"'{word}' says nothing");

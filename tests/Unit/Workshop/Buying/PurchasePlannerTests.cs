@@ -89,7 +89,7 @@ public sealed class PurchasePlannerTests
     }
 
     /// <summary>Purchases of a block: trying everything takes its time.</summary>
-    private static readonly int Cases = LongRun.Cases(12, 60);
+    private static readonly int Cases = LongRun.Cases(6, 60);
 
     [Theory]
     [InlineData(1)]
