@@ -48,6 +48,41 @@ public sealed class ShipTests
         );
     }
 
+    /// <summary>
+    /// Own worked example: a day typed as 3.5 to 6 °C after a day of frost is one of 3.5 to 6 °C, which the guide
+    /// lets go with a heat pack (from 3.3 °C on).
+    /// </summary>
+    [Fact]
+    public void A_typed_day_counts_as_it_was_typed()
+    {
+        var tuesday = Day(Cli.Once("ship", Sample("frost-week"), "--json").Json, "2026-01-13");
+        var origin = tuesday["places"]!.AsArray().Single(p => p!["place"]!.GetValue<string>() == "origin")!;
+        Assert.Equal((3.5, 6.0), (origin["lowC"]!.GetValue<double>(), origin["highC"]!.GetValue<double>()));
+        Assert.Equal("ship-with-packs", Verdict(tuesday));
+    }
+
+    /// <summary>An empty list says that none is in stock; one that is left out asks for the usual ones.</summary>
+    [Theory]
+    [InlineData("packs", "hold", "no-pack")]
+    [InlineData("cartons", "hold", "no-carton")]
+    public void An_empty_list_means_none_in_stock(string list, string verdict, string slug)
+    {
+        var asked = JsonNode.Parse(File.ReadAllText(Sample("frost-week")))!;
+        asked[list] = new JsonArray();
+        var file = Path.Combine(Path.GetTempPath(), $"ship-{Guid.NewGuid():N}.json");
+        File.WriteAllText(file, asked.ToJsonString());
+        try
+        {
+            var wednesday = Day(Cli.Run("ship", file, "--json").Json, "2026-01-14");
+            Assert.Equal(verdict, Verdict(wednesday));
+            Assert.Contains(slug, wednesday["reasons"]!.ToJsonString(), StringComparison.Ordinal);
+        }
+        finally
+        {
+            File.Delete(file);
+        }
+    }
+
     [Theory]
     [InlineData("mild-week")]
     [InlineData("frost-week")]

@@ -76,8 +76,17 @@ public sealed class HourLine
     /// <param name="to">Its end, UTC.</param>
     public (double Low, double High) Range(DateTime from, DateTime to)
     {
-        var (low, high) = (Math.Min(At(from), At(to)), Math.Max(At(from), At(to)));
-        for (var i = Next(from); i < hours.Length && hours[i].At < to; i++)
+        var (low, high) = Before(from, to);
+        return (Math.Min(low, At(to)), Math.Max(high, At(to)));
+    }
+
+    /// <summary>Coldest and warmest of the hours from a time on and before another, °C.</summary>
+    /// <param name="from">Start of the span, UTC.</param>
+    /// <param name="end">Where the next begins, UTC.</param>
+    public (double Low, double High) Before(DateTime from, DateTime end)
+    {
+        var (low, high) = (At(from), At(from));
+        for (var i = Next(from); i < hours.Length && hours[i].At < end; i++)
         {
             low = Math.Min(low, hours[i].Celsius);
             high = Math.Max(high, hours[i].Celsius);

@@ -7,7 +7,8 @@ namespace Litterfall.Dispatch.Forecasts;
 /// <summary>
 /// Makes hours of a forecast that was typed as the coldest and the warmest of each day. Air over land is
 /// coldest about sunrise and warmest in the middle of the afternoon; between them half a cosine is our own
-/// choice, as it meets both typed figures without going beyond them.
+/// choice, as it meets both typed figures. No hour of a day lies outside what was typed for that day: where a
+/// frosty day meets a mild one, the air changes within the hour at midnight.
 /// </summary>
 public static class TypedDays
 {
@@ -33,7 +34,8 @@ public static class TypedDays
             var after = all.GetValueOrDefault(day.AddDays(1))?.LowCelsius ?? typed.LowCelsius;
             for (var hour = 0; hour <= HoursOfDay; hour++)
             {
-                hours[clock.Utc(day, hour)] = Celsius(hour, typed, before, after);
+                var air = Celsius(hour, typed, before, after);
+                hours[clock.Utc(day, hour)] = Math.Max(typed.LowCelsius, Math.Min(air, typed.HighCelsius));
             }
         }
 

@@ -68,15 +68,17 @@ internal static class ForecastRule
             _ => (times.Days.Arrives, times.Days.Arrives),
         };
         var line = new HourLine(forecast);
-        var start = Later(clock.Utc(first, 0), line.From!.Value);
-        var end = Earlier(clock.Utc(last, 24), line.To!.Value);
-        var (low, high) = line.Range(Earlier(start, from), Later(end, to));
-        return new(forecast.Node, forecast.Place, Math.Round(low, 2), Math.Round(high, 2));
+        var day = line.Before(Later(clock.Utc(first, 0), line.From!.Value), clock.Utc(last, 24));
+        var stay = line.Range(from, to);
+        return new(
+            forecast.Node,
+            forecast.Place,
+            Math.Round(Math.Min(day.Low, stay.Low), 2),
+            Math.Round(Math.Max(day.High, stay.High), 2)
+        );
     }
 
     private static DateTime Later(DateTime a, DateTime b) => a > b ? a : b;
-
-    private static DateTime Earlier(DateTime a, DateTime b) => a < b ? a : b;
 
     private static ShipReason? One(WeekTask task, RouteTimes times, PlaceForecast forecast, double lateChance)
     {

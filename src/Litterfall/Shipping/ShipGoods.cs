@@ -85,6 +85,7 @@ internal static class ShipGoods
             form.Close();
         }
 
+        None(top, "cartons", cartons.Count, DispatchDefaults.Cartons.Select(c => c.Key), stock);
         return cartons.ToImmutable();
     }
 
@@ -107,7 +108,23 @@ internal static class ShipGoods
             form.Close();
         }
 
+        None(top, "packs", packs.Count, DispatchDefaults.Packs.Select(p => p.Key), stock);
         return packs.ToImmutable();
+    }
+
+    /// <summary>A list that is there and empty says that none is in stock, not that nobody asked.</summary>
+    private static void None(
+        TreeForm top,
+        string list,
+        int count,
+        IEnumerable<string> usual,
+        List<StockCount> stock
+    )
+    {
+        if (count == 0 && top.Holds(list))
+        {
+            stock.AddRange(usual.Select(key => new StockCount(key, 0)));
+        }
     }
 
     private static void Known<T>(

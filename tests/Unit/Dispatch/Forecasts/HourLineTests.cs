@@ -35,6 +35,22 @@ public sealed class HourLineTests
         Assert.Equal((6.0, 20.0), line.Range(Utc.Utc(Day, 0), Utc.Utc(Day, 48)));
     }
 
+    /// <summary>
+    /// A mild day after a frosty one and before a hot one is as it was typed, from its midnight to the next.
+    /// </summary>
+    [Fact]
+    public void No_hour_lies_outside_its_day()
+    {
+        TypedForecastDay[] days = [new(Day, -6, 1), new(Day.AddDays(1), 3.5, 6), new(Day.AddDays(2), 20, 31)];
+        var line = new HourLine(Forecast() with { Hours = TypedDays.Hours(days, Utc) });
+        Assert.All(days.Index(), d =>
+            Assert.Equal(
+                (d.Item.LowCelsius, d.Item.HighCelsius),
+                line.Before(Utc.Utc(Day, 24 * d.Index), Utc.Utc(Day, (24 * d.Index) + 24))
+            )
+        );
+    }
+
     [Fact]
     public void A_day_left_out_is_a_gap()
     {
