@@ -49,19 +49,20 @@ public sealed class ShipTests
     }
 
     /// <summary>
-    /// Own worked example: a day typed as 3.5 to 6 °C after a day of frost is one of 3.5 to 6 °C, which the guide
-    /// lets go with a heat pack (from 3.3 °C on).
+    /// Own worked example: a day typed as 3.5 to 6 °C after a day of frost is one of 3.5 to 6 °C, which the
+    /// guide lets go with a heat pack (from 3.3 °C on).
     /// </summary>
     [Fact]
     public void A_typed_day_counts_as_it_was_typed()
     {
         var tuesday = Day(Cli.Once("ship", Sample("frost-week"), "--json").Json, "2026-01-13");
-        var origin = tuesday["places"]!.AsArray().Single(p => p!["place"]!.GetValue<string>() == "origin")!;
+        var places = tuesday["places"]!.AsArray();
+        var origin = places.Single(p => p!["place"]!.GetValue<string>() == "origin")!;
         Assert.Equal((3.5, 6.0), (origin["lowC"]!.GetValue<double>(), origin["highC"]!.GetValue<double>()));
         Assert.Equal("ship-with-packs", Verdict(tuesday));
     }
 
-    /// <summary>An empty list says that none is in stock; one that is left out asks for the usual ones.</summary>
+    /// <summary>An empty list says that none is in stock; one left out asks for the usual ones.</summary>
     [Theory]
     [InlineData("packs", "hold", "no-pack")]
     [InlineData("cartons", "hold", "no-carton")]

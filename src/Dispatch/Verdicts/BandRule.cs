@@ -134,15 +134,20 @@ internal static class BandRule
     {
         var side = celsius > limit ? "above" : "below";
         var by = Who(band, limit, isStop, celsius > limit);
-        var what = isStop ? "it never goes" : "held without packs whose journey was computed,";
+        var told = $"{side} {VerdictWords.Celsius(limit)}";
         return new()
         {
             Slug = isStop ? "class-stop" : ClassHold,
             Rule = ShipRule.ClassBands,
             Verdict = isStop ? ShipVerdict.Never : ShipVerdict.Hold,
             Text =
-                $"{VerdictWords.Celsius(celsius)} {VerdictWords.At(node)}: {what} {side} "
-                + $"{VerdictWords.Celsius(limit)} ({by.Name}, class {by.Band!.Letter}).",
+                $"{VerdictWords.Celsius(celsius)} {VerdictWords.At(node)}: {by.Name} "
+                + (
+                    isStop
+                        ? $"never travels {told}"
+                        : $"is held {told} without packs whose journey was computed"
+                )
+                + $" (class {by.Band!.Letter}).",
             IsProtective = true,
             Node = node.Node,
             Measured = celsius,

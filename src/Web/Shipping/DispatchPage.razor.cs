@@ -1,6 +1,7 @@
 using System.Globalization;
 using Litterfall.Domain.Dispatch;
 using Litterfall.Store;
+using Litterfall.Web.Library;
 using Microsoft.AspNetCore.Components;
 
 namespace Litterfall.Web.Shipping;
@@ -9,6 +10,7 @@ namespace Litterfall.Web.Shipping;
 public sealed partial class DispatchPage : ComponentBase
 {
     private readonly CancellationTokenSource closing = new();
+    private UnitPreferences units = UnitPreferences.Metric;
     private DispatchView? view;
     private IReadOnlyDictionary<string, WeekVerdict>? weeks;
     private IDisposable? watch;
@@ -33,6 +35,7 @@ public sealed partial class DispatchPage : ComponentBase
     /// <inheritdoc/>
     protected override async Task OnInitializedAsync()
     {
+        units = await Preferences.LoadAsync();
         watch = Store.WatchShop(() => _ = InvokeAsync(LoadAsync));
         await LoadAsync();
     }
