@@ -89,8 +89,11 @@ public sealed class FaultTests(Browser browser, SharedBench shared) : Visits(bro
     {
         var page = await PageAsync();
         await GoAsync(page, shared.Url + "/library/folsomia-candida");
-        await page.EvaluateAsync("() => document.querySelectorAll('details').forEach(d => d.open = true)");
         var text = page.Locator("#own");
+        // Its details are there once the entry is, not with the page's heading.
+        await text.WaitForAsync(new() { State = WaitForSelectorState.Attached });
+        await StillAsync(page);
+        await page.EvaluateAsync("() => document.querySelectorAll('details').forEach(d => d.open = true)");
         var save = page.Locator("form:has(#own) button").First;
         await text.FillAsync(new string(' ', 100_000) + "{");
         await save.ClickAsync();
