@@ -164,7 +164,7 @@ public static class CustomerMessage
             ? Invariant($"{(low * 1.8) + 32:0}–{(high * 1.8) + 32:0} °F")
             : Invariant($"{low:0}–{high:0} °C");
 
-    /// <summary>Reasons speak in °C; a reader of Fahrenheit gets both.</summary>
+    /// <summary>Reasons speak in °C; a reader of Fahrenheit gets whole °F instead.</summary>
     private static string Warm(MessageCase asked, string text) =>
         asked.IsUs
             ? System.Text.RegularExpressions.Regex.Replace(
