@@ -26,12 +26,7 @@ public sealed class FaultTests(Browser browser, SharedBench shared) : Visits(bro
             await Assertions.Expect(told).ToContainTextAsync("another program holds the file");
             Assert.Equal("4 cm", await page.InputValueAsync("#f-floor-litter-depth"));
             await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 1");
-            await page.WaitForFunctionAsync(
-                """
-                () => Object.keys(localStorage)
-                    .some(k => k.startsWith("litterfall.change") && localStorage[k].includes("4 cm"))
-                """
-            );
+            await KeptHereAsync(page, "4 cm");
             await Task.Delay(IsLong ? 80_000 : 0, TestContext.Current.CancellationToken);
             hold.CommandText = "ROLLBACK";
             hold.ExecuteNonQuery();
@@ -54,12 +49,28 @@ public sealed class FaultTests(Browser browser, SharedBench shared) : Visits(bro
         await FieldAsync(page, "f-floor-litter-depth", "Leaf litter", "4.5 cm");
         await Assertions.Expect(told).ToContainTextAsync("the disk is full");
         Assert.Equal("4.5 cm", await page.InputValueAsync("#f-floor-litter-depth"));
+        await KeptHereAsync(page, "4.5 cm");
         disk.IsFull = false;
-        await Assertions.Expect(page.Locator(".tools")).ToContainTextAsync("Version 2");
+        // A version of its own, or with the change before it, by which of them a try just then has in hand.
+        await Assertions.Expect(page.Locator(".tools")).Not.ToContainTextAsync("Version 1");
         await Assertions.Expect(page.Locator(".conflict")).ToHaveCountAsync(0);
+        await Assertions.Expect(page.Locator("#f-floor-litter-depth")).ToHaveValueAsync("4.5 cm");
+        await page.ReloadAsync();
+        await PartAsync(page, "Leaf litter");
+        await Assertions.Expect(page.Locator("#f-floor-litter-depth")).ToHaveValueAsync("4.5 cm");
         bench.Kill();
         Assert.Null(StoreFile.Trouble(bench.Store));
     }
+
+    /// <summary>The desk has the change and cannot save it: the browser keeps it.</summary>
+    private static Task KeptHereAsync(IPage page, string value) =>
+        page.WaitForFunctionAsync(
+            """
+            value => Object.keys(localStorage)
+                .some(k => k.startsWith("litterfall.change") && localStorage[k].includes(value))
+            """,
+            value
+        );
 
     [Fact]
     public async Task What_was_being_typed_when_the_bench_went_away_is_back_in_its_field()

@@ -329,7 +329,11 @@ public sealed partial class DeskWork : IDisposable
     {
         while (Unsaved is not null && !leaving.IsCancellationRequested)
         {
-            await Task.Delay(Patience, leaving.Token).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            // Back on the desk's own line of work, where no change comes between two steps of a save.
+            await Task.Delay(Patience, leaving.Token)
+                .ConfigureAwait(
+                    ConfigureAwaitOptions.SuppressThrowing | ConfigureAwaitOptions.ContinueOnCapturedContext
+                );
             await TrySaveAsync();
         }
     }
