@@ -7,7 +7,8 @@ namespace Litterfall.Dispatch.Evidence;
 /// <summary>What the logger inside a parcel says of its journey.</summary>
 public static class LoggerFinding
 {
-    private const LogMarks Doubtful = LogMarks.Stuck | LogMarks.OutOfRange;
+    // A parcel rests at the melting point of its packs for hours: what looks stuck elsewhere counts here.
+    private const LogMarks Doubtful = LogMarks.OutOfRange;
 
     /// <summary>In a sentence; a file that does not read is told, and kept all the same.</summary>
     /// <param name="name">Name of the file.</param>
@@ -48,7 +49,21 @@ public static class LoggerFinding
             $"Logger inside: {values.Min():0.#} to {values.Max():0.#} °C in {sound.Count} readings from "
                 + $"{At(series, sound[0])} to {At(series, sound[^1])} UTC"
         );
-        return band is { } keep ? $"{told}; {Outside(series, sound, keep)}." : $"{told}.";
+        var left = series.Count - sound.Count;
+        var words = new[]
+        {
+            told,
+            band is { } keep ? Outside(series, sound, read.Value!.Report.Gaps, keep) : "",
+            Unread(read.Value!.Report.Gaps),
+            left == 1 ? "1 reading that no sensor gives is left out"
+            : left > 1
+                ? string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{left} readings that no sensor gives are left out"
+                )
+            : "",
+        };
+        return $"{string.Join("; ", words.Where(w => w.Length > 0))}.";
     }
 
     private static string At(LogSeries series, int i) =>
@@ -57,25 +72,57 @@ public static class LoggerFinding
             CultureInfo.InvariantCulture
         );
 
-    /// <summary>Time outside the band: each reading counts until the next.</summary>
-    private static string Outside(LogSeries series, List<int> sound, (double Low, double High) keep)
+    /// <summary>
+    /// Readings outside the band, and the time outside by the straight line from each reading to the next;
+    /// what was not read is not counted.
+    /// </summary>
+    private static string Outside(
+        LogSeries series,
+        List<int> sound,
+        IReadOnlyList<LogGap> gaps,
+        (double Low, double High) keep
+    )
     {
-        var ticks = 0L;
+        var span = string.Create(CultureInfo.InvariantCulture, $"{keep.Low:0.#}–{keep.High:0.#} °C");
+        var outside = sound.Count(i => series.Values[i] < keep.Low || series.Values[i] > keep.High);
+        if (outside == 0)
+        {
+            return sound.Count == 1 ? $"within {span}" : $"every reading within {span}";
+        }
+
+        var ticks = 0.0;
         for (var i = 0; i + 1 < sound.Count; i++)
         {
-            var value = series.Values[sound[i]];
-            if (value < keep.Low || value > keep.High)
+            var (from, to) = (series.Ticks[sound[i]], series.Ticks[sound[i + 1]]);
+            if (!gaps.Any(g => g.From.Ticks >= from && g.To.Ticks <= to))
             {
-                ticks += series.Ticks[sound[i + 1]] - series.Ticks[sound[i]];
+                ticks +=
+                    (to - from) * ShareOutside(series.Values[sound[i]], series.Values[sound[i + 1]], keep);
             }
         }
 
-        var hours = TimeSpan.FromTicks(ticks).TotalHours;
-        return hours <= 0
-            ? string.Create(CultureInfo.InvariantCulture, $"always within {keep.Low:0.#}–{keep.High:0.#} °C")
-            : string.Create(
-                CultureInfo.InvariantCulture,
-                $"{hours:0.0} hours outside {keep.Low:0.#}–{keep.High:0.#} °C"
-            );
+        var hours = TimeSpan.FromTicks((long)ticks).TotalHours;
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{outside} of {sound.Count} readings outside {span}, {hours:0.0} hours of what was read"
+        );
+    }
+
+    /// <summary>Share of a straight line from one value to another that lies outside, 0 to 1.</summary>
+    private static double ShareOutside(double from, double to, (double Low, double High) keep)
+    {
+        var (low, high) = (Math.Min(from, to), Math.Max(from, to));
+        return high == low
+            ? (low < keep.Low || low > keep.High ? 1 : 0)
+            : (Math.Max(0, Math.Min(high, keep.Low) - low) + Math.Max(0, high - Math.Max(low, keep.High)))
+                / (high - low);
+    }
+
+    private static string Unread(IReadOnlyList<LogGap> gaps)
+    {
+        var hours = gaps.Sum(g => (g.To - g.From).TotalHours);
+        return hours > 0
+            ? string.Create(CultureInfo.InvariantCulture, $"nothing was read for {hours:0.0} hours between")
+            : "";
     }
 }

@@ -86,18 +86,18 @@ public static class CustomerMessage
     {
         var day = week.Days.FirstOrDefault(d => d.Day == wished)
             ?? (week.Days.Count > 0 ? week.Days[0] : null);
-        var why = day?.Reasons.Where(r => r.Verdict >= ShipVerdict.DepotOnly).Take(2).ToList() ?? [];
-        var reason = string.Join(" ", why.Select(r => Warm(asked, r.Text)));
-        var next = week.NextDay is { } free
-            ? $"The next day that works by today's forecast is {Day(free)}. We look again the day before and "
-                + "write to you."
+        var next =
+            week.NextDay is { } free
+                ? $"The next day that works by today's forecast is {Day(free)}. We look again the day before "
+                    + "and write to you."
+            : week.NextDayOnceDone is { } once
+                ? $"As soon as that is done, the next day that works by today's forecast is {Day(once)}. We "
+                    + "write to you."
             : "None of the days in the forecast works yet. We look again every day and write to you.";
         var lines = new List<string>
         {
             $"Your parcel {asked.Parcel.Number} does not leave on {Day(wished)}.",
-            reason.Length > 0
-                ? $"The reason: {reason}"
-                : "The reason: we do not know enough to send it safely.",
+            $"The reason: {Why(asked, day)}",
             next,
         };
         if (day?.Verdict == ShipVerdict.DepotOnly)
@@ -107,6 +107,19 @@ public static class CustomerMessage
 
         lines.Add("What you ordered stays in our care meanwhile.");
         return [.. lines];
+    }
+
+    /// <summary>What holds it; what the workshop still has to do is told without its list.</summary>
+    private static string Why(MessageCase asked, DayVerdict? day)
+    {
+        var all = day?.Reasons.Where(r => r.Verdict >= ShipVerdict.DepotOnly).ToList() ?? [];
+        var told = all.Where(r => !OpenTasks.Is(r)).Take(2).Select(r => Warm(asked, r.Text)).ToList();
+        if (all.Exists(OpenTasks.Is))
+        {
+            told.Add("We still have papers or answers to complete here before it may leave.");
+        }
+
+        return told.Count > 0 ? string.Join(" ", told) : "we do not know enough to send it safely.";
     }
 
     private static string Met(MessageCase asked) =>

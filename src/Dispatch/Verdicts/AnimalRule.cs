@@ -64,7 +64,7 @@ internal static class AnimalRule
         return missing.Count == 0
             ? null
             : Held(
-                "papers-missing",
+                OpenTasks.Papers,
                 $"Papers are not ticked off: {string.Join(" ", missing.Select(Told))}",
                 "Look at each paper and tick it off; the authority decides which are needed."
             );

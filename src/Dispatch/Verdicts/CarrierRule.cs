@@ -40,7 +40,7 @@ internal static class CarrierRule
         if (carrier.TakesAnimals is null)
         {
             yield return Made(
-                "carrier-not-asked",
+                OpenTasks.Unasked,
                 ShipVerdict.Hold,
                 $"Nobody has asked whether the {carrier.Name} takes these animals.",
                 "Ask the carrier, and enter its answer with the day."
@@ -76,7 +76,7 @@ internal static class CarrierRule
         if (carrier.RulesReadOn is not { } read)
         {
             return Made(
-                "carrier-rules-unread",
+                OpenTasks.Unread,
                 ShipVerdict.Hold,
                 $"The rules of the {carrier.Name} were never read.",
                 cure
@@ -87,7 +87,7 @@ internal static class CarrierRule
         if (days < 0)
         {
             return Made(
-                "carrier-rules-unread",
+                OpenTasks.Unread,
                 ShipVerdict.Hold,
                 $"The rules of the {carrier.Name} are dated {CalendarWords.Day(read)}, still to come.",
                 cure
@@ -97,7 +97,7 @@ internal static class CarrierRule
         return days <= rules.CarrierRulesDays
             ? null
             : Made(
-                "carrier-rules-old",
+                OpenTasks.Old,
                 ShipVerdict.Hold,
                 string.Create(
                     CultureInfo.InvariantCulture,

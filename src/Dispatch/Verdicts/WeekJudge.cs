@@ -38,12 +38,25 @@ public static class WeekJudge
             BandHighCelsius = band?.Limits.KeepHigh,
             Days = [.. days.Select(d => Cured(d, days))],
             NextDay = First(days, d => d.MayShip),
+            NextDayOnceDone = days.Any(d => d.MayShip) ? null : First(days, OpenTasks.Only),
             NextPlainDay = First(days, d => d.Verdict == ShipVerdict.Ship),
         };
     }
 
     private static DateOnly? First(IEnumerable<DayVerdict> days, Func<DayVerdict, bool> does) =>
         days.FirstOrDefault(does)?.Day;
+
+    /// <summary>The first day that works; else the first that works once the workshop did its part.</summary>
+    private static DayVerdict? Next(IEnumerable<DayVerdict> days, Func<DayVerdict, bool> does)
+    {
+        var ours = days.Where(d => d.MayShip || OpenTasks.Only(d)).Where(does).ToList();
+        return ours.Find(d => d.MayShip) ?? (ours.Count > 0 ? ours[0] : null);
+    }
+
+    private static string Words(DayVerdict? next) =>
+        next is null ? ""
+        : next.MayShip ? $"Ship on {CalendarWords.Day(next.Day)}."
+        : $"Ship on {CalendarWords.Day(next.Day)}, {OpenTasks.Once(next)}.";
 
     /// <summary>Every hold names a cure: what was found, else the next day that works.</summary>
     private static DayVerdict Cured(DayVerdict day, DayVerdict[] days) =>
@@ -68,10 +81,10 @@ public static class WeekJudge
                 or ShipRule.ShopPolicy
                 or ShipRule.Journey;
         var next = isWeather
-            ? First(days.Where(d => d.Day > day.Day), d => d.MayShip && Rule(d, reason) < reason.Verdict)
+            ? Next(days.Where(d => d.Day > day.Day), d => Rule(d, reason) < reason.Verdict)
             : null;
         var bought = day.Reasons.FirstOrDefault(r => r.Rule == ShipRule.Journey && r.Cure.Length > 0)?.Cure;
-        var words = next is { } good ? $"Ship on {CalendarWords.Day(good)}." : "";
+        var words = Words(next);
         var other =
             reason.Verdict == ShipVerdict.DepotOnly
                 ? "Have it picked up at the depot, or wait for a milder day."
@@ -79,7 +92,7 @@ public static class WeekJudge
                     + "next forecast.";
         return reason with
         {
-            CureDay = next,
+            CureDay = next?.Day,
             Cure =
                 reason.Cure.Length > 0 ? $"{reason.Cure} {words}".TrimEnd()
                 : isWeather && BandRule.IsPassable(reason) && bought is not null
@@ -98,12 +111,12 @@ public static class WeekJudge
             return reason;
         }
 
-        var next = First(days.Where(d => d.Day > clear.Day), d => d.MayShip);
+        var next = Next(days.Where(d => d.Day >= clear.Day), _ => true);
         return reason with
         {
-            CureDay = next,
-            Cure = next is { } good
-                ? $"Ship on {CalendarWords.Day(good)}."
+            CureDay = next?.Day,
+            Cure = next is not null
+                ? Words(next)
                 : $"The calendar is clear on {CalendarWords.Day(clear.Day)}, but that day is held for "
                     + "another reason; see there.",
         };

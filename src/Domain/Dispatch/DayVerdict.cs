@@ -208,6 +208,12 @@ public sealed record WeekVerdict
     /// <summary>First day on which it may go; null where none of the days will do.</summary>
     public DateOnly? NextDay { get; init; }
 
+    /// <summary>
+    /// First day that only something holds which the workshop itself has to do, such as papers to look at;
+    /// null where one works anyhow, or none would.
+    /// </summary>
+    public DateOnly? NextDayOnceDone { get; init; }
+
     /// <summary>First day on which it needs neither pack nor depot; null for none.</summary>
     public DateOnly? NextPlainDay { get; init; }
 }

@@ -16,6 +16,7 @@ internal static class ShipJson
             json.WriteStartObject();
             Day(json, "asked", asked.Day);
             Day(json, "nextDay", week.NextDay);
+            Day(json, "nextDayOnceDone", week.NextDayOnceDone);
             Day(json, "nextPlainDay", week.NextPlainDay);
             json.WriteString("strictest", week.Strictest);
             json.WriteString("class", week.Class.Length > 0 ? week.Class : null);

@@ -35,7 +35,7 @@ internal static class ShipText
             );
         }
 
-        text.Append($"\nNext day that works: {Named(week.NextDay)}. ");
+        text.Append($"\nNext day that works: {Next(week)}. ");
         text.Append($"Next day that needs neither pack nor depot: {Named(week.NextPlainDay)}.\n");
         foreach (var day in week.Days.Where(d => asked.Day is null || d.Day == asked.Day))
         {
@@ -51,6 +51,11 @@ internal static class ShipText
     }
 
     private static string Named(DateOnly? day) => day is { } on ? CalendarWords.Day(on) : "none of these";
+
+    private static string Next(WeekVerdict week) =>
+        week.Days.FirstOrDefault(d => d.Day == week.NextDayOnceDone) is { } day
+            ? $"{CalendarWords.Day(day.Day)}, {OpenTasks.Once(day)}"
+            : Named(week.NextDay);
 
     private static void Why(StringBuilder text, ShipCase asked, DayVerdict day)
     {

@@ -18,19 +18,26 @@ public sealed partial class DispatchPage : ComponentBase
     private IEnumerable<DateOnly> Days =>
         Enumerable.Range(0, DispatchDesk.DaysAhead).Select(d => view!.Today.AddDays(d));
 
-    /// <summary>Parcels that cannot go on their day, or on none.</summary>
-    private List<(Kept<Parcel> Parcel, ShipReason? Reason, DateOnly? Next)> Held =>
+    /// <summary>Parcels that cannot go on their day, or on none; why, and what helps.</summary>
+    private List<(Kept<Parcel> Parcel, ShipReason? Reason, string Next)> Held =>
         weeks is null
             ? []
             :
             [
                 .. view!
                     .Waiting.Where(p => weeks.ContainsKey(p.Key))
-                    .Select(p => (Parcel: p, Week: weeks[p.Key]))
-                    .Select(p => (p.Parcel, Day: HeldDay(p.Parcel.Value, p.Week), p.Week.NextDay))
+                    .Select(p => (Parcel: p, Week: weeks[p.Key], Day: HeldDay(p.Value, weeks[p.Key])))
                     .Where(p => p.Day is not null)
-                    .Select(p => (p.Parcel, First(p.Day!.Reasons), p.NextDay)),
+                    .Select(p => (p.Parcel, First(p.Day!.Reasons), Next(p.Week, First(p.Day.Reasons)))),
             ];
+
+    /// <summary>The day that works, where the cure of a reason does not name it already.</summary>
+    private static string Next(WeekVerdict week, ShipReason? reason) =>
+        week.Days.FirstOrDefault(d => d.Day == (week.NextDay ?? week.NextDayOnceDone)) is not { } next
+            ? "No day of this week works."
+        : reason?.CureDay == next.Day ? ""
+        : next.MayShip ? $"First day that works: {ShipWords.Day(next.Day)}."
+        : $"First day that works, {OpenTasks.Once(next)}: {ShipWords.Day(next.Day)}.";
 
     /// <inheritdoc/>
     protected override async Task OnInitializedAsync()
@@ -72,8 +79,8 @@ public sealed partial class DispatchPage : ComponentBase
         var wished = parcel.ShipDay ?? parcel.WishedDay;
         var day = week.Days.FirstOrDefault(d => d.Day == wished);
         return day is { MayShip: false } ? day
-            : week.NextDay is null ? First(week.Days)
-            : null;
+            : week.NextDay is not null ? null
+            : week.Days.FirstOrDefault(d => d.Day == week.NextDayOnceDone) ?? First(week.Days);
     }
 
     private static T? First<T>(IReadOnlyList<T> all)

@@ -49,6 +49,8 @@ public sealed partial class ParcelPage : ComponentBase
     private string NextWords =>
         week switch
         {
+            { NextDayOnceDone: { } day } when Day(day) is { } open =>
+                $"First day that works, {OpenTasks.Once(open)}: {ShipWords.Day(day)}.",
             { NextDay: null } => "No day of this week works; each day says why below.",
             { NextDay: { } day, NextPlainDay: { } plain } when plain != day =>
                 $"First day that works: {ShipWords.Day(day)}. First day without packs or depot: "
@@ -110,9 +112,8 @@ public sealed partial class ParcelPage : ComponentBase
                 }
                 else
                 {
-                    Show(
-                        shown?.Day ?? AskedDay ?? kept.Value.ShipDay ?? kept.Value.WishedDay ?? week.NextDay
-                    );
+                    var next = week.NextDay ?? week.NextDayOnceDone;
+                    Show(shown?.Day ?? AskedDay ?? kept.Value.ShipDay ?? kept.Value.WishedDay ?? next);
                 }
             }
 
@@ -124,13 +125,15 @@ public sealed partial class ParcelPage : ComponentBase
         }
     }
 
+    private DayVerdict? Day(DateOnly? day) => week!.Days.FirstOrDefault(d => d.Day == day);
+
     private void Show(DateOnly? day)
     {
-        shown = week!.Days.FirstOrDefault(d => d.Day == day) ?? (week.Days.Count > 0 ? week.Days[0] : null);
+        shown = Day(day) ?? (week!.Days.Count > 0 ? week.Days[0] : null);
         (plan, refusal) = shown is null
             ? (null, null)
             : (
-                DispatchDesk.Plan(view!, kept!.Value, shown, week),
+                DispatchDesk.Plan(view!, kept!.Value, shown, week!),
                 DispatchDesk.ClearingRefusal(view!, kept.Value, shown)
             );
     }

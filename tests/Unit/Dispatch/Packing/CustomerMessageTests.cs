@@ -101,5 +101,23 @@ public sealed class CustomerMessageTests
         Assert.Contains("The hub has 93 °F; these frogs are held above 81 °F.", us, StringComparison.Ordinal);
         var never = string.Join('\n', CustomerMessage.Stays(Case(), week with { NextDay = null }, Tuesday));
         Assert.Contains("None of the days", never, StringComparison.Ordinal);
+        // What the workshop still has to do is not listed to the customer, but the day is named.
+        var (held, own) = (week.Days[0], week.Days[0].Reasons[0] with { Slug = OpenTasks.Papers });
+        var once = week with { NextDay = null, NextDayOnceDone = Tuesday.AddDays(1) };
+        var waits = string.Join(
+            '\n',
+            CustomerMessage.Stays(
+                Case(),
+                once with
+                {
+                    Days = [held with { Reasons = [own with { Text = "no proof of origin" }] }],
+                },
+                Tuesday
+            )
+        );
+        Assert.Contains("papers or answers to complete here", waits, StringComparison.Ordinal);
+        Assert.DoesNotContain("no proof of origin", waits, StringComparison.Ordinal);
+        Assert.Contains("As soon as that is done", waits, StringComparison.Ordinal);
+        Assert.Contains("Wednesday 25 November 2026", waits, StringComparison.Ordinal);
     }
 }

@@ -76,6 +76,56 @@ public sealed class HoldReasonTests
             StringComparison.Ordinal
         );
 
+    /// <summary>
+    /// Own worked example: Monday is too hot at the hub (34 °C, class B never above 33), Tuesday on is mild;
+    /// the papers lie there still. The cure of Monday's heat is Tuesday, once they are ticked off, not the
+    /// next forecast.
+    /// </summary>
+    [Fact]
+    public void A_hold_of_the_weather_is_cured_by_the_day_that_only_papers_hold()
+    {
+        (double, double) mild = (17, 21);
+        var task = Good with
+        {
+            Days = 5,
+            Parcel = Good.Parcel with { Papers = [] },
+            Forecasts =
+            [
+                Good.Forecasts[0],
+                Parcels.Place(RouteNode.Hub, (20, 34), mild, mild, mild, mild, mild, mild, mild),
+                Good.Forecasts[2],
+            ],
+        };
+        var hot = task.With(r => r with { Journeys = 40 });
+        var week = Parcels.Judged(hot);
+        Assert.Null(week.NextDay);
+        Assert.Equal(Parcels.Monday.AddDays(1), week.NextDayOnceDone);
+        var stop = week.Days[0].Reasons.First(r => r.Slug == "class-stop");
+        Assert.Equal(Parcels.Monday.AddDays(1), stop.CureDay);
+        Assert.EndsWith("once its papers are ticked off.", stop.Cure, StringComparison.Ordinal);
+        var friday = week.Days[4].Reasons.First(r => r.Rule == ShipRule.Calendar);
+        Assert.NotEmpty(friday.Cure);
+        var done = Parcels.Judged(hot with { Parcel = Good.Parcel });
+        Assert.Equal((Parcels.Monday.AddDays(1), null), (done.NextDay!.Value, done.NextDayOnceDone));
+    }
+
+    [Fact]
+    public void A_free_day_of_the_calendar_that_only_papers_hold_is_a_cure()
+    {
+        var week = Parcels.Judged(
+            Good.With(r => r with { Journeys = 40 }) with
+            {
+                From = Parcels.Monday.AddDays(3),
+                Parcel = Good.Parcel with { Papers = [] },
+                Now = Parcels.Now.AddDays(3),
+                Forecasts = [.. Good.Forecasts.Select(f => f with { TakenAt = Parcels.Now.AddDays(3) })],
+            }
+        );
+        var friday = week.Days[1].Reasons.First(r => r.Rule == ShipRule.Calendar);
+        Assert.Equal(Parcels.Monday.AddDays(7), friday.CureDay);
+        Assert.Contains("once its papers are ticked off", friday.Cure, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Forecasts_that_tell_too_little_hold()
     {
