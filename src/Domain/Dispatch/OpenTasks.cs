@@ -1,8 +1,8 @@
 namespace Litterfall.Domain.Dispatch;
 
 /// <summary>
-/// Holds that the workshop ends itself, whatever the day: papers to look at, a carrier to ask. A day that only
-/// they hold is the next one that works, as soon as they are done.
+/// Holds that the workshop ends itself, whatever the day: papers to look at, a carrier to ask. A day that
+/// only they hold is the next one that works, as soon as they are done.
 /// </summary>
 public static class OpenTasks
 {

@@ -129,7 +129,7 @@ public static class ShipWords
         var unit = units.For(Unit.Celsius);
         return string.Create(
             Invariant,
-            $"{unit.FromSi(Unit.Celsius.ToSiValue(celsius)):0.#} {UnitPreferences.Symbol(unit)}"
+            $"{unit.FromSi(Unit.Celsius.ToSiValue(celsius)):0.#}{UnitPreferences.Symbol(unit)}"
         );
     }
 
@@ -143,7 +143,7 @@ public static class ShipWords
         var (from, to) = (Said(low), Said(high));
         // A dash beside a minus does not read.
         var joint = from < 0 || to < 0 ? " to " : "–";
-        return string.Create(Invariant, $"{from:0.#}{joint}{to:0.#} {UnitPreferences.Symbol(unit)}");
+        return string.Create(Invariant, $"{from:0.#}{joint}{to:0.#}{UnitPreferences.Symbol(unit)}");
 
         double Said(double celsius) => unit.FromSi(Unit.Celsius.ToSiValue(celsius));
     }

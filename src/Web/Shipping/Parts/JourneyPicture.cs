@@ -134,7 +134,7 @@ public sealed class JourneyPicture(PackChoice choice, (double Low, double High)?
                 Invariant,
                 $"<path class=\"rule\" d=\"M{Left} {Y(tick):0.#}H{Wide - Right}\"/><text class=\"tick\" "
                     + $"x=\"{Left - 6}\" y=\"{Y(tick) + 5:0.#}\" text-anchor=\"end\">"
-                    + $"{unit.FromSi(Unit.Celsius.ToSiValue(tick)):0} {UnitPreferences.Symbol(unit)}</text>"
+                    + $"{unit.FromSi(Unit.Celsius.ToSiValue(tick)):0}{UnitPreferences.Symbol(unit)}</text>"
             );
         }
 

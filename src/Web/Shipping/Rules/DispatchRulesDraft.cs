@@ -26,7 +26,16 @@ public sealed class BandDraft(OwnBand? band, Unit celsius)
         TypedMeasure.Begin("Hold above", Unit.Celsius.ToSiValue(band?.HoldAboveCelsius ?? 26), celsius);
 
     /// <summary>The band; its fields say what is wrong with them.</summary>
-    public OwnBand Read() => new(Class, Celsius(Low), Celsius(High));
+    public OwnBand Read()
+    {
+        var (low, high) = (Celsius(Low), Celsius(High));
+        if (Low.Fault is null && High.Fault is null && high <= low)
+        {
+            High.Refuse("It has to be above the other limit, or nothing ever leaves.");
+        }
+
+        return new(Class, low, high);
+    }
 
     private double Celsius(TypedText field) =>
         Math.Round(

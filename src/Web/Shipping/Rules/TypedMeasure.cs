@@ -19,7 +19,7 @@ public static class TypedMeasure
         new(
             label,
             si is { } value
-                ? $"{unit.FromSi(value).ToString("0.###", Invariant)} {UnitPreferences.Symbol(unit)}"
+                ? $"{unit.FromSi(value).ToString("0.###", Invariant)}{UnitPreferences.Symbol(unit)}"
                 : ""
         )
         {
@@ -57,7 +57,7 @@ public static class TypedMeasure
                 ? string.Create(
                     Invariant,
                     $"'{said}' is not taken here. Enter {unit.FromSi(range.Least):0.##} to "
-                        + $"{unit.FromSi(range.Most):0.##} {UnitPreferences.Symbol(unit)}."
+                        + $"{unit.FromSi(range.Most):0.##}{UnitPreferences.Symbol(unit)}."
                 )
                 : null;
         field.Clear();

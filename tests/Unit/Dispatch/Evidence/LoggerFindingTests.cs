@@ -34,7 +34,7 @@ public sealed class LoggerFindingTests
         Assert.EndsWith("every reading within 10–28 °C.", told, StringComparison.Ordinal);
     }
 
-    /// <summary>12 to 8 °C in an hour: the line crosses 10 °C half way. Then an hour from 8 to 8: one more.</summary>
+    /// <summary>From 12 to 8 °C the line crosses 10 °C half way; the hour from 8 to 8 is one more.</summary>
     [Fact]
     public void Time_outside_is_counted_along_the_straight_line()
     {

@@ -199,8 +199,12 @@ public sealed class DispatchDeskTests : IAsyncDisposable
             ],
             links.Select(l => l.Kind)
         );
-        // 22:00 to 02:00 above 26 °C: four hours, by hand.
-        Assert.Contains("4.0 hours outside 17–26 °C", links[2].Note, StringComparison.Ordinal);
+        // By hand, above 26 °C along straight lines: 1/5.5 and 1/5 of four hours each, 1.53 in all.
+        Assert.Contains(
+            "1 of 4 readings outside 17–26 °C, 1.5 hours",
+            links[2].Note,
+            StringComparison.Ordinal
+        );
         await ProofAsync();
     }
 
