@@ -27,7 +27,9 @@ public static class OpenTasks
     public static bool Only(DayVerdict day) =>
         day.Verdict == ShipVerdict.Hold && day.Reasons.All(r => r.Verdict < ShipVerdict.Hold || Is(r));
 
-    /// <summary>What has to be done first: "once its papers are ticked off"; empty where nothing has.</summary>
+    /// <summary>
+    /// What has to be done first: "once its papers are ticked off"; empty where nothing has.
+    /// </summary>
     /// <param name="day">A day.</param>
     public static string Once(DayVerdict day)
     {

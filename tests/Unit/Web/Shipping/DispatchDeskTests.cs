@@ -200,11 +200,7 @@ public sealed class DispatchDeskTests : IAsyncDisposable
             links.Select(l => l.Kind)
         );
         // By hand, above 26 °C along straight lines: 1/5.5 and 1/5 of four hours each, 1.53 in all.
-        Assert.Contains(
-            "1 of 4 readings outside 17–26 °C, 1.5 hours",
-            links[2].Note,
-            StringComparison.Ordinal
-        );
+        Assert.Contains("1 of 4 readings outside 17–26 °C, 1.5 hours", links[2].Note);
         await ProofAsync();
     }
 
