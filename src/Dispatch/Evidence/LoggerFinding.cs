@@ -53,6 +53,7 @@ public static class LoggerFinding
         var words = new[]
         {
             told,
+            Others(read.Value!),
             band is { } keep ? Outside(series, sound, read.Value!.Report.Gaps, keep) : "",
             Unread(read.Value!.Report.Gaps),
             left == 1 ? "1 reading that no sensor gives is left out"
@@ -64,6 +65,18 @@ public static class LoggerFinding
             : "",
         };
         return $"{string.Join("; ", words.Where(w => w.Length > 0))}.";
+    }
+
+    /// <summary>Where a file has more than one column of temperatures, which is told and which are not.</summary>
+    private static string Others(LoggerReading read)
+    {
+        var names = read
+            .Report.Channels.Where(c => c.Quantity == LogQuantity.Temperature)
+            .Select(c => $"“{c.Name}”")
+            .ToList();
+        return names.Count < 2
+            ? ""
+            : $"that is column {names[0]}; not told: {string.Join(", ", names.Skip(1))}";
     }
 
     private static string At(LogSeries series, int i) =>

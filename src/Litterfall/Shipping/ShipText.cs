@@ -95,13 +95,14 @@ internal static class ShipText
         if (choice.Hours.Count > 0)
         {
             var (cold, warm) = (choice.Hours.MinBy(h => h.Low)!, choice.Hours.MaxBy(h => h.High)!);
+            var (least, most) = (VerdictWords.Celsius(cold.Low), VerdictWords.Celsius(warm.High));
             text.Append(
                 CultureInfo.InvariantCulture,
-                $"  Inside, over {choice.Journeys} journeys: coldest {VerdictWords.Celsius(cold.Low)} after "
+                $"  Inside, nine of ten of {choice.Journeys} journeys: at least {least} "
             );
             text.Append(
                 CultureInfo.InvariantCulture,
-                $"{cold.Hour:0} h, warmest {VerdictWords.Celsius(warm.High)} after {warm.Hour:0} h.\n"
+                $"({cold.Hour:0} h after hand-over), at most {most} ({warm.Hour:0} h).\n"
             );
         }
     }

@@ -67,6 +67,17 @@ public sealed class LoggerFindingTests
     }
 
     [Fact]
+    public void Of_two_columns_of_temperature_is_told_which_is_meant()
+    {
+        var rows =
+            "time;temperature [°C];temperature outside [°C]\n2026-12-01 12:00;20;3\n"
+            + "2026-12-01 13:00;20;3\n2026-12-01 14:00;21;4\n";
+        var told = LoggerFinding.Tell("logger.csv", Encoding.UTF8.GetBytes(rows), "Etc/UTC", (10, 28));
+        Assert.Contains("20 to 21 °C in 3 readings", told, StringComparison.Ordinal);
+        Assert.Contains("not told: “temperature outside", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void What_is_no_logger_is_told_and_kept() =>
         Assert.Contains(
             "not readable as one",
