@@ -67,7 +67,7 @@ public static class LoggerFinding
         return $"{string.Join("; ", words.Where(w => w.Length > 0))}.";
     }
 
-    /// <summary>Where a file has more than one column of temperatures, which is told and which are not.</summary>
+    /// <summary>Which column of temperatures is told, where a file has several.</summary>
     private static string Others(LoggerReading read)
     {
         var names = read
