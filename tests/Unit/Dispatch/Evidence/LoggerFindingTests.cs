@@ -44,6 +44,7 @@ public sealed class LoggerFindingTests
             told,
             StringComparison.Ordinal
         );
+        // Up to 32 °C and down again: the third above 28 °C of each hour.
         Assert.Contains("0.7 hours", Told(Hourly(20, 20, 20, 20, 32, 20)), StringComparison.Ordinal);
     }
 
